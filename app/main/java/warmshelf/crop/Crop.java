@@ -1,0 +1,45 @@
+package warmshelf.crop;
+
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One row of the reference horticulture.
+ *
+ * @param plantOutOffsetDays days from the average last spring frost to the usual earliest planting out; negative: before it
+ * @param plantOutOffsetDaysLatest the later end of the same usual range
+ * @param nightMinimumC nights should stay above this before planting out
+ * @param light 'yes', 'no', 'indifferent' or empty where no source says
+ * @param treatment soak, chill or scarify, in the source's words
+ * @param maturity days to the first harvest where a source gives them
+ * @param legalMinimumPercent minimum germination of vegetable seed in US trade
+ * @param seedLifeYears years that well-kept seed usually lasts
+ */
+public record Crop(
+        String id,
+        String name,
+        String species,
+        Hardiness hardiness,
+        int weeksIndoorsMin,
+        int weeksIndoorsMax,
+        int plantOutOffsetDays,
+        int plantOutOffsetDaysLatest,
+        @Nullable Double nightMinimumC,
+        @Nullable Double depthMm,
+        String light,
+        String treatment,
+        Optional<DaysToMaturity> maturity,
+        @Nullable Integer legalMinimumPercent,
+        @Nullable Integer seedLifeYears,
+        String note,
+        String source,
+        String sourceUrl) {
+
+    /** Days to the first harvest, counted from planting out or from sowing. */
+    public record DaysToMaturity(int min, int max, Basis basis) {}
+
+    public enum Basis {
+        TRANSPLANTING,
+        SOWING
+    }
+}

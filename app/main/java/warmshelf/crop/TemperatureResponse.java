@@ -1,0 +1,21 @@
+package warmshelf.crop;
+
+import java.util.Optional;
+
+/** How one crop's seed answers to the temperature of what it lies in. */
+public interface TemperatureResponse {
+    /** The expected emergence at a temperature; empty outside the tested range: nothing is extrapolated. */
+    Optional<Emergence> at(double celsius);
+
+    /** The temperature of the fastest emergence. */
+    double bestC();
+
+    /** Within 25 % of the fastest emergence and 90 % of the best share. */
+    CelsiusRange comfortable();
+
+    /** Where any emergence was seen. */
+    CelsiusRange possible();
+
+    /** Where the figures come from, in words for the reader. */
+    String source();
+}

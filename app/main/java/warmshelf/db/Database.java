@@ -1,0 +1,71 @@
+package warmshelf.db;
+
+import com.zaxxer.hikari.HikariConfig;
+import com.zaxxer.hikari.HikariDataSource;
+import java.nio.file.Path;
+import org.flywaydb.core.Flyway;
+import org.jooq.DSLContext;
+import org.jooq.SQLDialect;
+import org.jooq.conf.RenderQuotedNames;
+import org.jooq.conf.Settings;
+import org.jooq.impl.DSL;
+import org.jspecify.annotations.Nullable;
+
+/** The group's database: H2 in a file, or PostgreSQL by its JDBC address. Opening it migrates it. */
+public final class Database implements AutoCloseable {
+    // WRITE_DELAY=0: a committed tick is in the file before the phone gets its answer. The rest makes one SQL serve
+    // both engines.
+    private static final String H2_OPTIONS =
+            ";WRITE_DELAY=0;MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH";
+
+    private final HikariDataSource pool;
+    private final DSLContext sql;
+
+    private Database(HikariDataSource pool, SQLDialect dialect) {
+        this.pool = pool;
+        Settings settings = new Settings()
+                .withRenderSchema(false)
+                .withRenderQuotedNames(RenderQuotedNames.EXPLICIT_DEFAULT_UNQUOTED);
+        this.sql = DSL.using(pool, dialect, settings);
+    }
+
+    /** Opens the H2 file in a data folder. */
+    public static Database inFolder(Path folder) {
+        return open("jdbc:h2:file:" + folder.toAbsolutePath().resolve("warmshelf") + H2_OPTIONS, null, null);
+    }
+
+    /** An empty H2 database that lives as long as it is open. */
+    public static Database inMemory(String name) {
+        return open("jdbc:h2:mem:" + name + ";DB_CLOSE_DELAY=-1" + H2_OPTIONS, null, null);
+    }
+
+    /** Opens any JDBC address; user and password may also stand in the address. */
+    public static Database open(String jdbcUrl, @Nullable String user, @Nullable String password) {
+        HikariConfig config = new HikariConfig();
+        config.setJdbcUrl(jdbcUrl);
+        config.setUsername(user);
+        config.setPassword(password);
+        config.setMaximumPoolSize(8);
+        HikariDataSource pool = new HikariDataSource(config);
+        try {
+            Flyway.configure()
+                    .dataSource(pool)
+                    .locations("classpath:db/migration")
+                    .load()
+                    .migrate();
+        } catch (RuntimeException notMigrated) {
+            pool.close();
+            throw notMigrated;
+        }
+        return new Database(pool, jdbcUrl.startsWith("jdbc:h2:") ? SQLDialect.H2 : SQLDialect.POSTGRES);
+    }
+
+    public DSLContext sql() {
+        return sql;
+    }
+
+    @Override
+    public void close() {
+        pool.close();
+    }
+}

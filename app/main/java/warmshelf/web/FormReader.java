@@ -1,0 +1,155 @@
+package warmshelf.web;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Reads typed text into checked values, collecting one problem sentence per field. Each sentence names the field, what was
+ * given and what is accepted. The text as typed is kept, so that a page can show it again.
+ *
+ * <p>After a problem the returned value is only a harmless stand-in: ask {@link #ok()} before using any of them.
+ */
+public final class FormReader {
+    private static final int SHOWN = 40;
+
+    private final Map<String, List<String>> typed;
+    private final Map<String, String> problems = new LinkedHashMap<>();
+
+    public FormReader(Map<String, List<String>> typed) {
+        this.typed = typed;
+    }
+
+    public boolean ok() {
+        return problems.isEmpty();
+    }
+
+    /** Problem sentences by field name, in the order they were found. */
+    public Map<String, String> problems() {
+        return problems;
+    }
+
+    /** The text as typed, by field name; at most 2,000 characters of each. */
+    public Map<String, String> typed() {
+        Map<String, String> texts = new LinkedHashMap<>();
+        typed.forEach((name, values) -> texts.put(name, values.isEmpty() ? "" : shortened(values.get(0), 2000)));
+        return texts;
+    }
+
+    public void refuse(String field, String sentence) {
+        problems.putIfAbsent(field, sentence);
+    }
+
+    /** The trimmed text, or empty. */
+    public String text(String field) {
+        List<String> values = typed.getOrDefault(field, List.of());
+        return values.isEmpty() ? "" : values.get(0).strip();
+    }
+
+    public String optionalText(String field, String label, int longest) {
+        String text = text(field);
+        if (text.length() > longest) {
+            refuse(field, "%s has %,d characters; at most %d fit.".formatted(label, text.length(), longest));
+        } else if (text.chars().anyMatch(c -> Character.isISOControl(c) && c != '\n' && c != '\r' && c != '\t')) {
+            refuse(
+                    field,
+                    "%s holds a control character; letters, digits and punctuation are accepted.".formatted(label));
+        }
+        return text;
+    }
+
+    public String requiredText(String field, String label, int longest) {
+        String text = optionalText(field, label, longest);
+        if (text.isEmpty()) {
+            refuse(field, "%s is empty; please fill it in.".formatted(label));
+        }
+        return text;
+    }
+
+    public int wholeNumber(String field, String label, int least, int most) {
+        Optional<Integer> number = optionalWholeNumber(field, label, least, most);
+        if (number.isEmpty() && !problems.containsKey(field)) {
+            refuse(field, "%s is empty; a whole number from %,d to %,d is accepted.".formatted(label, least, most));
+        }
+        return number.orElse(least);
+    }
+
+    public Optional<Integer> optionalWholeNumber(String field, String label, int least, int most) {
+        String text = text(field);
+        if (text.isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            int number = Integer.parseInt(text);
+            if (number >= least && number <= most) {
+                return Optional.of(number);
+            }
+        } catch (NumberFormatException notANumber) {
+            // falls through to the sentence below, which covers both cases
+        }
+        refuse(
+                field,
+                "%s was '%s'; a whole number from %,d to %,d is accepted.".formatted(label, shown(text), least, most));
+        return Optional.empty();
+    }
+
+    public double decimal(String field, String label, double least, double most) {
+        String text = text(field);
+        try {
+            double number = new BigDecimal(shortened(text, SHOWN).replace(',', '.')).doubleValue();
+            if (number >= least && number <= most) {
+                return number;
+            }
+        } catch (NumberFormatException notANumber) {
+            // falls through to the sentence below, which covers both cases
+        }
+        refuse(
+                field,
+                "%s was '%s'; a number from %s to %s is accepted."
+                        .formatted(label, shown(text), plain(least), plain(most)));
+        return least;
+    }
+
+    public LocalDate date(String field, String label) {
+        String text = text(field);
+        try {
+            LocalDate date = LocalDate.parse(text);
+            if (date.getYear() >= 1900 && date.getYear() <= 2200) {
+                return date;
+            }
+        } catch (DateTimeParseException notADate) {
+            // falls through to the sentence below, which covers both cases
+        }
+        refuse(field, "%s was '%s'; a date such as 2027-03-01 is accepted.".formatted(label, shown(text)));
+        return LocalDate.EPOCH;
+    }
+
+    public String choice(String field, String label, Collection<String> accepted) {
+        String text = text(field);
+        if (!accepted.contains(text)) {
+            refuse(field, "%s was '%s'; accepted are: %s.".formatted(label, shown(text), String.join(", ", accepted)));
+        }
+        return text;
+    }
+
+    public boolean ticked(String field) {
+        return !text(field).isEmpty();
+    }
+
+    private static String plain(double number) {
+        return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
+    }
+
+    private static String shown(String text) {
+        return shortened(text, SHOWN);
+    }
+
+    private static String shortened(String text, int longest) {
+        return text.length() <= longest ? text : text.substring(0, longest) + "…";
+    }
+}

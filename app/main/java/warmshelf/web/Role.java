@@ -1,0 +1,13 @@
+package warmshelf.web;
+
+import io.javalin.security.RouteRole;
+
+/** Who may use a route. Every route names exactly one; a route without one is a fault at start. */
+public enum Role implements RouteRole {
+    /** No sign-in needed: sign-in itself, links, health, styles. Each use says why. */
+    ANYONE,
+    /** Any signed-in member. */
+    MEMBER,
+    /** A member who also runs shelves, rota and people. */
+    COORDINATOR
+}

@@ -1,0 +1,41 @@
+package warmshelf.web;
+
+import java.util.Locale;
+
+/**
+ * The units a person reads. Stored figures are always degrees Celsius and millimetres.
+ *
+ * @param temperature 'C' or 'F'
+ * @param length 'cm' or 'in'
+ */
+public record Units(String temperature, String length) {
+
+    public static final Units METRIC = new Units("C", "cm");
+
+    /** For example '26 °C' or '79 °F'. */
+    public String temperature(double celsius) {
+        return Math.round(degrees(celsius)) + " °" + temperature;
+    }
+
+    /** For example '24–30 °C'. */
+    public String temperatureRange(double lowC, double highC) {
+        return Math.round(degrees(lowC)) + "–" + temperature(highC);
+    }
+
+    private double degrees(double celsius) {
+        return temperature.equals("F") ? celsius * 9 / 5 + 32 : celsius;
+    }
+
+    /** For example '0.6 cm' or '0.25 in'. */
+    public String length(double millimetres) {
+        if (length.equals("in")) {
+            return trimmed(millimetres / 25.4, 2) + " in";
+        }
+        return trimmed(millimetres / 10, 1) + " cm";
+    }
+
+    private static String trimmed(double value, int decimals) {
+        String text = String.format(Locale.ROOT, "%." + decimals + "f", value);
+        return text.contains(".") ? text.replaceAll("0+$", "").replaceAll("\\.$", "") : text;
+    }
+}

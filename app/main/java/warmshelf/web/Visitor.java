@@ -1,0 +1,41 @@
+package warmshelf.web;
+
+import io.javalin.http.Context;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.UUID;
+
+/**
+ * The signed-in person behind a request, with what every page needs to know of the group.
+ *
+ * @param season year of planting out that the group works towards
+ */
+public record Visitor(
+        UUID memberId,
+        String name,
+        boolean coordinator,
+        String country,
+        String postcode,
+        Units units,
+        String groupName,
+        ZoneId zone,
+        int season,
+        LocalDate today,
+        String csrfToken) {
+
+    private static final String ATTRIBUTE = "warmshelf.visitor";
+
+    /** The visitor of a route that needs sign-in; the access check has put it there. */
+    public static Visitor of(Context ctx) {
+        Visitor visitor = ctx.attribute(ATTRIBUTE);
+        if (visitor == null) {
+            throw new IllegalStateException("no one is signed in on " + ctx.path());
+        }
+        return visitor;
+    }
+
+    /** Puts the visitor where {@link #of} finds it. */
+    public void attachTo(Context ctx) {
+        ctx.attribute(ATTRIBUTE, this);
+    }
+}
