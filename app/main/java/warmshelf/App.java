@@ -2,16 +2,29 @@ package warmshelf;
 
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import warmshelf.crop.EmergeCommand;
+import warmshelf.frost.FrostCommand;
 
 /** The command line: what {@code java -jar warmshelf.jar} does. */
 @Command(
         name = "warmshelf",
         description = "Shared heat mats, lit shelves and daily looks for a seed-starting group.",
-        mixinStandardHelpOptions = true)
+        mixinStandardHelpOptions = true,
+        subcommands = {FrostCommand.class})
 public final class App {
     private App() {}
 
     public static void main(String[] arguments) {
-        System.exit(new CommandLine(new App()).execute(arguments));
+        System.exit(run(arguments));
+    }
+
+    /** Runs one command. Status 0: done; 2: what was given cannot be used; 1: a fault of ours. */
+    public static int run(String... arguments) {
+        // so that a temperature below zero is not taken for an unknown option; a real one is refused as a surplus word
+        CommandLine emerge = new CommandLine(new EmergeCommand()).setUnmatchedOptionsArePositionalParams(true);
+        CommandLine line = new CommandLine(new App()).addSubcommand(emerge);
+        line.setParameterExceptionHandler(CommandTrouble::wrongArguments);
+        line.setExecutionExceptionHandler(CommandTrouble::failed);
+        return line.execute(arguments);
     }
 }

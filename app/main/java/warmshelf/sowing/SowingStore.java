@@ -5,6 +5,7 @@ import static warmshelf.db.generated.Tables.MEMBER;
 import static warmshelf.db.generated.Tables.SOWING;
 
 import java.math.BigDecimal;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -12,13 +13,17 @@ import java.util.UUID;
 import org.jooq.Condition;
 import org.jooq.DSLContext;
 import org.jooq.Record;
-import org.jooq.impl.DSL;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.crop.Method;
 import warmshelf.db.Audit;
 
 /** Keeps sowings. */
 public final class SowingStore {
+    private static final List<String> OVER = Arrays.stream(SowingStage.values())
+            .filter(SowingStage::isOver)
+            .map(SowingStage::word)
+            .toList();
+
     private final DSLContext sql;
     private final CropCatalogue crops;
     private final Audit audit;
@@ -51,9 +56,12 @@ public final class SowingStore {
 
     /** Every sowing of which something can still be seen or done. */
     public List<Sowing> underWay() {
-        return sowings(sql, DSL.noCondition()).stream()
-                .filter(sowing -> !sowing.stage().isOver())
-                .toList();
+        return sowings(sql, SOWING.STAGE.notIn(OVER));
+    }
+
+    /** A member's sowings of which something can still be seen or done. */
+    public List<Sowing> underWay(UUID member) {
+        return sowings(sql, SOWING.MEMBER_ID.eq(member).and(SOWING.STAGE.notIn(OVER)));
     }
 
     public List<Sowing> all(Collection<UUID> ids) {
