@@ -21,7 +21,8 @@ final class CommandTrouble {
             line.getErr().println(trouble.getMessage());
             return CommandLine.ExitCode.USAGE;
         }
-        line.getErr().println(sentence("This failed through a fault of the program or the machine: " + reason(trouble)));
+        line.getErr()
+                .println(sentence("This failed through a fault of the program or the machine: " + reason(trouble)));
         return CommandLine.ExitCode.SOFTWARE;
     }
 
