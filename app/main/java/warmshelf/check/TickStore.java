@@ -16,6 +16,7 @@ import warmshelf.allocation.StayBookStore;
 import warmshelf.allocation.StayStore;
 import warmshelf.db.Audit;
 import warmshelf.seed.LotStore;
+import warmshelf.seed.Taking;
 import warmshelf.sowing.Entry;
 import warmshelf.sowing.EntryStep;
 import warmshelf.sowing.EntryStore;
@@ -92,10 +93,18 @@ final class TickStore {
         Progress progress = Progress.of(sowing.method(), sowing.seeds(), after);
         sowings.moveTo(tx, sowingId, progress.stage());
         if (tick.step() == EntryStep.SOWN) {
-            lots.takeWhatIsLeft(tx, sowing.lotId(), sowing.seeds(), by);
+            takeSeeds(tx, sowing, by);
         }
         moveSpace(tx, sowing, progress.stage(), tick, lightUntil, by);
         return new TickOutcome.Kept(progress.stage(), false, "");
+    }
+
+    /** A packet that held fewer than was believed is empty now: what was sown was sown. */
+    private void takeSeeds(DSLContext tx, Sowing sowing, UUID by) {
+        Taking taking = lots.take(tx, sowing.lotId(), sowing.seeds(), by);
+        if (taking instanceof Taking.TooFew few && few.left() > 0) {
+            lots.take(tx, sowing.lotId(), few.left(), by);
+        }
     }
 
     private static Optional<String> refusal(Sowing sowing, List<Entry> before, Tick tick) {

@@ -30,6 +30,10 @@ public record Link(
         return !used() && expiresAt.isAfter(now);
     }
 
+    public boolean forSigningIn() {
+        return purpose == LinkPurpose.SIGN_IN;
+    }
+
     /** Whether it may be used once only. */
     public boolean oneUse() {
         return usesLeft != null;

@@ -42,8 +42,7 @@ public final class LinkStore {
     /** Makes a link by which one person joins. Returns its token. */
     public String makeInvite(boolean coordinator, String note, UUID by) {
         return database.sql()
-                .transactionResult(
-                        inside -> make(inside.dsl(), LinkPurpose.JOIN, coordinator, null, note, by, ONCE));
+                .transactionResult(inside -> make(inside.dsl(), LinkPurpose.JOIN, coordinator, null, note, by, ONCE));
     }
 
     /**
@@ -95,7 +94,13 @@ public final class LinkStore {
                 .set(ACCESS_LINK.USED_BY, memberId)
                 .where(ACCESS_LINK.TOKEN_HASH.eq(link.hash()))
                 .execute();
-        audit.write(sql, memberId, "use link", "access_link", link.hash(), link.purpose().stored());
+        audit.write(
+                sql,
+                memberId,
+                "use link",
+                "access_link",
+                link.hash(),
+                link.purpose().stored());
     }
 
     /** Closes a link; false when it was not open any more. */

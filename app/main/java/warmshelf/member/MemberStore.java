@@ -43,6 +43,11 @@ public final class MemberStore {
                 .fetchOptional(MemberStore::member);
     }
 
+    /** Whether anybody has the name, someone who has left included: their sowings still carry it. */
+    public boolean isNameTaken(String name) {
+        return database.sql().fetchExists(MEMBER, MEMBER.NAME_KEY.eq(Member.key(name)));
+    }
+
     public @Nullable String passphraseHash(UUID id) {
         return database.sql()
                 .select(MEMBER.PASSPHRASE_HASH)

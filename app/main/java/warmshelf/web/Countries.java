@@ -6,19 +6,16 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 
-/** The countries of ISO 3166, for choosing one in a form. */
+/** The countries of ISO 3166: two letters and the English name. */
 public final class Countries {
-    /** A country's two letters and its English name. */
-    public record Country(String value, String words) {}
-
-    private static final List<Country> BY_NAME = Arrays.stream(Locale.getISOCountries())
-            .map(code -> new Country(code, new Locale("", code).getDisplayCountry(Locale.ENGLISH)))
-            .sorted(Comparator.comparing(Country::words))
+    private static final List<Choice> BY_NAME = Arrays.stream(Locale.getISOCountries())
+            .map(code -> new Choice(code, new Locale("", code).getDisplayCountry(Locale.ENGLISH)))
+            .sorted(Comparator.comparing(Choice::words))
             .toList();
 
     private Countries() {}
 
-    public static List<Country> byName() {
+    public static List<Choice> byName() {
         return BY_NAME;
     }
 

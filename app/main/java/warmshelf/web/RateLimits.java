@@ -38,7 +38,11 @@ public final class RateLimits {
     public void take(String key, int tries, Duration oneBackEach) {
         ConsumptionProbe probe = bucket(key, tries, oneBackEach).tryConsumeAndReturnRemaining(1);
         if (!probe.isConsumed()) {
-            long seconds = Math.max(1, Duration.ofNanos(probe.getNanosToWaitForRefill()).plusMillis(999).toSeconds());
+            long seconds = Math.max(
+                    1,
+                    Duration.ofNanos(probe.getNanosToWaitForRefill())
+                            .plusMillis(999)
+                            .toSeconds());
             throw Refusal.of(
                     HttpStatus.TOO_MANY_REQUESTS,
                     "That was tried too often. Please wait %s, then try again.".formatted(inWords(seconds)));
@@ -47,10 +51,12 @@ public final class RateLimits {
 
     private Bucket bucket(String key, int tries, Duration oneBackEach) {
         synchronized (buckets) {
-            return buckets.computeIfAbsent(key, absent -> Bucket.builder()
-                    .addLimit(limit -> limit.capacity(tries).refillGreedy(1, oneBackEach))
-                    .withCustomTimePrecision(time)
-                    .build());
+            return buckets.computeIfAbsent(
+                    key,
+                    absent -> Bucket.builder()
+                            .addLimit(limit -> limit.capacity(tries).refillGreedy(1, oneBackEach))
+                            .withCustomTimePrecision(time)
+                            .build());
         }
     }
 

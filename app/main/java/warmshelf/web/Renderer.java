@@ -65,7 +65,9 @@ final class Renderer implements FileRenderer {
         } else {
             Optional<GroupFace> group = doors.group();
             frame.put("groupName", group.map(GroupFace::name).orElse("Warmshelf"));
-            frame.put("today", LocalDate.now(clock.withZone(group.map(GroupFace::zone).orElse(zoneBeforeOpening))));
+            frame.put(
+                    "today",
+                    LocalDate.now(clock.withZone(group.map(GroupFace::zone).orElse(zoneBeforeOpening))));
         }
         return frame;
     }

@@ -17,7 +17,8 @@ import java.util.List;
 /** The running server: every feature's routes behind one access check, one renderer and one set of error pages. */
 public final class WebServer implements AutoCloseable {
     private static final long LARGEST_REQUEST = 1_000_000;
-    // A browser shows the answer to an over-large form only if its sending was not cut off, so that much is read and dropped.
+    // A browser shows the answer to an over-large form only if its sending was not cut off, so that much is read and
+    // dropped.
     private static final long READ_AND_DROPPED = 32_000_000;
 
     private final Javalin javalin;

@@ -66,8 +66,7 @@ final class Words extends AbstractExtension {
 
     private record AssetAddress(Assets assets) implements Function {
         @Override
-        public Object execute(
-                Map<String, Object> arguments, PebbleTemplate self, EvaluationContext context, int line) {
+        public Object execute(Map<String, Object> arguments, PebbleTemplate self, EvaluationContext context, int line) {
             return assets.address(String.valueOf(arguments.get("name")));
         }
 
