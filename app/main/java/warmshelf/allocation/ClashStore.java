@@ -97,9 +97,13 @@ public final class ClashStore {
                         MAT_DAY.ON_DAY.lt(spot.to()))
                 .orderBy(MAT_DAY.ON_DAY)
                 .limit(1)
-                .fetchOptional(other -> "Mat %s stands at %s on %s for what already lies there; this crop's seed likes %s."
-                        .formatted(other.value1(), Band.words(other.value3()), other.value2().format(DAY),
-                                warmth.band().words()));
+                .fetchOptional(
+                        other -> "Mat %s stands at %s on %s for what already lies there; this crop's seed likes %s."
+                                .formatted(
+                                        other.value1(),
+                                        Band.words(other.value3()),
+                                        other.value2().format(DAY),
+                                        warmth.band().words()));
     }
 
     /** Why a mat cannot be turned to a temperature on days. */
@@ -126,7 +130,11 @@ public final class ClashStore {
                 .orderBy(QUARTER_DAY.ON_DAY)
                 .limit(1)
                 .fetchOptional(bears -> "%s does not suit %s's %s, which lies there on %s and likes %s."
-                        .formatted(Band.words(celsius), bears.value1(), bears.value2(), bears.value3().format(DAY),
+                        .formatted(
+                                Band.words(celsius),
+                                bears.value1(),
+                                bears.value2(),
+                                bears.value3().format(DAY),
                                 new Band(bears.value4(), bears.value5()).words()));
     }
 
@@ -135,6 +143,7 @@ public final class ClashStore {
                 .from(MAT)
                 .where(MAT.ID.eq(mat), MAT.THERMOSTAT_LOW_C.gt(celsius).or(MAT.THERMOSTAT_HIGH_C.lt(celsius)))
                 .fetchOptional(range -> "Mat %s can hold %s, not %s."
-                        .formatted(range.value1(), new Band(range.value2(), range.value3()).words(), Band.words(celsius)));
+                        .formatted(
+                                range.value1(), new Band(range.value2(), range.value3()).words(), Band.words(celsius)));
     }
 }

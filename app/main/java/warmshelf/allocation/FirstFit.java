@@ -61,7 +61,8 @@ public final class FirstFit {
         if (wish.latest().isBefore(today)) {
             return new NoSpace.TooLate(wish.latest());
         }
-        boolean anyInBand = board.mats().stream().anyMatch(mat -> mat.thermostat().overlaps(wish.band()));
+        boolean anyInBand =
+                board.mats().stream().anyMatch(mat -> mat.thermostat().overlaps(wish.band()));
         return anyInBand ? new NoSpace.Full(firstDay(wish), wish.latest()) : new NoSpace.NoMatInBand(wish.band());
     }
 
@@ -112,7 +113,8 @@ public final class FirstFit {
         Set<Integer> candidates = new LinkedHashSet<>();
         board.setPoint(mat.id(), start).ifPresent(candidates::add);
         candidates.add(wish.band().nearestTo(mat.usualC()));
-        candidates.removeIf(celsius -> !wish.band().contains(celsius) || !mat.thermostat().contains(celsius));
+        candidates.removeIf(
+                celsius -> !wish.band().contains(celsius) || !mat.thermostat().contains(celsius));
         if (candidates.isEmpty()) {
             candidates.add(mat.thermostat().nearestTo(wish.band().nearestTo(mat.usualC())));
             candidates.removeIf(celsius -> !wish.band().contains(celsius));
@@ -126,7 +128,11 @@ public final class FirstFit {
 
     private List<LocalDate> startsNearestFirst(Wish wish) {
         List<LocalDate> starts = new ArrayList<>();
-        firstDay(wish).datesUntil(wish.latest().plusDays(1).isAfter(firstDay(wish)) ? wish.latest().plusDays(1) : firstDay(wish))
+        firstDay(wish)
+                .datesUntil(
+                        wish.latest().plusDays(1).isAfter(firstDay(wish))
+                                ? wish.latest().plusDays(1)
+                                : firstDay(wish))
                 .forEach(starts::add);
         starts.sort(Comparator.comparingLong(
                 (LocalDate start) -> Math.abs(start.toEpochDay() - wish.ideal().toEpochDay())));

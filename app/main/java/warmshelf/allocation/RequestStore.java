@@ -62,7 +62,8 @@ public final class RequestStore {
      *
      * @return false when someone else was first
      */
-    public boolean decide(DSLContext tx, SpaceRequest request, SpaceRequest.State state, String reason, @Nullable UUID by) {
+    public boolean decide(
+            DSLContext tx, SpaceRequest request, SpaceRequest.State state, String reason, @Nullable UUID by) {
         int changed = tx.update(SPACE_REQUEST)
                 .set(SPACE_REQUEST.STATE, state.word())
                 .set(SPACE_REQUEST.REASON, reason)

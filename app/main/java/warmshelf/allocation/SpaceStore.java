@@ -30,7 +30,10 @@ public final class SpaceStore {
                 .from(QUARTER_DAY)
                 .where(QUARTER_DAY.KIND.eq("mat"), QUARTER_DAY.ON_DAY.ge(from), QUARTER_DAY.ON_DAY.lt(to))
                 .forEach(taken -> board.take(
-                        taken.value1(), new Slot(taken.value2(), 1), taken.value3(), taken.value3().plusDays(1)));
+                        taken.value1(),
+                        new Slot(taken.value2(), 1),
+                        taken.value3(),
+                        taken.value3().plusDays(1)));
         // A set-point binds only while something lies on the mat: an empty mat may be turned to another temperature.
         sql.selectDistinct(MAT_DAY.MAT_ID, MAT_DAY.ON_DAY, MAT_DAY.CELSIUS)
                 .from(MAT_DAY)
@@ -65,7 +68,14 @@ public final class SpaceStore {
                 .on(RACK.ID.eq(SHELF.RACK_ID))
                 .join(SITE)
                 .on(SITE.ID.eq(RACK.SITE_ID))
-                .orderBy(SITE.WALK_ORDER, SITE.NAME, RACK.WALK_ORDER, RACK.NAME, SHELF.FROM_TOP, MAT.WALK_ORDER, MAT.NAME)
+                .orderBy(
+                        SITE.WALK_ORDER,
+                        SITE.NAME,
+                        RACK.WALK_ORDER,
+                        RACK.NAME,
+                        SHELF.FROM_TOP,
+                        MAT.WALK_ORDER,
+                        MAT.NAME)
                 .fetch(Records.mapping((id, name, site, rack, level, low, high, usual) -> new MatSpace(
                         id,
                         name,
@@ -77,13 +87,27 @@ public final class SpaceStore {
 
     /** Lit places with no one on them from a day on, and how long they stay free: the day after the last free one. */
     public List<LitPlace> litPlaces(LocalDate from, LocalDate to, int quarters) {
-        Board lit = new Board(from, to, List.of(new MatSpace(
-                UUID.randomUUID(), "lit", "", new Band(0, 0), 0, sql.select(PLACE.ID).from(PLACE).where(PLACE.KIND.eq("lit")).fetch(PLACE.ID))));
+        Board lit = new Board(
+                from,
+                to,
+                List.of(new MatSpace(
+                        UUID.randomUUID(),
+                        "lit",
+                        "",
+                        new Band(0, 0),
+                        0,
+                        sql.select(PLACE.ID)
+                                .from(PLACE)
+                                .where(PLACE.KIND.eq("lit"))
+                                .fetch(PLACE.ID))));
         sql.select(QUARTER_DAY.PLACE_ID, QUARTER_DAY.QUARTER, QUARTER_DAY.ON_DAY)
                 .from(QUARTER_DAY)
                 .where(QUARTER_DAY.KIND.eq("lit"), QUARTER_DAY.ON_DAY.ge(from), QUARTER_DAY.ON_DAY.lt(to))
                 .forEach(taken -> lit.take(
-                        taken.value1(), new Slot(taken.value2(), 1), taken.value3(), taken.value3().plusDays(1)));
+                        taken.value1(),
+                        new Slot(taken.value2(), 1),
+                        taken.value3(),
+                        taken.value3().plusDays(1)));
         return litPlacesInOrder().stream()
                 .flatMap(place -> Slot.of(quarters).stream()
                         .filter(slot -> lit.isFree(place.placeId(), slot, from, from.plusDays(1)))
@@ -115,7 +139,8 @@ public final class SpaceStore {
 
     private static LitPlace litPlace(Record found) {
         String where = "%s · %s · shelf %d · place %d"
-                .formatted(found.get(SITE.NAME), found.get(RACK.NAME), found.get(SHELF.FROM_TOP), found.get(PLACE.NUMBER));
+                .formatted(
+                        found.get(SITE.NAME), found.get(RACK.NAME), found.get(SHELF.FROM_TOP), found.get(PLACE.NUMBER));
         return new LitPlace(found.get(PLACE.ID), where, new Slot(1, 4), LocalDate.MAX);
     }
 }

@@ -33,7 +33,10 @@ public final class StayStore {
      * @throws SpaceClash when a quarter is taken or the temperature does not suit everything on the mat
      */
     public UUID layOnMat(DSLContext tx, UUID sowingId, Spot spot, int celsius, Band band, UUID by) {
-        UUID mat = tx.select(PLACE.MAT_ID).from(PLACE).where(PLACE.ID.eq(spot.placeId())).fetchSingle(PLACE.MAT_ID);
+        UUID mat = tx.select(PLACE.MAT_ID)
+                .from(PLACE)
+                .where(PLACE.ID.eq(spot.placeId()))
+                .fetchSingle(PLACE.MAT_ID);
         lock(tx, mat);
         Warmth warmth = new Warmth(mat, celsius, band);
         clashes.taken(tx, spot).ifPresent(StayStore::clash);
@@ -111,7 +114,13 @@ public final class StayStore {
             first.datesUntil(afterLast).forEach(day -> putSetPoint(tx, mat, day, celsius));
             return mat;
         });
-        audit.write(tx, by, "set mat temperature", "mat", mat, "%d C from %s to before %s".formatted(celsius, first, afterLast));
+        audit.write(
+                tx,
+                by,
+                "set mat temperature",
+                "mat",
+                mat,
+                "%d C from %s to before %s".formatted(celsius, first, afterLast));
     }
 
     /** Two people who place on one mat at once take turns, so that the second gets the true sentence. */
@@ -134,8 +143,14 @@ public final class StayStore {
                 .set(STAY.VERSION, 1)
                 .execute();
         insertQuarterDays(tx, stay, spot, warmth);
-        audit.write(tx, by, warmth == null ? "lay under light" : "lay on mat", "stay", stay,
-                "place %s, %s, %s to before %s".formatted(spot.placeId(), spot.slot().words(), spot.from(), spot.to()));
+        audit.write(
+                tx,
+                by,
+                warmth == null ? "lay under light" : "lay on mat",
+                "stay",
+                stay,
+                "place %s, %s, %s to before %s"
+                        .formatted(spot.placeId(), spot.slot().words(), spot.from(), spot.to()));
         return stay;
     }
 
@@ -157,8 +172,16 @@ public final class StayStore {
                     quarter++) {
                 insert = warmth == null
                         ? insert.values(spot.placeId(), quarter, day, stay, "lit", null, null, null, null)
-                        : insert.values(spot.placeId(), quarter, day, stay, "mat", warmth.matId(), warmth.celsius(),
-                                warmth.band().lowC(), warmth.band().highC());
+                        : insert.values(
+                                spot.placeId(),
+                                quarter,
+                                day,
+                                stay,
+                                "mat",
+                                warmth.matId(),
+                                warmth.celsius(),
+                                warmth.band().lowC(),
+                                warmth.band().highC());
             }
         }
         insert.execute();

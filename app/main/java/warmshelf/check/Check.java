@@ -12,4 +12,10 @@ import org.jspecify.annotations.Nullable;
  * @param caution the usual caution where the work can hurt someone; empty where none is due
  * @param remark what else to know: not looked at since a day, slower than expected
  */
-public record Check(CheckKind kind, LocalDate since, String look, String ifSeen, String caution, @Nullable String remark) {}
+public record Check(
+        CheckKind kind,
+        LocalDate since,
+        String look,
+        String ifSeen,
+        String caution,
+        @Nullable String remark) {}

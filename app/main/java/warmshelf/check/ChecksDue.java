@@ -38,7 +38,8 @@ public final class ChecksDue {
         if (sowOn.isEmpty()) {
             return List.of();
         }
-        boolean soaks = subject.step(Step.SOAK).isPresent() && subject.progress().stage() == SowingStage.PLANNED;
+        boolean soaks =
+                subject.step(Step.SOAK).isPresent() && subject.progress().stage() == SowingStage.PLANNED;
         if (!today.isBefore(sowOn.get())) {
             return List.of(check(CheckKind.SOW, sowOn.get(), subject, late(today, sowOn.get())));
         }
@@ -53,7 +54,9 @@ public final class ChecksDue {
         if (stay != null) {
             return Optional.of(stay.from());
         }
-        return subject.sowing().warm() ? Optional.empty() : subject.step(Step.SOW).map(TimelineStep::ideal);
+        return subject.sowing().warm()
+                ? Optional.empty()
+                : subject.step(Step.SOW).map(TimelineStep::ideal);
     }
 
     private static List<Check> waitingForSeed(LocalDate today, Subject subject) {
@@ -86,15 +89,18 @@ public final class ChecksDue {
 
     private static int firstBagLook(Subject subject) {
         Subject.Expected expected = subject.expected();
-        return expected == null ? FIRST_BAG_LOOK_DAY : (int) Math.min(FIRST_BAG_LOOK_DAY, Math.max(1, expected.first()));
+        return expected == null
+                ? FIRST_BAG_LOOK_DAY
+                : (int) Math.min(FIRST_BAG_LOOK_DAY, Math.max(1, expected.first()));
     }
 
     private static List<Check> growingOn(LocalDate today, Subject subject) {
         List<Check> due = new ArrayList<>();
-        nextStep(subject.progress().stage()).ifPresent(kind -> kind.timelineStep()
-                .flatMap(subject::step)
-                .filter(step -> !today.isBefore(step.ideal()))
-                .ifPresent(step -> due.add(check(kind, step.ideal(), subject, late(today, step.latest())))));
+        nextStep(subject.progress().stage())
+                .ifPresent(kind -> kind.timelineStep()
+                        .flatMap(subject::step)
+                        .filter(step -> !today.isBefore(step.ideal()))
+                        .ifPresent(step -> due.add(check(kind, step.ideal(), subject, late(today, step.latest())))));
         Stay stay = subject.stay();
         if (stay != null && stay.covers(today)) {
             due.add(check(CheckKind.LIGHT_LOOK, stay.from(), subject, missed(today, stay.from(), subject.progress())));
@@ -122,7 +128,8 @@ public final class ChecksDue {
             return missed;
         }
         Subject.Expected expected = subject.expected();
-        boolean noneYet = subject.progress().sprouted() == 0 && subject.progress().up() == 0;
+        boolean noneYet =
+                subject.progress().sprouted() == 0 && subject.progress().up() == 0;
         if (expected != null && noneYet && subject.dayCount(today) > expected.nearlyAll()) {
             return "Slower than expected: nearly all should show by day %d. Give it time, or give it up."
                     .formatted(Math.round(expected.nearlyAll()));
@@ -139,6 +146,11 @@ public final class ChecksDue {
 
     private static Check check(CheckKind kind, LocalDate since, Subject subject, @Nullable String remark) {
         return new Check(
-                kind, since, LookFor.look(kind, subject), LookFor.ifSeen(kind, subject), LookFor.caution(kind, subject), remark);
+                kind,
+                since,
+                LookFor.look(kind, subject),
+                LookFor.ifSeen(kind, subject),
+                LookFor.caution(kind, subject),
+                remark);
     }
 }

@@ -23,17 +23,21 @@ final class LookFor {
     static String look(CheckKind kind, Subject subject) {
         Sowing sowing = subject.sowing();
         return switch (kind) {
-            case SOAK -> "%d seeds of %s: into tepid water this evening, for tomorrow's sowing."
-                    .formatted(sowing.seeds(), sowing.title());
+            case SOAK ->
+                "%d seeds of %s: into tepid water this evening, for tomorrow's sowing."
+                        .formatted(sowing.seeds(), sowing.title());
             case SOW -> sowLine(sowing);
             case BAG_LOOK -> "Open the bag: does a root show? Is the paper damp, not dripping? Any mould?";
-            case MOVE_TO_CELLS -> "%d with roots showing still lie in the bag."
-                    .formatted(subject.progress().waitingToMove());
+            case MOVE_TO_CELLS ->
+                "%d with roots showing still lie in the bag."
+                        .formatted(subject.progress().waitingToMove());
             case CELLS_LOOK -> "Is the surface moist, not soggy? How many are up? Stems thin at the soil, or fluff?";
-            case OFF_HEAT -> "%d are up. Seedlings want light now, and no more heat from below."
-                    .formatted(subject.progress().up());
-            case LIGHT_LOOK -> "Light about 10 cm (4 in) above the leaves? Water from below when the surface dries."
-                    + " Any that fall over?";
+            case OFF_HEAT ->
+                "%d are up. Seedlings want light now, and no more heat from below."
+                        .formatted(subject.progress().up());
+            case LIGHT_LOOK ->
+                "Light about 10 cm (4 in) above the leaves? Water from below when the surface dries."
+                        + " Any that fall over?";
             case FIRST_FEED -> "Do the first true leaves show (the pair after the seed leaves)?";
             case POT_ON -> "Do roots fill the cell, or leaves touch the neighbour's?";
             case HARDEN_OFF -> "Plants out for an hour or two in shade and shelter, longer each day, in at night.";
@@ -62,10 +66,12 @@ final class LookFor {
             case SOAK -> "Common practice, and optional; a night is enough.";
             case SOW -> "Write the label first: crop, variety, whose, today's date. Everyone forgets.";
             case BAG_LOOK -> "A root just showing: move that seed into a cell today, root down, without pulling at it.";
-            case MOVE_TO_CELLS -> "Into a cell each, root down, %s deep; do not break the root. Label the cells."
-                    .formatted(depth(subject.sowing()));
+            case MOVE_TO_CELLS ->
+                "Into a cell each, root down, %s deep; do not break the root. Label the cells."
+                        .formatted(depth(subject.sowing()));
             case CELLS_LOOK -> "Up: tick how many. Fallen stems: take them out, give air, water less.";
-            case OFF_HEAT -> "Off the mat, lid off, under the light: about 10 cm (4 in) above the leaves, 14 to 16 hours a day.";
+            case OFF_HEAT ->
+                "Off the mat, lid off, under the light: about 10 cm (4 in) above the leaves, 14 to 16 hours a day.";
             case LIGHT_LOOK -> "Raise the light as they grow. Take out what has fallen, and the compost around it.";
             case FIRST_FEED -> "Feed at half the strength on the label, on damp compost.";
             case POT_ON -> "Lift by a leaf or the rootball, never by the stem. Label each pot.";
@@ -81,7 +87,9 @@ final class LookFor {
     }
 
     private static String inches(double millimetres) {
-        return String.format(Locale.ROOT, "%.2f", millimetres / 25.4).replaceAll("0+$", "").replaceAll("\\.$", "");
+        return String.format(Locale.ROOT, "%.2f", millimetres / 25.4)
+                .replaceAll("0+$", "")
+                .replaceAll("\\.$", "");
     }
 
     static String caution(CheckKind kind, Subject subject) {
@@ -89,8 +97,9 @@ final class LookFor {
         return switch (kind) {
             case SOAK, SOW, MOVE_TO_CELLS -> seedCaution(sowing) + (kind == CheckKind.SOAK ? "" : COMPOST);
             case BAG_LOOK -> "Mould: keep your face away from it and wash your hands.";
-            case MAT_READING -> "Dry hands at plugs and thermostats; plugs above tray height, on a ground-fault"
-                    + " protected outlet. A damaged cord: switch off and tell a coordinator.";
+            case MAT_READING ->
+                "Dry hands at plugs and thermostats; plugs above tray height, on a ground-fault"
+                        + " protected outlet. A damaged cord: switch off and tell a coordinator.";
             case POT_ON -> COMPOST;
             case LIGHT_LOOK -> "A high light: use a step stool, not a chair, and mind water near plugs.";
             case OFF_HEAT -> "Unplug the mat or dry your hands before you lift wet trays off it.";

@@ -19,7 +19,11 @@ import warmshelf.timeline.TimelineStep;
  *     where no temperature is known
  */
 public record Subject(
-        Sowing sowing, Progress progress, @Nullable Stay stay, Timeline timeline, @Nullable Expected expected) {
+        Sowing sowing,
+        Progress progress,
+        @Nullable Stay stay,
+        Timeline timeline,
+        @Nullable Expected expected) {
 
     /** Days after sowing: first ones, half, nearly all. */
     public record Expected(double first, double half, double nearlyAll) {}

@@ -57,7 +57,9 @@ final class TickForm {
 
     private EntryStep step() {
         String word = reader.choice(
-                "step", "What was done", Arrays.stream(EntryStep.values()).map(EntryStep::word).toList());
+                "step",
+                "What was done",
+                Arrays.stream(EntryStep.values()).map(EntryStep::word).toList());
         return reader.ok() ? EntryStep.named(word) : EntryStep.LOOK;
     }
 
@@ -67,10 +69,12 @@ final class TickForm {
         }
         LocalDate day = reader.date("seenOn", "The day it was seen");
         if (day.isAfter(today)) {
-            reader.refuse("seenOn", "The day it was seen was %s, which is still to come; today is %s.".formatted(day, today));
+            reader.refuse(
+                    "seenOn", "The day it was seen was %s, which is still to come; today is %s.".formatted(day, today));
         } else if (day.isBefore(today.minusDays(OLDEST_DAYS))) {
-            reader.refuse("seenOn", "The day it was seen was %s; at most %d days back is accepted."
-                    .formatted(day, OLDEST_DAYS));
+            reader.refuse(
+                    "seenOn",
+                    "The day it was seen was %s; at most %d days back is accepted.".formatted(day, OLDEST_DAYS));
         }
         return day;
     }
@@ -84,7 +88,9 @@ final class TickForm {
             return null;
         }
         String word = reader.choice(
-                "problem", "The problem", Arrays.stream(Problem.values()).map(Problem::word).toList());
+                "problem",
+                "The problem",
+                Arrays.stream(Problem.values()).map(Problem::word).toList());
         return reader.problems().containsKey("problem") ? null : Problem.named(word);
     }
 
@@ -99,7 +105,9 @@ final class TickForm {
             int quarter = Integer.parseInt(typed.substring(slash + 1));
             return new Tick.LightPlace(place, new Slot(quarter, trayQuarters()));
         } catch (IllegalArgumentException malformed) {
-            reader.refuse("lightPlace", "The place under the light was not one of those offered; please choose one from the list.");
+            reader.refuse(
+                    "lightPlace",
+                    "The place under the light was not one of those offered; please choose one from the list.");
             return null;
         }
     }

@@ -18,26 +18,30 @@ final class TickRules {
         return switch (stage) {
             case PLANNED -> EnumSet.of(EntryStep.SOAKED, EntryStep.SOWN);
             case SOAKED -> EnumSet.of(EntryStep.SOWN);
-            case SOWN -> method == Method.BAG
-                    ? EnumSet.of(EntryStep.LOOK, EntryStep.MOVED_TO_CELLS, EntryStep.GAVE_UP)
-                    : EnumSet.of(EntryStep.LOOK, EntryStep.OFF_HEAT, EntryStep.UNDER_LIGHT, EntryStep.GAVE_UP);
+            case SOWN ->
+                method == Method.BAG
+                        ? EnumSet.of(EntryStep.LOOK, EntryStep.MOVED_TO_CELLS, EntryStep.GAVE_UP)
+                        : EnumSet.of(EntryStep.LOOK, EntryStep.OFF_HEAT, EntryStep.UNDER_LIGHT, EntryStep.GAVE_UP);
             case SPROUTING -> EnumSet.of(EntryStep.LOOK, EntryStep.MOVED_TO_CELLS, EntryStep.GAVE_UP);
-            case IN_CELLS, EMERGED -> EnumSet.of(EntryStep.LOOK, EntryStep.OFF_HEAT, EntryStep.UNDER_LIGHT, EntryStep.GAVE_UP);
-            case UNDER_LIGHT -> EnumSet.of(
-                    EntryStep.LOOK,
-                    EntryStep.FIRST_FEED,
-                    EntryStep.POTTED_ON,
-                    EntryStep.HARDENING_OFF,
-                    EntryStep.PLANTED_OUT,
-                    EntryStep.GAVE_UP);
-            case FED -> EnumSet.of(
-                    EntryStep.LOOK,
-                    EntryStep.POTTED_ON,
-                    EntryStep.HARDENING_OFF,
-                    EntryStep.PLANTED_OUT,
-                    EntryStep.GAVE_UP);
-            case POTTED_ON -> EnumSet.of(
-                    EntryStep.LOOK, EntryStep.HARDENING_OFF, EntryStep.PLANTED_OUT, EntryStep.GAVE_UP);
+            case IN_CELLS, EMERGED ->
+                EnumSet.of(EntryStep.LOOK, EntryStep.OFF_HEAT, EntryStep.UNDER_LIGHT, EntryStep.GAVE_UP);
+            case UNDER_LIGHT ->
+                EnumSet.of(
+                        EntryStep.LOOK,
+                        EntryStep.FIRST_FEED,
+                        EntryStep.POTTED_ON,
+                        EntryStep.HARDENING_OFF,
+                        EntryStep.PLANTED_OUT,
+                        EntryStep.GAVE_UP);
+            case FED ->
+                EnumSet.of(
+                        EntryStep.LOOK,
+                        EntryStep.POTTED_ON,
+                        EntryStep.HARDENING_OFF,
+                        EntryStep.PLANTED_OUT,
+                        EntryStep.GAVE_UP);
+            case POTTED_ON ->
+                EnumSet.of(EntryStep.LOOK, EntryStep.HARDENING_OFF, EntryStep.PLANTED_OUT, EntryStep.GAVE_UP);
             case HARDENING_OFF -> EnumSet.of(EntryStep.LOOK, EntryStep.PLANTED_OUT, EntryStep.GAVE_UP);
             case PLANTED_OUT, GIVEN_UP, WITHDRAWN -> EnumSet.noneOf(EntryStep.class);
         };
@@ -47,13 +51,17 @@ final class TickRules {
     static Optional<String> refusal(Sowing sowing, Progress progress, Tick tick) {
         if (!open(sowing.method(), progress.stage()).contains(tick.step())) {
             return Optional.of("%s is %s; '%s' cannot follow that."
-                    .formatted(sowing.title(), progress.stage().title(), tick.step().done()));
+                    .formatted(
+                            sowing.title(),
+                            progress.stage().title(),
+                            tick.step().done()));
         }
         return tick.supersedes() == null ? fewerThanBefore(sowing, progress, tick) : Optional.empty();
     }
 
     private static Optional<String> fewerThanBefore(Sowing sowing, Progress progress, Tick tick) {
-        boolean inBag = sowing.method() == Method.BAG && progress.stage().isWaitingForSeed()
+        boolean inBag = sowing.method() == Method.BAG
+                && progress.stage().isWaitingForSeed()
                 && progress.stage() != SowingStage.IN_CELLS;
         int sproutedBefore = inBag || sowing.method() == Method.CELLS ? progress.sprouted() : progress.up();
         Integer sprouted = tick.sprouted();

@@ -37,8 +37,7 @@ final class TickStore {
     private final StayStore stays;
     private final LotStore lots;
 
-    TickStore(
-            DSLContext sql, Audit audit, SowingStore sowings, EntryStore entries, StayStore stays, LotStore lots) {
+    TickStore(DSLContext sql, Audit audit, SowingStore sowings, EntryStore entries, StayStore stays, LotStore lots) {
         this.sql = sql;
         this.audit = audit;
         this.sowings = sowings;
@@ -117,8 +116,9 @@ final class TickStore {
                 .toList();
         Progress progress = Progress.of(sowing.method(), sowing.seeds(), standing);
         if (sowing.stage() == SowingStage.WITHDRAWN || progress.stage().isOver()) {
-            return Optional.of("%s has ended (%s); nothing more is entered for it. To mend a slip, correct the last entry."
-                    .formatted(sowing.title(), sowing.stage().title()));
+            return Optional.of(
+                    "%s has ended (%s); nothing more is entered for it. To mend a slip, correct the last entry."
+                            .formatted(sowing.title(), sowing.stage().title()));
         }
         return TickRules.refusal(sowing, progress, tick);
     }
@@ -142,8 +142,7 @@ final class TickStore {
                 "");
     }
 
-    private void moveSpace(
-            DSLContext tx, Sowing sowing, SowingStage stage, Tick tick, LocalDate lightUntil, UUID by) {
+    private void moveSpace(DSLContext tx, Sowing sowing, SowingStage stage, Tick tick, LocalDate lightUntil, UUID by) {
         boolean leavesMat = stage.compareTo(SowingStage.UNDER_LIGHT) >= 0
                 || stage == SowingStage.IN_CELLS
                 || tick.step() == EntryStep.OFF_HEAT;
@@ -155,7 +154,9 @@ final class TickStore {
             }
         }
         if (light != null && leavesMat && !leavesLight) {
-            LocalDate to = lightUntil.isAfter(tick.seenOn()) ? lightUntil : tick.seenOn().plusDays(1);
+            LocalDate to = lightUntil.isAfter(tick.seenOn())
+                    ? lightUntil
+                    : tick.seenOn().plusDays(1);
             stays.layUnderLight(tx, sowing.id(), new Spot(light.placeId(), light.slot(), tick.seenOn(), to), by);
         }
     }

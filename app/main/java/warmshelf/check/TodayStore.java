@@ -63,7 +63,8 @@ final class TodayStore {
                 .where(ENTRY.MAT_ID.isNotNull(), ENTRY.SEEN_ON.eq(day))
                 .orderBy(ENTRY.SEEN_AT)
                 .fetchMap(ENTRY.MAT_ID);
-        return sql.selectDistinct(MAT.ID, MAT.NAME, MAT_DAY.CELSIUS)
+        return sql
+                .selectDistinct(MAT.ID, MAT.NAME, MAT_DAY.CELSIUS)
                 .from(MAT)
                 .join(MAT_DAY)
                 .on(MAT_DAY.MAT_ID.eq(MAT.ID), MAT_DAY.ON_DAY.eq(day))

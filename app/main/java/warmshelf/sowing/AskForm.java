@@ -73,14 +73,17 @@ final class AskForm {
         if (typed.equals(NEW_PACKET) || typed.isEmpty()) {
             return Optional.empty();
         }
-        Optional<Lot> lot = lots.stream().filter(each -> each.id().toString().equals(typed)).findFirst();
+        Optional<Lot> lot =
+                lots.stream().filter(each -> each.id().toString().equals(typed)).findFirst();
         if (lot.isEmpty()) {
             reader.refuse("lot", "The lot you chose is not in the seed box any more; choose another or a new packet.");
         }
         lot.ifPresent(chosen -> {
             if (!reader.text("crop").isEmpty() && !reader.text("crop").equals(chosen.cropId())) {
-                reader.refuse("crop", "You chose %s, but the lot %s is %s; choose one or the other."
-                        .formatted(cropName(reader.text("crop")), chosen.variety(), cropName(chosen.cropId())));
+                reader.refuse(
+                        "crop",
+                        "You chose %s, but the lot %s is %s; choose one or the other."
+                                .formatted(cropName(reader.text("crop")), chosen.variety(), cropName(chosen.cropId())));
             }
         });
         return lot;
@@ -94,23 +97,30 @@ final class AskForm {
         String cropId = reader.text("crop");
         Optional<Crop> crop = crops.find(cropId);
         if (crop.isEmpty()) {
-            reader.refuse("crop", cropId.isEmpty()
-                    ? "The crop is empty; choose one from the list."
-                    : "The crop was '%s'; choose one from the list.".formatted(cropId.length() > 40 ? "…" : cropId));
+            reader.refuse(
+                    "crop",
+                    cropId.isEmpty()
+                            ? "The crop is empty; choose one from the list."
+                            : "The crop was '%s'; choose one from the list."
+                                    .formatted(cropId.length() > 40 ? "…" : cropId));
         }
-        Optional<Integer> germinated = reader.optionalWholeNumber("germinated", "Seeds that sprouted in a test", 0, 1000);
+        Optional<Integer> germinated =
+                reader.optionalWholeNumber("germinated", "Seeds that sprouted in a test", 0, 1000);
         Optional<Integer> tested = reader.optionalWholeNumber("tested", "Seeds tested", 1, 1000);
         if (germinated.isPresent() != tested.isPresent()) {
             reader.refuse("tested", "A test needs both figures: how many sprouted, and of how many.");
         } else if (tested.isPresent() && germinated.orElse(0) > tested.get()) {
-            reader.refuse("germinated", "Sprouted in a test was %d of %d; no more can sprout than were tested."
-                    .formatted(germinated.orElse(0), tested.get()));
+            reader.refuse(
+                    "germinated",
+                    "Sprouted in a test was %d of %d; no more can sprout than were tested."
+                            .formatted(germinated.orElse(0), tested.get()));
         }
         return new Packet(
                 crop.orElse(crops.all().get(0)),
                 reader.requiredText("variety", "The variety", 80),
                 seedYear(),
-                reader.optionalWholeNumber("packetSeeds", "Seeds in the packet", 1, 100_000).orElse(null),
+                reader.optionalWholeNumber("packetSeeds", "Seeds in the packet", 1, 100_000)
+                        .orElse(null),
                 germinated.orElse(null),
                 tested.orElse(null),
                 reader.ticked("treated"));
@@ -146,9 +156,14 @@ final class AskForm {
         }
         Optional<Container> fitting = new TraySize(longSide, shortSide).fits();
         if (fitting.isEmpty()) {
-            reader.refuse("trayLong", "A tray of %s by %s is larger than a place, which holds one standard tray of %s by %s."
-                    .formatted(shown(longSide), shown(shortSide), shown(TraySize.PLACE.longSideMm()),
-                            shown(TraySize.PLACE.shortSideMm())));
+            reader.refuse(
+                    "trayLong",
+                    "A tray of %s by %s is larger than a place, which holds one standard tray of %s by %s."
+                            .formatted(
+                                    shown(longSide),
+                                    shown(shortSide),
+                                    shown(TraySize.PLACE.longSideMm()),
+                                    shown(TraySize.PLACE.shortSideMm())));
         }
         return fitting.orElse(Container.TRAY);
     }
@@ -160,9 +175,7 @@ final class AskForm {
     }
 
     private String shown(int millimetres) {
-        return inches
-                ? "%.1f in".formatted(millimetres / 25.4)
-                : "%.1f cm".formatted(millimetres / 10.0);
+        return inches ? "%.1f in".formatted(millimetres / 25.4) : "%.1f cm".formatted(millimetres / 10.0);
     }
 
     private int cellsInATray() {
@@ -194,10 +207,11 @@ final class AskForm {
             return null;
         }
         LocalDate day = reader.date("coverOn", "The day they go out under cover");
-        if (!reader.problems().containsKey("coverOn")
-                && (day.isBefore(today) || day.isAfter(today.plusYears(2)))) {
-            reader.refuse("coverOn", "The day they go out under cover was %s; a day from %s to %s is accepted."
-                    .formatted(day, today, today.plusYears(2)));
+        if (!reader.problems().containsKey("coverOn") && (day.isBefore(today) || day.isAfter(today.plusYears(2)))) {
+            reader.refuse(
+                    "coverOn",
+                    "The day they go out under cover was %s; a day from %s to %s is accepted."
+                            .formatted(day, today, today.plusYears(2)));
         }
         return day;
     }

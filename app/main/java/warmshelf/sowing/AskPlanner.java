@@ -46,21 +46,29 @@ final class AskPlanner {
     Outcome plan(AskForm.Ask ask, Crop crop, List<GerminationTest> tests, Board board) {
         Asking asking = asking(ask, crop);
         GerminationShare share = share(ask, crop, tests, asking.season());
-        SeedPlan seeds = SeedPlan.of(
-                ask.plants(), share, ask.seedsPerCell(), seedsLeft(ask), capacity(ask), ask.acceptFewer());
+        SeedPlan seeds =
+                SeedPlan.of(ask.plants(), share, ask.seedsPerCell(), seedsLeft(ask), capacity(ask), ask.acceptFewer());
         if (seeds.problem() != null) {
-            return Outcome.refused(seeds.problem().contains("cells are needed") ? "container" : "plants", seeds.problem());
+            return Outcome.refused(
+                    seeds.problem().contains("cells are needed") ? "container" : "plants", seeds.problem());
         }
         int celsius = planner.reckonedC(crop, ask.warm());
         if (planner.emergence(crop, celsius).isEmpty()) {
-            return Outcome.refused("heat", "%s does not come up at %s; its seed likes %s."
-                    .formatted(crop.name(), Band.words(celsius), planner.band(crop).words()));
+            return Outcome.refused(
+                    "heat",
+                    "%s does not come up at %s; its seed likes %s."
+                            .formatted(
+                                    crop.name(),
+                                    Band.words(celsius),
+                                    planner.band(crop).words()));
         }
         Optional<Timeline> timeline = planner.timeline(asking, celsius, today, Seen.nothing());
         if (timeline.isEmpty()) {
-            return Outcome.refused("where", ("No frost dates are known for postcode %s (%s), so nothing can be counted back"
-                            + " from them. Choose 'under cover' and name the day the plants go out.")
-                    .formatted(grower.postcode(), grower.country()));
+            return Outcome.refused(
+                    "where",
+                    ("No frost dates are known for postcode %s (%s), so nothing can be counted back"
+                                    + " from them. Choose 'under cover' and name the day the plants go out.")
+                            .formatted(grower.postcode(), grower.country()));
         }
         return Outcome.of(planOf(ask, asking, share, seeds, celsius, timeline.get(), board));
     }
@@ -75,10 +83,21 @@ final class AskPlanner {
             Board board) {
         Band band = planner.band(asking.crop());
         Optional<Wish> wish = wish(ask, asking, timeline, band);
-        List<Offer> offers = wish.map(w -> new FirstFit(board, today).offers(w, OFFERS_SHOWN)).orElse(List.of());
+        List<Offer> offers = wish.map(w -> new FirstFit(board, today).offers(w, OFFERS_SHOWN))
+                .orElse(List.of());
         String noSpace = wish.isPresent() && offers.isEmpty() ? noSpace(wish.get(), board) : null;
         return new AskPlan(
-                ask, asking, share, share.interval(0.9), seeds, celsius, band, timeline, wish.orElse(null), offers, noSpace);
+                ask,
+                asking,
+                share,
+                share.interval(0.9),
+                seeds,
+                celsius,
+                band,
+                timeline,
+                wish.orElse(null),
+                offers,
+                noSpace);
     }
 
     private @Nullable String noSpace(Wish wish, Board board) {
@@ -156,7 +175,9 @@ final class AskPlanner {
 
     private static int capacity(AskForm.Ask ask) {
         // A bag holds any number of seeds spread on paper; half a tray's footprint of paper is plenty for two hundred.
-        return ask.method() == Method.BAG ? 200 : ask.cellsInATray() * ask.container().quarters() / 4;
+        return ask.method() == Method.BAG
+                ? 200
+                : ask.cellsInATray() * ask.container().quarters() / 4;
     }
 
     /** A plan, or a problem with the field it belongs to. */

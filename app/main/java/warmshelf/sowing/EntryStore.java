@@ -49,7 +49,9 @@ public final class EntryStore {
                 .set(ENTRY.MOVED, entry.moved())
                 .set(ENTRY.LOST, entry.lost())
                 .set(ENTRY.FINISHED, entry.finished())
-                .set(ENTRY.PROBLEM, Optional.ofNullable(entry.problem()).map(Problem::word).orElse(null))
+                .set(
+                        ENTRY.PROBLEM,
+                        Optional.ofNullable(entry.problem()).map(Problem::word).orElse(null))
                 .set(ENTRY.NOTE, entry.note())
                 .set(ENTRY.SUPERSEDES, entry.supersedes())
                 .set(ENTRY.MADE_BY, entry.by())
@@ -79,7 +81,9 @@ public final class EntryStore {
                 found.get(ENTRY.MOVED),
                 found.get(ENTRY.LOST),
                 found.get(ENTRY.FINISHED),
-                Optional.ofNullable(found.get(ENTRY.PROBLEM)).map(Problem::named).orElse(null),
+                Optional.ofNullable(found.get(ENTRY.PROBLEM))
+                        .map(Problem::named)
+                        .orElse(null),
                 found.get(ENTRY.NOTE),
                 found.get(ENTRY.SUPERSEDES),
                 found.get(ENTRY.MADE_BY),

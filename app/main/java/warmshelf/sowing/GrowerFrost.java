@@ -16,9 +16,9 @@ public final class GrowerFrost {
 
     /** The climate at a postcode; empty where the bundled tables have nothing. */
     public Optional<FrostClimate> climate(String country, String postcode) {
-        return byPostcode.computeIfAbsent(country + " " + postcode, key -> Postcodes.bundled()
-                .find(country, postcode)
-                .flatMap(FrostClimates::find));
+        return byPostcode.computeIfAbsent(
+                country + " " + postcode,
+                key -> Postcodes.bundled().find(country, postcode).flatMap(FrostClimates::find));
     }
 
     /** The dates around one growing season at the risk accepted; empty where nothing is known. */

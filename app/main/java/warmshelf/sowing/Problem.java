@@ -4,9 +4,14 @@ package warmshelf.sowing;
 public enum Problem {
     DRY("dry", "too dry", "Water from below with tepid water until the surface darkens, then let it drain."),
     WET("wet", "too wet", "Tip the water off, open the lid or the bag for an hour, and give air."),
-    MOULD("mould", "mould", "Take out the seeds with mould, move the rest into fresh damp paper, and wash your hands."
-            + " Keep your face away from mould dust, or wear a mask."),
-    DAMPING_OFF("damping-off", "damping-off (stems thin and fall)",
+    MOULD(
+            "mould",
+            "mould",
+            "Take out the seeds with mould, move the rest into fresh damp paper, and wash your hands."
+                    + " Keep your face away from mould dust, or wear a mask."),
+    DAMPING_OFF(
+            "damping-off",
+            "damping-off (stems thin and fall)",
             "Take the fallen seedlings out with the compost around them, give air and less water."),
     TOO_HOT("too-hot", "too hot", "Turn the mat down and tell a coordinator."),
     TOO_COLD("too-cold", "too cold", "See that the mat is on and tell a coordinator. Mind water near plugs."),

@@ -15,7 +15,12 @@ import warmshelf.seed.SeedQuestion;
  * @param expected plants to expect
  * @param problem why this cannot be sown as asked; null when it can
  */
-record SeedPlan(int seeds, int cells, double probability, double expected, @Nullable String problem) {
+record SeedPlan(
+        int seeds,
+        int cells,
+        double probability,
+        double expected,
+        @Nullable String problem) {
     /** Nine times in ten the plants wanted are there in the end. */
     static final double CONFIDENCE = 0.9;
     /** Seedlings that live until planting out: common practice is to sow 10 to 20 % extra. */
@@ -35,16 +40,25 @@ record SeedPlan(int seeds, int cells, double probability, double expected, @Null
             @Nullable Integer seedsLeft,
             int capacity,
             boolean acceptFewer) {
-        Optional<SeedCount> count =
-                SeedCount.of(new SeedQuestion(plants, CONFIDENCE, share, SURVIVAL, perCell));
+        Optional<SeedCount> count = SeedCount.of(new SeedQuestion(plants, CONFIDENCE, share, SURVIVAL, perCell));
         if (count.isEmpty()) {
-            return new SeedPlan(1, 1, 0, 0, "So little of this seed comes up that no number of seeds would do; choose another lot.");
+            return new SeedPlan(
+                    1,
+                    1,
+                    0,
+                    0,
+                    "So little of this seed comes up that no number of seeds would do; choose another lot.");
         }
         SeedCount needed = count.get();
         if (seedsLeft != null && seedsLeft < needed.seeds()) {
             return tooFew(plants, share, perCell, seedsLeft, capacity, acceptFewer, needed);
         }
-        return fitted(needed.seeds(), needed.cells(), needed.probability(), expected(needed.cells(), share, perCell), capacity);
+        return fitted(
+                needed.seeds(),
+                needed.cells(),
+                needed.probability(),
+                expected(needed.cells(), share, perCell),
+                capacity);
     }
 
     private static SeedPlan tooFew(
@@ -60,10 +74,15 @@ record SeedPlan(int seeds, int cells, double probability, double expected, @Null
             return new SeedPlan(1, 1, 0, 0, "This lot is used up; choose another.");
         }
         if (!acceptFewer) {
-            return new SeedPlan(seedsLeft, 1, 0, expected, ("This lot has %d seeds, and %d are needed for %d plants nine times in"
-                            + " ten. From %d seeds expect about %d plants. Ask for fewer plants, choose another lot,"
-                            + " or tick 'sow what is left'.")
-                    .formatted(seedsLeft, needed.seeds(), plants, seedsLeft, Math.round(expected)));
+            return new SeedPlan(
+                    seedsLeft,
+                    1,
+                    0,
+                    expected,
+                    ("This lot has %d seeds, and %d are needed for %d plants nine times in"
+                                    + " ten. From %d seeds expect about %d plants. Ask for fewer plants, choose another lot,"
+                                    + " or tick 'sow what is left'.")
+                            .formatted(seedsLeft, needed.seeds(), plants, seedsLeft, Math.round(expected)));
         }
         int cells = (seedsLeft + perCell - 1) / perCell;
         return fitted(seedsLeft, cells, 0, expected, capacity);

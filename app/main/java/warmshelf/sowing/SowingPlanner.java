@@ -48,8 +48,8 @@ public final class SowingPlanner {
         if (asking.underCoverOn() != null) {
             return Optional.of(new PlantingOut.UnderCover(asking.underCoverOn()));
         }
-        Optional<FrostDates> dates = frost.dates(
-                asking.grower().country(), asking.grower().postcode(), asking.risk(), asking.season());
+        Optional<FrostDates> dates =
+                frost.dates(asking.grower().country(), asking.grower().postcode(), asking.risk(), asking.season());
         return dates.map(PlantingOut.ByFrost::new);
     }
 
