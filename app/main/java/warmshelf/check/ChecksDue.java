@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.Stay;
 import warmshelf.crop.Method;
@@ -74,7 +75,7 @@ public final class ChecksDue {
         if (progress.stage() == SowingStage.EMERGED) {
             due.add(check(CheckKind.OFF_HEAT, progressDay(progress, today), subject, null));
         }
-        LocalDate firstLook = inBag ? sown.plusDays(firstBagLook(subject)) : sown.plusDays(1);
+        LocalDate firstLook = inBag ? firstBagLook(sown, subject) : sown.plusDays(1);
         if (!today.isBefore(firstLook)) {
             CheckKind kind = inBag ? CheckKind.BAG_LOOK : CheckKind.CELLS_LOOK;
             due.add(check(kind, firstLook, subject, lookRemark(today, firstLook, subject)));
@@ -87,11 +88,8 @@ public final class ChecksDue {
         return lastLook == null ? today : lastLook;
     }
 
-    private static int firstBagLook(Subject subject) {
-        Subject.Expected expected = subject.expected();
-        return expected == null
-                ? FIRST_BAG_LOOK_DAY
-                : (int) Math.min(FIRST_BAG_LOOK_DAY, Math.max(1, expected.first()));
+    private static LocalDate firstBagLook(LocalDate sown, Subject subject) {
+        return subject.step(Step.FIRST_LOOK).map(TimelineStep::ideal).orElse(sown.plusDays(FIRST_BAG_LOOK_DAY));
     }
 
     private static List<Check> growingOn(LocalDate today, Subject subject) {
@@ -127,12 +125,12 @@ public final class ChecksDue {
         if (missed != null) {
             return missed;
         }
-        Subject.Expected expected = subject.expected();
         boolean noneYet =
                 subject.progress().sprouted() == 0 && subject.progress().up() == 0;
-        if (expected != null && noneYet && subject.dayCount(today) > expected.nearlyAll()) {
+        OptionalInt nearlyAll = subject.nearlyAllBy();
+        if (nearlyAll.isPresent() && noneYet && subject.dayCount(today) > nearlyAll.getAsInt()) {
             return "Slower than expected: nearly all should show by day %d. Give it time, or give it up."
-                    .formatted(Math.round(expected.nearlyAll()));
+                    .formatted(nearlyAll.getAsInt());
         }
         return null;
     }

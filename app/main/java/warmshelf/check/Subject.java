@@ -3,6 +3,7 @@ package warmshelf.check;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.Stay;
 import warmshelf.sowing.Progress;
@@ -15,21 +16,18 @@ import warmshelf.timeline.TimelineStep;
  * A sowing as the round sees it on a day.
  *
  * @param stay where it lies, or is next to lie; null: nowhere of the group's
- * @param expected the days from sowing by which a twentieth, half and all but a twentieth of the seed is expected; null
- *     where no temperature is known
+ * @param timeline re-dated from what was seen; null where no frost dates are known
+ * @param nearlyAllBy days after sowing by which all but a twentieth of the seed is expected to show; empty where unknown
  */
 public record Subject(
         Sowing sowing,
         Progress progress,
         @Nullable Stay stay,
-        Timeline timeline,
-        @Nullable Expected expected) {
-
-    /** Days after sowing: first ones, half, nearly all. */
-    public record Expected(double first, double half, double nearlyAll) {}
+        @Nullable Timeline timeline,
+        OptionalInt nearlyAllBy) {
 
     Optional<TimelineStep> step(Step step) {
-        return timeline.steps().stream().filter(each -> each.step() == step).findFirst();
+        return timeline == null ? Optional.empty() : timeline.step(step);
     }
 
     /** Days since it was sown; the day of sowing is day 0. Before sowing 0 too. */

@@ -15,40 +15,13 @@ import java.util.UUID;
 import java.util.stream.Collectors;
 import org.jooq.DSLContext;
 import org.jooq.Records;
-import warmshelf.allocation.Stay;
-import warmshelf.allocation.StayBookStore;
-import warmshelf.sowing.Entry;
-import warmshelf.sowing.EntryStore;
-import warmshelf.sowing.Sowing;
-import warmshelf.sowing.SowingStore;
 
-/** Reads everything that the round of a day is made of, in a handful of queries however many sowings there are. */
+/** Reads what the round of a day needs beside the sowings: mats to read, and who is on duty. */
 final class TodayStore {
     private final DSLContext sql;
-    private final SowingStore sowings;
-    private final EntryStore entries;
 
-    TodayStore(DSLContext sql, SowingStore sowings, EntryStore entries) {
+    TodayStore(DSLContext sql) {
         this.sql = sql;
-        this.sowings = sowings;
-        this.entries = entries;
-    }
-
-    /** Everything known of the sowings under way. */
-    record UnderWay(List<Sowing> sowings, Map<UUID, List<Entry>> entries, Map<UUID, List<Stay>> stays) {}
-
-    UnderWay underWay() {
-        return withHistory(sowings.underWay());
-    }
-
-    /** The sowings under way of one member. */
-    UnderWay underWay(UUID member) {
-        return withHistory(sowings.underWay(member));
-    }
-
-    private UnderWay withHistory(List<Sowing> found) {
-        List<UUID> ids = found.stream().map(Sowing::id).toList();
-        return new UnderWay(found, entries.ofSowings(sql, ids), StayBookStore.ofSowings(sql, ids));
     }
 
     /** A mat on which something lies on a day, with its set-point and the last reading of that day. */

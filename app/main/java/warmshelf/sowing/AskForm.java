@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
@@ -231,8 +230,14 @@ final class AskForm {
             boolean acceptFewer,
             String note) {
 
-        UUID lotId() {
-            return lot == null ? UUID.randomUUID() : lot.id();
+        /** The variety of the lot or packet. */
+        public String variety() {
+            return lot != null ? lot.variety() : packet == null ? "" : packet.variety();
+        }
+
+        /** Whether the seed carries a pesticide. */
+        public boolean treated() {
+            return lot != null ? lot.treated() : packet != null && packet.treated();
         }
     }
 

@@ -27,7 +27,7 @@ import warmshelf.timeline.TimelineStep;
 import warmshelf.timeline.Verdict;
 
 /** Turns an asking into a plan: seeds, dates with reasons, and where there is warm room. Pure: the board is handed in. */
-final class AskPlanner {
+public final class AskPlanner {
     private static final int OFFERS_SHOWN = 4;
 
     private final SowingPlanner planner;
@@ -106,7 +106,7 @@ final class AskPlanner {
     }
 
     /** Why there is no space, in a sentence. */
-    static String sentence(NoSpace reason) {
+    public static String sentence(NoSpace reason) {
         if (reason instanceof NoSpace.NoMatInBand none) {
             return "No mat of the group holds " + none.band().words() + ".";
         }

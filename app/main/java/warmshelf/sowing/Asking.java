@@ -21,7 +21,8 @@ public record Asking(
         double risk,
         @Nullable LocalDate underCoverOn) {
 
-    static Asking of(Sowing sowing) {
+    /** What decided the dates of a sowing when it was asked for. */
+    public static Asking of(Sowing sowing) {
         return new Asking(
                 sowing.grower(),
                 sowing.crop(),
