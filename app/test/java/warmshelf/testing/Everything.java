@@ -24,6 +24,7 @@ public final class Everything {
 
     /** A file of the reference folder that is kept beside the project and never committed with it. */
     public static Path reference(String file) {
-        return Path.of(System.getProperty("warmshelf.reference", "../shared/reference")).resolve(file);
+        return Path.of(System.getProperty("warmshelf.reference", "../shared/reference"))
+                .resolve(file);
     }
 }
