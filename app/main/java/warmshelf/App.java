@@ -7,11 +7,20 @@ import picocli.CommandLine.Command;
 @Command(
         name = "warmshelf",
         description = "Shared heat mats, lit shelves and daily looks for a seed-starting group.",
-        mixinStandardHelpOptions = true)
+        mixinStandardHelpOptions = true,
+        subcommands = {ServeCommand.class})
 public final class App {
     private App() {}
 
     public static void main(String[] arguments) {
-        System.exit(new CommandLine(new App()).execute(arguments));
+        System.exit(run(arguments));
+    }
+
+    /** Runs one command. Status 0: done; 2: what was given cannot be used; 1: a fault of ours. */
+    public static int run(String... arguments) {
+        CommandLine line = new CommandLine(new App());
+        line.setParameterExceptionHandler(CommandTrouble::wrongArguments);
+        line.setExecutionExceptionHandler(CommandTrouble::failed);
+        return line.execute(arguments);
     }
 }
