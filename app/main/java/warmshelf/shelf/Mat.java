@@ -2,6 +2,7 @@ package warmshelf.shelf;
 
 import java.util.List;
 import java.util.UUID;
+import warmshelf.web.Units;
 
 /**
  * A heat mat on a shelf; everything on it lies at one temperature.
@@ -21,4 +22,17 @@ public record Mat(
         int watts,
         int usualC,
         int version,
-        List<Place> places) {}
+        List<Place> places) {
+
+    /** What it says, in one line. */
+    String words(Units units) {
+        return "%s, walking order %d, %d places, %s, usually %s, %d W"
+                .formatted(
+                        name,
+                        walkOrder,
+                        places.size(),
+                        units.temperatureRange(lowC, highC),
+                        units.temperature(usualC),
+                        watts);
+    }
+}

@@ -21,4 +21,9 @@ public record Shelf(
     public int watts() {
         return lightWatts + mats.stream().mapToInt(Mat::watts).sum();
     }
+
+    /** What it says, in one line. */
+    String words() {
+        return "level %d, %d places under light, lights of %d W".formatted(fromTop, litPlaces.size(), lightWatts);
+    }
 }

@@ -35,4 +35,10 @@ public record Site(UUID id, String name, int walkOrder, Circuit circuit, String 
     public boolean isOverloaded() {
         return connectedWatts() > circuit.continuousWatts();
     }
+
+    /** What it says, in one line. */
+    String words() {
+        return "%s, walking order %d, %s A at %d V"
+                .formatted(name, walkOrder, SiteForm.plain(circuit.amps()), circuit.volts());
+    }
 }

@@ -19,12 +19,10 @@ public final class SiteForm {
     }
 
     static Map<String, List<String>> typed(Site site) {
-        double amps = site.circuit().amps();
-        String ampsText = amps == Math.rint(amps) ? String.valueOf((long) amps) : String.valueOf(amps);
         return Map.of(
                 "name", List.of(site.name()),
                 "walkOrder", List.of(String.valueOf(site.walkOrder())),
-                "amps", List.of(ampsText),
+                "amps", List.of(plain(site.circuit().amps())),
                 "volts", List.of(String.valueOf(site.circuit().volts())),
                 "note", List.of(site.note()),
                 "version", List.of(String.valueOf(site.version())));
@@ -36,5 +34,10 @@ public final class SiteForm {
                 "walkOrder", List.of(String.valueOf(walkOrder)),
                 "amps", List.of(fahrenheit ? "15" : "10"),
                 "volts", List.of(fahrenheit ? "120" : "230"));
+    }
+
+    /** Amps without needless decimals: '15' or '12.5'. */
+    static String plain(double amps) {
+        return amps == Math.rint(amps) ? String.valueOf((long) amps) : String.valueOf(amps);
     }
 }
