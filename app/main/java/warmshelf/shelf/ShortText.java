@@ -15,4 +15,15 @@ final class ShortText {
         }
         return text.length() <= letters ? text : text.substring(0, letters - 1).strip() + "…";
     }
+
+    /** A person's name: in full where it fits, else the first name with an initial, else the first name cut. */
+    static String fitName(String name, int width) {
+        int space = name.indexOf(' ');
+        if (space < 0 || fit(name, width, false).equals(name)) {
+            return fit(name, width, false);
+        }
+        String first = name.substring(0, space);
+        String initialled = first + " " + name.substring(space + 1).strip().charAt(0) + ".";
+        return fit(initialled, width, false).equals(initialled) ? initialled : fit(first, width, false);
+    }
 }

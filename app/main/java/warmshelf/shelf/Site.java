@@ -36,6 +36,13 @@ public record Site(UUID id, String name, int walkOrder, Circuit circuit, String 
         return connectedWatts() > circuit.continuousWatts();
     }
 
+    /** How much of the circuit is spoken for, as a sentence. */
+    public String loadWords() {
+        String load = "Mats and lights draw %,d W together; plan for at most %,d W, 80 %% of this circuit’s %,d W."
+                .formatted(connectedWatts(), circuit.continuousWatts(), circuit.ratedWatts());
+        return isOverloaded() ? load + " That is too much: move something to another circuit." : load;
+    }
+
     /** What it says, in one line. */
     String words() {
         return "%s, walking order %d, %s A at %d V"

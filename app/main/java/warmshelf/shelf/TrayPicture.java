@@ -55,7 +55,10 @@ public record TrayPicture(UUID sowingId, Box box, String kind, List<Line> lines,
         List<Line> lines = new ArrayList<>();
         int y = box.y() + (box.height() - texts.size() * LINE) / 2 + LINE - 3;
         for (String text : texts) {
-            String fitted = ShortText.fit(text, box.width() - 2 * MARGIN, lines.isEmpty());
+            int room = box.width() - 2 * MARGIN;
+            // the second line is whose it is
+            String fitted =
+                    lines.size() == 1 ? ShortText.fitName(text, room) : ShortText.fit(text, room, lines.isEmpty());
             lines.add(new Line(box.x() + MARGIN, y, fitted, lines.isEmpty()));
             y += LINE;
         }
