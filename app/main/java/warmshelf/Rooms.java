@@ -16,6 +16,13 @@ import warmshelf.member.Passphrases;
 import warmshelf.member.PeoplePages;
 import warmshelf.member.SessionStore;
 import warmshelf.member.SignInPages;
+import warmshelf.shelf.BoardPages;
+import warmshelf.shelf.BoardStore;
+import warmshelf.shelf.MatPages;
+import warmshelf.shelf.MatStore;
+import warmshelf.shelf.SitePages;
+import warmshelf.shelf.SiteStore;
+import warmshelf.shelf.StandStore;
 import warmshelf.web.BookPages;
 import warmshelf.web.ClientAddress;
 import warmshelf.web.HealthPages;
@@ -41,6 +48,8 @@ final class Rooms {
                 new RateLimits(clock),
                 new ClientAddress(web.trustedProxies()),
                 audit);
+        SiteStore sites = new SiteStore(database.sql());
+        BoardStore board = new BoardStore(database.sql(), cropId -> cropId);
         return List.of(
                 new BookPages(),
                 new HealthPages(database::answers),
@@ -49,6 +58,9 @@ final class Rooms {
                 new SignInPages(database, members, links, sessions, passphrases, doorway),
                 new PeoplePages(members, links, web.baseUrl()),
                 new OwnSettingsPages(database, members, sessions, passphrases, doorway),
-                new GroupSettingsPages(group));
+                new GroupSettingsPages(group),
+                new SitePages(sites, new StandStore(database.sql(), audit)),
+                new MatPages(sites, new MatStore(database.sql(), audit)),
+                new BoardPages(sites, board));
     }
 }
