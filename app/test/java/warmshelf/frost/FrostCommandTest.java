@@ -73,7 +73,7 @@ class FrostCommandTest {
         CommandRun run = CommandRun.of("frost", "5581");
 
         assertThat(run.status()).isEqualTo(2);
-        assertThat(run.err()).contains("'5581'", "55811 (Duluth, MN)");
+        assertThat(run.err()).contains("'5581'", "Duluth, MN 55811");
     }
 
     @Test
