@@ -20,8 +20,8 @@ public final class Given {
         } catch (NumberFormatException notANumber) {
             // falls through to the sentence below, which covers both cases
         }
-        throw new BadInput("%s was '%s'; a whole number from %,d to %,d is accepted."
-                .formatted(option, shown(text), least, most));
+        throw new BadInput(
+                "%s was '%s'; a whole number from %,d to %,d is accepted.".formatted(option, shown(text), least, most));
     }
 
     /** A number within a range, both ends included. */

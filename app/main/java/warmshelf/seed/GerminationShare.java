@@ -91,8 +91,7 @@ public sealed interface GerminationShare {
             BetaDistribution distribution = BetaDistribution.of(a, b);
             double tail = (1 - probability) / 2;
             return new ShareInterval(
-                    distribution.inverseCumulativeProbability(tail),
-                    distribution.inverseSurvivalProbability(tail));
+                    distribution.inverseCumulativeProbability(tail), distribution.inverseSurvivalProbability(tail));
         }
     }
 }

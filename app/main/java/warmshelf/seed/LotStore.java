@@ -51,7 +51,8 @@ public final class LotStore {
                 .set(LOT.MADE_AT, audit.now())
                 .set(LOT.VERSION, 1)
                 .execute();
-        audit.write(within, by, "add", SUBJECT, id, "%s '%s' %d".formatted(lot.cropId(), lot.variety(), lot.seedYear()));
+        audit.write(
+                within, by, "add", SUBJECT, id, "%s '%s' %d".formatted(lot.cropId(), lot.variety(), lot.seedYear()));
         return id;
     }
 
@@ -150,7 +151,10 @@ public final class LotStore {
     }
 
     private SelectOnConditionStep<Record> lots() {
-        return sql.select(LOT.asterisk(), MEMBER.NAME).from(LOT).leftJoin(MEMBER).on(MEMBER.ID.eq(LOT.OWNER_ID));
+        return sql.select(LOT.asterisk(), MEMBER.NAME)
+                .from(LOT)
+                .leftJoin(MEMBER)
+                .on(MEMBER.ID.eq(LOT.OWNER_ID));
     }
 
     private static Condition matching(LotSearch search) {

@@ -9,8 +9,7 @@ package warmshelf.seed;
  * @param survival share of the seedlings that live until planting out, more than 0 and at most 1
  * @param perCell seeds sown to a cell, 1 to 10; one plant is kept in each cell
  */
-public record SeedQuestion(
-        int plantsWanted, double confidence, GerminationShare share, double survival, int perCell) {
+public record SeedQuestion(int plantsWanted, double confidence, GerminationShare share, double survival, int perCell) {
     public static final int MOST_PLANTS = 10_000;
     public static final int MOST_PER_CELL = 10;
 

@@ -28,7 +28,10 @@ public final class SowCommand implements Callable<Integer> {
     @Option(names = "--want", required = true, paramLabel = "N", description = "Plants wanted, 1 to 10,000.")
     private String want = "";
 
-    @Option(names = "--confidence", paramLabel = "C", description = "Wanted chance of that many; usually ${DEFAULT-VALUE}.")
+    @Option(
+            names = "--confidence",
+            paramLabel = "C",
+            description = "Wanted chance of that many; usually ${DEFAULT-VALUE}.")
     private String confidence = "0.9";
 
     @Option(names = "--tested", paramLabel = "G/N", description = "A test: G of N seeds came up.")
@@ -106,7 +109,8 @@ public final class SowCommand implements Callable<Integer> {
             return GerminationShare.exactly(Given.decimal("--share", share, 0.001, 1));
         }
         if (tested == null && cropId == null) {
-            throw new BadInput("Nothing is said of the seed; give --tested 17/20, or --share 0.8, or --crop pepper --year 2025.");
+            throw new BadInput(
+                    "Nothing is said of the seed; give --tested 17/20, or --share 0.8, or --crop pepper --year 2025.");
         }
         Uncertain expected = cropId == null ? Uncertain.UNKNOWN : expectedOf(cropId);
         return tested == null ? expected : afterTest(expected, tested);
@@ -115,10 +119,10 @@ public final class SowCommand implements Callable<Integer> {
     private Uncertain expectedOf(String id) {
         Crop crop = CropCatalogue.bundled()
                 .find(id)
-                .orElseThrow(() -> new BadInput(
-                        "There is no crop '%s'; the ids stand in the crop table, such as pepper.".formatted(Given.shown(id))));
-        int sowingYear =
-                season == null ? LocalDate.now(clock).getYear() : Given.whole("--season", season, 2000, 2100);
+                .orElseThrow(
+                        () -> new BadInput("There is no crop '%s'; the ids stand in the crop table, such as pepper."
+                                .formatted(Given.shown(id))));
+        int sowingYear = season == null ? LocalDate.now(clock).getYear() : Given.whole("--season", season, 2000, 2100);
         if (year == null) {
             if (tested == null) {
                 throw new BadInput("--crop needs --year, the year on the packet, unless --tested is given.");

@@ -2,8 +2,8 @@ package warmshelf.timeline;
 
 import java.util.ArrayList;
 import java.util.List;
-import warmshelf.crop.Crop;
 import warmshelf.crop.CelsiusRange;
+import warmshelf.crop.Crop;
 import warmshelf.crop.Method;
 
 /**
@@ -39,22 +39,25 @@ public record Advisor(Crop crop, Method method, CelsiusRange comfortable, boolea
                     List.of(Cautions.TREATED_SEED),
                     "National Pesticide Information Center: treated seed");
         }
-        String how = "Cover the seed with lukewarm water in a small labelled cup in the evening, drain it in the morning and"
-                + " sow at once. Twelve hours do; no seed needs more than a day under water.";
+        String how =
+                "Cover the seed with lukewarm water in a small labelled cup in the evening, drain it in the morning and"
+                        + " sow at once. Twelve hours do; no seed needs more than a day under water.";
         return new StepAdvice(Step.SOAK, how, withSeedCautions(Cautions.PEROXIDE), COMMON);
     }
 
     private StepAdvice sowInBag() {
-        String how = ("Lay the seeds apart on kitchen paper, wet it and let it drip until no water runs, fold it into a bag and"
-                        + " leave the bag a little open. Label it in pencil: crop, variety, day, whose. Lay it flat on the mat at %s.")
-                .formatted(range());
+        String how =
+                ("Lay the seeds apart on kitchen paper, wet it and let it drip until no water runs, fold it into a bag and"
+                                + " leave the bag a little open. Label it in pencil: crop, variety, day, whose. Lay it flat on the mat at %s.")
+                        .formatted(range());
         return new StepAdvice(Step.SOW, how, withSeedCautions(Cautions.ELECTRICITY), COMMON);
     }
 
     private StepAdvice sowInCells() {
-        String how = "Fill the cells with damp seed compost and level it. %s Water from below, cover, and label in pencil: crop,"
-                        .formatted(depth())
-                + " variety, day, whose. Stand the tray at %s.".formatted(range());
+        String how =
+                "Fill the cells with damp seed compost and level it. %s Water from below, cover, and label in pencil: crop,"
+                                .formatted(depth())
+                        + " variety, day, whose. Stand the tray at %s.".formatted(range());
         return new StepAdvice(
                 Step.SOW,
                 how,
@@ -84,15 +87,17 @@ public record Advisor(Crop crop, Method method, CelsiusRange comfortable, boolea
     }
 
     private StepAdvice moveToCells() {
-        String how = ("Move each seed when its root is %s to %s long: a dip in damp compost, root down, held by the seed coat or"
-                        + " with tweezers, never by the root. Cover lightly and water with lukewarm water.")
-                .formatted(measures.length(3), measures.length(6));
+        String how =
+                ("Move each seed when its root is %s to %s long: a dip in damp compost, root down, held by the seed coat or"
+                                + " with tweezers, never by the root. Cover lightly and water with lukewarm water.")
+                        .formatted(measures.length(3), measures.length(6));
         return new StepAdvice(Step.MOVE_TO_CELLS, how, withSeedCautions(Cautions.COMPOST_DUST), COMMON);
     }
 
     private StepAdvice offHeat() {
-        String how = "Take it off the mat the day most of it is up, and take off the cover. It grows on sturdier at %s by day."
-                .formatted(measures.temperatureRange(18, 24));
+        String how =
+                "Take it off the mat the day most of it is up, and take off the cover. It grows on sturdier at %s by day."
+                        .formatted(measures.temperatureRange(18, 24));
         return new StepAdvice(
                 Step.OFF_HEAT,
                 how,
@@ -101,10 +106,11 @@ public record Advisor(Crop crop, Method method, CelsiusRange comfortable, boolea
     }
 
     private StepAdvice light() {
-        String how = ("Set it under the light with the lamp about %s above the leaves, 14 to 16 hours a day on a timer, dark at"
-                        + " night. Raise the lamp as they grow; touch the leaves' height with your hand: warm is too near."
-                        + " Sources give from %s for tubes to %s for LED lamps.")
-                .formatted(measures.length(100), measures.length(50), measures.length(300));
+        String how =
+                ("Set it under the light with the lamp about %s above the leaves, 14 to 16 hours a day on a timer, dark at"
+                                + " night. Raise the lamp as they grow; touch the leaves' height with your hand: warm is too near."
+                                + " Sources give from %s for tubes to %s for LED lamps.")
+                        .formatted(measures.length(100), measures.length(50), measures.length(300));
         return new StepAdvice(
                 Step.LIGHT,
                 how,

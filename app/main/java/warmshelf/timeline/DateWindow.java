@@ -16,8 +16,7 @@ record DateWindow(LocalDate earliest, LocalDate ideal, LocalDate latest) {
     }
 
     DateWindow plusDays(int toEarliest, int toIdeal, int toLatest) {
-        return new DateWindow(
-                earliest.plusDays(toEarliest), ideal.plusDays(toIdeal), latest.plusDays(toLatest));
+        return new DateWindow(earliest.plusDays(toEarliest), ideal.plusDays(toIdeal), latest.plusDays(toLatest));
     }
 
     DateWindow plusDays(int days) {
@@ -29,8 +28,7 @@ record DateWindow(LocalDate earliest, LocalDate ideal, LocalDate latest) {
     }
 
     DateWindow notBefore(DateWindow other) {
-        return new DateWindow(
-                later(earliest, other.earliest), later(ideal, other.ideal), later(latest, other.latest));
+        return new DateWindow(later(earliest, other.earliest), later(ideal, other.ideal), later(latest, other.latest));
     }
 
     DateWindow notBefore(LocalDate day) {

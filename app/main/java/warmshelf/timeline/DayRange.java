@@ -12,9 +12,7 @@ record DayRange(int first, int usual, int last) {
     /** Whole days, rounded outwards: the first down, the last up. At least one. */
     static DayRange rounded(double first, double usual, double last) {
         int middle = (int) Math.max(1, Math.round(usual));
-        return new DayRange(
-                (int) Math.min(middle, Math.max(1, Math.floor(first))),
-                middle,
-                (int) Math.max(middle, Math.ceil(last)));
+        return new DayRange((int) Math.min(middle, Math.max(1, Math.floor(first))), middle, (int)
+                Math.max(middle, Math.ceil(last)));
     }
 }

@@ -17,7 +17,8 @@ import warmshelf.crop.TemperatureResponse;
  */
 record ExpectedEmergence(
         boolean possible, DayRange seedlings, DayRange roots, DayRange fromRoots, int comfortableDays) {
-    // An assumption, since the tables count seedlings above half an inch of soil: the root shows after about seven tenths
+    // An assumption, since the tables count seedlings above half an inch of soil: the root shows after about seven
+    // tenths
     // of that time, and the shoot needs the rest to reach the light. Common practice moves seed as its root just shows.
     private static final double ROOT_SHOWS_AT = 0.7;
     // Where nothing is known at all (slips): two weeks, one at the least, four at the most.

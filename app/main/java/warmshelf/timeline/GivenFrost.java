@@ -12,17 +12,22 @@ import warmshelf.frost.Postcodes;
 
 /** The frost dates that a command was given: by postcode, or as dates. */
 record GivenFrost(
-        String country, @Nullable String postcode, @Nullable String lastFrost, @Nullable String firstFrost) {
+        String country,
+        @Nullable String postcode,
+        @Nullable String lastFrost,
+        @Nullable String firstFrost) {
 
     FrostDates dates(int season, double risk) {
         if ((postcode == null) == (lastFrost == null)) {
-            throw new BadInput("Where the plants will stand is needed once: --postcode 55811, or --last-frost 2027-05-24.");
+            throw new BadInput(
+                    "Where the plants will stand is needed once: --postcode 55811, or --last-frost 2027-05-24.");
         }
         if (lastFrost != null) {
             return asGiven(Given.date("--last-frost", lastFrost), season);
         }
         if (firstFrost != null) {
-            throw new BadInput("--first-frost goes with --last-frost; with --postcode both dates come from the postcode.");
+            throw new BadInput(
+                    "--first-frost goes with --last-frost; with --postcode both dates come from the postcode.");
         }
         return at(place(String.valueOf(postcode)), season, risk);
     }
@@ -37,8 +42,9 @@ record GivenFrost(
         }
         LocalDate first = Given.date("--first-frost", firstFrost);
         if (!first.isAfter(last) || first.isAfter(last.plusYears(1))) {
-            throw new BadInput("--first-frost was %s; a date after the last frost, %s, and within a year of it is accepted."
-                    .formatted(first, last));
+            throw new BadInput(
+                    "--first-frost was %s; a date after the last frost, %s, and within a year of it is accepted."
+                            .formatted(first, last));
         }
         return FrostDates.of(last, first);
     }
@@ -52,8 +58,9 @@ record GivenFrost(
                 .map(PostcodePlace::name)
                 .toList();
         String offer = near.isEmpty() ? "" : " Did you mean " + String.join("; ", near) + "?";
-        return new BadInput("There is no postcode '%s' in the table; a US postcode of five digits, or --last-frost DATE, is accepted.%s"
-                .formatted(Given.shown(code), offer));
+        return new BadInput(
+                "There is no postcode '%s' in the table; a US postcode of five digits, or --last-frost DATE, is accepted.%s"
+                        .formatted(Given.shown(code), offer));
     }
 
     private static FrostDates at(PostcodePlace place, int season, double risk) {

@@ -13,8 +13,9 @@ record Judgement(Verdict verdict, List<String> notes) {
         if (neverFrostFree(question)) {
             return new Judgement(
                     Verdict.TOO_LATE,
-                    List.of("At the risk you accept, the autumn's frosts begin before the spring's have ended: there is no"
-                            + " safe day outdoors. Grow it under cover only, or accept more risk."));
+                    List.of(
+                            "At the risk you accept, the autumn's frosts begin before the spring's have ended: there is no"
+                                    + " safe day outdoors. Grow it under cover only, or accept more risk."));
         }
         SeasonEnd end = SeasonEnd.of(question, plantingOut);
         LocalDate today = question.today();
@@ -59,7 +60,8 @@ record Judgement(Verdict verdict, List<String> notes) {
                 ? new Judgement(Verdict.IN_TIME, List.of())
                 : new Judgement(
                         Verdict.IN_TIME,
-                        List.of("The season is short for it (%s): choose a quick variety.".formatted(lengths(end, plantingOut.ideal()))));
+                        List.of("The season is short for it (%s): choose a quick variety."
+                                .formatted(lengths(end, plantingOut.ideal()))));
     }
 
     private static String tooShort(SeasonEnd end, LocalDate plantingOut) {
@@ -75,7 +77,8 @@ record Judgement(Verdict verdict, List<String> notes) {
         if (end.leavesTimeFor(asIfSown, out)) {
             return ended + " Buy plants: set out on %s they still make it.".formatted(Words.day(out));
         }
-        return ended + " Even bought plants would come too late now: choose a quicker crop, or wait for the next season.";
+        return ended
+                + " Even bought plants would come too late now: choose a quicker crop, or wait for the next season.";
     }
 
     private static String lengths(SeasonEnd end, LocalDate plantingOut) {
@@ -90,7 +93,8 @@ record Judgement(Verdict verdict, List<String> notes) {
     static Judgement afterSowing(TimelineQuestion question, DateWindow usual, LocalDate sown, LocalDate plantingOut) {
         if (question.seen().plantedOut() == null && neverFrostFree(question)) {
             return new Judgement(
-                    Verdict.TOO_LATE, List.of("There is no safe day outdoors at the risk you accept: keep it under cover."));
+                    Verdict.TOO_LATE,
+                    List.of("There is no safe day outdoors at the risk you accept: keep it under cover."));
         }
         SeasonEnd end = SeasonEnd.of(question, usual);
         if (!end.leavesTimeFor(sown, plantingOut)) {

@@ -24,7 +24,8 @@ record Outdoors(DateWindow hardenOff, DateWindow plantOut) {
                 ? DateWindow.on(begun)
                 : Seedlings.pending(
                         question,
-                        out.plusDays(-LONGEST_HARDENING, -USUAL_HARDENING, -SHORTEST_HARDENING).notBefore(up));
+                        out.plusDays(-LONGEST_HARDENING, -USUAL_HARDENING, -SHORTEST_HARDENING)
+                                .notBefore(up));
         DateWindow hardened = Seedlings.pending(question, out.notBefore(harden.plusDays(SHORTEST_HARDENING)));
         LocalDate planted = question.seen().plantedOut();
         return new Outdoors(harden, planted != null ? DateWindow.on(planted) : hardened);
@@ -56,8 +57,7 @@ record Outdoors(DateWindow hardenOff, DateWindow plantOut) {
     private String laterReason(PlantingOutWindow usual) {
         return plantOut.ideal().isAfter(usual.days().ideal())
                 ? " The usual day was %s, but the plants will be ready only on %s."
-                        .formatted(
-                                Words.day(usual.days().ideal()), Words.day(plantOut.ideal()))
+                        .formatted(Words.day(usual.days().ideal()), Words.day(plantOut.ideal()))
                 : "";
     }
 
@@ -70,7 +70,9 @@ record Outdoors(DateWindow hardenOff, DateWindow plantOut) {
     private static String ripeReason(DaysToMaturity days) {
         return "%s from %s to the first harvest, by variety."
                 .formatted(
-                        days.min() == days.max() ? Words.days(days.min()) : days.min() + " to " + Words.days(days.max()),
+                        days.min() == days.max()
+                                ? Words.days(days.min())
+                                : days.min() + " to " + Words.days(days.max()),
                         days.basis() == Basis.TRANSPLANTING ? "planting out" : "sowing");
     }
 }

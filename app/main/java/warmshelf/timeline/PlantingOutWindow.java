@@ -15,7 +15,8 @@ import warmshelf.timeline.PlantingOut.UnderCover;
  * never goes out before the second.
  */
 record PlantingOutWindow(DateWindow days, String why) {
-    // Tender plants are checked, not killed, a little below their night minimum; the very tender get this margin (ours).
+    // Tender plants are checked, not killed, a little below their night minimum; the very tender get this margin
+    // (ours).
     private static final double VERY_TENDER_MARGIN_C = 2;
     // Where no frost sets a date, any day will do; four weeks are as good a window as any.
     private static final int ANY_DAY_WINDOW = 28;
@@ -49,14 +50,15 @@ record PlantingOutWindow(DateWindow days, String why) {
         if (average != null && !crop.hardiness().frostKills()) {
             earliest = average.plusDays(crop.plantOutOffsetDays());
         }
-        LocalDate latest = ideal.plusDays(
-                Math.max(0, crop.plantOutOffsetDaysLatest() - crop.plantOutOffsetDays()));
+        LocalDate latest = ideal.plusDays(Math.max(0, crop.plantOutOffsetDaysLatest() - crop.plantOutOffsetDays()));
         return new PlantingOutWindow(
                 new DateWindow(earliest, ideal, latest), frostReason(crop, dates, ideal) + nightReason(crop));
     }
 
     private static PlantingOutWindow anyDay(TimelineQuestion question) {
-        LocalDate sown = question.seen().sown() == null ? question.today() : question.seen().sown();
+        LocalDate sown = question.seen().sown() == null
+                ? question.today()
+                : question.seen().sown();
         Crop crop = question.crop();
         LocalDate ideal = sown.plusDays(SowingWindow.idealDaysIndoors(crop));
         return new PlantingOutWindow(

@@ -14,14 +14,14 @@ import warmshelf.timeline.PlantingOut.ByFrost;
  * before that frost. Otherwise (flowers, herbs, under cover, autumn unknown): up to four weeks after the usual end of
  * planting out, and with four weeks left before any known autumn frost.
  */
-record SeasonEnd(Crop crop, LocalDate latestPlantingOut, @Nullable LocalDate autumn) {
+record SeasonEnd(
+        Crop crop, LocalDate latestPlantingOut, @Nullable LocalDate autumn) {
     // Ours: a month later than usual still leaves most of a season, more does not.
     private static final int GRACE_DAYS = 28;
 
     static SeasonEnd of(TimelineQuestion question, DateWindow plantingOut) {
-        LocalDate autumn = question.plantingOut() instanceof ByFrost frost
-                ? frost.dates().firstAutumnAtRisk()
-                : null;
+        LocalDate autumn =
+                question.plantingOut() instanceof ByFrost frost ? frost.dates().firstAutumnAtRisk() : null;
         return new SeasonEnd(question.crop(), plantingOut.latest(), autumn);
     }
 
@@ -45,8 +45,7 @@ record SeasonEnd(Crop crop, LocalDate latestPlantingOut, @Nullable LocalDate aut
     }
 
     private Optional<LocalDate> usualHarvest(LocalDate sown, LocalDate plantedOut) {
-        return crop.maturity()
-                .map(days -> harvest(days.basis(), (days.min() + days.max()) / 2, sown, plantedOut));
+        return crop.maturity().map(days -> harvest(days.basis(), (days.min() + days.max()) / 2, sown, plantedOut));
     }
 
     private static LocalDate harvest(Basis basis, int days, LocalDate sown, LocalDate plantedOut) {

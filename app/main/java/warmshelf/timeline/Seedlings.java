@@ -12,7 +12,11 @@ import warmshelf.crop.Method;
  * @param expectedUp the usual day for it, counted from the sowing alone
  * @param seenUp the day it was seen, if it was
  */
-record Seedlings(DateWindow move, DateWindow up, LocalDate expectedUp, @Nullable LocalDate seenUp) {
+record Seedlings(
+        DateWindow move,
+        DateWindow up,
+        LocalDate expectedUp,
+        @Nullable LocalDate seenUp) {
 
     static Seedlings of(TimelineQuestion question, ExpectedEmergence emergence, DateWindow sowing) {
         DateWindow move = question.method() == Method.BAG ? move(question, emergence, sowing) : sowing;

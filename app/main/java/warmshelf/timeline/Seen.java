@@ -16,8 +16,7 @@ public record Seen(
         @Nullable LocalDate pottedOn,
         @Nullable LocalDate hardeningOff,
         @Nullable LocalDate plantedOut) {
-    private static final Seen NOTHING =
-            new Seen(null, null, null, null, null, null, null, null, null, null, null);
+    private static final Seen NOTHING = new Seen(null, null, null, null, null, null, null, null, null, null, null);
 
     public static Seen nothing() {
         return NOTHING;

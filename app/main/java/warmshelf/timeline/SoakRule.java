@@ -21,6 +21,7 @@ final class SoakRule {
         String reason = treatment.contains("soak") || treatment.contains("nick")
                 ? "For %s the sources say: %s.".formatted(crop.name(), treatment)
                 : "A soak evens out the sprouting in the bag (common practice); no source asks for it.";
-        return "Optional, the evening before sowing on %s. %s Never soak treated seed.".formatted(Words.day(sowing), reason);
+        return "Optional, the evening before sowing on %s. %s Never soak treated seed."
+                .formatted(Words.day(sowing), reason);
     }
 }

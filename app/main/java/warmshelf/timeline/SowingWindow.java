@@ -14,8 +14,7 @@ record SowingWindow(DateWindow days, String why) {
                 plantingOut.minusDays(idealDaysIndoors(crop)).minusDays(slower),
                 plantingOut.minusWeeks(crop.weeksIndoorsMin()).minusDays(slower));
         String why = "%s before planting out on %s."
-                .formatted(
-                        Words.weeks(crop.weeksIndoorsMin(), crop.weeksIndoorsMax()), Words.day(plantingOut));
+                .formatted(Words.weeks(crop.weeksIndoorsMin(), crop.weeksIndoorsMax()), Words.day(plantingOut));
         if (slower > 0) {
             why += " %s earlier than usual, because at %s seed comes up after about %s instead of %d."
                     .formatted(

@@ -8,7 +8,8 @@ import warmshelf.crop.Method;
 record StepsIndoors(TimelineQuestion question, ExpectedEmergence emergence, SowingWindow usualSowing) {
     // Common practice: pre-sprouted peppers are looked at daily from about day seven.
     private static final int FIRST_LOOK_DAY = 7;
-    // Common practice: the first true leaves open 10 to 14 days after coming up; a pot is due after three to four weeks.
+    // Common practice: the first true leaves open 10 to 14 days after coming up; a pot is due after three to four
+    // weeks.
     private static final DayRange TRUE_LEAVES = new DayRange(10, 12, 14);
     private static final DayRange FULL_CELL = new DayRange(21, 24, 28);
     // Fewer days in the pot than this are not worth the move.

@@ -50,10 +50,16 @@ public final class TimelineCommand implements Callable<Integer> {
     @Option(names = "--method", paramLabel = "M", description = "cells or bag; usually ${DEFAULT-VALUE}.")
     private String method = "cells";
 
-    @Option(names = "--risk", paramLabel = "R", description = "Accepted chance of a later frost; usually ${DEFAULT-VALUE}.")
+    @Option(
+            names = "--risk",
+            paramLabel = "R",
+            description = "Accepted chance of a later frost; usually ${DEFAULT-VALUE}.")
     private String risk = "0.1";
 
-    @Option(names = "--mat-c", paramLabel = "C", description = "The mat's set-point; usually 26, or what suits the crop.")
+    @Option(
+            names = "--mat-c",
+            paramLabel = "C",
+            description = "The mat's set-point; usually 26, or what suits the crop.")
     private @Nullable String matC;
 
     @Option(names = "--today", paramLabel = "DATE", description = "The day to judge from; today if not given.")
@@ -104,7 +110,8 @@ public final class TimelineCommand implements Callable<Integer> {
         answer.put("crop", crop.id());
         answer.put("method", method.word());
         answer.put("verdict", timeline.verdict().word());
-        answer.put("steps", timeline.steps().stream().map(TimelineCommand::answer).toList());
+        answer.put(
+                "steps", timeline.steps().stream().map(TimelineCommand::answer).toList());
         answer.put("warmDays", timeline.warmDays());
         answer.put("notes", List.copyOf(timeline.notes()));
         return answer;

@@ -27,8 +27,7 @@ final class TimelinePlan {
     }
 
     Timeline timeline() {
-        Judgement before =
-                Judgement.beforeSowing(question, usualOut.days(), usualSowing.days(), emergence);
+        Judgement before = Judgement.beforeSowing(question, usualOut.days(), usualSowing.days(), emergence);
         DateWindow sowing = sowing(before.verdict());
         Seedlings seedlings = Seedlings.of(question, emergence, sowing);
         Outdoors outdoors = Outdoors.of(question, emergence, sowing, seedlings.up(), usualOut.days());
@@ -36,7 +35,11 @@ final class TimelinePlan {
         new StepsIndoors(question, emergence, usualSowing).addTo(steps, sowing, seedlings, outdoors);
         outdoors.addTo(steps, question, usualOut, sowing);
         Judgement judgement = isSown()
-                ? Judgement.afterSowing(question, usualOut.days(), sowing.ideal(), outdoors.plantOut().ideal())
+                ? Judgement.afterSowing(
+                        question,
+                        usualOut.days(),
+                        sowing.ideal(),
+                        outdoors.plantOut().ideal())
                 : before;
         return new Timeline(judgement.verdict(), steps.steps(), warmDays(), notes(judgement, seedlings, outdoors));
     }
@@ -87,15 +90,20 @@ final class TimelinePlan {
             notes.add("No spring frost is to be feared at the risk you accept: any day will do; these days count from "
                     + (isSown() ? "the sowing." : "today."));
         }
-        addWaitingNote(notes, seedlings.expectedUp(), seedlings.seenUp(), outdoors.plantOut().ideal());
+        addWaitingNote(
+                notes,
+                seedlings.expectedUp(),
+                seedlings.seenUp(),
+                outdoors.plantOut().ideal());
         return notes;
     }
 
     private void addTemperatureNote(List<String> notes) {
         if (question.crop().treatment().contains("slips")) {
-            notes.add("%s is raised from slips, not from seed: lay the tubers on the mat, and count the days of coming up as"
-                            .formatted(question.crop().name())
-                    + " a rough guess.");
+            notes.add(
+                    "%s is raised from slips, not from seed: lay the tubers on the mat, and count the days of coming up as"
+                                    .formatted(question.crop().name())
+                            + " a rough guess.");
         } else if (!emergence.possible()) {
             notes.add("%s will not come up at %s; give it %s."
                     .formatted(
@@ -108,11 +116,12 @@ final class TimelinePlan {
     private void addWaitingNote(
             List<String> notes, LocalDate expected, @Nullable LocalDate seenUp, LocalDate plantOut) {
         if (seenUp != null && seenUp.isBefore(expected) && seen.plantedOut() == null) {
-            notes.add("Up %s sooner than expected. Planting out still waits for %s, so the plants wait, potted on, cool and"
-                            .formatted(
-                                    Words.days(java.time.temporal.ChronoUnit.DAYS.between(seenUp, expected)),
-                                    Words.day(plantOut))
-                    + " in good light.");
+            notes.add(
+                    "Up %s sooner than expected. Planting out still waits for %s, so the plants wait, potted on, cool and"
+                                    .formatted(
+                                            Words.days(java.time.temporal.ChronoUnit.DAYS.between(seenUp, expected)),
+                                            Words.day(plantOut))
+                            + " in good light.");
         }
     }
 }

@@ -10,4 +10,9 @@ import org.jspecify.annotations.Nullable;
  * @param done the day on which it really happened; then earliest, ideal and latest are that day
  */
 public record TimelineStep(
-        Step step, LocalDate earliest, LocalDate ideal, LocalDate latest, String why, @Nullable LocalDate done) {}
+        Step step,
+        LocalDate earliest,
+        LocalDate ideal,
+        LocalDate latest,
+        String why,
+        @Nullable LocalDate done) {}

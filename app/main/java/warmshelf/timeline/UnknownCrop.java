@@ -21,7 +21,8 @@ final class UnknownCrop {
                 .sorted(Comparator.comparingInt(known -> distance(typed, known)))
                 .limit(OFFERED)
                 .toList();
-        return new BadInput("There is no crop '%s'; did you mean %s?".formatted(Given.shown(id), String.join(", ", near)));
+        return new BadInput(
+                "There is no crop '%s'; did you mean %s?".formatted(Given.shown(id), String.join(", ", near)));
     }
 
     /** How many letters must be added, dropped or changed; nothing where one name holds the other. */

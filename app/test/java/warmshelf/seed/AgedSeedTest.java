@@ -29,11 +29,13 @@ class AgedSeedTest {
         }
     }
 
-    // Demir et al. 2009, worked in the reference collection (seed-ageing.md): pepper at 7 % moisture and 20 °C loses one
+    // Demir et al. 2009, worked in the reference collection (seed-ageing.md): pepper at 7 % moisture and 20 °C loses
+    // one
     // probit in 935.8 days. Ours must not promise more than that line, started at the legal minimum.
     @Test
     void old_pepper_seed_is_not_promised_more_than_the_published_line() {
-        double start = new org.apache.commons.math3.distribution.NormalDistribution().inverseCumulativeProbability(0.55);
+        double start =
+                new org.apache.commons.math3.distribution.NormalDistribution().inverseCumulativeProbability(0.55);
         for (int age = 5; age < 12; age++) {
             double published = new org.apache.commons.math3.distribution.NormalDistribution()
                     .cumulativeProbability(start - (age - 2) * 365 / 935.8);

@@ -47,8 +47,8 @@ class BetaBinomialTest {
 
     @Test
     void the_average_over_the_share_agrees_with_the_closed_form() {
-        double averaged = BetaAverage.of(
-                17.5, 3.5, p -> 1 - new BinomialDistribution(null, 30, p).cumulativeProbability(23));
+        double averaged =
+                BetaAverage.of(17.5, 3.5, p -> 1 - new BinomialDistribution(null, 30, p).cumulativeProbability(23));
 
         assertThat(averaged).isCloseTo(BetaBinomial.atLeast(24, 30, 17.5, 3.5), within(1e-9));
     }

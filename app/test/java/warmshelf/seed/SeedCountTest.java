@@ -75,16 +75,20 @@ class SeedCountTest {
 
     @Test
     void a_small_test_asks_for_more_seed_than_a_known_share() {
-        int known = count(new SeedQuestion(24, 0.9, GerminationShare.exactly(0.85), 1, 1)).seeds();
-        int tested = count(new SeedQuestion(24, 0.9, GerminationShare.tested(17, 20), 1, 1)).seeds();
+        int known = count(new SeedQuestion(24, 0.9, GerminationShare.exactly(0.85), 1, 1))
+                .seeds();
+        int tested = count(new SeedQuestion(24, 0.9, GerminationShare.tested(17, 20), 1, 1))
+                .seeds();
 
         assertThat(tested).isGreaterThan(known);
     }
 
     @Test
     void an_uncertain_share_that_is_nearly_known_needs_what_a_known_one_needs() {
-        int known = count(new SeedQuestion(24, 0.9, GerminationShare.exactly(0.8), 0.9, 2)).seeds();
-        int nearly = count(new SeedQuestion(24, 0.9, GerminationShare.tested(80_000, 100_000), 0.9, 2)).seeds();
+        int known = count(new SeedQuestion(24, 0.9, GerminationShare.exactly(0.8), 0.9, 2))
+                .seeds();
+        int nearly = count(new SeedQuestion(24, 0.9, GerminationShare.tested(80_000, 100_000), 0.9, 2))
+                .seeds();
 
         assertThat(nearly).isEqualTo(known);
     }
@@ -103,8 +107,8 @@ class SeedCountTest {
         SeedCount count = count(new SeedQuestion(10_000, 0.9, GerminationShare.tested(9, 10), 1, 1));
 
         // With so many seeds only the doubt about the share is left: its tenth percentile decides.
-        double tenth = new org.apache.commons.math3.distribution.BetaDistribution(9.5, 1.5)
-                .inverseCumulativeProbability(0.1);
+        double tenth =
+                new org.apache.commons.math3.distribution.BetaDistribution(9.5, 1.5).inverseCumulativeProbability(0.1);
         assertThat(count.seeds()).isCloseTo((int) (10_000 / tenth), org.assertj.core.data.Percentage.withPercentage(1));
     }
 
@@ -117,8 +121,7 @@ class SeedCountTest {
     @ParameterizedTest
     @CsvSource({"0, 0.9, 1, 1", "10001, 0.9, 1, 1", "5, 0, 1, 1", "5, 1, 1, 1", "5, 0.9, 0, 1", "5, 0.9, 1, 0"})
     void impossible_questions_are_refused(int wanted, double confidence, double survival, int perCell) {
-        assertThatThrownBy(
-                        () -> new SeedQuestion(wanted, confidence, GerminationShare.exactly(0.8), survival, perCell))
+        assertThatThrownBy(() -> new SeedQuestion(wanted, confidence, GerminationShare.exactly(0.8), survival, perCell))
                 .isInstanceOf(IllegalArgumentException.class);
     }
 
