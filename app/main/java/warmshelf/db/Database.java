@@ -8,6 +8,7 @@ import org.jooq.DSLContext;
 import org.jooq.SQLDialect;
 import org.jooq.conf.RenderQuotedNames;
 import org.jooq.conf.Settings;
+import org.jooq.exception.DataAccessException;
 import org.jooq.impl.DSL;
 import org.jspecify.annotations.Nullable;
 
@@ -17,6 +18,8 @@ public final class Database implements AutoCloseable {
     // both engines.
     private static final String H2_OPTIONS =
             ";WRITE_DELAY=0;MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH";
+
+    private static final int CONNECTION_TIMEOUT_MS = 5_000;
 
     private final HikariDataSource pool;
     private final DSLContext sql;
@@ -46,6 +49,7 @@ public final class Database implements AutoCloseable {
         config.setUsername(user);
         config.setPassword(password);
         config.setMaximumPoolSize(8);
+        config.setConnectionTimeout(CONNECTION_TIMEOUT_MS);
         HikariDataSource pool = new HikariDataSource(config);
         try {
             Flyway.configure()
@@ -62,6 +66,15 @@ public final class Database implements AutoCloseable {
 
     public DSLContext sql() {
         return sql;
+    }
+
+    /** Whether the database answers a question just now. */
+    public boolean answers() {
+        try {
+            return sql.selectOne().fetchOne() != null;
+        } catch (DataAccessException silent) {
+            return false;
+        }
     }
 
     @Override

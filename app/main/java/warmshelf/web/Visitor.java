@@ -3,6 +3,7 @@ package warmshelf.web;
 import io.javalin.http.Context;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.Optional;
 import java.util.UUID;
 
 /**
@@ -32,6 +33,11 @@ public record Visitor(
             throw new IllegalStateException("no one is signed in on " + ctx.path());
         }
         return visitor;
+    }
+
+    /** The visitor of a route that strangers may use too. */
+    public static Optional<Visitor> maybe(Context ctx) {
+        return Optional.ofNullable(ctx.attribute(ATTRIBUTE));
     }
 
     /** Puts the visitor where {@link #of} finds it. */

@@ -1,0 +1,61 @@
+package warmshelf;
+
+import java.io.PrintWriter;
+import java.time.Clock;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+import warmshelf.db.Database;
+
+/** Runs the group's server until it is told to stop. */
+@Command(
+        name = "serve",
+        description = "Serve the group's pages. Each setting is an option or, in brackets, an environment variable;"
+                + " the option counts more.",
+        mixinStandardHelpOptions = true,
+        sortOptions = false)
+public final class ServeCommand implements Callable<Integer> {
+    @Mixin
+    private SettingsOptions options;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() throws InterruptedException {
+        Settings settings = options.read(System.getenv());
+        PrintWriter out = spec.commandLine().getOut();
+        Database database = settings.openDatabase();
+        Server server = start(settings, database);
+        out.println("Warmshelf is at " + server.address());
+        server.openingLink()
+                .ifPresent(link -> out.println("Nobody has opened the group yet. Whoever follows this link first"
+                        + " becomes its coordinator:\n" + link));
+        out.flush();
+        CountDownLatch stopped = new CountDownLatch(1);
+        Runtime.getRuntime().addShutdownHook(new Thread(() -> {
+            server.close();
+            database.close();
+            stopped.countDown();
+        }));
+        stopped.await();
+        return 0;
+    }
+
+    private static Server start(Settings settings, Database database) {
+        try {
+            return Server.start(settings, database, Clock.systemUTC());
+        } catch (RuntimeException notStarted) {
+            database.close();
+            if (Causes.has(notStarted, java.net.BindException.class)) {
+                throw new BadInput(
+                        "Port %d at %s cannot be used; another program may have it. Choose another by --port."
+                                .formatted(settings.port(), settings.host()));
+            }
+            throw notStarted;
+        }
+    }
+}

@@ -1,0 +1,70 @@
+package warmshelf;
+
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import warmshelf.db.Audit;
+import warmshelf.db.Database;
+import warmshelf.group.GroupStore;
+import warmshelf.member.LinkPurpose;
+import warmshelf.member.LinkStore;
+import warmshelf.member.SessionStore;
+import warmshelf.web.Pages;
+import warmshelf.web.RouteRight;
+import warmshelf.web.WebServer;
+
+/** The whole application, serving one group's database. The database stays the caller's to close. */
+public final class Server implements AutoCloseable {
+    private final Settings settings;
+    private final Database database;
+    private final Clock clock;
+    private final WebServer web;
+
+    private Server(Settings settings, Database database, Clock clock, WebServer web) {
+        this.settings = settings;
+        this.database = database;
+        this.clock = clock;
+        this.web = web;
+    }
+
+    public static Server start(Settings settings, Database database, Clock clock) {
+        return start(settings, database, clock, List.of());
+    }
+
+    /** Starts with more pages than the application's own. */
+    public static Server start(Settings settings, Database database, Clock clock, List<Pages> more) {
+        SessionStore sessions = new SessionStore(database, clock);
+        List<Pages> pages = new ArrayList<>(Rooms.pages(database, clock, sessions, settings.web()));
+        pages.addAll(more);
+        return new Server(settings, database, clock, WebServer.start(settings.web(), sessions, clock, pages));
+    }
+
+    /** The address people type, without a slash at the end. */
+    public String address() {
+        return settings.addressAt(web.port());
+    }
+
+    public int port() {
+        return web.port();
+    }
+
+    public List<RouteRight> rights() {
+        return web.rights();
+    }
+
+    /** While nobody has opened the group: the address of a fresh link that does, which voids the links before it. */
+    public Optional<String> openingLink() {
+        Audit audit = new Audit(clock);
+        if (new GroupStore(database, audit).opened()) {
+            return Optional.empty();
+        }
+        String token = new LinkStore(database, audit).makeOpening();
+        return Optional.of(address() + LinkPurpose.OPEN_GROUP.address(token));
+    }
+
+    @Override
+    public void close() {
+        web.close();
+    }
+}

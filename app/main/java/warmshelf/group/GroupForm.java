@@ -1,0 +1,55 @@
+package warmshelf.group;
+
+import java.time.DateTimeException;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Map;
+import warmshelf.member.PostcodeRule;
+import warmshelf.web.FormReader;
+import warmshelf.web.Units;
+
+/** The group's profile as typed. Its fields start with 'group', so that a person's own can stand beside them. */
+record GroupForm(FormReader reader, GroupProfile profile) {
+    static final String COUNTRY = "groupCountry";
+
+    static GroupForm from(FormReader form) {
+        String name = form.requiredText("groupName", "Group’s name", 80);
+        ZoneId zone = readZone(form);
+        String temperature = form.choice("groupTemperature", "Temperatures in", List.of("C", "F"));
+        String length = form.choice("groupLength", "Lengths in", List.of("cm", "in"));
+        String country = PostcodeRule.readCountry(form, COUNTRY);
+        String postcode = PostcodeRule.readPostcode(form, "groupPostcode", "Group’s postcode", country);
+        int season = form.wholeNumber("groupSeason", "Season", 2000, 2200);
+        return new GroupForm(
+                form, new GroupProfile(name, zone, new Units(temperature, length), country, postcode, season));
+    }
+
+    /** The form filled with a profile. */
+    static Map<String, List<String>> typed(GroupProfile profile) {
+        return Map.of(
+                "groupName",
+                List.of(profile.name()),
+                "groupZone",
+                List.of(profile.zone().getId()),
+                "groupTemperature",
+                List.of(profile.units().temperature()),
+                "groupLength",
+                List.of(profile.units().length()),
+                COUNTRY,
+                List.of(profile.country()),
+                "groupPostcode",
+                List.of(profile.homePostcode()),
+                "groupSeason",
+                List.of(String.valueOf(profile.season())));
+    }
+
+    private static ZoneId readZone(FormReader form) {
+        String zone = form.requiredText("groupZone", "Time zone", 60);
+        try {
+            return ZoneId.of(zone);
+        } catch (DateTimeException unknown) {
+            form.refuse("groupZone", "Time zone was '%s'; one such as America/Chicago is accepted.".formatted(zone));
+            return ZoneId.of("UTC");
+        }
+    }
+}

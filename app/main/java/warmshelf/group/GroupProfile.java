@@ -1,0 +1,36 @@
+package warmshelf.group;
+
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import warmshelf.web.Units;
+
+/**
+ * What is set for the whole group.
+ *
+ * @param zone the zone its days are counted in
+ * @param units how figures are shown to members who chose no units of their own
+ * @param country two letters of ISO 3166
+ * @param season year of planting out that the group works towards
+ */
+public record GroupProfile(String name, ZoneId zone, Units units, String country, String homePostcode, int season) {
+
+    /** A sentence for each thing in which this differs from another profile, telling what it is here. */
+    List<String> differences(GroupProfile other) {
+        List<String> sentences = new ArrayList<>();
+        compare(sentences, "Group’s name", name, other.name);
+        compare(sentences, "Time zone", zone.getId(), other.zone.getId());
+        compare(sentences, "Temperatures in", units.temperature(), other.units.temperature());
+        compare(sentences, "Lengths in", units.length(), other.units.length());
+        compare(sentences, "Country", country, other.country);
+        compare(sentences, "Group’s postcode", homePostcode, other.homePostcode);
+        compare(sentences, "Season", String.valueOf(season), String.valueOf(other.season));
+        return sentences;
+    }
+
+    private static void compare(List<String> sentences, String label, String here, String there) {
+        if (!here.equals(there)) {
+            sentences.add("%s is now '%s'; you typed '%s'.".formatted(label, here, there));
+        }
+    }
+}

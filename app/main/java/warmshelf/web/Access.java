@@ -1,0 +1,85 @@
+package warmshelf.web;
+
+import io.javalin.http.Context;
+import io.javalin.http.HandlerType;
+import io.javalin.http.HttpStatus;
+import io.javalin.security.RouteRole;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/** Stands before every route: finds who asks, and lets through only those the route is for. */
+final class Access {
+    private static final String LOOKED = "warmshelf.looked";
+
+    private final Doors doors;
+    private final SessionCookie cookie;
+
+    Access(Doors doors, SessionCookie cookie) {
+        this.doors = doors;
+        this.cookie = cookie;
+    }
+
+    void check(Context ctx) {
+        Role role = onlyRole(ctx.routeRoles());
+        Optional<Visitor> visitor = identify(ctx);
+        if (role == Role.ANYONE) {
+            return;
+        }
+        if (visitor.isEmpty()) {
+            turnAway(ctx);
+            return;
+        }
+        if (role == Role.COORDINATOR && !visitor.get().coordinator()) {
+            throw Refusal.forbidden("This page is for coordinators. Ask one of them to do it, or to make you one.");
+        }
+        if (ctx.method() == HandlerType.POST && !carriesToken(ctx, visitor.get())) {
+            throw Refusal.forbidden("This form was made for another sign-in, so nothing was changed."
+                    + " Go back, load the page again, and send it once more.");
+        }
+    }
+
+    /** Finds the visitor once a request; pages for strangers show their name too when they are signed in. */
+    Optional<Visitor> identify(Context ctx) {
+        if (ctx.attribute(LOOKED) == null) {
+            ctx.attribute(LOOKED, true);
+            String token = cookie.read(ctx);
+            Optional<Visitor> found = token == null ? Optional.empty() : doors.visitor(token);
+            found.ifPresent(visitor -> visitor.attachTo(ctx));
+        }
+        return Visitor.maybe(ctx);
+    }
+
+    /** The one role of a route. */
+    static Role onlyRole(@Nullable Set<RouteRole> roles) {
+        if (roles == null || roles.size() != 1 || !(roles.iterator().next() instanceof Role role)) {
+            throw new IllegalStateException("each route names exactly one role, this one names " + roles);
+        }
+        return role;
+    }
+
+    private static void turnAway(Context ctx) {
+        boolean readsAPage = ctx.method() == HandlerType.GET || ctx.method() == HandlerType.HEAD;
+        if (Respond.wantsJson(ctx) || !readsAPage) {
+            throw Refusal.of(
+                    HttpStatus.UNAUTHORIZED,
+                    "You are signed out, so nothing was changed. Sign in, then go back and send it again.");
+        }
+        String query = ctx.queryString();
+        String wanted = ctx.path() + (query == null ? "" : "?" + query);
+        ctx.redirect("/sign-in?then=" + URLEncoder.encode(wanted, StandardCharsets.UTF_8), HttpStatus.SEE_OTHER);
+        ctx.skipRemainingHandlers();
+    }
+
+    private static boolean carriesToken(Context ctx, Visitor visitor) {
+        String header = ctx.header("X-CSRF-Token");
+        String given = header != null ? header : ctx.formParam("csrf");
+        return given != null
+                && MessageDigest.isEqual(
+                        given.getBytes(StandardCharsets.UTF_8),
+                        visitor.csrfToken().getBytes(StandardCharsets.UTF_8));
+    }
+}

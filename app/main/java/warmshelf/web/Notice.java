@@ -1,0 +1,58 @@
+package warmshelf.web;
+
+import io.javalin.http.Context;
+import io.javalin.http.Cookie;
+import io.javalin.http.SameSite;
+import java.nio.charset.StandardCharsets;
+import java.util.Base64;
+import org.jspecify.annotations.Nullable;
+
+/** A message that survives one redirect and is shown once. It lives in the browser, so any node can show it. */
+public final class Notice {
+    private static final String SENTENCE = "warmshelf-notice";
+    private static final String LINK = "warmshelf-link";
+    private static final int SECONDS = 60;
+
+    private Notice() {}
+
+    public static void leave(Context ctx, String sentence) {
+        leave(ctx, SENTENCE, sentence);
+    }
+
+    /** Leaves the address of a link just made, which is stored nowhere and so can be shown only now. */
+    public static void leaveLink(Context ctx, String address) {
+        leave(ctx, LINK, address);
+    }
+
+    /** The message left by the page before, which is thereby used up. */
+    static @Nullable String take(Context ctx) {
+        return take(ctx, SENTENCE);
+    }
+
+    /** The address of the link just made, which is thereby used up. */
+    public static @Nullable String takeLink(Context ctx) {
+        return take(ctx, LINK);
+    }
+
+    private static void leave(Context ctx, String name, String text) {
+        String value = Base64.getUrlEncoder().withoutPadding().encodeToString(text.getBytes(StandardCharsets.UTF_8));
+        ctx.cookie(cookie(name, value, SECONDS));
+    }
+
+    private static @Nullable String take(Context ctx, String name) {
+        String value = ctx.cookie(name);
+        if (value == null) {
+            return null;
+        }
+        ctx.cookie(cookie(name, "", 0));
+        try {
+            return new String(Base64.getUrlDecoder().decode(value), StandardCharsets.UTF_8);
+        } catch (IllegalArgumentException notOurs) {
+            return null;
+        }
+    }
+
+    private static Cookie cookie(String name, String value, int seconds) {
+        return new Cookie(name, value, "/", seconds, false, true, null, SameSite.LAX);
+    }
+}

@@ -1,0 +1,37 @@
+package warmshelf.web;
+
+import io.javalin.http.HttpStatus;
+
+/** A clear no to one request: a status and a sentence, shown as a page or as JSON. */
+public final class Refusal extends RuntimeException {
+    private static final long serialVersionUID = 1;
+
+    private final HttpStatus status;
+
+    private Refusal(HttpStatus status, String sentence) {
+        super(sentence, null, false, false);
+        this.status = status;
+    }
+
+    public static Refusal of(HttpStatus status, String sentence) {
+        return new Refusal(status, sentence);
+    }
+
+    /** There is nothing at this address, or nothing this visitor may know of. */
+    public static Refusal notFound() {
+        return new Refusal(HttpStatus.NOT_FOUND, "There is nothing at this address.");
+    }
+
+    public static Refusal forbidden(String sentence) {
+        return new Refusal(HttpStatus.FORBIDDEN, sentence);
+    }
+
+    public HttpStatus status() {
+        return status;
+    }
+
+    public String sentence() {
+        String message = getMessage();
+        return message == null ? "" : message;
+    }
+}

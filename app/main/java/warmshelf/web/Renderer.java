@@ -1,0 +1,74 @@
+package warmshelf.web;
+
+import io.javalin.http.Context;
+import io.javalin.rendering.FileRenderer;
+import io.pebbletemplates.pebble.PebbleEngine;
+import io.pebbletemplates.pebble.loader.ClasspathLoader;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** Turns a template and its model into a page, adding what every page shows: who, which group, which day. */
+final class Renderer implements FileRenderer {
+    private final PebbleEngine engine;
+    private final Doors doors;
+    private final Clock clock;
+    private final ZoneId zoneBeforeOpening;
+
+    Renderer(Assets assets, Doors doors, Clock clock, ZoneId zoneBeforeOpening) {
+        this.engine = engine(assets);
+        this.doors = doors;
+        this.clock = clock;
+        this.zoneBeforeOpening = zoneBeforeOpening;
+    }
+
+    static PebbleEngine engine(Assets assets) {
+        ClasspathLoader loader = new ClasspathLoader(Renderer.class.getClassLoader());
+        loader.setPrefix("templates/");
+        return new PebbleEngine.Builder()
+                .loader(loader)
+                .strictVariables(true)
+                .extension(new Words(assets))
+                .build();
+    }
+
+    @Override
+    public String render(String template, Map<String, ?> model, Context ctx) {
+        Map<String, @Nullable Object> all = frame(ctx);
+        all.putAll(model);
+        StringWriter page = new StringWriter();
+        try {
+            engine.getTemplate(template).evaluate(page, all);
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
+        return page.toString();
+    }
+
+    private Map<String, @Nullable Object> frame(Context ctx) {
+        Map<String, @Nullable Object> frame = new HashMap<>();
+        Optional<Visitor> visitor = Visitor.maybe(ctx);
+        frame.put("visitor", visitor.orElse(null));
+        frame.put("csrf", visitor.map(Visitor::csrfToken).orElse(""));
+        frame.put("path", ctx.path());
+        frame.put("notice", Notice.take(ctx));
+        if (visitor.isPresent()) {
+            frame.put("groupName", visitor.get().groupName());
+            frame.put("today", visitor.get().today());
+        } else {
+            Optional<GroupFace> group = doors.group();
+            frame.put("groupName", group.map(GroupFace::name).orElse("Warmshelf"));
+            frame.put(
+                    "today",
+                    LocalDate.now(clock.withZone(group.map(GroupFace::zone).orElse(zoneBeforeOpening))));
+        }
+        return frame;
+    }
+}

@@ -1,0 +1,43 @@
+package warmshelf.web;
+
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.util.Map;
+import java.util.UUID;
+
+/** The few answers that every feature's pages give. */
+public final class Respond {
+    private Respond() {}
+
+    /** After a change: see the page that shows it, with a message that appears once. */
+    public static void seeOther(Context ctx, String address, String notice) {
+        Notice.leave(ctx, notice);
+        ctx.redirect(address, HttpStatus.SEE_OTHER);
+    }
+
+    /** The form once more, with what was typed and what is wrong with it. */
+    public static void again(Context ctx, String template, Map<String, Object> model) {
+        ctx.status(HttpStatus.UNPROCESSABLE_CONTENT).render(template, model);
+    }
+
+    /** The identifier in the address; an address that holds none leads nowhere. */
+    public static UUID id(Context ctx, String parameter) {
+        String text = ctx.pathParam(parameter);
+        try {
+            UUID id = UUID.fromString(text);
+            // UUID.fromString also takes shortened forms, which would give one thing several addresses.
+            if (id.toString().equalsIgnoreCase(text)) {
+                return id;
+            }
+        } catch (IllegalArgumentException notAnId) {
+            throw Refusal.notFound();
+        }
+        throw Refusal.notFound();
+    }
+
+    /** Whether a script asks, and so wants JSON rather than a page. */
+    public static boolean wantsJson(Context ctx) {
+        String accept = ctx.header("Accept");
+        return ctx.header("X-Requested-With") != null || (accept != null && accept.contains("application/json"));
+    }
+}

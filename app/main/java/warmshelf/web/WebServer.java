@@ -1,0 +1,127 @@
+package warmshelf.web;
+
+import io.javalin.Javalin;
+import io.javalin.compression.CompressionStrategy;
+import io.javalin.config.JavalinConfig;
+import io.javalin.config.SizeUnit;
+import io.javalin.http.ContentTooLargeResponse;
+import io.javalin.http.Context;
+import io.javalin.http.HandlerType;
+import io.javalin.router.Endpoint;
+import io.javalin.security.Roles;
+import java.io.IOException;
+import java.io.InputStream;
+import java.time.Clock;
+import java.util.List;
+
+/** The running server: every feature's routes behind one access check, one renderer and one set of error pages. */
+public final class WebServer implements AutoCloseable {
+    private static final long LARGEST_REQUEST = 1_000_000;
+    // A browser shows the answer to an over-large form only if its sending was not cut off, so that much is read and
+    // dropped.
+    private static final long READ_AND_DROPPED = 32_000_000;
+
+    private final Javalin javalin;
+
+    private WebServer(Javalin javalin) {
+        this.javalin = javalin;
+    }
+
+    public static WebServer start(WebSettings settings, Doors doors, Clock clock, List<Pages> pages) {
+        Javalin javalin = Javalin.create(config -> configure(config, settings, doors, clock, pages));
+        javalin.start(settings.host(), settings.port());
+        return new WebServer(javalin);
+    }
+
+    public int port() {
+        return javalin.port();
+    }
+
+    /** Every route but those of styles and pictures, with who may use it. */
+    public List<RouteRight> rights() {
+        return javalin.unsafe.internalRouter.allHttpHandlers().stream()
+                .map(parsed -> parsed.endpoint)
+                .filter(endpoint -> endpoint.method.isHttpMethod())
+                .map(endpoint -> new RouteRight(endpoint.method.name(), endpoint.path, roleOf(endpoint)))
+                .toList();
+    }
+
+    /** Finishes what is being answered, then stops. */
+    @Override
+    public void close() {
+        javalin.stop();
+    }
+
+    private static void configure(
+            JavalinConfig config, WebSettings settings, Doors doors, Clock clock, List<Pages> pages) {
+        config.startup.showJavalinBanner = false;
+        config.startup.showOldJavalinVersionWarning = false;
+        config.http.maxRequestSize = LARGEST_REQUEST;
+        config.http.prefer405over404 = true;
+        config.http.compressionStrategy = CompressionStrategy.GZIP;
+        config.jetty.multipartConfig.maxTotalRequestSize(1, SizeUnit.MB);
+        config.jetty.modifyHttpConfiguration(http -> http.setSendServerVersion(false));
+        config.jetty.modifyServer(server -> server.setStopTimeout(5_000));
+
+        Assets assets = new Assets();
+        Access access = new Access(doors, new SessionCookie(settings.https()));
+        SecurityHeaders headers = new SecurityHeaders(settings.https());
+        CrossSite crossSite = new CrossSite(settings.baseUrl());
+        config.fileRenderer(new Renderer(assets, doors, clock, settings.zone()));
+        config.routes.before(ctx -> {
+            ctx.res().setCharacterEncoding("UTF-8");
+            headers.put(ctx);
+            refuseTooLarge(ctx);
+            refuseCrossSite(ctx, crossSite);
+        });
+        config.routes.beforeMatched(access::check);
+        new ErrorPages(access).register(config.routes);
+        // Anyone: the sign-in page wears the same styles.
+        config.routes.get("/static/{hash}/<file>", assets::serve, Role.ANYONE);
+        pages.forEach(page -> page.register(config.routes));
+        finishRoutes(config);
+    }
+
+    /** Holds every route to naming its role, and lets HEAD answer as GET does, access check included. */
+    private static void finishRoutes(JavalinConfig config) {
+        List<Endpoint> endpoints = config.unsafe.internalRouter.allHttpHandlers().stream()
+                .map(parsed -> parsed.endpoint)
+                .filter(endpoint -> endpoint.method.isHttpMethod())
+                .toList();
+        for (Endpoint endpoint : endpoints) {
+            Role role = roleOf(endpoint);
+            if (endpoint.method == HandlerType.GET) {
+                config.routes.head(endpoint.path, endpoint.handler, role);
+            }
+        }
+    }
+
+    private static Role roleOf(Endpoint endpoint) {
+        Roles roles = endpoint.metadata(Roles.class);
+        try {
+            return Access.onlyRole(roles == null ? null : roles.getRoles());
+        } catch (IllegalStateException noSingleRole) {
+            throw new IllegalStateException(endpoint.method + " " + endpoint.path + ": " + noSingleRole.getMessage());
+        }
+    }
+
+    private static void refuseTooLarge(Context ctx) throws IOException {
+        if (ctx.req().getContentLengthLong() > LARGEST_REQUEST) {
+            InputStream body = ctx.req().getInputStream();
+            byte[] dropped = new byte[65_536];
+            long total = 0;
+            for (int n = body.read(dropped); n >= 0 && total < READ_AND_DROPPED; n = body.read(dropped)) {
+                total += n;
+            }
+            throw new ContentTooLargeResponse();
+        }
+    }
+
+    private static void refuseCrossSite(Context ctx, CrossSite crossSite) {
+        boolean reads = ctx.method() == HandlerType.GET || ctx.method() == HandlerType.HEAD;
+        if (!reads && crossSite.asks(ctx.header("Sec-Fetch-Site"), ctx.header("Origin"), ctx.header("Host"))) {
+            throw Refusal.forbidden("This was sent from another site's page, so nothing was changed."
+                    + " Open the page here and send it once more.");
+        }
+    }
+}

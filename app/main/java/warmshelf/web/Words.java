@@ -1,0 +1,78 @@
+package warmshelf.web;
+
+import io.pebbletemplates.pebble.extension.AbstractExtension;
+import io.pebbletemplates.pebble.extension.Filter;
+import io.pebbletemplates.pebble.extension.Function;
+import io.pebbletemplates.pebble.template.EvaluationContext;
+import io.pebbletemplates.pebble.template.PebbleTemplate;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.BiFunction;
+import org.jspecify.annotations.Nullable;
+
+/** The filters and functions that templates write figures and dates with. An absent value is written as nothing. */
+final class Words extends AbstractExtension {
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
+    private static final DateTimeFormatter LONG_DAY = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
+
+    private final Assets assets;
+
+    Words(Assets assets) {
+        this.assets = assets;
+    }
+
+    @Override
+    public Map<String, Filter> getFilters() {
+        return Map.of(
+                "temperature", new Written((value, units) -> units.temperature(number(value))),
+                "length", new Written((value, units) -> units.length(number(value))),
+                "day", new Written((value, units) -> DAY.format((LocalDate) value)),
+                "longday", new Written((value, units) -> LONG_DAY.format((LocalDate) value)),
+                "percent", new Written((value, units) -> Math.round(100 * number(value)) + " %"));
+    }
+
+    @Override
+    public Map<String, Function> getFunctions() {
+        return Map.of("asset", new AssetAddress(assets));
+    }
+
+    private static double number(Object value) {
+        return ((Number) value).doubleValue();
+    }
+
+    private record Written(BiFunction<Object, Units, String> words) implements Filter {
+        @Override
+        public Object apply(
+                @Nullable Object input,
+                Map<String, Object> arguments,
+                PebbleTemplate self,
+                EvaluationContext context,
+                int line) {
+            if (input == null) {
+                return "";
+            }
+            Units units = context.getVariable("visitor") instanceof Visitor visitor ? visitor.units() : Units.METRIC;
+            return words.apply(input, units);
+        }
+
+        @Override
+        public List<String> getArgumentNames() {
+            return List.of();
+        }
+    }
+
+    private record AssetAddress(Assets assets) implements Function {
+        @Override
+        public Object execute(Map<String, Object> arguments, PebbleTemplate self, EvaluationContext context, int line) {
+            return assets.address(String.valueOf(arguments.get("name")));
+        }
+
+        @Override
+        public List<String> getArgumentNames() {
+            return List.of("name");
+        }
+    }
+}
