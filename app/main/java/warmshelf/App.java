@@ -12,7 +12,7 @@ import warmshelf.timeline.TimelineCommand;
         name = "warmshelf",
         description = "Shared heat mats, lit shelves and daily looks for a seed-starting group.",
         mixinStandardHelpOptions = true,
-        subcommands = {FrostCommand.class, SowCommand.class, TimelineCommand.class, ServeCommand.class})
+        subcommands = {FrostCommand.class, ServeCommand.class, SowCommand.class, TimelineCommand.class})
 public final class App {
     private App() {}
 

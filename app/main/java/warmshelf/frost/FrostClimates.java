@@ -47,8 +47,12 @@ public final class FrostClimates {
         require("The latitude", latitude, -90, 90, "degrees");
         require("The longitude", longitude, -180, 180, "degrees");
         require("The elevation", elevationM, -430, 6500, "metres");
+        return at(latitude, longitude, elevationM, pointAt(latitude, longitude));
+    }
+
+    private static FrostClimate at(double latitude, double longitude, double elevationM, SurfacePoint point) {
         String name = String.format(Locale.ROOT, "%.3f, %.3f", latitude, longitude);
-        return climate(name, latitude, longitude, elevationM, 0, pointAt(latitude, longitude));
+        return climate(name, latitude, longitude, elevationM, 0, point);
     }
 
     /** The frost climate of a postcode, or empty where the surface has nothing. */
@@ -56,15 +60,25 @@ public final class FrostClimates {
         return FrostSurface.bundled().at(place.latitude(), place.longitude()).map(point -> at(place, point));
     }
 
+    /** The frost climate of a point on earth, or empty where the surface has nothing. */
+    static Optional<FrostClimate> find(double latitude, double longitude, double elevationM) {
+        return FrostSurface.bundled().at(latitude, longitude).map(point -> at(latitude, longitude, elevationM, point));
+    }
+
+    /** Says that nothing is known of a point, and where something is. */
+    static String nothingKnownOf(double latitude, double longitude) {
+        return String.format(
+                Locale.ROOT,
+                "No frost dates are known for latitude %.3f, longitude %.3f: the bundled dates cover the mainland of the"
+                        + " United States without the south of Florida, and parts of Alaska.",
+                latitude,
+                longitude);
+    }
+
     private static SurfacePoint pointAt(double latitude, double longitude) {
         return FrostSurface.bundled()
                 .at(latitude, longitude)
-                .orElseThrow(() -> new BadInput(String.format(
-                        Locale.ROOT,
-                        "No frost dates are known for latitude %.3f, longitude %.3f: the bundled dates cover the mainland"
-                                + " of the United States and Alaska up to 120 km from a station.",
-                        latitude,
-                        longitude)));
+                .orElseThrow(() -> new BadInput(nothingKnownOf(latitude, longitude)));
     }
 
     private static FrostClimate climate(

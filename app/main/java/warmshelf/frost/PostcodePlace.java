@@ -16,8 +16,8 @@ public record PostcodePlace(
         double longitude,
         double elevationM) {
 
-    /** For example 'Duluth, MN 55811'. */
+    /** For example 'Duluth, MN 55811'; some codes stand for no settlement, these are named by their digits alone. */
     public String name() {
-        return "%s, %s %s".formatted(place, region, code);
+        return place.isEmpty() ? "Postcode " + code : "%s, %s %s".formatted(place, region, code);
     }
 }

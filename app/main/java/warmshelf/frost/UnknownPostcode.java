@@ -20,13 +20,9 @@ final class UnknownPostcode {
         String offer = similar.isEmpty()
                 ? "a US postcode has five digits"
                 : "similar ones are "
-                        + similar.stream().map(UnknownPostcode::inWords).collect(Collectors.joining(", "));
-        return "There is no postcode '%s'; %s; latitude, longitude and elevation are accepted too."
+                        + similar.stream().map(PostcodePlace::name).collect(Collectors.joining("; "));
+        return "There is no postcode '%s'; %s. Latitude, longitude and elevation are accepted too."
                 .formatted(shown, offer);
-    }
-
-    private static String inWords(PostcodePlace place) {
-        return "%s (%s, %s)".formatted(place.code(), place.place(), place.region());
     }
 
     private static String shortened(String text) {

@@ -65,8 +65,8 @@ record Judgement(Verdict verdict, List<String> notes) {
     }
 
     private static String tooShort(SeasonEnd end, LocalDate plantingOut) {
-        return "The season is too short even for the quickest kinds (%s): choose a quicker crop, or grow it under cover."
-                .formatted(lengths(end, plantingOut));
+        return "The season is too short even for the quickest kinds (%s%s): choose a quicker crop, or grow it under cover."
+                .formatted(end.daysNeededAtLeast(), daysLeft(end, plantingOut));
     }
 
     private static String tooLate(TimelineQuestion question, SeasonEnd end, DateWindow plantingOut, LocalDate last) {
@@ -82,11 +82,13 @@ record Judgement(Verdict verdict, List<String> notes) {
     }
 
     private static String lengths(SeasonEnd end, LocalDate plantingOut) {
-        return end.daysNeeded()
-                + end.daysLeftAfter(plantingOut)
-                        .map(days -> ", and %d between %s and the first autumn frost"
-                                .formatted(days, Words.day(plantingOut)))
-                        .orElse("");
+        return end.daysNeeded() + daysLeft(end, plantingOut);
+    }
+
+    private static String daysLeft(SeasonEnd end, LocalDate plantingOut) {
+        return end.daysLeftAfter(plantingOut)
+                .map(days -> ", and %d between %s and the first autumn frost".formatted(days, Words.day(plantingOut)))
+                .orElse("");
     }
 
     /** The verdict on plants that were sown and are expected out, or went out, on these days. */

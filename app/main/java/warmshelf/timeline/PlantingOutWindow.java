@@ -82,7 +82,7 @@ record PlantingOutWindow(DateWindow days, String why) {
         String andNotBefore = "on %s the chance of a later frost has fallen to what you accept.".formatted(risk);
         return byOffset.isEmpty()
                 ? Character.toUpperCase(andNotBefore.charAt(0)) + andNotBefore.substring(1)
-                : byOffset + " would be the usual day, but only " + andNotBefore;
+                : byOffset + ", would be the usual day, but only " + andNotBefore;
     }
 
     private static String aroundTheFrost(int offset, LocalDate average) {

@@ -54,14 +54,23 @@ record SeasonEnd(
                 : DateWindow.later(sown.plusDays(days), plantedOut);
     }
 
-    /** In words, such as '75 days from planting out to the usual first harvest'. */
+    /** In words, such as '75 days from planting out to the usual first harvest'; empty where no source gives days. */
     String daysNeeded() {
         return crop.maturity()
-                .map(days -> "%s from %s to the usual first harvest"
-                        .formatted(
-                                Words.days((days.min() + days.max()) / 2),
-                                days.basis() == Basis.TRANSPLANTING ? "planting out" : "sowing"))
+                .map(days -> inWords((days.min() + days.max()) / 2, days.basis(), "usual"))
                 .orElse("");
+    }
+
+    /** The same for the quickest kinds. */
+    String daysNeededAtLeast() {
+        return crop.maturity()
+                .map(days -> inWords(days.min(), days.basis(), "very"))
+                .orElse("");
+    }
+
+    private static String inWords(int days, Basis basis, String which) {
+        String from = basis == Basis.TRANSPLANTING ? "planting out" : "sowing";
+        return "%s from %s to the %s first harvest".formatted(Words.days(days), from, which);
     }
 
     /** Days between planting out and the autumn's frost, or none known. */

@@ -19,7 +19,7 @@ final class SoakRule {
     static String why(Crop crop, LocalDate sowing) {
         String treatment = crop.treatment();
         String reason = treatment.contains("soak") || treatment.contains("nick")
-                ? "For %s the sources say: %s.".formatted(crop.name(), treatment)
+                ? "Sources for this crop: %s.".formatted(treatment)
                 : "A soak evens out the sprouting in the bag (common practice); no source asks for it.";
         return "Optional, the evening before sowing on %s. %s Never soak treated seed."
                 .formatted(Words.day(sowing), reason);

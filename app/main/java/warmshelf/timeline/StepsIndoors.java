@@ -21,7 +21,9 @@ record StepsIndoors(TimelineQuestion question, ExpectedEmergence emergence, Sowi
             steps.add(Step.SOAK, soak(sowing), SoakRule.why(question.crop(), sowing.ideal()), seen.soaked());
         }
         steps.add(Step.SOW, sowing, usualSowing.why(), seen.sown());
-        addFirstLook(steps, sowing);
+        if (seen.firstSprout() != null || nothingShowsYet(seedlings)) {
+            addFirstLook(steps, sowing);
+        }
         if (isBag()) {
             steps.add(Step.MOVE_TO_CELLS, seedlings.move(), moveReason(), seen.movedToCells());
         }
@@ -34,6 +36,10 @@ record StepsIndoors(TimelineQuestion question, ExpectedEmergence emergence, Sowi
 
     private boolean isBag() {
         return question.method() == Method.BAG;
+    }
+
+    private boolean nothingShowsYet(Seedlings seedlings) {
+        return seedlings.seenUp() == null && question.seen().movedToCells() == null;
     }
 
     private DateWindow soak(DateWindow sowing) {
