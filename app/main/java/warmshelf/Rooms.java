@@ -1,9 +1,19 @@
 package warmshelf;
 
 import java.time.Clock;
+import java.util.ArrayList;
 import java.util.List;
+import org.jooq.DSLContext;
+import warmshelf.allocation.ClashStore;
+import warmshelf.allocation.RequestStore;
+import warmshelf.allocation.SpaceStore;
+import warmshelf.allocation.StayStore;
+import warmshelf.check.CheckRoom;
+import warmshelf.crop.Crop;
+import warmshelf.crop.CropCatalogue;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
+import warmshelf.frost.FrostPages;
 import warmshelf.group.GroupSettingsPages;
 import warmshelf.group.GroupStore;
 import warmshelf.group.OpeningPages;
@@ -16,6 +26,8 @@ import warmshelf.member.Passphrases;
 import warmshelf.member.PeoplePages;
 import warmshelf.member.SessionStore;
 import warmshelf.member.SignInPages;
+import warmshelf.request.RequestRoom;
+import warmshelf.seed.LotStore;
 import warmshelf.shelf.BoardPages;
 import warmshelf.shelf.BoardStore;
 import warmshelf.shelf.MatPages;
@@ -23,6 +35,12 @@ import warmshelf.shelf.MatStore;
 import warmshelf.shelf.SitePages;
 import warmshelf.shelf.SiteStore;
 import warmshelf.shelf.StandStore;
+import warmshelf.sowing.EntryStore;
+import warmshelf.sowing.GrowerFrost;
+import warmshelf.sowing.HistoryStore;
+import warmshelf.sowing.SowingPlanner;
+import warmshelf.sowing.SowingRoom;
+import warmshelf.sowing.SowingStore;
 import warmshelf.web.BookPages;
 import warmshelf.web.ClientAddress;
 import warmshelf.web.HealthPages;
@@ -37,6 +55,7 @@ final class Rooms {
 
     static List<Pages> pages(Database database, Clock clock, SessionStore sessions, WebSettings web) {
         Audit audit = new Audit(clock);
+        CropCatalogue crops = CropCatalogue.bundled();
         MemberStore members = new MemberStore(database, audit);
         LinkStore links = new LinkStore(database, audit);
         GroupStore group = new GroupStore(database, audit);
@@ -49,8 +68,9 @@ final class Rooms {
                 new ClientAddress(web.trustedProxies()),
                 audit);
         SiteStore sites = new SiteStore(database.sql());
-        BoardStore board = new BoardStore(database.sql(), cropId -> cropId);
-        return List.of(
+        BoardStore board = new BoardStore(
+                database.sql(), id -> crops.find(id).map(Crop::name).orElse(id));
+        List<Pages> pages = new ArrayList<>(List.of(
                 new BookPages(),
                 new HealthPages(database::answers),
                 new OpeningPages(database, group, members, links, sessions, passphrases, doorway, clock, web.zone()),
@@ -61,6 +81,27 @@ final class Rooms {
                 new GroupSettingsPages(group),
                 new SitePages(sites, new StandStore(database.sql(), audit)),
                 new MatPages(sites, new MatStore(database.sql(), audit)),
-                new BoardPages(sites, board));
+                new BoardPages(sites, board),
+                new FrostPages()));
+        pages.addAll(sowingRooms(database.sql(), audit));
+        return pages;
+    }
+
+    /** Asking, placing and the daily round stand on the same stores. */
+    private static List<Pages> sowingRooms(DSLContext sql, Audit audit) {
+        CropCatalogue crops = CropCatalogue.bundled();
+        SowingPlanner planner = new SowingPlanner(crops, new GrowerFrost());
+        SowingStore sowings = new SowingStore(sql, crops, audit);
+        EntryStore entries = new EntryStore(audit);
+        RequestStore requests = new RequestStore(sql, audit);
+        StayStore stays = new StayStore(audit, new ClashStore(crops));
+        HistoryStore histories = new HistoryStore(sql, audit, sowings, entries, requests, stays);
+        LotStore lots = new LotStore(sql, audit);
+        SpaceStore space = new SpaceStore(sql);
+        List<Pages> pages = new ArrayList<>();
+        pages.addAll(SowingRoom.pages(sql, crops, planner, lots, sowings, requests, histories, space));
+        pages.addAll(RequestRoom.pages(sql, planner, sowings, requests, histories, stays, space));
+        pages.addAll(CheckRoom.pages(sql, audit, planner, sowings, entries, histories, stays, lots, space));
+        return pages;
     }
 }

@@ -46,8 +46,9 @@ public final class DutyPages implements Pages {
         Map<UUID, Map<LocalDate, DutyStore.Named>> rota = duties.rota(from, from.plusDays(DAYS_SHOWN));
         List<DutyStore.Named> sites = duties.sites();
         List<Day> days = new ArrayList<>();
-        from.datesUntil(from.plusDays(DAYS_SHOWN)).forEach(day -> days.add(new Day(
-                day, sites.stream().map(site -> cell(site, day, rota)).toList())));
+        from.datesUntil(from.plusDays(DAYS_SHOWN))
+                .forEach(day -> days.add(new Day(
+                        day, sites.stream().map(site -> cell(site, day, rota)).toList())));
         Map<String, Object> model = new HashMap<>();
         model.put("days", days);
         model.put("sites", sites);
@@ -80,8 +81,10 @@ public final class DutyPages implements Pages {
         } catch (DateTimeParseException notADate) {
             // the sentence below names it
         }
-        throw Refusal.of(HttpStatus.BAD_REQUEST, "The first day was '%s'; a date such as %s is accepted, within two years of today."
-                .formatted(asked.length() > 40 ? "…" : asked, today));
+        throw Refusal.of(
+                HttpStatus.BAD_REQUEST,
+                "The first day was '%s'; a date such as %s is accepted, within two years of today."
+                        .formatted(asked.length() > 40 ? "…" : asked, today));
     }
 
     private void write(Context ctx) {
@@ -113,7 +116,8 @@ public final class DutyPages implements Pages {
         } catch (IllegalArgumentException | DateTimeParseException | ArrayIndexOutOfBoundsException malformed) {
             // the sentence below covers it
         }
-        throw Refusal.of(HttpStatus.UNPROCESSABLE_CONTENT,
+        throw Refusal.of(
+                HttpStatus.UNPROCESSABLE_CONTENT,
                 "One line of the rota names a site or a person that is not in the group any more. Open the page again.");
     }
 }

@@ -36,8 +36,8 @@ final class TickForm {
     Optional<Tick> tick() {
         UUID id = uuid("id", "The entry's id").orElseGet(UUID::randomUUID);
         EntryStep step = step();
-        // A count that is left empty was not made; 'nothing yet' sends a zero.
-        Integer sprouted = count("sprouted", "Sprouted so far");
+        // A count that is left empty was not made; the button 'nothing yet' sends the count as it was.
+        Integer sprouted = count(reader.text("nothing").isEmpty() ? "sprouted" : "nothing", "Sprouted so far");
         Integer moved = count("moved", "Moved so far");
         Integer lost = count("lost", "Lost so far");
         Tick tick = new Tick(

@@ -1,0 +1,27 @@
+package warmshelf.request;
+
+import java.util.List;
+import org.jooq.DSLContext;
+import warmshelf.allocation.RequestStore;
+import warmshelf.allocation.SpaceStore;
+import warmshelf.allocation.StayStore;
+import warmshelf.sowing.HistoryStore;
+import warmshelf.sowing.SowingPlanner;
+import warmshelf.sowing.SowingStore;
+import warmshelf.web.Pages;
+
+/** The coordinator's decisions on requests, wired. */
+public final class RequestRoom {
+    private RequestRoom() {}
+
+    public static List<Pages> pages(
+            DSLContext sql,
+            SowingPlanner planner,
+            SowingStore sowings,
+            RequestStore requests,
+            HistoryStore histories,
+            StayStore stays,
+            SpaceStore space) {
+        return List.of(new RequestPages(histories, planner, space, new PlacementStore(sql, requests, stays, sowings)));
+    }
+}

@@ -1,0 +1,28 @@
+package warmshelf.sowing;
+
+import java.util.List;
+import org.jooq.DSLContext;
+import warmshelf.allocation.RequestStore;
+import warmshelf.allocation.SpaceStore;
+import warmshelf.crop.CropCatalogue;
+import warmshelf.seed.LotStore;
+import warmshelf.web.Pages;
+
+/** Asking for space and a member's sowings, wired. */
+public final class SowingRoom {
+    private SowingRoom() {}
+
+    public static List<Pages> pages(
+            DSLContext sql,
+            CropCatalogue crops,
+            SowingPlanner planner,
+            LotStore lots,
+            SowingStore sowings,
+            RequestStore requests,
+            HistoryStore histories,
+            SpaceStore space) {
+        return List.of(
+                new AskPages(crops, planner, lots, space, new AskStore(sql, lots, sowings, requests)),
+                new SowingPages(crops, planner, histories));
+    }
+}
