@@ -2,6 +2,7 @@ package warmshelf;
 
 import java.time.Clock;
 import java.util.List;
+import warmshelf.crop.CropCatalogue;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
 import warmshelf.group.GroupSettingsPages;
@@ -16,6 +17,8 @@ import warmshelf.member.Passphrases;
 import warmshelf.member.PeoplePages;
 import warmshelf.member.SessionStore;
 import warmshelf.member.SignInPages;
+import warmshelf.seed.LotStore;
+import warmshelf.seed.SeedBoxPages;
 import warmshelf.web.BookPages;
 import warmshelf.web.ClientAddress;
 import warmshelf.web.HealthPages;
@@ -49,6 +52,7 @@ final class Rooms {
                 new SignInPages(database, members, links, sessions, passphrases, doorway),
                 new PeoplePages(members, links, web.baseUrl()),
                 new OwnSettingsPages(database, members, sessions, passphrases, doorway),
-                new GroupSettingsPages(group));
+                new GroupSettingsPages(group),
+                new SeedBoxPages(new LotStore(database, audit), CropCatalogue.bundled()));
     }
 }
