@@ -3,6 +3,10 @@ package warmshelf.db;
 import com.zaxxer.hikari.HikariConfig;
 import com.zaxxer.hikari.HikariDataSource;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.SQLException;
+import java.sql.Statement;
 import org.flywaydb.core.Flyway;
 import org.jooq.DSLContext;
 import org.jooq.SQLDialect;
@@ -11,6 +15,8 @@ import org.jooq.conf.Settings;
 import org.jooq.exception.DataAccessException;
 import org.jooq.impl.DSL;
 import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 
 /** The group's database: H2 in a file, or PostgreSQL by its JDBC address. Opening it migrates it. */
 public final class Database implements AutoCloseable {
@@ -19,31 +25,40 @@ public final class Database implements AutoCloseable {
     private static final String H2_OPTIONS =
             ";WRITE_DELAY=0;MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH";
 
+    private static final Logger LOG = LoggerFactory.getLogger(Database.class);
     private static final int CONNECTION_TIMEOUT_MS = 5_000;
 
     private final HikariDataSource pool;
     private final DSLContext sql;
+    private final @Nullable String lastWords;
 
-    private Database(HikariDataSource pool, SQLDialect dialect) {
+    private Database(HikariDataSource pool, SQLDialect dialect, @Nullable String lastWords) {
         this.pool = pool;
+        this.lastWords = lastWords;
         Settings settings = new Settings()
                 .withRenderSchema(false)
                 .withRenderQuotedNames(RenderQuotedNames.EXPLICIT_DEFAULT_UNQUOTED);
         this.sql = DSL.using(pool, dialect, settings);
     }
 
-    /** Opens the H2 file in a data folder. */
+    /** Opens the H2 file in a data folder, and makes both where they are missing. Closing it compacts the file. */
     public static Database inFolder(Path folder) {
-        return open("jdbc:h2:file:" + folder.toAbsolutePath().resolve("warmshelf") + H2_OPTIONS, null, null);
+        String url = "jdbc:h2:file:" + folder.toAbsolutePath().resolve("warmshelf") + H2_OPTIONS;
+        return open(url, null, null, "shutdown compact");
     }
 
     /** An empty H2 database that lives as long as it is open. */
     public static Database inMemory(String name) {
-        return open("jdbc:h2:mem:" + name + ";DB_CLOSE_DELAY=-1" + H2_OPTIONS, null, null);
+        return open("jdbc:h2:mem:" + name + ";DB_CLOSE_DELAY=-1" + H2_OPTIONS, null, null, "shutdown");
     }
 
     /** Opens any JDBC address; user and password may also stand in the address. */
     public static Database open(String jdbcUrl, @Nullable String user, @Nullable String password) {
+        return open(jdbcUrl, user, password, null);
+    }
+
+    private static Database open(
+            String jdbcUrl, @Nullable String user, @Nullable String password, @Nullable String lastWords) {
         HikariConfig config = new HikariConfig();
         config.setJdbcUrl(jdbcUrl);
         config.setUsername(user);
@@ -61,7 +76,7 @@ public final class Database implements AutoCloseable {
             pool.close();
             throw notMigrated;
         }
-        return new Database(pool, jdbcUrl.startsWith("jdbc:h2:") ? SQLDialect.H2 : SQLDialect.POSTGRES);
+        return new Database(pool, jdbcUrl.startsWith("jdbc:h2:") ? SQLDialect.H2 : SQLDialect.POSTGRES, lastWords);
     }
 
     public DSLContext sql() {
@@ -79,6 +94,22 @@ public final class Database implements AutoCloseable {
 
     @Override
     public void close() {
+        if (pool.isClosed()) {
+            return;
+        }
         pool.close();
+        if (lastWords != null) {
+            sayLastWords(lastWords);
+        }
+    }
+
+    // On a connection of its own, because the pool cannot take back one whose database is gone.
+    private void sayLastWords(String words) {
+        try (Connection connection = DriverManager.getConnection(pool.getJdbcUrl());
+                Statement statement = connection.createStatement()) {
+            statement.execute(words);
+        } catch (SQLException refused) {
+            LOG.warn("the database was closed without '{}'", words, refused);
+        }
     }
 }

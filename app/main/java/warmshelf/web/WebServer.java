@@ -13,6 +13,8 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.time.Clock;
 import java.util.List;
+import org.eclipse.jetty.server.AbstractConnector;
+import org.eclipse.jetty.server.Connector;
 
 /** The running server: every feature's routes behind one access check, one renderer and one set of error pages. */
 public final class WebServer implements AutoCloseable {
@@ -20,6 +22,8 @@ public final class WebServer implements AutoCloseable {
     // A browser shows the answer to an over-large form only if its sending was not cut off, so that much is read and
     // dropped.
     private static final long READ_AND_DROPPED = 32_000_000;
+
+    private static final long IDLE_AT_STOP_MS = 50;
 
     private final Javalin javalin;
 
@@ -30,6 +34,12 @@ public final class WebServer implements AutoCloseable {
     public static WebServer start(WebSettings settings, Doors doors, Clock clock, List<Pages> pages) {
         Javalin javalin = Javalin.create(config -> configure(config, settings, doors, clock, pages));
         javalin.start(settings.host(), settings.port());
+        for (Connector connector : javalin.jettyServer().server().getConnectors()) {
+            if (connector instanceof AbstractConnector idle) {
+                // At a stop, connections that browsers only keep open are not waited for.
+                idle.setShutdownIdleTimeout(IDLE_AT_STOP_MS);
+            }
+        }
         return new WebServer(javalin);
     }
 

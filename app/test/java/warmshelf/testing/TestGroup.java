@@ -1,0 +1,155 @@
+package warmshelf.testing;
+
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import warmshelf.Server;
+import warmshelf.Settings;
+import warmshelf.db.Audit;
+import warmshelf.db.Database;
+import warmshelf.group.GroupProfile;
+import warmshelf.group.GroupStore;
+import warmshelf.member.LinkStore;
+import warmshelf.member.MemberStore;
+import warmshelf.member.NewMember;
+import warmshelf.member.Passphrases;
+import warmshelf.member.SessionStore;
+import warmshelf.web.Pages;
+import warmshelf.web.Units;
+
+/**
+ * The whole application on a free port, with a database of its own, a clock that stands still on 1 March 2027 in Duluth, and
+ * always the same people: a coordinator, a member, the person on duty, and whoever is a stranger.
+ *
+ * <pre>{@code
+ * try (TestGroup group = TestGroup.open()) {
+ *     Answer answer = group.signedIn(group.member()).post("/sowings", Map.of("crop", "pepper"));
+ *     assertThat(answer.status()).isEqualTo(422);
+ * }
+ * }</pre>
+ */
+public final class TestGroup implements AutoCloseable {
+    /** Nine in the morning in Duluth on {@link #TODAY}. */
+    public static final Instant MORNING = Instant.parse("2027-03-01T15:00:00Z");
+
+    public static final LocalDate TODAY = LocalDate.of(2027, 3, 1);
+    public static final String NAME = "Chester Bowl Seed Starters";
+
+    private static final ZoneId ZONE = ZoneId.of("America/Chicago");
+    private static final String PASSPHRASE = "three warm trays";
+    private static final String PASSPHRASE_HASH = new Passphrases().hash(PASSPHRASE);
+
+    private final TestDatabase place;
+    private final MutableClock clock = new MutableClock(MORNING);
+    private final Server server;
+    private final List<Person> cast;
+
+    private TestGroup(TestDatabase place, boolean opened, List<Pages> more) {
+        this.place = place;
+        this.cast = opened ? moveIn(place.database(), new Audit(clock)) : List.of();
+        this.server = Server.start(Settings.onFreePort(Path.of("unused")), place.database(), clock, more);
+    }
+
+    /** A group with its cast, on H2. */
+    public static TestGroup open() {
+        return new TestGroup(TestDatabase.h2(), true, List.of());
+    }
+
+    /** A group with its cast, on the database given, which it closes at the end. */
+    public static TestGroup open(TestDatabase place) {
+        return new TestGroup(place, true, List.of());
+    }
+
+    /** A group with its cast and pages beside the application's own. */
+    public static TestGroup with(Pages... more) {
+        return new TestGroup(TestDatabase.h2(), true, List.of(more));
+    }
+
+    /** An installation whose group nobody has opened. */
+    public static TestGroup unopened() {
+        return new TestGroup(TestDatabase.h2(), false, List.of());
+    }
+
+    public Person coordinator() {
+        return cast.get(0);
+    }
+
+    public Person member() {
+        return cast.get(1);
+    }
+
+    public Person onDuty() {
+        return cast.get(2);
+    }
+
+    /** A browser that nobody is signed in on. */
+    public Browser stranger() {
+        return new Browser("http://127.0.0.1:" + server.port());
+    }
+
+    /** A browser on which the person is signed in. */
+    public Browser signedIn(Person person) {
+        Browser browser = stranger();
+        browser.setCookie("warmshelf", new SessionStore(database(), clock).open(person.id()));
+        return browser;
+    }
+
+    /** The path of a fresh link by which someone joins, for example '/join/...'. */
+    public String invitation(boolean asCoordinator) {
+        String token = new LinkStore(database(), audit())
+                .makeInvite(asCoordinator, "a neighbour", coordinator().id());
+        return "/join/" + token;
+    }
+
+    /** The path of a link that opens the group, while nobody has. */
+    public Optional<String> openingPath() {
+        return server.openingLink().map(link -> link.substring(link.indexOf("/open/")));
+    }
+
+    public Database database() {
+        return place.database();
+    }
+
+    public Audit audit() {
+        return new Audit(clock);
+    }
+
+    public MutableClock clock() {
+        return clock;
+    }
+
+    public Server server() {
+        return server;
+    }
+
+    @Override
+    public void close() {
+        server.close();
+        place.close();
+    }
+
+    private static List<Person> moveIn(Database database, Audit audit) {
+        MemberStore members = new MemberStore(database, audit);
+        Person coordinator = person(database, members, "Ilse Brandt", "55803", true);
+        new GroupStore(database, audit)
+                .open(
+                        database.sql(),
+                        new GroupProfile(NAME, ZONE, new Units("F", "in"), "US", "55806", 2027),
+                        coordinator.id());
+        return List.of(
+                coordinator,
+                person(database, members, "Tom Okafor", "55804", false),
+                person(database, members, "Priya Nair", "55811", false));
+    }
+
+    private static Person person(
+            Database database, MemberStore members, String name, String postcode, boolean coordinator) {
+        NewMember member = new NewMember(name, "US", postcode, PASSPHRASE_HASH);
+        UUID id = members.add(database.sql(), member, coordinator, "for a test");
+        return new Person(id, name, PASSPHRASE, postcode);
+    }
+}
