@@ -3,7 +3,6 @@ package warmshelf;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
-import org.jooq.DSLContext;
 import warmshelf.allocation.ClashStore;
 import warmshelf.allocation.RequestStore;
 import warmshelf.allocation.SpaceStore;
@@ -41,6 +40,7 @@ import warmshelf.sowing.HistoryStore;
 import warmshelf.sowing.SowingPlanner;
 import warmshelf.sowing.SowingRoom;
 import warmshelf.sowing.SowingStore;
+import warmshelf.seed.SeedBoxPages;
 import warmshelf.web.BookPages;
 import warmshelf.web.ClientAddress;
 import warmshelf.web.HealthPages;
@@ -82,26 +82,26 @@ final class Rooms {
                 new SitePages(sites, new StandStore(database.sql(), audit)),
                 new MatPages(sites, new MatStore(database.sql(), audit)),
                 new BoardPages(sites, board),
-                new FrostPages()));
-        pages.addAll(sowingRooms(database.sql(), audit));
+                new FrostPages(),
+                new SeedBoxPages(new LotStore(database, audit), crops)));
+        pages.addAll(sowingRooms(database, audit, crops));
         return pages;
     }
 
     /** Asking, placing and the daily round stand on the same stores. */
-    private static List<Pages> sowingRooms(DSLContext sql, Audit audit) {
-        CropCatalogue crops = CropCatalogue.bundled();
+    private static List<Pages> sowingRooms(Database database, Audit audit, CropCatalogue crops) {
         SowingPlanner planner = new SowingPlanner(crops, new GrowerFrost());
-        SowingStore sowings = new SowingStore(sql, crops, audit);
+        SowingStore sowings = new SowingStore(database, crops, audit);
         EntryStore entries = new EntryStore(audit);
-        RequestStore requests = new RequestStore(sql, audit);
+        RequestStore requests = new RequestStore(database, audit);
         StayStore stays = new StayStore(audit, new ClashStore(crops));
-        HistoryStore histories = new HistoryStore(sql, audit, sowings, entries, requests, stays);
-        LotStore lots = new LotStore(sql, audit);
-        SpaceStore space = new SpaceStore(sql);
+        HistoryStore histories = new HistoryStore(database, audit, sowings, entries, requests, stays);
+        LotStore lots = new LotStore(database, audit);
+        SpaceStore space = new SpaceStore(database);
         List<Pages> pages = new ArrayList<>();
-        pages.addAll(SowingRoom.pages(sql, crops, planner, lots, sowings, requests, histories, space));
-        pages.addAll(RequestRoom.pages(sql, planner, sowings, requests, histories, stays, space));
-        pages.addAll(CheckRoom.pages(sql, audit, planner, sowings, entries, histories, stays, lots, space));
+        pages.addAll(SowingRoom.pages(database, crops, planner, lots, sowings, requests, histories, space));
+        pages.addAll(RequestRoom.pages(database, planner, sowings, requests, histories, stays, space));
+        pages.addAll(CheckRoom.pages(database, audit, planner, sowings, entries, histories, stays, lots, space));
         return pages;
     }
 }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.UUID;
 import org.jooq.Condition;
 import org.jooq.DSLContext;
+import warmshelf.db.Database;
 import org.jooq.Record;
 import org.jspecify.annotations.Nullable;
 import warmshelf.db.Audit;
@@ -16,8 +17,8 @@ public final class RequestStore {
     private final DSLContext sql;
     private final Audit audit;
 
-    public RequestStore(DSLContext sql, Audit audit) {
-        this.sql = sql;
+    public RequestStore(Database database, Audit audit) {
+        this.sql = database.sql();
         this.audit = audit;
     }
 

@@ -12,6 +12,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.UUID;
 import org.jooq.DSLContext;
+import warmshelf.db.Database;
 import org.jooq.Record;
 import org.jooq.Records;
 
@@ -19,8 +20,8 @@ import org.jooq.Records;
 public final class SpaceStore {
     private final DSLContext sql;
 
-    public SpaceStore(DSLContext sql) {
-        this.sql = sql;
+    public SpaceStore(Database database) {
+        this.sql = database.sql();
     }
 
     /** The board from one day up to but not on another. */

@@ -1,7 +1,7 @@
 package warmshelf.check;
 
 import java.util.List;
-import org.jooq.DSLContext;
+import warmshelf.db.Database;
 import warmshelf.allocation.SpaceStore;
 import warmshelf.allocation.StayStore;
 import warmshelf.db.Audit;
@@ -17,7 +17,7 @@ public final class CheckRoom {
     private CheckRoom() {}
 
     public static List<Pages> pages(
-            DSLContext sql,
+            Database database,
             Audit audit,
             SowingPlanner planner,
             SowingStore sowings,
@@ -27,13 +27,13 @@ public final class CheckRoom {
             LotStore lots,
             SpaceStore space) {
         RoundReader reader = new RoundReader(planner);
-        TodayStore today = new TodayStore(sql);
-        RoundStore rounds = new RoundStore(histories, today, new WalkStore(sql), reader);
-        TickStore ticks = new TickStore(sql, audit, sowings, entries, stays, lots);
+        TodayStore today = new TodayStore(database);
+        RoundStore rounds = new RoundStore(histories, today, new WalkStore(database), reader);
+        TickStore ticks = new TickStore(database, audit, sowings, entries, stays, lots);
         return List.of(
                 new TodayPages(rounds, today, space),
                 new TickPages(histories, reader, ticks, space),
-                new ReadingPages(new ReadingStore(sql, audit)),
-                new DutyPages(new DutyStore(sql, audit)));
+                new ReadingPages(new ReadingStore(database, audit)),
+                new DutyPages(new DutyStore(database, audit)));
     }
 }

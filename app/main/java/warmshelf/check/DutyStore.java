@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.jooq.DSLContext;
+import warmshelf.db.Database;
 import org.jooq.Records;
 import org.jspecify.annotations.Nullable;
 import warmshelf.db.Audit;
@@ -19,8 +20,8 @@ final class DutyStore {
     private final DSLContext sql;
     private final Audit audit;
 
-    DutyStore(DSLContext sql, Audit audit) {
-        this.sql = sql;
+    DutyStore(Database database, Audit audit) {
+        this.sql = database.sql();
         this.audit = audit;
     }
 

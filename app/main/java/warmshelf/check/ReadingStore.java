@@ -9,6 +9,7 @@ import java.time.LocalDate;
 import java.util.Optional;
 import java.util.UUID;
 import org.jooq.DSLContext;
+import warmshelf.db.Database;
 import warmshelf.db.Audit;
 import warmshelf.sowing.EntryStep;
 
@@ -17,8 +18,8 @@ final class ReadingStore {
     private final DSLContext sql;
     private final Audit audit;
 
-    ReadingStore(DSLContext sql, Audit audit) {
-        this.sql = sql;
+    ReadingStore(Database database, Audit audit) {
+        this.sql = database.sql();
         this.audit = audit;
     }
 

@@ -8,6 +8,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import org.jooq.DSLContext;
+import warmshelf.db.Database;
 import org.jooq.exception.IntegrityConstraintViolationException;
 import warmshelf.allocation.SpaceClash;
 import warmshelf.allocation.Spot;
@@ -37,8 +38,8 @@ final class TickStore {
     private final StayStore stays;
     private final LotStore lots;
 
-    TickStore(DSLContext sql, Audit audit, SowingStore sowings, EntryStore entries, StayStore stays, LotStore lots) {
-        this.sql = sql;
+    TickStore(Database database, Audit audit, SowingStore sowings, EntryStore entries, StayStore stays, LotStore lots) {
+        this.sql = database.sql();
         this.audit = audit;
         this.sowings = sowings;
         this.entries = entries;

@@ -14,14 +14,15 @@ import java.util.Map;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.jooq.DSLContext;
+import warmshelf.db.Database;
 import org.jooq.Records;
 
 /** Reads what the round of a day needs beside the sowings: mats to read, and who is on duty. */
 final class TodayStore {
     private final DSLContext sql;
 
-    TodayStore(DSLContext sql) {
-        this.sql = sql;
+    TodayStore(Database database) {
+        this.sql = database.sql();
     }
 
     /** A mat on which something lies on a day, with its set-point and the last reading of that day. */

@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.UUID;
 import org.jooq.DSLContext;
+import warmshelf.db.Database;
 import org.jooq.Record;
 import org.jooq.impl.DSL;
 
@@ -17,8 +18,8 @@ import org.jooq.impl.DSL;
 final class WalkStore {
     private final DSLContext sql;
 
-    WalkStore(DSLContext sql) {
-        this.sql = sql;
+    WalkStore(Database database) {
+        this.sql = database.sql();
     }
 
     Map<UUID, PlaceAddress> addresses() {

@@ -3,6 +3,7 @@ package warmshelf.request;
 import java.util.Optional;
 import java.util.UUID;
 import org.jooq.DSLContext;
+import warmshelf.db.Database;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.RequestStore;
 import warmshelf.allocation.SpaceClash;
@@ -23,8 +24,8 @@ final class PlacementStore {
     private final StayStore stays;
     private final SowingStore sowings;
 
-    PlacementStore(DSLContext sql, RequestStore requests, StayStore stays, SowingStore sowings) {
-        this.sql = sql;
+    PlacementStore(Database database, RequestStore requests, StayStore stays, SowingStore sowings) {
+        this.sql = database.sql();
         this.requests = requests;
         this.stays = stays;
         this.sowings = sowings;

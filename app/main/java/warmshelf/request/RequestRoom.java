@@ -1,7 +1,7 @@
 package warmshelf.request;
 
 import java.util.List;
-import org.jooq.DSLContext;
+import warmshelf.db.Database;
 import warmshelf.allocation.RequestStore;
 import warmshelf.allocation.SpaceStore;
 import warmshelf.allocation.StayStore;
@@ -15,13 +15,13 @@ public final class RequestRoom {
     private RequestRoom() {}
 
     public static List<Pages> pages(
-            DSLContext sql,
+            Database database,
             SowingPlanner planner,
             SowingStore sowings,
             RequestStore requests,
             HistoryStore histories,
             StayStore stays,
             SpaceStore space) {
-        return List.of(new RequestPages(histories, planner, space, new PlacementStore(sql, requests, stays, sowings)));
+        return List.of(new RequestPages(histories, planner, space, new PlacementStore(database, requests, stays, sowings)));
     }
 }

@@ -16,6 +16,7 @@ import org.jooq.Record;
 import org.jooq.SelectOnConditionStep;
 import org.jooq.impl.DSL;
 import warmshelf.db.Audit;
+import warmshelf.db.Database;
 import warmshelf.seed.Taking.Taken;
 import warmshelf.seed.Taking.TooFew;
 
@@ -23,16 +24,16 @@ import warmshelf.seed.Taking.TooFew;
 public final class LotStore {
     private static final String SUBJECT = "lot";
 
-    private final DSLContext sql;
+    private final Database database;
     private final Audit audit;
 
-    public LotStore(DSLContext sql, Audit audit) {
-        this.sql = sql;
+    public LotStore(Database database, Audit audit) {
+        this.database = database;
         this.audit = audit;
     }
 
     public UUID add(NewLot lot, UUID by) {
-        return sql.transactionResult(work -> add(work.dsl(), lot, by));
+        return database.sql().transactionResult(work -> add(work.dsl(), lot, by));
     }
 
     /** Adds a lot within the caller's transaction. */
@@ -83,7 +84,8 @@ public final class LotStore {
 
     /** The tests of several lots, the newest first. */
     public Map<UUID, List<GerminationTest>> testsOf(Collection<UUID> lotIds) {
-        return sql.selectFrom(GERMINATION_TEST)
+        return database.sql()
+                .selectFrom(GERMINATION_TEST)
                 .where(GERMINATION_TEST.LOT_ID.in(lotIds))
                 .orderBy(GERMINATION_TEST.TESTED_ON.desc(), GERMINATION_TEST.MADE_AT.desc())
                 .fetchGroups(
@@ -93,7 +95,7 @@ public final class LotStore {
 
     /** Records a test, which never overwrites an earlier one. */
     public void recordTest(UUID lotId, GerminationTest test, UUID by) {
-        sql.transaction(work -> recordTest(work.dsl(), lotId, test, by));
+        database.sql().transaction(work -> recordTest(work.dsl(), lotId, test, by));
     }
 
     /** Records a test within the caller's transaction. */
@@ -118,7 +120,7 @@ public final class LotStore {
      * @return false when someone else was first; nothing is written then
      */
     public boolean recount(UUID lotId, Recount recount, int version, UUID by) {
-        return sql.transactionResult(work -> {
+        return database.sql().transactionResult(work -> {
             int changed = work.dsl()
                     .update(LOT)
                     .set(LOT.SEEDS_LEFT, recount.seedsLeft())
@@ -160,7 +162,8 @@ public final class LotStore {
     }
 
     private SelectOnConditionStep<Record> lots() {
-        return sql.select(LOT.asterisk(), MEMBER.NAME)
+        return database.sql()
+                .select(LOT.asterisk(), MEMBER.NAME)
                 .from(LOT)
                 .leftJoin(MEMBER)
                 .on(MEMBER.ID.eq(LOT.OWNER_ID));

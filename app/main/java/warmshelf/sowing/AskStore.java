@@ -3,6 +3,7 @@ package warmshelf.sowing;
 import java.time.LocalDate;
 import java.util.UUID;
 import org.jooq.DSLContext;
+import warmshelf.db.Database;
 import warmshelf.allocation.RequestStore;
 import warmshelf.seed.GerminationTest;
 import warmshelf.seed.LotStore;
@@ -15,8 +16,8 @@ final class AskStore {
     private final SowingStore sowings;
     private final RequestStore requests;
 
-    AskStore(DSLContext sql, LotStore lots, SowingStore sowings, RequestStore requests) {
-        this.sql = sql;
+    AskStore(Database database, LotStore lots, SowingStore sowings, RequestStore requests) {
+        this.sql = database.sql();
         this.lots = lots;
         this.sowings = sowings;
         this.requests = requests;

@@ -9,6 +9,7 @@ import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jooq.DSLContext;
+import warmshelf.db.Database;
 import org.jooq.impl.DSL;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.RequestStore;
@@ -28,13 +29,13 @@ public final class HistoryStore {
     private final StayStore stays;
 
     public HistoryStore(
-            DSLContext sql,
+            Database database,
             Audit audit,
             SowingStore sowings,
             EntryStore entries,
             RequestStore requests,
             StayStore stays) {
-        this.sql = sql;
+        this.sql = database.sql();
         this.audit = audit;
         this.sowings = sowings;
         this.entries = entries;

@@ -1,7 +1,7 @@
 package warmshelf.sowing;
 
 import java.util.List;
-import org.jooq.DSLContext;
+import warmshelf.db.Database;
 import warmshelf.allocation.RequestStore;
 import warmshelf.allocation.SpaceStore;
 import warmshelf.crop.CropCatalogue;
@@ -13,7 +13,7 @@ public final class SowingRoom {
     private SowingRoom() {}
 
     public static List<Pages> pages(
-            DSLContext sql,
+            Database database,
             CropCatalogue crops,
             SowingPlanner planner,
             LotStore lots,
@@ -22,7 +22,7 @@ public final class SowingRoom {
             HistoryStore histories,
             SpaceStore space) {
         return List.of(
-                new AskPages(crops, planner, lots, space, new AskStore(sql, lots, sowings, requests)),
+                new AskPages(crops, planner, lots, space, new AskStore(database, lots, sowings, requests)),
                 new SowingPages(crops, planner, histories));
     }
 }

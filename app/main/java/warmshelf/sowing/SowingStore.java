@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.UUID;
 import org.jooq.Condition;
 import org.jooq.DSLContext;
+import warmshelf.db.Database;
 import org.jooq.Record;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.crop.Method;
@@ -28,8 +29,8 @@ public final class SowingStore {
     private final CropCatalogue crops;
     private final Audit audit;
 
-    public SowingStore(DSLContext sql, CropCatalogue crops, Audit audit) {
-        this.sql = sql;
+    public SowingStore(Database database, CropCatalogue crops, Audit audit) {
+        this.sql = database.sql();
         this.crops = crops;
         this.audit = audit;
     }
