@@ -7,10 +7,10 @@ import java.util.Optional;
 import java.util.UUID;
 import org.jooq.Condition;
 import org.jooq.DSLContext;
-import warmshelf.db.Database;
 import org.jooq.Record;
 import org.jspecify.annotations.Nullable;
 import warmshelf.db.Audit;
+import warmshelf.db.Database;
 
 /** Keeps requests for warm space and what was decided on them. */
 public final class RequestStore {

@@ -12,9 +12,9 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.UUID;
 import org.jooq.DSLContext;
-import warmshelf.db.Database;
 import org.jooq.Record;
 import org.jooq.Records;
+import warmshelf.db.Database;
 
 /** Reads the mats, and which of their quarters are taken on which days. */
 public final class SpaceStore {

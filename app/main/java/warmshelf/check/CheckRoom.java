@@ -1,10 +1,10 @@
 package warmshelf.check;
 
 import java.util.List;
-import warmshelf.db.Database;
 import warmshelf.allocation.SpaceStore;
 import warmshelf.allocation.StayStore;
 import warmshelf.db.Audit;
+import warmshelf.db.Database;
 import warmshelf.seed.LotStore;
 import warmshelf.sowing.EntryStore;
 import warmshelf.sowing.HistoryStore;

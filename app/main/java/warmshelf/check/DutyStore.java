@@ -10,10 +10,10 @@ import java.util.Map;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.jooq.DSLContext;
-import warmshelf.db.Database;
 import org.jooq.Records;
 import org.jspecify.annotations.Nullable;
 import warmshelf.db.Audit;
+import warmshelf.db.Database;
 
 /** Keeps who looks where on which day. */
 final class DutyStore {

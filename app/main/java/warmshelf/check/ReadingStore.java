@@ -9,8 +9,8 @@ import java.time.LocalDate;
 import java.util.Optional;
 import java.util.UUID;
 import org.jooq.DSLContext;
-import warmshelf.db.Database;
 import warmshelf.db.Audit;
+import warmshelf.db.Database;
 import warmshelf.sowing.EntryStep;
 
 /** Keeps what mats' thermometers showed. */

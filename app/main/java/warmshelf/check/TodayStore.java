@@ -14,8 +14,8 @@ import java.util.Map;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.jooq.DSLContext;
-import warmshelf.db.Database;
 import org.jooq.Records;
+import warmshelf.db.Database;
 
 /** Reads what the round of a day needs beside the sowings: mats to read, and who is on duty. */
 final class TodayStore {

@@ -10,9 +10,9 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.UUID;
 import org.jooq.DSLContext;
-import warmshelf.db.Database;
 import org.jooq.Record;
 import org.jooq.impl.DSL;
+import warmshelf.db.Database;
 
 /** Reads every place in walking order: site, rack, shelf from the top, mats before the light, place. */
 final class WalkStore {

@@ -3,7 +3,6 @@ package warmshelf.request;
 import java.util.Optional;
 import java.util.UUID;
 import org.jooq.DSLContext;
-import warmshelf.db.Database;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.RequestStore;
 import warmshelf.allocation.SpaceClash;
@@ -11,6 +10,7 @@ import warmshelf.allocation.SpaceRequest;
 import warmshelf.allocation.Spot;
 import warmshelf.allocation.StayBookStore;
 import warmshelf.allocation.StayStore;
+import warmshelf.db.Database;
 import warmshelf.sowing.Sowing;
 import warmshelf.sowing.SowingStore;
 

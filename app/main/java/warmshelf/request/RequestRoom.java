@@ -1,10 +1,10 @@
 package warmshelf.request;
 
 import java.util.List;
-import warmshelf.db.Database;
 import warmshelf.allocation.RequestStore;
 import warmshelf.allocation.SpaceStore;
 import warmshelf.allocation.StayStore;
+import warmshelf.db.Database;
 import warmshelf.sowing.HistoryStore;
 import warmshelf.sowing.SowingPlanner;
 import warmshelf.sowing.SowingStore;
@@ -22,6 +22,7 @@ public final class RequestRoom {
             HistoryStore histories,
             StayStore stays,
             SpaceStore space) {
-        return List.of(new RequestPages(histories, planner, space, new PlacementStore(database, requests, stays, sowings)));
+        return List.of(
+                new RequestPages(histories, planner, space, new PlacementStore(database, requests, stays, sowings)));
     }
 }

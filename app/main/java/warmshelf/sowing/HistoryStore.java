@@ -9,7 +9,6 @@ import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jooq.DSLContext;
-import warmshelf.db.Database;
 import org.jooq.impl.DSL;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.RequestStore;
@@ -18,6 +17,7 @@ import warmshelf.allocation.Stay;
 import warmshelf.allocation.StayBookStore;
 import warmshelf.allocation.StayStore;
 import warmshelf.db.Audit;
+import warmshelf.db.Database;
 
 /** Reads sowings with their entries, stays and requests; ends those that are withdrawn. */
 public final class HistoryStore {

@@ -1,10 +1,10 @@
 package warmshelf.sowing;
 
 import java.util.List;
-import warmshelf.db.Database;
 import warmshelf.allocation.RequestStore;
 import warmshelf.allocation.SpaceStore;
 import warmshelf.crop.CropCatalogue;
+import warmshelf.db.Database;
 import warmshelf.seed.LotStore;
 import warmshelf.web.Pages;
 

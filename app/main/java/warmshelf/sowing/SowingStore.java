@@ -12,11 +12,11 @@ import java.util.Optional;
 import java.util.UUID;
 import org.jooq.Condition;
 import org.jooq.DSLContext;
-import warmshelf.db.Database;
 import org.jooq.Record;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.crop.Method;
 import warmshelf.db.Audit;
+import warmshelf.db.Database;
 
 /** Keeps sowings. */
 public final class SowingStore {
