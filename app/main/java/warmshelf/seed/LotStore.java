@@ -70,6 +70,13 @@ public final class LotStore {
                 .fetch(LotStore::lot);
     }
 
+    /** Every lot that may still have seed in it, by crop, variety and year. */
+    public List<Lot> withSeed() {
+        return lots().where(LOT.SEEDS_LEFT.isNull().or(LOT.SEEDS_LEFT.gt(0)))
+                .orderBy(LOT.CROP_ID, DSL.lower(LOT.VARIETY), LOT.SEED_YEAR.desc(), LOT.ID)
+                .fetch(LotStore::lot);
+    }
+
     /** The tests of a lot, the newest first. */
     public List<GerminationTest> tests(UUID lotId) {
         return testsOf(List.of(lotId)).getOrDefault(lotId, List.of());
@@ -88,20 +95,22 @@ public final class LotStore {
 
     /** Records a test, which never overwrites an earlier one. */
     public void recordTest(UUID lotId, GerminationTest test, UUID by) {
-        database.sql().transaction(work -> {
-            work.dsl()
-                    .insertInto(GERMINATION_TEST)
-                    .set(GERMINATION_TEST.ID, UUID.randomUUID())
-                    .set(GERMINATION_TEST.LOT_ID, lotId)
-                    .set(GERMINATION_TEST.TESTED_ON, test.testedOn())
-                    .set(GERMINATION_TEST.GERMINATED, test.germinated())
-                    .set(GERMINATION_TEST.SEEDS, test.seeds())
-                    .set(GERMINATION_TEST.MADE_BY, by)
-                    .set(GERMINATION_TEST.MADE_AT, audit.now())
-                    .execute();
-            String detail = "%d of %d on %s".formatted(test.germinated(), test.seeds(), test.testedOn());
-            audit.write(work.dsl(), by, "test", SUBJECT, lotId, detail);
-        });
+        database.sql().transaction(work -> recordTest(work.dsl(), lotId, test, by));
+    }
+
+    /** Records a test within the caller's transaction. */
+    public void recordTest(DSLContext within, UUID lotId, GerminationTest test, UUID by) {
+        within.insertInto(GERMINATION_TEST)
+                .set(GERMINATION_TEST.ID, UUID.randomUUID())
+                .set(GERMINATION_TEST.LOT_ID, lotId)
+                .set(GERMINATION_TEST.TESTED_ON, test.testedOn())
+                .set(GERMINATION_TEST.GERMINATED, test.germinated())
+                .set(GERMINATION_TEST.SEEDS, test.seeds())
+                .set(GERMINATION_TEST.MADE_BY, by)
+                .set(GERMINATION_TEST.MADE_AT, audit.now())
+                .execute();
+        String detail = "%d of %d on %s".formatted(test.germinated(), test.seeds(), test.testedOn());
+        audit.write(within, by, "test", SUBJECT, lotId, detail);
     }
 
     /**
