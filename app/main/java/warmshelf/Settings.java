@@ -33,9 +33,17 @@ public record Settings(
         return new Settings("127.0.0.1", 0, null, dataFolder, null, null, null, Set.of(), ZoneId.of("UTC"));
     }
 
-    /** Opens the group's database and brings its tables up to date. */
+    /**
+     * Opens the group's database and brings its tables up to date.
+     *
+     * @throws BadInput when it cannot be used as it was named
+     */
     public Database openDatabase() {
-        return jdbcUrl == null ? Database.inFolder(dataFolder) : Database.open(jdbcUrl, jdbcUser, jdbcPassword);
+        try {
+            return jdbcUrl == null ? Database.inFolder(dataFolder) : Database.open(jdbcUrl, jdbcUser, jdbcPassword);
+        } catch (RuntimeException notOpened) {
+            throw DatabaseTrouble.explained(notOpened, this);
+        }
     }
 
     WebSettings web() {
