@@ -7,7 +7,6 @@ import org.jspecify.annotations.Nullable;
 /** Says in a sentence why a database cannot be opened, where the person who starts the program can help it. */
 final class DatabaseTrouble {
     private static final int H2_IN_USE = 90020;
-    private static final int H2_CANNOT_WRITE = 90031;
 
     private DatabaseTrouble() {}
 
@@ -31,10 +30,6 @@ final class DatabaseTrouble {
             return new BadInput(
                     "The data folder '%s' is in use by another Warmshelf. Stop that one, or name another by --data."
                             .formatted(settings.dataFolder()));
-        }
-        if (refusal.getErrorCode() == H2_CANNOT_WRITE || refusal.getSQLState().startsWith("90")) {
-            return new BadInput("The data folder '%s' cannot be used: %s."
-                    .formatted(settings.dataFolder(), firstLine(refusal.getMessage())));
         }
         return trouble;
     }

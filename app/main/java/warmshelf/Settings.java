@@ -1,5 +1,7 @@
 package warmshelf;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.Set;
@@ -40,7 +42,14 @@ public record Settings(
      */
     public Database openDatabase() {
         try {
-            return jdbcUrl == null ? Database.inFolder(dataFolder) : Database.open(jdbcUrl, jdbcUser, jdbcPassword);
+            if (jdbcUrl != null) {
+                return Database.open(jdbcUrl, jdbcUser, jdbcPassword);
+            }
+            Files.createDirectories(dataFolder);
+            return Database.inFolder(dataFolder);
+        } catch (IOException noFolder) {
+            throw new BadInput(
+                    "The data folder '%s' cannot be used: it cannot be made or is a file.".formatted(dataFolder));
         } catch (RuntimeException notOpened) {
             throw DatabaseTrouble.explained(notOpened, this);
         }
