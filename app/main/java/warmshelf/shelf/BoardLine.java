@@ -1,0 +1,42 @@
+package warmshelf.shelf;
+
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One line of a board told as a list.
+ *
+ * @param stay null where the place is wholly free
+ * @param celsius the mat's set-point of the day; null where there is none
+ */
+public record BoardLine(
+        Spot spot, @Nullable StayOnBoard stay, @Nullable Integer celsius) {
+
+    /** Every place on a day in walking order, with what lies there. */
+    public static List<BoardLine> ofDay(List<Spot> spots, Board board, LocalDate day) {
+        return spots.stream().flatMap(spot -> ofPlace(spot, board, day)).toList();
+    }
+
+    /** Every stay in walking order, then by day. */
+    public static List<BoardLine> ofStays(List<Spot> spots, Board board) {
+        return spots.stream()
+                .flatMap(spot -> board.stays().stream()
+                        .filter(stay -> stay.placeId().equals(spot.place().id()))
+                        .sorted(Comparator.comparing(StayOnBoard::from).thenComparing(StayOnBoard::firstQuarter))
+                        .map(stay -> new BoardLine(spot, stay, null)))
+                .toList();
+    }
+
+    private static Stream<BoardLine> ofPlace(Spot spot, Board board, LocalDate day) {
+        Mat mat = spot.mat();
+        Integer celsius =
+                mat == null ? null : board.setPoints().on(mat.id(), day).orElse(null);
+        List<StayOnBoard> lying = board.lying(spot.place().id(), day);
+        return lying.isEmpty()
+                ? Stream.of(new BoardLine(spot, null, celsius))
+                : lying.stream().map(stay -> new BoardLine(spot, stay, celsius));
+    }
+}

@@ -1,0 +1,78 @@
+package warmshelf.shelf;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.time.temporal.TemporalAdjusters;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import warmshelf.web.FormReader;
+import warmshelf.web.Pages;
+import warmshelf.web.Refusal;
+import warmshelf.web.Role;
+import warmshelf.web.Visitor;
+
+/** The racks on a day, and the weeks by place; both only show. */
+public final class BoardPages implements Pages {
+    private static final int USUAL_WEEKS = 8;
+    private static final int MOST_WEEKS = 52;
+
+    private final SiteStore sites;
+    private final BoardStore board;
+
+    public BoardPages(SiteStore sites, BoardStore board) {
+        this.sites = sites;
+        this.board = board;
+    }
+
+    @Override
+    public void register(RoutesConfig routes) {
+        routes.get("/racks", this::racks, Role.MEMBER);
+        routes.get("/weeks", this::weeks, Role.MEMBER);
+    }
+
+    private void racks(Context ctx) {
+        LocalDate today = Visitor.of(ctx).today();
+        FormReader asked = new FormReader(ctx.queryParamMap());
+        LocalDate day = asked.text("day").isEmpty() ? today : asked.date("day", "Day");
+        refuseUnusable(asked);
+        List<Site> all = sites.all();
+        Board read = board.read(DayStrip.from(day), DayStrip.to(day));
+        ctx.render("shelf/racks.peb", Map.of("page", RacksPage.of(all, chosen(asked, all), read, day, today)));
+    }
+
+    private void weeks(Context ctx) {
+        LocalDate today = Visitor.of(ctx).today();
+        FormReader asked = new FormReader(ctx.queryParamMap());
+        LocalDate near = asked.text("from").isEmpty() ? today.minusWeeks(1) : asked.date("from", "First week");
+        int weeks = asked.optionalWholeNumber("weeks", "Weeks", 1, MOST_WEEKS).orElse(USUAL_WEEKS);
+        refuseUnusable(asked);
+        LocalDate from = near.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
+        List<Site> all = sites.all();
+        Board read = board.read(from, from.plusWeeks(weeks));
+        ctx.render("shelf/weeks.peb", Map.of("page", WeeksPage.of(all, chosen(asked, all), read, from, weeks, today)));
+    }
+
+    private static void refuseUnusable(FormReader asked) {
+        if (!asked.ok()) {
+            throw Refusal.of(
+                    HttpStatus.BAD_REQUEST, String.join(" ", asked.problems().values()));
+        }
+    }
+
+    private static @Nullable UUID chosen(FormReader asked, List<Site> all) {
+        String text = asked.text("site");
+        if (text.isEmpty()) {
+            return null;
+        }
+        return all.stream()
+                .map(Site::id)
+                .filter(id -> id.toString().equals(text))
+                .findFirst()
+                .orElseThrow(Refusal::notFound);
+    }
+}

@@ -1,0 +1,79 @@
+package warmshelf.shelf;
+
+import static warmshelf.db.generated.Tables.MAT_DAY;
+import static warmshelf.db.generated.Tables.MEMBER;
+import static warmshelf.db.generated.Tables.SOWING;
+import static warmshelf.db.generated.Tables.STAY;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import org.jooq.DSLContext;
+
+/** Reads what lies where over a range of days. */
+public final class BoardStore {
+    private final DSLContext sql;
+    private final UnaryOperator<String> cropName;
+
+    /**
+     * Reads with the names that the catalogue gives to crops.
+     *
+     * @param cropName from a crop's id to its name
+     */
+    public BoardStore(DSLContext sql, UnaryOperator<String> cropName) {
+        this.sql = sql;
+        this.cropName = cropName;
+    }
+
+    /** Everything that lies somewhere on a day from {@code from} up to but not on {@code to}. */
+    public Board read(LocalDate from, LocalDate to) {
+        return new Board(stays(from, to), setPoints(from, to));
+    }
+
+    private List<StayOnBoard> stays(LocalDate from, LocalDate to) {
+        return sql.select(
+                        STAY.ID,
+                        STAY.SOWING_ID,
+                        STAY.PLACE_ID,
+                        STAY.FIRST_QUARTER,
+                        STAY.QUARTERS,
+                        STAY.FROM_DAY,
+                        STAY.TO_DAY,
+                        SOWING.CROP_ID,
+                        MEMBER.NAME,
+                        SOWING.STAGE,
+                        SOWING.CONTAINER)
+                .from(STAY)
+                .join(SOWING)
+                .on(SOWING.ID.eq(STAY.SOWING_ID))
+                .join(MEMBER)
+                .on(MEMBER.ID.eq(SOWING.MEMBER_ID))
+                // a stay that ended on its first day holds nothing
+                .where(STAY.FROM_DAY.lt(to), STAY.TO_DAY.gt(from), STAY.FROM_DAY.lt(STAY.TO_DAY))
+                .orderBy(STAY.FROM_DAY, STAY.FIRST_QUARTER, STAY.ID)
+                .fetch(row -> new StayOnBoard(
+                        row.get(STAY.ID),
+                        row.get(STAY.SOWING_ID),
+                        row.get(STAY.PLACE_ID),
+                        row.get(STAY.FIRST_QUARTER),
+                        row.get(STAY.QUARTERS),
+                        row.get(STAY.FROM_DAY),
+                        row.get(STAY.TO_DAY),
+                        cropName.apply(row.get(SOWING.CROP_ID)),
+                        row.get(MEMBER.NAME),
+                        row.get(SOWING.STAGE).replace('-', ' '),
+                        row.get(SOWING.CONTAINER)));
+    }
+
+    private SetPoints setPoints(LocalDate from, LocalDate to) {
+        Map<UUID, Map<LocalDate, Integer>> byMat =
+                sql.selectFrom(MAT_DAY).where(MAT_DAY.ON_DAY.ge(from), MAT_DAY.ON_DAY.lt(to)).fetch().stream()
+                        .collect(Collectors.groupingBy(
+                                row -> row.getMatId(),
+                                Collectors.toMap(row -> row.getOnDay(), row -> row.getCelsius())));
+        return new SetPoints(byMat);
+    }
+}

@@ -1,0 +1,38 @@
+package warmshelf.shelf;
+
+import org.jspecify.annotations.Nullable;
+import warmshelf.web.FormReader;
+
+/**
+ * A form for a site, rack, shelf or mat.
+ *
+ * @param template where its fields stand
+ * @param address where it is sent
+ * @param stored what it says in the database; null when it is being added
+ * @param overtaken whether someone else changed it while this form was filled in
+ */
+public record EditPage(
+        String template,
+        String heading,
+        String address,
+        FormReader form,
+        @Nullable Stored stored,
+        boolean overtaken) {
+
+    /** What the thing says now, and its version. */
+    public record Stored(String words, int version) {}
+
+    static EditPage adding(String template, String heading, String address, FormReader form) {
+        return new EditPage(template, heading, address, form, null, false);
+    }
+
+    static EditPage changing(
+            String template, String heading, String address, FormReader form, String words, int version) {
+        return new EditPage(template, heading, address, form, new Stored(words, version), false);
+    }
+
+    /** The same text once more, to be saved over the newer state by someone who has now seen it. */
+    EditPage whenOvertaken() {
+        return new EditPage(template, heading, address, form, stored, true);
+    }
+}

@@ -1,0 +1,38 @@
+package warmshelf.shelf;
+
+import java.util.List;
+import java.util.UUID;
+import warmshelf.web.Units;
+
+/**
+ * A heat mat on a shelf; everything on it lies at one temperature.
+ *
+ * @param lowC lowest set-point its thermostat offers, °C
+ * @param highC highest set-point, °C
+ * @param watts what it draws while it heats
+ * @param usualC set-point for the first thing that lies on it, °C
+ */
+public record Mat(
+        UUID id,
+        UUID shelfId,
+        String name,
+        int walkOrder,
+        int lowC,
+        int highC,
+        int watts,
+        int usualC,
+        int version,
+        List<Place> places) {
+
+    /** What it says, in one line. */
+    String words(Units units) {
+        return "%s, walking order %d, %d places, %s, usually %s, %d W"
+                .formatted(
+                        name,
+                        walkOrder,
+                        places.size(),
+                        units.temperatureRange(lowC, highC),
+                        units.temperature(usualC),
+                        watts);
+    }
+}

@@ -1,0 +1,10 @@
+package warmshelf.shelf;
+
+/**
+ * What a coordinator says of a mat.
+ *
+ * @param lowC lowest set-point its thermostat offers, °C
+ * @param highC highest set-point, °C
+ * @param usualC set-point for the first thing that lies on it, °C
+ */
+public record MatDraft(String name, int walkOrder, int places, int lowC, int highC, int watts, int usualC) {}

@@ -1,0 +1,150 @@
+package warmshelf.shelf;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import warmshelf.web.FormReader;
+import warmshelf.web.Pages;
+import warmshelf.web.Refusal;
+import warmshelf.web.Respond;
+import warmshelf.web.Role;
+import warmshelf.web.Units;
+import warmshelf.web.Visitor;
+
+/** Coordinators add and change shelves and mats. */
+public final class MatPages implements Pages {
+    private static final String SHELF_FORM = "shelf/shelf.peb";
+    private static final String MAT_FORM = "shelf/mat.peb";
+
+    private final SiteStore sites;
+    private final MatStore mats;
+
+    public MatPages(SiteStore sites, MatStore mats) {
+        this.sites = sites;
+        this.mats = mats;
+    }
+
+    @Override
+    public void register(RoutesConfig routes) {
+        routes.get("/sites/racks/{id}/shelves/new", this::newShelf, Role.COORDINATOR);
+        routes.post("/sites/racks/{id}/shelves", this::addShelf, Role.COORDINATOR);
+        routes.get("/sites/shelves/{id}/change", this::shelfAsItIs, Role.COORDINATOR);
+        routes.post("/sites/shelves/{id}/change", this::changeShelf, Role.COORDINATOR);
+        routes.get("/sites/shelves/{id}/mats/new", this::newMat, Role.COORDINATOR);
+        routes.post("/sites/shelves/{id}/mats", this::addMat, Role.COORDINATOR);
+        routes.get("/sites/mats/{id}/change", this::matAsItIs, Role.COORDINATOR);
+        routes.post("/sites/mats/{id}/change", this::changeMat, Role.COORDINATOR);
+    }
+
+    private void newShelf(Context ctx) {
+        Rack rack = sites.rack(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
+        int below = rack.shelves().stream().mapToInt(Shelf::fromTop).max().orElse(0) + 1;
+        EditPages.show(ctx, addShelfPage(rack, new FormReader(ShelfForm.blank(below))));
+    }
+
+    private void addShelf(Context ctx) {
+        Rack rack = sites.rack(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
+        EditPage page = addShelfPage(rack, new FormReader(ctx.formParamMap()));
+        ShelfDraft draft = ShelfForm.read(page.form());
+        EditPages.give(
+                ctx,
+                page,
+                () -> mats.addShelf(rack.id(), draft, Visitor.of(ctx).memberId()),
+                "Shelf %d of rack %s is added.".formatted(draft.fromTop(), rack.name()));
+    }
+
+    private void shelfAsItIs(Context ctx) {
+        Shelf shelf = shelf(ctx);
+        EditPages.show(ctx, changeShelfPage(shelf, new FormReader(ShelfForm.typed(shelf))));
+    }
+
+    private void changeShelf(Context ctx) {
+        Shelf shelf = shelf(ctx);
+        EditPage page = changeShelfPage(shelf, new FormReader(ctx.formParamMap()));
+        ShelfDraft draft = ShelfForm.read(page.form());
+        int version = EditPages.version(page);
+        EditPages.give(
+                ctx,
+                page,
+                () -> mats.changeShelf(
+                        shelf.id(), version, draft, Visitor.of(ctx).memberId()),
+                "Shelf %d is changed.".formatted(draft.fromTop()));
+    }
+
+    private void newMat(Context ctx) {
+        Shelf shelf = shelf(ctx);
+        EditPages.show(
+                ctx, addMatPage(shelf, new FormReader(MatForm.blank(shelf.mats().size() + 1))));
+    }
+
+    private void addMat(Context ctx) {
+        Visitor visitor = Visitor.of(ctx);
+        Shelf shelf = shelf(ctx);
+        EditPage page = addMatPage(shelf, new FormReader(ctx.formParamMap()));
+        MatDraft draft = MatForm.read(page.form(), visitor.units());
+        EditPages.give(
+                ctx,
+                page,
+                () -> mats.addMat(shelf.id(), draft, visitor.memberId()),
+                "Mat %s is added.".formatted(draft.name()));
+    }
+
+    private void matAsItIs(Context ctx) {
+        Units units = Visitor.of(ctx).units();
+        Mat mat = mat(ctx);
+        EditPages.show(ctx, changeMatPage(mat, units, new FormReader(MatForm.typed(mat, units))));
+    }
+
+    private void changeMat(Context ctx) {
+        Visitor visitor = Visitor.of(ctx);
+        Mat mat = mat(ctx);
+        EditPage page = changeMatPage(mat, visitor.units(), new FormReader(ctx.formParamMap()));
+        MatDraft draft = MatForm.read(page.form(), visitor.units());
+        int version = EditPages.version(page);
+        EditPages.give(
+                ctx,
+                page,
+                () -> mats.changeMat(mat.id(), version, draft, visitor.memberId(), visitor.today()),
+                "Mat %s is changed.".formatted(draft.name()));
+    }
+
+    private Shelf shelf(Context ctx) {
+        return sites.shelf(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
+    }
+
+    private Mat mat(Context ctx) {
+        return sites.mat(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
+    }
+
+    private static EditPage addShelfPage(Rack rack, FormReader form) {
+        return EditPage.adding(
+                SHELF_FORM, "Add a shelf to rack " + rack.name(), "/sites/racks/%s/shelves".formatted(rack.id()), form);
+    }
+
+    private static EditPage changeShelfPage(Shelf shelf, FormReader form) {
+        return EditPage.changing(
+                SHELF_FORM,
+                "Change shelf " + shelf.fromTop(),
+                "/sites/shelves/%s/change".formatted(shelf.id()),
+                form,
+                shelf.words(),
+                shelf.version());
+    }
+
+    private static EditPage addMatPage(Shelf shelf, FormReader form) {
+        return EditPage.adding(
+                MAT_FORM,
+                "Add a mat to shelf " + shelf.fromTop(),
+                "/sites/shelves/%s/mats".formatted(shelf.id()),
+                form);
+    }
+
+    private static EditPage changeMatPage(Mat mat, Units units, FormReader form) {
+        return EditPage.changing(
+                MAT_FORM,
+                "Change mat " + mat.name(),
+                "/sites/mats/%s/change".formatted(mat.id()),
+                form,
+                mat.words(units),
+                mat.version());
+    }
+}

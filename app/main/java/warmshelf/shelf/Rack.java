@@ -1,0 +1,18 @@
+package warmshelf.shelf;
+
+import java.util.List;
+import java.util.UUID;
+
+/**
+ * A stand of shelves.
+ *
+ * @param walkOrder racks of a site are walked by this number, then by name
+ * @param shelves from the top down
+ */
+public record Rack(UUID id, UUID siteId, String name, int walkOrder, int version, List<Shelf> shelves) {
+
+    /** What it says, in one line. */
+    String words() {
+        return "%s, walking order %d".formatted(name, walkOrder);
+    }
+}

@@ -1,0 +1,28 @@
+package warmshelf.shelf;
+
+import java.util.List;
+import java.util.Map;
+import warmshelf.web.FormReader;
+
+/** Reads what was typed of a rack. */
+public final class RackForm {
+    private RackForm() {}
+
+    /** What was typed as a draft; to be used only if the reader is ok afterwards. */
+    public static RackDraft read(FormReader reader) {
+        return new RackDraft(
+                reader.requiredText("name", "Name of the rack", 40),
+                reader.wholeNumber("walkOrder", "Walking order", 1, 999));
+    }
+
+    static Map<String, List<String>> typed(Rack rack) {
+        return Map.of(
+                "name", List.of(rack.name()),
+                "walkOrder", List.of(String.valueOf(rack.walkOrder())),
+                "version", List.of(String.valueOf(rack.version())));
+    }
+
+    static Map<String, List<String>> blank(int walkOrder) {
+        return Map.of("walkOrder", List.of(String.valueOf(walkOrder)));
+    }
+}

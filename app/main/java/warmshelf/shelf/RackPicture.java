@@ -1,0 +1,42 @@
+package warmshelf.shelf;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One rack on one day, as one sees it standing there. Sizes are CSS pixels: text is drawn at its reading size, and a rack
+ * too wide for a screen is scrolled, not shrunk.
+ */
+public record RackPicture(String name, int width, int height, List<ShelfPicture> shelves) {
+
+    /**
+     * A level between the uprights.
+     *
+     * @param boardY top edge of the board that everything stands on
+     * @param lamp the light above the lit places; null without
+     */
+    public record ShelfPicture(
+            int level, int labelY, int boardY, @Nullable Box lamp, List<GroupPicture> groups) {}
+
+    /**
+     * A mat, or the lit places of a shelf.
+     *
+     * @param strip the mat itself, seen from the front
+     * @param celsius its set-point of the day; null where it is not heated, and on lit places
+     */
+    public record GroupPicture(
+            String name,
+            boolean mat,
+            Box strip,
+            @Nullable Integer celsius,
+            @Nullable Warmth warmth,
+            List<PlacePicture> places) {}
+
+    /** A place with what lies on it and what is free. */
+    public record PlacePicture(int number, Box box, List<TrayPicture> trays, List<Box> free) {}
+
+    public static RackPicture of(Rack rack, Board board, LocalDate day) {
+        return new RackDrawing(board, day).draw(rack);
+    }
+}

@@ -1,0 +1,43 @@
+package warmshelf.shelf;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The racks on one day.
+ *
+ * @param sites all sites, to pick from
+ * @param chosen the one shown; null: all
+ */
+public record RacksPage(
+        DayStrip strip,
+        List<Site> sites,
+        @Nullable UUID chosen,
+        List<DrawnSite> drawn,
+        List<BoardLine> lines,
+        List<Warmth> key) {
+
+    /** A site's racks side by side. */
+    public record DrawnSite(String name, List<RackPicture> racks) {}
+
+    static RacksPage of(List<Site> sites, @Nullable UUID chosen, Board board, LocalDate day, LocalDate today) {
+        List<Site> shown = Site.shown(sites, chosen);
+        List<Spot> spots = Spot.walk(shown);
+        List<DrawnSite> drawn = shown.stream()
+                .map(site -> new DrawnSite(
+                        site.name(),
+                        site.racks().stream()
+                                .map(rack -> RackPicture.of(rack, board, day))
+                                .toList()))
+                .toList();
+        return new RacksPage(
+                DayStrip.around(day, today, spots, board.stays()),
+                sites,
+                chosen,
+                drawn,
+                BoardLine.ofDay(spots, board, day),
+                List.of(Warmth.values()));
+    }
+}

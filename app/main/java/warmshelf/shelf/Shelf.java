@@ -1,0 +1,29 @@
+package warmshelf.shelf;
+
+import java.util.List;
+import java.util.UUID;
+
+/**
+ * One level of a rack.
+ *
+ * @param fromTop 1 is the topmost
+ * @param lightWatts what its lights draw; 0 without lights
+ * @param mats in walking order
+ * @param litPlaces growing-on places under its lights
+ */
+public record Shelf(
+        UUID id, UUID rackId, int fromTop, int lightWatts, int version, List<Mat> mats, List<Place> litPlaces) {
+
+    public boolean isLit() {
+        return !litPlaces.isEmpty();
+    }
+
+    public int watts() {
+        return lightWatts + mats.stream().mapToInt(Mat::watts).sum();
+    }
+
+    /** What it says, in one line. */
+    String words() {
+        return "level %d, %d places under light, lights of %d W".formatted(fromTop, litPlaces.size(), lightWatts);
+    }
+}

@@ -1,0 +1,4 @@
+package warmshelf.shelf;
+
+/** What a coordinator says of a shelf; {@code lightWatts} is 0 where nothing is lit. */
+public record ShelfDraft(int fromTop, int litPlaces, int lightWatts) {}

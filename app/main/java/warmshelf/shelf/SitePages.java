@@ -1,0 +1,148 @@
+package warmshelf.shelf;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.Map;
+import warmshelf.web.FormReader;
+import warmshelf.web.Pages;
+import warmshelf.web.Refusal;
+import warmshelf.web.Respond;
+import warmshelf.web.Role;
+import warmshelf.web.Visitor;
+
+/** What stands where, for all to read; coordinators add and change sites and racks. */
+public final class SitePages implements Pages {
+    private static final String SITE_FORM = "shelf/site.peb";
+    private static final String RACK_FORM = "shelf/rack.peb";
+
+    private final SiteStore sites;
+    private final StandStore stands;
+
+    public SitePages(SiteStore sites, StandStore stands) {
+        this.sites = sites;
+        this.stands = stands;
+    }
+
+    @Override
+    public void register(RoutesConfig routes) {
+        routes.get("/sites", this::list, Role.MEMBER);
+        routes.get("/sites/new", this::newSite, Role.COORDINATOR);
+        routes.post("/sites", this::addSite, Role.COORDINATOR);
+        routes.get("/sites/{id}/change", this::siteAsItIs, Role.COORDINATOR);
+        routes.post("/sites/{id}/change", this::changeSite, Role.COORDINATOR);
+        routes.get("/sites/{id}/racks/new", this::newRack, Role.COORDINATOR);
+        routes.post("/sites/{id}/racks", this::addRack, Role.COORDINATOR);
+        routes.get("/sites/racks/{id}/change", this::rackAsItIs, Role.COORDINATOR);
+        routes.post("/sites/racks/{id}/change", this::changeRack, Role.COORDINATOR);
+    }
+
+    private void list(Context ctx) {
+        ctx.render("shelf/sites.peb", Map.of("sites", sites.all()));
+    }
+
+    private void newSite(Context ctx) {
+        boolean fahrenheit = Visitor.of(ctx).units().temperature().equals("F");
+        EditPages.show(
+                ctx, addSitePage(new FormReader(SiteForm.blank(sites.all().size() + 1, fahrenheit))));
+    }
+
+    private void addSite(Context ctx) {
+        EditPage page = addSitePage(new FormReader(ctx.formParamMap()));
+        SiteDraft draft = SiteForm.read(page.form());
+        EditPages.give(
+                ctx,
+                page,
+                () -> stands.addSite(draft, Visitor.of(ctx).memberId()),
+                "Site %s is added.".formatted(draft.name()));
+    }
+
+    private void siteAsItIs(Context ctx) {
+        Site site = site(ctx);
+        EditPages.show(ctx, changeSitePage(site, new FormReader(SiteForm.typed(site))));
+    }
+
+    private void changeSite(Context ctx) {
+        Site site = site(ctx);
+        EditPage page = changeSitePage(site, new FormReader(ctx.formParamMap()));
+        SiteDraft draft = SiteForm.read(page.form());
+        int version = EditPages.version(page);
+        EditPages.give(
+                ctx,
+                page,
+                () -> stands.changeSite(
+                        site.id(), version, draft, Visitor.of(ctx).memberId()),
+                "Site %s is changed.".formatted(draft.name()));
+    }
+
+    private void newRack(Context ctx) {
+        Site site = site(ctx);
+        EditPages.show(
+                ctx,
+                addRackPage(site, new FormReader(RackForm.blank(site.racks().size() + 1))));
+    }
+
+    private void addRack(Context ctx) {
+        Site site = site(ctx);
+        EditPage page = addRackPage(site, new FormReader(ctx.formParamMap()));
+        RackDraft draft = RackForm.read(page.form());
+        EditPages.give(
+                ctx,
+                page,
+                () -> stands.addRack(site.id(), draft, Visitor.of(ctx).memberId()),
+                "Rack %s is added.".formatted(draft.name()));
+    }
+
+    private void rackAsItIs(Context ctx) {
+        Rack rack = rack(ctx);
+        EditPages.show(ctx, changeRackPage(rack, new FormReader(RackForm.typed(rack))));
+    }
+
+    private void changeRack(Context ctx) {
+        Rack rack = rack(ctx);
+        EditPage page = changeRackPage(rack, new FormReader(ctx.formParamMap()));
+        RackDraft draft = RackForm.read(page.form());
+        int version = EditPages.version(page);
+        EditPages.give(
+                ctx,
+                page,
+                () -> stands.changeRack(
+                        rack.id(), version, draft, Visitor.of(ctx).memberId()),
+                "Rack %s is changed.".formatted(draft.name()));
+    }
+
+    private Site site(Context ctx) {
+        return sites.site(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
+    }
+
+    private Rack rack(Context ctx) {
+        return sites.rack(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
+    }
+
+    private static EditPage addSitePage(FormReader form) {
+        return EditPage.adding(SITE_FORM, "Add a site", "/sites", form);
+    }
+
+    private static EditPage changeSitePage(Site site, FormReader form) {
+        return EditPage.changing(
+                SITE_FORM,
+                "Change site " + site.name(),
+                "/sites/%s/change".formatted(site.id()),
+                form,
+                site.words(),
+                site.version());
+    }
+
+    private static EditPage addRackPage(Site site, FormReader form) {
+        return EditPage.adding(RACK_FORM, "Add a rack to " + site.name(), "/sites/%s/racks".formatted(site.id()), form);
+    }
+
+    private static EditPage changeRackPage(Rack rack, FormReader form) {
+        return EditPage.changing(
+                RACK_FORM,
+                "Change rack " + rack.name(),
+                "/sites/racks/%s/change".formatted(rack.id()),
+                form,
+                rack.words(),
+                rack.version());
+    }
+}

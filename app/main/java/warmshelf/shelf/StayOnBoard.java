@@ -1,0 +1,58 @@
+package warmshelf.shelf;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.UUID;
+
+/**
+ * A sowing lying on quarters of a place, with the words a board shows.
+ *
+ * @param firstQuarter 1 to 4
+ * @param from the first day
+ * @param to the day after the last day
+ * @param kind 'tray', 'half-tray' or 'bag'
+ */
+public record StayOnBoard(
+        UUID stayId,
+        UUID sowingId,
+        UUID placeId,
+        int firstQuarter,
+        int quarters,
+        LocalDate from,
+        LocalDate to,
+        String cropName,
+        String memberName,
+        String stageWord,
+        String kind) {
+
+    public boolean lies(LocalDate day) {
+        return !day.isBefore(from) && day.isBefore(to);
+    }
+
+    /** 1 on the first day. */
+    public int dayNumber(LocalDate day) {
+        return (int) ChronoUnit.DAYS.between(from, day) + 1;
+    }
+
+    public int days() {
+        return (int) ChronoUnit.DAYS.between(from, to);
+    }
+
+    public LocalDate lastDay() {
+        return to.minusDays(1);
+    }
+
+    /** For example 'half tray'. */
+    public String kindWords() {
+        return kind.replace('-', ' ');
+    }
+
+    /** For example 'left half'. */
+    public String quarterWords() {
+        return switch (quarters) {
+            case 4 -> "whole place";
+            case 2 -> firstQuarter == 1 ? "left half" : "right half";
+            default -> "quarter " + firstQuarter;
+        };
+    }
+}

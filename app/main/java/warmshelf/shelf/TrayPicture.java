@@ -1,0 +1,67 @@
+package warmshelf.shelf;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.UUID;
+
+/**
+ * A tray, half tray or bag as drawn on a rack.
+ *
+ * @param kind 'tray', 'half-tray' or 'bag'
+ * @param lines what is written on it, cut to fit
+ * @param words the same in full, for those who hear the page
+ */
+public record TrayPicture(UUID sowingId, Box box, String kind, List<Line> lines, String words) {
+    private static final int LINE = 15;
+    private static final int MARGIN = 4;
+
+    /** One line of writing; {@code strong} for the crop. */
+    public record Line(int x, int y, String text, boolean strong) {}
+
+    static TrayPicture of(StayOnBoard stay, Box place, LocalDate day, String placeWords) {
+        Box box =
+                new Quarters(stay.firstQuarter(), stay.quarters()).within(place).inset(2);
+        int dayNumber = stay.dayNumber(day);
+        List<String> texts = switch (stay.quarters()) {
+            case 4 ->
+                List.of(
+                        stay.cropName(),
+                        stay.memberName(),
+                        stay.stageWord(),
+                        "day %d of %d".formatted(dayNumber, stay.days()));
+            case 2 ->
+                List.of(
+                        stay.cropName(),
+                        stay.memberName(),
+                        stay.stageWord(),
+                        "day %d/%d".formatted(dayNumber, stay.days()));
+            default -> List.of(stay.cropName(), stay.memberName());
+        };
+        String words = "%s, %s, %s, %s, day %d of %d, %s %s"
+                .formatted(
+                        stay.cropName(),
+                        stay.kindWords(),
+                        stay.memberName(),
+                        stay.stageWord(),
+                        dayNumber,
+                        stay.days(),
+                        placeWords,
+                        stay.quarterWords());
+        return new TrayPicture(stay.sowingId(), box, stay.kind(), lines(box, texts), words);
+    }
+
+    private static List<Line> lines(Box box, List<String> texts) {
+        List<Line> lines = new ArrayList<>();
+        int y = box.y() + (box.height() - texts.size() * LINE) / 2 + LINE - 3;
+        for (String text : texts) {
+            int room = box.width() - 2 * MARGIN;
+            // the second line is whose it is
+            String fitted =
+                    lines.size() == 1 ? ShortText.fitName(text, room) : ShortText.fit(text, room, lines.isEmpty());
+            lines.add(new Line(box.x() + MARGIN, y, fitted, lines.isEmpty()));
+            y += LINE;
+        }
+        return lines;
+    }
+}

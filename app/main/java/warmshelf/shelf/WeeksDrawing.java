@@ -1,0 +1,143 @@
+package warmshelf.shelf;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
+import warmshelf.shelf.WeeksPicture.BandPicture;
+import warmshelf.shelf.WeeksPicture.Bar;
+import warmshelf.shelf.WeeksPicture.DayHead;
+import warmshelf.shelf.WeeksPicture.RowPicture;
+import warmshelf.shelf.WeeksPicture.WarmRun;
+import warmshelf.shelf.WeeksPicture.WeekHead;
+
+/** Works out where everything of the weeks is drawn. */
+final class WeeksDrawing {
+    private static final int DAY = WeeksPicture.DAY;
+    private static final int LANE = 20;
+    private static final int TITLE = 22;
+    private static final int GAP = 10;
+
+    private final Board board;
+    private final LocalDate from;
+    private final int days;
+
+    WeeksDrawing(Board board, LocalDate from, int weeks) {
+        this.board = board;
+        this.from = from;
+        this.days = weeks * 7;
+    }
+
+    WeeksPicture draw(List<Site> sites, LocalDate today) {
+        List<BandPicture> bands = new ArrayList<>();
+        int y = 0;
+        for (Site site : sites) {
+            for (Rack rack : site.racks()) {
+                for (Shelf shelf : rack.shelves()) {
+                    String where = "%s, rack %s, shelf %d".formatted(site.name(), rack.name(), shelf.fromTop());
+                    for (Mat mat : shelf.mats()) {
+                        y = add(bands, band(mat.name(), where, mat, mat.places(), y));
+                    }
+                    if (shelf.isLit()) {
+                        y = add(bands, band("Under light", where, null, shelf.litPlaces(), y));
+                    }
+                }
+            }
+        }
+        int todayIndex = index(today);
+        Integer todayX = todayIndex >= 0 && todayIndex < days ? Integer.valueOf(todayIndex * DAY) : null;
+        return new WeeksPicture(from, days / 7, days * DAY, y, todayX, heads(), dayHeads(), bands);
+    }
+
+    private static int add(List<BandPicture> bands, BandPicture band) {
+        bands.add(band);
+        return band.y() + band.height() + GAP;
+    }
+
+    private BandPicture band(String name, String where, @Nullable Mat mat, List<Place> places, int top) {
+        List<RowPicture> rows = new ArrayList<>();
+        int y = top + TITLE;
+        for (Place place : places) {
+            String words = "%s, %s place %d".formatted(where, mat == null ? "lit" : "mat " + name, place.number());
+            RowPicture row = row(place, y, words);
+            rows.add(row);
+            y += row.height();
+        }
+        return new BandPicture(name, where, mat != null, top, y - top, mat == null ? List.of() : runs(mat), rows);
+    }
+
+    private RowPicture row(Place place, int y, String words) {
+        List<StayOnBoard> stays = board.stays().stream()
+                .filter(stay -> stay.placeId().equals(place.id()) && shownDays(stay) > 0)
+                .toList();
+        int finest = stays.stream().mapToInt(StayOnBoard::quarters).min().orElse(Place.QUARTERS);
+        int lanes = Place.QUARTERS / finest;
+        List<Bar> bars = stays.stream().map(stay -> bar(stay, y, lanes, words)).toList();
+        return new RowPicture(place.number(), y, lanes * LANE, lanes, bars);
+    }
+
+    private Bar bar(StayOnBoard stay, int rowY, int lanes, String placeWords) {
+        int start = Math.max(0, index(stay.from()));
+        int laneQuarters = Place.QUARTERS / lanes;
+        Box box = new Box(
+                start * DAY,
+                rowY + (stay.firstQuarter() - 1) / laneQuarters * LANE + 1,
+                shownDays(stay) * DAY,
+                stay.quarters() / laneQuarters * LANE - 2);
+        boolean begun = index(stay.from()) < 0;
+        String names = (begun ? "… " : "") + stay.cropName() + " · " + stay.memberName();
+        String words = "%s, %s, %s, %s, %s, %s to %s"
+                .formatted(
+                        stay.cropName(),
+                        stay.kindWords(),
+                        stay.memberName(),
+                        placeWords,
+                        stay.quarterWords(),
+                        stay.from(),
+                        stay.lastDay());
+        return new Bar(stay.sowingId(), box, stay.kind(), begun, ShortText.fit(names, box.width() - 10, false), words);
+    }
+
+    private int shownDays(StayOnBoard stay) {
+        return Math.min(days, index(stay.to())) - Math.max(0, index(stay.from()));
+    }
+
+    private List<WarmRun> runs(Mat mat) {
+        List<WarmRun> runs = new ArrayList<>();
+        int start = 0;
+        for (int day = 1; day <= days; day++) {
+            Integer celsius = setPoint(mat, start);
+            if (day < days && Objects.equals(celsius, setPoint(mat, day))) {
+                continue;
+            }
+            if (celsius != null) {
+                runs.add(new WarmRun(start * DAY, (day - start) * DAY, celsius, Warmth.of(celsius)));
+            }
+            start = day;
+        }
+        return runs;
+    }
+
+    private @Nullable Integer setPoint(Mat mat, int day) {
+        return board.setPoints().on(mat.id(), from.plusDays(day)).orElse(null);
+    }
+
+    private List<WeekHead> heads() {
+        return IntStream.range(0, days / 7)
+                .mapToObj(week -> new WeekHead(week * 7 * DAY, from.plusWeeks(week)))
+                .toList();
+    }
+
+    private List<DayHead> dayHeads() {
+        return IntStream.range(0, days)
+                .mapToObj(day -> new DayHead(day * DAY, from.plusDays(day)))
+                .toList();
+    }
+
+    private int index(LocalDate day) {
+        return (int) ChronoUnit.DAYS.between(from, day);
+    }
+}

@@ -1,0 +1,61 @@
+package warmshelf.shelf;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Places down, days across. Sizes are CSS pixels; the names stand in a picture of their own, so that they stay in sight
+ * while the days are scrolled.
+ *
+ * @param todayX where today begins; null where today is not shown
+ */
+public record WeeksPicture(
+        LocalDate from,
+        int weeks,
+        int width,
+        int height,
+        @Nullable Integer todayX,
+        List<WeekHead> heads,
+        List<DayHead> days,
+        List<BandPicture> bands) {
+    static final int DAY = 18;
+
+    public record WeekHead(int x, LocalDate monday) {}
+
+    public record DayHead(int x, LocalDate day) {}
+
+    /**
+     * A mat or the lit places of a shelf: its name, how warm it is when, and its places.
+     *
+     * @param y top of the band
+     * @param height with its places
+     */
+    public record BandPicture(
+            String name, String where, boolean mat, int y, int height, List<WarmRun> warm, List<RowPicture> rows) {}
+
+    /** Days in a row at one set-point. */
+    public record WarmRun(int x, int width, int celsius, Warmth warmth) {}
+
+    /** A place and the stays on it; {@code lanes} is 1, 2 or 4, as finely as its stays need. */
+    public record RowPicture(int number, int y, int height, int lanes, List<Bar> bars) {}
+
+    /**
+     * A stay.
+     *
+     * @param begun it began before the first day shown
+     * @param words everything in full, for those who hear the page
+     */
+    public record Bar(UUID sowingId, Box box, String kind, boolean begun, String text, String words) {}
+
+    /** The day after the last one shown. */
+    public LocalDate to() {
+        return from.plusWeeks(weeks);
+    }
+
+    /** The places of the sites given, over {@code weeks} weeks from {@code from}. */
+    public static WeeksPicture of(List<Site> sites, Board board, LocalDate from, int weeks, LocalDate today) {
+        return new WeeksDrawing(board, from, weeks).draw(sites, today);
+    }
+}

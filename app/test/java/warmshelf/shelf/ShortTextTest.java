@@ -1,0 +1,33 @@
+package warmshelf.shelf;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+
+class ShortTextTest {
+    @Test
+    void text_that_fits_stays_as_it_is() {
+        assertThat(ShortText.fit("Pepper", 60, true)).isEqualTo("Pepper");
+    }
+
+    @Test
+    void text_that_does_not_fit_is_cut_and_says_so() {
+        assertThat(ShortText.fit("Butternut squash", 60, true)).isEqualTo("Buttern…");
+    }
+
+    @Test
+    void where_not_even_three_letters_fit_nothing_is_written() {
+        assertThat(ShortText.fit("Pepper", 15, false)).isEmpty();
+    }
+
+    @Test
+    void a_long_name_gives_way_to_the_first_name_with_an_initial() {
+        assertThat(ShortText.fitName("Ilse Brandt", 60)).isEqualTo("Ilse B.");
+        assertThat(ShortText.fitName("Ilse Brandt", 140)).isEqualTo("Ilse Brandt");
+    }
+
+    @Test
+    void a_long_first_name_is_cut() {
+        assertThat(ShortText.fitName("Marguerite Okafor", 60)).isEqualTo("Margueri…");
+    }
+}

@@ -1,0 +1,10 @@
+package warmshelf.shelf;
+
+import warmshelf.testing.TestDatabase;
+
+class SiteStoreH2Test extends SiteStoreContract {
+    @Override
+    protected TestDatabase open() {
+        return TestDatabase.h2();
+    }
+}
