@@ -2,13 +2,15 @@ package warmshelf;
 
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import warmshelf.crop.EmergeCommand;
+import warmshelf.frost.FrostCommand;
 
 /** The command line: what {@code java -jar warmshelf.jar} does. */
 @Command(
         name = "warmshelf",
         description = "Shared heat mats, lit shelves and daily looks for a seed-starting group.",
         mixinStandardHelpOptions = true,
-        subcommands = {ServeCommand.class})
+        subcommands = {ServeCommand.class, FrostCommand.class})
 public final class App {
     private App() {}
 
@@ -18,7 +20,9 @@ public final class App {
 
     /** Runs one command. Status 0: done; 2: what was given cannot be used; 1: a fault of ours. */
     public static int run(String... arguments) {
-        CommandLine line = new CommandLine(new App());
+        // so that a temperature below zero is not taken for an unknown option; a real one is refused as a surplus word
+        CommandLine emerge = new CommandLine(new EmergeCommand()).setUnmatchedOptionsArePositionalParams(true);
+        CommandLine line = new CommandLine(new App()).addSubcommand(emerge);
         line.setParameterExceptionHandler(CommandTrouble::wrongArguments);
         line.setExecutionExceptionHandler(CommandTrouble::failed);
         return line.execute(arguments);

@@ -2,11 +2,16 @@ package warmshelf;
 
 import java.time.Clock;
 import java.util.List;
+import warmshelf.crop.Crop;
+import warmshelf.crop.CropCatalogue;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
+import warmshelf.frost.FrostPages;
 import warmshelf.group.GroupSettingsPages;
 import warmshelf.group.GroupStore;
 import warmshelf.group.OpeningPages;
+import warmshelf.group.OpeningStore;
+import warmshelf.member.AdmissionStore;
 import warmshelf.member.Doorway;
 import warmshelf.member.JoinPages;
 import warmshelf.member.LinkStore;
@@ -24,11 +29,10 @@ import warmshelf.shelf.SitePages;
 import warmshelf.shelf.SiteStore;
 import warmshelf.shelf.StandStore;
 import warmshelf.web.BookPages;
-import warmshelf.web.ClientAddress;
+import warmshelf.web.BrowserSession;
 import warmshelf.web.HealthPages;
 import warmshelf.web.Pages;
 import warmshelf.web.RateLimits;
-import warmshelf.web.SessionCookie;
 import warmshelf.web.WebSettings;
 
 /** Every feature's pages, wired once. A new feature adds its lines here. */
@@ -40,27 +44,29 @@ final class Rooms {
         MemberStore members = new MemberStore(database, audit);
         LinkStore links = new LinkStore(database, audit);
         GroupStore group = new GroupStore(database, audit);
+        AdmissionStore admissions = new AdmissionStore(database, members, links, sessions);
+        OpeningStore openings = new OpeningStore(admissions, members, group);
         Passphrases passphrases = new Passphrases();
-        Doorway doorway = new Doorway(
-                links,
-                sessions,
-                new SessionCookie(web.https()),
-                new RateLimits(clock),
-                new ClientAddress(web.trustedProxies()),
-                audit);
+        BrowserSession browsers = new BrowserSession(sessions, web);
+        Doorway doorway = new Doorway(links, new RateLimits(clock), audit);
         SiteStore sites = new SiteStore(database.sql());
-        BoardStore board = new BoardStore(database.sql(), cropId -> cropId);
+        BoardStore board = new BoardStore(database.sql(), Rooms::cropName);
         return List.of(
                 new BookPages(),
                 new HealthPages(database::answers),
-                new OpeningPages(database, group, members, links, sessions, passphrases, doorway, clock, web.zone()),
-                new JoinPages(database, members, links, sessions, passphrases, doorway),
-                new SignInPages(database, members, links, sessions, passphrases, doorway),
-                new PeoplePages(members, links, web.baseUrl()),
-                new OwnSettingsPages(database, members, sessions, passphrases, doorway),
+                new OpeningPages(openings, passphrases, doorway, browsers, clock, web.zone()),
+                new JoinPages(admissions, passphrases, doorway, browsers),
+                new SignInPages(admissions, members, sessions, passphrases, doorway, browsers),
+                new PeoplePages(members, links, browsers),
+                new OwnSettingsPages(members, admissions, passphrases, doorway, browsers),
                 new GroupSettingsPages(group),
+                new FrostPages(),
                 new SitePages(sites, new StandStore(database.sql(), audit)),
                 new MatPages(sites, new MatStore(database.sql(), audit)),
                 new BoardPages(sites, board));
+    }
+
+    private static String cropName(String id) {
+        return CropCatalogue.bundled().find(id).map(Crop::name).orElse(id);
     }
 }

@@ -39,7 +39,7 @@ public record Settings(
     }
 
     WebSettings web() {
-        return new WebSettings(host, port, addressAt(port), trustedProxies, zone);
+        return new WebSettings(host, port, baseUrl, trustedProxies, zone);
     }
 
     String addressAt(int actualPort) {

@@ -7,7 +7,7 @@ public interface TemperatureResponse {
     /** The expected emergence at a temperature; empty outside the tested range: nothing is extrapolated. */
     Optional<Emergence> at(double celsius);
 
-    /** The temperature of the fastest emergence. */
+    /** The temperature of the fastest emergence among those that give a good share of seedlings. */
     double bestC();
 
     /** Within 25 % of the fastest emergence and 90 % of the best share. */

@@ -2,24 +2,19 @@ package warmshelf.group;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import io.javalin.http.HttpStatus;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.UUID;
-import warmshelf.db.Database;
+import warmshelf.member.Admission;
 import warmshelf.member.Doorway;
 import warmshelf.member.Link;
 import warmshelf.member.LinkPurpose;
-import warmshelf.member.LinkStore;
-import warmshelf.member.MemberStore;
-import warmshelf.member.NewMember;
 import warmshelf.member.Passphrases;
 import warmshelf.member.PersonForm;
-import warmshelf.member.SessionStore;
+import warmshelf.web.BrowserSession;
 import warmshelf.web.FormReader;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
@@ -32,33 +27,24 @@ public final class OpeningPages implements Pages {
     // From July on a northern group looks to next spring, a southern one to this spring and the summer after it.
     private static final int MONTH_OF_LOOKING_AHEAD = 7;
 
-    private final Database database;
-    private final GroupStore group;
-    private final MemberStore members;
-    private final LinkStore links;
-    private final SessionStore sessions;
+    private final OpeningStore openings;
     private final Passphrases passphrases;
     private final Doorway doorway;
+    private final BrowserSession browsers;
     private final Clock clock;
     private final ZoneId offeredZone;
 
     public OpeningPages(
-            Database database,
-            GroupStore group,
-            MemberStore members,
-            LinkStore links,
-            SessionStore sessions,
+            OpeningStore openings,
             Passphrases passphrases,
             Doorway doorway,
+            BrowserSession browsers,
             Clock clock,
             ZoneId offeredZone) {
-        this.database = database;
-        this.group = group;
-        this.members = members;
-        this.links = links;
-        this.sessions = sessions;
+        this.openings = openings;
         this.passphrases = passphrases;
         this.doorway = doorway;
+        this.browsers = browsers;
         this.clock = clock;
         this.offeredZone = offeredZone;
     }
@@ -98,7 +84,11 @@ public final class OpeningPages implements Pages {
             Respond.again(ctx, TEMPLATE, model(reader));
             return;
         }
-        doorway.letIn(ctx, open(link, groupForm.profile(), personForm.person(passphrases)));
+        Admission admission = openings.open(link, groupForm.profile(), personForm.person(passphrases));
+        if (!(admission instanceof Admission.Admitted in)) {
+            throw alreadyOpened();
+        }
+        browsers.letIn(ctx, in.sessionToken());
         Respond.seeOther(
                 ctx,
                 "/sites",
@@ -106,25 +96,16 @@ public final class OpeningPages implements Pages {
                         .formatted(groupForm.profile().name()));
     }
 
-    private String open(Link link, GroupProfile profile, NewMember person) {
-        return database.sql().transactionResult(inside -> {
-            // Using the link up locks its row, so of two people with it the second finds it spent.
-            if (!links.use(inside.dsl(), link)) {
-                throw Doorway.spent(link);
-            }
-            UUID id = members.add(inside.dsl(), person, true, "opened the group");
-            group.open(inside.dsl(), profile, id);
-            links.noteUser(inside.dsl(), link, id);
-            return sessions.open(inside.dsl(), id);
-        });
-    }
-
     private Link openLink(Context ctx) {
-        Link link = doorway.openLink(ctx, LinkPurpose.OPEN_GROUP);
-        if (group.opened()) {
-            throw Refusal.of(HttpStatus.GONE, "The group has been opened already. Sign in, or ask for an invitation.");
+        Link link = doorway.openLink(browsers.address(ctx), LinkPurpose.OPEN_GROUP, ctx.pathParam("token"));
+        if (openings.opened()) {
+            throw alreadyOpened();
         }
         return link;
+    }
+
+    private static Refusal alreadyOpened() {
+        return Refusal.gone("The group has been opened already. Sign in, or ask for an invitation.");
     }
 
     private static Map<String, Object> model(FormReader form) {

@@ -4,9 +4,7 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Map;
-import java.util.UUID;
-import org.jooq.exception.IntegrityConstraintViolationException;
-import warmshelf.db.Database;
+import warmshelf.web.BrowserSession;
 import warmshelf.web.Countries;
 import warmshelf.web.FormReader;
 import warmshelf.web.Pages;
@@ -15,26 +13,18 @@ import warmshelf.web.Role;
 
 /** Joining the group by a link. */
 public final class JoinPages implements Pages {
-    private final Database database;
-    private final MemberStore members;
-    private final LinkStore links;
-    private final SessionStore sessions;
+    private static final String TEMPLATE = "member/join.peb";
+
+    private final AdmissionStore admissions;
     private final Passphrases passphrases;
     private final Doorway doorway;
+    private final BrowserSession browsers;
 
-    public JoinPages(
-            Database database,
-            MemberStore members,
-            LinkStore links,
-            SessionStore sessions,
-            Passphrases passphrases,
-            Doorway doorway) {
-        this.database = database;
-        this.members = members;
-        this.links = links;
-        this.sessions = sessions;
+    public JoinPages(AdmissionStore admissions, Passphrases passphrases, Doorway doorway, BrowserSession browsers) {
+        this.admissions = admissions;
         this.passphrases = passphrases;
         this.doorway = doorway;
+        this.browsers = browsers;
     }
 
     @Override
@@ -45,41 +35,30 @@ public final class JoinPages implements Pages {
     }
 
     private void ask(Context ctx) {
-        Link link = doorway.openLink(ctx, LinkPurpose.JOIN);
-        String country = "US";
-        ctx.render("member/join.peb", model(link, new FormReader(Map.of("country", List.of(country)))));
+        ctx.render(TEMPLATE, model(openLink(ctx), new FormReader(Map.of("country", List.of("US")))));
     }
 
     private void join(Context ctx) {
-        Link link = doorway.openLink(ctx, LinkPurpose.JOIN);
+        Link link = openLink(ctx);
         PersonForm form = PersonForm.from(ctx.formParamMap());
-        if (form.ok() && members.isNameTaken(form.name())) {
-            form.refuseTakenName();
-        }
         if (!form.ok()) {
-            Respond.again(ctx, "member/join.peb", model(link, form.reader()));
+            Respond.again(ctx, TEMPLATE, model(link, form.reader()));
             return;
         }
-        NewMember person = form.person(passphrases);
-        try {
-            doorway.letIn(ctx, welcome(link, person));
-        } catch (IntegrityConstraintViolationException sameNameMeanwhile) {
+        Admission admission = admissions.join(link, form.person(passphrases));
+        if (admission instanceof Admission.Admitted in) {
+            browsers.letIn(ctx, in.sessionToken());
+            Respond.seeOther(ctx, "/", "Welcome, %s. You are signed in.".formatted(form.name()));
+        } else if (admission instanceof Admission.NameTaken) {
             form.refuseTakenName();
-            Respond.again(ctx, "member/join.peb", model(link, form.reader()));
-            return;
+            Respond.again(ctx, TEMPLATE, model(link, form.reader()));
+        } else {
+            throw Doorway.spent(link.oneUse());
         }
-        Respond.seeOther(ctx, "/", "Welcome, %s. You are signed in.".formatted(person.name()));
     }
 
-    private String welcome(Link link, NewMember person) {
-        return database.sql().transactionResult(inside -> {
-            if (!links.use(inside.dsl(), link)) {
-                throw Doorway.spent(link);
-            }
-            UUID id = members.add(inside.dsl(), person, link.coordinator(), "by a link: " + link.note());
-            links.noteUser(inside.dsl(), link, id);
-            return sessions.open(inside.dsl(), id);
-        });
+    private Link openLink(Context ctx) {
+        return doorway.openLink(browsers.address(ctx), LinkPurpose.JOIN, ctx.pathParam("token"));
     }
 
     private static Map<String, Object> model(Link link, FormReader form) {

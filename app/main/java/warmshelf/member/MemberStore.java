@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.jooq.DSLContext;
+import org.jooq.exception.IntegrityConstraintViolationException;
 import org.jspecify.annotations.Nullable;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
@@ -43,11 +44,6 @@ public final class MemberStore {
                 .fetchOptional(MemberStore::member);
     }
 
-    /** Whether anybody has the name, someone who has left included: their sowings still carry it. */
-    public boolean isNameTaken(String name) {
-        return database.sql().fetchExists(MEMBER, MEMBER.NAME_KEY.eq(Member.key(name)));
-    }
-
     public @Nullable String passphraseHash(UUID id) {
         return database.sql()
                 .select(MEMBER.PASSPHRASE_HASH)
@@ -59,7 +55,7 @@ public final class MemberStore {
     /**
      * Adds a person within the caller's transaction.
      *
-     * @throws org.jooq.exception.IntegrityConstraintViolationException when the name is taken
+     * @throws IntegrityConstraintViolationException when the name is taken
      */
     public UUID add(DSLContext sql, NewMember person, boolean coordinator, String how) {
         UUID id = UUID.randomUUID();
@@ -133,30 +129,39 @@ public final class MemberStore {
         });
     }
 
-    /**
-     * Changes one's own entry if it is still the version that was read; false when someone changed it meanwhile.
-     *
-     * @throws org.jooq.exception.IntegrityConstraintViolationException when the name is taken
-     */
-    public boolean change(UUID id, int version, OwnSettings settings) {
-        return database.sql().transactionResult(inside -> {
-            int changed = inside.dsl()
-                    .update(MEMBER)
-                    .set(MEMBER.NAME, settings.name())
-                    .set(MEMBER.NAME_KEY, Member.key(settings.name()))
-                    .set(MEMBER.COUNTRY, settings.country())
-                    .set(MEMBER.POSTCODE, settings.postcode())
-                    .set(MEMBER.TEMPERATURE_UNIT, settings.temperatureUnit())
-                    .set(MEMBER.LENGTH_UNIT, settings.lengthUnit())
-                    .set(MEMBER.VERSION, version + 1)
-                    .where(MEMBER.ID.eq(id))
-                    .and(MEMBER.VERSION.eq(version))
-                    .execute();
-            if (changed == 1) {
-                audit.write(inside.dsl(), id, "change own settings", "member", id, settings.audited());
-            }
-            return changed == 1;
-        });
+    /** What became of a change to one's own entry. */
+    enum Change {
+        SAVED,
+        NAME_TAKEN,
+        CHANGED_MEANWHILE
+    }
+
+    /** Changes one's own entry if it is still the version that was read. */
+    Change change(UUID id, int version, OwnSettings settings) {
+        try {
+            return database.sql().transactionResult(inside -> change(inside.dsl(), id, version, settings));
+        } catch (IntegrityConstraintViolationException sameName) {
+            return Change.NAME_TAKEN;
+        }
+    }
+
+    private Change change(DSLContext sql, UUID id, int version, OwnSettings settings) {
+        int changed = sql.update(MEMBER)
+                .set(MEMBER.NAME, settings.name())
+                .set(MEMBER.NAME_KEY, Member.key(settings.name()))
+                .set(MEMBER.COUNTRY, settings.country())
+                .set(MEMBER.POSTCODE, settings.postcode())
+                .set(MEMBER.TEMPERATURE_UNIT, settings.temperatureUnit())
+                .set(MEMBER.LENGTH_UNIT, settings.lengthUnit())
+                .set(MEMBER.VERSION, version + 1)
+                .where(MEMBER.ID.eq(id))
+                .and(MEMBER.VERSION.eq(version))
+                .execute();
+        if (changed == 0) {
+            return Change.CHANGED_MEANWHILE;
+        }
+        audit.write(sql, id, "change own settings", "member", id, settings.audited());
+        return Change.SAVED;
     }
 
     /** Sets a new passphrase within the caller's transaction and signs the member out everywhere. */

@@ -2,11 +2,9 @@ package warmshelf.member;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import io.javalin.http.HttpStatus;
 import java.util.List;
 import java.util.Map;
-import org.jooq.exception.IntegrityConstraintViolationException;
-import warmshelf.db.Database;
+import warmshelf.web.BrowserSession;
 import warmshelf.web.Choice;
 import warmshelf.web.Countries;
 import warmshelf.web.FormReader;
@@ -20,19 +18,23 @@ import warmshelf.web.Visitor;
 public final class OwnSettingsPages implements Pages {
     private static final String TEMPLATE = "member/settings.peb";
 
-    private final Database database;
     private final MemberStore members;
-    private final SessionStore sessions;
+    private final AdmissionStore admissions;
     private final Passphrases passphrases;
     private final Doorway doorway;
+    private final BrowserSession browsers;
 
     public OwnSettingsPages(
-            Database database, MemberStore members, SessionStore sessions, Passphrases passphrases, Doorway doorway) {
-        this.database = database;
+            MemberStore members,
+            AdmissionStore admissions,
+            Passphrases passphrases,
+            Doorway doorway,
+            BrowserSession browsers) {
         this.members = members;
-        this.sessions = sessions;
+        this.admissions = admissions;
         this.passphrases = passphrases;
         this.doorway = doorway;
+        this.browsers = browsers;
     }
 
     @Override
@@ -52,28 +54,22 @@ public final class OwnSettingsPages implements Pages {
             Respond.again(ctx, TEMPLATE, model(form.reader(), empty()));
             return;
         }
-        try {
-            if (!members.change(Visitor.of(ctx).memberId(), form.version(), form.settings())) {
-                throw Refusal.of(
-                        HttpStatus.CONFLICT,
+        switch (members.change(Visitor.of(ctx).memberId(), form.version(), form.settings())) {
+            case SAVED -> Respond.seeOther(ctx, "/settings", "Your settings are saved.");
+            case NAME_TAKEN -> {
+                form.refuseTakenName();
+                Respond.again(ctx, TEMPLATE, model(form.reader(), empty()));
+            }
+            case CHANGED_MEANWHILE ->
+                throw Refusal.conflict(
                         "These settings were changed meanwhile, perhaps on another device, so nothing was saved."
                                 + " Open the settings again to see them as they are now.");
-            }
-        } catch (IntegrityConstraintViolationException nameTaken) {
-            form.reader()
-                    .refuse(
-                            "name",
-                            "Your name was '%s', which somebody here has already; add a letter or your street."
-                                    .formatted(form.settings().name()));
-            Respond.again(ctx, TEMPLATE, model(form.reader(), empty()));
-            return;
         }
-        Respond.seeOther(ctx, "/settings", "Your settings are saved.");
     }
 
     private void changePassphrase(Context ctx) {
         Visitor visitor = Visitor.of(ctx);
-        doorway.limitSignIn(ctx, visitor.name());
+        doorway.limitSignIn(browsers.address(ctx), visitor.name());
         FormReader form = new FormReader(ctx.formParamMap());
         String current = form.requiredText("current", "Passphrase now", Passphrases.LONGEST);
         String next = PassphraseRule.read(form, "passphrase", "New passphrase", visitor.name());
@@ -85,10 +81,7 @@ public final class OwnSettingsPages implements Pages {
             return;
         }
         String hash = passphrases.hash(next);
-        doorway.letIn(ctx, database.sql().transactionResult(inside -> {
-            members.setPassphrase(inside.dsl(), visitor.memberId(), hash);
-            return sessions.open(inside.dsl(), visitor.memberId());
-        }));
+        browsers.letIn(ctx, admissions.changePassphrase(visitor.memberId(), hash));
         Respond.seeOther(ctx, "/settings", "Your passphrase is changed; other devices are signed out.");
     }
 

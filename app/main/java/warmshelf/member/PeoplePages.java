@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import warmshelf.web.BrowserSession;
 import warmshelf.web.Choice;
 import warmshelf.web.FormReader;
 import warmshelf.web.Notice;
@@ -23,12 +24,12 @@ public final class PeoplePages implements Pages {
 
     private final MemberStore members;
     private final LinkStore links;
-    private final String baseUrl;
+    private final BrowserSession browsers;
 
-    public PeoplePages(MemberStore members, LinkStore links, String baseUrl) {
+    public PeoplePages(MemberStore members, LinkStore links, BrowserSession browsers) {
         this.members = members;
         this.links = links;
-        this.baseUrl = baseUrl;
+        this.browsers = browsers;
     }
 
     @Override
@@ -61,7 +62,7 @@ public final class PeoplePages implements Pages {
 
     private void withdraw(Context ctx) {
         if (!links.withdraw(ctx.pathParam("hash"), Visitor.of(ctx).memberId())) {
-            throw Refusal.of(HttpStatus.GONE, "This link was no longer open, so there is nothing to withdraw.");
+            throw Refusal.gone("This link was no longer open, so there is nothing to withdraw.");
         }
         Respond.seeOther(ctx, "/people", "The link is withdrawn and lets nobody in any more.");
     }
@@ -75,7 +76,7 @@ public final class PeoplePages implements Pages {
         }
         boolean coordinator = role.equals("coordinator");
         if (!members.setCoordinator(member.id(), coordinator, Visitor.of(ctx).memberId())) {
-            throw Refusal.of(HttpStatus.CONFLICT, LAST_COORDINATOR.formatted(member.name()));
+            throw Refusal.conflict(LAST_COORDINATOR.formatted(member.name()));
         }
         Respond.seeOther(
                 ctx,
@@ -92,7 +93,7 @@ public final class PeoplePages implements Pages {
     private void leave(Context ctx) {
         Member member = presentMember(ctx);
         if (!members.leave(member.id(), Visitor.of(ctx).memberId())) {
-            throw Refusal.of(HttpStatus.CONFLICT, LAST_COORDINATOR.formatted(member.name()));
+            throw Refusal.conflict(LAST_COORDINATOR.formatted(member.name()));
         }
         Respond.seeOther(ctx, "/people", member.name() + " has left and is signed out everywhere.");
     }
@@ -104,14 +105,14 @@ public final class PeoplePages implements Pages {
     }
 
     private void showLink(Context ctx, String address, String notice) {
-        Notice.leaveLink(ctx, baseUrl + address);
+        Notice.leaveLink(ctx, browsers.wholeAddress(ctx, address));
         Respond.seeOther(ctx, "/people", notice);
     }
 
     private Member presentMember(Context ctx) {
         Member member = member(ctx);
         if (!member.present()) {
-            throw Refusal.of(HttpStatus.CONFLICT, member.name() + " has left the group, so this cannot be done.");
+            throw Refusal.conflict(member.name() + " has left the group, so this cannot be done.");
         }
         return member;
     }

@@ -36,7 +36,11 @@ public record PersonForm(FormReader reader, String name, String country, String 
     }
 
     public void refuseTakenName() {
-        reader.refuse(
+        refuseTakenName(reader, name);
+    }
+
+    static void refuseTakenName(FormReader form, String name) {
+        form.refuse(
                 "name",
                 "Your name was '%s', which somebody here has already; add a letter or your street, or sign in if it is you."
                         .formatted(name));

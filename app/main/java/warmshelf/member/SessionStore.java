@@ -61,7 +61,7 @@ public final class SessionStore implements Doors {
         return token;
     }
 
-    /** Ends one session; one that is gone already stays gone. */
+    @Override
     public void end(String token, UUID memberId) {
         database.sql().transaction(inside -> {
             inside.dsl()

@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
-import warmshelf.db.Database;
+import warmshelf.web.BrowserSession;
 import warmshelf.web.FormReader;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
@@ -17,26 +17,26 @@ import warmshelf.web.Visitor;
 
 /** Signing in by passphrase or by a link, and signing out. */
 public final class SignInPages implements Pages {
-    private final Database database;
+    private final AdmissionStore admissions;
     private final MemberStore members;
-    private final LinkStore links;
     private final SessionStore sessions;
     private final Passphrases passphrases;
     private final Doorway doorway;
+    private final BrowserSession browsers;
 
     public SignInPages(
-            Database database,
+            AdmissionStore admissions,
             MemberStore members,
-            LinkStore links,
             SessionStore sessions,
             Passphrases passphrases,
-            Doorway doorway) {
-        this.database = database;
+            Doorway doorway,
+            BrowserSession browsers) {
+        this.admissions = admissions;
         this.members = members;
-        this.links = links;
         this.sessions = sessions;
         this.passphrases = passphrases;
         this.doorway = doorway;
+        this.browsers = browsers;
     }
 
     @Override
@@ -65,13 +65,13 @@ public final class SignInPages implements Pages {
         String name = form.requiredText("name", "Your name", 60);
         String passphrase = form.requiredText("passphrase", "Passphrase", Passphrases.LONGEST);
         if (form.ok()) {
-            doorway.limitSignIn(ctx, name);
+            doorway.limitSignIn(browsers.address(ctx), name);
             Optional<Member> member = members.named(name);
             @Nullable
             String hash =
                     member.map(found -> members.passphraseHash(found.id())).orElse(null);
             if (passphrases.fits(passphrase, hash)) {
-                doorway.letIn(ctx, sessions.open(member.orElseThrow().id()));
+                browsers.letIn(ctx, sessions.open(member.orElseThrow().id()));
                 ctx.redirect(then, HttpStatus.SEE_OTHER);
                 return;
             }
@@ -84,12 +84,12 @@ public final class SignInPages implements Pages {
 
     // Chat programs fetch links to preview them, so only the button on the page uses a link up.
     private void askByLink(Context ctx) {
-        Link link = doorway.openLink(ctx, LinkPurpose.SIGN_IN);
+        Link link = openLink(ctx);
         ctx.render("member/in.peb", Map.of("link", link, "form", new FormReader(Map.of())));
     }
 
     private void signInByLink(Context ctx) {
-        Link link = doorway.openLink(ctx, LinkPurpose.SIGN_IN);
+        Link link = openLink(ctx);
         UUID memberId = presentMember(link);
         FormReader form = new FormReader(ctx.formParamMap());
         boolean newPassphrase = link.oneUse() && !form.text("passphrase").isEmpty();
@@ -99,21 +99,16 @@ public final class SignInPages implements Pages {
             return;
         }
         @Nullable String hash = newPassphrase ? passphrases.hash(passphrase) : null;
-        doorway.letIn(ctx, enter(link, memberId, hash));
-        ctx.redirect(LocalPath.HOME, HttpStatus.SEE_OTHER);
+        if (admissions.signIn(link, memberId, hash) instanceof Admission.Admitted in) {
+            browsers.letIn(ctx, in.sessionToken());
+            ctx.redirect(LocalPath.HOME, HttpStatus.SEE_OTHER);
+        } else {
+            throw Doorway.spent(link.oneUse());
+        }
     }
 
-    private String enter(Link link, UUID memberId, @Nullable String newHash) {
-        return database.sql().transactionResult(inside -> {
-            if (!links.use(inside.dsl(), link)) {
-                throw Doorway.spent(link);
-            }
-            links.noteUser(inside.dsl(), link, memberId);
-            if (newHash != null) {
-                members.setPassphrase(inside.dsl(), memberId, newHash);
-            }
-            return sessions.open(inside.dsl(), memberId);
-        });
+    private Link openLink(Context ctx) {
+        return doorway.openLink(browsers.address(ctx), LinkPurpose.SIGN_IN, ctx.pathParam("token"));
     }
 
     private UUID presentMember(Link link) {
@@ -121,11 +116,11 @@ public final class SignInPages implements Pages {
                 .flatMap(members::find)
                 .filter(Member::present)
                 .map(Member::id)
-                .orElseThrow(() -> Refusal.of(HttpStatus.GONE, "This link was for someone who has left the group."));
+                .orElseThrow(() -> Refusal.gone("This link was for someone who has left the group."));
     }
 
     private void signOut(Context ctx) {
-        doorway.signOut(ctx);
+        browsers.signOut(ctx);
         Respond.seeOther(ctx, "/sign-in", "You are signed out.");
     }
 

@@ -1,6 +1,5 @@
 package warmshelf.web;
 
-import java.net.URI;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -8,9 +7,9 @@ import org.jspecify.annotations.Nullable;
  * not (older ones, and any on a plain-http address) the Origin tells.
  */
 final class CrossSite {
-    private final String baseUrl;
+    private final @Nullable String baseUrl;
 
-    CrossSite(String baseUrl) {
+    CrossSite(@Nullable String baseUrl) {
         this.baseUrl = baseUrl;
     }
 
@@ -22,15 +21,14 @@ final class CrossSite {
             // No browser sends a form without either header; scripts outside browsers carry no one else's cookies.
             return false;
         }
-        return !origin.equals(originOf(baseUrl)) && !isAt(origin, host);
+        return !isOurs(origin) && !isAt(origin, host);
     }
 
     private static boolean isAt(String origin, @Nullable String host) {
         return host != null && (origin.equals("http://" + host) || origin.equals("https://" + host));
     }
 
-    private static String originOf(String address) {
-        URI uri = URI.create(address);
-        return uri.getScheme() + "://" + uri.getAuthority();
+    private boolean isOurs(String origin) {
+        return origin.equals(baseUrl);
     }
 }

@@ -22,6 +22,21 @@ public final class Refusal extends RuntimeException {
         return new Refusal(HttpStatus.NOT_FOUND, "There is nothing at this address.");
     }
 
+    /** What was asked for is not there, with more to say about it. */
+    public static Refusal notFound(String sentence) {
+        return new Refusal(HttpStatus.NOT_FOUND, sentence);
+    }
+
+    /** It was there once and is not to be had any more. */
+    public static Refusal gone(String sentence) {
+        return new Refusal(HttpStatus.GONE, sentence);
+    }
+
+    /** It does not go with how things stand now. */
+    public static Refusal conflict(String sentence) {
+        return new Refusal(HttpStatus.CONFLICT, sentence);
+    }
+
     public static Refusal forbidden(String sentence) {
         return new Refusal(HttpStatus.FORBIDDEN, sentence);
     }

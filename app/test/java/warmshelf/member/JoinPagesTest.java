@@ -110,7 +110,8 @@ class JoinPagesTest {
                     name       | TOM okafor         | somebody here has already
                     country    | XX                 | please choose one from the list
                     postcode   |                    | Your postcode is empty
-                    postcode   | 55<04              | letters, digits, spaces and hyphens are accepted
+                    postcode   | 55<04              | Your postcode was '55<04', which is not one of the United States
+                    postcode   | 55840              | similar ones are
                     passphrase | short              | Passphrase has 5 characters; from 12 to 200 are accepted
                     passphrase | aaaabbbbccccdddd   | repeats the same few characters
                     passphrase | nadia  kowal       | is your name
@@ -125,6 +126,19 @@ class JoinPagesTest {
         assertThat(answer.typed(field.equals("postcode") ? "name" : "postcode"))
                 .isEqualTo(field.equals("postcode") ? "Nadia Kowal" : "55812");
         assertThat(group.stranger().postAsIs(path, person()).status()).isEqualTo(303);
+    }
+
+    @Test
+    void a_postcode_of_another_country_is_taken_by_its_form() {
+        String path = group.invitation(false);
+        Map<String, String> abroad = new HashMap<>(person("country", "CA"));
+        abroad.put("postcode", "p7b 1a1");
+        Browser browser = group.stranger();
+
+        Answer answer = browser.postAsIs(path, abroad);
+
+        assertThat(answer.status()).isEqualTo(303);
+        assertThat(browser.get("/settings").typed("postcode")).isEqualTo("P7B 1A1");
     }
 
     @Test

@@ -1,0 +1,63 @@
+package warmshelf.crop;
+
+import java.util.Optional;
+import org.apache.commons.csv.CSVRecord;
+import org.jspecify.annotations.Nullable;
+import warmshelf.crop.Crop.Basis;
+import warmshelf.crop.Crop.DaysToMaturity;
+
+/** Reads one row of the crop table. Empty cells and cells in words stay unknown: nothing is made up for them. */
+final class CropTable {
+    private CropTable() {}
+
+    static Crop crop(CSVRecord row) {
+        return new Crop(
+                row.get("id"),
+                row.get("crop"),
+                row.get("species"),
+                Hardiness.named(row.get("hardiness")),
+                wholeNumber(row, "weeks_indoors_min"),
+                wholeNumber(row, "weeks_indoors_max"),
+                wholeNumber(row, "plant_out_offset_days"),
+                wholeNumber(row, "plant_out_offset_days_latest"),
+                decimalIfAny(row, "min_night_c"),
+                decimalIfAny(row, "depth_mm"),
+                row.get("light"),
+                row.get("treatment"),
+                maturity(row),
+                wholeNumberIfAny(row, "fsa_min_germ_percent"),
+                wholeNumberIfAny(row, "seed_life_years"),
+                row.get("note"),
+                row.get("source_title"),
+                row.get("source_url"));
+    }
+
+    /** Perennials give years in words ('2-3 years'): no first harvest this season, so no days. */
+    private static Optional<DaysToMaturity> maturity(CSVRecord row) {
+        Integer min = wholeNumberIfAny(row, "dtm_min");
+        Integer max = wholeNumberIfAny(row, "dtm_max");
+        if (min == null || max == null) {
+            return Optional.empty();
+        }
+        Basis basis = row.get("dtm_basis").equals("sowing") ? Basis.SOWING : Basis.TRANSPLANTING;
+        return Optional.of(new DaysToMaturity(min, max, basis));
+    }
+
+    private static int wholeNumber(CSVRecord row, String column) {
+        Integer number = wholeNumberIfAny(row, column);
+        if (number == null) {
+            throw new IllegalStateException("the crop table has no %s for %s".formatted(column, row.get("id")));
+        }
+        return number;
+    }
+
+    private static @Nullable Integer wholeNumberIfAny(CSVRecord row, String column) {
+        String cell = row.get(column);
+        return cell.matches("-?\\d+") ? Integer.valueOf(cell) : null;
+    }
+
+    private static @Nullable Double decimalIfAny(CSVRecord row, String column) {
+        String cell = row.get(column);
+        return cell.matches("-?\\d+(\\.\\d+)?") ? Double.valueOf(cell) : null;
+    }
+}

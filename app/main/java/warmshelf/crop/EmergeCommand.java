@@ -1,0 +1,82 @@
+package warmshelf.crop;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+import warmshelf.BadInput;
+import warmshelf.Output;
+
+/** {@code emerge CROP TEMP_C}: when seed of a crop is expected to come up at a temperature. */
+@Command(
+        name = "emerge",
+        description = "When seed of a crop is expected to come up at a temperature.",
+        mixinStandardHelpOptions = true)
+public final class EmergeCommand implements Callable<Integer> {
+    @Parameters(index = "0", paramLabel = "CROP", description = "A crop's id, such as pepper.")
+    private String cropId = "";
+
+    @Parameters(index = "1", paramLabel = "TEMP_C", description = "Temperature of the mix in degrees Celsius.")
+    private String temperature = "";
+
+    @Override
+    public Integer call() {
+        CropCatalogue catalogue = CropCatalogue.bundled();
+        Crop crop = catalogue.find(cropId).orElseThrow(() -> unknown(catalogue));
+        Output.json(answer(crop, catalogue.responseOf(crop), celsius()));
+        return 0;
+    }
+
+    private static Map<String, @Nullable Object> answer(Crop crop, TemperatureResponse response, double celsius) {
+        Optional<Emergence> emergence = response.at(celsius);
+        Map<String, @Nullable Object> answer = new LinkedHashMap<>();
+        answer.put("crop", crop.id());
+        answer.put("temperatureC", celsius);
+        answer.put("emerges", emergence.isPresent());
+        answer.put("days", emergence.map(e -> hundredths(e.days())).orElse(null));
+        answer.put("days5", emergence.map(e -> hundredths(e.days5())).orElse(null));
+        answer.put("days95", emergence.map(e -> hundredths(e.days95())).orElse(null));
+        answer.put("normalShare", emergence.map(EmergeCommand::share).orElse(null));
+        answer.put("bestC", response.bestC());
+        answer.put("comfortableC", ends(response.comfortable()));
+        answer.put("possibleC", ends(response.possible()));
+        answer.put("source", response.source());
+        return answer;
+    }
+
+    private static @Nullable Double share(Emergence emergence) {
+        return emergence.normalShare().isPresent()
+                ? (Double) (Math.round(emergence.normalShare().getAsDouble() * 1e4) / 1e4)
+                : null;
+    }
+
+    private static double hundredths(double days) {
+        return Math.round(days * 100) / 100.0;
+    }
+
+    private static List<Double> ends(CelsiusRange range) {
+        return List.of(range.low(), range.high());
+    }
+
+    private double celsius() {
+        try {
+            double celsius = Double.parseDouble(temperature);
+            if (celsius >= -50 && celsius <= 100) {
+                return celsius;
+            }
+        } catch (NumberFormatException notANumber) {
+            // falls through to the sentence below, which covers both cases
+        }
+        throw new BadInput(
+                "The temperature was '%s'; degrees Celsius from -50 to 100 are accepted.".formatted(temperature));
+    }
+
+    private BadInput unknown(CropCatalogue catalogue) {
+        String ids = String.join(", ", catalogue.all().stream().map(Crop::id).toList());
+        return new BadInput("There is no crop '%s'; the crops are: %s.".formatted(cropId, ids));
+    }
+}

@@ -1,0 +1,62 @@
+package warmshelf.crop;
+
+import java.util.HashMap;
+import java.util.Map;
+import org.apache.commons.csv.CSVRecord;
+import warmshelf.ReferenceTable;
+
+/**
+ * Chooses the best evidence for each crop: what the trade states where it knows better than a relative's trials or there are
+ * none, the crop's own trials, a near relative's trials.
+ */
+final class Responses {
+    private static final CelsiusRange SLIP_BED = new CelsiusRange(24, 29);
+    private static final CelsiusRange SLIPS_SPROUT = new CelsiusRange(18, 32);
+
+    private final EmergenceTable table = EmergenceTable.bundled();
+    private final Map<String, StatedRangeResponse> stated = stated();
+
+    TemperatureResponse of(CSVRecord row) {
+        StatedRangeResponse range = stated.get(row.get("id"));
+        if (range != null) {
+            return range;
+        }
+        String vegetable = row.get("emergence_table");
+        if (!vegetable.isEmpty()) {
+            return new TestedResponse(table.cellsOf(vegetable), source(row, vegetable));
+        }
+        if (row.get("treatment").contains("slips")) {
+            return new SlipsResponse(
+                    SLIP_BED,
+                    SLIPS_SPROUT,
+                    "raised from slips, not from seed, so there is no emergence to expect; roots sprout in a warm bed of"
+                            + " 24-29 C (common practice)");
+        }
+        throw new IllegalStateException("no emergence figures for " + row.get("id"));
+    }
+
+    private static String source(CSVRecord row, String vegetable) {
+        if (row.get("table_is_for_this_crop").equals("yes")) {
+            return EmergenceTable.SOURCE;
+        }
+        return "figures of a near relative (%s), not of this crop: %s".formatted(vegetable, EmergenceTable.SOURCE);
+    }
+
+    private static Map<String, StatedRangeResponse> stated() {
+        Map<String, StatedRangeResponse> ranges = new HashMap<>();
+        for (CSVRecord row : ReferenceTable.rows("emergence-range.csv")) {
+            ranges.put(
+                    row.get("crop_id"),
+                    new StatedRangeResponse(
+                            number(row, "days_min"),
+                            number(row, "days_max"),
+                            new CelsiusRange(number(row, "at_c_low"), number(row, "at_c_high")),
+                            row.get("source")));
+        }
+        return ranges;
+    }
+
+    private static double number(CSVRecord row, String column) {
+        return Double.parseDouble(row.get(column));
+    }
+}

@@ -1,0 +1,142 @@
+package warmshelf.frost;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
+
+/**
+ * A drawing of the chance of frost day by day, in the units of a box 640 wide and 260 high. Every figure is text already,
+ * so that the page only sets it down.
+ *
+ * @param line the curve as points of a polyline
+ * @param area the same closed along the bottom
+ * @param description the drawing in words, for those who do not see it
+ */
+public record FrostChart(
+        String title,
+        String description,
+        String line,
+        String area,
+        List<Tick> days,
+        List<Tick> chances,
+        List<Mark> marks) {
+
+    private static final double LEFT = 52;
+    private static final double RIGHT = 624;
+    private static final double TOP = 16;
+    private static final double BOTTOM = 218;
+    private static final double SPREADS_SHOWN = 2.6;
+    private static final int DAYS_BETWEEN_TICKS = 14;
+    private static final DateTimeFormatter SHORT_DAY = DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
+
+    /** A line of the grid: how far along its axis, and its words. */
+    public record Tick(String at, String words) {}
+
+    /** A point of the curve worth reading off. */
+    public record Mark(String x, String y, String textX, String textY, String anchor, String words) {}
+
+    /** The chance that a spring still has a frost after each day. */
+    static FrostChart spring(FrostSeason season, int year) {
+        return new Drawing(season, year, season::chanceAfter)
+                .chart("Chance of another frost after each day of spring", "after", season::dayExceededWith);
+    }
+
+    /** The chance that an autumn already had a frost before each day. */
+    static FrostChart autumn(FrostSeason season, int year) {
+        return new Drawing(season, year, season::chanceBefore)
+                .chart(
+                        "Chance that frost has already come before each day of autumn",
+                        "before",
+                        season::dayReachedWith);
+    }
+
+    private interface DayAtChance {
+        OptionalDouble of(double chance);
+    }
+
+    private static final class Drawing {
+        private final int year;
+        private final DoubleUnaryOperator chance;
+        private final double firstDay;
+        private final double lastDay;
+
+        Drawing(FrostSeason season, int year, DoubleUnaryOperator chance) {
+            this.year = year;
+            this.chance = chance;
+            this.firstDay = Math.floor(season.medianDay() - SPREADS_SHOWN * season.sdDays());
+            this.lastDay = Math.ceil(season.medianDay() + SPREADS_SHOWN * season.sdDays());
+        }
+
+        FrostChart chart(String title, String relation, DayAtChance dayAt) {
+            List<String> points = new ArrayList<>();
+            for (double day = firstDay; day <= lastDay; day++) {
+                points.add(number(x(day)) + "," + number(y(chance.applyAsDouble(day))));
+            }
+            String line = String.join(" ", points);
+            String area =
+                    number(LEFT) + "," + number(BOTTOM) + " " + line + " " + number(x(lastDay)) + "," + number(BOTTOM);
+            List<String> readings = new ArrayList<>();
+            List<Mark> marks = new ArrayList<>();
+            for (int percent : new int[] {50, 30, 10}) {
+                OptionalDouble day = dayAt.of(percent / 100.0);
+                if (day.isPresent()) {
+                    String words = percent + " % " + relation + " " + words(day.getAsDouble());
+                    readings.add(words);
+                    marks.add(mark(day.getAsDouble(), percent / 100.0, words, relation.equals("after")));
+                }
+            }
+            String description =
+                    readings.isEmpty() ? "The chance is below 10 % on every day." : String.join(", ", readings) + ".";
+            return new FrostChart(title, description, line, area, days(), chances(), marks);
+        }
+
+        /** A falling curve has room to the right of its points, a rising one to the left. */
+        private Mark mark(double day, double share, String words, boolean falling) {
+            double aside = falling ? 8 : -8;
+            return new Mark(
+                    number(x(day)),
+                    number(y(share)),
+                    number(x(day) + aside),
+                    number(y(share) - 6),
+                    falling ? "start" : "end",
+                    words);
+        }
+
+        private List<Tick> days() {
+            List<Tick> ticks = new ArrayList<>();
+            for (double day = firstDay + DAYS_BETWEEN_TICKS / 2.0; day < lastDay; day += DAYS_BETWEEN_TICKS) {
+                ticks.add(new Tick(number(x(Math.round(day))), words(Math.round(day))));
+            }
+            return ticks;
+        }
+
+        private List<Tick> chances() {
+            List<Tick> ticks = new ArrayList<>();
+            for (int percent = 0; percent <= 100; percent += 25) {
+                ticks.add(new Tick(number(y(percent / 100.0)), percent + " %"));
+            }
+            return ticks;
+        }
+
+        private String words(double day) {
+            LocalDate date = YearDay.in(year, day);
+            return SHORT_DAY.format(date);
+        }
+
+        private double x(double day) {
+            return LEFT + (RIGHT - LEFT) * (day - firstDay) / (lastDay - firstDay);
+        }
+    }
+
+    private static double y(double share) {
+        return BOTTOM - (BOTTOM - TOP) * share;
+    }
+
+    private static String number(double value) {
+        return String.format(Locale.ROOT, "%.1f", value);
+    }
+}

@@ -1,0 +1,36 @@
+package warmshelf.frost;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** When frost ends in spring and begins in autumn at one point, with what that rests on. Frost is air at or below 0 C. */
+public record FrostClimate(
+        String place,
+        double latitude,
+        double longitude,
+        double elevationM,
+        FrostSeason spring,
+        FrostSeason autumn,
+        FrostEvidence evidence) {
+
+    /**
+     * The day after which a share {@code risk} of springs still has a frost; empty when fewer springs than that have any.
+     * In warm places the day may lie in the winter before the year.
+     */
+    public Optional<LocalDate> lastSpringFrost(double risk, int year) {
+        return dated(spring.dayExceededWith(risk), year);
+    }
+
+    /**
+     * The day before which a share {@code risk} of autumns already had a frost; empty when fewer autumns than that have
+     * any. In warm places the day may lie in the winter after the year.
+     */
+    public Optional<LocalDate> firstAutumnFrost(double risk, int year) {
+        return dated(autumn.dayReachedWith(risk), year);
+    }
+
+    private static Optional<LocalDate> dated(OptionalDouble day, int year) {
+        return day.isPresent() ? Optional.of(YearDay.in(year, day.getAsDouble())) : Optional.empty();
+    }
+}

@@ -1,0 +1,44 @@
+package warmshelf.frost;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** The cautions a reader of frost dates needs, in plain sentences. */
+final class FrostNotes {
+    private static final double FAR_STATION_KM = 40;
+    private static final double GREAT_DIFFERENCE_M = 150;
+
+    private FrostNotes() {}
+
+    static List<String> of(SurfacePoint point, double elevationM, double elevationSdM) {
+        List<String> notes = new ArrayList<>();
+        notes.add(
+                "The dates rest on the years 1981-2010 and on air at the height of a thermometer shelter; on a clear, still"
+                        + " night the ground is colder.");
+        if (elevationSdM > 0) {
+            notes.add(
+                    "The elevation of %.0f m is the average of a cell about 9 km across; a garden higher or lower than that"
+                                    .formatted(elevationM)
+                            + " has other dates: enter its own elevation.");
+        }
+        double difference = Math.abs(elevationM - point.referenceElevationM());
+        if (difference > GREAT_DIFFERENCE_M) {
+            notes.add(
+                    "The stations around lie %.0f m %s, so the dates are moved far and are less certain; make sure of the elevation."
+                            .formatted(difference, elevationM > point.referenceElevationM() ? "lower" : "higher"));
+        }
+        if (point.nearestStationKm() > FAR_STATION_KM) {
+            notes.add("The nearest station with published dates is %.0f km away; trust these dates less."
+                    .formatted(point.nearestStationKm()));
+        }
+        if (point.freezeRareShare() > 0) {
+            notes.add(
+                    "Frost is rare here: at %.0f %% of the stations around it comes in fewer than one year in ten. The chances"
+                                    .formatted(100 * point.freezeRareShare())
+                            + " count such stations with one year in twenty and all others with a frost every year, which errs on"
+                            + " the safe side.");
+        }
+        notes.add("Your own garden may be a frost pocket: cold air gathers in hollows and behind hedges.");
+        return List.copyOf(notes);
+    }
+}

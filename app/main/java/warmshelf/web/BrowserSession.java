@@ -1,0 +1,48 @@
+package warmshelf.web;
+
+import io.javalin.http.Context;
+import org.jspecify.annotations.Nullable;
+
+/** A browser's session as the pages see it: handing it out, ending it, and where the browser is. */
+public final class BrowserSession {
+    private final Doors doors;
+    private final SessionCookie cookie;
+    private final ClientAddress address;
+    private final @Nullable String baseUrl;
+
+    public BrowserSession(Doors doors, WebSettings settings) {
+        this.doors = doors;
+        this.cookie = new SessionCookie(settings.https());
+        this.address = new ClientAddress(settings.trustedProxies());
+        this.baseUrl = settings.baseUrl();
+    }
+
+    /** A page's whole address, to be given to somebody else. */
+    public String wholeAddress(Context ctx, String path) {
+        String base = baseUrl == null ? ctx.scheme() + "://" + ctx.host() : baseUrl;
+        return base + path;
+    }
+
+    /** Where the request comes from, as far as it can be known. */
+    public String address(Context ctx) {
+        return address.of(ctx);
+    }
+
+    /** Gives the browser its new session; the one it held before ends, so no token outlives a sign-in. */
+    public void letIn(Context ctx, String sessionToken) {
+        end(ctx);
+        cookie.set(ctx, sessionToken);
+    }
+
+    public void signOut(Context ctx) {
+        end(ctx);
+        cookie.clear(ctx);
+    }
+
+    private void end(Context ctx) {
+        @Nullable String token = cookie.read(ctx);
+        if (token != null) {
+            Visitor.maybe(ctx).ifPresent(visitor -> doors.end(token, visitor.memberId()));
+        }
+    }
+}
