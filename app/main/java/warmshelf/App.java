@@ -2,6 +2,7 @@ package warmshelf;
 
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import warmshelf.check.TodayCommand;
 import warmshelf.crop.EmergeCommand;
 import warmshelf.frost.FrostCommand;
 import warmshelf.seed.SowCommand;
@@ -12,7 +13,13 @@ import warmshelf.timeline.TimelineCommand;
         name = "warmshelf",
         description = "Shared heat mats, lit shelves and daily looks for a seed-starting group.",
         mixinStandardHelpOptions = true,
-        subcommands = {FrostCommand.class, ServeCommand.class, SowCommand.class, TimelineCommand.class})
+        subcommands = {
+            FrostCommand.class,
+            ServeCommand.class,
+            SowCommand.class,
+            TimelineCommand.class,
+            TodayCommand.class
+        })
 public final class App {
     private App() {}
 

@@ -3,10 +3,7 @@ package warmshelf;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
-import warmshelf.allocation.ClashStore;
-import warmshelf.allocation.RequestStore;
-import warmshelf.allocation.SpaceStore;
-import warmshelf.allocation.StayStore;
+import warmshelf.allocation.SetPointPages;
 import warmshelf.check.CheckRoom;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
@@ -37,12 +34,8 @@ import warmshelf.shelf.MatStore;
 import warmshelf.shelf.SitePages;
 import warmshelf.shelf.SiteStore;
 import warmshelf.shelf.StandStore;
-import warmshelf.sowing.EntryStore;
-import warmshelf.sowing.GrowerFrost;
-import warmshelf.sowing.HistoryStore;
-import warmshelf.sowing.SowingPlanner;
 import warmshelf.sowing.SowingRoom;
-import warmshelf.sowing.SowingStore;
+import warmshelf.sowing.SowingStores;
 import warmshelf.web.BookPages;
 import warmshelf.web.BrowserSession;
 import warmshelf.web.HealthPages;
@@ -82,24 +75,12 @@ final class Rooms {
                 new BoardPages(sites, board),
                 new FrostPages(),
                 new SeedBoxPages(new LotStore(database, audit), crops)));
-        pages.addAll(sowingRooms(database, audit, crops));
-        return pages;
-    }
-
-    /** Asking, placing and the daily round stand on the same stores. */
-    private static List<Pages> sowingRooms(Database database, Audit audit, CropCatalogue crops) {
-        SowingPlanner planner = new SowingPlanner(crops, new GrowerFrost());
-        SowingStore sowings = new SowingStore(database, crops, audit);
-        EntryStore entries = new EntryStore(audit);
-        RequestStore requests = new RequestStore(database, audit);
-        StayStore stays = new StayStore(audit, new ClashStore(crops));
-        HistoryStore histories = new HistoryStore(database, audit, sowings, entries, requests, stays);
-        LotStore lots = new LotStore(database, audit);
-        SpaceStore space = new SpaceStore(database);
-        List<Pages> pages = new ArrayList<>();
-        pages.addAll(SowingRoom.pages(database, crops, planner, lots, sowings, requests, histories, space));
-        pages.addAll(RequestRoom.pages(database, planner, sowings, requests, histories, stays, space));
-        pages.addAll(CheckRoom.pages(database, audit, planner, sowings, entries, histories, stays, lots, space));
+        // Asking, placing and the daily round stand on the same stores.
+        SowingStores stores = SowingStores.over(database, audit);
+        pages.add(new SetPointPages(database, stores.stays()));
+        pages.addAll(SowingRoom.pages(stores));
+        pages.addAll(RequestRoom.pages(stores));
+        pages.addAll(CheckRoom.pages(stores));
         return pages;
     }
 }

@@ -1,39 +1,29 @@
 package warmshelf.check;
 
 import java.util.List;
-import warmshelf.allocation.SpaceStore;
-import warmshelf.allocation.StayStore;
-import warmshelf.db.Audit;
-import warmshelf.db.Database;
-import warmshelf.seed.LotStore;
-import warmshelf.sowing.EntryStore;
-import warmshelf.sowing.HistoryStore;
-import warmshelf.sowing.SowingPlanner;
-import warmshelf.sowing.SowingStore;
+import warmshelf.sowing.SowingStores;
 import warmshelf.web.Pages;
 
 /** The daily round, wired. */
 public final class CheckRoom {
     private CheckRoom() {}
 
-    public static List<Pages> pages(
-            Database database,
-            Audit audit,
-            SowingPlanner planner,
-            SowingStore sowings,
-            EntryStore entries,
-            HistoryStore histories,
-            StayStore stays,
-            LotStore lots,
-            SpaceStore space) {
-        RoundReader reader = new RoundReader(planner);
-        TodayStore today = new TodayStore(database);
-        RoundStore rounds = new RoundStore(histories, today, new WalkStore(database), reader);
-        TickStore ticks = new TickStore(database, audit, sowings, entries, stays, lots);
+    public static List<Pages> pages(SowingStores stores) {
+        RoundReader reader = new RoundReader(stores.planner());
+        TickStore ticks = new TickStore(
+                stores.database(), stores.audit(), stores.sowings(), stores.entries(), stores.stays(), stores.lots());
         return List.of(
-                new TodayPages(rounds, today, space),
-                new TickPages(histories, reader, ticks, space),
-                new ReadingPages(new ReadingStore(database, audit)),
-                new DutyPages(new DutyStore(database, audit)));
+                new TodayPages(rounds(stores), new TodayStore(stores.database()), stores.space()),
+                new TickPages(stores.histories(), reader, ticks, stores.space()),
+                new ReadingPages(new ReadingStore(stores.database(), stores.audit())),
+                new DutyPages(new DutyStore(stores.database(), stores.audit())));
+    }
+
+    static RoundStore rounds(SowingStores stores) {
+        return new RoundStore(
+                stores.histories(),
+                new TodayStore(stores.database()),
+                new WalkStore(stores.database()),
+                new RoundReader(stores.planner()));
     }
 }

@@ -8,6 +8,7 @@ import java.util.UUID;
 import java.util.function.IntUnaryOperator;
 import java.util.stream.Stream;
 import warmshelf.allocation.MatSpace;
+import warmshelf.allocation.SetPointForm;
 import warmshelf.allocation.Slot;
 import warmshelf.allocation.SpaceRequest;
 import warmshelf.allocation.Spot;
@@ -42,7 +43,7 @@ final class PlacementForm {
         if (reader.ok() && from.isBefore(today)) {
             reader.refuse("from", "The first day was %s, which has passed; today is %s.".formatted(from, today));
         }
-        int celsius = celsius();
+        int celsius = SetPointForm.celsius(reader, units);
         Slot slot = slot();
         if (!reader.ok() || mat.isEmpty()) {
             return Optional.empty();
@@ -78,14 +79,6 @@ final class PlacementForm {
         } catch (IllegalArgumentException notAnId) {
             return new UUID(0, 0);
         }
-    }
-
-    /** Typed in the coordinator's own unit; whole degrees Celsius are stored. */
-    private int celsius() {
-        if (units.temperature().equals("F")) {
-            return (int) Math.round((reader.wholeNumber("celsius", "The set-point in °F", 50, 104) - 32) * 5 / 9.0);
-        }
-        return reader.wholeNumber("celsius", "The set-point in °C", 10, 40);
     }
 
     private Slot slot() {

@@ -1,0 +1,45 @@
+package warmshelf.sowing;
+
+import warmshelf.allocation.ClashStore;
+import warmshelf.allocation.RequestStore;
+import warmshelf.allocation.SpaceStore;
+import warmshelf.allocation.StayStore;
+import warmshelf.crop.CropCatalogue;
+import warmshelf.db.Audit;
+import warmshelf.db.Database;
+import warmshelf.seed.LotStore;
+
+/** The stores that asking, placing and the daily round share, over one database. */
+public record SowingStores(
+        Database database,
+        Audit audit,
+        CropCatalogue crops,
+        SowingPlanner planner,
+        LotStore lots,
+        SowingStore sowings,
+        EntryStore entries,
+        RequestStore requests,
+        StayStore stays,
+        HistoryStore histories,
+        SpaceStore space) {
+
+    public static SowingStores over(Database database, Audit audit) {
+        CropCatalogue crops = CropCatalogue.bundled();
+        SowingStore sowings = new SowingStore(database, crops, audit);
+        EntryStore entries = new EntryStore(audit);
+        RequestStore requests = new RequestStore(database, audit);
+        StayStore stays = new StayStore(audit, new ClashStore(crops));
+        return new SowingStores(
+                database,
+                audit,
+                crops,
+                new SowingPlanner(crops, new GrowerFrost()),
+                new LotStore(database, audit),
+                sowings,
+                entries,
+                requests,
+                stays,
+                new HistoryStore(database, audit, sowings, entries, requests, stays),
+                new SpaceStore(database));
+    }
+}
