@@ -31,6 +31,12 @@ public record EditPage(
         return new EditPage(template, heading, address, form, new Stored(words, version), false);
     }
 
+    /** The version to save over: the one the person has seen. */
+    public String version() {
+        String current = stored == null ? "" : String.valueOf(stored.version());
+        return overtaken ? current : form.typed().getOrDefault("version", current);
+    }
+
     /** The same text once more, to be saved over the newer state by someone who has now seen it. */
     EditPage whenOvertaken() {
         return new EditPage(template, heading, address, form, stored, true);
