@@ -111,7 +111,8 @@ class ErrorPagesTest {
     }
 
     private String raw(String request) throws IOException {
-        try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), group.server().port())) {
+        try (Socket socket =
+                new Socket(InetAddress.getLoopbackAddress(), group.server().port())) {
             socket.getOutputStream().write(request.getBytes(StandardCharsets.ISO_8859_1));
             return new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         }
