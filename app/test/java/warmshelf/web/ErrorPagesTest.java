@@ -3,6 +3,7 @@ package warmshelf.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.net.InetAddress;
 import java.net.Socket;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
@@ -110,7 +111,8 @@ class ErrorPagesTest {
     }
 
     private String raw(String request) throws IOException {
-        try (Socket socket = new Socket("127.0.0.1", group.server().port())) {
+        try (Socket socket =
+                new Socket(InetAddress.getLoopbackAddress(), group.server().port())) {
             socket.getOutputStream().write(request.getBytes(StandardCharsets.ISO_8859_1));
             return new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         }
