@@ -10,6 +10,8 @@ create table sowing (
   container varchar(10) not null,
   quarters integer not null,
   seeds integer not null,
+  seeds_per_cell integer not null,
+  cells integer not null,
   -- the chance of a later frost the member accepts
   risk numeric(4, 3) not null,
   -- the day the plants go out under cover, where no frost date decides; null: outdoors, by frost
@@ -21,6 +23,7 @@ create table sowing (
   constraint sowing_pk primary key (id),
   constraint sowing_plants_wanted check (plants_wanted >= 1),
   constraint sowing_seeds check (seeds >= 1),
+  constraint sowing_cells check (cells >= 1 and seeds_per_cell >= 1),
   constraint sowing_method check (method in ('cells', 'bag')),
   constraint sowing_container check (container in ('tray', 'half-tray', 'bag')),
   constraint sowing_quarters check (quarters in (1, 2, 4)),

@@ -10,6 +10,8 @@ create table entry (
   sprouted integer,
   moved integer,
   lost integer,
+  -- the bag is done with: what has not sprouted by now is not waited for
+  finished boolean not null,
   celsius numeric(4, 1),
   problem varchar(20),
   note varchar(1000) not null,

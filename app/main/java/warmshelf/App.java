@@ -4,13 +4,15 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import warmshelf.crop.EmergeCommand;
 import warmshelf.frost.FrostCommand;
+import warmshelf.seed.SowCommand;
+import warmshelf.timeline.TimelineCommand;
 
 /** The command line: what {@code java -jar warmshelf.jar} does. */
 @Command(
         name = "warmshelf",
         description = "Shared heat mats, lit shelves and daily looks for a seed-starting group.",
         mixinStandardHelpOptions = true,
-        subcommands = {ServeCommand.class, FrostCommand.class})
+        subcommands = {FrostCommand.class, ServeCommand.class, SowCommand.class, TimelineCommand.class})
 public final class App {
     private App() {}
 

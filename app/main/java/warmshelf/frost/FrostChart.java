@@ -9,7 +9,7 @@ import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 
 /**
- * A drawing of the chance of frost day by day, in the units of a box 640 wide and 260 high. Every figure is text already,
+ * A drawing of the chance of frost day by day, in the units of a box 420 wide and 260 high, small enough for its words to stay legible on a phone. Every figure is text already,
  * so that the page only sets it down.
  *
  * @param line the curve as points of a polyline
@@ -25,12 +25,12 @@ public record FrostChart(
         List<Tick> chances,
         List<Mark> marks) {
 
-    private static final double LEFT = 52;
-    private static final double RIGHT = 624;
+    private static final double LEFT = 48;
+    private static final double RIGHT = 408;
     private static final double TOP = 16;
     private static final double BOTTOM = 218;
     private static final double SPREADS_SHOWN = 2.6;
-    private static final int DAYS_BETWEEN_TICKS = 14;
+    private static final int MOST_TICKS = 6;
     private static final DateTimeFormatter SHORT_DAY = DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
 
     /** A line of the grid: how far along its axis, and its words. */
@@ -86,7 +86,7 @@ public record FrostChart(
                 if (day.isPresent()) {
                     String words = percent + " % " + relation + " " + words(day.getAsDouble());
                     readings.add(words);
-                    marks.add(mark(day.getAsDouble(), percent / 100.0, words, relation.equals("after")));
+                    marks.add(mark(day.getAsDouble(), percent, relation.equals("after")));
                 }
             }
             String description =
@@ -95,21 +95,23 @@ public record FrostChart(
         }
 
         /** A falling curve has room to the right of its points, a rising one to the left. */
-        private Mark mark(double day, double share, String words, boolean falling) {
+        private Mark mark(double day, int percent, boolean falling) {
+            double height = y(percent / 100.0);
             double aside = falling ? 8 : -8;
             return new Mark(
                     number(x(day)),
-                    number(y(share)),
+                    number(height),
                     number(x(day) + aside),
-                    number(y(share) - 6),
+                    number(height - 6),
                     falling ? "start" : "end",
-                    words);
+                    percent + " %: " + words(day));
         }
 
         private List<Tick> days() {
             List<Tick> ticks = new ArrayList<>();
-            for (double day = firstDay + DAYS_BETWEEN_TICKS / 2.0; day < lastDay; day += DAYS_BETWEEN_TICKS) {
-                ticks.add(new Tick(number(x(Math.round(day))), words(Math.round(day))));
+            int weeks = 1 + (int) ((lastDay - firstDay) / 7 / MOST_TICKS);
+            for (double day = firstDay + 3; day < lastDay - 3; day += 7 * weeks) {
+                ticks.add(new Tick(number(x(day)), words(day)));
             }
             return ticks;
         }

@@ -2,6 +2,7 @@ package warmshelf.frost;
 
 import java.time.Clock;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -37,7 +38,7 @@ public final class FrostCommand implements Callable<Integer> {
     private @Nullable Integer season;
 
     public FrostCommand() {
-        this(Clock.systemDefaultZone());
+        this(Clock.system(ZoneId.systemDefault()));
     }
 
     FrostCommand(Clock clock) {

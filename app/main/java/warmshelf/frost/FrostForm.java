@@ -88,7 +88,7 @@ public final class FrostForm {
         }
         Optional<PostcodePlace> place = Postcodes.bundled().find(country, code);
         if (place.isEmpty()) {
-            reader.refuse("postcode", UnknownPostcode.sentence(country, code));
+            reader.refuse("postcode", UnknownPostcode.shortSentence(country, code));
             similar = Postcodes.bundled().similarTo(code);
             return;
         }

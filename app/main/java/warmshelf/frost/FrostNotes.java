@@ -5,6 +5,10 @@ import java.util.List;
 
 /** The cautions a reader of frost dates needs, in plain sentences. */
 final class FrostNotes {
+    static final String FROST_POCKET =
+            "Your own garden may be a frost pocket: cold air gathers in hollows and behind hedges and"
+                    + " walls, and can freeze plants there well after the neighbours' last frost.";
+
     private static final double FAR_STATION_KM = 40;
     private static final double GREAT_DIFFERENCE_M = 150;
 
@@ -38,7 +42,7 @@ final class FrostNotes {
                             + " count such stations with one year in twenty and all others with a frost every year, which errs on"
                             + " the safe side.");
         }
-        notes.add("Your own garden may be a frost pocket: cold air gathers in hollows and behind hedges.");
+        notes.add(FROST_POCKET);
         return List.copyOf(notes);
     }
 }

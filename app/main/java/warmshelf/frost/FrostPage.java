@@ -28,6 +28,7 @@ public record FrostPage(int season, @Nullable View view, List<PostcodePlace> sim
             String autumnSentence,
             List<Fact> facts,
             List<String> notes,
+            String caution,
             FrostChart springChart,
             FrostChart autumnChart) {
 
@@ -42,9 +43,17 @@ public record FrostPage(int season, @Nullable View view, List<PostcodePlace> sim
                     spring(climate, season),
                     autumn(climate, season),
                     FrostFacts.of(climate),
-                    climate.evidence().notes(),
+                    notesBesidesCaution(climate),
+                    FrostNotes.FROST_POCKET,
                     FrostChart.spring(climate.spring(), season),
                     FrostChart.autumn(climate.autumn(), season));
+        }
+
+        /** The caution about frost pockets has its own place on the page, beside the dates. */
+        private static List<String> notesBesidesCaution(FrostClimate climate) {
+            return climate.evidence().notes().stream()
+                    .filter(note -> !note.equals(FrostNotes.FROST_POCKET))
+                    .toList();
         }
 
         private static String spring(FrostClimate climate, int season) {

@@ -18,7 +18,8 @@ public final class FrostPages implements Pages {
     private void show(Context ctx) {
         Visitor visitor = Visitor.of(ctx);
         FrostForm form = FrostForm.of(ctx.queryParamMap(), visitor.country(), visitor.postcode());
-        if (!form.problems().isEmpty()) {
+        boolean asked = !ctx.queryParamMap().isEmpty();
+        if (asked && !form.problems().isEmpty()) {
             ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
         }
         ctx.render("frost/show.peb", Map.of("page", FrostPage.of(form, visitor.season()), "form", form));

@@ -1,6 +1,7 @@
 package warmshelf.frost;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import warmshelf.frost.SurfacePoint.Cell;
@@ -52,18 +53,14 @@ public final class FrostSurface {
         return byLatitude != 0 ? byLatitude : Double.compare(Double.parseDouble(row[1]), longitude);
     }
 
-    private static double[] numbers(String[] row) {
-        double[] numbers = new double[row.length];
-        for (int i = 0; i < row.length; i++) {
-            numbers[i] = Double.parseDouble(row[i]);
-        }
-        return numbers;
+    private static List<Double> numbers(String[] row) {
+        return Arrays.stream(row).map(Double::valueOf).toList();
     }
 
     private static SurfacePoint blended(List<Corner> corners) {
         double total = corners.stream().mapToDouble(Corner::weight).sum();
         List<Cell> cells = corners.stream()
-                .map(corner -> new Cell(corner.row[0], corner.row[1], corner.weight / total))
+                .map(corner -> new Cell(corner.row.get(0), corner.row.get(1), corner.weight / total))
                 .toList();
         return new SurfacePoint(
                 cells,
@@ -78,12 +75,12 @@ public final class FrostSurface {
     private static double mean(List<Corner> corners, int column) {
         double total = corners.stream().mapToDouble(Corner::weight).sum();
         return corners.stream()
-                        .mapToDouble(corner -> corner.weight * corner.row[column])
+                        .mapToDouble(corner -> corner.weight * corner.row.get(column))
                         .sum()
                 / total;
     }
 
-    private record Corner(double[] row, double weight) {}
+    private record Corner(List<Double> row, double weight) {}
 
     private static final class Bundled {
         static final FrostSurface SURFACE = new FrostSurface(SortedRows.of("frost-surface-us.csv"));

@@ -10,11 +10,18 @@ final class UnknownPostcode {
 
     private UnknownPostcode() {}
 
+    /** For a page, which lists similar postcodes and the fields for a point itself. */
+    static String shortSentence(String country, String code) {
+        return isUnitedStates(country)
+                ? "There is no postcode '%s'; pick a similar one, or give latitude, longitude and elevation."
+                        .formatted(shortened(code))
+                : otherCountry(country);
+    }
+
+    /** For a command, which has nothing but the sentence. */
     static String sentence(String country, String code) {
-        String shown = shortened(code);
-        if (!country.strip().toUpperCase(Locale.ROOT).equals(Postcodes.UNITED_STATES)) {
-            return "Postcodes of '%s' are not known here, only those of US; give latitude, longitude and elevation instead."
-                    .formatted(shortened(country));
+        if (!isUnitedStates(country)) {
+            return otherCountry(country);
         }
         List<PostcodePlace> similar = Postcodes.bundled().similarTo(code);
         String offer = similar.isEmpty()
@@ -22,7 +29,16 @@ final class UnknownPostcode {
                 : "similar ones are "
                         + similar.stream().map(PostcodePlace::name).collect(Collectors.joining("; "));
         return "There is no postcode '%s'; %s. Latitude, longitude and elevation are accepted too."
-                .formatted(shown, offer);
+                .formatted(shortened(code), offer);
+    }
+
+    private static boolean isUnitedStates(String country) {
+        return country.strip().toUpperCase(Locale.ROOT).equals(Postcodes.UNITED_STATES);
+    }
+
+    private static String otherCountry(String country) {
+        return "Postcodes of '%s' are not known here, only those of US; give latitude, longitude and elevation instead."
+                .formatted(shortened(country));
     }
 
     private static String shortened(String text) {

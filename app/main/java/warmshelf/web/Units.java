@@ -14,16 +14,17 @@ public record Units(String temperature, String length) {
 
     /** For example '26 °C' or '79 °F'. */
     public String temperature(double celsius) {
-        return Math.round(degrees(celsius)) + " °" + temperature;
+        return degrees(celsius) + " °" + temperature;
     }
 
     /** For example '24–30 °C'. */
     public String temperatureRange(double lowC, double highC) {
-        return Math.round(degrees(lowC)) + "–" + temperature(highC);
+        return degrees(lowC) + "–" + temperature(highC);
     }
 
-    private double degrees(double celsius) {
-        return temperature.equals("F") ? celsius * 9 / 5 + 32 : celsius;
+    /** The whole degrees a person of these units reads or types for a temperature. */
+    public long degrees(double celsius) {
+        return Math.round(temperature.equals("F") ? celsius * 9 / 5 + 32 : celsius);
     }
 
     /** For example '0.6 cm' or '0.25 in'. */

@@ -1,0 +1,50 @@
+package warmshelf.allocation;
+
+import warmshelf.crop.CelsiusRange;
+
+/** The whole degrees Celsius that suit something lying on a mat, both ends included. */
+public record Band(int lowC, int highC) {
+    public Band {
+        if (lowC > highC) {
+            throw new IllegalArgumentException("a band needs its low end first, was " + lowC + " to " + highC);
+        }
+    }
+
+    /** The whole degrees within a range; where it holds none, the one nearest to its middle. */
+    public static Band within(CelsiusRange range) {
+        int low = (int) Math.ceil(range.low());
+        int high = (int) Math.floor(range.high());
+        if (low <= high) {
+            return new Band(low, high);
+        }
+        int middle = (int) Math.round((range.low() + range.high()) / 2);
+        return new Band(middle, middle);
+    }
+
+    public boolean contains(int celsius) {
+        return lowC <= celsius && celsius <= highC;
+    }
+
+    public boolean overlaps(Band other) {
+        return lowC <= other.highC && other.lowC <= highC;
+    }
+
+    /** The degree of this band nearest to the one given. */
+    public int nearestTo(int celsius) {
+        return Math.max(lowC, Math.min(highC, celsius));
+    }
+
+    /** In both units, for sentences that anyone may read: '24–30 °C (75–86 °F)'. */
+    public String words() {
+        return "%d–%d °C (%d–%d °F)".formatted(lowC, highC, fahrenheit(lowC), fahrenheit(highC));
+    }
+
+    /** One degree in both units: '26 °C (79 °F)'. */
+    public static String words(int celsius) {
+        return "%d °C (%d °F)".formatted(celsius, fahrenheit(celsius));
+    }
+
+    private static long fahrenheit(int celsius) {
+        return Math.round(celsius * 9 / 5.0 + 32);
+    }
+}

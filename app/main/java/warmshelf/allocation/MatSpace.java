@@ -1,0 +1,14 @@
+package warmshelf.allocation;
+
+import java.util.List;
+import java.util.UUID;
+
+/**
+ * A mat as the placing sees it.
+ *
+ * @param where site, rack and shelf in words
+ * @param thermostat the temperatures it can hold
+ * @param usualC the set-point it is given when nothing else decides
+ * @param places in order; the first is place 1
+ */
+public record MatSpace(UUID id, String name, String where, Band thermostat, int usualC, List<UUID> places) {}

@@ -1,0 +1,15 @@
+package warmshelf.allocation;
+
+import java.time.LocalDate;
+
+/** The true reason why a request finds no space. */
+public sealed interface NoSpace {
+    /** No mat can hold a temperature that suits the crop. */
+    record NoMatInBand(Band band) implements NoSpace {}
+
+    /** Every fitting mat is taken, or stands at another temperature, from the first to the last sensible start. */
+    record Full(LocalDate first, LocalDate last) implements NoSpace {}
+
+    /** The last sensible start has passed. */
+    record TooLate(LocalDate latest) implements NoSpace {}
+}

@@ -1,0 +1,102 @@
+package warmshelf.allocation;
+
+import static warmshelf.db.generated.Tables.SPACE_REQUEST;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.jooq.Condition;
+import org.jooq.DSLContext;
+import org.jooq.Record;
+import org.jspecify.annotations.Nullable;
+import warmshelf.db.Audit;
+import warmshelf.db.Database;
+
+/** Keeps requests for warm space and what was decided on them. */
+public final class RequestStore {
+    private final DSLContext sql;
+    private final Audit audit;
+
+    public RequestStore(Database database, Audit audit) {
+        this.sql = database.sql();
+        this.audit = audit;
+    }
+
+    public Optional<SpaceRequest> find(UUID sowing) {
+        return find(sql, sowing);
+    }
+
+    /** The request of a sowing, read within a transaction. */
+    public Optional<SpaceRequest> find(DSLContext tx, UUID sowing) {
+        return requests(tx, SPACE_REQUEST.SOWING_ID.eq(sowing)).stream().findFirst();
+    }
+
+    /** The requests that wait for a decision, the earliest ideal day first. */
+    public List<SpaceRequest> waiting() {
+        return requests(sql, SPACE_REQUEST.STATE.eq(SpaceRequest.State.WAITING.word()));
+    }
+
+    /** The requests of some sowings. */
+    public List<SpaceRequest> ofSowings(java.util.Collection<UUID> sowings) {
+        return requests(sql, SPACE_REQUEST.SOWING_ID.in(sowings));
+    }
+
+    /** Adds a waiting request within the caller's transaction. */
+    public void add(DSLContext tx, SpaceRequest request) {
+        tx.insertInto(SPACE_REQUEST)
+                .set(SPACE_REQUEST.SOWING_ID, request.sowingId())
+                .set(SPACE_REQUEST.STATE, request.state().word())
+                .set(SPACE_REQUEST.EARLIEST, request.earliest())
+                .set(SPACE_REQUEST.IDEAL, request.ideal())
+                .set(SPACE_REQUEST.LATEST, request.latest())
+                .set(SPACE_REQUEST.DAYS, request.days())
+                .set(SPACE_REQUEST.QUARTERS, request.quarters())
+                .set(SPACE_REQUEST.LOW_C, request.band().lowC())
+                .set(SPACE_REQUEST.HIGH_C, request.band().highC())
+                .set(SPACE_REQUEST.REASON, request.reason())
+                .set(SPACE_REQUEST.VERSION, request.version())
+                .execute();
+    }
+
+    /**
+     * Decides on a request if nobody else did since it was read.
+     *
+     * @return false when someone else was first
+     */
+    public boolean decide(
+            DSLContext tx, SpaceRequest request, SpaceRequest.State state, String reason, @Nullable UUID by) {
+        int changed = tx.update(SPACE_REQUEST)
+                .set(SPACE_REQUEST.STATE, state.word())
+                .set(SPACE_REQUEST.REASON, reason)
+                .set(SPACE_REQUEST.DECIDED_BY, by)
+                .set(SPACE_REQUEST.DECIDED_AT, audit.now())
+                .set(SPACE_REQUEST.VERSION, SPACE_REQUEST.VERSION.plus(1))
+                .where(SPACE_REQUEST.SOWING_ID.eq(request.sowingId()), SPACE_REQUEST.VERSION.eq(request.version()))
+                .execute();
+        if (changed == 1) {
+            audit.write(tx, by, "request " + state.word(), "sowing", request.sowingId(), reason);
+        }
+        return changed == 1;
+    }
+
+    private static List<SpaceRequest> requests(DSLContext from, Condition which) {
+        return from.selectFrom(SPACE_REQUEST)
+                .where(which)
+                .orderBy(SPACE_REQUEST.IDEAL, SPACE_REQUEST.SOWING_ID)
+                .fetch(RequestStore::request);
+    }
+
+    private static SpaceRequest request(Record found) {
+        return new SpaceRequest(
+                found.get(SPACE_REQUEST.SOWING_ID),
+                SpaceRequest.State.named(found.get(SPACE_REQUEST.STATE)),
+                found.get(SPACE_REQUEST.EARLIEST),
+                found.get(SPACE_REQUEST.IDEAL),
+                found.get(SPACE_REQUEST.LATEST),
+                found.get(SPACE_REQUEST.DAYS),
+                found.get(SPACE_REQUEST.QUARTERS),
+                new Band(found.get(SPACE_REQUEST.LOW_C), found.get(SPACE_REQUEST.HIGH_C)),
+                found.get(SPACE_REQUEST.REASON),
+                found.get(SPACE_REQUEST.VERSION));
+    }
+}

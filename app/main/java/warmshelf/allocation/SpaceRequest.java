@@ -1,0 +1,56 @@
+package warmshelf.allocation;
+
+import java.time.LocalDate;
+import java.util.UUID;
+
+/**
+ * What a sowing asks of the mats, and what became of it.
+ *
+ * @param days on the mat at the temperature that suits best
+ * @param band set-points that suit the crop
+ * @param reason why it was refused, or empty
+ */
+public record SpaceRequest(
+        UUID sowingId,
+        State state,
+        LocalDate earliest,
+        LocalDate ideal,
+        LocalDate latest,
+        int days,
+        int quarters,
+        Band band,
+        String reason,
+        int version) {
+
+    /** Where a request stands. */
+    public enum State {
+        WAITING("waiting"),
+        PLACED("placed"),
+        REFUSED("refused"),
+        WITHDRAWN("withdrawn");
+
+        private final String word;
+
+        State(String word) {
+            this.word = word;
+        }
+
+        public String word() {
+            return word;
+        }
+
+        /** The state of that word. */
+        public static State named(String word) {
+            for (State state : values()) {
+                if (state.word.equals(word)) {
+                    return state;
+                }
+            }
+            throw new IllegalArgumentException("no request is '" + word + "'");
+        }
+    }
+
+    public boolean isWaiting() {
+        return state == State.WAITING;
+    }
+}

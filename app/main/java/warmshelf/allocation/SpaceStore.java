@@ -1,0 +1,147 @@
+package warmshelf.allocation;
+
+import static warmshelf.db.generated.Tables.MAT;
+import static warmshelf.db.generated.Tables.MAT_DAY;
+import static warmshelf.db.generated.Tables.PLACE;
+import static warmshelf.db.generated.Tables.QUARTER_DAY;
+import static warmshelf.db.generated.Tables.RACK;
+import static warmshelf.db.generated.Tables.SHELF;
+import static warmshelf.db.generated.Tables.SITE;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.UUID;
+import org.jooq.DSLContext;
+import org.jooq.Record;
+import org.jooq.Records;
+import warmshelf.db.Database;
+
+/** Reads the mats, and which of their quarters are taken on which days. */
+public final class SpaceStore {
+    private final DSLContext sql;
+
+    public SpaceStore(Database database) {
+        this.sql = database.sql();
+    }
+
+    /** The board from one day up to but not on another. */
+    public Board board(LocalDate from, LocalDate to) {
+        Board board = new Board(from, to, mats());
+        sql.select(QUARTER_DAY.PLACE_ID, QUARTER_DAY.QUARTER, QUARTER_DAY.ON_DAY)
+                .from(QUARTER_DAY)
+                .where(QUARTER_DAY.KIND.eq("mat"), QUARTER_DAY.ON_DAY.ge(from), QUARTER_DAY.ON_DAY.lt(to))
+                .forEach(taken -> board.take(
+                        taken.value1(),
+                        new Slot(taken.value2(), 1),
+                        taken.value3(),
+                        taken.value3().plusDays(1)));
+        // A set-point binds only while something lies on the mat: an empty mat may be turned to another temperature.
+        sql.selectDistinct(MAT_DAY.MAT_ID, MAT_DAY.ON_DAY, MAT_DAY.CELSIUS)
+                .from(MAT_DAY)
+                .join(QUARTER_DAY)
+                .on(QUARTER_DAY.MAT_ID.eq(MAT_DAY.MAT_ID), QUARTER_DAY.ON_DAY.eq(MAT_DAY.ON_DAY))
+                .where(MAT_DAY.ON_DAY.ge(from), MAT_DAY.ON_DAY.lt(to))
+                .forEach(fixed -> board.setPoint(
+                        fixed.value1(), fixed.value2(), fixed.value2().plusDays(1), fixed.value3()));
+        return board;
+    }
+
+    /** Every mat in walking order. */
+    public List<MatSpace> mats() {
+        var places = sql.select(PLACE.MAT_ID, PLACE.ID)
+                .from(PLACE)
+                .where(PLACE.KIND.eq("mat"))
+                .orderBy(PLACE.NUMBER)
+                .fetchGroups(PLACE.MAT_ID, PLACE.ID);
+        return sql.select(
+                        MAT.ID,
+                        MAT.NAME,
+                        SITE.NAME,
+                        RACK.NAME,
+                        SHELF.FROM_TOP,
+                        MAT.THERMOSTAT_LOW_C,
+                        MAT.THERMOSTAT_HIGH_C,
+                        MAT.USUAL_C)
+                .from(MAT)
+                .join(SHELF)
+                .on(SHELF.ID.eq(MAT.SHELF_ID))
+                .join(RACK)
+                .on(RACK.ID.eq(SHELF.RACK_ID))
+                .join(SITE)
+                .on(SITE.ID.eq(RACK.SITE_ID))
+                .orderBy(
+                        SITE.WALK_ORDER,
+                        SITE.NAME,
+                        RACK.WALK_ORDER,
+                        RACK.NAME,
+                        SHELF.FROM_TOP,
+                        MAT.WALK_ORDER,
+                        MAT.NAME)
+                .fetch(Records.mapping((id, name, site, rack, level, low, high, usual) -> new MatSpace(
+                        id,
+                        name,
+                        "%s · %s · shelf %d".formatted(site, rack, level),
+                        new Band(low, high),
+                        usual,
+                        places.getOrDefault(id, List.of()))));
+    }
+
+    /** Lit places with no one on them from a day on, and how long they stay free: the day after the last free one. */
+    public List<LitPlace> litPlaces(LocalDate from, LocalDate to, int quarters) {
+        Board lit = new Board(
+                from,
+                to,
+                List.of(new MatSpace(
+                        UUID.randomUUID(),
+                        "lit",
+                        "",
+                        new Band(0, 0),
+                        0,
+                        sql.select(PLACE.ID)
+                                .from(PLACE)
+                                .where(PLACE.KIND.eq("lit"))
+                                .fetch(PLACE.ID))));
+        sql.select(QUARTER_DAY.PLACE_ID, QUARTER_DAY.QUARTER, QUARTER_DAY.ON_DAY)
+                .from(QUARTER_DAY)
+                .where(QUARTER_DAY.KIND.eq("lit"), QUARTER_DAY.ON_DAY.ge(from), QUARTER_DAY.ON_DAY.lt(to))
+                .forEach(taken -> lit.take(
+                        taken.value1(),
+                        new Slot(taken.value2(), 1),
+                        taken.value3(),
+                        taken.value3().plusDays(1)));
+        return litPlacesInOrder().stream()
+                .flatMap(place -> Slot.of(quarters).stream()
+                        .filter(slot -> lit.isFree(place.placeId(), slot, from, from.plusDays(1)))
+                        .limit(1)
+                        .map(slot -> place.with(slot, freeUntil(lit, place.placeId(), slot, from))))
+                .toList();
+    }
+
+    private static LocalDate freeUntil(Board board, UUID place, Slot slot, LocalDate from) {
+        LocalDate until = from.plusDays(1);
+        while (until.isBefore(board.to()) && board.isFree(place, slot, until, until.plusDays(1))) {
+            until = until.plusDays(1);
+        }
+        return until;
+    }
+
+    private List<LitPlace> litPlacesInOrder() {
+        return sql.select(PLACE.ID, PLACE.NUMBER, SITE.NAME, RACK.NAME, SHELF.FROM_TOP)
+                .from(PLACE)
+                .join(SHELF)
+                .on(SHELF.ID.eq(PLACE.LIT_SHELF_ID))
+                .join(RACK)
+                .on(RACK.ID.eq(SHELF.RACK_ID))
+                .join(SITE)
+                .on(SITE.ID.eq(RACK.SITE_ID))
+                .orderBy(SITE.WALK_ORDER, SITE.NAME, RACK.WALK_ORDER, RACK.NAME, SHELF.FROM_TOP, PLACE.NUMBER)
+                .fetch(SpaceStore::litPlace);
+    }
+
+    private static LitPlace litPlace(Record found) {
+        String where = "%s · %s · shelf %d · place %d"
+                .formatted(
+                        found.get(SITE.NAME), found.get(RACK.NAME), found.get(SHELF.FROM_TOP), found.get(PLACE.NUMBER));
+        return new LitPlace(found.get(PLACE.ID), where, new Slot(1, 4), LocalDate.MAX);
+    }
+}

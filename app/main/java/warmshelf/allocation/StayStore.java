@@ -1,0 +1,235 @@
+package warmshelf.allocation;
+
+import static warmshelf.db.generated.Tables.MAT;
+import static warmshelf.db.generated.Tables.MAT_DAY;
+import static warmshelf.db.generated.Tables.PLACE;
+import static warmshelf.db.generated.Tables.QUARTER_DAY;
+import static warmshelf.db.generated.Tables.STAY;
+
+import java.time.LocalDate;
+import java.util.UUID;
+import org.jooq.DSLContext;
+import org.jooq.exception.DataAccessException;
+import org.jspecify.annotations.Nullable;
+import warmshelf.db.Audit;
+
+/**
+ * Lays sowings on places and takes them off again, within the caller's transaction. The database judges: quarter_day has one
+ * row for every quarter and day that is taken, keyed by both, and on mats tied to the day's set-point and the crop's band.
+ */
+public final class StayStore {
+    private final Audit audit;
+    private final ClashStore clashes;
+
+    public StayStore(Audit audit, ClashStore clashes) {
+        this.audit = audit;
+        this.clashes = clashes;
+    }
+
+    /**
+     * Lays a sowing on a mat at one set-point.
+     *
+     * @return the stay's id
+     * @throws SpaceClash when a quarter is taken or the temperature does not suit everything on the mat
+     */
+    public UUID layOnMat(DSLContext tx, UUID sowingId, Spot spot, int celsius, Band band, UUID by) {
+        UUID mat = tx.select(PLACE.MAT_ID)
+                .from(PLACE)
+                .where(PLACE.ID.eq(spot.placeId()))
+                .fetchSingle(PLACE.MAT_ID);
+        lock(tx, mat);
+        Warmth warmth = new Warmth(mat, celsius, band);
+        clashes.taken(tx, spot).ifPresent(StayStore::clash);
+        clashes.tooWarmOrCold(tx, spot, warmth).ifPresent(StayStore::clash);
+        return judged(() -> {
+            fixSetPoint(tx, warmth, spot);
+            return lay(tx, sowingId, spot, warmth, by);
+        });
+    }
+
+    /**
+     * Lays a sowing under a light, where no temperature is promised.
+     *
+     * @return the stay's id
+     * @throws SpaceClash when a quarter is taken
+     */
+    public UUID layUnderLight(DSLContext tx, UUID sowingId, Spot spot, UUID by) {
+        clashes.taken(tx, spot).ifPresent(StayStore::clash);
+        return judged(() -> lay(tx, sowingId, spot, null, by));
+    }
+
+    /** Ends a stay: from the day given its quarters are free. A stay that has not begun lasts no day at all. */
+    public void end(DSLContext tx, Stay stay, LocalDate freeFrom, UUID by) {
+        if (!freeFrom.isBefore(stay.to())) {
+            return;
+        }
+        LocalDate to = freeFrom.isBefore(stay.from()) ? stay.from() : freeFrom;
+        tx.deleteFrom(QUARTER_DAY)
+                .where(QUARTER_DAY.STAY_ID.eq(stay.id()), QUARTER_DAY.ON_DAY.ge(to))
+                .execute();
+        tx.update(STAY)
+                .set(STAY.TO_DAY, to)
+                .set(STAY.VERSION, STAY.VERSION.plus(1))
+                .where(STAY.ID.eq(stay.id()))
+                .execute();
+        audit.write(tx, by, "end stay", "stay", stay.id(), "free from " + to);
+    }
+
+    /**
+     * Lets a stay last longer at the same place and set-point.
+     *
+     * @throws SpaceClash when someone else has the place by then
+     */
+    public void extend(DSLContext tx, Stay stay, LocalDate to, UUID by) {
+        Spot more = new Spot(stay.placeId(), stay.slot(), stay.to(), to);
+        clashes.taken(tx, more).ifPresent(StayStore::clash);
+        Warmth warmth = stay.isOnMat() ? warmthOf(tx, stay) : null;
+        if (warmth != null) {
+            clashes.tooWarmOrCold(tx, more, warmth).ifPresent(StayStore::clash);
+        }
+        judged(() -> {
+            if (warmth != null) {
+                fixSetPoint(tx, warmth, more);
+            }
+            insertQuarterDays(tx, stay.id(), more, warmth);
+            return tx.update(STAY)
+                    .set(STAY.TO_DAY, to)
+                    .set(STAY.VERSION, STAY.VERSION.plus(1))
+                    .where(STAY.ID.eq(stay.id()))
+                    .execute();
+        });
+        audit.write(tx, by, "extend stay", "stay", stay.id(), "until " + to);
+    }
+
+    /**
+     * Changes a mat's set-point on days; what lies there must bear it.
+     *
+     * @param afterLast the day after the last day
+     * @throws SpaceClash when the thermostat cannot hold it or something on the mat cannot bear it
+     */
+    public void setPoint(DSLContext tx, UUID mat, LocalDate first, LocalDate afterLast, int celsius, UUID by) {
+        lock(tx, mat);
+        clashes.cannotBear(tx, mat, first, afterLast, celsius).ifPresent(StayStore::clash);
+        judged(() -> {
+            first.datesUntil(afterLast).forEach(day -> putSetPoint(tx, mat, day, celsius));
+            return mat;
+        });
+        audit.write(
+                tx,
+                by,
+                "set mat temperature",
+                "mat",
+                mat,
+                "%d C from %s to before %s".formatted(celsius, first, afterLast));
+    }
+
+    /** Two people who place on one mat at once take turns, so that the second gets the true sentence. */
+    private static void lock(DSLContext tx, UUID mat) {
+        tx.select(MAT.ID).from(MAT).where(MAT.ID.eq(mat)).forUpdate().fetch();
+    }
+
+    private UUID lay(DSLContext tx, UUID sowingId, Spot spot, @Nullable Warmth warmth, UUID by) {
+        UUID stay = UUID.randomUUID();
+        tx.insertInto(STAY)
+                .set(STAY.ID, stay)
+                .set(STAY.SOWING_ID, sowingId)
+                .set(STAY.PLACE_ID, spot.placeId())
+                .set(STAY.FIRST_QUARTER, spot.slot().firstQuarter())
+                .set(STAY.QUARTERS, spot.slot().quarters())
+                .set(STAY.FROM_DAY, spot.from())
+                .set(STAY.TO_DAY, spot.to())
+                .set(STAY.MADE_BY, by)
+                .set(STAY.MADE_AT, audit.now())
+                .set(STAY.VERSION, 1)
+                .execute();
+        insertQuarterDays(tx, stay, spot, warmth);
+        audit.write(
+                tx,
+                by,
+                warmth == null ? "lay under light" : "lay on mat",
+                "stay",
+                stay,
+                "place %s, %s, %s to before %s"
+                        .formatted(spot.placeId(), spot.slot().words(), spot.from(), spot.to()));
+        return stay;
+    }
+
+    private static void insertQuarterDays(DSLContext tx, UUID stay, Spot spot, @Nullable Warmth warmth) {
+        var insert = tx.insertInto(
+                QUARTER_DAY,
+                QUARTER_DAY.PLACE_ID,
+                QUARTER_DAY.QUARTER,
+                QUARTER_DAY.ON_DAY,
+                QUARTER_DAY.STAY_ID,
+                QUARTER_DAY.KIND,
+                QUARTER_DAY.MAT_ID,
+                QUARTER_DAY.CELSIUS,
+                QUARTER_DAY.LOW_C,
+                QUARTER_DAY.HIGH_C);
+        for (LocalDate day = spot.from(); day.isBefore(spot.to()); day = day.plusDays(1)) {
+            for (int quarter = spot.slot().firstQuarter();
+                    quarter < spot.slot().firstQuarter() + spot.slot().quarters();
+                    quarter++) {
+                insert = warmth == null
+                        ? insert.values(spot.placeId(), quarter, day, stay, "lit", null, null, null, null)
+                        : insert.values(
+                                spot.placeId(),
+                                quarter,
+                                day,
+                                stay,
+                                "mat",
+                                warmth.matId(),
+                                warmth.celsius(),
+                                warmth.band().lowC(),
+                                warmth.band().highC());
+            }
+        }
+        insert.execute();
+    }
+
+    private static void fixSetPoint(DSLContext tx, Warmth warmth, Spot spot) {
+        for (LocalDate day = spot.from(); day.isBefore(spot.to()); day = day.plusDays(1)) {
+            putSetPoint(tx, warmth.matId(), day, warmth.celsius());
+        }
+    }
+
+    private static void putSetPoint(DSLContext tx, UUID mat, LocalDate day, int celsius) {
+        int changed = tx.update(MAT_DAY)
+                .set(MAT_DAY.CELSIUS, celsius)
+                .where(MAT_DAY.MAT_ID.eq(mat), MAT_DAY.ON_DAY.eq(day))
+                .execute();
+        if (changed == 0) {
+            tx.insertInto(MAT_DAY)
+                    .set(MAT_DAY.MAT_ID, mat)
+                    .set(MAT_DAY.ON_DAY, day)
+                    .set(MAT_DAY.CELSIUS, celsius)
+                    .execute();
+        }
+    }
+
+    private static Warmth warmthOf(DSLContext tx, Stay stay) {
+        return tx.select(QUARTER_DAY.MAT_ID, QUARTER_DAY.CELSIUS, QUARTER_DAY.LOW_C, QUARTER_DAY.HIGH_C)
+                .from(QUARTER_DAY)
+                .where(QUARTER_DAY.STAY_ID.eq(stay.id()))
+                .orderBy(QUARTER_DAY.ON_DAY.desc())
+                .limit(1)
+                .fetchSingle(last -> new Warmth(last.value1(), last.value2(), new Band(last.value3(), last.value4())));
+    }
+
+    private static void clash(String sentence) {
+        throw new SpaceClash(sentence);
+    }
+
+    /** Turns the database's refusal, which only a race can still cause, into a clash. */
+    private static <T> T judged(java.util.function.Supplier<T> write) {
+        try {
+            return write.get();
+        } catch (DataAccessException refused) {
+            if (refused.sqlState().startsWith("23")) {
+                throw new SpaceClash("Someone else took this space or changed this mat's temperature a moment ago."
+                        + " Please look at the racks again.");
+            }
+            throw refused;
+        }
+    }
+}

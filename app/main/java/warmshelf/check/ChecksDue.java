@@ -1,0 +1,154 @@
+package warmshelf.check;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.jspecify.annotations.Nullable;
+import warmshelf.allocation.Stay;
+import warmshelf.crop.Method;
+import warmshelf.sowing.Progress;
+import warmshelf.sowing.SowingStage;
+import warmshelf.timeline.Step;
+import warmshelf.timeline.TimelineStep;
+
+/**
+ * What is due today follows from the state of a sowing, not from a table of timers: a bag is looked at daily from day seven,
+ * sooner where the first twentieth of the seed is expected sooner, until all has sprouted or it is given up; cells and
+ * seedlings are looked at every day; later steps fall due on the days that the re-dated timeline gives them.
+ */
+public final class ChecksDue {
+    /** Common practice: pre-sprouting seed is looked at from about day seven. */
+    private static final int FIRST_BAG_LOOK_DAY = 7;
+
+    private ChecksDue() {}
+
+    /** What is due at a sowing on a day, the most pressing first; empty when nothing is. */
+    public static List<Check> on(LocalDate today, Subject subject) {
+        return switch (subject.progress().stage()) {
+            case PLANNED, SOAKED -> beforeSowing(today, subject);
+            case SOWN, SPROUTING, IN_CELLS, EMERGED -> waitingForSeed(today, subject);
+            case UNDER_LIGHT, FED, POTTED_ON, HARDENING_OFF -> growingOn(today, subject);
+            case PLANTED_OUT, GIVEN_UP, WITHDRAWN -> List.of();
+        };
+    }
+
+    private static List<Check> beforeSowing(LocalDate today, Subject subject) {
+        Optional<LocalDate> sowOn = sowingDay(subject);
+        if (sowOn.isEmpty()) {
+            return List.of();
+        }
+        boolean soaks =
+                subject.step(Step.SOAK).isPresent() && subject.progress().stage() == SowingStage.PLANNED;
+        if (!today.isBefore(sowOn.get())) {
+            return List.of(check(CheckKind.SOW, sowOn.get(), subject, late(today, sowOn.get())));
+        }
+        return soaks && today.equals(sowOn.get().minusDays(1))
+                ? List.of(check(CheckKind.SOAK, today, subject, null))
+                : List.of();
+    }
+
+    /** A placed sowing starts with its stay; one that needs no mat on its ideal day; one still waiting not at all. */
+    private static Optional<LocalDate> sowingDay(Subject subject) {
+        Stay stay = subject.stay();
+        if (stay != null) {
+            return Optional.of(stay.from());
+        }
+        return subject.sowing().warm()
+                ? Optional.empty()
+                : subject.step(Step.SOW).map(TimelineStep::ideal);
+    }
+
+    private static List<Check> waitingForSeed(LocalDate today, Subject subject) {
+        List<Check> due = new ArrayList<>();
+        Progress progress = subject.progress();
+        LocalDate sown = progress.seen().sown();
+        if (sown == null) {
+            return List.of();
+        }
+        boolean inBag = subject.sowing().method() == Method.BAG
+                && (progress.stage() == SowingStage.SOWN || progress.stage() == SowingStage.SPROUTING);
+        if (inBag && progress.waitingToMove() > 0) {
+            due.add(check(CheckKind.MOVE_TO_CELLS, progressDay(progress, today), subject, null));
+        }
+        if (progress.stage() == SowingStage.EMERGED) {
+            due.add(check(CheckKind.OFF_HEAT, progressDay(progress, today), subject, null));
+        }
+        LocalDate firstLook = inBag ? firstBagLook(sown, subject) : sown.plusDays(1);
+        if (!today.isBefore(firstLook)) {
+            CheckKind kind = inBag ? CheckKind.BAG_LOOK : CheckKind.CELLS_LOOK;
+            due.add(check(kind, firstLook, subject, lookRemark(today, firstLook, subject)));
+        }
+        return due;
+    }
+
+    private static LocalDate progressDay(Progress progress, LocalDate today) {
+        LocalDate lastLook = progress.lastLookOn();
+        return lastLook == null ? today : lastLook;
+    }
+
+    private static LocalDate firstBagLook(LocalDate sown, Subject subject) {
+        return subject.step(Step.FIRST_LOOK).map(TimelineStep::ideal).orElse(sown.plusDays(FIRST_BAG_LOOK_DAY));
+    }
+
+    private static List<Check> growingOn(LocalDate today, Subject subject) {
+        List<Check> due = new ArrayList<>();
+        nextStep(subject.progress().stage())
+                .ifPresent(kind -> kind.timelineStep()
+                        .flatMap(subject::step)
+                        .filter(step -> !today.isBefore(step.ideal()))
+                        .ifPresent(step -> due.add(check(kind, step.ideal(), subject, late(today, step.latest())))));
+        Stay stay = subject.stay();
+        if (stay != null && stay.covers(today)) {
+            due.add(check(CheckKind.LIGHT_LOOK, stay.from(), subject, missed(today, stay.from(), subject.progress())));
+        }
+        return due;
+    }
+
+    private static Optional<CheckKind> nextStep(SowingStage stage) {
+        return switch (stage) {
+            case UNDER_LIGHT -> Optional.of(CheckKind.FIRST_FEED);
+            case FED -> Optional.of(CheckKind.POT_ON);
+            case POTTED_ON -> Optional.of(CheckKind.HARDEN_OFF);
+            case HARDENING_OFF -> Optional.of(CheckKind.PLANT_OUT);
+            default -> Optional.empty();
+        };
+    }
+
+    private static @Nullable String late(LocalDate today, LocalDate dueOn) {
+        return today.isAfter(dueOn) ? "It was due on " + LookFor.day(dueOn) + "." : null;
+    }
+
+    private static @Nullable String lookRemark(LocalDate today, LocalDate firstLook, Subject subject) {
+        String missed = missed(today, firstLook, subject.progress());
+        if (missed != null) {
+            return missed;
+        }
+        boolean noneYet =
+                subject.progress().sprouted() == 0 && subject.progress().up() == 0;
+        OptionalInt nearlyAll = subject.nearlyAllBy();
+        if (nearlyAll.isPresent() && noneYet && subject.dayCount(today) > nearlyAll.getAsInt()) {
+            return "Slower than expected: nearly all should show by day %d. Give it time, or give it up."
+                    .formatted(nearlyAll.getAsInt());
+        }
+        return null;
+    }
+
+    /** A missed day is shown, not hidden. */
+    private static @Nullable String missed(LocalDate today, LocalDate firstLook, Progress progress) {
+        LocalDate last = progress.lastLookOn();
+        LocalDate since = last == null || last.isBefore(firstLook) ? firstLook.minusDays(1) : last;
+        return since.isBefore(today.minusDays(1)) ? "Not looked at since " + LookFor.day(since) + "." : null;
+    }
+
+    private static Check check(CheckKind kind, LocalDate since, Subject subject, @Nullable String remark) {
+        return new Check(
+                kind,
+                since,
+                LookFor.look(kind, subject),
+                LookFor.ifSeen(kind, subject),
+                LookFor.caution(kind, subject),
+                remark);
+    }
+}

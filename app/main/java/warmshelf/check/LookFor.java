@@ -1,0 +1,118 @@
+package warmshelf.check;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+import warmshelf.crop.Method;
+import warmshelf.sowing.Sowing;
+
+/** What to look for and what to do then, in plain words; common practice where the reference tables say no more. */
+final class LookFor {
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
+    private static final String TREATED =
+            "This seed is treated (dyed): gloves on, never soak it, wash your hands. The packet's label decides.";
+    private static final String COMPOST =
+            "Damp the compost before you tip it, keep it off your face, wear a mask if dust rises, and wash your hands.";
+
+    private LookFor() {}
+
+    static String day(LocalDate day) {
+        return day.format(DAY);
+    }
+
+    static String look(CheckKind kind, Subject subject) {
+        Sowing sowing = subject.sowing();
+        return switch (kind) {
+            case SOAK ->
+                "%d seeds of %s: into tepid water this evening, for tomorrow's sowing."
+                        .formatted(sowing.seeds(), sowing.title());
+            case SOW -> sowLine(sowing);
+            case BAG_LOOK -> "Open the bag: does a root show? Is the paper damp, not dripping? Any mould?";
+            case MOVE_TO_CELLS ->
+                "%d with roots showing still lie in the bag."
+                        .formatted(subject.progress().waitingToMove());
+            case CELLS_LOOK -> "Is the surface moist, not soggy? How many are up? Stems thin at the soil, or fluff?";
+            case OFF_HEAT ->
+                "%d are up. Seedlings want light now, and no more heat from below."
+                        .formatted(subject.progress().up());
+            case LIGHT_LOOK ->
+                "Light about 10 cm (4 in) above the leaves? Water from below when the surface dries."
+                        + " Any that fall over?";
+            case FIRST_FEED -> "Do the first true leaves show (the pair after the seed leaves)?";
+            case POT_ON -> "Do roots fill the cell, or leaves touch the neighbour's?";
+            case HARDEN_OFF -> "Plants out for an hour or two in shade and shelter, longer each day, in at night.";
+            case PLANT_OUT -> plantOutLine(sowing);
+            case MAT_READING -> "Read the thermometer in the compost or under the bag.";
+        };
+    }
+
+    private static String sowLine(Sowing sowing) {
+        if (sowing.method() == Method.BAG) {
+            return "%d seeds, spread apart on damp paper, folded into the bag, onto the mat.".formatted(sowing.seeds());
+        }
+        return "%d seeds into %d cells, %s to a cell.".formatted(sowing.seeds(), sowing.cells(), sowing.seedsPerCell());
+    }
+
+    private static String plantOutLine(Sowing sowing) {
+        Double night = sowing.crop().nightMinimumC();
+        return night == null
+                ? "Plant out on a still, cloudy day, and water in."
+                : "Plant out when nights stay above %d °C (%d °F), on a still, cloudy day; water in."
+                        .formatted(Math.round(night), Math.round(night * 9 / 5 + 32));
+    }
+
+    static String ifSeen(CheckKind kind, Subject subject) {
+        return switch (kind) {
+            case SOAK -> "Common practice, and optional; a night is enough.";
+            case SOW -> "Write the label first: crop, variety, whose, today's date. Everyone forgets.";
+            case BAG_LOOK -> "A root just showing: move that seed into a cell today, root down, without pulling at it.";
+            case MOVE_TO_CELLS ->
+                "Into a cell each, root down, %s deep; do not break the root. Label the cells."
+                        .formatted(depth(subject.sowing()));
+            case CELLS_LOOK -> "Up: tick how many. Fallen stems: take them out, give air, water less.";
+            case OFF_HEAT ->
+                "Off the mat, lid off, under the light: about 10 cm (4 in) above the leaves, 14 to 16 hours a day.";
+            case LIGHT_LOOK -> "Raise the light as they grow. Take out what has fallen, and the compost around it.";
+            case FIRST_FEED -> "Feed at half the strength on the label, on damp compost.";
+            case POT_ON -> "Lift by a leaf or the rootball, never by the stem. Label each pot.";
+            case HARDEN_OFF -> "A week or so. Back in when wind or cold threatens.";
+            case PLANT_OUT -> "Keep a cover at hand for a late cold night. Label the row.";
+            case MAT_READING -> "More than 2 degrees off the set-point: turn it and tell a coordinator.";
+        };
+    }
+
+    private static String depth(Sowing sowing) {
+        Double depthMm = sowing.crop().depthMm();
+        return depthMm == null ? "just" : "%d mm (%s in)".formatted(Math.round(depthMm), inches(depthMm));
+    }
+
+    private static String inches(double millimetres) {
+        return String.format(Locale.ROOT, "%.2f", millimetres / 25.4)
+                .replaceAll("0+$", "")
+                .replaceAll("\\.$", "");
+    }
+
+    static String caution(CheckKind kind, Subject subject) {
+        Sowing sowing = subject.sowing();
+        return switch (kind) {
+            case SOAK, SOW, MOVE_TO_CELLS -> seedCaution(sowing) + (kind == CheckKind.SOAK ? "" : COMPOST);
+            case BAG_LOOK -> "Mould: keep your face away from it and wash your hands.";
+            case MAT_READING ->
+                "Dry hands at plugs and thermostats; plugs above tray height, on a ground-fault"
+                        + " protected outlet. A damaged cord: switch off and tell a coordinator.";
+            case POT_ON -> COMPOST;
+            case LIGHT_LOOK -> "A high light: use a step stool, not a chair, and mind water near plugs.";
+            case OFF_HEAT -> "Unplug the mat or dry your hands before you lift wet trays off it.";
+            case CELLS_LOOK, FIRST_FEED, HARDEN_OFF, PLANT_OUT -> "";
+        };
+    }
+
+    private static String seedCaution(Sowing sowing) {
+        if (sowing.treatedSeed()) {
+            return TREATED + " ";
+        }
+        return sowing.crop().id().startsWith("pepper")
+                ? "Hot-pepper seed burns: gloves on, hands off eyes and face, wash with soap. "
+                : "";
+    }
+}

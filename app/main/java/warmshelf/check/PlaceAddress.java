@@ -1,0 +1,28 @@
+package warmshelf.check;
+
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Where a place is, and when one comes by it on the round.
+ *
+ * @param matId the mat it is on; null: under a light
+ * @param surface for example 'mat M3' or 'under the light'
+ * @param walkOrder 0 for the first place of the round
+ */
+public record PlaceAddress(
+        UUID placeId,
+        UUID siteId,
+        String site,
+        String rack,
+        int shelf,
+        @Nullable UUID matId,
+        String surface,
+        int number,
+        int walkOrder) {
+
+    /** For example 'shelf 2 · mat M3 · place 1'. */
+    public String onRack() {
+        return "shelf %d · %s · place %d".formatted(shelf, surface, number);
+    }
+}

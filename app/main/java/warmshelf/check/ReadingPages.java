@@ -1,0 +1,58 @@
+package warmshelf.check;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.Map;
+import java.util.UUID;
+import warmshelf.web.FormReader;
+import warmshelf.web.Pages;
+import warmshelf.web.Refusal;
+import warmshelf.web.Respond;
+import warmshelf.web.Role;
+import warmshelf.web.Visitor;
+
+/** Reading a mat's thermometer. */
+public final class ReadingPages implements Pages {
+    private final ReadingStore readings;
+
+    ReadingPages(ReadingStore readings) {
+        this.readings = readings;
+    }
+
+    @Override
+    public void register(RoutesConfig routes) {
+        routes.post("/mats/{id}/readings", this::read, Role.MEMBER);
+    }
+
+    private void read(Context ctx) {
+        Visitor visitor = Visitor.of(ctx);
+        UUID mat = Respond.id(ctx, "id");
+        String name = readings.matName(mat).orElseThrow(Refusal::notFound);
+        FormReader form = new FormReader(ctx.formParamMap());
+        boolean fahrenheit = visitor.units().temperature().equals("F");
+        double typed = fahrenheit
+                ? form.decimal("celsius", "The temperature in °F", 14, 140)
+                : form.decimal("celsius", "The temperature in °C", -10, 60);
+        if (!form.ok()) {
+            Respond.again(
+                    ctx,
+                    "check/reading.peb",
+                    Map.of("form", form, "matId", mat, "matName", name, "tickId", UUID.randomUUID()));
+            return;
+        }
+        double celsius = fahrenheit ? (typed - 32) * 5 / 9 : typed;
+        readings.add(tickId(form), mat, visitor.today(), celsius, visitor.memberId());
+        Respond.seeOther(
+                ctx,
+                "/today",
+                "Mat %s: %s kept.".formatted(name, visitor.units().temperature(celsius)));
+    }
+
+    private static UUID tickId(FormReader form) {
+        try {
+            return UUID.fromString(form.text("id"));
+        } catch (IllegalArgumentException notSent) {
+            return UUID.randomUUID();
+        }
+    }
+}

@@ -1,0 +1,168 @@
+package warmshelf.check;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import warmshelf.allocation.Stay;
+import warmshelf.sowing.Entry;
+import warmshelf.sowing.EntryStep;
+import warmshelf.sowing.History;
+
+/**
+ * The round of a day in walking order: site, rack, shelf, surface, place; last what lies at members' homes.
+ *
+ * @param stops in walking order
+ * @param elsewhere what lies at no place of the group's
+ */
+public record Round(List<Stop> stops, List<Item> elsewhere) {
+
+    /** One mat, or one shelf's light, with what is due there. */
+    public record Stop(
+            String site,
+            String rack,
+            int shelf,
+            String surface,
+            @Nullable MatReading mat,
+            List<Item> items) {
+        /** What a screen reader finds the stop by. */
+        public String title() {
+            return "%s · shelf %d · %s".formatted(rack, shelf, surface);
+        }
+    }
+
+    /** The thermometer of a mat: its set-point and what was read today, if it was. */
+    public record MatReading(
+            UUID matId,
+            String name,
+            int setPointC,
+            @Nullable Double readC,
+            String readBy) {
+        /** Off by more than two degrees either way. */
+        public boolean isOff() {
+            return readC != null && Math.abs(readC - setPointC) > 2;
+        }
+    }
+
+    /** One sowing with all that is due at it. */
+    public record Item(
+            Subject subject,
+            List<Check> checks,
+            @Nullable PlaceAddress address,
+            @Nullable Entry doneToday,
+            UUID tickId) {
+        public boolean isDone() {
+            return doneToday != null
+                    && checks.stream().allMatch(check -> check.kind().isLook());
+        }
+
+        /** Whether something on this item asks where the tray goes under a light. */
+        public boolean asksForLight() {
+            return checks.stream()
+                    .anyMatch(check -> check.kind() == CheckKind.OFF_HEAT || check.kind() == CheckKind.MOVE_TO_CELLS);
+        }
+
+        public boolean has(String kind) {
+            return checks.stream().anyMatch(check -> check.kind().name().equals(kind));
+        }
+    }
+
+    /** How many items are still to do. */
+    public long open() {
+        return all().stream().filter(item -> !item.isDone()).count();
+    }
+
+    public long done() {
+        return all().size() - open();
+    }
+
+    private List<Item> all() {
+        List<Item> all = new ArrayList<>(elsewhere);
+        stops.forEach(stop -> all.addAll(stop.items()));
+        return all;
+    }
+
+    static Round of(LocalDate today, List<Item> items, Map<UUID, PlaceAddress> addresses, Map<UUID, MatReading> mats) {
+        Map<String, Stop> stops = new LinkedHashMap<>();
+        List<Item> elsewhere = new ArrayList<>();
+        List<Item> inOrder = new ArrayList<>(items);
+        inOrder.sort(Comparator.comparingInt(Round::walkOrder)
+                .thenComparing(item -> item.subject().sowing().title())
+                .thenComparing(item -> item.subject().sowing().id()));
+        for (Item item : inOrder) {
+            PlaceAddress address = item.address();
+            if (address == null) {
+                elsewhere.add(item);
+            } else {
+                stops.computeIfAbsent(key(address), key -> stop(address, mats))
+                        .items()
+                        .add(item);
+            }
+        }
+        addMatsWithNothingDue(stops, addresses, mats);
+        List<Stop> walked = new ArrayList<>(stops.values());
+        Map<String, Integer> order = new LinkedHashMap<>();
+        addresses.values().forEach(address -> order.putIfAbsent(key(address), address.walkOrder()));
+        walked.sort(Comparator.comparingInt(stop -> order.getOrDefault(key(stop), Integer.MAX_VALUE)));
+        return new Round(walked, elsewhere);
+    }
+
+    /** A mat's thermometer is read even on days when nothing on it needs a look. */
+    private static void addMatsWithNothingDue(
+            Map<String, Stop> stops, Map<UUID, PlaceAddress> addresses, Map<UUID, MatReading> mats) {
+        for (PlaceAddress address : addresses.values()) {
+            if (address.matId() != null && mats.containsKey(address.matId())) {
+                stops.computeIfAbsent(key(address), key -> stop(address, mats));
+            }
+        }
+    }
+
+    private static Stop stop(PlaceAddress address, Map<UUID, MatReading> mats) {
+        return new Stop(
+                address.site(),
+                address.rack(),
+                address.shelf(),
+                address.surface(),
+                address.matId() == null ? null : mats.get(address.matId()),
+                new ArrayList<>());
+    }
+
+    private static int walkOrder(Item item) {
+        return item.address() == null ? Integer.MAX_VALUE : item.address().walkOrder();
+    }
+
+    private static String key(PlaceAddress address) {
+        return address.site() + "/" + address.rack() + "/" + address.shelf() + "/" + address.surface();
+    }
+
+    private static String key(Stop stop) {
+        return stop.site() + "/" + stop.rack() + "/" + stop.shelf() + "/" + stop.surface();
+    }
+
+    /** What is due at a sowing; null when nothing is. */
+    static @Nullable Item item(History history, Subject subject, LocalDate today, Map<UUID, PlaceAddress> addresses) {
+        List<Check> checks = ChecksDue.on(today, subject);
+        if (checks.isEmpty()) {
+            return null;
+        }
+        Stay stay = subject.stay();
+        PlaceAddress address =
+                stay == null || !stay.covers(today) && stay.from().isAfter(today.plusDays(1))
+                        ? null
+                        : addresses.get(stay.placeId());
+        return new Item(subject, checks, address, lookedToday(history, today), UUID.randomUUID());
+    }
+
+    private static @Nullable Entry lookedToday(History history, LocalDate today) {
+        List<Entry> looks = history.entries().stream()
+                .filter(entry -> entry.seenOn().equals(today)
+                        && entry.step() != EntryStep.SOWN
+                        && entry.step() != EntryStep.SOAKED)
+                .toList();
+        return looks.isEmpty() ? null : looks.get(looks.size() - 1);
+    }
+}

@@ -1,0 +1,40 @@
+package warmshelf.check;
+
+import java.time.LocalDate;
+import java.util.OptionalInt;
+import org.jspecify.annotations.Nullable;
+import warmshelf.crop.Emergence;
+import warmshelf.crop.Method;
+import warmshelf.sowing.History;
+import warmshelf.sowing.Progress;
+import warmshelf.sowing.Sowing;
+import warmshelf.sowing.SowingPlanner;
+import warmshelf.timeline.Timeline;
+
+/** Makes of a sowing's history what the round needs to know of it on a day. */
+final class RoundReader {
+    private final SowingPlanner planner;
+
+    RoundReader(SowingPlanner planner) {
+        this.planner = planner;
+    }
+
+    Subject subject(History history, LocalDate today) {
+        Sowing sowing = history.sowing();
+        Progress progress = history.progress();
+        double celsius = history.celsius(planner);
+        @Nullable
+        Timeline timeline = planner.timeline(sowing, progress, celsius, today).orElse(null);
+        return new Subject(sowing, progress, history.stayOn(today), timeline, nearlyAllBy(sowing, celsius, timeline));
+    }
+
+    private OptionalInt nearlyAllBy(Sowing sowing, double celsius, @Nullable Timeline timeline) {
+        if (sowing.method() == Method.BAG && timeline != null && timeline.warmDays() > 1) {
+            return OptionalInt.of(timeline.warmDays() - 1);
+        }
+        return planner.emergence(sowing.crop(), celsius)
+                .map(Emergence::days95)
+                .map(days -> OptionalInt.of((int) Math.ceil(days)))
+                .orElse(OptionalInt.empty());
+    }
+}

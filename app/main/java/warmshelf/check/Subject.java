@@ -1,0 +1,38 @@
+package warmshelf.check;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.jspecify.annotations.Nullable;
+import warmshelf.allocation.Stay;
+import warmshelf.sowing.Progress;
+import warmshelf.sowing.Sowing;
+import warmshelf.timeline.Step;
+import warmshelf.timeline.Timeline;
+import warmshelf.timeline.TimelineStep;
+
+/**
+ * A sowing as the round sees it on a day.
+ *
+ * @param stay where it lies, or is next to lie; null: nowhere of the group's
+ * @param timeline re-dated from what was seen; null where no frost dates are known
+ * @param nearlyAllBy days after sowing by which all but a twentieth of the seed is expected to show; empty where unknown
+ */
+public record Subject(
+        Sowing sowing,
+        Progress progress,
+        @Nullable Stay stay,
+        @Nullable Timeline timeline,
+        OptionalInt nearlyAllBy) {
+
+    Optional<TimelineStep> step(Step step) {
+        return timeline == null ? Optional.empty() : timeline.step(step);
+    }
+
+    /** Days since it was sown; the day of sowing is day 0. Before sowing 0 too. */
+    public int dayCount(LocalDate today) {
+        LocalDate sown = progress.seen().sown();
+        return sown == null ? 0 : (int) Math.max(0, ChronoUnit.DAYS.between(sown, today));
+    }
+}

@@ -1,0 +1,132 @@
+package warmshelf.check;
+
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import warmshelf.allocation.Slot;
+import warmshelf.sowing.EntryStep;
+import warmshelf.sowing.Problem;
+import warmshelf.sowing.Sowing;
+import warmshelf.web.FormReader;
+
+/** Reads a tick as typed into a checked one. */
+final class TickForm {
+    private static final int LONGEST_NOTE = 1000;
+    private static final int OLDEST_DAYS = 60;
+
+    private final FormReader reader;
+    private final Sowing sowing;
+    private final LocalDate today;
+
+    TickForm(Map<String, List<String>> typed, Sowing sowing, LocalDate today) {
+        this.reader = new FormReader(typed);
+        this.sowing = sowing;
+        this.today = today;
+    }
+
+    FormReader reader() {
+        return reader;
+    }
+
+    /** The tick, or empty when something typed cannot be taken; the reader then has the sentences. */
+    Optional<Tick> tick() {
+        UUID id = uuid("id", "The entry's id").orElseGet(UUID::randomUUID);
+        EntryStep step = step();
+        // A count that is left empty was not made; the button 'nothing yet' sends the count as it was.
+        Integer sprouted = count(reader.text("nothing").isEmpty() ? "sprouted" : "nothing", "Sprouted so far");
+        Integer moved = count("moved", "Moved so far");
+        Integer lost = count("lost", "Lost so far");
+        Tick tick = new Tick(
+                id,
+                step,
+                seenOn(),
+                sprouted,
+                moved,
+                lost,
+                reader.ticked("finished"),
+                problem(),
+                reader.optionalText("note", "The note", LONGEST_NOTE),
+                lightPlace(),
+                uuid("supersedes", "The corrected entry").orElse(null));
+        return reader.ok() ? Optional.of(tick) : Optional.empty();
+    }
+
+    private EntryStep step() {
+        String word = reader.choice(
+                "step",
+                "What was done",
+                Arrays.stream(EntryStep.values()).map(EntryStep::word).toList());
+        return reader.ok() ? EntryStep.named(word) : EntryStep.LOOK;
+    }
+
+    private LocalDate seenOn() {
+        if (reader.text("seenOn").isEmpty()) {
+            return today;
+        }
+        LocalDate day = reader.date("seenOn", "The day it was seen");
+        if (day.isAfter(today)) {
+            reader.refuse(
+                    "seenOn", "The day it was seen was %s, which is still to come; today is %s.".formatted(day, today));
+        } else if (day.isBefore(today.minusDays(OLDEST_DAYS))) {
+            reader.refuse(
+                    "seenOn",
+                    "The day it was seen was %s; at most %d days back is accepted.".formatted(day, OLDEST_DAYS));
+        }
+        return day;
+    }
+
+    private @Nullable Integer count(String field, String label) {
+        return reader.optionalWholeNumber(field, label, 0, sowing.seeds()).orElse(null);
+    }
+
+    private @Nullable Problem problem() {
+        if (reader.text("problem").isEmpty()) {
+            return null;
+        }
+        String word = reader.choice(
+                "problem",
+                "The problem",
+                Arrays.stream(Problem.values()).map(Problem::word).toList());
+        return reader.problems().containsKey("problem") ? null : Problem.named(word);
+    }
+
+    private Tick.@Nullable LightPlace lightPlace() {
+        String typed = reader.text("lightPlace");
+        if (typed.isEmpty() || typed.equals("home")) {
+            return null;
+        }
+        try {
+            int slash = typed.indexOf('/');
+            UUID place = UUID.fromString(typed.substring(0, Math.max(0, slash)));
+            int quarter = Integer.parseInt(typed.substring(slash + 1));
+            return new Tick.LightPlace(place, new Slot(quarter, trayQuarters()));
+        } catch (IllegalArgumentException malformed) {
+            reader.refuse(
+                    "lightPlace",
+                    "The place under the light was not one of those offered; please choose one from the list.");
+            return null;
+        }
+    }
+
+    /** Seed moved out of a bag lies in half a tray of cells from then on. */
+    private int trayQuarters() {
+        return Math.max(2, sowing.container().quarters());
+    }
+
+    private Optional<UUID> uuid(String field, String label) {
+        String text = reader.text(field);
+        if (text.isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(UUID.fromString(text));
+        } catch (IllegalArgumentException malformed) {
+            reader.refuse(field, label + " is not a UUID.");
+            return Optional.empty();
+        }
+    }
+}

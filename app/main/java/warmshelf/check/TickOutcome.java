@@ -1,0 +1,17 @@
+package warmshelf.check;
+
+import warmshelf.sowing.SowingStage;
+
+/** What became of a tick. */
+sealed interface TickOutcome {
+    /**
+     * Kept.
+     *
+     * @param again the same tick had been kept before; nothing was added
+     * @param remark what the person should know about the space, or empty
+     */
+    record Kept(SowingStage stage, boolean again, String remark) implements TickOutcome {}
+
+    /** Not kept, with the reason. */
+    record Refused(int status, String sentence) implements TickOutcome {}
+}

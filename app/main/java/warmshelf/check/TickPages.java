@@ -1,0 +1,146 @@
+package warmshelf.check;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import warmshelf.allocation.LitPlace;
+import warmshelf.allocation.SpaceStore;
+import warmshelf.sowing.History;
+import warmshelf.sowing.HistoryStore;
+import warmshelf.sowing.Problem;
+import warmshelf.sowing.Sowing;
+import warmshelf.timeline.Step;
+import warmshelf.timeline.TimelineStep;
+import warmshelf.web.Choice;
+import warmshelf.web.FormReader;
+import warmshelf.web.Pages;
+import warmshelf.web.Refusal;
+import warmshelf.web.Respond;
+import warmshelf.web.Role;
+import warmshelf.web.Visitor;
+
+/** Ticking a check: from the round in one press, or on a page of its own with every field. */
+public final class TickPages implements Pages {
+    private static final int LIGHT_DAYS_AHEAD = 120;
+    /** How long a place under the light is held where the timeline says nothing of hardening off. */
+    private static final int USUAL_LIGHT_DAYS = 42;
+
+    private final HistoryStore histories;
+    private final RoundReader reader;
+    private final TickStore ticks;
+    private final SpaceStore space;
+
+    TickPages(HistoryStore histories, RoundReader reader, TickStore ticks, SpaceStore space) {
+        this.histories = histories;
+        this.reader = reader;
+        this.ticks = ticks;
+        this.space = space;
+    }
+
+    @Override
+    public void register(RoutesConfig routes) {
+        routes.get("/sowings/{id}/entry", this::form, Role.MEMBER);
+        routes.post("/sowings/{id}/entries", this::tick, Role.MEMBER);
+    }
+
+    private void form(Context ctx) {
+        Map<String, List<String>> typed = new HashMap<>(ctx.queryParamMap());
+        typed.putIfAbsent("step", List.of("look"));
+        ctx.render("check/tick.peb", model(ctx, history(ctx), new FormReader(typed)));
+    }
+
+    private void tick(Context ctx) {
+        Visitor visitor = Visitor.of(ctx);
+        History history = history(ctx);
+        TickForm form = new TickForm(ctx.formParamMap(), history.sowing(), visitor.today());
+        Optional<Tick> tick = form.tick();
+        if (tick.isEmpty()) {
+            Respond.again(ctx, "check/tick.peb", model(ctx, history, form.reader()));
+            return;
+        }
+        TickOutcome outcome = ticks.keep(
+                history.sowing().id(),
+                tick.get(),
+                lightUntil(history, tick.get(), visitor.today()),
+                visitor.memberId());
+        if (outcome instanceof TickOutcome.Refused refused) {
+            form.reader().refuse("step", refused.sentence());
+            ctx.status(refused.status()).render("check/tick.peb", model(ctx, history, form.reader()));
+            return;
+        }
+        TickOutcome.Kept kept = (TickOutcome.Kept) outcome;
+        Respond.seeOther(ctx, then(ctx, history.sowing()), notice(history.sowing(), tick.get(), kept));
+    }
+
+    private static String notice(Sowing sowing, Tick tick, TickOutcome.Kept kept) {
+        if (kept.again()) {
+            return "This was kept before; nothing was added.";
+        }
+        Problem problem = tick.problem();
+        String helps = problem == null ? "" : " " + problem.whatHelps();
+        return "%s: kept, %s.%s %s"
+                .formatted(sowing.title(), tick.step().done(), helps, kept.remark())
+                .strip();
+    }
+
+    /** Where to go on: only within this site. */
+    private static String then(Context ctx, Sowing sowing) {
+        String asked = new FormReader(ctx.formParamMap()).text("then");
+        return asked.equals("/today") || asked.equals("/today?show=all") || asked.equals("/today?show=mine")
+                ? asked
+                : "/sowings/" + sowing.id();
+    }
+
+    /** A tray keeps its place under the light until it begins to harden off, or until the next one needs the place. */
+    private LocalDate lightUntil(History history, Tick tick, LocalDate today) {
+        Tick.LightPlace light = tick.lightPlace();
+        LocalDate wanted = reader.subject(history, today)
+                .step(Step.HARDEN_OFF)
+                .map(TimelineStep::ideal)
+                .filter(day -> day.isAfter(today))
+                .orElse(today.plusDays(USUAL_LIGHT_DAYS));
+        if (light == null) {
+            return wanted;
+        }
+        LocalDate free = space
+                .litPlaces(today, today.plusDays(LIGHT_DAYS_AHEAD), light.slot().quarters())
+                .stream()
+                .filter(place ->
+                        place.placeId().equals(light.placeId()) && place.slot().equals(light.slot()))
+                .map(LitPlace::freeUntil)
+                .findFirst()
+                .orElse(wanted);
+        return free.isBefore(wanted) ? free : wanted;
+    }
+
+    private Map<String, Object> model(Context ctx, History history, FormReader form) {
+        Visitor visitor = Visitor.of(ctx);
+        Sowing sowing = history.sowing();
+        LocalDate today = visitor.today();
+        int quarters = Math.max(2, sowing.container().quarters());
+        Map<String, Object> model = new HashMap<>();
+        model.put("history", history);
+        model.put("sowing", sowing);
+        model.put("progress", history.progress());
+        model.put("form", form);
+        model.put("tickId", UUID.randomUUID());
+        model.put("correcting", form.text("supersedes"));
+        model.put(
+                "steps",
+                TickRules.open(sowing.method(), sowing.stage()).stream()
+                        .map(step -> new Choice(step.word(), step.done()))
+                        .toList());
+        model.put("problems", TodayPages.PROBLEMS);
+        model.put("litPlaces", space.litPlaces(today, today.plusDays(LIGHT_DAYS_AHEAD), quarters));
+        return model;
+    }
+
+    private History history(Context ctx) {
+        return histories.find(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
+    }
+}

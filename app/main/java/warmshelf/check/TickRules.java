@@ -1,0 +1,84 @@
+package warmshelf.check;
+
+import java.util.EnumSet;
+import java.util.Optional;
+import java.util.Set;
+import warmshelf.crop.Method;
+import warmshelf.sowing.EntryStep;
+import warmshelf.sowing.Progress;
+import warmshelf.sowing.Sowing;
+import warmshelf.sowing.SowingStage;
+
+/** Which ticks make sense for a sowing as it stands. */
+final class TickRules {
+    private TickRules() {}
+
+    /** The steps that may be entered now. */
+    static Set<EntryStep> open(Method method, SowingStage stage) {
+        return switch (stage) {
+            case PLANNED -> EnumSet.of(EntryStep.SOAKED, EntryStep.SOWN);
+            case SOAKED -> EnumSet.of(EntryStep.SOWN);
+            case SOWN ->
+                method == Method.BAG
+                        ? EnumSet.of(EntryStep.LOOK, EntryStep.MOVED_TO_CELLS, EntryStep.GAVE_UP)
+                        : EnumSet.of(EntryStep.LOOK, EntryStep.OFF_HEAT, EntryStep.UNDER_LIGHT, EntryStep.GAVE_UP);
+            case SPROUTING -> EnumSet.of(EntryStep.LOOK, EntryStep.MOVED_TO_CELLS, EntryStep.GAVE_UP);
+            case IN_CELLS, EMERGED ->
+                EnumSet.of(EntryStep.LOOK, EntryStep.OFF_HEAT, EntryStep.UNDER_LIGHT, EntryStep.GAVE_UP);
+            case UNDER_LIGHT ->
+                EnumSet.of(
+                        EntryStep.LOOK,
+                        EntryStep.FIRST_FEED,
+                        EntryStep.POTTED_ON,
+                        EntryStep.HARDENING_OFF,
+                        EntryStep.PLANTED_OUT,
+                        EntryStep.GAVE_UP);
+            case FED ->
+                EnumSet.of(
+                        EntryStep.LOOK,
+                        EntryStep.POTTED_ON,
+                        EntryStep.HARDENING_OFF,
+                        EntryStep.PLANTED_OUT,
+                        EntryStep.GAVE_UP);
+            case POTTED_ON ->
+                EnumSet.of(EntryStep.LOOK, EntryStep.HARDENING_OFF, EntryStep.PLANTED_OUT, EntryStep.GAVE_UP);
+            case HARDENING_OFF -> EnumSet.of(EntryStep.LOOK, EntryStep.PLANTED_OUT, EntryStep.GAVE_UP);
+            case PLANTED_OUT, GIVEN_UP, WITHDRAWN -> EnumSet.noneOf(EntryStep.class);
+        };
+    }
+
+    /** Why a tick cannot be taken, in a sentence; empty when it can. */
+    static Optional<String> refusal(Sowing sowing, Progress progress, Tick tick) {
+        if (!open(sowing.method(), progress.stage()).contains(tick.step())) {
+            return Optional.of("%s is %s; '%s' cannot follow that."
+                    .formatted(
+                            sowing.title(),
+                            progress.stage().title(),
+                            tick.step().done()));
+        }
+        return tick.supersedes() == null ? fewerThanBefore(sowing, progress, tick) : Optional.empty();
+    }
+
+    private static Optional<String> fewerThanBefore(Sowing sowing, Progress progress, Tick tick) {
+        boolean inBag = sowing.method() == Method.BAG
+                && progress.stage().isWaitingForSeed()
+                && progress.stage() != SowingStage.IN_CELLS;
+        int sproutedBefore = inBag || sowing.method() == Method.CELLS ? progress.sprouted() : progress.up();
+        Integer sprouted = tick.sprouted();
+        if (sprouted != null && sprouted < sproutedBefore) {
+            return Optional.of(("Sprouted so far was %d, but %d had been counted before. Counts are 'so far';"
+                            + " to put an earlier count right, use 'correct' beside it.")
+                    .formatted(sprouted, sproutedBefore));
+        }
+        Integer moved = tick.moved();
+        int sproutedNow = sprouted == null ? progress.sprouted() : sprouted;
+        if (moved != null && moved > sproutedNow && inBag) {
+            return Optional.of("Moved so far was %d, but only %d have sprouted.".formatted(moved, sproutedNow));
+        }
+        if (moved != null && moved < progress.moved()) {
+            return Optional.of("Moved so far was %d, but %d had been moved before; counts are 'so far'."
+                    .formatted(moved, progress.moved()));
+        }
+        return Optional.empty();
+    }
+}

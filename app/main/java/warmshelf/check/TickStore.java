@@ -1,0 +1,185 @@
+package warmshelf.check;
+
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.UUID;
+import org.jooq.DSLContext;
+import org.jooq.exception.IntegrityConstraintViolationException;
+import warmshelf.allocation.SpaceClash;
+import warmshelf.allocation.Spot;
+import warmshelf.allocation.Stay;
+import warmshelf.allocation.StayBookStore;
+import warmshelf.allocation.StayStore;
+import warmshelf.db.Audit;
+import warmshelf.db.Database;
+import warmshelf.seed.LotStore;
+import warmshelf.seed.Taking;
+import warmshelf.sowing.Entry;
+import warmshelf.sowing.EntryStep;
+import warmshelf.sowing.EntryStore;
+import warmshelf.sowing.Progress;
+import warmshelf.sowing.Sowing;
+import warmshelf.sowing.SowingStage;
+import warmshelf.sowing.SowingStore;
+
+/** Keeps ticks: the entry, the stage it leads to and what it does to the sowing's space, all in one transaction. */
+final class TickStore {
+    /** How much longer a tray may lie when seed is slow and nobody waits for the place. */
+    private static final int EXTENSION_DAYS = 3;
+
+    private final DSLContext sql;
+    private final Audit audit;
+    private final SowingStore sowings;
+    private final EntryStore entries;
+    private final StayStore stays;
+    private final LotStore lots;
+
+    TickStore(Database database, Audit audit, SowingStore sowings, EntryStore entries, StayStore stays, LotStore lots) {
+        this.sql = database.sql();
+        this.audit = audit;
+        this.sowings = sowings;
+        this.entries = entries;
+        this.stays = stays;
+        this.lots = lots;
+    }
+
+    /**
+     * Keeps a tick.
+     *
+     * @param lightUntil the day until which a place under the light is wanted, if one is
+     */
+    TickOutcome keep(UUID sowingId, Tick tick, LocalDate lightUntil, UUID by) {
+        try {
+            TickOutcome outcome = sql.transactionResult(inside -> keep(inside.dsl(), sowingId, tick, lightUntil, by));
+            return outcome instanceof TickOutcome.Kept kept && !kept.again()
+                    ? new TickOutcome.Kept(kept.stage(), false, extendIfSlow(sowingId, kept.stage(), tick.seenOn(), by))
+                    : outcome;
+        } catch (SpaceClash clash) {
+            return new TickOutcome.Refused(409, clash.sentence());
+        } catch (IntegrityConstraintViolationException twice) {
+            // Two phones sent the same entry at the same moment: one row is kept, and that is all that was wanted.
+            return entries.find(sql, tick.id())
+                    .<TickOutcome>map(kept -> new TickOutcome.Kept(stageOf(sowingId), true, ""))
+                    .orElseThrow(() -> twice);
+        }
+    }
+
+    private SowingStage stageOf(UUID sowingId) {
+        return sowings.find(sowingId).map(Sowing::stage).orElseThrow();
+    }
+
+    private TickOutcome keep(DSLContext tx, UUID sowingId, Tick tick, LocalDate lightUntil, UUID by) {
+        Optional<Sowing> held = sowings.findAndHold(tx, sowingId);
+        if (held.isEmpty()) {
+            return new TickOutcome.Refused(404, "There is no such sowing.");
+        }
+        Sowing sowing = held.get();
+        List<Entry> before = entries.ofSowing(tx, sowingId);
+        if (before.stream().anyMatch(entry -> entry.id().equals(tick.id()))) {
+            return new TickOutcome.Kept(sowing.stage(), true, "");
+        }
+        Optional<String> refusal = refusal(sowing, before, tick);
+        if (refusal.isPresent()) {
+            return new TickOutcome.Refused(409, refusal.get());
+        }
+        Entry entry = entry(sowingId, tick, by);
+        entries.add(tx, entry);
+        List<Entry> after = new ArrayList<>(before);
+        after.add(entry);
+        Progress progress = Progress.of(sowing.method(), sowing.seeds(), after);
+        sowings.moveTo(tx, sowingId, progress.stage());
+        if (tick.step() == EntryStep.SOWN) {
+            takeSeeds(tx, sowing, by);
+        }
+        moveSpace(tx, sowing, progress.stage(), tick, lightUntil, by);
+        return new TickOutcome.Kept(progress.stage(), false, "");
+    }
+
+    /** A packet that held fewer than was believed is empty now: what was sown was sown. */
+    private void takeSeeds(DSLContext tx, Sowing sowing, UUID by) {
+        Taking taking = lots.take(tx, sowing.lotId(), sowing.seeds(), by);
+        if (taking instanceof Taking.TooFew few && few.left() > 0) {
+            lots.take(tx, sowing.lotId(), few.left(), by);
+        }
+    }
+
+    private static Optional<String> refusal(Sowing sowing, List<Entry> before, Tick tick) {
+        if (tick.supersedes() != null
+                && before.stream().noneMatch(entry -> entry.id().equals(tick.supersedes()))) {
+            return Optional.of("The entry to correct is not one of this sowing's.");
+        }
+        List<Entry> standing = before.stream()
+                .filter(entry -> !Objects.equals(entry.id(), tick.supersedes()))
+                .toList();
+        Progress progress = Progress.of(sowing.method(), sowing.seeds(), standing);
+        if (sowing.stage() == SowingStage.WITHDRAWN || progress.stage().isOver()) {
+            return Optional.of(
+                    "%s has ended (%s); nothing more is entered for it. To mend a slip, correct the last entry."
+                            .formatted(sowing.title(), sowing.stage().title()));
+        }
+        return TickRules.refusal(sowing, progress, tick);
+    }
+
+    private Entry entry(UUID sowingId, Tick tick, UUID by) {
+        OffsetDateTime now = audit.now();
+        return new Entry(
+                tick.id(),
+                sowingId,
+                tick.step(),
+                tick.seenOn(),
+                now,
+                tick.sprouted(),
+                tick.moved(),
+                tick.lost(),
+                tick.finished(),
+                tick.problem(),
+                tick.note(),
+                tick.supersedes(),
+                by,
+                "");
+    }
+
+    private void moveSpace(DSLContext tx, Sowing sowing, SowingStage stage, Tick tick, LocalDate lightUntil, UUID by) {
+        boolean leavesMat = stage.compareTo(SowingStage.UNDER_LIGHT) >= 0
+                || stage == SowingStage.IN_CELLS
+                || tick.step() == EntryStep.OFF_HEAT;
+        boolean leavesLight = stage.compareTo(SowingStage.HARDENING_OFF) >= 0;
+        Tick.LightPlace light = tick.lightPlace();
+        for (Stay stay : StayBookStore.ofSowing(tx, sowing.id())) {
+            if (leavesLight || light != null || (leavesMat && stay.isOnMat())) {
+                stays.end(tx, stay, tick.seenOn(), by);
+            }
+        }
+        if (light != null && leavesMat && !leavesLight) {
+            LocalDate to = lightUntil.isAfter(tick.seenOn())
+                    ? lightUntil
+                    : tick.seenOn().plusDays(1);
+            stays.layUnderLight(tx, sowing.id(), new Spot(light.placeId(), light.slot(), tick.seenOn(), to), by);
+        }
+    }
+
+    /** Slow seed keeps its place a few days at a time, for as long as nobody else has been promised it. */
+    private String extendIfSlow(UUID sowingId, SowingStage stage, LocalDate day, UUID by) {
+        if (!stage.isWaitingForSeed() && stage != SowingStage.EMERGED) {
+            return "";
+        }
+        Optional<Stay> ending = StayBookStore.ofSowing(sql, sowingId).stream()
+                .filter(stay -> stay.covers(day) && !stay.to().isAfter(day.plusDays(1)))
+                .findFirst();
+        if (ending.isEmpty()) {
+            return "";
+        }
+        Stay stay = ending.get();
+        try {
+            LocalDate to = stay.to().plusDays(EXTENSION_DAYS);
+            sql.transaction(inside -> stays.extend(inside.dsl(), stay, to, by));
+            return "Its place was to be free tomorrow; it keeps it until %s.".formatted(to.minusDays(1));
+        } catch (SpaceClash clash) {
+            return "Its place is promised from tomorrow on: " + clash.sentence() + " Please tell a coordinator.";
+        }
+    }
+}

@@ -1,0 +1,63 @@
+package warmshelf.check;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import warmshelf.allocation.SpaceStore;
+import warmshelf.sowing.Problem;
+import warmshelf.web.Choice;
+import warmshelf.web.Pages;
+import warmshelf.web.Role;
+import warmshelf.web.Visitor;
+
+/** The round of today: everything for whoever looks, a member's own for everyone else. */
+public final class TodayPages implements Pages {
+    static final List<Choice> PROBLEMS = Arrays.stream(Problem.values())
+            .map(problem -> new Choice(problem.word(), problem.words()))
+            .toList();
+    private static final int LIGHT_DAYS_AHEAD = 120;
+
+    private final RoundStore rounds;
+    private final TodayStore today;
+    private final SpaceStore space;
+
+    TodayPages(RoundStore rounds, TodayStore today, SpaceStore space) {
+        this.rounds = rounds;
+        this.today = today;
+        this.space = space;
+    }
+
+    @Override
+    public void register(RoutesConfig routes) {
+        routes.get("/today", this::show, Role.MEMBER);
+    }
+
+    private void show(Context ctx) {
+        Visitor visitor = Visitor.of(ctx);
+        LocalDate day = visitor.today();
+        List<TodayStore.OnDuty> onDuty = today.onDuty(day);
+        boolean looks = onDuty.stream().anyMatch(duty -> duty.memberId().equals(visitor.memberId()));
+        boolean whole = switch (String.valueOf(ctx.queryParam("show"))) {
+            case "all" -> true;
+            case "mine" -> false;
+            default -> looks || visitor.coordinator();
+        };
+        Round round = whole ? rounds.whole(day) : rounds.of(visitor.memberId(), day);
+        boolean asksForLight =
+                round.stops().stream().flatMap(stop -> stop.items().stream()).anyMatch(Round.Item::asksForLight);
+        Map<String, Object> model = new HashMap<>();
+        model.put("round", round);
+        model.put("whole", whole);
+        model.put("looks", looks);
+        model.put("onDuty", onDuty);
+        model.put("tomorrow", today.onDuty(day.plusDays(1)));
+        model.put("problems", PROBLEMS);
+        model.put("litPlaces", asksForLight ? space.litPlaces(day, day.plusDays(LIGHT_DAYS_AHEAD), 2) : List.of());
+        model.put("wholeLitPlaces", asksForLight ? space.litPlaces(day, day.plusDays(LIGHT_DAYS_AHEAD), 4) : List.of());
+        ctx.render("check/today.peb", model);
+    }
+}

@@ -1,0 +1,78 @@
+package warmshelf.check;
+
+import static warmshelf.db.generated.Tables.DUTY;
+import static warmshelf.db.generated.Tables.ENTRY;
+import static warmshelf.db.generated.Tables.MAT;
+import static warmshelf.db.generated.Tables.MAT_DAY;
+import static warmshelf.db.generated.Tables.MEMBER;
+import static warmshelf.db.generated.Tables.QUARTER_DAY;
+import static warmshelf.db.generated.Tables.SITE;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import org.jooq.DSLContext;
+import org.jooq.Records;
+import warmshelf.db.Database;
+
+/** Reads what the round of a day needs beside the sowings: mats to read, and who is on duty. */
+final class TodayStore {
+    private final DSLContext sql;
+
+    TodayStore(Database database) {
+        this.sql = database.sql();
+    }
+
+    /** A mat on which something lies on a day, with its set-point and the last reading of that day. */
+    record MatToRead(UUID matId, String name, int setPointC, Double readC, String readBy) {}
+
+    /** The mats on which something lies on a day. */
+    Map<UUID, MatToRead> mats(LocalDate day) {
+        var readings = sql.select(ENTRY.MAT_ID, ENTRY.CELSIUS, MEMBER.NAME)
+                .from(ENTRY)
+                .join(MEMBER)
+                .on(MEMBER.ID.eq(ENTRY.MADE_BY))
+                .where(ENTRY.MAT_ID.isNotNull(), ENTRY.SEEN_ON.eq(day))
+                .orderBy(ENTRY.SEEN_AT)
+                .fetchMap(ENTRY.MAT_ID);
+        return sql
+                .selectDistinct(MAT.ID, MAT.NAME, MAT_DAY.CELSIUS)
+                .from(MAT)
+                .join(MAT_DAY)
+                .on(MAT_DAY.MAT_ID.eq(MAT.ID), MAT_DAY.ON_DAY.eq(day))
+                .join(QUARTER_DAY)
+                .on(QUARTER_DAY.MAT_ID.eq(MAT.ID), QUARTER_DAY.ON_DAY.eq(day))
+                .fetch()
+                .stream()
+                .map(row -> {
+                    var reading = readings.get(row.value1());
+                    return reading == null
+                            ? new MatToRead(row.value1(), row.value2(), row.value3(), Double.NaN, "")
+                            : new MatToRead(
+                                    row.value1(),
+                                    row.value2(),
+                                    row.value3(),
+                                    reading.value2().doubleValue(),
+                                    reading.value3());
+                })
+                .collect(Collectors.toMap(MatToRead::matId, mat -> mat));
+    }
+
+    /** Who looks where on a day. */
+    record OnDuty(UUID siteId, String site, UUID memberId, String member) {}
+
+    /** Who is on duty on a day, in walking order of the sites. */
+    List<OnDuty> onDuty(LocalDate day) {
+        return sql.select(SITE.ID, SITE.NAME, MEMBER.ID, MEMBER.NAME)
+                .from(DUTY)
+                .join(SITE)
+                .on(SITE.ID.eq(DUTY.SITE_ID))
+                .join(MEMBER)
+                .on(MEMBER.ID.eq(DUTY.MEMBER_ID))
+                .where(DUTY.ON_DAY.eq(day))
+                .orderBy(SITE.WALK_ORDER, SITE.NAME)
+                .fetch(Records.mapping(OnDuty::new));
+    }
+}

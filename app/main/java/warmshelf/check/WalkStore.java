@@ -1,0 +1,64 @@
+package warmshelf.check;
+
+import static warmshelf.db.generated.Tables.MAT;
+import static warmshelf.db.generated.Tables.PLACE;
+import static warmshelf.db.generated.Tables.RACK;
+import static warmshelf.db.generated.Tables.SHELF;
+import static warmshelf.db.generated.Tables.SITE;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.UUID;
+import org.jooq.DSLContext;
+import org.jooq.Record;
+import org.jooq.impl.DSL;
+import warmshelf.db.Database;
+
+/** Reads every place in walking order: site, rack, shelf from the top, mats before the light, place. */
+final class WalkStore {
+    private final DSLContext sql;
+
+    WalkStore(Database database) {
+        this.sql = database.sql();
+    }
+
+    Map<UUID, PlaceAddress> addresses() {
+        Map<UUID, PlaceAddress> inOrder = new LinkedHashMap<>();
+        sql.select(PLACE.ID, PLACE.MAT_ID, PLACE.NUMBER, MAT.NAME, SHELF.FROM_TOP, RACK.NAME, SITE.ID, SITE.NAME)
+                .from(PLACE)
+                .leftJoin(MAT)
+                .on(MAT.ID.eq(PLACE.MAT_ID))
+                .join(SHELF)
+                .on(SHELF.ID.eq(DSL.coalesce(PLACE.LIT_SHELF_ID, MAT.SHELF_ID)))
+                .join(RACK)
+                .on(RACK.ID.eq(SHELF.RACK_ID))
+                .join(SITE)
+                .on(SITE.ID.eq(RACK.SITE_ID))
+                .orderBy(
+                        SITE.WALK_ORDER,
+                        SITE.NAME,
+                        RACK.WALK_ORDER,
+                        RACK.NAME,
+                        SHELF.FROM_TOP,
+                        PLACE.KIND.desc(),
+                        MAT.WALK_ORDER,
+                        MAT.NAME,
+                        PLACE.NUMBER)
+                .forEach(row -> inOrder.put(row.get(PLACE.ID), address(row, inOrder.size())));
+        return inOrder;
+    }
+
+    private static PlaceAddress address(Record row, int walkOrder) {
+        String surface = row.get(MAT.NAME) == null ? "under the light" : "mat " + row.get(MAT.NAME);
+        return new PlaceAddress(
+                row.get(PLACE.ID),
+                row.get(SITE.ID),
+                row.get(SITE.NAME),
+                row.get(RACK.NAME),
+                row.get(SHELF.FROM_TOP),
+                row.get(PLACE.MAT_ID),
+                surface,
+                row.get(PLACE.NUMBER),
+                walkOrder);
+    }
+}

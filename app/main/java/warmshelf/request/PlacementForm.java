@@ -1,0 +1,109 @@
+package warmshelf.request;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.function.IntUnaryOperator;
+import java.util.stream.Stream;
+import warmshelf.allocation.MatSpace;
+import warmshelf.allocation.Slot;
+import warmshelf.allocation.SpaceRequest;
+import warmshelf.allocation.Spot;
+import warmshelf.web.FormReader;
+import warmshelf.web.Units;
+
+/** Reads where a coordinator wants a request to lie. */
+final class PlacementForm {
+    private final FormReader reader;
+    private final SpaceRequest request;
+    private final List<MatSpace> mats;
+    private final LocalDate today;
+    private final Units units;
+
+    PlacementForm(
+            Map<String, List<String>> typed, SpaceRequest request, List<MatSpace> mats, LocalDate today, Units units) {
+        this.reader = new FormReader(typed);
+        this.request = request;
+        this.mats = mats;
+        this.today = today;
+        this.units = units;
+    }
+
+    FormReader reader() {
+        return reader;
+    }
+
+    /** Where it is to lie and at which set-point; empty when something typed cannot be taken. */
+    Optional<Placement> placement(IntUnaryOperator daysAt) {
+        Optional<MatSpace> mat = mat();
+        LocalDate from = reader.date("from", "The first day");
+        if (reader.ok() && from.isBefore(today)) {
+            reader.refuse("from", "The first day was %s, which has passed; today is %s.".formatted(from, today));
+        }
+        int celsius = celsius();
+        Slot slot = slot();
+        if (!reader.ok() || mat.isEmpty()) {
+            return Optional.empty();
+        }
+        if (!request.band().contains(celsius)) {
+            reader.refuse(
+                    "celsius",
+                    "The set-point was %s; this crop's seed likes %s."
+                            .formatted(
+                                    units.temperature(celsius),
+                                    units.temperatureRange(
+                                            request.band().lowC(),
+                                            request.band().highC())));
+            return Optional.empty();
+        }
+        LocalDate to = from.plusDays(daysAt.applyAsInt(celsius));
+        return Optional.of(new Placement(mat.get(), new Spot(placeId(), slot, from, to), celsius));
+    }
+
+    private Optional<MatSpace> mat() {
+        UUID place = placeId();
+        Optional<MatSpace> mat =
+                mats.stream().filter(each -> each.places().contains(place)).findFirst();
+        if (mat.isEmpty()) {
+            reader.refuse("place", "The place is not one of the group's mats; choose one from the list.");
+        }
+        return mat;
+    }
+
+    private UUID placeId() {
+        try {
+            return UUID.fromString(reader.text("place"));
+        } catch (IllegalArgumentException notAnId) {
+            return new UUID(0, 0);
+        }
+    }
+
+    /** Typed in the coordinator's own unit; whole degrees Celsius are stored. */
+    private int celsius() {
+        if (units.temperature().equals("F")) {
+            return (int) Math.round((reader.wholeNumber("celsius", "The set-point in °F", 50, 104) - 32) * 5 / 9.0);
+        }
+        return reader.wholeNumber("celsius", "The set-point in °C", 10, 40);
+    }
+
+    private Slot slot() {
+        List<Slot> slots = Slot.of(request.quarters());
+        if (slots.size() == 1) {
+            return slots.get(0);
+        }
+        String word = reader.choice(
+                "quarter",
+                "The part of the place",
+                slots.stream()
+                        .flatMap(slot -> Stream.of(String.valueOf(slot.firstQuarter())))
+                        .toList());
+        return reader.problems().containsKey("quarter")
+                ? slots.get(0)
+                : new Slot(Integer.parseInt(word), request.quarters());
+    }
+
+    /** A place chosen by hand or from an offer. */
+    record Placement(MatSpace mat, Spot spot, int celsius) {}
+}

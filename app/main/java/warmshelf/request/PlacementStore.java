@@ -1,0 +1,86 @@
+package warmshelf.request;
+
+import java.util.Optional;
+import java.util.UUID;
+import org.jooq.DSLContext;
+import org.jspecify.annotations.Nullable;
+import warmshelf.allocation.RequestStore;
+import warmshelf.allocation.SpaceClash;
+import warmshelf.allocation.SpaceRequest;
+import warmshelf.allocation.Spot;
+import warmshelf.allocation.StayBookStore;
+import warmshelf.allocation.StayStore;
+import warmshelf.db.Database;
+import warmshelf.sowing.Sowing;
+import warmshelf.sowing.SowingStore;
+
+/** Decides on requests: the stay and the decision are written together or not at all. */
+final class PlacementStore {
+    private static final String DECIDED =
+            "This request is not waiting any more; someone else decided on it a moment ago.";
+
+    private final DSLContext sql;
+    private final RequestStore requests;
+    private final StayStore stays;
+    private final SowingStore sowings;
+
+    PlacementStore(Database database, RequestStore requests, StayStore stays, SowingStore sowings) {
+        this.sql = database.sql();
+        this.requests = requests;
+        this.stays = stays;
+        this.sowings = sowings;
+    }
+
+    /**
+     * Lays a waiting request on a mat.
+     *
+     * @throws SpaceClash when the space or the temperature does not allow it, or someone else was first
+     */
+    void place(UUID sowing, Spot spot, int celsius, UUID by) {
+        sql.transaction(inside -> {
+            DSLContext tx = inside.dsl();
+            SpaceRequest request = waiting(tx, sowing);
+            stays.layOnMat(tx, sowing, spot, celsius, request.band(), by);
+            decide(tx, request, SpaceRequest.State.PLACED, "", by);
+        });
+    }
+
+    /** Refuses a waiting request with the reason. */
+    void refuse(UUID sowing, String reason, UUID by) {
+        sql.transaction(
+                inside -> decide(inside.dsl(), waiting(inside.dsl(), sowing), SpaceRequest.State.REFUSED, reason, by));
+    }
+
+    /**
+     * Takes a decision back: a refused request waits again, and so does a placed one whose seed is not sown yet.
+     *
+     * @throws SpaceClash when it is sown, withdrawn or waiting already
+     */
+    void takeBack(UUID sowing, UUID by) {
+        sql.transaction(inside -> {
+            DSLContext tx = inside.dsl();
+            Optional<Sowing> held = sowings.findAndHold(tx, sowing);
+            @Nullable SpaceRequest request = requests.find(tx, sowing).orElse(null);
+            boolean decided = request != null
+                    && (request.state() == SpaceRequest.State.PLACED || request.state() == SpaceRequest.State.REFUSED);
+            if (held.isEmpty()
+                    || request == null
+                    || !decided
+                    || !held.get().stage().isBeforeSowing()) {
+                throw new SpaceClash("Only a decision on seed that is not sown yet can be taken back.");
+            }
+            StayBookStore.ofSowing(tx, sowing).forEach(stay -> stays.end(tx, stay, stay.from(), by));
+            decide(tx, request, SpaceRequest.State.WAITING, "", by);
+        });
+    }
+
+    private SpaceRequest waiting(DSLContext tx, UUID sowing) {
+        return requests.find(tx, sowing).filter(SpaceRequest::isWaiting).orElseThrow(() -> new SpaceClash(DECIDED));
+    }
+
+    private void decide(DSLContext tx, SpaceRequest request, SpaceRequest.State state, String reason, UUID by) {
+        if (!requests.decide(tx, request, state, reason, by)) {
+            throw new SpaceClash(DECIDED);
+        }
+    }
+}

@@ -1,0 +1,281 @@
+package warmshelf.request;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import warmshelf.allocation.Answer;
+import warmshelf.allocation.Board;
+import warmshelf.allocation.FirstFit;
+import warmshelf.allocation.MatSpace;
+import warmshelf.allocation.Offer;
+import warmshelf.allocation.Slot;
+import warmshelf.allocation.SpaceClash;
+import warmshelf.allocation.SpaceRequest;
+import warmshelf.allocation.SpaceStore;
+import warmshelf.allocation.Spot;
+import warmshelf.allocation.Wish;
+import warmshelf.sowing.AskPlanner;
+import warmshelf.sowing.Asking;
+import warmshelf.sowing.History;
+import warmshelf.sowing.HistoryStore;
+import warmshelf.sowing.SowingPlanner;
+import warmshelf.web.Choice;
+import warmshelf.web.FormReader;
+import warmshelf.web.Pages;
+import warmshelf.web.Refusal;
+import warmshelf.web.Respond;
+import warmshelf.web.Role;
+import warmshelf.web.Visitor;
+
+/** The coordinator's requests: what waits, what is suggested, and the decision on each. */
+public final class RequestPages implements Pages {
+    private static final int DAYS_AHEAD = 400;
+    private static final int OFFERS = 6;
+
+    private final HistoryStore histories;
+    private final SowingPlanner planner;
+    private final SpaceStore space;
+    private final PlacementStore placements;
+
+    RequestPages(HistoryStore histories, SowingPlanner planner, SpaceStore space, PlacementStore placements) {
+        this.histories = histories;
+        this.planner = planner;
+        this.space = space;
+        this.placements = placements;
+    }
+
+    @Override
+    public void register(RoutesConfig routes) {
+        routes.get("/requests", this::all, Role.COORDINATOR);
+        routes.post("/requests/placements", this::placeAll, Role.COORDINATOR);
+        routes.get("/requests/{id}", this::one, Role.COORDINATOR);
+        routes.post("/requests/{id}/placement", this::place, Role.COORDINATOR);
+        routes.post("/requests/{id}/refusal", this::refuse, Role.COORDINATOR);
+        routes.post("/requests/{id}/return", this::takeBack, Role.COORDINATOR);
+    }
+
+    /** A waiting request with what first fit suggests for it. */
+    public record Line(
+            History history,
+            SpaceRequest request,
+            @Nullable Offer offer,
+            @Nullable String noSpace) {}
+
+    private void all(Context ctx) {
+        Visitor visitor = Visitor.of(ctx);
+        List<History> underWay = histories.underWay();
+        Map<String, Object> model = new HashMap<>();
+        model.put("waiting", suggestions(visitor.today(), underWay));
+        model.put(
+                "decided",
+                underWay.stream()
+                        .filter(history -> history.sowing().stage().isBeforeSowing())
+                        .filter(history ->
+                                history.request() != null && !history.request().isWaiting())
+                        .toList());
+        ctx.render("request/list.peb", model);
+    }
+
+    private List<Line> suggestions(LocalDate today, List<History> underWay) {
+        List<Wish> wishes = new ArrayList<>();
+        Map<UUID, History> waiting = new HashMap<>();
+        for (History history : underWay) {
+            if (history.request() != null && history.request().isWaiting()) {
+                waiting.put(history.sowing().id(), history);
+                wishes.add(wish(history, history.request(), today));
+            }
+        }
+        List<Line> lines = new ArrayList<>();
+        new FirstFit(board(today), today).answerAll(wishes).forEach((sowing, answer) -> {
+            History history = waiting.get(sowing);
+            if (history != null && history.request() != null) {
+                lines.add(line(history, history.request(), answer));
+            }
+        });
+        return lines;
+    }
+
+    private static Line line(History history, SpaceRequest request, Answer answer) {
+        if (answer instanceof Answer.Space found) {
+            return new Line(history, request, found.offer(), null);
+        }
+        return new Line(history, request, null, AskPlanner.sentence(((Answer.None) answer).reason()));
+    }
+
+    private Wish wish(History history, SpaceRequest request, LocalDate today) {
+        return new Wish(
+                request.sowingId(),
+                request.quarters(),
+                request.earliest(),
+                request.ideal(),
+                request.latest(),
+                request.band(),
+                planner.daysAt(Asking.of(history.sowing()), today, request.days()));
+    }
+
+    private Board board(LocalDate today) {
+        return space.board(today, today.plusDays(DAYS_AHEAD));
+    }
+
+    private void placeAll(Context ctx) {
+        Visitor visitor = Visitor.of(ctx);
+        int placed = 0;
+        List<String> clashes = new ArrayList<>();
+        for (Line line : suggestions(visitor.today(), histories.underWay())) {
+            if (line.offer() == null) {
+                continue;
+            }
+            try {
+                placements.place(
+                        line.request().sowingId(),
+                        spot(line.offer()),
+                        line.offer().celsius(),
+                        visitor.memberId());
+                placed++;
+            } catch (SpaceClash clash) {
+                clashes.add(line.history().sowing().title() + ": " + clash.sentence());
+            }
+        }
+        String told = placed == 0 ? "Nothing was placed." : "%d placed as suggested.".formatted(placed);
+        Respond.seeOther(ctx, "/requests", clashes.isEmpty() ? told : told + " " + String.join(" ", clashes));
+    }
+
+    private static Spot spot(Offer offer) {
+        return new Spot(offer.placeId(), offer.slot(), offer.from(), offer.to());
+    }
+
+    private void one(Context ctx) {
+        History history = history(ctx);
+        ctx.render("request/show.peb", model(ctx, history, new FormReader(Map.of()), new FormReader(Map.of())));
+    }
+
+    private void place(Context ctx) {
+        Visitor visitor = Visitor.of(ctx);
+        History history = history(ctx);
+        SpaceRequest request = request(history);
+        PlacementForm form =
+                new PlacementForm(ctx.formParamMap(), request, space.mats(), visitor.today(), visitor.units());
+        Optional<PlacementForm.Placement> placement =
+                form.placement(planner.daysAt(Asking.of(history.sowing()), visitor.today(), request.days()));
+        if (placement.isEmpty()) {
+            Respond.again(ctx, "request/show.peb", model(ctx, history, form.reader(), new FormReader(Map.of())));
+            return;
+        }
+        try {
+            placements.place(
+                    request.sowingId(), placement.get().spot(), placement.get().celsius(), visitor.memberId());
+        } catch (SpaceClash clash) {
+            form.reader().refuse("place", clash.sentence());
+            ctx.status(HttpStatus.CONFLICT)
+                    .render("request/show.peb", model(ctx, history, form.reader(), new FormReader(Map.of())));
+            return;
+        }
+        Respond.seeOther(
+                ctx,
+                "/requests",
+                "%s lies on mat %s from %s."
+                        .formatted(
+                                history.sowing().title(),
+                                placement.get().mat().name(),
+                                placement.get().spot().from()));
+    }
+
+    private void refuse(Context ctx) {
+        History history = history(ctx);
+        FormReader form = new FormReader(ctx.formParamMap());
+        String reason = form.requiredText("reason", "The reason", 400);
+        if (!form.ok()) {
+            Respond.again(ctx, "request/show.peb", model(ctx, history, new FormReader(Map.of()), form));
+            return;
+        }
+        decided(
+                ctx,
+                () -> placements.refuse(
+                        history.sowing().id(), reason, Visitor.of(ctx).memberId()));
+        Respond.seeOther(
+                ctx,
+                "/requests",
+                "Refused, and %s sees the reason."
+                        .formatted(history.sowing().grower().name()));
+    }
+
+    private void takeBack(Context ctx) {
+        History history = history(ctx);
+        decided(
+                ctx,
+                () -> placements.takeBack(history.sowing().id(), Visitor.of(ctx).memberId()));
+        Respond.seeOther(
+                ctx, "/requests", "%s waits again.".formatted(history.sowing().title()));
+    }
+
+    private static void decided(Context ctx, Runnable decision) {
+        try {
+            decision.run();
+        } catch (SpaceClash clash) {
+            throw Refusal.of(HttpStatus.CONFLICT, clash.sentence());
+        }
+    }
+
+    private History history(Context ctx) {
+        return histories
+                .find(Respond.id(ctx, "id"))
+                .filter(history -> history.request() != null)
+                .orElseThrow(Refusal::notFound);
+    }
+
+    private static SpaceRequest request(History history) {
+        return java.util.Objects.requireNonNull(history.request());
+    }
+
+    private Map<String, Object> model(Context ctx, History history, FormReader form, FormReader refusal) {
+        Visitor visitor = Visitor.of(ctx);
+        SpaceRequest request = request(history);
+        Board board = board(visitor.today());
+        FirstFit firstFit = new FirstFit(board, visitor.today());
+        Wish wish = wish(history, request, visitor.today());
+        Map<String, Object> model = new HashMap<>();
+        model.put("history", history);
+        model.put("sowing", history.sowing());
+        model.put("request", request);
+        model.put("offers", request.isWaiting() ? firstFit.offers(wish, OFFERS) : List.of());
+        model.put(
+                "noSpace", firstFit.answer(wish) instanceof Answer.None none ? AskPlanner.sentence(none.reason()) : "");
+        model.put("form", form);
+        model.put("refusal", refusal);
+        model.put("places", places(board.mats(), visitor));
+        model.put(
+                "slots",
+                Slot.of(request.quarters()).stream()
+                        .map(slot -> new Choice(String.valueOf(slot.firstQuarter()), slot.words()))
+                        .toList());
+        return model;
+    }
+
+    private static List<Choice> places(List<MatSpace> mats, Visitor visitor) {
+        List<Choice> places = new ArrayList<>();
+        for (MatSpace mat : mats) {
+            for (int number = 1; number <= mat.places().size(); number++) {
+                places.add(new Choice(
+                        mat.places().get(number - 1).toString(),
+                        "%s, place %d · %s · holds %s"
+                                .formatted(
+                                        mat.name(),
+                                        number,
+                                        mat.where(),
+                                        visitor.units()
+                                                .temperatureRange(
+                                                        mat.thermostat().lowC(),
+                                                        mat.thermostat().highC()))));
+            }
+        }
+        return places;
+    }
+}

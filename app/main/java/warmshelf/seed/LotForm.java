@@ -1,0 +1,65 @@
+package warmshelf.seed;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import warmshelf.crop.CropCatalogue;
+import warmshelf.web.FormReader;
+
+/** A lot as it is typed in: crop, variety, year, seeds, whose, treated, note. */
+public final class LotForm {
+    public static final int LONGEST_VARIETY = 80;
+    public static final int LONGEST_NOTE = 400;
+    public static final int MOST_SEEDS = 1_000_000;
+    private static final int OLDEST_YEAR = 1950;
+
+    private final FormReader reader;
+    private final @Nullable NewLot lot;
+
+    private LotForm(FormReader reader, @Nullable NewLot lot) {
+        this.reader = reader;
+        this.lot = lot;
+    }
+
+    /** Nothing typed yet: the person's own seed, of this season. */
+    public static LotForm blank(int season) {
+        return new LotForm(
+                new FormReader(Map.of("owner", List.of("mine"), "year", List.of(String.valueOf(season)))), null);
+    }
+
+    /**
+     * @param latestYear the latest year a packet can be packed for: this year's, or the season's
+     * @param typist whose seed it is when it is 'mine'
+     */
+    public static LotForm of(Map<String, List<String>> typed, CropCatalogue crops, int latestYear, UUID typist) {
+        FormReader reader = new FormReader(typed);
+        String cropId = reader.text("crop");
+        if (crops.find(cropId).isEmpty()) {
+            reader.refuse("crop", "Crop is not one of those in the list; please choose one.");
+        }
+        NewLot lot = new NewLot(
+                cropId,
+                reader.requiredText("variety", "Variety", LONGEST_VARIETY),
+                reader.wholeNumber("year", "Year of the seed", OLDEST_YEAR, latestYear),
+                reader.optionalWholeNumber("seeds", "Seeds left", 0, MOST_SEEDS).orElse(null),
+                reader.choice("owner", "Whose it is", List.of("mine", "group")).equals("mine") ? typist : null,
+                reader.ticked("treated"),
+                reader.optionalText("note", "Note", LONGEST_NOTE));
+        return new LotForm(reader, reader.ok() ? lot : null);
+    }
+
+    /** The lot, where everything typed can be used. */
+    public Optional<NewLot> lot() {
+        return Optional.ofNullable(lot);
+    }
+
+    public Map<String, String> typed() {
+        return reader.typed();
+    }
+
+    public Map<String, String> problems() {
+        return reader.problems();
+    }
+}

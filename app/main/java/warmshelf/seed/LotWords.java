@@ -1,0 +1,75 @@
+package warmshelf.seed;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.UUID;
+import warmshelf.crop.Crop;
+import warmshelf.crop.CropCatalogue;
+
+/**
+ * A lot as a page shows it.
+ *
+ * @param crop the crop's name
+ * @param owner whose it is, in words
+ * @param left how many seeds are left, in words
+ * @param age for example 'fresh', '3 years old'
+ * @param tested the newest test in words, or that there is none
+ * @param expected the share expected to come up, with its range
+ */
+public record LotWords(
+        UUID id,
+        String crop,
+        String variety,
+        int seedYear,
+        String owner,
+        String left,
+        String age,
+        boolean treated,
+        String tested,
+        String expected,
+        String note) {
+
+    static LotWords of(Lot lot, List<GerminationTest> tests, CropCatalogue crops, int season) {
+        Crop crop = crops.get(lot.cropId());
+        return new LotWords(
+                lot.id(),
+                crop.name(),
+                lot.variety(),
+                lot.seedYear(),
+                lot.ownerName() == null ? "The group’s" : lot.ownerName(),
+                left(lot),
+                age(lot.ageIn(season)),
+                lot.treated(),
+                tests.isEmpty() ? "Not tested" : inWords(tests.get(0)),
+                inWords(lot.share(crop, tests, season)),
+                lot.note());
+    }
+
+    private static String left(Lot lot) {
+        Integer left = lot.seedsLeft();
+        if (left == null) {
+            return "Not counted";
+        }
+        return left == 0 ? "None left" : String.format(Locale.ROOT, "%,d", left);
+    }
+
+    private static String age(int years) {
+        return switch (years) {
+            case 0 -> "fresh";
+            case 1 -> "1 year old";
+            default -> years + " years old";
+        };
+    }
+
+    private static String inWords(GerminationTest test) {
+        return "%,d of %,d came up".formatted(test.germinated(), test.seeds());
+    }
+
+    /** For example 'about 8 in 10 (likely 69 to 94 %)': the range holds the true share nine times in ten. */
+    static String inWords(GerminationShare share) {
+        ShareInterval range = share.interval(0.9);
+        return "about %d in 10 (likely %d to %d %%)"
+                .formatted(
+                        Math.round(10 * share.mean()), Math.round(100 * range.low()), Math.round(100 * range.high()));
+    }
+}

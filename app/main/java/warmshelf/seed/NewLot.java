@@ -1,0 +1,14 @@
+package warmshelf.seed;
+
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+
+/** A lot as it is put into the box; see {@link Lot} for the fields. */
+public record NewLot(
+        String cropId,
+        String variety,
+        int seedYear,
+        @Nullable Integer seedsLeft,
+        @Nullable UUID ownerId,
+        boolean treated,
+        String note) {}

@@ -1,0 +1,58 @@
+package warmshelf.seed;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import warmshelf.web.FormReader;
+
+/** A germination test as it is typed in: when, how many seeds, how many came up. */
+public final class TestForm {
+    private final FormReader reader;
+    private final @Nullable GerminationTest test;
+
+    private TestForm(FormReader reader, @Nullable GerminationTest test) {
+        this.reader = reader;
+        this.test = test;
+    }
+
+    /** Nothing typed yet: the usual ten seeds, counted today. */
+    public static TestForm blank(LocalDate today) {
+        return new TestForm(
+                new FormReader(Map.of("testedOn", List.of(today.toString()), "testSeeds", List.of("10"))), null);
+    }
+
+    public static TestForm of(Map<String, List<String>> typed, LocalDate today) {
+        FormReader reader = new FormReader(typed);
+        LocalDate testedOn = reader.date("testedOn", "Day of the test");
+        if (testedOn.isAfter(today)) {
+            reader.refuse(
+                    "testedOn",
+                    "Day of the test was %s, which is still to come; a day up to %s is accepted."
+                            .formatted(testedOn, today));
+        }
+        int seeds = reader.wholeNumber("testSeeds", "Seeds tested", 1, GerminationTest.MOST_SEEDS);
+        int germinated = reader.wholeNumber("germinated", "Seeds that came up", 0, GerminationTest.MOST_SEEDS);
+        if (reader.ok() && germinated > seeds) {
+            reader.refuse(
+                    "germinated",
+                    "Seeds that came up was '%,d', more than the %,d tested; 0 to %,d is accepted."
+                            .formatted(germinated, seeds, seeds));
+        }
+        return new TestForm(reader, reader.ok() ? new GerminationTest(testedOn, germinated, seeds) : null);
+    }
+
+    /** The test, where everything typed can be used. */
+    public Optional<GerminationTest> test() {
+        return Optional.ofNullable(test);
+    }
+
+    public Map<String, String> typed() {
+        return reader.typed();
+    }
+
+    public Map<String, String> problems() {
+        return reader.problems();
+    }
+}

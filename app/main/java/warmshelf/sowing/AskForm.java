@@ -1,0 +1,253 @@
+package warmshelf.sowing;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import warmshelf.crop.Crop;
+import warmshelf.crop.CropCatalogue;
+import warmshelf.crop.Method;
+import warmshelf.seed.Lot;
+import warmshelf.web.FormReader;
+
+/** Reads the asking for space as typed. A lot from the seed box settles the crop; a new packet is described here. */
+final class AskForm {
+    static final String NEW_PACKET = "new";
+    static final List<String> CELLS_IN_A_TRAY = List.of("18", "32", "36", "48", "50", "72", "98", "128", "200", "288");
+    private static final int MOST_PLANTS = 1000;
+    private static final double LONGEST_SIDE_CM = 200;
+
+    private final FormReader reader;
+    private final CropCatalogue crops;
+    private final List<Lot> lots;
+    private final LocalDate today;
+    private final int season;
+    private final boolean inches;
+
+    AskForm(
+            Map<String, List<String>> typed,
+            CropCatalogue crops,
+            List<Lot> lots,
+            LocalDate today,
+            int season,
+            boolean inches) {
+        this.reader = new FormReader(typed);
+        this.crops = crops;
+        this.lots = lots;
+        this.today = today;
+        this.season = season;
+        this.inches = inches;
+    }
+
+    FormReader reader() {
+        return reader;
+    }
+
+    /** What was asked, or empty when something typed cannot be taken; the reader then has the sentences. */
+    Optional<Ask> ask() {
+        Optional<Lot> lot = lotFromBox();
+        Packet packet = lot.isPresent() ? null : packet();
+        Method method = method();
+        LocalDate underCoverOn = underCoverOn();
+        Ask ask = new Ask(
+                lot.orElse(null),
+                packet,
+                reader.wholeNumber("plants", "Plants wanted", 1, MOST_PLANTS),
+                method,
+                reader.text("heat").equals("warm"),
+                container(method),
+                cellsInATray(),
+                seedsPerCell(method),
+                risk(),
+                underCoverOn,
+                reader.ticked("acceptFewer"),
+                reader.optionalText("note", "The note", 400));
+        reader.choice("heat", "Warm or not", List.of("warm", "room"));
+        return reader.ok() ? Optional.of(ask) : Optional.empty();
+    }
+
+    private Optional<Lot> lotFromBox() {
+        String typed = reader.text("lot");
+        if (typed.equals(NEW_PACKET) || typed.isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<Lot> lot =
+                lots.stream().filter(each -> each.id().toString().equals(typed)).findFirst();
+        if (lot.isEmpty()) {
+            reader.refuse("lot", "The lot you chose is not in the seed box any more; choose another or a new packet.");
+        }
+        lot.ifPresent(chosen -> {
+            if (!reader.text("crop").isEmpty() && !reader.text("crop").equals(chosen.cropId())) {
+                reader.refuse(
+                        "crop",
+                        "You chose %s, but the lot %s is %s; choose one or the other."
+                                .formatted(cropName(reader.text("crop")), chosen.variety(), cropName(chosen.cropId())));
+            }
+        });
+        return lot;
+    }
+
+    private String cropName(String id) {
+        return crops.find(id).map(Crop::name).orElse(id);
+    }
+
+    private Packet packet() {
+        String cropId = reader.text("crop");
+        Optional<Crop> crop = crops.find(cropId);
+        if (crop.isEmpty()) {
+            reader.refuse(
+                    "crop",
+                    cropId.isEmpty()
+                            ? "The crop is empty; choose one from the list."
+                            : "The crop was '%s'; choose one from the list."
+                                    .formatted(cropId.length() > 40 ? "…" : cropId));
+        }
+        Optional<Integer> germinated =
+                reader.optionalWholeNumber("germinated", "Seeds that sprouted in a test", 0, 1000);
+        Optional<Integer> tested = reader.optionalWholeNumber("tested", "Seeds tested", 1, 1000);
+        if (germinated.isPresent() != tested.isPresent()) {
+            reader.refuse("tested", "A test needs both figures: how many sprouted, and of how many.");
+        } else if (tested.isPresent() && germinated.orElse(0) > tested.get()) {
+            reader.refuse(
+                    "germinated",
+                    "Sprouted in a test was %d of %d; no more can sprout than were tested."
+                            .formatted(germinated.orElse(0), tested.get()));
+        }
+        return new Packet(
+                crop.orElse(crops.all().get(0)),
+                reader.requiredText("variety", "The variety", 80),
+                seedYear(),
+                reader.optionalWholeNumber("packetSeeds", "Seeds in the packet", 1, 100_000)
+                        .orElse(null),
+                germinated.orElse(null),
+                tested.orElse(null),
+                reader.ticked("treated"));
+    }
+
+    private int seedYear() {
+        // Packets are packed for the coming season from late summer on.
+        int newest = Math.max(season, today.getYear() + (today.getMonthValue() >= 7 ? 1 : 0));
+        if (reader.text("seedYear").isEmpty()) {
+            return today.getYear();
+        }
+        return reader.wholeNumber("seedYear", "The year on the packet", 1980, newest);
+    }
+
+    private Method method() {
+        String word = reader.choice("method", "The method", List.of(Method.CELLS.word(), Method.BAG.word()));
+        return reader.problems().containsKey("method") ? Method.CELLS : Method.named(word);
+    }
+
+    private Container container(Method method) {
+        if (method == Method.BAG) {
+            return Container.BAG;
+        }
+        String word = reader.choice(
+                "container", "The tray", List.of(Container.HALF_TRAY.word(), Container.TRAY.word(), "own"));
+        if (!word.equals("own")) {
+            return reader.problems().containsKey("container") ? Container.TRAY : Container.named(word);
+        }
+        int longSide = millimetres("trayLong", "The tray's longer side");
+        int shortSide = millimetres("trayShort", "The tray's shorter side");
+        if (!reader.ok()) {
+            return Container.TRAY;
+        }
+        Optional<Container> fitting = new TraySize(longSide, shortSide).fits();
+        if (fitting.isEmpty()) {
+            reader.refuse(
+                    "trayLong",
+                    "A tray of %s by %s is larger than a place, which holds one standard tray of %s by %s."
+                            .formatted(
+                                    shown(longSide),
+                                    shown(shortSide),
+                                    shown(TraySize.PLACE.longSideMm()),
+                                    shown(TraySize.PLACE.shortSideMm())));
+        }
+        return fitting.orElse(Container.TRAY);
+    }
+
+    private int millimetres(String field, String label) {
+        double most = inches ? LONGEST_SIDE_CM / 2.54 : LONGEST_SIDE_CM;
+        double typed = reader.decimal(field, label + (inches ? " in inches" : " in centimetres"), 1, Math.floor(most));
+        return (int) Math.round(typed * (inches ? 25.4 : 10));
+    }
+
+    private String shown(int millimetres) {
+        return inches ? "%.1f in".formatted(millimetres / 25.4) : "%.1f cm".formatted(millimetres / 10.0);
+    }
+
+    private int cellsInATray() {
+        if (reader.text("cellsInATray").isEmpty()) {
+            return 72;
+        }
+        String word = reader.choice("cellsInATray", "Cells in a whole tray", CELLS_IN_A_TRAY);
+        return reader.problems().containsKey("cellsInATray") ? 72 : Integer.parseInt(word);
+    }
+
+    private int seedsPerCell(Method method) {
+        // A pre-sprouted seed is known to be alive: one to a cell.
+        return method == Method.BAG || reader.text("seedsPerCell").isEmpty()
+                ? 1
+                : reader.wholeNumber("seedsPerCell", "Seeds to a cell", 1, 4);
+    }
+
+    private double risk() {
+        if (reader.text("risk").isEmpty()) {
+            return 0;
+        }
+        String word = reader.choice("risk", "The risk of a later frost", List.of("0.5", "0.3", "0.1"));
+        return reader.problems().containsKey("risk") ? 0 : Double.parseDouble(word);
+    }
+
+    private @Nullable LocalDate underCoverOn() {
+        String where = reader.choice("where", "Where the plants go", List.of("outdoors", "cover"));
+        if (!where.equals("cover")) {
+            return null;
+        }
+        LocalDate day = reader.date("coverOn", "The day they go out under cover");
+        if (!reader.problems().containsKey("coverOn") && (day.isBefore(today) || day.isAfter(today.plusYears(2)))) {
+            reader.refuse(
+                    "coverOn",
+                    "The day they go out under cover was %s; a day from %s to %s is accepted."
+                            .formatted(day, today, today.plusYears(2)));
+        }
+        return day;
+    }
+
+    /** An asking as typed and found good. */
+    record Ask(
+            @Nullable Lot lot,
+            @Nullable Packet packet,
+            int plants,
+            Method method,
+            boolean warm,
+            Container container,
+            int cellsInATray,
+            int seedsPerCell,
+            double chosenRisk,
+            @Nullable LocalDate underCoverOn,
+            boolean acceptFewer,
+            String note) {
+
+        /** The variety of the lot or packet. */
+        public String variety() {
+            return lot != null ? lot.variety() : packet == null ? "" : packet.variety();
+        }
+
+        /** Whether the seed carries a pesticide. */
+        public boolean treated() {
+            return lot != null ? lot.treated() : packet != null && packet.treated();
+        }
+    }
+
+    /** A packet that is not in the seed box yet. */
+    record Packet(
+            Crop crop,
+            String variety,
+            int year,
+            @Nullable Integer seeds,
+            @Nullable Integer germinated,
+            @Nullable Integer tested,
+            boolean treated) {}
+}

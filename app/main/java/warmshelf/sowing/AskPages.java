@@ -1,0 +1,209 @@
+package warmshelf.sowing;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import warmshelf.allocation.SpaceStore;
+import warmshelf.crop.Crop;
+import warmshelf.crop.CropCatalogue;
+import warmshelf.seed.GerminationTest;
+import warmshelf.seed.Lot;
+import warmshelf.seed.LotStore;
+import warmshelf.web.Choice;
+import warmshelf.web.FormReader;
+import warmshelf.web.Pages;
+import warmshelf.web.Respond;
+import warmshelf.web.Role;
+import warmshelf.web.Visitor;
+
+/** Asking for space: the form, the plan it leads to, and sending it. */
+public final class AskPages implements Pages {
+    /** How far ahead the board is read: a season and a bit. */
+    private static final int DAYS_AHEAD = 400;
+
+    private static final List<Choice> METHODS = List.of(
+            new Choice("cells", "Cells: sown in a tray"),
+            new Choice("bag", "Bag: pre-sprouted in damp paper on the mat, then moved into cells"));
+    private static final List<Choice> HEATS = List.of(
+            new Choice("warm", "Warm: on one of the group's mats"),
+            new Choice("room", "Not warm: at room temperature"));
+    private static final List<Choice> CONTAINERS = List.of(
+            new Choice("half-tray", "Half a tray"),
+            new Choice("tray", "A whole tray"),
+            new Choice("own", "A tray of my own, with these sides:"));
+    private static final List<Choice> WHERES = List.of(
+            new Choice("outdoors", "Outdoors, when my frost dates allow"),
+            new Choice("cover", "Under cover, on a day I name"));
+    private static final List<Choice> RISKS = List.of(
+            new Choice("", "As usual for the crop: one year in ten for tender ones"),
+            new Choice("0.1", "One year in ten"),
+            new Choice("0.3", "Three years in ten"),
+            new Choice("0.5", "Every other year"));
+
+    private final CropCatalogue crops;
+    private final SowingPlanner planner;
+    private final LotStore lots;
+    private final SpaceStore space;
+    private final AskStore asks;
+
+    AskPages(CropCatalogue crops, SowingPlanner planner, LotStore lots, SpaceStore space, AskStore asks) {
+        this.crops = crops;
+        this.planner = planner;
+        this.lots = lots;
+        this.space = space;
+        this.asks = asks;
+    }
+
+    @Override
+    public void register(RoutesConfig routes) {
+        routes.get("/ask", this::form, Role.MEMBER);
+        routes.get("/ask/plan", this::plan, Role.MEMBER);
+        routes.post("/sowings", this::send, Role.MEMBER);
+    }
+
+    private void form(Context ctx) {
+        Map<String, List<String>> typed = new HashMap<>(ctx.queryParamMap());
+        typed.putIfAbsent("method", List.of("cells"));
+        typed.putIfAbsent("heat", List.of("warm"));
+        typed.putIfAbsent("container", List.of("half-tray"));
+        typed.putIfAbsent("where", List.of("outdoors"));
+        typed.putIfAbsent("cellsInATray", List.of("72"));
+        typed.putIfAbsent("risk", List.of(""));
+        ctx.render("sowing/ask.peb", formModel(ctx, new FormReader(typed)));
+    }
+
+    private void plan(Context ctx) {
+        Map<String, List<String>> typed = ctx.queryParamMap();
+        Reading reading = read(ctx, typed);
+        if (reading.plan().isEmpty()) {
+            Respond.again(ctx, "sowing/ask.peb", formModel(ctx, reading.form()));
+            return;
+        }
+        AskPlan plan = reading.plan().get();
+        Map<String, Object> model = new HashMap<>();
+        model.put("plan", plan);
+        model.put(
+                "steps",
+                StepLine.of(
+                        plan.timeline(),
+                        plan.asking(),
+                        plan.ask().treated(),
+                        crops,
+                        Visitor.of(ctx).units()));
+        model.put("typed", firstOfEach(typed));
+        model.put("changeAddress", "/ask?" + ctx.queryString());
+        ctx.render("sowing/plan.peb", model);
+    }
+
+    private void send(Context ctx) {
+        Reading reading = read(ctx, ctx.formParamMap());
+        if (reading.plan().isEmpty()) {
+            Respond.again(ctx, "sowing/ask.peb", formModel(ctx, reading.form()));
+            return;
+        }
+        AskPlan plan = reading.plan().get();
+        Visitor visitor = Visitor.of(ctx);
+        UUID sowing = asks.send(plan, visitor.today(), visitor.memberId());
+        Respond.seeOther(
+                ctx,
+                "/sowings/" + sowing,
+                plan.wish() == null
+                        ? "Kept. It needs no mat, so it stands in your sowings right away."
+                        : "Sent. A coordinator will find it a place; you see here when it has one.");
+    }
+
+    private Reading read(Context ctx, Map<String, List<String>> typed) {
+        Visitor visitor = Visitor.of(ctx);
+        List<Lot> box = lots.withSeed();
+        AskForm form = new AskForm(
+                typed,
+                crops,
+                box,
+                visitor.today(),
+                visitor.season(),
+                visitor.units().length().equals("in"));
+        Optional<AskForm.Ask> ask = form.ask();
+        if (ask.isEmpty()) {
+            return new Reading(form.reader(), Optional.empty());
+        }
+        AskPlanner.Outcome outcome = plan(visitor, ask.get());
+        outcome.problems().forEach(form.reader()::refuse);
+        if (outcome.plan() != null
+                && !outcome.plan().canBeSent()
+                && ctx.method().name().equals("POST")) {
+            form.reader()
+                    .refuse(
+                            "plants",
+                            "It is too late to sow this for the season; see the plan for what to do instead.");
+            return new Reading(form.reader(), Optional.empty());
+        }
+        return new Reading(form.reader(), Optional.ofNullable(outcome.plan()));
+    }
+
+    private AskPlanner.Outcome plan(Visitor visitor, AskForm.Ask ask) {
+        Sowing.Grower grower =
+                new Sowing.Grower(visitor.memberId(), visitor.name(), visitor.country(), visitor.postcode());
+        Crop crop = ask.lot() != null
+                ? crops.get(ask.lot().cropId())
+                : java.util.Objects.requireNonNull(ask.packet()).crop();
+        List<GerminationTest> tests =
+                ask.lot() == null ? List.of() : lots.tests(ask.lot().id());
+        LocalDate today = visitor.today();
+        return new AskPlanner(planner, grower, today, visitor.season())
+                .plan(ask, crop, tests, space.board(today, today.plusDays(DAYS_AHEAD)));
+    }
+
+    private Map<String, Object> formModel(Context ctx, FormReader form) {
+        Map<String, Object> model = new HashMap<>();
+        model.put("form", form);
+        model.put("lots", lotChoices());
+        model.put(
+                "crops",
+                crops.all().stream()
+                        .map(crop -> new Choice(crop.id(), crop.name()))
+                        .toList());
+        model.put("methods", METHODS);
+        model.put("heats", HEATS);
+        model.put("containers", CONTAINERS);
+        model.put("wheres", WHERES);
+        model.put("risks", RISKS);
+        model.put(
+                "cellCounts",
+                AskForm.CELLS_IN_A_TRAY.stream()
+                        .map(count -> new Choice(count, count))
+                        .toList());
+        model.put("inches", Visitor.of(ctx).units().length().equals("in"));
+        return model;
+    }
+
+    private List<Choice> lotChoices() {
+        List<Choice> choices = new ArrayList<>();
+        choices.add(new Choice(AskForm.NEW_PACKET, "A new packet, described below"));
+        for (Lot lot : lots.withSeed()) {
+            String crop = crops.find(lot.cropId()).map(Crop::name).orElse(lot.cropId());
+            String whose = lot.ownerName() == null ? "the group's" : lot.ownerName() + "'s";
+            choices.add(new Choice(
+                    lot.id().toString(), "%s · %s %d (%s)".formatted(crop, lot.variety(), lot.seedYear(), whose)));
+        }
+        return choices;
+    }
+
+    private static Map<String, String> firstOfEach(Map<String, List<String>> typed) {
+        Map<String, String> texts = new LinkedHashMap<>();
+        typed.forEach((name, values) -> {
+            if (!name.equals("csrf") && !values.isEmpty()) {
+                texts.put(name, values.get(0));
+            }
+        });
+        return texts;
+    }
+
+    private record Reading(FormReader form, Optional<AskPlan> plan) {}
+}

@@ -1,0 +1,41 @@
+package warmshelf.sowing;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import warmshelf.allocation.Band;
+import warmshelf.allocation.Offer;
+import warmshelf.allocation.Wish;
+import warmshelf.seed.GerminationShare;
+import warmshelf.seed.ShareInterval;
+import warmshelf.timeline.Timeline;
+import warmshelf.timeline.Verdict;
+
+/**
+ * What a member sees before sending a request.
+ *
+ * @param share of the seeds expected to come up
+ * @param interval the middle nine tenths of what that share may be
+ * @param celsius what the dates are reckoned at
+ * @param band set-points that suit the seed
+ * @param wish what is asked of the mats; null: nothing, or it is too late
+ * @param offers the earliest fitting places free today
+ * @param noSpace why there are none; null when there are, or none are asked for
+ */
+public record AskPlan(
+        AskForm.Ask ask,
+        Asking asking,
+        GerminationShare share,
+        ShareInterval interval,
+        SeedPlan seeds,
+        int celsius,
+        Band band,
+        Timeline timeline,
+        @Nullable Wish wish,
+        List<Offer> offers,
+        @Nullable String noSpace) {
+
+    /** Whether sending it makes sense. */
+    public boolean canBeSent() {
+        return timeline.verdict() != Verdict.TOO_LATE;
+    }
+}

@@ -1,0 +1,211 @@
+package warmshelf.sowing;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import warmshelf.allocation.Answer;
+import warmshelf.allocation.Band;
+import warmshelf.allocation.Board;
+import warmshelf.allocation.FirstFit;
+import warmshelf.allocation.NoSpace;
+import warmshelf.allocation.Offer;
+import warmshelf.allocation.SpaceRequest;
+import warmshelf.allocation.Wish;
+import warmshelf.crop.Crop;
+import warmshelf.crop.Hardiness;
+import warmshelf.crop.Method;
+import warmshelf.seed.AgedSeed;
+import warmshelf.seed.GerminationShare;
+import warmshelf.seed.GerminationTest;
+import warmshelf.timeline.Seen;
+import warmshelf.timeline.Step;
+import warmshelf.timeline.Timeline;
+import warmshelf.timeline.TimelineStep;
+import warmshelf.timeline.Verdict;
+
+/** Turns an asking into a plan: seeds, dates with reasons, and where there is warm room. Pure: the board is handed in. */
+public final class AskPlanner {
+    private static final int OFFERS_SHOWN = 4;
+
+    private final SowingPlanner planner;
+    private final Sowing.Grower grower;
+    private final LocalDate today;
+    private final int season;
+
+    AskPlanner(SowingPlanner planner, Sowing.Grower grower, LocalDate today, int season) {
+        this.planner = planner;
+        this.grower = grower;
+        this.today = today;
+        this.season = season;
+    }
+
+    /** The plan, or a sentence by field that says what stands in its way. */
+    Outcome plan(AskForm.Ask ask, Crop crop, List<GerminationTest> tests, Board board) {
+        Asking asking = asking(ask, crop);
+        GerminationShare share = share(ask, crop, tests, asking.season());
+        SeedPlan seeds =
+                SeedPlan.of(ask.plants(), share, ask.seedsPerCell(), seedsLeft(ask), capacity(ask), ask.acceptFewer());
+        if (seeds.problem() != null) {
+            return Outcome.refused(
+                    seeds.problem().contains("cells are needed") ? "container" : "plants", seeds.problem());
+        }
+        int celsius = planner.reckonedC(crop, ask.warm());
+        if (planner.emergence(crop, celsius).isEmpty()) {
+            return Outcome.refused(
+                    "heat",
+                    "%s does not come up at %s; its seed likes %s."
+                            .formatted(
+                                    crop.name(),
+                                    Band.words(celsius),
+                                    planner.band(crop).words()));
+        }
+        Optional<Timeline> timeline = planner.timeline(asking, celsius, today, Seen.nothing());
+        if (timeline.isEmpty()) {
+            return Outcome.refused(
+                    "where",
+                    ("No frost dates are known for postcode %s (%s), so nothing can be counted back"
+                                    + " from them. Choose 'under cover' and name the day the plants go out.")
+                            .formatted(grower.postcode(), grower.country()));
+        }
+        return Outcome.of(planOf(ask, asking, share, seeds, celsius, timeline.get(), board));
+    }
+
+    private AskPlan planOf(
+            AskForm.Ask ask,
+            Asking asking,
+            GerminationShare share,
+            SeedPlan seeds,
+            int celsius,
+            Timeline timeline,
+            Board board) {
+        Band band = planner.band(asking.crop());
+        Optional<Wish> wish = wish(ask, asking, timeline, band);
+        List<Offer> offers = wish.map(w -> new FirstFit(board, today).offers(w, OFFERS_SHOWN))
+                .orElse(List.of());
+        String noSpace = wish.isPresent() && offers.isEmpty() ? noSpace(wish.get(), board) : null;
+        return new AskPlan(
+                ask,
+                asking,
+                share,
+                share.interval(0.9),
+                seeds,
+                celsius,
+                band,
+                timeline,
+                wish.orElse(null),
+                offers,
+                noSpace);
+    }
+
+    private @Nullable String noSpace(Wish wish, Board board) {
+        Answer answer = new FirstFit(board, today).answer(wish);
+        return answer instanceof Answer.None none ? sentence(none.reason()) : null;
+    }
+
+    /** Why there is no space, in a sentence. */
+    public static String sentence(NoSpace reason) {
+        if (reason instanceof NoSpace.NoMatInBand none) {
+            return "No mat of the group holds " + none.band().words() + ".";
+        }
+        if (reason instanceof NoSpace.Full full) {
+            return "Every fitting mat is taken, or stands at another temperature, for each start from %s to %s."
+                    .formatted(full.first(), full.last());
+        }
+        return "The last sensible day to start was %s.".formatted(((NoSpace.TooLate) reason).latest());
+    }
+
+    private Optional<Wish> wish(AskForm.Ask ask, Asking asking, Timeline timeline, Band band) {
+        Optional<TimelineStep> sow = timeline.step(Step.SOW);
+        if (!ask.warm() || sow.isEmpty() || timeline.verdict() == Verdict.TOO_LATE) {
+            return Optional.empty();
+        }
+        LocalDate earliest = later(sow.get().earliest(), today);
+        LocalDate ideal = later(sow.get().ideal(), earliest);
+        // In a hurry there is no choice of days any more: within the coming week, or not at all.
+        LocalDate latest = later(sow.get().latest(), sow.get().latest().isBefore(today) ? today.plusDays(7) : ideal);
+        return Optional.of(new Wish(
+                UUID.randomUUID(),
+                ask.container().quarters(),
+                earliest,
+                ideal,
+                latest,
+                band,
+                planner.daysAt(asking, today, Math.max(1, timeline.warmDays()))));
+    }
+
+    private static LocalDate later(LocalDate one, LocalDate other) {
+        return one.isAfter(other) ? one : other;
+    }
+
+    private Asking asking(AskForm.Ask ask, Crop crop) {
+        double risk = ask.chosenRisk() > 0 ? ask.chosenRisk() : usualRisk(crop.hardiness());
+        LocalDate cover = ask.underCoverOn();
+        return new Asking(
+                grower, crop, ask.method(), ask.warm(), cover == null ? season : cover.getYear(), risk, cover);
+    }
+
+    /** Tender plants die of one late frost; hardened hardy ones take it. */
+    static double usualRisk(Hardiness hardiness) {
+        if (hardiness.frostKills()) {
+            return 0.1;
+        }
+        return hardiness == Hardiness.HALF_HARDY ? 0.3 : 0.5;
+    }
+
+    private static GerminationShare share(AskForm.Ask ask, Crop crop, List<GerminationTest> tests, int season) {
+        AskForm.Packet packet = ask.packet();
+        if (packet == null || ask.lot() != null) {
+            return java.util.Objects.requireNonNull(ask.lot()).share(crop, tests, season);
+        }
+        GerminationShare.Uncertain aged = AgedSeed.of(crop, Math.max(0, season - packet.year()));
+        Integer tested = packet.tested();
+        Integer germinated = packet.germinated();
+        return tested == null || germinated == null ? aged : aged.afterTest(germinated, tested);
+    }
+
+    private static @Nullable Integer seedsLeft(AskForm.Ask ask) {
+        if (ask.lot() != null) {
+            return ask.lot().seedsLeft();
+        }
+        return ask.packet() == null ? null : ask.packet().seeds();
+    }
+
+    private static int capacity(AskForm.Ask ask) {
+        // A bag holds any number of seeds spread on paper; half a tray's footprint of paper is plenty for two hundred.
+        return ask.method() == Method.BAG
+                ? 200
+                : ask.cellsInATray() * ask.container().quarters() / 4;
+    }
+
+    /** A plan, or a problem with the field it belongs to. */
+    record Outcome(@Nullable AskPlan plan, Map<String, String> problems) {
+        static Outcome of(AskPlan plan) {
+            return new Outcome(plan, Map.of());
+        }
+
+        static Outcome refused(String field, String sentence) {
+            return new Outcome(null, Map.of(field, sentence));
+        }
+    }
+
+    /** What the request for space says, for a plan that asks for warmth. */
+    static Optional<SpaceRequest> request(AskPlan plan, UUID sowingId) {
+        Wish wish = plan.wish();
+        return wish == null
+                ? Optional.empty()
+                : Optional.of(new SpaceRequest(
+                        sowingId,
+                        SpaceRequest.State.WAITING,
+                        wish.earliest(),
+                        wish.ideal(),
+                        wish.latest(),
+                        wish.daysAt().applyAsInt(plan.celsius()),
+                        wish.quarters(),
+                        wish.band(),
+                        "",
+                        1));
+    }
+}

@@ -1,0 +1,77 @@
+package warmshelf.sowing;
+
+import java.time.LocalDate;
+import java.util.UUID;
+import org.jooq.DSLContext;
+import warmshelf.allocation.RequestStore;
+import warmshelf.db.Database;
+import warmshelf.seed.GerminationTest;
+import warmshelf.seed.LotStore;
+import warmshelf.seed.NewLot;
+
+/** Keeps what was asked: the new packet, its test, the sowing and its request, all or nothing. */
+final class AskStore {
+    private final DSLContext sql;
+    private final LotStore lots;
+    private final SowingStore sowings;
+    private final RequestStore requests;
+
+    AskStore(Database database, LotStore lots, SowingStore sowings, RequestStore requests) {
+        this.sql = database.sql();
+        this.lots = lots;
+        this.sowings = sowings;
+        this.requests = requests;
+    }
+
+    /** Keeps a plan that was found good, and answers with the sowing's id. */
+    UUID send(AskPlan plan, LocalDate today, UUID by) {
+        return sql.transactionResult(inside -> {
+            DSLContext tx = inside.dsl();
+            UUID sowingId = UUID.randomUUID();
+            UUID lotId = plan.ask().lot() == null
+                    ? addPacket(tx, plan, today, by)
+                    : plan.ask().lot().id();
+            sowings.add(tx, sowing(plan, sowingId, lotId), by);
+            AskPlanner.request(plan, sowingId).ifPresent(request -> requests.add(tx, request));
+            return sowingId;
+        });
+    }
+
+    private UUID addPacket(DSLContext tx, AskPlan plan, LocalDate today, UUID by) {
+        AskForm.Packet packet = java.util.Objects.requireNonNull(plan.ask().packet());
+        UUID lotId = lots.add(
+                tx,
+                new NewLot(
+                        packet.crop().id(), packet.variety(), packet.year(), packet.seeds(), by, packet.treated(), ""),
+                by);
+        if (packet.tested() != null && packet.germinated() != null) {
+            lots.recordTest(tx, lotId, new GerminationTest(today, packet.germinated(), packet.tested()), by);
+        }
+        return lotId;
+    }
+
+    private static Sowing sowing(AskPlan plan, UUID id, UUID lotId) {
+        AskForm.Ask ask = plan.ask();
+        Asking asking = plan.asking();
+        return new Sowing(
+                id,
+                asking.grower(),
+                asking.season(),
+                asking.crop(),
+                lotId,
+                ask.variety(),
+                ask.treated(),
+                ask.plants(),
+                ask.method(),
+                ask.warm(),
+                ask.container(),
+                plan.seeds().seeds(),
+                ask.seedsPerCell(),
+                plan.seeds().cells(),
+                asking.risk(),
+                asking.underCoverOn(),
+                SowingStage.PLANNED,
+                ask.note(),
+                1);
+    }
+}

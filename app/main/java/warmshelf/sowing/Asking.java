@@ -1,0 +1,35 @@
+package warmshelf.sowing;
+
+import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
+import warmshelf.crop.Crop;
+import warmshelf.crop.Method;
+
+/**
+ * What decides a sowing's dates: whose garden, which crop, how, and at what risk.
+ *
+ * @param season year of planting out
+ * @param risk the chance of a later frost the member accepts, 0..1
+ * @param underCoverOn the day the plants go out under cover; null: outdoors, by frost
+ */
+public record Asking(
+        Sowing.Grower grower,
+        Crop crop,
+        Method method,
+        boolean warm,
+        int season,
+        double risk,
+        @Nullable LocalDate underCoverOn) {
+
+    /** What decided the dates of a sowing when it was asked for. */
+    public static Asking of(Sowing sowing) {
+        return new Asking(
+                sowing.grower(),
+                sowing.crop(),
+                sowing.method(),
+                sowing.warm(),
+                sowing.season(),
+                sowing.risk(),
+                sowing.underCoverOn());
+    }
+}

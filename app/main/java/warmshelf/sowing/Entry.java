@@ -1,0 +1,32 @@
+package warmshelf.sowing;
+
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What one person saw or did at a sowing. Never edited: a correction is a new entry that supersedes an older one.
+ *
+ * @param id made by the phone, so that sending twice stores once
+ * @param seenOn the day it was seen, in the group's time zone
+ * @param sprouted so far: roots showing in a bag, or seedlings up in cells; null: not counted
+ * @param moved so far moved from the bag into cells
+ * @param lost so far lost
+ * @param finished the bag is done with
+ */
+public record Entry(
+        UUID id,
+        UUID sowingId,
+        EntryStep step,
+        LocalDate seenOn,
+        OffsetDateTime seenAt,
+        @Nullable Integer sprouted,
+        @Nullable Integer moved,
+        @Nullable Integer lost,
+        boolean finished,
+        @Nullable Problem problem,
+        String note,
+        @Nullable UUID supersedes,
+        UUID by,
+        String byName) {}

@@ -1,0 +1,45 @@
+package warmshelf.sowing;
+
+/** What an entry tells of: a look, or a step that was done. */
+public enum EntryStep {
+    LOOK("look", "looked"),
+    SOAKED("soaked", "put to soak"),
+    SOWN("sown", "sown"),
+    MOVED_TO_CELLS("moved-to-cells", "moved to cells"),
+    OFF_HEAT("off-heat", "taken off the heat"),
+    UNDER_LIGHT("under-light", "put under light"),
+    FIRST_FEED("first-feed", "fed at half strength"),
+    POTTED_ON("potted-on", "potted on"),
+    HARDENING_OFF("hardening-off", "put out to harden off"),
+    PLANTED_OUT("planted-out", "planted out"),
+    GAVE_UP("gave-up", "given up"),
+    /** A thermometer on a mat. */
+    READING("reading", "thermometer read");
+
+    private final String word;
+    private final String done;
+
+    EntryStep(String word, String done) {
+        this.word = word;
+        this.done = done;
+    }
+
+    public String word() {
+        return word;
+    }
+
+    /** What was done, as a page's list of entries says it. */
+    public String done() {
+        return done;
+    }
+
+    /** The step of that word. */
+    public static EntryStep named(String word) {
+        for (EntryStep step : values()) {
+            if (step.word.equals(word)) {
+                return step;
+            }
+        }
+        throw new IllegalArgumentException("no step is called '" + word + "'");
+    }
+}

@@ -1,0 +1,92 @@
+package warmshelf.sowing;
+
+import static warmshelf.db.generated.Tables.ENTRY;
+import static warmshelf.db.generated.Tables.MEMBER;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import org.jooq.Condition;
+import org.jooq.DSLContext;
+import org.jooq.Record;
+import warmshelf.db.Audit;
+
+/** Keeps what was seen and done. Rows are only ever added. */
+public final class EntryStore {
+    private final Audit audit;
+
+    public EntryStore(Audit audit) {
+        this.audit = audit;
+    }
+
+    /** The entries of one sowing, the oldest first. */
+    public List<Entry> ofSowing(DSLContext sql, UUID sowing) {
+        return entries(sql, ENTRY.SOWING_ID.eq(sowing));
+    }
+
+    /** The entries of some sowings, the oldest first. */
+    public Map<UUID, List<Entry>> ofSowings(DSLContext sql, Collection<UUID> sowings) {
+        return entries(sql, ENTRY.SOWING_ID.in(sowings)).stream().collect(Collectors.groupingBy(Entry::sowingId));
+    }
+
+    public Optional<Entry> find(DSLContext sql, UUID id) {
+        return entries(sql, ENTRY.ID.eq(id).and(ENTRY.SOWING_ID.isNotNull())).stream()
+                .findFirst();
+    }
+
+    /** Adds an entry within the caller's transaction. */
+    public void add(DSLContext tx, Entry entry) {
+        tx.insertInto(ENTRY)
+                .set(ENTRY.ID, entry.id())
+                .set(ENTRY.SOWING_ID, entry.sowingId())
+                .set(ENTRY.STEP, entry.step().word())
+                .set(ENTRY.SEEN_ON, entry.seenOn())
+                .set(ENTRY.SEEN_AT, entry.seenAt())
+                .set(ENTRY.SPROUTED, entry.sprouted())
+                .set(ENTRY.MOVED, entry.moved())
+                .set(ENTRY.LOST, entry.lost())
+                .set(ENTRY.FINISHED, entry.finished())
+                .set(
+                        ENTRY.PROBLEM,
+                        Optional.ofNullable(entry.problem()).map(Problem::word).orElse(null))
+                .set(ENTRY.NOTE, entry.note())
+                .set(ENTRY.SUPERSEDES, entry.supersedes())
+                .set(ENTRY.MADE_BY, entry.by())
+                .set(ENTRY.MADE_AT, audit.now())
+                .execute();
+        audit.write(tx, entry.by(), "enter " + entry.step().word(), "sowing", entry.sowingId(), "entry " + entry.id());
+    }
+
+    private static List<Entry> entries(DSLContext sql, Condition which) {
+        return sql.select(ENTRY.asterisk(), MEMBER.NAME)
+                .from(ENTRY)
+                .join(MEMBER)
+                .on(MEMBER.ID.eq(ENTRY.MADE_BY))
+                .where(which)
+                .orderBy(ENTRY.SEEN_AT, ENTRY.ID)
+                .fetch(EntryStore::entry);
+    }
+
+    private static Entry entry(Record found) {
+        return new Entry(
+                found.get(ENTRY.ID),
+                found.get(ENTRY.SOWING_ID),
+                EntryStep.named(found.get(ENTRY.STEP)),
+                found.get(ENTRY.SEEN_ON),
+                found.get(ENTRY.SEEN_AT),
+                found.get(ENTRY.SPROUTED),
+                found.get(ENTRY.MOVED),
+                found.get(ENTRY.LOST),
+                found.get(ENTRY.FINISHED),
+                Optional.ofNullable(found.get(ENTRY.PROBLEM))
+                        .map(Problem::named)
+                        .orElse(null),
+                found.get(ENTRY.NOTE),
+                found.get(ENTRY.SUPERSEDES),
+                found.get(ENTRY.MADE_BY),
+                found.get(MEMBER.NAME));
+    }
+}

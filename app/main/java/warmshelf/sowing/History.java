@@ -1,0 +1,60 @@
+package warmshelf.sowing;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import warmshelf.allocation.SpaceRequest;
+import warmshelf.allocation.Stay;
+
+/**
+ * A sowing with all that happened to it.
+ *
+ * @param entries the oldest first
+ * @param stays in order of time
+ * @param setPointC the set-point of the mat it lies or will lie on; null: on none
+ */
+public record History(
+        Sowing sowing,
+        List<Entry> entries,
+        List<Stay> stays,
+        @Nullable SpaceRequest request,
+        @Nullable Integer setPointC) {
+
+    public Progress progress() {
+        return Progress.of(sowing.method(), sowing.seeds(), entries);
+    }
+
+    /** Where it lies on a day, or is next to lie; null: nowhere of the group's. */
+    public @Nullable Stay stayOn(LocalDate day) {
+        return stays.stream()
+                .filter(stay -> stay.to().isAfter(day))
+                .min(Comparator.comparing(Stay::from))
+                .orElse(null);
+    }
+
+    /** The temperature its dates are reckoned at. */
+    public double celsius(SowingPlanner planner) {
+        return setPointC == null ? planner.reckonedC(sowing.crop(), sowing.warm()) : setPointC;
+    }
+
+    /** Days since it was sown; 0 before. */
+    public int dayCount(LocalDate today) {
+        return Optional.ofNullable(progress().seen().sown())
+                .map(sown -> (int) ChronoUnit.DAYS.between(sown, today))
+                .orElse(0);
+    }
+
+    /** The entries that a later one corrects. */
+    public Set<UUID> corrected() {
+        return entries.stream()
+                .map(Entry::supersedes)
+                .filter(java.util.Objects::nonNull)
+                .collect(Collectors.toSet());
+    }
+}

@@ -1,0 +1,131 @@
+package warmshelf.sowing;
+
+import static warmshelf.db.generated.Tables.QUARTER_DAY;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.jooq.DSLContext;
+import org.jooq.impl.DSL;
+import org.jspecify.annotations.Nullable;
+import warmshelf.allocation.RequestStore;
+import warmshelf.allocation.SpaceRequest;
+import warmshelf.allocation.Stay;
+import warmshelf.allocation.StayBookStore;
+import warmshelf.allocation.StayStore;
+import warmshelf.db.Audit;
+import warmshelf.db.Database;
+
+/** Reads sowings with their entries, stays and requests; ends those that are withdrawn. */
+public final class HistoryStore {
+    private final DSLContext sql;
+    private final Audit audit;
+    private final SowingStore sowings;
+    private final EntryStore entries;
+    private final RequestStore requests;
+    private final StayStore stays;
+
+    public HistoryStore(
+            Database database,
+            Audit audit,
+            SowingStore sowings,
+            EntryStore entries,
+            RequestStore requests,
+            StayStore stays) {
+        this.sql = database.sql();
+        this.audit = audit;
+        this.sowings = sowings;
+        this.entries = entries;
+        this.requests = requests;
+        this.stays = stays;
+    }
+
+    public Optional<History> find(UUID id) {
+        return sowings.find(id).map(sowing -> histories(List.of(sowing)).get(0));
+    }
+
+    /** A member's sowings, the newest first. */
+    public List<History> ofMember(UUID member) {
+        return histories(sowings.ofMember(member));
+    }
+
+    /** Every sowing of which something can still be seen or done. */
+    public List<History> underWay() {
+        return histories(sowings.underWay());
+    }
+
+    /** A member's sowings of which something can still be seen or done. */
+    public List<History> underWay(UUID member) {
+        return histories(sowings.underWay(member));
+    }
+
+    private List<History> histories(List<Sowing> found) {
+        List<UUID> ids = found.stream().map(Sowing::id).toList();
+        if (ids.isEmpty()) {
+            return List.of();
+        }
+        Map<UUID, List<Entry>> entriesOf = entries.ofSowings(sql, ids);
+        Map<UUID, List<Stay>> staysOf = StayBookStore.ofSowings(sql, ids);
+        Map<UUID, SpaceRequest> requestOf =
+                requests.ofSowings(ids).stream().collect(Collectors.toMap(SpaceRequest::sowingId, Function.identity()));
+        Map<UUID, Integer> setPoints = setPoints(staysOf);
+        return found.stream()
+                .map(sowing -> history(sowing, entriesOf, staysOf, requestOf, setPoints))
+                .toList();
+    }
+
+    private static History history(
+            Sowing sowing,
+            Map<UUID, List<Entry>> entriesOf,
+            Map<UUID, List<Stay>> staysOf,
+            Map<UUID, SpaceRequest> requestOf,
+            Map<UUID, Integer> setPoints) {
+        List<Stay> stays = staysOf.getOrDefault(sowing.id(), List.of());
+        @Nullable
+        Integer setPoint = stays.stream()
+                .filter(Stay::isOnMat)
+                .map(stay -> setPoints.get(stay.id()))
+                .filter(java.util.Objects::nonNull)
+                .findFirst()
+                .orElse(null);
+        return new History(
+                sowing, entriesOf.getOrDefault(sowing.id(), List.of()), stays, requestOf.get(sowing.id()), setPoint);
+    }
+
+    private Map<UUID, Integer> setPoints(Map<UUID, List<Stay>> staysOf) {
+        List<UUID> onMats = staysOf.values().stream()
+                .flatMap(List::stream)
+                .filter(Stay::isOnMat)
+                .map(Stay::id)
+                .toList();
+        return sql.select(QUARTER_DAY.STAY_ID, DSL.min(QUARTER_DAY.CELSIUS))
+                .from(QUARTER_DAY)
+                .where(QUARTER_DAY.STAY_ID.in(onMats))
+                .groupBy(QUARTER_DAY.STAY_ID)
+                .fetchMap(row -> row.value1(), row -> row.value2());
+    }
+
+    /**
+     * Withdraws a sowing that has not been sown: its request ends and its place is free.
+     *
+     * @return false when it has been sown or has ended
+     */
+    boolean withdraw(UUID id, UUID by) {
+        return sql.transactionResult(inside -> {
+            DSLContext tx = inside.dsl();
+            Optional<Sowing> held = sowings.findAndHold(tx, id);
+            if (held.isEmpty() || !held.get().stage().isBeforeSowing()) {
+                return false;
+            }
+            sowings.moveTo(tx, id, SowingStage.WITHDRAWN);
+            StayBookStore.ofSowing(tx, id).forEach(stay -> stays.end(tx, stay, stay.from(), by));
+            requests.find(tx, id)
+                    .ifPresent(request -> requests.decide(tx, request, SpaceRequest.State.WITHDRAWN, "", by));
+            audit.write(tx, by, "withdraw", "sowing", id, held.get().title());
+            return true;
+        });
+    }
+}

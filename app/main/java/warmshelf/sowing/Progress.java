@@ -1,0 +1,165 @@
+package warmshelf.sowing;
+
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import warmshelf.crop.Method;
+import warmshelf.timeline.Seen;
+
+/**
+ * Where a sowing stands, read off its entries alone.
+ *
+ * @param seen the days on which each step really happened
+ * @param sprouted roots that showed in the bag so far; in cells the seedlings up
+ * @param moved moved from the bag into cells so far
+ * @param up seedlings above ground so far
+ * @param lost seedlings lost so far
+ * @param lastLookOn the last day anyone looked
+ */
+public record Progress(
+        SowingStage stage,
+        Seen seen,
+        int sprouted,
+        int moved,
+        int up,
+        int lost,
+        @Nullable LocalDate lastLookOn,
+        @Nullable Problem lastProblem) {
+
+    /** Folds entries into the state they leave; superseded entries do not count. */
+    public static Progress of(Method method, int seeds, List<Entry> entries) {
+        Set<UUID> superseded = entries.stream()
+                .map(Entry::supersedes)
+                .filter(java.util.Objects::nonNull)
+                .collect(Collectors.toSet());
+        Folding folding = new Folding(method, seeds);
+        entries.stream()
+                .filter(entry -> !superseded.contains(entry.id()))
+                .sorted(Comparator.comparing(Entry::seenAt).thenComparing(Entry::id))
+                .forEach(folding::take);
+        return folding.result();
+    }
+
+    /** Seedlings alive. */
+    public int alive() {
+        return Math.max(0, up - lost);
+    }
+
+    /** Roots that show and still lie in the bag. */
+    public int waitingToMove() {
+        return Math.max(0, sprouted - moved);
+    }
+
+    private static final class Folding {
+        private final Method method;
+        private final int seeds;
+        private final Map<EntryStep, LocalDate> firstDone = new EnumMap<>(EntryStep.class);
+        private @Nullable LocalDate firstSprout;
+        private @Nullable LocalDate firstUp;
+        private @Nullable LocalDate lastLook;
+        private @Nullable Problem lastProblem;
+        private boolean bagFinished;
+        private int sprouted;
+        private int moved;
+        private int up;
+        private int lost;
+
+        Folding(Method method, int seeds) {
+            this.method = method;
+            this.seeds = seeds;
+        }
+
+        void take(Entry entry) {
+            firstDone.putIfAbsent(entry.step(), entry.seenOn());
+            lastLook = entry.seenOn();
+            lastProblem = entry.problem();
+            Optional.ofNullable(entry.lost()).ifPresent(count -> lost = count);
+            Optional.ofNullable(entry.moved()).ifPresent(count -> moved = count);
+            if (entry.sprouted() != null) {
+                count(entry.sprouted(), entry.seenOn());
+            }
+            if (entry.step() == EntryStep.MOVED_TO_CELLS && (entry.finished() || moved >= seeds)) {
+                bagFinished = true;
+            }
+        }
+
+        private void count(int soFar, LocalDate on) {
+            boolean inBag = method == Method.BAG && !bagFinished;
+            sprouted = method == Method.CELLS || inBag ? soFar : sprouted;
+            up = inBag ? up : soFar;
+            if (soFar > 0) {
+                firstSprout = firstSprout == null ? on : firstSprout;
+                firstUp = firstUp == null && !inBag ? on : firstUp;
+            }
+        }
+
+        private @Nullable LocalDate done(EntryStep step) {
+            return firstDone.get(step);
+        }
+
+        private @Nullable LocalDate offHeat() {
+            LocalDate offHeat = done(EntryStep.OFF_HEAT);
+            return offHeat != null ? offHeat : done(EntryStep.UNDER_LIGHT);
+        }
+
+        Progress result() {
+            // A tray of cells leaves the heat because it is up: who says so need not also count.
+            LocalDate emerged = firstUp == null && method == Method.CELLS ? offHeat() : firstUp;
+            Seen seen = new Seen(
+                    done(EntryStep.SOAKED),
+                    done(EntryStep.SOWN),
+                    firstSprout,
+                    done(EntryStep.MOVED_TO_CELLS),
+                    emerged,
+                    offHeat(),
+                    done(EntryStep.UNDER_LIGHT),
+                    done(EntryStep.FIRST_FEED),
+                    done(EntryStep.POTTED_ON),
+                    done(EntryStep.HARDENING_OFF),
+                    done(EntryStep.PLANTED_OUT));
+            return new Progress(stage(seen), seen, sprouted, moved, up, lost, lastLook, lastProblem);
+        }
+
+        private SowingStage stage(Seen seen) {
+            if (done(EntryStep.GAVE_UP) != null) {
+                return SowingStage.GIVEN_UP;
+            }
+            if (seen.plantedOut() != null) {
+                return SowingStage.PLANTED_OUT;
+            }
+            if (seen.hardeningOff() != null) {
+                return SowingStage.HARDENING_OFF;
+            }
+            if (seen.pottedOn() != null) {
+                return SowingStage.POTTED_ON;
+            }
+            if (seen.firstFeed() != null) {
+                return SowingStage.FED;
+            }
+            return seen.underLight() != null ? SowingStage.UNDER_LIGHT : stageBeforeLight(seen);
+        }
+
+        private SowingStage stageBeforeLight(Seen seen) {
+            if (seen.emerged() != null) {
+                return SowingStage.EMERGED;
+            }
+            if (bagFinished) {
+                return SowingStage.IN_CELLS;
+            }
+            if (seen.firstSprout() != null) {
+                return SowingStage.SPROUTING;
+            }
+            if (seen.sown() != null) {
+                return SowingStage.SOWN;
+            }
+            return seen.soaked() != null ? SowingStage.SOAKED : SowingStage.PLANNED;
+        }
+    }
+}

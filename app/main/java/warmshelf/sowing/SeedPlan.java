@@ -1,0 +1,102 @@
+package warmshelf.sowing;
+
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import warmshelf.seed.GerminationShare;
+import warmshelf.seed.SeedCount;
+import warmshelf.seed.SeedQuestion;
+
+/**
+ * How many seeds go into how many cells for the plants wanted, or the sentence that says why not.
+ *
+ * @param seeds to sow
+ * @param cells to fill; in the bag, the cells the sprouted seeds will want
+ * @param probability chance of ending with at least the plants wanted
+ * @param expected plants to expect
+ * @param problem why this cannot be sown as asked; null when it can
+ */
+record SeedPlan(
+        int seeds,
+        int cells,
+        double probability,
+        double expected,
+        @Nullable String problem) {
+    /** Nine times in ten the plants wanted are there in the end. */
+    static final double CONFIDENCE = 0.9;
+    /** Seedlings that live until planting out: common practice is to sow 10 to 20 % extra. */
+    static final double SURVIVAL = 0.9;
+
+    /**
+     * Plans the seeds.
+     *
+     * @param seedsLeft in the packet; null: nobody has counted
+     * @param capacity cells that the chosen tray has
+     * @param acceptFewer sow what is left even if it is too few
+     */
+    static SeedPlan of(
+            int plants,
+            GerminationShare share,
+            int perCell,
+            @Nullable Integer seedsLeft,
+            int capacity,
+            boolean acceptFewer) {
+        Optional<SeedCount> count = SeedCount.of(new SeedQuestion(plants, CONFIDENCE, share, SURVIVAL, perCell));
+        if (count.isEmpty()) {
+            return new SeedPlan(
+                    1,
+                    1,
+                    0,
+                    0,
+                    "So little of this seed comes up that no number of seeds would do; choose another lot.");
+        }
+        SeedCount needed = count.get();
+        if (seedsLeft != null && seedsLeft < needed.seeds()) {
+            return tooFew(plants, share, perCell, seedsLeft, capacity, acceptFewer, needed);
+        }
+        return fitted(
+                needed.seeds(),
+                needed.cells(),
+                needed.probability(),
+                expected(needed.cells(), share, perCell),
+                capacity);
+    }
+
+    private static SeedPlan tooFew(
+            int plants,
+            GerminationShare share,
+            int perCell,
+            int seedsLeft,
+            int capacity,
+            boolean acceptFewer,
+            SeedCount needed) {
+        double expected = expected(Math.max(1, seedsLeft / perCell), share, perCell);
+        if (seedsLeft == 0) {
+            return new SeedPlan(1, 1, 0, 0, "This lot is used up; choose another.");
+        }
+        if (!acceptFewer) {
+            return new SeedPlan(
+                    seedsLeft,
+                    1,
+                    0,
+                    expected,
+                    ("This lot has %d seeds, and %d are needed for %d plants nine times in"
+                                    + " ten. From %d seeds expect about %d plants. Ask for fewer plants, choose another lot,"
+                                    + " or tick 'sow what is left'.")
+                            .formatted(seedsLeft, needed.seeds(), plants, seedsLeft, Math.round(expected)));
+        }
+        int cells = (seedsLeft + perCell - 1) / perCell;
+        return fitted(seedsLeft, cells, 0, expected, capacity);
+    }
+
+    private static SeedPlan fitted(int seeds, int cells, double probability, double expected, int capacity) {
+        String problem = cells <= capacity
+                ? null
+                : "%d cells are needed, and this tray has %d; choose a larger tray, smaller cells or fewer plants."
+                        .formatted(cells, capacity);
+        return new SeedPlan(seeds, cells, probability, expected, problem);
+    }
+
+    private static double expected(int cells, GerminationShare share, int perCell) {
+        return cells * share.atLeastOneOf(perCell) * SURVIVAL;
+    }
+}

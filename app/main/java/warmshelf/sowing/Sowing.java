@@ -1,0 +1,45 @@
+package warmshelf.sowing;
+
+import java.time.LocalDate;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import warmshelf.crop.Crop;
+import warmshelf.crop.Method;
+
+/**
+ * One member's intent for one season: a lot, the plants wanted and how; then what happened is in its entries.
+ *
+ * @param season year of planting out
+ * @param seeds how many are sown
+ * @param risk the chance of a later frost the member accepts, 0..1
+ * @param underCoverOn the day the plants go out under cover; null: outdoors, by the member's frost dates
+ */
+public record Sowing(
+        UUID id,
+        Grower grower,
+        int season,
+        Crop crop,
+        UUID lotId,
+        String variety,
+        boolean treatedSeed,
+        int plantsWanted,
+        Method method,
+        boolean warm,
+        Container container,
+        int seeds,
+        int seedsPerCell,
+        int cells,
+        double risk,
+        @Nullable LocalDate underCoverOn,
+        SowingStage stage,
+        String note,
+        int version) {
+
+    /** Whose sowing it is, and where their garden lies. */
+    public record Grower(UUID memberId, String name, String country, String postcode) {}
+
+    /** For example 'Pepper, sweet and mild hot · Lantern Row'. */
+    public String title() {
+        return variety.isEmpty() ? crop.name() : crop.name() + " · " + variety;
+    }
+}

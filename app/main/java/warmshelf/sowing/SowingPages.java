@@ -1,0 +1,124 @@
+package warmshelf.sowing;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import warmshelf.allocation.SpaceRequest;
+import warmshelf.allocation.Stay;
+import warmshelf.crop.CropCatalogue;
+import warmshelf.timeline.Timeline;
+import warmshelf.timeline.TimelineStep;
+import warmshelf.web.Pages;
+import warmshelf.web.Refusal;
+import warmshelf.web.Respond;
+import warmshelf.web.Role;
+import warmshelf.web.Visitor;
+
+/** A member's sowings, and the page of each. */
+public final class SowingPages implements Pages {
+    private final CropCatalogue crops;
+    private final SowingPlanner planner;
+    private final HistoryStore histories;
+
+    SowingPages(CropCatalogue crops, SowingPlanner planner, HistoryStore histories) {
+        this.crops = crops;
+        this.planner = planner;
+        this.histories = histories;
+    }
+
+    @Override
+    public void register(RoutesConfig routes) {
+        routes.get("/sowings", this::mine, Role.MEMBER);
+        routes.get("/sowings/{id}", this::one, Role.MEMBER);
+        routes.post("/sowings/{id}/withdrawal", this::withdraw, Role.MEMBER);
+    }
+
+    /** One line of a member's list. */
+    public record Line(
+            Sowing sowing,
+            @Nullable SpaceRequest request,
+            @Nullable Stay stay,
+            @Nullable TimelineStep next) {}
+
+    private void mine(Context ctx) {
+        Visitor visitor = Visitor.of(ctx);
+        List<Line> lines = histories.ofMember(visitor.memberId()).stream()
+                .map(history -> line(history, visitor.today()))
+                .toList();
+        ctx.render(
+                "sowing/list.peb",
+                Map.of(
+                        "underWay",
+                                lines.stream()
+                                        .filter(line -> !line.sowing().stage().isOver())
+                                        .toList(),
+                        "over",
+                                lines.stream()
+                                        .filter(line -> line.sowing().stage().isOver())
+                                        .toList()));
+    }
+
+    private Line line(History history, LocalDate today) {
+        TimelineStep next = timeline(history, today)
+                .flatMap(timeline -> timeline.steps().stream()
+                        .filter(step -> step.done() == null)
+                        .findFirst())
+                .orElse(null);
+        return new Line(history.sowing(), history.request(), history.stayOn(today), next);
+    }
+
+    private void one(Context ctx) {
+        Visitor visitor = Visitor.of(ctx);
+        History history = histories.find(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
+        Sowing sowing = history.sowing();
+        Map<String, @Nullable Object> model = new HashMap<>();
+        model.put("history", history);
+        model.put("sowing", sowing);
+        model.put("progress", history.progress());
+        model.put("stay", history.stayOn(visitor.today()));
+        model.put("mayWithdraw", mayWithdraw(visitor, sowing));
+        Optional<Timeline> timeline = timeline(history, visitor.today());
+        model.put("timeline", timeline.orElse(null));
+        model.put(
+                "steps",
+                timeline.map(dates ->
+                                StepLine.of(dates, Asking.of(sowing), sowing.treatedSeed(), crops, visitor.units()))
+                        .orElse(List.of()));
+        model.put("dayCount", history.dayCount(visitor.today()));
+        ctx.render("sowing/show.peb", model);
+    }
+
+    private Optional<Timeline> timeline(History history, LocalDate today) {
+        return planner.timeline(history.sowing(), history.progress(), history.celsius(planner), today);
+    }
+
+    private static boolean mayWithdraw(Visitor visitor, Sowing sowing) {
+        boolean ours = visitor.coordinator()
+                || visitor.memberId().equals(sowing.grower().memberId());
+        return ours && sowing.stage().isBeforeSowing();
+    }
+
+    private void withdraw(Context ctx) {
+        Visitor visitor = Visitor.of(ctx);
+        UUID id = Respond.id(ctx, "id");
+        Sowing sowing = histories.find(id).map(History::sowing).orElseThrow(Refusal::notFound);
+        if (!visitor.coordinator() && !visitor.memberId().equals(sowing.grower().memberId())) {
+            throw Refusal.forbidden("Only %s or a coordinator can withdraw this sowing."
+                    .formatted(sowing.grower().name()));
+        }
+        if (!histories.withdraw(id, visitor.memberId())) {
+            throw Refusal.of(
+                    HttpStatus.CONFLICT,
+                    "%s is %s; only what has not been sown can be withdrawn."
+                            .formatted(sowing.title(), sowing.stage().title()));
+        }
+        Respond.seeOther(ctx, "/sowings/" + id, "Withdrawn. Its place is free for someone else.");
+    }
+}

@@ -1,0 +1,76 @@
+package warmshelf.sowing;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.function.IntUnaryOperator;
+import warmshelf.allocation.Band;
+import warmshelf.crop.Crop;
+import warmshelf.crop.CropCatalogue;
+import warmshelf.crop.Emergence;
+import warmshelf.crop.TemperatureResponse;
+import warmshelf.timeline.FrostDates;
+import warmshelf.timeline.PlantingOut;
+import warmshelf.timeline.Seen;
+import warmshelf.timeline.Timeline;
+import warmshelf.timeline.TimelineQuestion;
+
+/** Works out the timeline of a sowing, asked for or under way. */
+public final class SowingPlanner {
+    /** Bottom heat for warm-season seed, 24-27 °C (75-80 °F): common practice; its middle. */
+    public static final int USUAL_MAT_C = 26;
+    /** What a sowing without bottom heat is reckoned at: a lived-in room, common practice. */
+    public static final int ROOM_C = 20;
+
+    private final CropCatalogue crops;
+    private final GrowerFrost frost;
+
+    public SowingPlanner(CropCatalogue crops, GrowerFrost frost) {
+        this.crops = crops;
+        this.frost = frost;
+    }
+
+    /** The set-points that suit a crop's seed. */
+    public Band band(Crop crop) {
+        return Band.within(crops.responseOf(crop).comfortable());
+    }
+
+    /** The temperature a sowing is reckoned at until it is known which mat it lies on. */
+    public int reckonedC(Crop crop, boolean warm) {
+        return warm ? band(crop).nearestTo(USUAL_MAT_C) : ROOM_C;
+    }
+
+    public Optional<Emergence> emergence(Crop crop, double celsius) {
+        return crops.responseOf(crop).at(celsius);
+    }
+
+    /** What decides the day of planting out; empty where no frost dates are known and no day is named. */
+    public Optional<PlantingOut> plantingOut(Asking asking) {
+        if (asking.underCoverOn() != null) {
+            return Optional.of(new PlantingOut.UnderCover(asking.underCoverOn()));
+        }
+        Optional<FrostDates> dates =
+                frost.dates(asking.grower().country(), asking.grower().postcode(), asking.risk(), asking.season());
+        return dates.map(PlantingOut.ByFrost::new);
+    }
+
+    /** The timeline of something asked for at a temperature. */
+    public Optional<Timeline> timeline(Asking asking, double celsius, LocalDate today, Seen seen) {
+        TemperatureResponse response = crops.responseOf(asking.crop());
+        return plantingOut(asking)
+                .map(out -> Timeline.plan(new TimelineQuestion(
+                        asking.crop(), response, asking.method(), out, asking.warm(), celsius, today, seen)));
+    }
+
+    /** The timeline of a sowing, re-dated from what was seen. */
+    public Optional<Timeline> timeline(Sowing sowing, Progress progress, double celsius, LocalDate today) {
+        return timeline(Asking.of(sowing), celsius, today, progress.seen());
+    }
+
+    /** Days on a mat by its set-point; a temperature at which nothing comes up is never asked for by a fitting band. */
+    public IntUnaryOperator daysAt(Asking asking, LocalDate today, int otherwise) {
+        return celsius -> timeline(asking, celsius, today, Seen.nothing())
+                .map(Timeline::warmDays)
+                .filter(days -> days > 0)
+                .orElse(otherwise);
+    }
+}

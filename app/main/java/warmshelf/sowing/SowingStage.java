@@ -1,0 +1,61 @@
+package warmshelf.sowing;
+
+/** How far a sowing has come, in the order in which plants go through it. */
+public enum SowingStage {
+    PLANNED("planned"),
+    SOAKED("soaked"),
+    SOWN("sown"),
+    /** Roots show in the bag. */
+    SPROUTING("sprouting"),
+    /** Pre-sprouted seed that lies in cells and is not up yet. */
+    IN_CELLS("in-cells"),
+    EMERGED("emerged"),
+    UNDER_LIGHT("under-light"),
+    FED("fed"),
+    POTTED_ON("potted-on"),
+    HARDENING_OFF("hardening-off"),
+    PLANTED_OUT("planted-out"),
+    GIVEN_UP("given-up"),
+    WITHDRAWN("withdrawn");
+
+    private final String word;
+
+    SowingStage(String word) {
+        this.word = word;
+    }
+
+    /** The word the database keeps. */
+    public String word() {
+        return word;
+    }
+
+    /** The word a page shows. */
+    public String title() {
+        return word.replace('-', ' ');
+    }
+
+    /** Nothing more can be seen or done. */
+    public boolean isOver() {
+        return this == PLANTED_OUT || this == GIVEN_UP || this == WITHDRAWN;
+    }
+
+    /** Not yet in compost or paper. */
+    public boolean isBeforeSowing() {
+        return this == PLANNED || this == SOAKED;
+    }
+
+    /** In compost or paper and nothing of it above ground. */
+    public boolean isWaitingForSeed() {
+        return this == SOWN || this == SPROUTING || this == IN_CELLS;
+    }
+
+    /** The stage of that word. */
+    public static SowingStage named(String word) {
+        for (SowingStage stage : values()) {
+            if (stage.word.equals(word)) {
+                return stage;
+            }
+        }
+        throw new IllegalArgumentException("no stage is called '" + word + "'");
+    }
+}

@@ -1,0 +1,145 @@
+package warmshelf.sowing;
+
+import static warmshelf.db.generated.Tables.LOT;
+import static warmshelf.db.generated.Tables.MEMBER;
+import static warmshelf.db.generated.Tables.SOWING;
+
+import java.math.BigDecimal;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.jooq.Condition;
+import org.jooq.DSLContext;
+import org.jooq.Record;
+import warmshelf.crop.CropCatalogue;
+import warmshelf.crop.Method;
+import warmshelf.db.Audit;
+import warmshelf.db.Database;
+
+/** Keeps sowings. */
+public final class SowingStore {
+    private static final List<String> OVER = Arrays.stream(SowingStage.values())
+            .filter(SowingStage::isOver)
+            .map(SowingStage::word)
+            .toList();
+
+    private final DSLContext sql;
+    private final CropCatalogue crops;
+    private final Audit audit;
+
+    public SowingStore(Database database, CropCatalogue crops, Audit audit) {
+        this.sql = database.sql();
+        this.crops = crops;
+        this.audit = audit;
+    }
+
+    public Optional<Sowing> find(UUID id) {
+        return find(sql, id);
+    }
+
+    /** The sowing of that id, read within a transaction. */
+    public Optional<Sowing> find(DSLContext tx, UUID id) {
+        return sowings(tx, SOWING.ID.eq(id)).stream().findFirst();
+    }
+
+    /** The sowing of that id, held until the transaction ends, so that two entries at once take turns. */
+    public Optional<Sowing> findAndHold(DSLContext tx, UUID id) {
+        tx.select(SOWING.ID).from(SOWING).where(SOWING.ID.eq(id)).forUpdate().fetch();
+        return find(tx, id);
+    }
+
+    /** A member's sowings, the newest first. */
+    public List<Sowing> ofMember(UUID member) {
+        return sowings(sql, SOWING.MEMBER_ID.eq(member));
+    }
+
+    /** Every sowing of which something can still be seen or done. */
+    public List<Sowing> underWay() {
+        return sowings(sql, SOWING.STAGE.notIn(OVER));
+    }
+
+    /** A member's sowings of which something can still be seen or done. */
+    public List<Sowing> underWay(UUID member) {
+        return sowings(sql, SOWING.MEMBER_ID.eq(member).and(SOWING.STAGE.notIn(OVER)));
+    }
+
+    public List<Sowing> all(Collection<UUID> ids) {
+        return sowings(sql, SOWING.ID.in(ids));
+    }
+
+    /** Adds a sowing within the caller's transaction. */
+    public void add(DSLContext tx, Sowing sowing, UUID by) {
+        tx.insertInto(SOWING)
+                .set(SOWING.ID, sowing.id())
+                .set(SOWING.MEMBER_ID, sowing.grower().memberId())
+                .set(SOWING.SEASON, sowing.season())
+                .set(SOWING.CROP_ID, sowing.crop().id())
+                .set(SOWING.LOT_ID, sowing.lotId())
+                .set(SOWING.PLANTS_WANTED, sowing.plantsWanted())
+                .set(SOWING.METHOD, sowing.method().word())
+                .set(SOWING.WARM, sowing.warm())
+                .set(SOWING.CONTAINER, sowing.container().word())
+                .set(SOWING.QUARTERS, sowing.container().quarters())
+                .set(SOWING.SEEDS, sowing.seeds())
+                .set(SOWING.SEEDS_PER_CELL, sowing.seedsPerCell())
+                .set(SOWING.CELLS, sowing.cells())
+                .set(SOWING.RISK, BigDecimal.valueOf(sowing.risk()))
+                .set(SOWING.UNDER_COVER_ON, sowing.underCoverOn())
+                .set(SOWING.STAGE, sowing.stage().word())
+                .set(SOWING.ASKED_AT, audit.now())
+                .set(SOWING.NOTE, sowing.note())
+                .set(SOWING.VERSION, 1)
+                .execute();
+        audit.write(tx, by, "ask", "sowing", sowing.id(), sowing.title());
+    }
+
+    /** Moves a sowing to the stage that its entries say, within the caller's transaction. */
+    public void moveTo(DSLContext tx, UUID sowing, SowingStage stage) {
+        tx.update(SOWING)
+                .set(SOWING.STAGE, stage.word())
+                .set(SOWING.VERSION, SOWING.VERSION.plus(1))
+                .where(SOWING.ID.eq(sowing))
+                .execute();
+    }
+
+    private List<Sowing> sowings(DSLContext from, Condition which) {
+        return from.select(SOWING.asterisk(), LOT.VARIETY, LOT.TREATED, MEMBER.NAME, MEMBER.COUNTRY, MEMBER.POSTCODE)
+                .from(SOWING)
+                .join(LOT)
+                .on(LOT.ID.eq(SOWING.LOT_ID))
+                .join(MEMBER)
+                .on(MEMBER.ID.eq(SOWING.MEMBER_ID))
+                .where(which)
+                .orderBy(SOWING.ASKED_AT.desc(), SOWING.ID)
+                .fetch(this::sowing);
+    }
+
+    private Sowing sowing(Record found) {
+        return new Sowing(
+                found.get(SOWING.ID),
+                new Sowing.Grower(
+                        found.get(SOWING.MEMBER_ID),
+                        found.get(MEMBER.NAME),
+                        found.get(MEMBER.COUNTRY),
+                        found.get(MEMBER.POSTCODE)),
+                found.get(SOWING.SEASON),
+                crops.get(found.get(SOWING.CROP_ID)),
+                found.get(SOWING.LOT_ID),
+                found.get(LOT.VARIETY),
+                found.get(LOT.TREATED),
+                found.get(SOWING.PLANTS_WANTED),
+                Method.named(found.get(SOWING.METHOD)),
+                found.get(SOWING.WARM),
+                Container.named(found.get(SOWING.CONTAINER)),
+                found.get(SOWING.SEEDS),
+                found.get(SOWING.SEEDS_PER_CELL),
+                found.get(SOWING.CELLS),
+                found.get(SOWING.RISK).doubleValue(),
+                found.get(SOWING.UNDER_COVER_ON),
+                SowingStage.named(found.get(SOWING.STAGE)),
+                found.get(SOWING.NOTE),
+                found.get(SOWING.VERSION));
+    }
+}

@@ -1,0 +1,28 @@
+package warmshelf.timeline;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The steps of one sowing counted back from planting out, and forward again from what was really seen.
+ *
+ * @param steps in order; earliest, ideal and latest days never go back from one step to the next. Optional steps that were
+ *     passed over, and steps for which the season leaves no time, are not listed
+ * @param warmDays whole days the sowing needs on a mat; 0 where it needs none, or cannot come up at that temperature
+ * @param notes what else the grower should know, in plain sentences
+ */
+public record Timeline(Verdict verdict, List<TimelineStep> steps, int warmDays, List<String> notes) {
+    public Timeline {
+        steps = List.copyOf(steps);
+        notes = List.copyOf(notes);
+    }
+
+    public static Timeline plan(TimelineQuestion question) {
+        return new TimelinePlan(question).timeline();
+    }
+
+    /** The step, where this timeline has it. */
+    public Optional<TimelineStep> step(Step wanted) {
+        return steps.stream().filter(step -> step.step() == wanted).findFirst();
+    }
+}

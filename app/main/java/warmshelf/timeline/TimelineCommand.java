@@ -1,0 +1,129 @@
+package warmshelf.timeline;
+
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import warmshelf.BadInput;
+import warmshelf.Given;
+import warmshelf.Output;
+import warmshelf.crop.CelsiusRange;
+import warmshelf.crop.Crop;
+import warmshelf.crop.CropCatalogue;
+import warmshelf.crop.Method;
+import warmshelf.crop.TemperatureResponse;
+
+/** {@code timeline}: when to do what for one crop, with the reasons. */
+@Command(
+        name = "timeline",
+        description = "When to sow a crop, and every step until planting out, with the reasons.",
+        mixinStandardHelpOptions = true)
+public final class TimelineCommand implements Callable<Integer> {
+    // Common practice for a mat shared by warm crops; a cool crop gets the nearest temperature that suits it.
+    private static final double USUAL_MAT_C = 26;
+
+    private final Clock clock;
+
+    @Option(names = "--crop", required = true, paramLabel = "CROP", description = "A crop's id, such as pepper.")
+    private String cropId = "";
+
+    @Option(names = "--season", required = true, paramLabel = "YEAR", description = "The year of planting out.")
+    private String season = "";
+
+    @Option(names = "--postcode", paramLabel = "P", description = "Where the plants will stand.")
+    private @Nullable String postcode;
+
+    @Option(names = "--country", paramLabel = "C", description = "Of the postcode; usually ${DEFAULT-VALUE}.")
+    private String country = "US";
+
+    @Option(names = "--last-frost", paramLabel = "DATE", description = "Last spring frost, instead of a postcode.")
+    private @Nullable String lastFrost;
+
+    @Option(names = "--first-frost", paramLabel = "DATE", description = "First autumn frost, with --last-frost.")
+    private @Nullable String firstFrost;
+
+    @Option(names = "--method", paramLabel = "M", description = "cells or bag; usually ${DEFAULT-VALUE}.")
+    private String method = "cells";
+
+    @Option(
+            names = "--risk",
+            paramLabel = "R",
+            description = "Accepted chance of a later frost; usually ${DEFAULT-VALUE}.")
+    private String risk = "0.1";
+
+    @Option(
+            names = "--mat-c",
+            paramLabel = "C",
+            description = "The mat's set-point; usually 26, or what suits the crop.")
+    private @Nullable String matC;
+
+    @Option(names = "--today", paramLabel = "DATE", description = "The day to judge from; today if not given.")
+    private @Nullable String today;
+
+    public TimelineCommand() {
+        this(Clock.systemDefaultZone());
+    }
+
+    TimelineCommand(Clock clock) {
+        this.clock = clock;
+    }
+
+    @Override
+    public Integer call() {
+        Crop crop = CropCatalogue.bundled().find(cropId).orElseThrow(() -> UnknownCrop.named(cropId));
+        TemperatureResponse response = CropCatalogue.bundled().responseOf(crop);
+        Method how = method();
+        GivenFrost frost = new GivenFrost(country, postcode, lastFrost, firstFrost);
+        Timeline timeline = Timeline.plan(new TimelineQuestion(
+                crop,
+                response,
+                how,
+                new PlantingOut.ByFrost(frost.dates(
+                        Given.whole("--season", season, 2000, 2100), Given.decimal("--risk", risk, 0.01, 0.9))),
+                true,
+                matC == null ? usualMat(response.comfortable()) : Given.decimal("--mat-c", matC, 5, 45),
+                today == null ? LocalDate.now(clock) : Given.date("--today", today),
+                Seen.nothing()));
+        Output.json(answer(crop, how, timeline));
+        return 0;
+    }
+
+    private Method method() {
+        try {
+            return Method.named(method);
+        } catch (IllegalArgumentException unknown) {
+            throw new BadInput("--method was '%s'; cells or bag is accepted.".formatted(Given.shown(method)));
+        }
+    }
+
+    private static double usualMat(CelsiusRange comfortable) {
+        return Math.max(comfortable.low(), Math.min(comfortable.high(), USUAL_MAT_C));
+    }
+
+    private static Map<String, Object> answer(Crop crop, Method method, Timeline timeline) {
+        Map<String, Object> answer = new LinkedHashMap<>();
+        answer.put("crop", crop.id());
+        answer.put("method", method.word());
+        answer.put("verdict", timeline.verdict().word());
+        answer.put(
+                "steps", timeline.steps().stream().map(TimelineCommand::answer).toList());
+        answer.put("warmDays", timeline.warmDays());
+        answer.put("notes", List.copyOf(timeline.notes()));
+        return answer;
+    }
+
+    private static Map<String, Object> answer(TimelineStep step) {
+        Map<String, Object> answer = new LinkedHashMap<>();
+        answer.put("step", step.step().word());
+        answer.put("earliest", step.earliest());
+        answer.put("ideal", step.ideal());
+        answer.put("latest", step.latest());
+        answer.put("why", step.why());
+        return answer;
+    }
+}

@@ -1,0 +1,127 @@
+package warmshelf.timeline;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import warmshelf.crop.Method;
+import warmshelf.timeline.PlantingOut.ByFrost;
+
+/**
+ * Works one timeline out: back from planting out to sowing, then forward from sowing, or from what was seen. What has not
+ * been seen yet cannot lie before today.
+ */
+final class TimelinePlan {
+    private final TimelineQuestion question;
+    private final Seen seen;
+    private final ExpectedEmergence emergence;
+    private final PlantingOutWindow usualOut;
+    private final SowingWindow usualSowing;
+
+    TimelinePlan(TimelineQuestion question) {
+        this.question = question;
+        this.seen = question.seen();
+        this.emergence = ExpectedEmergence.of(question.response(), question.matC());
+        this.usualOut = PlantingOutWindow.of(question);
+        this.usualSowing = SowingWindow.before(usualOut.days().ideal(), question, emergence);
+    }
+
+    Timeline timeline() {
+        Judgement before = Judgement.beforeSowing(question, usualOut.days(), usualSowing.days(), emergence);
+        DateWindow sowing = sowing(before.verdict());
+        Seedlings seedlings = Seedlings.of(question, emergence, sowing);
+        Outdoors outdoors = Outdoors.of(question, emergence, sowing, seedlings.up(), usualOut.days());
+        StepList steps = new StepList();
+        new StepsIndoors(question, emergence, usualSowing).addTo(steps, sowing, seedlings, outdoors);
+        outdoors.addTo(steps, question, usualOut, sowing);
+        Judgement judgement = isSown()
+                ? Judgement.afterSowing(
+                        question,
+                        usualOut.days(),
+                        sowing.ideal(),
+                        outdoors.plantOut().ideal())
+                : before;
+        return new Timeline(judgement.verdict(), steps.steps(), warmDays(), notes(judgement, seedlings, outdoors));
+    }
+
+    private boolean isSown() {
+        return seen.sown() != null;
+    }
+
+    private DateWindow sowing(Verdict verdict) {
+        LocalDate sown = seen.sown();
+        LocalDate soaked = seen.soaked();
+        if (sown != null) {
+            return DateWindow.on(sown);
+        }
+        if (soaked != null) {
+            return DateWindow.on(soaked.plusDays(1)).notBefore(question.today());
+        }
+        // A plan that comes too late is shown as it would have been.
+        return verdict == Verdict.TOO_LATE
+                ? usualSowing.days()
+                : latestSensible(verdict).notBefore(question.today());
+    }
+
+    private DateWindow latestSensible(Verdict verdict) {
+        if (verdict == Verdict.IN_TIME) {
+            return usualSowing.days();
+        }
+        DateWindow out = usualOut.days();
+        LocalDate last = Judgement.lastSensibleSowing(
+                SeasonEnd.of(question, out), question.crop(), usualSowing.days(), out, emergence);
+        return new DateWindow(usualSowing.days().earliest(), usualSowing.days().ideal(), last);
+    }
+
+    /** A bag is on the mat until its roots show, a tray until its seedlings are up; a day more to find and move them. */
+    private int warmDays() {
+        if (!question.warm() || !emergence.possible()) {
+            return 0;
+        }
+        return 1 + (question.method() == Method.BAG ? emergence.roots() : emergence.seedlings()).last();
+    }
+
+    private List<String> notes(Judgement judgement, Seedlings seedlings, Outdoors outdoors) {
+        List<String> notes = new ArrayList<>(judgement.notes());
+        addTemperatureNote(notes);
+        if (question.plantingOut() instanceof ByFrost frost
+                && frost.dates().lastSpringAverage() == null
+                && frost.dates().lastSpringAtRisk() == null) {
+            notes.add("No spring frost is to be feared at the risk you accept: any day will do; these days count from "
+                    + (isSown() ? "the sowing." : "today."));
+        }
+        addWaitingNote(
+                notes,
+                seedlings.expectedUp(),
+                seedlings.seenUp(),
+                outdoors.plantOut().ideal());
+        return notes;
+    }
+
+    private void addTemperatureNote(List<String> notes) {
+        if (question.crop().treatment().contains("slips")) {
+            notes.add(
+                    "%s is raised from slips, not from seed: lay the tubers on the mat, and count the days of coming up as"
+                                    .formatted(question.crop().name())
+                            + " a rough guess.");
+        } else if (!emergence.possible()) {
+            notes.add("%s will not come up at %s; give it %s."
+                    .formatted(
+                            question.crop().name(),
+                            Words.temperature(question.matC()),
+                            Words.temperatures(question.response().comfortable())));
+        }
+    }
+
+    private void addWaitingNote(
+            List<String> notes, LocalDate expected, @Nullable LocalDate seenUp, LocalDate plantOut) {
+        if (seenUp != null && seenUp.isBefore(expected) && seen.plantedOut() == null) {
+            notes.add(
+                    "Up %s sooner than expected. Planting out still waits for %s, so the plants wait, potted on, cool and"
+                                    .formatted(
+                                            Words.days(java.time.temporal.ChronoUnit.DAYS.between(seenUp, expected)),
+                                            Words.day(plantOut))
+                            + " in good light.");
+        }
+    }
+}

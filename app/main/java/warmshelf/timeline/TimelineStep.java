@@ -1,0 +1,18 @@
+package warmshelf.timeline;
+
+import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One step of a sowing.
+ *
+ * @param why one or two plain sentences with the numbers that led to the dates
+ * @param done the day on which it really happened; then earliest, ideal and latest are that day
+ */
+public record TimelineStep(
+        Step step,
+        LocalDate earliest,
+        LocalDate ideal,
+        LocalDate latest,
+        String why,
+        @Nullable LocalDate done) {}

@@ -1,0 +1,130 @@
+package warmshelf.timeline;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import warmshelf.testing.CommandRun;
+
+class TimelineCommandTest {
+    private static final String PEPPER =
+            "--crop pepper --last-frost 2027-05-24 --first-frost 2027-09-20 --season 2027 --today 2027-01-10";
+
+    @Test
+    void it_prints_the_documented_fields() {
+        JsonNode answer = timeline(PEPPER).json();
+
+        assertThat(answer.fieldNames())
+                .toIterable()
+                .startsWith("crop", "method", "verdict", "steps", "warmDays", "notes");
+        assertThat(answer.at("/steps/0").fieldNames())
+                .toIterable()
+                .startsWith("step", "earliest", "ideal", "latest", "why");
+        assertThat(answer.get("verdict").asText()).isEqualTo("in time");
+        assertThat(words(answer))
+                .containsExactly(
+                        "soak",
+                        "sow",
+                        "first-look",
+                        "off-heat",
+                        "light",
+                        "first-feed",
+                        "pot-on",
+                        "harden-off",
+                        "plant-out",
+                        "ripe");
+    }
+
+    @Test
+    void a_bag_is_moved_into_cells() {
+        assertThat(words(timeline(PEPPER + " --method bag").json())).contains("move-to-cells");
+    }
+
+    // Common practice: peppers at least eight weeks before the last frost; here the day of the accepted risk.
+    @ParameterizedTest
+    @CsvSource({"55811", "55804", "97201", "30303"})
+    void a_postcode_gives_the_frost_dates(String postcode) {
+        JsonNode frost = CommandRun.of("frost", postcode, "--season", "2027").json();
+        JsonNode answer = timeline("--crop pepper --season 2027 --today 2026-11-01 --postcode " + postcode)
+                .json();
+
+        LocalDate planned = LocalDate.parse(frost.at("/spring/p10").asText());
+        assertThat(date(answer, "plant-out")).isAfterOrEqualTo(planned);
+        assertThat(date(answer, "sow")).isBeforeOrEqualTo(planned.minusWeeks(8));
+    }
+
+    @Test
+    void accepting_more_risk_plants_out_earlier() {
+        String place = "--crop tomato --season 2027 --today 2026-11-01 --postcode 55811 --risk ";
+
+        assertThat(date(timeline(place + "0.5").json(), "plant-out"))
+                .isBefore(date(timeline(place + "0.1").json(), "plant-out"));
+    }
+
+    @Test
+    void too_late_is_said_with_what_to_do_instead() {
+        JsonNode answer = timeline(PEPPER.replace("2027-01-10", "2027-06-20")).json();
+
+        assertThat(answer.get("verdict").asText()).isEqualTo("too late");
+        assertThat(answer.at("/notes/0").asText()).contains("Buy plants");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "--crop peper --last-frost 2027-05-24 --season 2027 | There is no crop 'peper'; did you mean pepper",
+                "--crop hot --last-frost 2027-05-24 --season 2027 | pepper-very-hot",
+                "--crop pepper --season 2027 --postcode 00000 | There is no postcode '00000'",
+                "--crop pepper --season 2027 | --postcode 55811, or --last-frost 2027-05-24",
+                "--crop pepper --season 2027 --postcode 55811 --last-frost 2027-05-24 | is needed once",
+                "--crop pepper --season 2027 --postcode 55811 --first-frost 2027-09-20 | --first-frost goes with --last-frost",
+                "--crop pepper --season 2027 --last-frost 2027-02-30 | --last-frost was '2027-02-30'; a date such as",
+                "--crop pepper --season 2027 --last-frost tomorrow | --last-frost was 'tomorrow'",
+                "--crop pepper --season 2027 --last-frost 2026-05-24 | is not in the season 2027",
+                "--crop pepper --season 2027 --last-frost 2027-05-24 --first-frost 2027-05-01 | a date after the last frost, 2027-05-24",
+                "--crop pepper --season 1999 --last-frost 2027-05-24 | --season was '1999'; a whole number from 2,000 to 2,100",
+                "--crop pepper --season 2027 --last-frost 2027-05-24 --risk 0 | --risk was '0'; a number from 0.01 to 0.9",
+                "--crop pepper --season 2027 --last-frost 2027-05-24 --risk 0.95 | --risk was '0.95'",
+                "--crop pepper --season 2027 --last-frost 2027-05-24 --mat-c 60 | --mat-c was '60'; a number from 5 to 45",
+                "--crop pepper --season 2027 --last-frost 2027-05-24 --method pot | --method was 'pot'; cells or bag",
+                "--crop pepper --season 2027 --last-frost 2027-05-24 --today now | --today was 'now'"
+            })
+    void bad_input_is_answered_with_a_sentence_and_status_2(String arguments, String sentence) {
+        CommandRun run = timeline(arguments);
+
+        assertThat(run.status()).isEqualTo(2);
+        assertThat(run.err()).contains(sentence);
+        assertThat(run.out()).isEmpty();
+    }
+
+    @Test
+    void a_postcode_close_to_the_one_typed_is_offered() {
+        assertThat(timeline("--crop pepper --season 2027 --postcode 5581").err())
+                .contains("Duluth");
+    }
+
+    private static CommandRun timeline(String arguments) {
+        return CommandRun.of(("timeline " + arguments).split(" "));
+    }
+
+    private static List<String> words(JsonNode answer) {
+        List<String> words = new ArrayList<>();
+        answer.get("steps").forEach(step -> words.add(step.get("step").asText()));
+        return words;
+    }
+
+    private static LocalDate date(JsonNode answer, String word) {
+        for (JsonNode step : answer.get("steps")) {
+            if (step.get("step").asText().equals(word)) {
+                return LocalDate.parse(step.get("ideal").asText());
+            }
+        }
+        throw new AssertionError("no step " + word + " in " + answer);
+    }
+}
