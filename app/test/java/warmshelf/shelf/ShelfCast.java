@@ -103,6 +103,7 @@ final class ShelfCast {
                 .set(SOWING.CONTAINER, quarters == 4 ? "tray" : quarters == 2 ? "half-tray" : "bag")
                 .set(SOWING.QUARTERS, quarters)
                 .set(SOWING.SEEDS, 12)
+                .set(SOWING.SEEDS_PER_CELL, 1)
                 .set(SOWING.RISK, new BigDecimal("0.100"))
                 .set(SOWING.STAGE, "sown")
                 .set(SOWING.ASKED_AT, audit.now())
