@@ -104,6 +104,7 @@ final class ShelfCast {
                 .set(SOWING.QUARTERS, quarters)
                 .set(SOWING.SEEDS, 12)
                 .set(SOWING.SEEDS_PER_CELL, 1)
+                .set(SOWING.CELLS, 12)
                 .set(SOWING.RISK, new BigDecimal("0.100"))
                 .set(SOWING.STAGE, "sown")
                 .set(SOWING.ASKED_AT, audit.now())
