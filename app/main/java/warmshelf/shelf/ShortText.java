@@ -16,6 +16,16 @@ final class ShortText {
         return text.length() <= letters ? text : text.substring(0, letters - 1).strip() + "…";
     }
 
+    /** A crop's name, 'Pepper, sweet and mild hot' or 'Onion (seedlings)': in full where it fits, else its first word or two. */
+    static String fitCrop(String name, int width) {
+        return fit(name, width, true).equals(name) ? name : fit(head(name), width, true);
+    }
+
+    /** The name without what follows a comma or bracket. */
+    static String head(String cropName) {
+        return cropName.split(",| \\(", 2)[0];
+    }
+
     /** A person's name: in full where it fits, else the first name with an initial, else the first name cut. */
     static String fitName(String name, int width) {
         int space = name.indexOf(' ');

@@ -51,14 +51,17 @@ public record TrayPicture(UUID sowingId, Box box, String kind, List<Line> lines,
         return new TrayPicture(stay.sowingId(), box, stay.kind(), lines(box, texts), words);
     }
 
+    /** The first line is the crop, the second whose it is. */
     private static List<Line> lines(Box box, List<String> texts) {
         List<Line> lines = new ArrayList<>();
         int y = box.y() + (box.height() - texts.size() * LINE) / 2 + LINE - 3;
         for (String text : texts) {
             int room = box.width() - 2 * MARGIN;
-            // the second line is whose it is
-            String fitted =
-                    lines.size() == 1 ? ShortText.fitName(text, room) : ShortText.fit(text, room, lines.isEmpty());
+            String fitted = switch (lines.size()) {
+                case 0 -> ShortText.fitCrop(text, room);
+                case 1 -> ShortText.fitName(text, room);
+                default -> ShortText.fit(text, room, false);
+            };
             lines.add(new Line(box.x() + MARGIN, y, fitted, lines.isEmpty()));
             y += LINE;
         }

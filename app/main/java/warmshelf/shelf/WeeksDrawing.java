@@ -88,7 +88,7 @@ final class WeeksDrawing {
                 shownDays(stay) * DAY,
                 stay.quarters() / laneQuarters * LANE - 2);
         boolean begun = index(stay.from()) < 0;
-        String names = (begun ? "… " : "") + stay.cropName() + " · " + stay.memberName();
+        String names = (begun ? "… " : "") + ShortText.head(stay.cropName()) + " · " + stay.memberName();
         String words = "%s, %s, %s, %s, %s, %s to %s"
                 .formatted(
                         stay.cropName(),

@@ -30,4 +30,11 @@ class ShortTextTest {
     void a_long_first_name_is_cut() {
         assertThat(ShortText.fitName("Marguerite Okafor", 60)).isEqualTo("Margueri…");
     }
+
+    @Test
+    void a_long_crop_gives_way_to_the_word_before_its_kind() {
+        assertThat(ShortText.fitCrop("Pepper, very hot (habanero group)", 60)).isEqualTo("Pepper");
+        assertThat(ShortText.fitCrop("Onion (seedlings)", 60)).isEqualTo("Onion");
+        assertThat(ShortText.fitCrop("Onion (seedlings)", 140)).isEqualTo("Onion (seedlings)");
+    }
 }
