@@ -3,6 +3,7 @@ package warmshelf;
 import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.Set;
+import org.h2.api.ErrorCode;
 import org.jspecify.annotations.Nullable;
 import warmshelf.db.Database;
 import warmshelf.web.WebSettings;
@@ -33,9 +34,26 @@ public record Settings(
         return new Settings("127.0.0.1", 0, null, dataFolder, null, null, null, Set.of(), ZoneId.of("UTC"));
     }
 
-    /** Opens the group's database and brings its tables up to date. */
+    /**
+     * Opens the group's database and brings its tables up to date.
+     *
+     * @throws BadInput when another process has the data folder
+     */
     public Database openDatabase() {
-        return jdbcUrl == null ? Database.inFolder(dataFolder) : Database.open(jdbcUrl, jdbcUser, jdbcPassword);
+        return jdbcUrl == null ? openFolder() : Database.open(jdbcUrl, jdbcUser, jdbcPassword);
+    }
+
+    private Database openFolder() {
+        try {
+            return Database.inFolder(dataFolder);
+        } catch (RuntimeException notOpened) {
+            if (Causes.hasSqlError(notOpened, ErrorCode.DATABASE_ALREADY_OPEN_1)) {
+                throw new BadInput("The data folder %s is already used by another Warmshelf. Stop that one first, or name"
+                        .formatted(dataFolder.toAbsolutePath())
+                        + " another folder by --data.");
+            }
+            throw notOpened;
+        }
     }
 
     WebSettings web() {

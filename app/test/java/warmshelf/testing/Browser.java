@@ -27,7 +27,7 @@ public final class Browser {
     private final Map<String, String> cookies = new LinkedHashMap<>();
     private @Nullable String csrf;
 
-    Browser(String address) {
+    public Browser(String address) {
         this.address = address;
     }
 
