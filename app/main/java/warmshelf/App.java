@@ -3,6 +3,7 @@ package warmshelf;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import warmshelf.crop.EmergeCommand;
+import warmshelf.demo.DemoCommand;
 import warmshelf.frost.FrostCommand;
 import warmshelf.seed.SowCommand;
 import warmshelf.timeline.TimelineCommand;
@@ -12,7 +13,13 @@ import warmshelf.timeline.TimelineCommand;
         name = "warmshelf",
         description = "Shared heat mats, lit shelves and daily looks for a seed-starting group.",
         mixinStandardHelpOptions = true,
-        subcommands = {FrostCommand.class, ServeCommand.class, SowCommand.class, TimelineCommand.class})
+        subcommands = {
+            DemoCommand.class,
+            FrostCommand.class,
+            ServeCommand.class,
+            SowCommand.class,
+            TimelineCommand.class
+        })
 public final class App {
     private App() {}
 
