@@ -4,6 +4,7 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import warmshelf.check.TodayCommand;
 import warmshelf.crop.EmergeCommand;
+import warmshelf.demo.DemoCommand;
 import warmshelf.frost.FrostCommand;
 import warmshelf.seed.SowCommand;
 import warmshelf.timeline.TimelineCommand;
@@ -14,6 +15,7 @@ import warmshelf.timeline.TimelineCommand;
         description = "Shared heat mats, lit shelves and daily looks for a seed-starting group.",
         mixinStandardHelpOptions = true,
         subcommands = {
+            DemoCommand.class,
             FrostCommand.class,
             ServeCommand.class,
             SowCommand.class,

@@ -16,11 +16,11 @@ import warmshelf.db.Audit;
 import warmshelf.db.Database;
 
 /** Keeps who looks where on which day. */
-final class DutyStore {
+public final class DutyStore {
     private final DSLContext sql;
     private final Audit audit;
 
-    DutyStore(Database database, Audit audit) {
+    public DutyStore(Database database, Audit audit) {
         this.sql = database.sql();
         this.audit = audit;
     }
@@ -59,10 +59,10 @@ final class DutyStore {
     }
 
     /** One line of the rota as it is to be. */
-    record Change(UUID site, LocalDate day, @Nullable UUID member) {}
+    public record Change(UUID site, LocalDate day, @Nullable UUID member) {}
 
     /** Writes the lines that differ from what is there. */
-    int write(List<Change> changes, UUID by) {
+    public int write(List<Change> changes, UUID by) {
         return sql.transactionResult(inside -> {
             int written = 0;
             for (Change change : changes) {

@@ -14,11 +14,11 @@ import warmshelf.db.Database;
 import warmshelf.sowing.EntryStep;
 
 /** Keeps what mats' thermometers showed. */
-final class ReadingStore {
+public final class ReadingStore {
     private final DSLContext sql;
     private final Audit audit;
 
-    ReadingStore(Database database, Audit audit) {
+    public ReadingStore(Database database, Audit audit) {
         this.sql = database.sql();
         this.audit = audit;
     }
@@ -28,7 +28,7 @@ final class ReadingStore {
     }
 
     /** Keeps a reading once, however often it is sent. */
-    void add(UUID id, UUID mat, LocalDate day, double celsius, UUID by) {
+    public void add(UUID id, UUID mat, LocalDate day, double celsius, UUID by) {
         sql.transaction(inside -> {
             DSLContext tx = inside.dsl();
             int added = tx.insertInto(ENTRY)

@@ -12,10 +12,10 @@ import warmshelf.sowing.SowingPlanner;
 import warmshelf.timeline.Timeline;
 
 /** Makes of a sowing's history what the round needs to know of it on a day. */
-final class RoundReader {
+public final class RoundReader {
     private final SowingPlanner planner;
 
-    RoundReader(SowingPlanner planner) {
+    public RoundReader(SowingPlanner planner) {
         this.planner = planner;
     }
 

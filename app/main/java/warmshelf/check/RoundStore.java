@@ -10,13 +10,13 @@ import warmshelf.sowing.History;
 import warmshelf.sowing.HistoryStore;
 
 /** Puts the round of a day together from what the stores hold. */
-final class RoundStore {
+public final class RoundStore {
     private final HistoryStore histories;
     private final TodayStore today;
     private final WalkStore walk;
     private final RoundReader reader;
 
-    RoundStore(HistoryStore histories, TodayStore today, WalkStore walk, RoundReader reader) {
+    public RoundStore(HistoryStore histories, TodayStore today, WalkStore walk, RoundReader reader) {
         this.histories = histories;
         this.today = today;
         this.walk = walk;
@@ -24,7 +24,7 @@ final class RoundStore {
     }
 
     /** Everything due on a day, with every mat that is warm. */
-    Round whole(LocalDate day) {
+    public Round whole(LocalDate day) {
         Map<UUID, Round.MatReading> mats = new HashMap<>();
         today.mats(day)
                 .forEach((id, mat) -> mats.put(

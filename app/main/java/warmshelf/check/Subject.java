@@ -26,7 +26,7 @@ public record Subject(
         @Nullable Timeline timeline,
         OptionalInt nearlyAllBy) {
 
-    Optional<TimelineStep> step(Step step) {
+    public Optional<TimelineStep> step(Step step) {
         return timeline == null ? Optional.empty() : timeline.step(step);
     }
 

@@ -3,7 +3,7 @@ package warmshelf.check;
 import warmshelf.sowing.SowingStage;
 
 /** What became of a tick. */
-sealed interface TickOutcome {
+public sealed interface TickOutcome {
     /**
      * Kept.
      *

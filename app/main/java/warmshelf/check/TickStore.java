@@ -27,7 +27,7 @@ import warmshelf.sowing.SowingStage;
 import warmshelf.sowing.SowingStore;
 
 /** Keeps ticks: the entry, the stage it leads to and what it does to the sowing's space, all in one transaction. */
-final class TickStore {
+public final class TickStore {
     /** How much longer a tray may lie when seed is slow and nobody waits for the place. */
     private static final int EXTENSION_DAYS = 3;
 
@@ -38,7 +38,8 @@ final class TickStore {
     private final StayStore stays;
     private final LotStore lots;
 
-    TickStore(Database database, Audit audit, SowingStore sowings, EntryStore entries, StayStore stays, LotStore lots) {
+    public TickStore(
+            Database database, Audit audit, SowingStore sowings, EntryStore entries, StayStore stays, LotStore lots) {
         this.sql = database.sql();
         this.audit = audit;
         this.sowings = sowings;
@@ -52,7 +53,7 @@ final class TickStore {
      *
      * @param lightUntil the day until which a place under the light is wanted, if one is
      */
-    TickOutcome keep(UUID sowingId, Tick tick, LocalDate lightUntil, UUID by) {
+    public TickOutcome keep(UUID sowingId, Tick tick, LocalDate lightUntil, UUID by) {
         try {
             TickOutcome outcome = sql.transactionResult(inside -> keep(inside.dsl(), sowingId, tick, lightUntil, by));
             return outcome instanceof TickOutcome.Kept kept && !kept.again()

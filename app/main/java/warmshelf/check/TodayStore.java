@@ -18,10 +18,10 @@ import org.jooq.Records;
 import warmshelf.db.Database;
 
 /** Reads what the round of a day needs beside the sowings: mats to read, and who is on duty. */
-final class TodayStore {
+public final class TodayStore {
     private final DSLContext sql;
 
-    TodayStore(Database database) {
+    public TodayStore(Database database) {
         this.sql = database.sql();
     }
 
@@ -61,10 +61,10 @@ final class TodayStore {
     }
 
     /** Who looks where on a day. */
-    record OnDuty(UUID siteId, String site, UUID memberId, String member) {}
+    public record OnDuty(UUID siteId, String site, UUID memberId, String member) {}
 
     /** Who is on duty on a day, in walking order of the sites. */
-    List<OnDuty> onDuty(LocalDate day) {
+    public List<OnDuty> onDuty(LocalDate day) {
         return sql.select(SITE.ID, SITE.NAME, MEMBER.ID, MEMBER.NAME)
                 .from(DUTY)
                 .join(SITE)

@@ -15,10 +15,10 @@ import org.jooq.impl.DSL;
 import warmshelf.db.Database;
 
 /** Reads every place in walking order: site, rack, shelf from the top, mats before the light, place. */
-final class WalkStore {
+public final class WalkStore {
     private final DSLContext sql;
 
-    WalkStore(Database database) {
+    public WalkStore(Database database) {
         this.sql = database.sql();
     }
 

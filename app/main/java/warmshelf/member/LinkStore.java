@@ -3,6 +3,7 @@ package warmshelf.member;
 import static warmshelf.db.generated.Tables.ACCESS_LINK;
 import static warmshelf.db.generated.Tables.MEMBER;
 
+import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
@@ -17,6 +18,8 @@ import warmshelf.db.Database;
 /** The links that let people in. */
 public final class LinkStore {
     private static final int ONCE = 1;
+    /** A link with any number of uses is for a demo, which may be left running for weeks. */
+    private static final Duration LASTING = Duration.ofDays(60);
 
     private final Database database;
     private final Audit audit;
@@ -148,7 +151,7 @@ public final class LinkStore {
                 .set(ACCESS_LINK.NOTE, note)
                 .set(ACCESS_LINK.MADE_BY, by)
                 .set(ACCESS_LINK.MADE_AT, audit.now())
-                .set(ACCESS_LINK.EXPIRES_AT, audit.now().plus(purpose.life()))
+                .set(ACCESS_LINK.EXPIRES_AT, audit.now().plus(uses == null ? LASTING : purpose.life()))
                 .set(ACCESS_LINK.USES_LEFT, uses)
                 .execute();
         audit.write(sql, by, "make link", "access_link", Token.hash(token), purpose.stored() + ": " + note);

@@ -113,7 +113,7 @@ public final class HistoryStore {
      *
      * @return false when it has been sown or has ended
      */
-    boolean withdraw(UUID id, UUID by) {
+    public boolean withdraw(UUID id, UUID by) {
         return sql.transactionResult(inside -> {
             DSLContext tx = inside.dsl();
             Optional<Sowing> held = sowings.findAndHold(tx, id);

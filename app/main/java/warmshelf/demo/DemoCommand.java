@@ -1,0 +1,125 @@
+package warmshelf.demo;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
+import java.util.stream.Stream;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+import warmshelf.BadInput;
+import warmshelf.Server;
+import warmshelf.Settings;
+import warmshelf.SettingsOptions;
+import warmshelf.check.TodayStore;
+import warmshelf.db.Audit;
+import warmshelf.db.Database;
+import warmshelf.group.GroupStore;
+import warmshelf.member.LinkStore;
+import warmshelf.member.MemberStore;
+
+/** Runs the server with the demo group, whose data vanish at the end unless a folder is named for them. */
+@Command(
+        name = "demo",
+        description = "Serve an invented group of 14 members, six weeks into its season as of today, and print links"
+                + " that sign you in. Its data lie in a temporary folder unless --data names one.",
+        mixinStandardHelpOptions = true,
+        sortOptions = false)
+public final class DemoCommand implements Callable<Integer> {
+    @Mixin
+    private SettingsOptions options;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() throws InterruptedException {
+        Path temporary = temporaryFolder();
+        try {
+            Settings settings = options.read(environment(temporary));
+            Database database = settings.openDatabase();
+            CountDownLatch stopped = new CountDownLatch(1);
+            Server server = start(settings, database);
+            Runtime.getRuntime().addShutdownHook(new Thread(() -> {
+                server.close();
+                database.close();
+                delete(temporary);
+                stopped.countDown();
+            }));
+            announce(server, database);
+            stopped.await();
+            return 0;
+        } catch (RuntimeException notStarted) {
+            delete(temporary);
+            throw notStarted;
+        }
+    }
+
+    /** A folder or database set for a real group is not the demo's business: only what the command line names counts. */
+    private static Map<String, String> environment(Path temporary) {
+        Map<String, String> environment = new HashMap<>(System.getenv());
+        environment.keySet().removeIf(variable -> variable.startsWith("WARMSHELF_JDBC"));
+        environment.put("WARMSHELF_DATA", temporary.toString());
+        return environment;
+    }
+
+    private static Server start(Settings settings, Database database) {
+        try {
+            Clock clock = Clock.systemUTC();
+            GroupStore group = new GroupStore(database, new Audit(clock));
+            if (!group.opened()) {
+                DemoGroup.fill(database, clock.instant());
+            } else if (!DemoGroup.livesIn(group)) {
+                throw new BadInput("The data there belong to another group than the demo's;"
+                        + " name an empty folder by --data, or none.");
+            }
+            return Server.start(settings, database, clock);
+        } catch (RuntimeException notStarted) {
+            database.close();
+            throw notStarted;
+        }
+    }
+
+    private void announce(Server server, Database database) {
+        Clock clock = Clock.systemUTC();
+        Audit audit = new Audit(clock);
+        DemoLinks links = new DemoLinks(new MemberStore(database, audit), new LinkStore(database, audit));
+        LocalDate today = LocalDate.ofInstant(clock.instant(), DemoGroup.ZONE);
+        List<DemoLinks.SignIn> signIns = links.make(new TodayStore(database).onDuty(today));
+        PrintWriter out = spec.commandLine().getOut();
+        out.println("The demo group is at " + server.address() + ". Follow a link to sign in as");
+        signIns.forEach(
+                signIn -> out.println("  %s:%n    %s%s".formatted(signIn.who(), server.address(), signIn.path())));
+        out.println("Everyone's passphrase there is '" + DemoGroup.PASSPHRASE + "'. Stop the demo with Ctrl-C.");
+        out.flush();
+    }
+
+    private static Path temporaryFolder() {
+        try {
+            return Files.createTempDirectory("warmshelf-demo");
+        } catch (IOException refused) {
+            throw new UncheckedIOException("no temporary folder can be made for the demo's data", refused);
+        }
+    }
+
+    private static void delete(Path folder) {
+        try (Stream<Path> inside = Files.walk(folder)) {
+            for (Path path : inside.sorted(Comparator.reverseOrder()).toList()) {
+                Files.deleteIfExists(path);
+            }
+        } catch (IOException refused) {
+            throw new UncheckedIOException("the demo's folder " + folder + " cannot be deleted", refused);
+        }
+    }
+}

@@ -1,0 +1,65 @@
+package warmshelf.demo;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import warmshelf.db.Database;
+import warmshelf.group.GroupProfile;
+import warmshelf.group.GroupStore;
+import warmshelf.member.NewMember;
+import warmshelf.member.Passphrases;
+import warmshelf.web.Units;
+
+/** Fills an empty database with the demo group, as it stands on the day given. */
+final class DemoGroup {
+    static final String NAME = "Hill and Shore Seed Starters";
+    /** Everyone's, so that signing in by name can be tried too. */
+    static final String PASSPHRASE = "warm shelf in winter";
+
+    static final ZoneId ZONE = ZoneId.of("America/Chicago");
+    private static final String COUNTRY = "US";
+    private static final String HOME_POSTCODE = "55806";
+    /** From midsummer on the group works towards the next spring. */
+    private static final int MIDSUMMER_DAY_OF_YEAR = 172;
+
+    private static final int DAYS_SINCE_OPENED = 60;
+
+    private DemoGroup() {}
+
+    /** Whether a database holds the demo group. */
+    static boolean livesIn(GroupStore group) {
+        return group.find().filter(found -> found.profile().name().equals(NAME)).isPresent();
+    }
+
+    /** Fills an empty database. */
+    static void fill(Database database, Instant now) {
+        DemoClock clock = new DemoClock(now, ZONE);
+        DemoHouse house = DemoHouse.on(database, clock);
+        LocalDate today = clock.today();
+        int season = today.getYear() + (today.getDayOfYear() > MIDSUMMER_DAY_OF_YEAR ? 1 : 0);
+        clock.goTo(today.minusDays(DAYS_SINCE_OPENED), LocalTime.of(18, 0));
+        Map<String, UUID> members = moveIn(house, season);
+        UUID coordinator = members.values().iterator().next();
+        new DemoFurniture(house, coordinator).putUp();
+        Map<String, DemoSeedBox.BoxedLot> lots = new DemoSeedBox(house, members, today).fill(coordinator);
+        DemoRota rota = new DemoRota(members.values().stream().toList(), today);
+        rota.write(house, coordinator);
+        DemoSeason sowings = new DemoSeason(house, lots, today, season);
+        new DemoDiary(house, clock, sowings, rota, coordinator).live();
+    }
+
+    private static Map<String, UUID> moveIn(DemoHouse house, int season) {
+        String hash = new Passphrases().hash(PASSPHRASE);
+        List<DemoStore.Person> people = DemoTable.rows("members.csv").stream()
+                .map(row -> new DemoStore.Person(
+                        new NewMember(row.get("name"), COUNTRY, row.get("postcode"), hash),
+                        row.get("role").equals("coordinator")))
+                .toList();
+        GroupProfile profile = new GroupProfile(NAME, ZONE, new Units("F", "in"), COUNTRY, HOME_POSTCODE, season);
+        return house.writes().moveIn(profile, people);
+    }
+}

@@ -1,0 +1,83 @@
+package warmshelf.demo;
+
+import java.time.Clock;
+import warmshelf.allocation.ClashStore;
+import warmshelf.allocation.RequestStore;
+import warmshelf.allocation.SpaceStore;
+import warmshelf.allocation.StayStore;
+import warmshelf.check.DutyStore;
+import warmshelf.check.ReadingStore;
+import warmshelf.check.RoundReader;
+import warmshelf.check.RoundStore;
+import warmshelf.check.TickStore;
+import warmshelf.check.TodayStore;
+import warmshelf.check.WalkStore;
+import warmshelf.crop.CropCatalogue;
+import warmshelf.db.Audit;
+import warmshelf.db.Database;
+import warmshelf.group.GroupStore;
+import warmshelf.member.MemberStore;
+import warmshelf.seed.LotStore;
+import warmshelf.shelf.MatStore;
+import warmshelf.shelf.SiteStore;
+import warmshelf.shelf.StandStore;
+import warmshelf.sowing.EntryStore;
+import warmshelf.sowing.GrowerFrost;
+import warmshelf.sowing.HistoryStore;
+import warmshelf.sowing.SowingPlanner;
+import warmshelf.sowing.SowingStore;
+
+/** The stores of every feature that the demo goes through, on one clock. */
+record DemoHouse(
+        CropCatalogue crops,
+        SowingPlanner planner,
+        MemberStore members,
+        GroupStore group,
+        SiteStore sites,
+        StandStore stands,
+        MatStore mats,
+        LotStore lots,
+        SowingStore sowings,
+        RequestStore requests,
+        StayStore stays,
+        HistoryStore histories,
+        SpaceStore space,
+        RoundStore rounds,
+        TickStore ticks,
+        ReadingStore readings,
+        DutyStore duties,
+        DemoStore writes) {
+
+    static DemoHouse on(Database database, Clock clock) {
+        Audit audit = new Audit(clock);
+        CropCatalogue crops = CropCatalogue.bundled();
+        SowingPlanner planner = new SowingPlanner(crops, new GrowerFrost());
+        SowingStore sowings = new SowingStore(database, crops, audit);
+        EntryStore entries = new EntryStore(audit);
+        RequestStore requests = new RequestStore(database, audit);
+        StayStore stays = new StayStore(audit, new ClashStore(crops));
+        LotStore lots = new LotStore(database, audit);
+        MemberStore members = new MemberStore(database, audit);
+        GroupStore group = new GroupStore(database, audit);
+        HistoryStore histories = new HistoryStore(database, audit, sowings, entries, requests, stays);
+        return new DemoHouse(
+                crops,
+                planner,
+                members,
+                group,
+                new SiteStore(database.sql()),
+                new StandStore(database.sql(), audit),
+                new MatStore(database.sql(), audit),
+                lots,
+                sowings,
+                requests,
+                stays,
+                histories,
+                new SpaceStore(database),
+                new RoundStore(histories, new TodayStore(database), new WalkStore(database), new RoundReader(planner)),
+                new TickStore(database, audit, sowings, entries, stays, lots),
+                new ReadingStore(database, audit),
+                new DutyStore(database, audit),
+                new DemoStore(database, members, group, lots, sowings, requests, stays));
+    }
+}

@@ -1,0 +1,100 @@
+package warmshelf.demo;
+
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.List;
+import java.util.Random;
+import java.util.Set;
+import java.util.UUID;
+import warmshelf.check.Round;
+import warmshelf.shelf.Site;
+
+/** Walks the round of a day as the person on duty did. Today it has only been begun. */
+final class DemoRound {
+    private static final LocalTime EVENING = LocalTime.of(16, 30);
+    /** Days before today on which nobody came, by site. */
+    private static final List<Set<Integer>> MISSED = List.of(Set.of(9, 20), Set.of(15));
+
+    private static final double SKIPPED_LOOKS = 0.06;
+    private static final double SKIPPED_READINGS = 0.12;
+    private static final double READING_SPREAD_C = 0.7;
+    /** One thermometer slipped off its mat on this day. */
+    private static final int COLD_READING_DAYS_AGO = 6;
+
+    private static final double DONE_TODAY = 0.3;
+
+    private final DemoHouse house;
+    private final DemoClock clock;
+    private final DemoSeason season;
+    private final DemoRota rota;
+    private final DemoVisit visit;
+    private final Random chance = new Random(20_261_125);
+
+    DemoRound(DemoHouse house, DemoClock clock, DemoSeason season, DemoRota rota) {
+        this.house = house;
+        this.clock = clock;
+        this.season = season;
+        this.rota = rota;
+        this.visit = new DemoVisit(house, clock, season);
+    }
+
+    void walk(LocalDate day) {
+        Round round = house.rounds().whole(day);
+        List<Site> sites = house.sites().all();
+        clock.goTo(day, EVENING);
+        for (int site = 0; site < sites.size(); site++) {
+            walkSite(round, sites.get(site).name(), site, day);
+        }
+        for (Round.Item item : round.elsewhere()) {
+            UUID grower = item.subject().sowing().grower().memberId();
+            see(item, day, grower, 0);
+        }
+    }
+
+    private void walkSite(Round round, String name, int number, LocalDate day) {
+        int daysAgo = (int) (season.today().toEpochDay() - day.toEpochDay());
+        UUID person = rota.onDuty(number, day);
+        List<Round.Stop> stops =
+                round.stops().stream().filter(stop -> stop.site().equals(name)).toList();
+        boolean missed = MISSED.get(number).contains(daysAgo);
+        int stopsSeen = daysAgo == 0 ? (int) Math.ceil(DONE_TODAY * stops.size()) : stops.size();
+        for (Round.Stop stop : stops.subList(0, stopsSeen)) {
+            read(stop, day, person, missed, daysAgo);
+            for (Round.Item item : stop.items()) {
+                see(item, day, person, missed ? 1 : 0);
+            }
+        }
+    }
+
+    private void read(Round.Stop stop, LocalDate day, UUID person, boolean missed, int daysAgo) {
+        Round.MatReading mat = stop.mat();
+        double off = READING_SPREAD_C * chance.nextGaussian();
+        if (mat == null || missed || (daysAgo > 0 && chance.nextDouble() < SKIPPED_READINGS)) {
+            return;
+        }
+        double slipped = daysAgo == COLD_READING_DAYS_AGO && mat.name().equals("M1") ? -4.5 : 0;
+        double celsius = mat.setPointC() + Math.max(-1.6, Math.min(1.6, off)) + slipped;
+        house.readings().add(UUID.randomUUID(), mat.matId(), day, Math.round(celsius * 10) / 10.0, person);
+        clock.tick();
+    }
+
+    /** Sowing and soaking wait for nobody: the grower comes for these even when the round is missed. */
+    private void see(Round.Item item, LocalDate day, UUID person, int missed) {
+        DemoPlant plant = season.plant(item.subject().sowing().id());
+        int daysAgo = (int) (season.today().toEpochDay() - day.toEpochDay());
+        boolean beforeSowing = item.subject().progress().stage().isBeforeSowing();
+        if (beforeSowing) {
+            if (daysAgo > 0) {
+                visit.start(item, plant, day);
+            }
+            return;
+        }
+        boolean skipped = missed > 0 || (daysAgo > 2 && plant.chance().nextDouble() < SKIPPED_LOOKS);
+        if (!skipped) {
+            visit.look(item, plant, day, person);
+        }
+        if (!skipped && daysAgo > 0) {
+            visit.moveOn(item, plant, day, person);
+        }
+    }
+}

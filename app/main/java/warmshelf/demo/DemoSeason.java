@@ -1,0 +1,138 @@
+package warmshelf.demo;
+
+import java.time.LocalDate;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.UUID;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import warmshelf.crop.Crop;
+import warmshelf.member.Member;
+import warmshelf.seed.GerminationShare;
+import warmshelf.seed.Lot;
+import warmshelf.seed.SeedCount;
+import warmshelf.seed.SeedQuestion;
+import warmshelf.sowing.Asking;
+import warmshelf.sowing.Container;
+import warmshelf.sowing.Sowing;
+import warmshelf.sowing.SowingStage;
+
+/** Every sowing of the demo, worked out before its diary begins. */
+final class DemoSeason {
+    /** As the asking page reckons: nine times in ten enough, and nine of ten seedlings live. */
+    private static final double CONFIDENCE = 0.9;
+
+    private static final double SURVIVAL = 0.9;
+    private static final int CELLS_OF_A_TRAY = 72;
+    private static final int SEEDS_OF_A_BAG = 60;
+
+    private final DemoHouse house;
+    private final Map<String, DemoSeedBox.BoxedLot> lots;
+    private final DemoPlanting planting;
+    private final LocalDate today;
+    private final Map<UUID, DemoPlant> plants = new LinkedHashMap<>();
+
+    DemoSeason(DemoHouse house, Map<String, DemoSeedBox.BoxedLot> lots, LocalDate today, int season) {
+        this.house = house;
+        this.lots = lots;
+        this.today = today;
+        this.planting = new DemoPlanting(house.planner(), today, season);
+        Map<String, Member> members =
+                house.members().all().stream().collect(Collectors.toMap(Member::name, Function.identity()));
+        for (var row : DemoTable.rows("sowings.csv")) {
+            DemoSowing told = DemoSowing.of(row);
+            Member member = DemoTable.known(members, told.member());
+            DemoPlant plant =
+                    plant(told, new Sowing.Grower(member.id(), member.name(), member.country(), member.postcode()));
+            plants.put(plant.sowing().id(), plant);
+        }
+    }
+
+    LocalDate today() {
+        return today;
+    }
+
+    Collection<DemoPlant> plants() {
+        return plants.values();
+    }
+
+    DemoPlant plant(UUID sowing) {
+        return java.util.Objects.requireNonNull(plants.get(sowing));
+    }
+
+    LocalDate firstDay() {
+        return plants().stream()
+                .map(DemoPlant::askedOn)
+                .min(LocalDate::compareTo)
+                .orElse(today);
+    }
+
+    private DemoPlant plant(DemoSowing row, Sowing.Grower grower) {
+        DemoSeedBox.BoxedLot boxed = DemoTable.known(lots, row.variety());
+        Crop crop = house.crops().get(boxed.lot().cropId());
+        DemoPlanting.Decided decided = planting.decide(row, grower, crop);
+        Asking asking = decided.asking();
+        GerminationShare.Uncertain share = share(boxed, crop, asking.season());
+        int seeds = seeds(row, share);
+        Sowing sowing = new Sowing(
+                UUID.randomUUID(),
+                grower,
+                asking.season(),
+                crop,
+                boxed.id(),
+                row.variety(),
+                boxed.lot().treated(),
+                row.plants(),
+                row.method(),
+                row.warm(),
+                row.container(),
+                seeds,
+                1,
+                seeds,
+                asking.risk(),
+                asking.underCoverOn(),
+                SowingStage.PLANNED,
+                row.note(),
+                1);
+        LocalDate askedOn = today.plusDays(row.asked());
+        return new DemoPlant(
+                row, sowing, decided.start(), askedOn, request(row, sowing, decided, askedOn), share.mean());
+    }
+
+    private warmshelf.allocation.@Nullable SpaceRequest request(
+            DemoSowing row, Sowing sowing, DemoPlanting.Decided decided, LocalDate askedOn) {
+        return row.warm()
+                ? planting.request(
+                        sowing.id(), decided, askedOn, row.container().quarters())
+                : null;
+    }
+
+    private static GerminationShare.Uncertain share(DemoSeedBox.BoxedLot boxed, Crop crop, int season) {
+        var lot = boxed.lot();
+        Lot asKept = new Lot(
+                boxed.id(),
+                lot.cropId(),
+                lot.variety(),
+                lot.seedYear(),
+                lot.seedsLeft(),
+                lot.ownerId(),
+                null,
+                lot.treated(),
+                lot.note(),
+                1);
+        return asKept.share(crop, boxed.tests(), season);
+    }
+
+    /** As many as the asking page would name, or as fit: 'sow what is left' is ticked. */
+    private static int seeds(DemoSowing row, GerminationShare share) {
+        int fit = row.container() == Container.BAG
+                ? SEEDS_OF_A_BAG
+                : CELLS_OF_A_TRAY * row.container().quarters() / 4;
+        int wanted = SeedCount.of(new SeedQuestion(row.plants(), CONFIDENCE, share, SURVIVAL, 1))
+                .map(SeedCount::seeds)
+                .orElse(fit);
+        return Math.min(fit, wanted);
+    }
+}

@@ -1,0 +1,65 @@
+package warmshelf.demo;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.apache.commons.csv.CSVRecord;
+import warmshelf.seed.GerminationTest;
+import warmshelf.seed.NewLot;
+
+/** Fills the demo's seed box. */
+final class DemoSeedBox {
+    /** Packets for the coming season are sold from about two months before the year's end. */
+    private static final int PACKED_AHEAD_DAYS = 60;
+
+    private final DemoHouse house;
+    private final Map<String, UUID> members;
+    private final LocalDate today;
+
+    DemoSeedBox(DemoHouse house, Map<String, UUID> members, LocalDate today) {
+        this.house = house;
+        this.members = members;
+        this.today = today;
+    }
+
+    /** A lot as it lies in the box. */
+    record BoxedLot(UUID id, NewLot lot, List<GerminationTest> tests) {}
+
+    /** Puts every lot in; answers with them by variety. */
+    Map<String, BoxedLot> fill(UUID coordinator) {
+        List<DemoStore.TestedLot> box = new ArrayList<>();
+        DemoTable.rows("lots.csv").forEach(row -> box.add(new DemoStore.TestedLot(lot(row), tests(row))));
+        List<UUID> ids = house.writes().addLots(box, coordinator);
+        Map<String, BoxedLot> byVariety = new HashMap<>();
+        for (int i = 0; i < box.size(); i++) {
+            DemoStore.TestedLot tested = box.get(i);
+            byVariety.put(tested.lot().variety(), new BoxedLot(ids.get(i), tested.lot(), tested.tests()));
+        }
+        return byVariety;
+    }
+
+    private NewLot lot(CSVRecord row) {
+        int newest = today.minusDays(PACKED_AHEAD_DAYS).getYear();
+        return new NewLot(
+                row.get("crop"),
+                row.get("variety"),
+                newest - DemoTable.number(row, "age_years"),
+                row.get("seeds").isEmpty() ? null : DemoTable.number(row, "seeds"),
+                row.get("owner").isEmpty() ? null : members.get(row.get("owner")),
+                row.get("treated").equals("yes"),
+                row.get("note"));
+    }
+
+    private List<GerminationTest> tests(CSVRecord row) {
+        if (row.get("tested").isEmpty()) {
+            return List.of();
+        }
+        return List.of(new GerminationTest(
+                today.minusDays(DemoTable.number(row, "tested_days_ago")),
+                DemoTable.number(row, "germinated"),
+                DemoTable.number(row, "tested")));
+    }
+}

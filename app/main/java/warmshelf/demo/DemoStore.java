@@ -1,0 +1,113 @@
+package warmshelf.demo;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.jooq.DSLContext;
+import org.jspecify.annotations.Nullable;
+import warmshelf.allocation.Offer;
+import warmshelf.allocation.RequestStore;
+import warmshelf.allocation.SpaceRequest;
+import warmshelf.allocation.Spot;
+import warmshelf.allocation.StayStore;
+import warmshelf.db.Database;
+import warmshelf.group.GroupProfile;
+import warmshelf.group.GroupStore;
+import warmshelf.member.MemberStore;
+import warmshelf.member.NewMember;
+import warmshelf.seed.GerminationTest;
+import warmshelf.seed.LotStore;
+import warmshelf.seed.NewLot;
+import warmshelf.sowing.Sowing;
+import warmshelf.sowing.SowingStore;
+
+/** Calls several stores in one transaction, as the pages of each feature do. */
+final class DemoStore {
+    private final DSLContext sql;
+    private final MemberStore members;
+    private final GroupStore group;
+    private final LotStore lots;
+    private final SowingStore sowings;
+    private final RequestStore requests;
+    private final StayStore stays;
+
+    DemoStore(
+            Database database,
+            MemberStore members,
+            GroupStore group,
+            LotStore lots,
+            SowingStore sowings,
+            RequestStore requests,
+            StayStore stays) {
+        this.sql = database.sql();
+        this.members = members;
+        this.group = group;
+        this.lots = lots;
+        this.sowings = sowings;
+        this.requests = requests;
+        this.stays = stays;
+    }
+
+    /** A person of the demo. */
+    record Person(NewMember member, boolean coordinator) {}
+
+    /** Opens the group in the name of the first person and lets everyone join; answers with their ids by name. */
+    Map<String, UUID> moveIn(GroupProfile profile, List<Person> people) {
+        return sql.transactionResult(inside -> {
+            Map<String, UUID> ids = new LinkedHashMap<>();
+            for (Person person : people) {
+                String how = ids.isEmpty() ? "opened the demo group" : "joined the demo group";
+                UUID id = members.add(inside.dsl(), person.member(), person.coordinator(), how);
+                if (ids.isEmpty()) {
+                    group.open(inside.dsl(), profile, id);
+                }
+                ids.put(person.member().name(), id);
+            }
+            return ids;
+        });
+    }
+
+    /** A lot with the tests that were made of it. */
+    record TestedLot(NewLot lot, List<GerminationTest> tests) {}
+
+    /** Puts lots into the seed box; answers with their ids in the same order. */
+    List<UUID> addLots(List<TestedLot> box, UUID by) {
+        return sql.transactionResult(inside -> box.stream()
+                .map(tested -> {
+                    UUID id = lots.add(inside.dsl(), tested.lot(), by);
+                    tested.tests().forEach(test -> lots.recordTest(inside.dsl(), id, test, by));
+                    return id;
+                })
+                .toList());
+    }
+
+    /** Keeps a sowing with its request, if it has one. */
+    void ask(Sowing sowing, @Nullable SpaceRequest request) {
+        sql.transaction(inside -> {
+            sowings.add(inside.dsl(), sowing, sowing.grower().memberId());
+            if (request != null) {
+                requests.add(inside.dsl(), request);
+            }
+        });
+    }
+
+    /** Lays a waiting request where it was offered room. */
+    void place(SpaceRequest request, Offer offer, UUID by) {
+        sql.transaction(inside -> {
+            Spot spot = new Spot(offer.placeId(), offer.slot(), offer.from(), offer.to());
+            stays.layOnMat(inside.dsl(), request.sowingId(), spot, offer.celsius(), request.band(), by);
+            decide(inside.dsl(), request, SpaceRequest.State.PLACED, "", by);
+        });
+    }
+
+    void refuse(SpaceRequest request, String reason, UUID by) {
+        sql.transaction(inside -> decide(inside.dsl(), request, SpaceRequest.State.REFUSED, reason, by));
+    }
+
+    private void decide(DSLContext tx, SpaceRequest request, SpaceRequest.State state, String reason, UUID by) {
+        if (!requests.decide(tx, request, state, reason, by)) {
+            throw new IllegalStateException("the demo's request was decided twice: " + request);
+        }
+    }
+}

@@ -1,0 +1,216 @@
+package warmshelf.demo;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import warmshelf.allocation.LitPlace;
+import warmshelf.check.Check;
+import warmshelf.check.CheckKind;
+import warmshelf.check.Round;
+import warmshelf.check.Tick;
+import warmshelf.check.TickOutcome;
+import warmshelf.sowing.EntryStep;
+import warmshelf.sowing.Problem;
+import warmshelf.sowing.SowingStage;
+import warmshelf.timeline.Step;
+import warmshelf.timeline.TimelineStep;
+
+/** What one person does at one sowing on one day: looks, counts, and moves it on when that is due. */
+final class DemoVisit {
+    private static final int LIGHT_DAYS_AHEAD = 120;
+    private static final int USUAL_LIGHT_DAYS = 42;
+    private static final double NOTED = 0.05;
+    private static final List<String> NOTES = List.of(
+            "Watered from below.",
+            "Surface still damp, left it.",
+            "Wiped the drops off the lid.",
+            "Turned it round.",
+            "Looks well.",
+            "Gave it some air.");
+
+    private final DemoHouse house;
+    private final DemoClock clock;
+    private final DemoSeason season;
+
+    DemoVisit(DemoHouse house, DemoClock clock, DemoSeason season) {
+        this.house = house;
+        this.clock = clock;
+        this.season = season;
+    }
+
+    /** Soaks or sows, where that is due and meant to have happened by today. */
+    void start(Round.Item item, DemoPlant plant, LocalDate day) {
+        UUID grower = plant.sowing().grower().memberId();
+        for (Check check : item.checks()) {
+            boolean soaks = check.kind() == CheckKind.SOAK && !plant.sowing().treatedSeed();
+            if ((soaks && mayBecome(plant, SowingStage.SOAKED))
+                    || (check.kind() == CheckKind.SOW && mayBecome(plant, SowingStage.SOWN))) {
+                tick(plant, new DemoTick(check.kind().step(), day), grower);
+            }
+        }
+    }
+
+    /** The look of the day, where one is due. */
+    void look(Round.Item item, DemoPlant plant, LocalDate day, UUID person) {
+        boolean due = item.checks().stream().anyMatch(check -> check.kind().isLook());
+        if (!due) {
+            return;
+        }
+        SowingStage stage = item.subject().progress().stage();
+        DemoTick look = new DemoTick(EntryStep.LOOK, day);
+        if (stage == SowingStage.SOWN || stage == SowingStage.SPROUTING) {
+            look = look.sprouted(plant.inBag() ? plant.rootsOn(day) : plant.upOn(day));
+        } else if (stage == SowingStage.IN_CELLS || stage == SowingStage.EMERGED) {
+            look = look.sprouted(plant.upOn(day));
+        }
+        look = withTrouble(plant, look, item.subject().progress().lost());
+        if (plant.meets("corrected") && look.sprouted() != null && look.sprouted() > 0) {
+            correct(plant, look, person);
+        } else {
+            tick(plant, look, person);
+        }
+    }
+
+    /** A slip of the thumb, mended a minute later by an entry that supersedes it. */
+    private void correct(DemoPlant plant, DemoTick look, UUID person) {
+        int counted = java.util.Objects.requireNonNull(look.sprouted());
+        UUID slip = tick(plant, look.sprouted(Math.min(plant.sowing().seeds(), counted + 10)), person);
+        tick(plant, look.superseding(slip).note("Counted the next tray before, sorry."), person);
+    }
+
+    private DemoTick withTrouble(DemoPlant plant, DemoTick look, int lostBefore) {
+        boolean light = look.sprouted() == null;
+        if (light && plant.meets("damping-off")) {
+            int lost = plant.row().furthest() == SowingStage.GIVEN_UP ? plant.upOn(look.day()) - 3 : 4;
+            return look.lost(lostBefore + Math.max(0, lost))
+                    .problem(Problem.DAMPING_OFF)
+                    .note("Took the fallen ones out.");
+        }
+        if (plant.meets("dry")) {
+            return look.problem(Problem.DRY).note("Dry at the edges; stood it in water for ten minutes.");
+        }
+        if (plant.meets("mould")) {
+            return look.problem(Problem.MOULD).note("Two seeds with fluff taken out, fresh paper.");
+        }
+        return plant.chance().nextDouble() < NOTED
+                ? look.note(NOTES.get(plant.chance().nextInt(NOTES.size())))
+                : look;
+    }
+
+    /** Does what else is due today, one thing a day. */
+    void moveOn(Round.Item item, DemoPlant plant, LocalDate day, UUID person) {
+        if (plant.row().furthest() == SowingStage.GIVEN_UP && givesUp(item, plant, day)) {
+            tick(plant, new DemoTick(EntryStep.GAVE_UP, day).note(whyGivenUp(plant)), person);
+            return;
+        }
+        SowingStage stage = item.subject().progress().stage();
+        if (plant.inBag() && (stage == SowingStage.SOWN || stage == SowingStage.SPROUTING)) {
+            moveToCells(item, plant, day, person);
+            return;
+        }
+        UUID grower = plant.sowing().grower().memberId();
+        for (Check check : item.checks()) {
+            if (check.kind() == CheckKind.OFF_HEAT) {
+                putUnderLight(item, plant, day, person);
+            } else if (!check.kind().isLook() && mayBecome(plant, stageAfter(check.kind()))) {
+                tick(plant, new DemoTick(check.kind().step(), day), grower);
+            }
+        }
+    }
+
+    private static boolean givesUp(Round.Item item, DemoPlant plant, LocalDate day) {
+        return plant.row().has("dead-seed")
+                ? plant.isLongOverdue(day)
+                : item.subject().progress().lastProblem() == null
+                        && item.subject().progress().lost() > 0;
+    }
+
+    private static String whyGivenUp(DemoPlant plant) {
+        return plant.row().has("dead-seed")
+                ? "Nothing after all these days; the seed was too old."
+                : "The rest fell over as well. Will sow again in fresh compost.";
+    }
+
+    private void moveToCells(Round.Item item, DemoPlant plant, LocalDate day, UUID person) {
+        int roots = plant.rootsOn(day);
+        if (roots == item.subject().progress().moved() || roots == 0) {
+            return;
+        }
+        boolean lastChance = day.equals(season.today().minusDays(1));
+        boolean finished =
+                mayBecome(plant, SowingStage.IN_CELLS) && (plant.bagIsDone(day) || (lastChance && isDueInCells(plant)));
+        plant.move(roots);
+        DemoTick move =
+                new DemoTick(EntryStep.MOVED_TO_CELLS, day).sprouted(roots).moved(roots);
+        tick(plant, finished ? move.finished().under(light(item, plant, day)) : move, lightUntil(item, day), person);
+    }
+
+    private static boolean isDueInCells(DemoPlant plant) {
+        return plant.row().furthest() == SowingStage.IN_CELLS;
+    }
+
+    private void putUnderLight(Round.Item item, DemoPlant plant, LocalDate day, UUID person) {
+        LocalDate up = item.subject().progress().seen().emerged();
+        boolean enough = plant.mostlyUp(day) || (up != null && up.isBefore(day.minusDays(1)));
+        if (enough && mayBecome(plant, SowingStage.UNDER_LIGHT)) {
+            DemoTick move = new DemoTick(EntryStep.UNDER_LIGHT, day)
+                    .sprouted(plant.upOn(day))
+                    .under(light(item, plant, day));
+            tick(plant, move, lightUntil(item, day), person);
+        }
+    }
+
+    private static boolean mayBecome(DemoPlant plant, SowingStage stage) {
+        return stage.compareTo(plant.row().furthest()) <= 0;
+    }
+
+    private static SowingStage stageAfter(CheckKind kind) {
+        return switch (kind) {
+            case FIRST_FEED -> SowingStage.FED;
+            case POT_ON -> SowingStage.POTTED_ON;
+            case HARDEN_OFF -> SowingStage.HARDENING_OFF;
+            default -> SowingStage.PLANTED_OUT;
+        };
+    }
+
+    /** Room under a light for as long as it is wanted, at the same site if there is some; null: taken home. */
+    private Tick.@Nullable LightPlace light(Round.Item item, DemoPlant plant, LocalDate day) {
+        int quarters = Math.max(2, plant.sowing().container().quarters());
+        String site = item.address() == null ? "" : item.address().site();
+        LocalDate until = lightUntil(item, day);
+        List<LitPlace> free = house.space().litPlaces(day, day.plusDays(LIGHT_DAYS_AHEAD), quarters).stream()
+                .filter(place -> !place.freeUntil().isBefore(until))
+                .toList();
+        Optional<LitPlace> here =
+                free.stream().filter(place -> place.where().startsWith(site)).findFirst();
+        return here.or(() -> free.stream().findFirst())
+                .filter(place -> item.address() != null)
+                .map(place -> new Tick.LightPlace(place.placeId(), place.slot()))
+                .orElse(null);
+    }
+
+    /** Until when it wants a place under a light: until hardening off. */
+    private static LocalDate lightUntil(Round.Item item, LocalDate day) {
+        return item.subject()
+                .step(Step.HARDEN_OFF)
+                .map(TimelineStep::ideal)
+                .filter(harden -> harden.isAfter(day))
+                .orElse(day.plusDays(USUAL_LIGHT_DAYS));
+    }
+
+    private UUID tick(DemoPlant plant, DemoTick tick, UUID person) {
+        return tick(plant, tick, tick.day(), person);
+    }
+
+    private UUID tick(DemoPlant plant, DemoTick told, LocalDate lightUntil, UUID person) {
+        Tick tick = told.tick();
+        TickOutcome outcome = house.ticks().keep(plant.sowing().id(), tick, lightUntil, person);
+        if (outcome instanceof TickOutcome.Refused refused) {
+            throw new IllegalStateException("the demo's diary breaks a rule: " + refused.sentence());
+        }
+        clock.tick();
+        return tick.id();
+    }
+}
