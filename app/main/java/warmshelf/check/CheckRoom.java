@@ -21,6 +21,7 @@ public final class CheckRoom {
 
     static RoundStore rounds(SowingStores stores) {
         return new RoundStore(
+                stores.database(),
                 stores.histories(),
                 new TodayStore(stores.database()),
                 new WalkStore(stores.database()),

@@ -21,12 +21,13 @@ import warmshelf.sowing.History;
  */
 public record Round(List<Stop> stops, List<Item> elsewhere) {
 
-    /** One mat, or one shelf's light, with what is due there. */
+    /** One mat, or one shelf's light, with what is due there, by the place one comes to first. */
     public record Stop(
             String site,
             String rack,
             int shelf,
             String surface,
+            int walkOrder,
             @Nullable MatReading mat,
             List<Item> items) {
         /** What a screen reader finds the stop by. */
@@ -42,6 +43,11 @@ public record Round(List<Stop> stops, List<Item> elsewhere) {
             int setPointC,
             @Nullable Double readC,
             String readBy) {
+        static MatReading of(TodayStore.MatToRead mat) {
+            return new MatReading(
+                    mat.matId(), mat.name(), mat.setPointC(), mat.readC().isNaN() ? null : mat.readC(), mat.readBy());
+        }
+
         /** Off by more than two degrees either way. */
         public boolean isOff() {
             return readC != null && Math.abs(readC - setPointC) > 2;
@@ -53,8 +59,7 @@ public record Round(List<Stop> stops, List<Item> elsewhere) {
             Subject subject,
             List<Check> checks,
             @Nullable PlaceAddress address,
-            @Nullable Entry doneToday,
-            UUID tickId) {
+            @Nullable Entry doneToday) {
         public boolean isDone() {
             return doneToday != null
                     && checks.stream().allMatch(check -> check.kind().isLook());
@@ -86,7 +91,7 @@ public record Round(List<Stop> stops, List<Item> elsewhere) {
         return all;
     }
 
-    static Round of(LocalDate today, List<Item> items, Map<UUID, PlaceAddress> addresses, Map<UUID, MatReading> mats) {
+    static Round of(List<Item> items, Map<UUID, PlaceAddress> addresses, Map<UUID, MatReading> mats) {
         Map<String, Stop> stops = new LinkedHashMap<>();
         List<Item> elsewhere = new ArrayList<>();
         List<Item> inOrder = new ArrayList<>(items);
@@ -105,9 +110,7 @@ public record Round(List<Stop> stops, List<Item> elsewhere) {
         }
         addMatsWithNothingDue(stops, addresses, mats);
         List<Stop> walked = new ArrayList<>(stops.values());
-        Map<String, Integer> order = new LinkedHashMap<>();
-        addresses.values().forEach(address -> order.putIfAbsent(key(address), address.walkOrder()));
-        walked.sort(Comparator.comparingInt(stop -> order.getOrDefault(key(stop), Integer.MAX_VALUE)));
+        walked.sort(Comparator.comparingInt(Stop::walkOrder));
         return new Round(walked, elsewhere);
     }
 
@@ -127,6 +130,7 @@ public record Round(List<Stop> stops, List<Item> elsewhere) {
                 address.rack(),
                 address.shelf(),
                 address.surface(),
+                address.walkOrder(),
                 address.matId() == null ? null : mats.get(address.matId()),
                 new ArrayList<>());
     }
@@ -137,10 +141,6 @@ public record Round(List<Stop> stops, List<Item> elsewhere) {
 
     private static String key(PlaceAddress address) {
         return address.site() + "/" + address.rack() + "/" + address.shelf() + "/" + address.surface();
-    }
-
-    private static String key(Stop stop) {
-        return stop.site() + "/" + stop.rack() + "/" + stop.shelf() + "/" + stop.surface();
     }
 
     /** What is due at a sowing; null when nothing is. */
@@ -154,7 +154,7 @@ public record Round(List<Stop> stops, List<Item> elsewhere) {
                 stay == null || !stay.covers(today) && stay.from().isAfter(today.plusDays(1))
                         ? null
                         : addresses.get(stay.placeId());
-        return new Item(subject, checks, address, lookedToday(history, today), UUID.randomUUID());
+        return new Item(subject, checks, address, lookedToday(history, today));
     }
 
     private static @Nullable Entry lookedToday(History history, LocalDate today) {

@@ -1,22 +1,32 @@
 package warmshelf.check;
 
+import java.time.Duration;
 import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.UUID;
-import warmshelf.sowing.History;
+import org.jspecify.annotations.Nullable;
+import warmshelf.db.Database;
 import warmshelf.sowing.HistoryStore;
 
-/** Puts the round of a day together from what the stores hold. */
+/**
+ * Puts the round of a day together from what the stores hold. Everyone's page is cut from one round of the whole group,
+ * which is kept until this process commits something or, for the sake of other processes on the same database, two seconds.
+ */
 public final class RoundStore {
+    private static final long KEPT_NANOS = Duration.ofSeconds(2).toNanos();
+
+    private final Database database;
     private final HistoryStore histories;
     private final TodayStore today;
     private final WalkStore walk;
     private final RoundReader reader;
+    private volatile @Nullable Kept kept;
 
-    public RoundStore(HistoryStore histories, TodayStore today, WalkStore walk, RoundReader reader) {
+    public RoundStore(Database database, HistoryStore histories, TodayStore today, WalkStore walk, RoundReader reader) {
+        this.database = database;
         this.histories = histories;
         this.today = today;
         this.walk = walk;
@@ -25,30 +35,67 @@ public final class RoundStore {
 
     /** Everything due on a day, with every mat that is warm. */
     public Round whole(LocalDate day) {
-        Map<UUID, Round.MatReading> mats = new HashMap<>();
-        today.mats(day)
-                .forEach((id, mat) -> mats.put(
-                        id,
-                        new Round.MatReading(
-                                id,
-                                mat.name(),
-                                mat.setPointC(),
-                                mat.readC().isNaN() ? null : mat.readC(),
-                                mat.readBy())));
-        return round(histories.underWay(), day, mats);
+        return kept(day).whole();
     }
 
     /** What is due on a day at one member's sowings. */
     Round of(UUID member, LocalDate day) {
-        return round(histories.underWay(member), day, Map.of());
+        Kept now = kept(day);
+        return Round.of(now.itemsOf().getOrDefault(member, List.of()), now.addresses(), Map.of());
     }
 
-    private Round round(List<History> underWay, LocalDate day, Map<UUID, Round.MatReading> mats) {
+    private Kept kept(LocalDate day) {
+        Kept last = kept;
+        if (last != null && last.isFresh(day, database.commits())) {
+            return last;
+        }
+        // Counted before reading: what is committed meanwhile makes this round stale at once.
+        long commits = database.commits();
+        Kept read = read(day, commits);
+        kept = read;
+        return read;
+    }
+
+    private Kept read(LocalDate day, long commits) {
+        long since = System.nanoTime();
         Map<UUID, PlaceAddress> addresses = walk.addresses();
-        List<Round.Item> items = underWay.stream()
+        Map<UUID, Round.MatReading> mats = new HashMap<>();
+        today.mats(day).forEach((id, mat) -> mats.put(id, Round.MatReading.of(mat)));
+        List<Round.Item> items = histories.underWay().stream()
                 .map(history -> Round.item(history, reader.subject(history, day), day, addresses))
                 .filter(Objects::nonNull)
                 .toList();
-        return Round.of(day, items, addresses, mats);
+        return new Kept(commits, since, day, addresses, items, Round.of(items, addresses, mats));
+    }
+
+    private record Kept(
+            long commits,
+            long sinceNanos,
+            LocalDate day,
+            Map<UUID, PlaceAddress> addresses,
+            Map<UUID, List<Round.Item>> itemsOf,
+            Round whole) {
+
+        Kept(
+                long commits,
+                long sinceNanos,
+                LocalDate day,
+                Map<UUID, PlaceAddress> addresses,
+                List<Round.Item> items,
+                Round whole) {
+            this(
+                    commits,
+                    sinceNanos,
+                    day,
+                    addresses,
+                    items.stream()
+                            .collect(java.util.stream.Collectors.groupingBy(
+                                    item -> item.subject().sowing().grower().memberId())),
+                    whole);
+        }
+
+        boolean isFresh(LocalDate today, long commitsNow) {
+            return day.equals(today) && commits == commitsNow && System.nanoTime() - sinceNanos < KEPT_NANOS;
+        }
     }
 }

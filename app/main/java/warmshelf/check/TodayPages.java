@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.UUID;
 import warmshelf.allocation.SpaceStore;
 import warmshelf.sowing.Problem;
 import warmshelf.web.Choice;
@@ -36,6 +37,13 @@ public final class TodayPages implements Pages {
         routes.get("/today", this::show, Role.MEMBER);
     }
 
+    /** A fresh id for each form, so that pressing twice keeps one entry. */
+    public static final class TickIds {
+        public UUID getNext() {
+            return UUID.randomUUID();
+        }
+    }
+
     private void show(Context ctx) {
         Visitor visitor = Visitor.of(ctx);
         LocalDate day = visitor.today();
@@ -55,7 +63,7 @@ public final class TodayPages implements Pages {
         model.put("looks", looks);
         model.put("onDuty", onDuty);
         model.put("tomorrow", today.onDuty(day.plusDays(1)));
-        model.put("problems", PROBLEMS);
+        model.put("tickIds", new TickIds());
         model.put("litPlaces", asksForLight ? space.litPlaces(day, day.plusDays(LIGHT_DAYS_AHEAD), 2) : List.of());
         model.put("wholeLitPlaces", asksForLight ? space.litPlaces(day, day.plusDays(LIGHT_DAYS_AHEAD), 4) : List.of());
         ctx.render("check/today.peb", model);

@@ -7,13 +7,16 @@ import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.util.concurrent.atomic.AtomicLong;
 import org.flywaydb.core.Flyway;
 import org.jooq.DSLContext;
 import org.jooq.SQLDialect;
+import org.jooq.TransactionListener;
 import org.jooq.conf.RenderQuotedNames;
 import org.jooq.conf.Settings;
 import org.jooq.exception.DataAccessException;
 import org.jooq.impl.DSL;
+import org.jooq.impl.DefaultConfiguration;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -30,6 +33,7 @@ public final class Database implements AutoCloseable {
 
     private final HikariDataSource pool;
     private final DSLContext sql;
+    private final AtomicLong commits = new AtomicLong();
     private final @Nullable String lastWords;
 
     private Database(HikariDataSource pool, SQLDialect dialect, @Nullable String lastWords) {
@@ -38,7 +42,11 @@ public final class Database implements AutoCloseable {
         Settings settings = new Settings()
                 .withRenderSchema(false)
                 .withRenderQuotedNames(RenderQuotedNames.EXPLICIT_DEFAULT_UNQUOTED);
-        this.sql = DSL.using(pool, dialect, settings);
+        this.sql = DSL.using(new DefaultConfiguration()
+                .set(pool)
+                .set(dialect)
+                .set(settings)
+                .set(TransactionListener.onCommitEnd(committed -> commits.incrementAndGet())));
     }
 
     /** Opens the H2 file in a data folder, and makes both where they are missing. Closing it compacts the file. */
@@ -83,6 +91,14 @@ public final class Database implements AutoCloseable {
 
     public DSLContext sql() {
         return sql;
+    }
+
+    /**
+     * Grows with each transaction that this process commits: what was read before it grew may be out of date. Other processes
+     * on the same database are not counted, so whoever keeps something by it must also let it go after a while.
+     */
+    public long commits() {
+        return commits.get();
     }
 
     /** Whether the database answers a question just now. */

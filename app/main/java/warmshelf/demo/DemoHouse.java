@@ -74,7 +74,12 @@ record DemoHouse(
                 stays,
                 histories,
                 new SpaceStore(database),
-                new RoundStore(histories, new TodayStore(database), new WalkStore(database), new RoundReader(planner)),
+                new RoundStore(
+                        database,
+                        histories,
+                        new TodayStore(database),
+                        new WalkStore(database),
+                        new RoundReader(planner)),
                 new TickStore(database, audit, sowings, entries, stays, lots),
                 new ReadingStore(database, audit),
                 new DutyStore(database, audit),
