@@ -7,8 +7,12 @@ import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.util.Collection;
+import java.util.UUID;
 import org.flywaydb.core.Flyway;
 import org.jooq.DSLContext;
+import org.jooq.QuantifiedSelect;
+import org.jooq.Record1;
 import org.jooq.SQLDialect;
 import org.jooq.conf.RenderQuotedNames;
 import org.jooq.conf.Settings;
@@ -83,6 +87,14 @@ public final class Database implements AutoCloseable {
 
     public DSLContext sql() {
         return sql;
+    }
+
+    /**
+     * Matches any of these keys. One array instead of a list of values: H2 looks each up in the index, where a long list makes
+     * it compare every row with every value; and the statement's text stays the same however many there are.
+     */
+    public static QuantifiedSelect<Record1<UUID>> anyOf(Collection<UUID> keys) {
+        return DSL.any(keys.toArray(UUID[]::new));
     }
 
     /** Whether the database answers a question just now. */

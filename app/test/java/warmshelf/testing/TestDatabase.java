@@ -26,15 +26,18 @@ public final class TestDatabase implements AutoCloseable {
     private static @Nullable PostgreSQLContainer container;
 
     private final Database database;
+    private final String address;
     private final Runnable whenClosed;
 
-    private TestDatabase(Database database, Runnable whenClosed) {
+    private TestDatabase(Database database, String address, Runnable whenClosed) {
         this.database = database;
+        this.address = address;
         this.whenClosed = whenClosed;
     }
 
     public static TestDatabase h2() {
-        return new TestDatabase(Database.inMemory("test-" + UUID.randomUUID()), () -> {});
+        String name = "test-" + UUID.randomUUID();
+        return new TestDatabase(Database.inMemory(name), "jdbc:h2:mem:" + name, () -> {});
     }
 
     public static TestDatabase postgres() {
@@ -43,11 +46,17 @@ public final class TestDatabase implements AutoCloseable {
         server.run("create schema " + schema);
         return new TestDatabase(
                 Database.open(server.inSchema(schema), server.user(), server.password()),
+                server.withUser(server.inSchema(schema)),
                 () -> server.run("drop schema " + schema + " cascade"));
     }
 
     public Database database() {
         return database;
+    }
+
+    /** The JDBC address by which another process finds it, user and password included. */
+    public String address() {
+        return address;
     }
 
     /** Takes every row out of every table, which is quicker than a fresh database for each test. */
@@ -97,6 +106,12 @@ public final class TestDatabase implements AutoCloseable {
             String url, @Nullable String user, @Nullable String password) {
         String inSchema(String schema) {
             return url + (url.contains("?") ? "&" : "?") + "currentSchema=" + schema;
+        }
+
+        String withUser(String address) {
+            return address
+                    + (user == null ? "" : "&user=" + user)
+                    + (password == null ? "" : "&password=" + password);
         }
 
         void run(String statement) {

@@ -1,0 +1,121 @@
+package warmshelf.bench;
+
+import static warmshelf.db.generated.Tables.PLACE;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import warmshelf.allocation.Band;
+import warmshelf.allocation.Slot;
+import warmshelf.allocation.Spot;
+import warmshelf.db.Audit;
+import warmshelf.db.Database;
+import warmshelf.shelf.Circuit;
+import warmshelf.shelf.MatDraft;
+import warmshelf.shelf.MatStore;
+import warmshelf.shelf.Outcome;
+import warmshelf.shelf.RackDraft;
+import warmshelf.shelf.ShelfDraft;
+import warmshelf.shelf.SiteDraft;
+import warmshelf.shelf.StandStore;
+
+/** Four sites of three racks with two mats and sixteen lit places each, and what of them is still free. */
+final class BenchSpace {
+    private static final int DAYS_KEPT = 400;
+
+    private final LocalDate firstDay;
+    private final List<UUID> sites = new ArrayList<>();
+    private final Map<UUID, Integer> matC = new HashMap<>();
+    private final List<UUID> matPlaces = new ArrayList<>();
+    private final List<UUID> litPlaces = new ArrayList<>();
+    private final Map<UUID, BitSet> taken = new HashMap<>();
+
+    private BenchSpace(LocalDate today) {
+        this.firstDay = today.minusDays(DAYS_KEPT / 2);
+    }
+
+    static BenchSpace build(Database database, Audit audit, UUID by, LocalDate today) {
+        BenchSpace space = new BenchSpace(today);
+        StandStore stands = new StandStore(database.sql(), audit);
+        MatStore mats = new MatStore(database.sql(), audit);
+        Map<UUID, Integer> setPoints = new HashMap<>();
+        for (int site = 1; site <= 4; site++) {
+            UUID siteId = saved(stands.addSite(new SiteDraft("Site " + site, site, new Circuit(20, 120), ""), by));
+            space.sites.add(siteId);
+            for (int rack = 1; rack <= 3; rack++) {
+                UUID rackId = saved(stands.addRack(siteId, new RackDraft("Rack " + site + rack, rack), by));
+                mats.addShelf(rackId, new ShelfDraft(1, 8, 80), by);
+                mats.addShelf(rackId, new ShelfDraft(3, 8, 80), by);
+                UUID shelf = saved(mats.addShelf(rackId, new ShelfDraft(2, 0, 0), by));
+                for (int mat = 1; mat <= 2; mat++) {
+                    int celsius = mat == 1 ? 26 : 22;
+                    String name = "M%d%d%d".formatted(site, rack, mat);
+                    setPoints.put(saved(mats.addMat(shelf, new MatDraft(name, mat, 3, 18, 32, 60, celsius), by)), celsius);
+                }
+            }
+        }
+        space.readPlaces(database, setPoints);
+        return space;
+    }
+
+    List<UUID> sites() {
+        return sites;
+    }
+
+    /** The set-point of the mat on which the place is, °C. */
+    int celsius(UUID matPlace) {
+        return matC.getOrDefault(matPlace, 0);
+    }
+
+    /** The first free quarters on a mat that suits the band, which are taken with it. */
+    Optional<Spot> takeOnMat(Band band, int quarters, LocalDate from, LocalDate to) {
+        return matPlaces.stream()
+                .filter(place -> band.contains(celsius(place)))
+                .flatMap(place -> Slot.of(quarters).stream().map(slot -> new Spot(place, slot, from, to)))
+                .filter(this::take)
+                .findFirst();
+    }
+
+    Optional<Spot> takeUnderLight(int quarters, LocalDate from, LocalDate to) {
+        return litPlaces.stream()
+                .flatMap(place -> Slot.of(quarters).stream().map(slot -> new Spot(place, slot, from, to)))
+                .filter(this::take)
+                .findFirst();
+    }
+
+    private boolean take(Spot spot) {
+        BitSet place = taken.computeIfAbsent(spot.placeId(), id -> new BitSet());
+        BitSet wanted = new BitSet();
+        int first = spot.slot().firstQuarter() - 1;
+        for (LocalDate day = spot.from(); day.isBefore(spot.to()); day = day.plusDays(1)) {
+            int offset = 4 * (int) ChronoUnit.DAYS.between(firstDay, day);
+            wanted.set(offset + first, offset + first + spot.slot().quarters());
+        }
+        if (place.intersects(wanted)) {
+            return false;
+        }
+        place.or(wanted);
+        return true;
+    }
+
+    private void readPlaces(Database database, Map<UUID, Integer> setPoints) {
+        database.sql().selectFrom(PLACE).orderBy(PLACE.NUMBER, PLACE.ID).forEach(place -> {
+            if (place.getMatId() == null) {
+                litPlaces.add(place.getId());
+            } else {
+                matPlaces.add(place.getId());
+                matC.put(place.getId(), setPoints.getOrDefault(place.getMatId(), 0));
+            }
+        });
+    }
+
+    private static UUID saved(Outcome outcome) {
+        return ((Outcome.Saved) outcome).id();
+    }
+}

@@ -1,0 +1,114 @@
+package warmshelf.bench;
+
+import java.io.BufferedInputStream;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.EOFException;
+import java.io.IOException;
+import java.io.InputStream;
+import java.net.InetAddress;
+import java.net.Socket;
+import java.nio.charset.StandardCharsets;
+import java.util.Locale;
+import java.util.zip.GZIPInputStream;
+
+/**
+ * One connection to a server on this machine, kept open. Written on the bare socket because it must cost far less than the
+ * server it measures, and because it counts the bytes that really came over the wire.
+ */
+final class Wire implements AutoCloseable {
+    private final Socket socket;
+    private final InputStream in;
+
+    Wire(int port) throws IOException {
+        socket = new Socket(InetAddress.getLoopbackAddress(), port);
+        socket.setTcpNoDelay(true);
+        socket.setSoTimeout(30_000);
+        in = new BufferedInputStream(socket.getInputStream(), 65_536);
+    }
+
+    /**
+     * An answer.
+     *
+     * @param bytes on the wire: status line, headers and the body as it was sent
+     */
+    record Reply(int status, int bytes, boolean packed, byte[] body) {
+        /** The page's text, unpacked. */
+        String text() throws IOException {
+            InputStream raw = new ByteArrayInputStream(body);
+            try (InputStream open = packed ? new GZIPInputStream(raw) : raw) {
+                return new String(open.readAllBytes(), StandardCharsets.UTF_8);
+            }
+        }
+    }
+
+    Reply get(Load.Ask ask) throws IOException {
+        String request = "GET " + ask.path() + " HTTP/1.1\r\nHost: 127.0.0.1\r\n"
+                + (ask.session().isEmpty() ? "" : "Cookie: warmshelf=" + ask.session() + "\r\n")
+                + (ask.gzip() ? "Accept-Encoding: gzip\r\n" : "")
+                + "\r\n";
+        socket.getOutputStream().write(request.getBytes(StandardCharsets.US_ASCII));
+        return read();
+    }
+
+    private Reply read() throws IOException {
+        String line = line();
+        int status = Integer.parseInt(line.split(" ")[1]);
+        int bytes = line.length() + 2;
+        int length = 0;
+        boolean chunked = false;
+        boolean packed = false;
+        for (line = line(); !line.isEmpty(); line = line()) {
+            bytes += line.length() + 2;
+            String header = line.toLowerCase(Locale.ROOT);
+            if (header.startsWith("content-length:")) {
+                length = Integer.parseInt(header.substring(15).strip());
+            }
+            chunked |= header.startsWith("transfer-encoding:") && header.contains("chunked");
+            packed |= header.startsWith("content-encoding:") && header.contains("gzip");
+        }
+        bytes += 2;
+        if (!chunked) {
+            return new Reply(status, bytes + length, packed, exactly(length));
+        }
+        ByteArrayOutputStream body = new ByteArrayOutputStream();
+        for (int size = chunkSize(); size > 0; size = chunkSize()) {
+            byte[] chunk = exactly(size);
+            body.write(chunk);
+            line();
+            bytes += size + Integer.toHexString(size).length() + 4;
+        }
+        line();
+        return new Reply(status, bytes + 5, packed, body.toByteArray());
+    }
+
+    private int chunkSize() throws IOException {
+        return Integer.parseInt(line().strip(), 16);
+    }
+
+    private byte[] exactly(int length) throws IOException {
+        byte[] read = in.readNBytes(length);
+        if (read.length < length) {
+            throw new EOFException("the connection ended in the middle of an answer");
+        }
+        return read;
+    }
+
+    private String line() throws IOException {
+        StringBuilder line = new StringBuilder();
+        for (int next = in.read(); next != '\n'; next = in.read()) {
+            if (next < 0) {
+                throw new EOFException("the connection ended in the middle of an answer");
+            }
+            if (next != '\r') {
+                line.append((char) next);
+            }
+        }
+        return line.toString();
+    }
+
+    @Override
+    public void close() throws IOException {
+        socket.close();
+    }
+}
