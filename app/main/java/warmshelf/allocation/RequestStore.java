@@ -38,7 +38,7 @@ public final class RequestStore {
 
     /** The requests of some sowings. */
     public List<SpaceRequest> ofSowings(java.util.Collection<UUID> sowings) {
-        return requests(sql, SPACE_REQUEST.SOWING_ID.in(sowings));
+        return requests(sql, SPACE_REQUEST.SOWING_ID.eq(Database.anyOf(sowings)));
     }
 
     /** Adds a waiting request within the caller's transaction. */

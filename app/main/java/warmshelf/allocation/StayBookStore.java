@@ -16,6 +16,7 @@ import org.jooq.Condition;
 import org.jooq.DSLContext;
 import org.jooq.Record;
 import org.jooq.impl.DSL;
+import warmshelf.db.Database;
 
 /** Reads stays, with where they lie in words. */
 public final class StayBookStore {
@@ -23,7 +24,7 @@ public final class StayBookStore {
 
     /** The stays of some sowings, in order of time; cancelled ones, which last no day, are left out. */
     public static Map<UUID, List<Stay>> ofSowings(DSLContext sql, Collection<UUID> sowings) {
-        return stays(sql, STAY.SOWING_ID.in(sowings)).stream()
+        return stays(sql, STAY.SOWING_ID.eq(Database.anyOf(sowings))).stream()
                 .collect(java.util.stream.Collectors.groupingBy(Stay::sowingId));
     }
 

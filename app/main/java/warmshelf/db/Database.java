@@ -7,9 +7,13 @@ import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.util.Collection;
+import java.util.UUID;
 import java.util.concurrent.atomic.AtomicLong;
 import org.flywaydb.core.Flyway;
 import org.jooq.DSLContext;
+import org.jooq.QuantifiedSelect;
+import org.jooq.Record1;
 import org.jooq.SQLDialect;
 import org.jooq.TransactionListener;
 import org.jooq.conf.RenderQuotedNames;
@@ -99,6 +103,14 @@ public final class Database implements AutoCloseable {
      */
     public long commits() {
         return commits.get();
+    }
+
+    /**
+     * Matches any of these keys. One array instead of a list of values: H2 looks each up in the index, where a long list makes
+     * it compare every row with every value; and the statement's text stays the same however many there are.
+     */
+    public static QuantifiedSelect<Record1<UUID>> anyOf(Collection<UUID> keys) {
+        return DSL.any(keys.toArray(UUID[]::new));
     }
 
     /** Whether the database answers a question just now. */

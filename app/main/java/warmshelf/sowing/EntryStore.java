@@ -13,6 +13,7 @@ import org.jooq.Condition;
 import org.jooq.DSLContext;
 import org.jooq.Record;
 import warmshelf.db.Audit;
+import warmshelf.db.Database;
 
 /** Keeps what was seen and done. Rows are only ever added. */
 public final class EntryStore {
@@ -29,7 +30,8 @@ public final class EntryStore {
 
     /** The entries of some sowings, the oldest first. */
     public Map<UUID, List<Entry>> ofSowings(DSLContext sql, Collection<UUID> sowings) {
-        return entries(sql, ENTRY.SOWING_ID.in(sowings)).stream().collect(Collectors.groupingBy(Entry::sowingId));
+        return entries(sql, ENTRY.SOWING_ID.eq(Database.anyOf(sowings))).stream()
+                .collect(Collectors.groupingBy(Entry::sowingId));
     }
 
     public Optional<Entry> find(DSLContext sql, UUID id) {

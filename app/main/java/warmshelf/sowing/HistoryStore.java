@@ -103,7 +103,7 @@ public final class HistoryStore {
                 .toList();
         return sql.select(QUARTER_DAY.STAY_ID, DSL.min(QUARTER_DAY.CELSIUS))
                 .from(QUARTER_DAY)
-                .where(QUARTER_DAY.STAY_ID.in(onMats))
+                .where(QUARTER_DAY.STAY_ID.eq(Database.anyOf(onMats)))
                 .groupBy(QUARTER_DAY.STAY_ID)
                 .fetchMap(row -> row.value1(), row -> row.value2());
     }

@@ -76,7 +76,7 @@ final class JarServer implements AutoCloseable {
     }
 
     Browser browser() {
-        return Browser.at(address());
+        return new Browser(address());
     }
 
     /** A browser of the coordinator who has just opened the group by the link that was printed. */
@@ -107,7 +107,8 @@ final class JarServer implements AutoCloseable {
     /** Asks it to stop and waits until it has. */
     @Override
     public void close() {
-        process.destroy();
+        // By its handle, because destroying the process itself would also throw away what it still has to say.
+        process.toHandle().destroy();
         ended();
     }
 

@@ -79,7 +79,7 @@ class ServeIT {
 
             assertThat(second.status()).isEqualTo(2);
             assertThat(second.out()).isEmpty();
-            assertThat(second.err()).contains(data.toString(), "already").doesNotContain("Exception", "\tat ");
+            assertThat(second.err()).contains(data.toString(), "in use").doesNotContain("Exception", "\tat ");
             assertThat(server.browser().get("/health").status()).isEqualTo(200);
         }
     }
