@@ -1,6 +1,8 @@
 -- What was seen or done, append-only. The id is made by the phone, so that sending twice stores once.
 create table entry (
   id uuid not null,
+  -- the order in which entries were kept, for those that were seen at the same moment
+  kept_order bigint generated always as identity,
   sowing_id uuid,
   mat_id uuid,
   step varchar(16) not null,

@@ -6,12 +6,18 @@ import org.jspecify.annotations.Nullable;
 final class Causes {
     private Causes() {}
 
-    static boolean has(@Nullable Throwable trouble, Class<? extends Throwable> kind) {
+    static boolean has(Throwable trouble, Class<? extends Throwable> kind) {
+        return find(trouble, kind) != null;
+    }
+
+    /** The deepest cause of a kind, which knows best; null when there is none. */
+    static <T extends Throwable> @Nullable T find(Throwable trouble, Class<T> kind) {
+        T found = null;
         for (Throwable cause = trouble; cause != null; cause = cause.getCause()) {
             if (kind.isInstance(cause)) {
-                return true;
+                found = kind.cast(cause);
             }
         }
-        return false;
+        return found;
     }
 }

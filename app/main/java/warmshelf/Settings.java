@@ -1,5 +1,7 @@
 package warmshelf;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.Set;
@@ -33,9 +35,24 @@ public record Settings(
         return new Settings("127.0.0.1", 0, null, dataFolder, null, null, null, Set.of(), ZoneId.of("UTC"));
     }
 
-    /** Opens the group's database and brings its tables up to date. */
+    /**
+     * Opens the group's database and brings its tables up to date.
+     *
+     * @throws BadInput when it cannot be used as it was named
+     */
     public Database openDatabase() {
-        return jdbcUrl == null ? Database.inFolder(dataFolder) : Database.open(jdbcUrl, jdbcUser, jdbcPassword);
+        try {
+            if (jdbcUrl != null) {
+                return Database.open(jdbcUrl, jdbcUser, jdbcPassword);
+            }
+            Files.createDirectories(dataFolder);
+            return Database.inFolder(dataFolder);
+        } catch (IOException noFolder) {
+            throw new BadInput(
+                    "The data folder '%s' cannot be used: it cannot be made or is a file.".formatted(dataFolder));
+        } catch (RuntimeException notOpened) {
+            throw DatabaseTrouble.explained(notOpened, this);
+        }
     }
 
     WebSettings web() {

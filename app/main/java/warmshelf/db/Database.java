@@ -70,6 +70,8 @@ public final class Database implements AutoCloseable {
             Flyway.configure()
                     .dataSource(pool)
                     .locations("classpath:db/migration")
+                    // a database that a newer program has changed is refused, rather than written to in the old way
+                    .ignoreMigrationPatterns(new String[0])
                     .load()
                     .migrate();
         } catch (RuntimeException notMigrated) {

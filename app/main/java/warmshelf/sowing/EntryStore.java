@@ -66,7 +66,7 @@ public final class EntryStore {
                 .join(MEMBER)
                 .on(MEMBER.ID.eq(ENTRY.MADE_BY))
                 .where(which)
-                .orderBy(ENTRY.SEEN_AT, ENTRY.ID)
+                .orderBy(ENTRY.SEEN_AT, ENTRY.KEPT_ORDER)
                 .fetch(EntryStore::entry);
     }
 

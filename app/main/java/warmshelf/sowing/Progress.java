@@ -33,7 +33,7 @@ public record Progress(
         @Nullable LocalDate lastLookOn,
         @Nullable Problem lastProblem) {
 
-    /** Folds entries into the state they leave; superseded entries do not count. */
+    /** Folds entries, in the order in which they were seen, into the state they leave; superseded ones do not count. */
     public static Progress of(Method method, int seeds, List<Entry> entries) {
         Set<UUID> superseded = entries.stream()
                 .map(Entry::supersedes)
@@ -42,7 +42,7 @@ public record Progress(
         Folding folding = new Folding(method, seeds);
         entries.stream()
                 .filter(entry -> !superseded.contains(entry.id()))
-                .sorted(Comparator.comparing(Entry::seenAt).thenComparing(Entry::id))
+                .sorted(Comparator.comparing(Entry::seenAt))
                 .forEach(folding::take);
         return folding.result();
     }

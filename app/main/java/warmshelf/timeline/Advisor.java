@@ -108,7 +108,7 @@ public record Advisor(Crop crop, Method method, CelsiusRange comfortable, boolea
     private StepAdvice light() {
         String how =
                 ("Set it under the light with the lamp about %s above the leaves, 14 to 16 hours a day on a timer, dark at"
-                                + " night. Raise the lamp as they grow; touch the leaves' height with your hand: warm is too near."
+                                + " night. Raise the lamp as they grow; where your hand at leaf height feels warm, it is too near."
                                 + " Sources give from %s for tubes to %s for LED lamps.")
                         .formatted(measures.length(100), measures.length(50), measures.length(300));
         return new StepAdvice(

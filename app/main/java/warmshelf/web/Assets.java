@@ -48,8 +48,12 @@ final class Assets {
         if (known != null) {
             return Optional.of(known);
         }
-        String type = TYPES.get(name.substring(name.lastIndexOf('.') + 1));
-        if (type == null || name.length() > 100 || !NAME.matcher(name).matches()) {
+        int dot = name.lastIndexOf('.');
+        String type = TYPES.get(name.substring(dot + 1));
+        if (dot < 1
+                || type == null
+                || name.length() > 100
+                || !NAME.matcher(name).matches()) {
             return Optional.empty();
         }
         try (InputStream file = Assets.class.getResourceAsStream("/static/" + name)) {

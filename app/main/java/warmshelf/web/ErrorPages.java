@@ -57,12 +57,14 @@ final class ErrorPages {
             ctx.json(Map.of("error", sentence));
             return;
         }
+        Map<String, Object> model = Map.of("heading", heading(status), "sentence", sentence);
         try {
             access.identify(ctx);
-            ctx.render("web/problem.peb", Map.of("heading", heading(status), "sentence", sentence));
-        } catch (RuntimeException nothingWorks) {
-            LOG.error("the page for status {} could not be made", status.getCode(), nothingWorks);
-            ctx.contentType("text/plain; charset=utf-8").result(sentence);
+            ctx.render("web/problem.peb", model);
+        } catch (RuntimeException recordsAreOutOfReach) {
+            LOG.error("the page for status {} is shown without the group's records", status, recordsAreOutOfReach);
+            Renderer.withoutRecords(ctx);
+            ctx.render("web/problem.peb", model);
         }
     }
 

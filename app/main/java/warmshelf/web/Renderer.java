@@ -17,6 +17,8 @@ import org.jspecify.annotations.Nullable;
 
 /** Turns a template and its model into a page, adding what every page shows: who, which group, which day. */
 final class Renderer implements FileRenderer {
+    private static final String WITHOUT_RECORDS = "warmshelf.without-records";
+
     private final PebbleEngine engine;
     private final Doors doors;
     private final Clock clock;
@@ -27,6 +29,11 @@ final class Renderer implements FileRenderer {
         this.doors = doors;
         this.clock = clock;
         this.zoneBeforeOpening = zoneBeforeOpening;
+    }
+
+    /** Has this request's page made without asking the database, which may be what broke. */
+    static void withoutRecords(Context ctx) {
+        ctx.attribute(WITHOUT_RECORDS, true);
     }
 
     static PebbleEngine engine(Assets assets) {
@@ -63,7 +70,7 @@ final class Renderer implements FileRenderer {
             frame.put("groupName", visitor.get().groupName());
             frame.put("today", visitor.get().today());
         } else {
-            Optional<GroupFace> group = doors.group();
+            Optional<GroupFace> group = ctx.attribute(WITHOUT_RECORDS) == null ? doors.group() : Optional.empty();
             frame.put("groupName", group.map(GroupFace::name).orElse("Warmshelf"));
             frame.put(
                     "today",

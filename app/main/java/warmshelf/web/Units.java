@@ -30,9 +30,17 @@ public record Units(String temperature, String length) {
     /** For example '0.6 cm' or '0.25 in'. */
     public String length(double millimetres) {
         if (length.equals("in")) {
-            return trimmed(millimetres / 25.4, 2) + " in";
+            return trimmed(roundedInches(millimetres / 25.4), 2) + " in";
         }
         return trimmed(millimetres / 10, 1) + " cm";
+    }
+
+    /** As people say inches: halves from two inches up, quarters below, and finer only under a quarter. */
+    private static double roundedInches(double inches) {
+        if (inches >= 1.9) {
+            return Math.round(inches * 2) / 2.0;
+        }
+        return inches >= 0.2 ? Math.round(inches * 4) / 4.0 : inches;
     }
 
     private static String trimmed(double value, int decimals) {

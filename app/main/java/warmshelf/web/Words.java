@@ -28,6 +28,7 @@ final class Words extends AbstractExtension {
     public Map<String, Filter> getFilters() {
         return Map.of(
                 "temperature", new Written((value, units) -> units.temperature(number(value))),
+                "degrees", new Written((value, units) -> String.valueOf(units.degrees(number(value)))),
                 "length", new Written((value, units) -> units.length(number(value))),
                 "day", new Written((value, units) -> DAY.format((LocalDate) value)),
                 "longday", new Written((value, units) -> LONG_DAY.format((LocalDate) value)),

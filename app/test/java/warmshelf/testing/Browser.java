@@ -27,8 +27,13 @@ public final class Browser {
     private final Map<String, String> cookies = new LinkedHashMap<>();
     private @Nullable String csrf;
 
-    Browser(String address) {
+    private Browser(String address) {
         this.address = address;
+    }
+
+    /** A browser with no cookies yet, for a server at an address without a slash at its end. */
+    public static Browser at(String address) {
+        return new Browser(address);
     }
 
     public Answer get(String path) {

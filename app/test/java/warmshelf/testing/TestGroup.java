@@ -51,7 +51,12 @@ public final class TestGroup implements AutoCloseable {
     private TestGroup(TestDatabase place, boolean opened, List<Pages> more) {
         this.place = place;
         this.cast = opened ? moveIn(place.database(), new Audit(clock)) : List.of();
-        this.server = Server.start(Settings.onFreePort(Path.of("unused")), place.database(), clock, more);
+        try {
+            this.server = Server.start(Settings.onFreePort(Path.of("unused")), place.database(), clock, more);
+        } catch (RuntimeException notStarted) {
+            place.close();
+            throw notStarted;
+        }
     }
 
     /** A group with its cast, on H2. */
@@ -88,7 +93,7 @@ public final class TestGroup implements AutoCloseable {
 
     /** A browser that nobody is signed in on. */
     public Browser stranger() {
-        return new Browser("http://127.0.0.1:" + server.port());
+        return Browser.at("http://127.0.0.1:" + server.port());
     }
 
     /** A browser on which the person is signed in. */

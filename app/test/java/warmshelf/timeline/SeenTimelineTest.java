@@ -3,7 +3,14 @@ package warmshelf.timeline;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
+import java.util.List;
+import java.util.Random;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import warmshelf.crop.Crop;
+import warmshelf.crop.CropCatalogue;
 import warmshelf.testing.Crops;
 
 class SeenTimelineTest {
@@ -122,5 +129,40 @@ class SeenTimelineTest {
         assertThat(planted.answered().steps())
                 .extracting(TimelineStep::step)
                 .containsExactly(Step.SOW, Step.PLANT_OUT, Step.RIPE);
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4, 5})
+    void whatever_was_recorded_and_whatever_was_forgotten_the_steps_run_forward(long seed) {
+        Random random = new Random(seed);
+        FrostDates dates =
+                new FrostDates(LocalDate.of(2027, 5, 14), LocalDate.of(2027, 5, 26), LocalDate.of(2027, 9, 20));
+        for (Crop crop : CropCatalogue.bundled().all()) {
+            Seen seen = randomlySeen(random);
+            Asked asked = Asked.of(crop, 15 + random.nextInt(20), dates)
+                    .on(LocalDate.of(2027, 1, 1).plusDays(random.nextInt(300)))
+                    .having(seen);
+            for (Timeline timeline : List.of(asked.answered(), asked.inBag().answered())) {
+                List<TimelineStep> steps = timeline.steps();
+                for (int i = 1; i < steps.size(); i++) {
+                    assertThat(steps.get(i).ideal())
+                            .as("%s %s %s", crop.id(), seen, steps.get(i).step())
+                            .isAfterOrEqualTo(steps.get(i - 1).ideal());
+                }
+            }
+        }
+    }
+
+    /** Days in their natural order, some of them forgotten. */
+    private static Seen randomlySeen(Random random) {
+        @Nullable LocalDate[] days = new LocalDate[11];
+        LocalDate day = LocalDate.of(2027, 2, 1).plusDays(random.nextInt(60));
+        int last = random.nextInt(12);
+        for (int i = 0; i < last; i++) {
+            day = day.plusDays(random.nextInt(14));
+            days[i] = random.nextInt(4) == 0 ? null : day;
+        }
+        return new Seen(
+                days[0], days[1], days[2], days[3], days[4], days[5], days[6], days[7], days[8], days[9], days[10]);
     }
 }

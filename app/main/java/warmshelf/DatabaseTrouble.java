@@ -1,0 +1,43 @@
+package warmshelf;
+
+import java.sql.SQLException;
+import org.flywaydb.core.api.exception.FlywayValidateException;
+import org.jspecify.annotations.Nullable;
+
+/** Says in a sentence why a database cannot be opened, where the person who starts the program can help it. */
+final class DatabaseTrouble {
+    private static final int H2_IN_USE = 90020;
+
+    private DatabaseTrouble() {}
+
+    static RuntimeException explained(RuntimeException trouble, Settings settings) {
+        if (Causes.has(trouble, FlywayValidateException.class)) {
+            return new BadInput("The data was written by a newer Warmshelf, or its tables were changed by hand,"
+                    + " so this version does not touch it. Start the newer version.");
+        }
+        SQLException refusal = Causes.find(trouble, SQLException.class);
+        if (refusal == null) {
+            return trouble;
+        }
+        return settings.jdbcUrl() == null
+                ? ofFile(trouble, refusal, settings)
+                : new BadInput("The database of --jdbc-url does not let Warmshelf in: %s."
+                        .formatted(firstLine(refusal.getMessage())));
+    }
+
+    private static RuntimeException ofFile(RuntimeException trouble, SQLException refusal, Settings settings) {
+        if (refusal.getErrorCode() == H2_IN_USE) {
+            return new BadInput(
+                    "The data folder '%s' is in use by another Warmshelf. Stop that one, or name another by --data."
+                            .formatted(settings.dataFolder()));
+        }
+        return trouble;
+    }
+
+    private static String firstLine(@Nullable String message) {
+        String line = message == null
+                ? "no reason given"
+                : message.lines().findFirst().orElse("no reason given");
+        return line.endsWith(".") ? line.substring(0, line.length() - 1) : line;
+    }
+}

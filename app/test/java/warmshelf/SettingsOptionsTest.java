@@ -1,0 +1,99 @@
+package warmshelf;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.nio.file.Path;
+import java.time.ZoneId;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import picocli.CommandLine;
+import warmshelf.testing.CommandRun;
+
+class SettingsOptionsTest {
+    @Test
+    void every_default_just_works() {
+        Settings settings = read(Map.of());
+
+        assertThat(settings.host()).isEqualTo("127.0.0.1");
+        assertThat(settings.port()).isEqualTo(7070);
+        assertThat(settings.dataFolder()).isEqualTo(Path.of("warmshelf-data"));
+        assertThat(settings.jdbcUrl()).isNull();
+        assertThat(settings.addressAt(7070)).isEqualTo("http://localhost:7070");
+    }
+
+    @Test
+    void the_environment_sets_what_no_option_gives() {
+        Settings settings = read(
+                Map.of(
+                        "WARMSHELF_PORT", "8081",
+                        "WARMSHELF_BASE_URL", "https://seeds.example.org/",
+                        "WARMSHELF_TIME_ZONE", "America/Chicago",
+                        "WARMSHELF_TRUSTED_PROXIES", "10.0.0.1, 10.0.0.2",
+                        "WARMSHELF_JDBC_PASSWORD", "secret"),
+                "--port",
+                "9000");
+
+        assertThat(settings.port()).isEqualTo(9000);
+        assertThat(settings.baseUrl()).isEqualTo("https://seeds.example.org");
+        assertThat(settings.zone()).isEqualTo(ZoneId.of("America/Chicago"));
+        assertThat(settings.trustedProxies()).containsExactlyInAnyOrder("10.0.0.1", "10.0.0.2");
+        assertThat(settings.jdbcPassword()).isEqualTo("secret");
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+                    --port      | abc                       | --port was 'abc'; a whole number from 0 to 65535 is accepted.
+                    --port      | 65536                     | --port was '65536'; a whole number from 0 to 65535 is accepted.
+                    --port      | -1                        | --port was '-1'; a whole number from 0 to 65535 is accepted.
+                    --base-url  | seeds.example.org         | --base-url was 'seeds.example.org'; an address such as
+                    --base-url  | https://x.example/path    | without a path, is accepted.
+                    --base-url  | ftp://x.example           | --base-url was 'ftp://x.example'
+                    --time-zone | Duluth                    | --time-zone was 'Duluth'; a time zone such as America/Chicago
+                    --jdbc-url  | mysql://x                 | an address that starts with jdbc:postgresql:
+                    --host      | 'a b'                     | --host was 'a b'; a network address such as
+                    """)
+    void a_wrong_value_is_named_with_what_is_accepted(String option, String value, String sentence) {
+        assertThatThrownBy(() -> read(Map.of(), option + "=" + value))
+                .isInstanceOf(BadInput.class)
+                .hasMessageContaining(sentence);
+    }
+
+    @Test
+    void a_wrong_variable_is_called_by_its_own_name() {
+        assertThatThrownBy(() -> read(Map.of("WARMSHELF_PORT", "abc")))
+                .isInstanceOf(BadInput.class)
+                .hasMessage("WARMSHELF_PORT was 'abc'; a whole number from 0 to 65535 is accepted.");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"serve --port abc", "serve --wrong", "serve --time-zone Duluth", "serve here"})
+    void serve_ends_with_status_2_and_a_sentence(String words) {
+        CommandRun run = CommandRun.of(words.split(" "));
+
+        assertThat(run.status()).isEqualTo(2);
+        assertThat(run.out()).isEmpty();
+        assertThat(run.err()).hasLineCount(1).doesNotContain("Exception");
+    }
+
+    @Test
+    void help_lists_every_setting_with_its_variable() {
+        String help = CommandRun.of("serve", "--help").out();
+
+        assertThat(help)
+                .contains("WARMSHELF_HOST", "WARMSHELF_PORT", "WARMSHELF_BASE_URL", "WARMSHELF_DATA")
+                .contains("WARMSHELF_JDBC_URL", "WARMSHELF_JDBC_USER", "WARMSHELF_JDBC_PASSWORD")
+                .contains("WARMSHELF_TRUSTED_PROXIES", "WARMSHELF_TIME_ZONE");
+    }
+
+    private static Settings read(Map<String, String> environment, String... arguments) {
+        SettingsOptions options = new SettingsOptions();
+        CommandLine line = new CommandLine(CommandLine.Model.CommandSpec.create()
+                .addMixin("settings", CommandLine.Model.CommandSpec.forAnnotatedObject(options)));
+        line.parseArgs(arguments);
+        return options.read(environment);
+    }
+}

@@ -1,0 +1,10 @@
+package warmshelf.member;
+
+import warmshelf.testing.TestDatabase;
+
+class MemberStoreH2Test extends MemberStoreContract {
+    @Override
+    protected TestDatabase open() {
+        return TestDatabase.h2();
+    }
+}
