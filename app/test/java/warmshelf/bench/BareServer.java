@@ -20,7 +20,8 @@ final class BareServer {
                     config.jetty.modifyHttpConfiguration(http -> http.setSendServerVersion(false));
                     config.routes.get("/constant", ctx -> ctx.html("<p>Nothing to do today.</p>"));
                     config.routes.get(
-                            "/page", ctx -> ctx.contentType("text/html; charset=utf-8").result(page));
+                            "/page",
+                            ctx -> ctx.contentType("text/html; charset=utf-8").result(page));
                 })
                 .start("127.0.0.1", Integer.parseInt(arguments[0]));
     }

@@ -70,7 +70,8 @@ final class BenchGroup {
 
     /** Makes the group in a data folder and closes the folder again. */
     static BenchGroup moveInto(Path folder, LocalDate today) {
-        Clock morning = Clock.fixed(today.atTime(LocalTime.of(9, 0)).atZone(ZONE).toInstant(), ZONE);
+        Clock morning =
+                Clock.fixed(today.atTime(LocalTime.of(9, 0)).atZone(ZONE).toInstant(), ZONE);
         try (Database database = Database.inFolder(folder)) {
             Audit audit = new Audit(morning);
             List<UUID> members = members(database, audit, today);
@@ -118,8 +119,7 @@ final class BenchGroup {
         return today.getYear() + (today.getMonthValue() >= 7 ? 1 : 0);
     }
 
-    private static void onDuty(
-            Database database, Audit audit, List<UUID> sites, List<UUID> members, LocalDate today) {
+    private static void onDuty(Database database, Audit audit, List<UUID> sites, List<UUID> members, LocalDate today) {
         for (UUID site : sites) {
             database.sql()
                     .insertInto(DUTY)
@@ -132,8 +132,7 @@ final class BenchGroup {
         }
     }
 
-    private static void sow(
-            Database database, Audit audit, BenchSowings sowings, List<UUID> members, LocalDate today) {
+    private static void sow(Database database, Audit audit, BenchSowings sowings, List<UUID> members, LocalDate today) {
         LotStore lots = new LotStore(database, audit);
         Random random = new Random(20270301);
         database.sql().transaction(inside -> {

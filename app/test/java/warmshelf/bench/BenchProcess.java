@@ -30,14 +30,7 @@ final class BenchProcess implements AutoCloseable {
     static BenchProcess application(Path data) throws IOException, InterruptedException {
         int port = freePort();
         return start(
-                port,
-                "/sign-in",
-                "warmshelf.App",
-                "serve",
-                "--port",
-                String.valueOf(port),
-                "--data",
-                data.toString());
+                port, "/sign-in", "warmshelf.App", "serve", "--port", String.valueOf(port), "--data", data.toString());
     }
 
     /** A server of the same make that does nothing but answer with the file. */
@@ -48,8 +41,8 @@ final class BenchProcess implements AutoCloseable {
 
     private static BenchProcess start(int port, String firstPage, String... words)
             throws IOException, InterruptedException {
-        List<String> command = new ArrayList<>(List.of(
-                tool("java"), "-Xmx256m", "-cp", System.getProperty("java.class.path")));
+        List<String> command =
+                new ArrayList<>(List.of(tool("java"), "-Xmx256m", "-cp", System.getProperty("java.class.path")));
         command.addAll(List.of(words));
         long begun = System.nanoTime();
         Process process = new ProcessBuilder(command)

@@ -93,8 +93,7 @@ final class BenchSowings {
         SowingStage stage = Progress.of(intent.method(), SEEDS, seen).stage();
         sowings.add(tx, sowing(id, intent, stage), intent.member());
         requests.add(tx, request(id, intent, band, spot.isPresent()));
-        spot.ifPresent(found ->
-                stays.layOnMat(tx, id, found, space.celsius(found.placeId()), band, intent.member()));
+        spot.ifPresent(found -> stays.layOnMat(tx, id, found, space.celsius(found.placeId()), band, intent.member()));
         if (stage.compareTo(SowingStage.UNDER_LIGHT) >= 0) {
             space.takeUnderLight(Math.max(2, intent.container().quarters()), offMat, offMat.plusDays(LIGHT_DAYS))
                     .ifPresent(lit -> stays.layUnderLight(tx, id, lit, intent.member()));
@@ -111,17 +110,16 @@ final class BenchSowings {
         long age = ChronoUnit.DAYS.between(intent.start(), today);
         for (int day = 0; day < age; day++) {
             boolean bag = intent.method() == Method.BAG;
-            EntryStep step =
-                    switch (day) {
-                        case 0 -> EntryStep.SOWN;
-                        case WARM_DAYS - 1 -> bag ? EntryStep.MOVED_TO_CELLS : EntryStep.LOOK;
-                        case WARM_DAYS -> EntryStep.UNDER_LIGHT;
-                        case WARM_DAYS + 10 -> EntryStep.FIRST_FEED;
-                        case WARM_DAYS + 21 -> EntryStep.POTTED_ON;
-                        case WARM_DAYS + LIGHT_DAYS -> EntryStep.HARDENING_OFF;
-                        case WARM_DAYS + LIGHT_DAYS + 10 -> EntryStep.PLANTED_OUT;
-                        default -> EntryStep.LOOK;
-                    };
+            EntryStep step = switch (day) {
+                case 0 -> EntryStep.SOWN;
+                case WARM_DAYS - 1 -> bag ? EntryStep.MOVED_TO_CELLS : EntryStep.LOOK;
+                case WARM_DAYS -> EntryStep.UNDER_LIGHT;
+                case WARM_DAYS + 10 -> EntryStep.FIRST_FEED;
+                case WARM_DAYS + 21 -> EntryStep.POTTED_ON;
+                case WARM_DAYS + LIGHT_DAYS -> EntryStep.HARDENING_OFF;
+                case WARM_DAYS + LIGHT_DAYS + 10 -> EntryStep.PLANTED_OUT;
+                default -> EntryStep.LOOK;
+            };
             boolean afterLight = day > WARM_DAYS + LIGHT_DAYS;
             boolean waiting = bag && day < 5;
             if (step != EntryStep.LOOK || !afterLight && !waiting) {

@@ -56,7 +56,8 @@ final class BenchSpace {
                 for (int mat = 1; mat <= 2; mat++) {
                     int celsius = mat == 1 ? 26 : 22;
                     String name = "M%d%d%d".formatted(site, rack, mat);
-                    setPoints.put(saved(mats.addMat(shelf, new MatDraft(name, mat, 3, 18, 32, 60, celsius), by)), celsius);
+                    setPoints.put(
+                            saved(mats.addMat(shelf, new MatDraft(name, mat, 3, 18, 32, 60, celsius), by)), celsius);
                 }
             }
         }

@@ -72,9 +72,7 @@ class CommandsIT {
     void sow_answers_how_many_seeds() {
         JsonNode answer = answerTo("sow", "--want", "12", "--share", "0.8");
 
-        assertThat(answer.fieldNames())
-                .toIterable()
-                .contains("seeds", "cells", "probability", "share", "perCell");
+        assertThat(answer.fieldNames()).toIterable().contains("seeds", "cells", "probability", "share", "perCell");
         // Binomial tables: 17 seeds at 80 % give 12 or more in 89.4 % of tries, 18 seeds in 94.9 %.
         assertThat(answer.get("seeds").asInt()).isEqualTo(18);
         assertThat(answer.get("probability").asDouble()).isCloseTo(0.949, within(0.0005));

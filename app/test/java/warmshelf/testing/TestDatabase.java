@@ -109,9 +109,7 @@ public final class TestDatabase implements AutoCloseable {
         }
 
         String withUser(String address) {
-            return address
-                    + (user == null ? "" : "&user=" + user)
-                    + (password == null ? "" : "&password=" + password);
+            return address + (user == null ? "" : "&user=" + user) + (password == null ? "" : "&password=" + password);
         }
 
         void run(String statement) {
