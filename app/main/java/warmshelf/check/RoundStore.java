@@ -13,7 +13,7 @@ import warmshelf.sowing.HistoryStore;
 
 /**
  * Puts the round of a day together from what the stores hold. Everyone's page is cut from one round of the whole group,
- * which is kept until this process commits something or, for the sake of other processes on the same database, two seconds.
+ * which is kept until this process writes something or, for the sake of other processes on the same database, two seconds.
  */
 public final class RoundStore {
     private static final long KEPT_NANOS = Duration.ofSeconds(2).toNanos();
@@ -46,17 +46,26 @@ public final class RoundStore {
 
     private Kept kept(LocalDate day) {
         Kept last = kept;
-        if (last != null && last.isFresh(day, database.commits())) {
+        if (last != null && last.isFresh(day, database.writes())) {
             return last;
         }
-        // Counted before reading: what is committed meanwhile makes this round stale at once.
-        long commits = database.commits();
-        Kept read = read(day, commits);
+        return readOnce(day);
+    }
+
+    /** Whoever comes while the round is being read waits for it, rather than reading it once more. */
+    private synchronized Kept readOnce(LocalDate day) {
+        Kept last = kept;
+        // Counted before reading: what is written meanwhile makes this round stale at once.
+        long writes = database.writes();
+        if (last != null && last.isFresh(day, writes)) {
+            return last;
+        }
+        Kept read = read(day, writes);
         kept = read;
         return read;
     }
 
-    private Kept read(LocalDate day, long commits) {
+    private Kept read(LocalDate day, long writes) {
         long since = System.nanoTime();
         Map<UUID, PlaceAddress> addresses = walk.addresses();
         Map<UUID, Round.MatReading> mats = new HashMap<>();
@@ -65,11 +74,11 @@ public final class RoundStore {
                 .map(history -> Round.item(history, reader.subject(history, day), day, addresses))
                 .filter(Objects::nonNull)
                 .toList();
-        return new Kept(commits, since, day, addresses, items, Round.of(items, addresses, mats));
+        return new Kept(writes, since, day, addresses, items, Round.of(items, addresses, mats));
     }
 
     private record Kept(
-            long commits,
+            long writes,
             long sinceNanos,
             LocalDate day,
             Map<UUID, PlaceAddress> addresses,
@@ -77,14 +86,14 @@ public final class RoundStore {
             Round whole) {
 
         Kept(
-                long commits,
+                long writes,
                 long sinceNanos,
                 LocalDate day,
                 Map<UUID, PlaceAddress> addresses,
                 List<Round.Item> items,
                 Round whole) {
             this(
-                    commits,
+                    writes,
                     sinceNanos,
                     day,
                     addresses,
@@ -94,8 +103,8 @@ public final class RoundStore {
                     whole);
         }
 
-        boolean isFresh(LocalDate today, long commitsNow) {
-            return day.equals(today) && commits == commitsNow && System.nanoTime() - sinceNanos < KEPT_NANOS;
+        boolean isFresh(LocalDate today, long writesNow) {
+            return day.equals(today) && writes == writesNow && System.nanoTime() - sinceNanos < KEPT_NANOS;
         }
     }
 }

@@ -9,9 +9,9 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.Collection;
 import java.util.UUID;
-import java.util.concurrent.atomic.AtomicLong;
 import org.flywaydb.core.Flyway;
 import org.jooq.DSLContext;
+import org.jooq.ExecuteListener;
 import org.jooq.QuantifiedSelect;
 import org.jooq.Record1;
 import org.jooq.SQLDialect;
@@ -37,7 +37,7 @@ public final class Database implements AutoCloseable {
 
     private final HikariDataSource pool;
     private final DSLContext sql;
-    private final AtomicLong commits = new AtomicLong();
+    private final WriteCount writes = new WriteCount();
     private final @Nullable String lastWords;
 
     private Database(HikariDataSource pool, SQLDialect dialect, @Nullable String lastWords) {
@@ -50,7 +50,8 @@ public final class Database implements AutoCloseable {
                 .set(pool)
                 .set(dialect)
                 .set(settings)
-                .set(TransactionListener.onCommitEnd(committed -> commits.incrementAndGet())));
+                .set((ExecuteListener) writes)
+                .set((TransactionListener) writes));
     }
 
     /** Opens the H2 file in a data folder, and makes both where they are missing. Closing it compacts the file. */
@@ -98,11 +99,11 @@ public final class Database implements AutoCloseable {
     }
 
     /**
-     * Grows with each transaction that this process commits: what was read before it grew may be out of date. Other processes
-     * on the same database are not counted, so whoever keeps something by it must also let it go after a while.
+     * Grows with everything that this process writes: what was read before it grew may be out of date. Other processes on the
+     * same database are not counted, so whoever keeps something by it must also let it go after a while.
      */
-    public long commits() {
-        return commits.get();
+    public long writes() {
+        return writes.now();
     }
 
     /**
