@@ -28,7 +28,9 @@ class FirstFitAgainstAllTest {
             OptionalInt least = leastShift(board, wish);
             List<Offer> offers = new FirstFit(board, TODAY).offers(wish, 1);
 
-            assertThat(offers.stream().mapToInt(offer -> Math.abs(offer.shiftDays())).boxed())
+            assertThat(offers.stream()
+                            .mapToInt(offer -> Math.abs(offer.shiftDays()))
+                            .boxed())
                     .as("run %d: %s", run, wish)
                     .containsExactlyElementsOf(least.stream().boxed().toList());
             offers.forEach(offer -> assertHolds(board, wish, offer));
@@ -67,8 +69,8 @@ class FirstFitAgainstAllTest {
                 .filter(start -> mat.places().stream()
                         .anyMatch(place -> Slot.of(wish.quarters()).stream()
                                 .anyMatch(slot -> board.isFree(place, slot, start, start.plusDays(days)))))
-                .mapToInt(start -> (int)
-                        Math.abs(start.toEpochDay() - wish.ideal().toEpochDay()));
+                .mapToInt(start ->
+                        (int) Math.abs(start.toEpochDay() - wish.ideal().toEpochDay()));
     }
 
     private static Board board(Random random) {
@@ -81,7 +83,8 @@ class FirstFitAgainstAllTest {
                 places.add(new UUID(number, place));
             }
             int usual = low + random.nextInt(high - low + 1);
-            mats.add(new MatSpace(new UUID(9, number), "M" + number, "Hall cellar", new Band(low, high), usual, places));
+            mats.add(
+                    new MatSpace(new UUID(9, number), "M" + number, "Hall cellar", new Band(low, high), usual, places));
         }
         Board board = new Board(TODAY, TODAY.plusDays(DAYS), mats);
         mats.forEach(mat -> fill(board, mat, random));

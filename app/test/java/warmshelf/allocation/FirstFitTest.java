@@ -112,7 +112,9 @@ class FirstFitTest {
         assertThat(fit(board(cool)).offers(wish(4), 1))
                 .extracting(Offer::celsius)
                 .containsExactly(24);
-        assertThat(fit(board(hot)).offers(wish(4), 1)).extracting(Offer::celsius).containsExactly(30);
+        assertThat(fit(board(hot)).offers(wish(4), 1))
+                .extracting(Offer::celsius)
+                .containsExactly(30);
     }
 
     @Test
@@ -150,8 +152,7 @@ class FirstFitTest {
         Wish wish = new Wish(
                 new UUID(7, 1), 4, TODAY.minusDays(20), TODAY.minusDays(10), TODAY.minusDays(1), WARM, celsius -> 14);
 
-        assertThat(fit(board(MAT)).answer(wish))
-                .isEqualTo(new Answer.None(new NoSpace.TooLate(TODAY.minusDays(1))));
+        assertThat(fit(board(MAT)).answer(wish)).isEqualTo(new Answer.None(new NoSpace.TooLate(TODAY.minusDays(1))));
     }
 
     @Test

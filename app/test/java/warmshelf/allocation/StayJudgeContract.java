@@ -38,8 +38,7 @@ abstract class StayJudgeContract extends StoreContract {
         UUID sowing = room.tomsPeppers();
         pepper = database()
                 .sql()
-                .transactionResult(
-                        tx -> stays.layOnMat(tx.dsl(), sowing, spot, 26, new Band(24, 30), room.tom()));
+                .transactionResult(tx -> stays.layOnMat(tx.dsl(), sowing, spot, 26, new Band(24, 30), room.tom()));
     }
 
     @Test
@@ -80,7 +79,8 @@ abstract class StayJudgeContract extends StoreContract {
 
     @Test
     void a_set_point_that_something_lies_by_cannot_be_taken_away() {
-        assertThat(refusal(() -> database().sql().deleteFrom(MAT_DAY).execute())).isIn((Object[]) NO_REFERENCE);
+        assertThat(refusal(() -> database().sql().deleteFrom(MAT_DAY).execute()))
+                .isIn((Object[]) NO_REFERENCE);
     }
 
     @Test

@@ -45,7 +45,9 @@ abstract class StayRaceContract extends StoreContract {
 
         List<UUID> acknowledged = atOnce(person -> attempts(sowing, new Random(person)));
 
-        assertThat(acknowledged).as("some of the %d attempts succeed", PEOPLE * ATTEMPTS).hasSizeGreaterThan(4);
+        assertThat(acknowledged)
+                .as("some of the %d attempts succeed", PEOPLE * ATTEMPTS)
+                .hasSizeGreaterThan(4);
         assertThat(database().sql().select(STAY.ID).from(STAY).fetch(STAY.ID))
                 .as("every placement that was acknowledged is kept, and no other")
                 .containsExactlyInAnyOrderElementsOf(acknowledged);
@@ -68,8 +70,8 @@ abstract class StayRaceContract extends StoreContract {
             try {
                 acknowledged.add(database()
                         .sql()
-                        .transactionResult(tx -> stays.layOnMat(
-                                tx.dsl(), sowing, spot, celsius, new Band(24, 30), room.tom())));
+                        .transactionResult(
+                                tx -> stays.layOnMat(tx.dsl(), sowing, spot, celsius, new Band(24, 30), room.tom())));
             } catch (SpaceClash refused) {
                 assertThat(refused.sentence()).isNotBlank();
             }
@@ -94,7 +96,8 @@ abstract class StayRaceContract extends StoreContract {
     private void assertEveryStayHasItsQuarters() {
         int wanted = database().sql().selectFrom(STAY).stream()
                 .mapToInt(stay -> stay.getQuarters()
-                        * (int) (stay.getToDay().toEpochDay() - stay.getFromDay().toEpochDay()))
+                        * (int) (stay.getToDay().toEpochDay()
+                                - stay.getFromDay().toEpochDay()))
                 .sum();
         assertThat(database().sql().fetchCount(QUARTER_DAY)).isEqualTo(wanted);
         assertThat(database()

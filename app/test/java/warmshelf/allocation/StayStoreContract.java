@@ -41,8 +41,7 @@ abstract class StayStoreContract extends StoreContract {
 
         assertThat(taken(id))
                 .extracting(Record2::value1, Record2::value2)
-                .containsExactly(
-                        tuple(3, 10), tuple(4, 10), tuple(3, 11), tuple(4, 11), tuple(3, 12), tuple(4, 12));
+                .containsExactly(tuple(3, 10), tuple(4, 10), tuple(3, 11), tuple(4, 11), tuple(3, 12), tuple(4, 12));
         assertThat(StayBookStore.find(database().sql(), id))
                 .contains(new Stay(
                         id,
@@ -185,8 +184,8 @@ abstract class StayStoreContract extends StoreContract {
     void under_a_light_no_temperature_is_kept_but_the_quarters_are() {
         UUID id = database()
                 .sql()
-                .transactionResult(tx -> stays.layUnderLight(
-                        tx.dsl(), room.tomsPeppers(), spot(room.lit1(), LEFT, 10, 12), room.tom()));
+                .transactionResult(tx ->
+                        stays.layUnderLight(tx.dsl(), room.tomsPeppers(), spot(room.lit1(), LEFT, 10, 12), room.tom()));
 
         assertThat(taken(id)).hasSize(4);
         assertThat(find(id).isOnMat()).isFalse();
@@ -232,9 +231,13 @@ abstract class StayStoreContract extends StoreContract {
         Board board = space.board(DAY, LocalDate.of(2027, 4, 1));
 
         assertThat(board.takenQuarters(room.m1Place1(), DAY)).isZero();
-        assertThat(board.takenQuarters(room.m2Place1(), LocalDate.of(2027, 3, 11))).isEqualTo(2);
-        assertThat(board.takenQuarters(room.m2Place1(), LocalDate.of(2027, 3, 12))).isZero();
-        assertThat(board.setPoint(room.m1(), DAY)).as("an empty mat is not bound").isEmpty();
+        assertThat(board.takenQuarters(room.m2Place1(), LocalDate.of(2027, 3, 11)))
+                .isEqualTo(2);
+        assertThat(board.takenQuarters(room.m2Place1(), LocalDate.of(2027, 3, 12)))
+                .isZero();
+        assertThat(board.setPoint(room.m1(), DAY))
+                .as("an empty mat is not bound")
+                .isEmpty();
         assertThat(board.setPoint(room.m2(), DAY)).hasValue(22);
     }
 
@@ -242,12 +245,12 @@ abstract class StayStoreContract extends StoreContract {
     void light_is_offered_where_it_is_free_and_says_until_when() {
         database()
                 .sql()
-                .transaction(tx -> stays.layUnderLight(
-                        tx.dsl(), room.tomsPeppers(), spot(room.lit1(), LEFT, 10, 12), room.tom()));
+                .transaction(tx ->
+                        stays.layUnderLight(tx.dsl(), room.tomsPeppers(), spot(room.lit1(), LEFT, 10, 12), room.tom()));
         database()
                 .sql()
-                .transaction(tx -> stays.layUnderLight(
-                        tx.dsl(), room.tomsPeppers(), spot(room.lit2(), LEFT, 14, 15), room.tom()));
+                .transaction(tx ->
+                        stays.layUnderLight(tx.dsl(), room.tomsPeppers(), spot(room.lit2(), LEFT, 14, 15), room.tom()));
 
         List<LitPlace> halves = space.litPlaces(DAY, LocalDate.of(2027, 4, 1), 2);
         List<LitPlace> wholes = space.litPlaces(DAY, LocalDate.of(2027, 4, 1), 4);
