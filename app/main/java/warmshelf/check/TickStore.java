@@ -184,19 +184,43 @@ public final class TickStore {
         if (!stage.isWaitingForSeed() && stage != SowingStage.EMERGED) {
             return "";
         }
-        Optional<Stay> ending = StayBookStore.ofSowing(sql, sowingId).stream()
-                .filter(stay -> stay.covers(day) && !stay.to().isAfter(day.plusDays(1)))
-                .findFirst();
+        Optional<Stay> ending = endingOrLapsed(sowingId, day);
         if (ending.isEmpty()) {
             return "";
         }
         Stay stay = ending.get();
+        String until = stay.covers(day)
+                ? "Its place was to be free tomorrow; "
+                : "Its place had been free since %s; ".formatted(stay.to());
         try {
-            LocalDate to = stay.to().plusDays(EXTENSION_DAYS);
+            LocalDate to = day.plusDays(1 + EXTENSION_DAYS);
             sql.transaction(inside -> stays.extend(inside.dsl(), stay, to, by));
-            return "Its place was to be free tomorrow; it keeps it until %s.".formatted(to.minusDays(1));
+            return until + "it keeps it until %s.".formatted(to.minusDays(1));
         } catch (SpaceClash clash) {
-            return "Its place is promised from tomorrow on: " + clash.sentence() + " Please tell a coordinator.";
+            return "Its place is promised from %s on: %s Please tell a coordinator."
+                    .formatted(stay.covers(day) ? "tomorrow" : stay.to(), clash.sentence());
         }
+    }
+
+    /** The stay that ends with the day, or one on a mat that ran out while nobody looked and the seed still lies there. */
+    private Optional<Stay> endingOrLapsed(UUID sowingId, LocalDate day) {
+        List<Stay> begun = StayBookStore.ofSowing(sql, sowingId).stream()
+                .filter(stay -> stay.isBegunBy(day))
+                .toList();
+        if (begun.isEmpty()) {
+            return Optional.empty();
+        }
+        Stay last = begun.get(begun.size() - 1);
+        boolean lapsed = !last.covers(day) && last.isOnMat() && isWhereItWasSown(sowingId);
+        return begun.stream()
+                .filter(stay -> stay.covers(day) && !stay.to().isAfter(day.plusDays(1)))
+                .findFirst()
+                .or(() -> lapsed ? Optional.of(last) : Optional.empty());
+    }
+
+    private boolean isWhereItWasSown(UUID sowingId) {
+        Sowing sowing = sowings.find(sowingId).orElseThrow();
+        return Progress.of(sowing.method(), sowing.seeds(), entries.ofSowing(sql, sowingId))
+                .isWhereItWasSown(sowing.method());
     }
 }

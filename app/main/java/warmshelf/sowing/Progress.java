@@ -55,6 +55,12 @@ public record Progress(
         return Math.max(0, up - lost);
     }
 
+    /** Whether it lies where its seed was laid out, because nobody has taken it off the heat or moved it all to cells. */
+    public boolean isWhereItWasSown(Method method) {
+        boolean trayThatIsUp = stage == SowingStage.EMERGED && method == Method.CELLS && seen.offHeat() == null;
+        return stage == SowingStage.SOWN || stage == SowingStage.SPROUTING || trayThatIsUp;
+    }
+
     /** Roots that show and still lie in the bag. */
     public int waitingToMove() {
         return Math.max(0, sprouted - moved);

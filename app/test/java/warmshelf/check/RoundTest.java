@@ -60,6 +60,14 @@ class RoundTest {
     }
 
     @Test
+    void seed_whose_days_on_the_mat_have_run_out_is_still_looked_for_there() {
+        Round round = round(Cases.cells().onMat(SOWN, TODAY.minusDays(1)).sown());
+
+        assertThat(round.elsewhere()).isEmpty();
+        assertThat(round.stops().get(1).items()).hasSize(1);
+    }
+
+    @Test
     void a_look_made_today_is_done_and_the_counts_say_so() {
         Round round = round(
                 Cases.cells().id(new UUID(3, 1)).onMat(SOWN, TODAY.plusDays(9)).sown().looked(TODAY, 0),
