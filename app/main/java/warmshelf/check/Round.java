@@ -74,8 +74,8 @@ public record Round(List<Stop> stops, List<Item> elsewhere) {
         public boolean asksForLight() {
             return !underLight
                     && checks.stream()
-                            .anyMatch(check -> check.kind() == CheckKind.OFF_HEAT
-                                    || check.kind() == CheckKind.MOVE_TO_CELLS);
+                            .anyMatch(check ->
+                                    check.kind() == CheckKind.OFF_HEAT || check.kind() == CheckKind.MOVE_TO_CELLS);
         }
 
         public boolean has(String kind) {

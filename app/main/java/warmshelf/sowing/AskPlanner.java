@@ -29,7 +29,8 @@ import warmshelf.timeline.Verdict;
 /** Turns an asking into a plan: seeds, dates with reasons, and where there is warm room. Pure: the board is handed in. */
 public final class AskPlanner {
     private static final int OFFERS_SHOWN = 4;
-    // Seeds lie spread on paper, so a bag has no cells to count; a quarter of a place of paper is plenty for two hundred.
+    // Seeds lie spread on paper, so a bag has no cells to count; a quarter of a place of paper is plenty for two
+    // hundred.
     private static final int SEEDS_IN_A_BAG = 200;
 
     private final SowingPlanner planner;

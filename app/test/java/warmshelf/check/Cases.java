@@ -71,8 +71,7 @@ final class Cases {
     }
 
     private Cases stay(UUID place, String kind, LocalDate from, LocalDate to) {
-        stays.add(new Stay(
-                new UUID(9, stays.size()), id, place, kind, "Hall cellar", new Slot(1, 2), from, to, 1));
+        stays.add(new Stay(new UUID(9, stays.size()), id, place, kind, "Hall cellar", new Slot(1, 2), from, to, 1));
         return this;
     }
 

@@ -93,7 +93,8 @@ class ChecksDueTest {
         Cases cells = Cases.cells().onMat(SOWN, END).sown();
         int nearlyAll = cells.on(SOWN).nearlyAllBy().orElseThrow();
 
-        assertThat(remark(lookedThrough(nearlyAll - 1), SOWN.plusDays(nearlyAll))).isNull();
+        assertThat(remark(lookedThrough(nearlyAll - 1), SOWN.plusDays(nearlyAll)))
+                .isNull();
         assertThat(remark(lookedThrough(nearlyAll), SOWN.plusDays(nearlyAll + 1)))
                 .isEqualTo("Slower than expected: nearly all should show by day %d. Give it time, or give it up."
                         .formatted(nearlyAll));

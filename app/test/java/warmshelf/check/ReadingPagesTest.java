@@ -61,8 +61,7 @@ class ReadingPagesTest {
 
     @Test
     void a_reading_sent_twice_is_kept_once() {
-        Map<String, String> fields =
-                Map.of("id", UUID.randomUUID().toString(), "celsius", "80");
+        Map<String, String> fields = Map.of("id", UUID.randomUUID().toString(), "celsius", "80");
 
         cellar.member().post("/mats/" + mat + "/readings", fields);
         cellar.member().post("/mats/" + mat + "/readings", fields);

@@ -29,10 +29,14 @@ class RoundTest {
     @Test
     void stops_come_in_walking_order_and_items_by_place_within_them() {
         Round round = round(
-                Cases.cells().id(new UUID(3, 1)).underLight(SOWN, TODAY.plusDays(9)).sown(),
+                Cases.cells()
+                        .id(new UUID(3, 1))
+                        .underLight(SOWN, TODAY.plusDays(9))
+                        .sown(),
                 Cases.cells().id(new UUID(3, 2)).onMat(SOWN, TODAY.plusDays(9)).sown());
 
-        assertThat(round.stops()).extracting(Round.Stop::surface)
+        assertThat(round.stops())
+                .extracting(Round.Stop::surface)
                 .containsExactly("mat M2", "mat M1", "under the light");
         assertThat(round.stops()).extracting(stop -> stop.items().size()).containsExactly(0, 1, 1);
         assertThat(round.stops().get(1).title()).isEqualTo("North rack · shelf 2 · mat M1");
@@ -48,7 +52,7 @@ class RoundTest {
 
     @Test
     void a_cold_mat_on_which_nothing_is_due_is_no_stop() {
-        assertThat(Round.of(TODAY, List.of(), ADDRESSES, Map.of()).stops()).isEmpty();
+        assertThat(Round.of(List.of(), ADDRESSES, Map.of()).stops()).isEmpty();
     }
 
     @Test
@@ -70,8 +74,16 @@ class RoundTest {
     @Test
     void a_look_made_today_is_done_and_the_counts_say_so() {
         Round round = round(
-                Cases.cells().id(new UUID(3, 1)).onMat(SOWN, TODAY.plusDays(9)).sown().looked(TODAY, 0),
-                Cases.cells().id(new UUID(3, 2)).onMat(SOWN, TODAY.plusDays(9)).sown().looked(TODAY.minusDays(1), 0),
+                Cases.cells()
+                        .id(new UUID(3, 1))
+                        .onMat(SOWN, TODAY.plusDays(9))
+                        .sown()
+                        .looked(TODAY, 0),
+                Cases.cells()
+                        .id(new UUID(3, 2))
+                        .onMat(SOWN, TODAY.plusDays(9))
+                        .sown()
+                        .looked(TODAY.minusDays(1), 0),
                 Cases.cells().id(new UUID(3, 3)).sown());
 
         assertThat(round.done()).isEqualTo(1);
@@ -138,7 +150,7 @@ class RoundTest {
         }
         Map<UUID, Round.MatReading> mats = Map.of(
                 M1, new Round.MatReading(M1, "M1", 26, null, ""), M2, new Round.MatReading(M2, "M2", 20, null, ""));
-        return Round.of(TODAY, items, ADDRESSES, mats);
+        return Round.of(items, ADDRESSES, mats);
     }
 
     private static Round.@Nullable Item item(Cases cases, LocalDate today) {

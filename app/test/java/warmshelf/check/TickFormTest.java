@@ -23,8 +23,24 @@ class TickFormTest {
         UUID id = new UUID(8, 8);
 
         Tick tick = form(Map.of(
-                        "id", id.toString(), "step", "moved-to-cells", "seenOn", "2027-03-18", "sprouted", "7", "moved",
-                        "6", "lost", "1", "finished", "yes", "problem", "mould", "note", " two mouldy "))
+                        "id",
+                        id.toString(),
+                        "step",
+                        "moved-to-cells",
+                        "seenOn",
+                        "2027-03-18",
+                        "sprouted",
+                        "7",
+                        "moved",
+                        "6",
+                        "lost",
+                        "1",
+                        "finished",
+                        "yes",
+                        "problem",
+                        "mould",
+                        "note",
+                        " two mouldy "))
                 .tick()
                 .orElseThrow();
 

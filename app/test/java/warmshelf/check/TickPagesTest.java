@@ -59,7 +59,8 @@ class TickPagesTest {
     void an_address_that_names_no_sowing_is_not_found(String id) {
         assertThat(cellar.member().get("/sowings/" + id).status()).isEqualTo(404);
         assertThat(cellar.member().get("/sowings/" + id + "/entry").status()).isEqualTo(404);
-        assertThat(cellar.member().post("/sowings/" + id + "/withdrawal").status()).isEqualTo(404);
+        assertThat(cellar.member().post("/sowings/" + id + "/withdrawal").status())
+                .isEqualTo(404);
         assertThat(cellar.tick(id, Map.of("step", "sown")).status()).isEqualTo(404);
     }
 
@@ -113,8 +114,7 @@ class TickPagesTest {
         Answer again = cellar.tick(sowing, tick);
 
         assertThat(again.status()).isEqualTo(303);
-        assertThat(cellar.member().get(again.location()).text())
-                .contains("This was kept before; nothing was added.");
+        assertThat(cellar.member().get(again.location()).text()).contains("This was kept before; nothing was added.");
         assertThat(entries()).isEqualTo(1);
     }
 

@@ -108,16 +108,6 @@ class TickRulesTest {
 
     private static Tick tick(EntryStep step, @Nullable Integer sprouted, @Nullable Integer moved) {
         return new Tick(
-                new UUID(8, 8),
-                step,
-                LocalDate.of(2027, 3, 20),
-                sprouted,
-                moved,
-                null,
-                false,
-                null,
-                "",
-                null,
-                null);
+                new UUID(8, 8), step, LocalDate.of(2027, 3, 20), sprouted, moved, null, false, null, "", null, null);
     }
 }

@@ -136,7 +136,8 @@ class RequestPagesTest {
 
     private Map<String, String> placement() {
         String action = "/requests/" + waiting + "/placement";
-        return Cellar.hiddenFields(cellar.coordinator().get("/requests/" + waiting).body(), action);
+        return Cellar.hiddenFields(
+                cellar.coordinator().get("/requests/" + waiting).body(), action);
     }
 
     private String state() {

@@ -17,15 +17,14 @@ import warmshelf.testing.Crops;
 
 class AskFormTest {
     private static final LocalDate TODAY = LocalDate.of(2027, 3, 1);
-    private static final Lot TOMATOES = new Lot(
-            new UUID(5, 5), "tomato", "Harbour Light", 2025, 40, null, null, true, "", 1);
+    private static final Lot TOMATOES =
+            new Lot(new UUID(5, 5), "tomato", "Harbour Light", 2025, 40, null, null, true, "", 1);
 
     @Test
     void a_good_asking_is_read_whole() {
         AskForm.Ask ask = form(good()).ask().orElseThrow();
 
-        assertThat(ask.packet())
-                .isEqualTo(new AskForm.Packet(Crops.PEPPER, "Lantern Row", 2027, 40, 18, 20, false));
+        assertThat(ask.packet()).isEqualTo(new AskForm.Packet(Crops.PEPPER, "Lantern Row", 2027, 40, 18, 20, false));
         assertThat(ask.lot()).isNull();
         assertThat(ask.plants()).isEqualTo(10);
         assertThat(ask.method()).isEqualTo(Method.CELLS);
@@ -82,9 +81,7 @@ class AskFormTest {
 
         assertThat(form.ask()).isEmpty();
         assertThat(form.reader().problems()).containsValue(sentence);
-        assertThat(form.reader().typed())
-                .containsEntry(field, typed)
-                .containsEntry("note", "by the window");
+        assertThat(form.reader().typed()).containsEntry(field, typed).containsEntry("note", "by the window");
     }
 
     @Test
@@ -96,8 +93,7 @@ class AskFormTest {
 
     @Test
     void a_tray_larger_than_a_place_is_refused_in_the_units_of_whoever_asks() {
-        Map<String, List<String>> european =
-                with(Map.of("container", "own", "trayLong", "60", "trayShort", "40"));
+        Map<String, List<String>> european = with(Map.of("container", "own", "trayLong", "60", "trayShort", "40"));
         Map<String, List<String>> big = with(Map.of("container", "own", "trayLong", "11.5", "trayShort", "23.6"));
 
         assertThat(problems(european))
@@ -170,7 +166,8 @@ class AskFormTest {
 
     @Test
     void a_variety_of_ten_million_letters_is_counted_and_not_repeated() {
-        String sentence = problems(with(Map.of("variety", "x".repeat(10_000_000)))).get("variety");
+        String sentence =
+                problems(with(Map.of("variety", "x".repeat(10_000_000)))).get("variety");
 
         assertThat(sentence).isEqualTo("The variety has 10,000,000 characters; at most 80 fit.");
         assertThat(problems(with(Map.of("crop", "x".repeat(10_000_000)))).get("crop"))

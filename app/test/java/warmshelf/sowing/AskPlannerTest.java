@@ -66,8 +66,7 @@ class AskPlannerTest {
         int refused = 0;
         for (Crop crop : CropCatalogue.bundled().all()) {
             AskPlanner.Outcome outcome = outcome("55804", crop, ask(Method.CELLS, false, null), MARCH, MAT);
-            boolean comesUp =
-                    CropCatalogue.bundled().responseOf(crop).at(20).isPresent();
+            boolean comesUp = CropCatalogue.bundled().responseOf(crop).at(20).isPresent();
 
             assertThat(outcome.problems().containsKey("heat")).as(crop.id()).isEqualTo(!comesUp);
             if (!comesUp) {
@@ -121,7 +120,8 @@ class AskPlannerTest {
 
         AskPlan plan = plan(Crops.PEPPER, Method.CELLS, true, null, MARCH, cool);
 
-        assertThat(plan.noSpace()).isEqualTo("No mat of the group holds " + plan.band().words() + ".");
+        assertThat(plan.noSpace())
+                .isEqualTo("No mat of the group holds " + plan.band().words() + ".");
         assertThat(plan.canBeSent()).isTrue();
     }
 
@@ -135,16 +135,18 @@ class AskPlannerTest {
                 .hasEntrySatisfying("container", said -> assertThat(said).contains("this tray has 36"));
         assertThat(outcome("55804", Crops.PEPPER, bag, MARCH, MAT).problems())
                 .containsOnlyKeys("plants")
-                .hasEntrySatisfying("plants", said -> assertThat(said)
-                        .contains("a bag holds 200")
-                        .doesNotContain("tray"));
+                .hasEntrySatisfying(
+                        "plants",
+                        said -> assertThat(said).contains("a bag holds 200").doesNotContain("tray"));
     }
 
     @Test
     void what_frost_kills_is_planned_with_less_risk() {
         assertThat(AskPlanner.usualRisk(Crops.PEPPER.hardiness())).isEqualTo(0.1);
         assertThat(AskPlanner.usualRisk(Crops.KALE.hardiness())).isEqualTo(0.5);
-        assertThat(plan(Crops.PEPPER, Method.CELLS, true, null, MARCH, MAT).asking().risk())
+        assertThat(plan(Crops.PEPPER, Method.CELLS, true, null, MARCH, MAT)
+                        .asking()
+                        .risk())
                 .isEqualTo(0.1);
     }
 

@@ -226,8 +226,7 @@ class ProgressTest {
         return LocalDate.of(2027, 3, day);
     }
 
-    private UUID enter(
-            int day, EntryStep step, @Nullable Integer sprouted, @Nullable Integer moved, boolean finished) {
+    private UUID enter(int day, EntryStep step, @Nullable Integer sprouted, @Nullable Integer moved, boolean finished) {
         return add(day, step, sprouted, moved, null, finished, null);
     }
 

@@ -75,8 +75,9 @@ class SeedPlanTest {
         assertThat(SeedPlan.of(30, FOUR_FIFTHS, 1, null, needed, false).problem())
                 .isNull();
         assertThat(SeedPlan.of(30, FOUR_FIFTHS, 1, null, needed - 1, false).problem())
-                .isEqualTo("%d cells are needed, and this tray has %d; choose a larger tray, smaller cells or fewer plants."
-                        .formatted(needed, needed - 1));
+                .isEqualTo(
+                        "%d cells are needed, and this tray has %d; choose a larger tray, smaller cells or fewer plants."
+                                .formatted(needed, needed - 1));
     }
 
     @Test

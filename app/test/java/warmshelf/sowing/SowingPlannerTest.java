@@ -27,9 +27,8 @@ class SowingPlannerTest {
         for (Crop crop : CROPS.all()) {
             for (Method method : Method.values()) {
                 IntUnaryOperator daysAt = planner.daysAt(asking(crop, method, "55804"), TODAY, 99);
-                List<Integer> days = IntStream.rangeClosed(
-                                planner.band(crop).lowC(),
-                                (int) CROPS.responseOf(crop).bestC())
+                List<Integer> days = IntStream.rangeClosed(planner.band(crop).lowC(), (int)
+                                CROPS.responseOf(crop).bestC())
                         .map(daysAt)
                         .boxed()
                         .toList();

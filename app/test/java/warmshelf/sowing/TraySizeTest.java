@@ -38,7 +38,6 @@ class TraySizeTest {
 
     @Test
     void a_side_of_nothing_is_refused() {
-        assertThatThrownBy(() -> new TraySize(533, 0))
-                .hasMessage("a tray's sides must be at least 1 mm, was 0");
+        assertThatThrownBy(() -> new TraySize(533, 0)).hasMessage("a tray's sides must be at least 1 mm, was 0");
     }
 }
