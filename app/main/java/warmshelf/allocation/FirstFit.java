@@ -4,12 +4,11 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.UUID;
+import java.util.stream.IntStream;
 
 /**
  * The quick answer at the counter: for one request the free space nearest to its ideal day, and for several of them first
@@ -108,18 +107,15 @@ public final class FirstFit {
         return Optional.empty();
     }
 
-    /** The set-point already fixed that day, else the mat's usual one brought into the band. */
-    private Set<Integer> candidateSetPoints(MatSpace mat, Wish wish, LocalDate start) {
-        Set<Integer> candidates = new LinkedHashSet<>();
-        board.setPoint(mat.id(), start).ifPresent(candidates::add);
-        candidates.add(wish.band().nearestTo(mat.usualC()));
-        candidates.removeIf(
-                celsius -> !wish.band().contains(celsius) || !mat.thermostat().contains(celsius));
-        if (candidates.isEmpty()) {
-            candidates.add(mat.thermostat().nearestTo(wish.band().nearestTo(mat.usualC())));
-            candidates.removeIf(celsius -> !wish.band().contains(celsius));
-        }
-        return candidates;
+    /** Each set-point that suits seed and mat: the one fixed that day first, else those nearest to the mat's usual one. */
+    private List<Integer> candidateSetPoints(MatSpace mat, Wish wish, LocalDate start) {
+        int wanted = board.setPoint(mat.id(), start).orElse(mat.usualC());
+        int low = Math.max(mat.thermostat().lowC(), wish.band().lowC());
+        int high = Math.min(mat.thermostat().highC(), wish.band().highC());
+        return IntStream.rangeClosed(low, high)
+                .boxed()
+                .sorted(Comparator.comparingInt(celsius -> Math.abs(celsius - wanted)))
+                .toList();
     }
 
     private LocalDate firstDay(Wish wish) {

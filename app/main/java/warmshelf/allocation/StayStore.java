@@ -51,9 +51,12 @@ public final class StayStore {
      * Lays a sowing under a light, where no temperature is promised.
      *
      * @return the stay's id
-     * @throws SpaceClash when a quarter is taken
+     * @throws SpaceClash when a quarter is taken or the place is not under a light
      */
     public UUID layUnderLight(DSLContext tx, UUID sowingId, Spot spot, UUID by) {
+        if (!tx.fetchExists(PLACE, PLACE.ID.eq(spot.placeId()), PLACE.KIND.eq("lit"))) {
+            clash("There is no such place under a light; please choose one from the list.");
+        }
         clashes.taken(tx, spot).ifPresent(StayStore::clash);
         return judged(() -> lay(tx, sowingId, spot, null, by));
     }
@@ -82,8 +85,11 @@ public final class StayStore {
      */
     public void extend(DSLContext tx, Stay stay, LocalDate to, UUID by) {
         Spot more = new Spot(stay.placeId(), stay.slot(), stay.to(), to);
-        clashes.taken(tx, more).ifPresent(StayStore::clash);
         Warmth warmth = stay.isOnMat() ? warmthOf(tx, stay) : null;
+        if (warmth != null) {
+            lock(tx, warmth.matId());
+        }
+        clashes.taken(tx, more).ifPresent(StayStore::clash);
         if (warmth != null) {
             clashes.tooWarmOrCold(tx, more, warmth).ifPresent(StayStore::clash);
         }

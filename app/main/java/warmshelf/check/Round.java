@@ -54,12 +54,17 @@ public record Round(List<Stop> stops, List<Item> elsewhere) {
         }
     }
 
-    /** One sowing with all that is due at it. */
+    /**
+     * One sowing with all that is due at it.
+     *
+     * @param underLight whether some of it lies under a light already
+     */
     public record Item(
             Subject subject,
             List<Check> checks,
             @Nullable PlaceAddress address,
-            @Nullable Entry doneToday) {
+            @Nullable Entry doneToday,
+            boolean underLight) {
         public boolean isDone() {
             return doneToday != null
                     && checks.stream().allMatch(check -> check.kind().isLook());
@@ -67,8 +72,10 @@ public record Round(List<Stop> stops, List<Item> elsewhere) {
 
         /** Whether something on this item asks where the tray goes under a light. */
         public boolean asksForLight() {
-            return checks.stream()
-                    .anyMatch(check -> check.kind() == CheckKind.OFF_HEAT || check.kind() == CheckKind.MOVE_TO_CELLS);
+            return !underLight
+                    && checks.stream()
+                            .anyMatch(check ->
+                                    check.kind() == CheckKind.OFF_HEAT || check.kind() == CheckKind.MOVE_TO_CELLS);
         }
 
         public boolean has(String kind) {
@@ -154,7 +161,8 @@ public record Round(List<Stop> stops, List<Item> elsewhere) {
                 stay == null || !stay.covers(today) && stay.from().isAfter(today.plusDays(1))
                         ? null
                         : addresses.get(stay.placeId());
-        return new Item(subject, checks, address, lookedToday(history, today));
+        boolean underLight = history.stays().stream().anyMatch(lies -> !lies.isOnMat() && lies.covers(today));
+        return new Item(subject, checks, address, lookedToday(history, today), underLight);
     }
 
     private static @Nullable Entry lookedToday(History history, LocalDate today) {

@@ -1,8 +1,10 @@
 package warmshelf.check;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
+import warmshelf.allocation.Stay;
 import warmshelf.crop.Emergence;
 import warmshelf.crop.Method;
 import warmshelf.sowing.History;
@@ -25,7 +27,22 @@ public final class RoundReader {
         double celsius = history.celsius(planner);
         @Nullable
         Timeline timeline = planner.timeline(sowing, progress, celsius, today).orElse(null);
-        return new Subject(sowing, progress, history.stayOn(today), timeline, nearlyAllBy(sowing, celsius, timeline));
+        return new Subject(
+                sowing,
+                progress,
+                whereItLies(history, progress, today),
+                timeline,
+                nearlyAllBy(sowing, celsius, timeline));
+    }
+
+    /** Seed that is not up lies on its mat even when the days kept for it have run out. */
+    private static @Nullable Stay whereItLies(History history, Progress progress, LocalDate today) {
+        Stay stay = history.stayOn(today);
+        if (stay != null || !progress.isWhereItWasSown(history.sowing().method())) {
+            return stay;
+        }
+        List<Stay> past = history.stays().stream().filter(Stay::isOnMat).toList();
+        return past.isEmpty() ? null : past.get(past.size() - 1);
     }
 
     private OptionalInt nearlyAllBy(Sowing sowing, double celsius, @Nullable Timeline timeline) {

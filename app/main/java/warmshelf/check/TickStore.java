@@ -64,7 +64,9 @@ public final class TickStore {
         } catch (IntegrityConstraintViolationException twice) {
             // Two phones sent the same entry at the same moment: one row is kept, and that is all that was wanted.
             return entries.find(sql, tick.id())
-                    .<TickOutcome>map(kept -> new TickOutcome.Kept(stageOf(sowingId), true, ""))
+                    .<TickOutcome>map(kept -> kept.sowingId().equals(sowingId)
+                            ? new TickOutcome.Kept(stageOf(sowingId), true, "")
+                            : new TickOutcome.Refused(409, "This entry's id was used for another sowing already."))
                     .orElseThrow(() -> twice);
         }
     }
@@ -93,7 +95,8 @@ public final class TickStore {
         after.add(entry);
         Progress progress = Progress.of(sowing.method(), sowing.seeds(), after);
         sowings.moveTo(tx, sowingId, progress.stage());
-        if (tick.step() == EntryStep.SOWN) {
+        // A corrected entry of sowing tells of the same seeds once more.
+        if (tick.step() == EntryStep.SOWN && before.stream().noneMatch(earlier -> earlier.step() == EntryStep.SOWN)) {
             takeSeeds(tx, sowing, by);
         }
         moveSpace(tx, sowing, progress.stage(), tick, lightUntil, by);
@@ -109,8 +112,10 @@ public final class TickStore {
     }
 
     private static Optional<String> refusal(Sowing sowing, List<Entry> before, Tick tick) {
-        if (tick.supersedes() != null
-                && before.stream().noneMatch(entry -> entry.id().equals(tick.supersedes()))) {
+        Optional<Entry> corrected = before.stream()
+                .filter(entry -> entry.id().equals(tick.supersedes()))
+                .findFirst();
+        if (tick.supersedes() != null && corrected.isEmpty()) {
             return Optional.of("The entry to correct is not one of this sowing's.");
         }
         List<Entry> standing = before.stream()
@@ -122,7 +127,10 @@ public final class TickStore {
                     "%s has ended (%s); nothing more is entered for it. To mend a slip, correct the last entry."
                             .formatted(sowing.title(), sowing.stage().title()));
         }
-        return TickRules.refusal(sowing, progress, tick);
+        // The same step once more says how it was, not what comes next.
+        boolean sameStep =
+                corrected.filter(entry -> entry.step() == tick.step()).isPresent();
+        return sameStep ? Optional.empty() : TickRules.refusal(sowing, progress, tick);
     }
 
     private Entry entry(UUID sowingId, Tick tick, UUID by) {
@@ -145,17 +153,25 @@ public final class TickStore {
     }
 
     private void moveSpace(DSLContext tx, Sowing sowing, SowingStage stage, Tick tick, LocalDate lightUntil, UUID by) {
+        if (tick.step() == EntryStep.LOOK) {
+            return;
+        }
         boolean leavesMat = stage.compareTo(SowingStage.UNDER_LIGHT) >= 0
                 || stage == SowingStage.IN_CELLS
                 || tick.step() == EntryStep.OFF_HEAT;
         boolean leavesLight = stage.compareTo(SowingStage.HARDENING_OFF) >= 0;
-        Tick.LightPlace light = tick.lightPlace();
-        for (Stay stay : StayBookStore.ofSowing(tx, sowing.id())) {
-            if (leavesLight || light != null || (leavesMat && stay.isOnMat())) {
+        List<Stay> lying = StayBookStore.ofSowing(tx, sowing.id());
+        // A bag that is moved seed by seed stays on its mat while its first cells lie under the light already.
+        boolean partlyMoved = tick.step() == EntryStep.MOVED_TO_CELLS && !leavesMat;
+        boolean staysUnderLight =
+                partlyMoved && lying.stream().anyMatch(stay -> !stay.isOnMat() && stay.covers(tick.seenOn()));
+        Tick.LightPlace light = leavesMat || partlyMoved ? tick.lightPlace() : null;
+        for (Stay stay : lying) {
+            if (leavesLight || (leavesMat && (light != null || stay.isOnMat()))) {
                 stays.end(tx, stay, tick.seenOn(), by);
             }
         }
-        if (light != null && leavesMat && !leavesLight) {
+        if (light != null && !leavesLight && !staysUnderLight) {
             LocalDate to = lightUntil.isAfter(tick.seenOn())
                     ? lightUntil
                     : tick.seenOn().plusDays(1);
@@ -168,19 +184,43 @@ public final class TickStore {
         if (!stage.isWaitingForSeed() && stage != SowingStage.EMERGED) {
             return "";
         }
-        Optional<Stay> ending = StayBookStore.ofSowing(sql, sowingId).stream()
-                .filter(stay -> stay.covers(day) && !stay.to().isAfter(day.plusDays(1)))
-                .findFirst();
+        Optional<Stay> ending = endingOrLapsed(sowingId, day);
         if (ending.isEmpty()) {
             return "";
         }
         Stay stay = ending.get();
+        String until = stay.covers(day)
+                ? "Its place was to be free tomorrow; "
+                : "Its place had been free since %s; ".formatted(stay.to());
         try {
-            LocalDate to = stay.to().plusDays(EXTENSION_DAYS);
+            LocalDate to = day.plusDays(1 + EXTENSION_DAYS);
             sql.transaction(inside -> stays.extend(inside.dsl(), stay, to, by));
-            return "Its place was to be free tomorrow; it keeps it until %s.".formatted(to.minusDays(1));
+            return until + "it keeps it until %s.".formatted(to.minusDays(1));
         } catch (SpaceClash clash) {
-            return "Its place is promised from tomorrow on: " + clash.sentence() + " Please tell a coordinator.";
+            return "Its place is promised from %s on: %s Please tell a coordinator."
+                    .formatted(stay.covers(day) ? "tomorrow" : stay.to(), clash.sentence());
         }
+    }
+
+    /** The stay that ends with the day, or one on a mat that ran out while nobody looked and the seed still lies there. */
+    private Optional<Stay> endingOrLapsed(UUID sowingId, LocalDate day) {
+        List<Stay> begun = StayBookStore.ofSowing(sql, sowingId).stream()
+                .filter(stay -> stay.isBegunBy(day))
+                .toList();
+        if (begun.isEmpty()) {
+            return Optional.empty();
+        }
+        Stay last = begun.get(begun.size() - 1);
+        boolean lapsed = !last.covers(day) && last.isOnMat() && isWhereItWasSown(sowingId);
+        return begun.stream()
+                .filter(stay -> stay.covers(day) && !stay.to().isAfter(day.plusDays(1)))
+                .findFirst()
+                .or(() -> lapsed ? Optional.of(last) : Optional.empty());
+    }
+
+    private boolean isWhereItWasSown(UUID sowingId) {
+        Sowing sowing = sowings.find(sowingId).orElseThrow();
+        return Progress.of(sowing.method(), sowing.seeds(), entries.ofSowing(sql, sowingId))
+                .isWhereItWasSown(sowing.method());
     }
 }

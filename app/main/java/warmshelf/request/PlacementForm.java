@@ -17,6 +17,8 @@ import warmshelf.web.Units;
 
 /** Reads where a coordinator wants a request to lie. */
 final class PlacementForm {
+    private static final int FARTHEST_DAYS = 366;
+
     private final FormReader reader;
     private final SpaceRequest request;
     private final List<MatSpace> mats;
@@ -42,6 +44,12 @@ final class PlacementForm {
         LocalDate from = reader.date("from", "The first day");
         if (reader.ok() && from.isBefore(today)) {
             reader.refuse("from", "The first day was %s, which has passed; today is %s.".formatted(from, today));
+        }
+        if (reader.ok() && from.isAfter(today.plusDays(FARTHEST_DAYS))) {
+            reader.refuse(
+                    "from",
+                    "The first day was %s; a day from %s to %s is accepted."
+                            .formatted(from, today, today.plusDays(FARTHEST_DAYS)));
         }
         int celsius = SetPointForm.celsius(reader, units);
         Slot slot = slot();

@@ -29,6 +29,9 @@ import warmshelf.timeline.Verdict;
 /** Turns an asking into a plan: seeds, dates with reasons, and where there is warm room. Pure: the board is handed in. */
 public final class AskPlanner {
     private static final int OFFERS_SHOWN = 4;
+    // Seeds lie spread on paper, so a bag has no cells to count; a quarter of a place of paper is plenty for two
+    // hundred.
+    private static final int SEEDS_IN_A_BAG = 200;
 
     private final SowingPlanner planner;
     private final Sowing.Grower grower;
@@ -51,6 +54,12 @@ public final class AskPlanner {
         if (seeds.problem() != null) {
             return Outcome.refused(
                     seeds.problem().contains("cells are needed") ? "container" : "plants", seeds.problem());
+        }
+        if (ask.method() == Method.BAG && seeds.seeds() > SEEDS_IN_A_BAG) {
+            return Outcome.refused(
+                    "plants",
+                    "%d seeds are needed, and a bag holds %d; ask for fewer plants, or in two requests."
+                            .formatted(seeds.seeds(), SEEDS_IN_A_BAG));
         }
         int celsius = planner.reckonedC(crop, ask.warm());
         if (planner.emergence(crop, celsius).isEmpty()) {
@@ -174,9 +183,8 @@ public final class AskPlanner {
     }
 
     private static int capacity(AskForm.Ask ask) {
-        // A bag holds any number of seeds spread on paper; half a tray's footprint of paper is plenty for two hundred.
         return ask.method() == Method.BAG
-                ? 200
+                ? Integer.MAX_VALUE
                 : ask.cellsInATray() * ask.container().quarters() / 4;
     }
 

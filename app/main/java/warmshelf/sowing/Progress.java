@@ -33,7 +33,10 @@ public record Progress(
         @Nullable LocalDate lastLookOn,
         @Nullable Problem lastProblem) {
 
-    /** Folds entries, in the order in which they were seen, into the state they leave; superseded ones do not count. */
+    /**
+     * Folds entries, by the day on which they were seen and then as they came in, into the state they leave; superseded ones
+     * do not count.
+     */
     public static Progress of(Method method, int seeds, List<Entry> entries) {
         Set<UUID> superseded = entries.stream()
                 .map(Entry::supersedes)
@@ -42,7 +45,7 @@ public record Progress(
         Folding folding = new Folding(method, seeds);
         entries.stream()
                 .filter(entry -> !superseded.contains(entry.id()))
-                .sorted(Comparator.comparing(Entry::seenAt))
+                .sorted(Comparator.comparing(Entry::seenOn).thenComparing(Entry::seenAt))
                 .forEach(folding::take);
         return folding.result();
     }
@@ -50,6 +53,12 @@ public record Progress(
     /** Seedlings alive. */
     public int alive() {
         return Math.max(0, up - lost);
+    }
+
+    /** Whether it lies where its seed was laid out, because nobody has taken it off the heat or moved it all to cells. */
+    public boolean isWhereItWasSown(Method method) {
+        boolean trayThatIsUp = stage == SowingStage.EMERGED && method == Method.CELLS && seen.offHeat() == null;
+        return stage == SowingStage.SOWN || stage == SowingStage.SPROUTING || trayThatIsUp;
     }
 
     /** Roots that show and still lie in the bag. */

@@ -1,6 +1,8 @@
 package warmshelf.sowing;
 
 import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntUnaryOperator;
 import warmshelf.allocation.Band;
@@ -68,7 +70,13 @@ public final class SowingPlanner {
 
     /** Days on a mat by its set-point; a temperature at which nothing comes up is never asked for by a fitting band. */
     public IntUnaryOperator daysAt(Asking asking, LocalDate today, int otherwise) {
-        return celsius -> timeline(asking, celsius, today, Seen.nothing())
+        // A search for space asks for the same few temperatures again and again.
+        Map<Integer, Integer> known = new HashMap<>();
+        return celsius -> known.computeIfAbsent(celsius, degrees -> warmDays(asking, degrees, today, otherwise));
+    }
+
+    private int warmDays(Asking asking, int celsius, LocalDate today, int otherwise) {
+        return timeline(asking, celsius, today, Seen.nothing())
                 .map(Timeline::warmDays)
                 .filter(days -> days > 0)
                 .orElse(otherwise);

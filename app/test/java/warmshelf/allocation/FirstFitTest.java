@@ -1,0 +1,193 @@
+package warmshelf.allocation;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import java.util.function.IntUnaryOperator;
+import org.junit.jupiter.api.Test;
+
+class FirstFitTest {
+    private static final LocalDate TODAY = LocalDate.of(2027, 3, 1);
+    private static final LocalDate IDEAL = LocalDate.of(2027, 3, 15);
+    private static final Band WARM = new Band(24, 30);
+    private static final Slot WHOLE = new Slot(1, 4);
+    private static final UUID FIRST = new UUID(1, 1);
+    private static final UUID SECOND = new UUID(1, 2);
+    private static final MatSpace MAT =
+            new MatSpace(new UUID(0, 1), "M1", "Hall cellar", new Band(20, 32), 26, List.of(FIRST, SECOND));
+    private static final MatSpace ONE_PLACE =
+            new MatSpace(new UUID(0, 2), "M2", "Garage", new Band(20, 32), 26, List.of(new UUID(2, 1)));
+
+    @Test
+    void an_empty_mat_is_offered_on_the_ideal_day_at_its_usual_set_point() {
+        assertThat(fit(board(MAT)).offers(wish(4), 5))
+                .containsExactly(new Offer(MAT, FIRST, 1, WHOLE, IDEAL, IDEAL.plusDays(14), 26, 0));
+    }
+
+    @Test
+    void the_mat_that_is_free_nearest_to_the_ideal_day_comes_first() {
+        Board board = board(MAT, ONE_PLACE);
+        board.take(FIRST, WHOLE, IDEAL, IDEAL.plusDays(3));
+        board.take(SECOND, WHOLE, IDEAL, IDEAL.plusDays(3));
+
+        List<Offer> offers = fit(board).offers(wish(4), 5);
+
+        assertThat(offers).extracting(Offer::mat).containsExactly(ONE_PLACE, MAT);
+        assertThat(offers).extracting(Offer::shiftDays).containsExactly(0, 3);
+        assertThat(fit(board).offers(wish(4), 1)).hasSize(1);
+    }
+
+    @Test
+    void of_two_days_as_near_the_earlier_one_is_offered() {
+        Board board = board(ONE_PLACE);
+        board.take(new UUID(2, 1), WHOLE, IDEAL, IDEAL.plusDays(1));
+        Wish wish = new Wish(new UUID(7, 1), 4, IDEAL.minusDays(5), IDEAL, IDEAL.plusDays(5), WARM, celsius -> 1);
+
+        assertThat(fit(board).offers(wish, 1))
+                .extracting(Offer::from, Offer::shiftDays)
+                .containsExactly(org.assertj.core.groups.Tuple.tuple(IDEAL.minusDays(1), -1));
+    }
+
+    @Test
+    void nothing_is_offered_before_the_earliest_day_or_before_today() {
+        Board full = board(ONE_PLACE);
+        full.take(new UUID(2, 1), WHOLE, TODAY.plusDays(2), TODAY.plusDays(60));
+
+        Wish late = new Wish(new UUID(7, 1), 4, TODAY.plusDays(1), IDEAL, IDEAL, WARM, celsius -> 1);
+        Wish past = new Wish(new UUID(7, 1), 4, TODAY.minusDays(20), TODAY.minusDays(10), IDEAL, WARM, celsius -> 1);
+
+        assertThat(fit(full).offers(late, 1)).extracting(Offer::from).containsExactly(TODAY.plusDays(1));
+        assertThat(fit(full).offers(past, 1)).extracting(Offer::from).containsExactly(TODAY);
+        assertThat(fit(full).offers(past, 1)).extracting(Offer::shiftDays).containsExactly(10);
+    }
+
+    @Test
+    void bags_gather_in_the_fullest_place_and_leave_whole_ones_for_trays() {
+        Board board = board(MAT);
+        board.take(SECOND, new Slot(1, 1), TODAY, TODAY.plusDays(100));
+
+        Offer bag = fit(board).offers(wish(1), 1).get(0);
+        Offer tray = fit(board).offers(wish(4), 1).get(0);
+
+        assertThat(bag.placeId()).isEqualTo(SECOND);
+        assertThat(bag.placeNumber()).isEqualTo(2);
+        assertThat(bag.slot()).isEqualTo(new Slot(2, 1));
+        assertThat(tray.placeId()).isEqualTo(FIRST);
+    }
+
+    @Test
+    void a_set_point_that_is_fixed_for_the_stay_is_kept() {
+        Board board = board(MAT);
+        board.setPoint(MAT.id(), IDEAL, IDEAL.plusDays(30), 29);
+
+        assertThat(fit(board).offers(wish(4), 1)).extracting(Offer::celsius).containsExactly(29);
+    }
+
+    @Test
+    void a_set_point_fixed_only_later_in_the_stay_is_kept_too() {
+        Board board = board(MAT);
+        board.setPoint(MAT.id(), IDEAL.plusDays(5), IDEAL.plusDays(30), 28);
+
+        assertThat(fit(board).offers(wish(4), 1))
+                .extracting(Offer::celsius, Offer::shiftDays)
+                .containsExactly(org.assertj.core.groups.Tuple.tuple(28, 0));
+    }
+
+    @Test
+    void a_mat_fixed_outside_the_band_is_not_offered_for_those_days() {
+        Board board = board(MAT);
+        board.setPoint(MAT.id(), IDEAL, IDEAL.plusDays(2), 21);
+
+        assertThat(fit(board).offers(wish(4), 1)).extracting(Offer::from).containsExactly(IDEAL.plusDays(2));
+    }
+
+    @Test
+    void the_usual_set_point_is_brought_into_the_band_and_the_thermostats_range() {
+        MatSpace cool = new MatSpace(new UUID(0, 3), "M3", "Garage", new Band(15, 25), 18, List.of(FIRST));
+        MatSpace hot = new MatSpace(new UUID(0, 4), "M4", "Garage", new Band(29, 40), 35, List.of(SECOND));
+
+        assertThat(fit(board(cool)).offers(wish(4), 1))
+                .extracting(Offer::celsius)
+                .containsExactly(24);
+        assertThat(fit(board(hot)).offers(wish(4), 1))
+                .extracting(Offer::celsius)
+                .containsExactly(30);
+    }
+
+    @Test
+    void a_cooler_mat_means_a_longer_stay() {
+        IntUnaryOperator slowerWhenCool = celsius -> celsius < 26 ? 20 : 10;
+        Board cool = board(MAT);
+        cool.setPoint(MAT.id(), TODAY, TODAY.plusDays(90), 24);
+        Wish wish = new Wish(new UUID(7, 1), 4, TODAY, IDEAL, IDEAL.plusDays(20), WARM, slowerWhenCool);
+
+        assertThat(fit(cool).offers(wish, 1)).extracting(Offer::to).containsExactly(IDEAL.plusDays(20));
+        assertThat(fit(board(MAT)).offers(wish, 1)).extracting(Offer::to).containsExactly(IDEAL.plusDays(10));
+    }
+
+    @Test
+    void where_no_thermostat_reaches_the_band_the_reason_says_so() {
+        MatSpace cool = new MatSpace(new UUID(0, 3), "M3", "Garage", new Band(15, 23), 18, List.of(FIRST));
+
+        assertThat(fit(board(cool)).answer(wish(4))).isEqualTo(new Answer.None(new NoSpace.NoMatInBand(WARM)));
+        assertThat(fit(board()).answer(wish(4))).isEqualTo(new Answer.None(new NoSpace.NoMatInBand(WARM)));
+    }
+
+    @Test
+    void where_all_is_taken_the_reason_names_the_days_looked_at() {
+        Board full = board(MAT);
+        full.take(FIRST, new Slot(2, 1), TODAY, TODAY.plusDays(90));
+        full.take(SECOND, new Slot(3, 1), TODAY, TODAY.plusDays(90));
+
+        assertThat(fit(full).answer(wish(4)))
+                .isEqualTo(new Answer.None(new NoSpace.Full(IDEAL.minusDays(5), IDEAL.plusDays(20))));
+        assertThat(fit(full).answer(wish(1))).isInstanceOf(Answer.Space.class);
+    }
+
+    @Test
+    void after_the_latest_day_it_is_too_late_however_empty_the_mats_are() {
+        Wish wish = new Wish(
+                new UUID(7, 1), 4, TODAY.minusDays(20), TODAY.minusDays(10), TODAY.minusDays(1), WARM, celsius -> 14);
+
+        assertThat(fit(board(MAT)).answer(wish)).isEqualTo(new Answer.None(new NoSpace.TooLate(TODAY.minusDays(1))));
+    }
+
+    @Test
+    void the_latest_day_itself_is_not_too_late() {
+        Wish wish = new Wish(new UUID(7, 1), 4, TODAY.minusDays(20), TODAY.minusDays(10), TODAY, WARM, celsius -> 14);
+
+        assertThat(fit(board(MAT)).offers(wish, 1)).extracting(Offer::from).containsExactly(TODAY);
+    }
+
+    @Test
+    void many_are_answered_by_ideal_day_and_each_takes_its_space_before_the_next() {
+        Wish later = new Wish(new UUID(7, 1), 4, IDEAL, IDEAL.plusDays(1), IDEAL.plusDays(1), WARM, celsius -> 14);
+        Wish sooner = new Wish(new UUID(7, 2), 4, IDEAL, IDEAL, IDEAL, WARM, celsius -> 14);
+        Board board = board(ONE_PLACE);
+
+        Map<UUID, Answer> answers = fit(board).answerAll(List.of(later, sooner));
+
+        assertThat(answers.keySet()).containsExactly(sooner.sowingId(), later.sowingId());
+        assertThat(answers.get(sooner.sowingId())).isInstanceOf(Answer.Space.class);
+        assertThat(answers.get(later.sowingId()))
+                .isEqualTo(new Answer.None(new NoSpace.Full(IDEAL, IDEAL.plusDays(1))));
+        assertThat(board.isFree(new UUID(2, 1), WHOLE, IDEAL, IDEAL.plusDays(1)))
+                .isFalse();
+    }
+
+    private static Board board(MatSpace... mats) {
+        return new Board(TODAY, TODAY.plusDays(90), List.of(mats));
+    }
+
+    private static FirstFit fit(Board board) {
+        return new FirstFit(board, TODAY);
+    }
+
+    private static Wish wish(int quarters) {
+        return new Wish(
+                new UUID(7, quarters), quarters, IDEAL.minusDays(5), IDEAL, IDEAL.plusDays(20), WARM, celsius -> 14);
+    }
+}

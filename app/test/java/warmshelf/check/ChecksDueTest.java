@@ -1,0 +1,218 @@
+package warmshelf.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static warmshelf.check.Cases.SOWN;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import warmshelf.sowing.EntryStep;
+import warmshelf.testing.Crops;
+import warmshelf.timeline.Step;
+
+class ChecksDueTest {
+    private static final LocalDate END = SOWN.plusDays(40);
+
+    @Test
+    void a_bag_is_left_alone_before_its_first_look_day_and_looked_into_daily_from_then_on() {
+        Cases bag = Cases.bag().onMat(SOWN, END).sown();
+        LocalDate first = bag.on(SOWN).step(Step.FIRST_LOOK).orElseThrow().ideal();
+
+        // Common practice: from about day seven, sooner only where the first twentieth is expected sooner.
+        assertThat(first).isBetween(SOWN.plusDays(2), SOWN.plusDays(7));
+        for (LocalDate day = SOWN; day.isBefore(first); day = day.plusDays(1)) {
+            assertThat(bag.due(day)).as(day.toString()).isEmpty();
+        }
+        for (LocalDate day = first; day.isBefore(first.plusDays(9)); day = day.plusDays(1)) {
+            assertThat(bag.kinds(day)).as(day.toString()).containsExactly(CheckKind.BAG_LOOK);
+        }
+    }
+
+    @Test
+    void cells_are_looked_at_every_day_from_the_day_after_sowing() {
+        Cases cells = Cases.cells().onMat(SOWN, END).sown();
+
+        assertThat(cells.due(SOWN)).isEmpty();
+        for (int day = 1; day < 15; day++) {
+            assertThat(cells.kinds(SOWN.plusDays(day))).containsExactly(CheckKind.CELLS_LOOK);
+        }
+    }
+
+    @Test
+    void a_missed_day_is_shown_with_the_last_look() {
+        Cases cells = Cases.cells().onMat(SOWN, END).sown().looked(SOWN.plusDays(3), 0);
+
+        assertThat(remark(cells, SOWN.plusDays(4))).isNull();
+        // 10 March 2027 is a Wednesday, so the thirteenth is a Saturday.
+        assertThat(remark(cells, SOWN.plusDays(5))).isEqualTo("Not looked at since Sat 13 Mar.");
+    }
+
+    @Test
+    void a_first_look_that_was_missed_counts_from_the_day_before_it_was_due() {
+        Cases bag = Cases.bag().onMat(SOWN, END).sown();
+        LocalDate first = bag.on(SOWN).step(Step.FIRST_LOOK).orElseThrow().ideal();
+
+        assertThat(remark(bag, first)).isNull();
+        assertThat(remark(bag, first.plusDays(1)))
+                .isEqualTo("Not looked at since " + LookFor.day(first.minusDays(1)) + ".");
+    }
+
+    @Test
+    void roots_that_wait_in_the_bag_want_to_be_moved_first_and_the_look_goes_on() {
+        Cases bag = Cases.bag().onMat(SOWN, END).sown().looked(SOWN.plusDays(7), 5);
+
+        assertThat(bag.kinds(SOWN.plusDays(7))).containsExactly(CheckKind.MOVE_TO_CELLS, CheckKind.BAG_LOOK);
+        assertThat(bag.due(SOWN.plusDays(8)).get(0).since()).isEqualTo(SOWN.plusDays(7));
+        assertThat(bag.due(SOWN.plusDays(8)).get(0).look()).isEqualTo("5 with roots showing still lie in the bag.");
+
+        bag.entered(SOWN.plusDays(8), EntryStep.MOVED_TO_CELLS, null, 5, false);
+        assertThat(bag.kinds(SOWN.plusDays(8))).containsExactly(CheckKind.BAG_LOOK);
+    }
+
+    @Test
+    void after_the_bag_the_cells_are_looked_at() {
+        Cases bag = Cases.bag()
+                .underLight(SOWN.plusDays(8), END)
+                .sown()
+                .looked(SOWN.plusDays(7), 12)
+                .entered(SOWN.plusDays(8), EntryStep.MOVED_TO_CELLS, null, 12, true);
+
+        assertThat(bag.kinds(SOWN.plusDays(9))).containsExactly(CheckKind.CELLS_LOOK);
+    }
+
+    @Test
+    void seedlings_that_are_up_want_off_the_heat_and_under_light() {
+        Cases cells = Cases.cells().onMat(SOWN, END).sown().looked(SOWN.plusDays(9), 3);
+
+        assertThat(cells.kinds(SOWN.plusDays(9))).containsExactly(CheckKind.OFF_HEAT, CheckKind.CELLS_LOOK);
+        assertThat(cells.due(SOWN.plusDays(9)).get(0).caution()).contains("Unplug the mat");
+    }
+
+    @Test
+    void slow_seed_is_remarked_on_after_nearly_all_should_show_and_not_before() {
+        Cases cells = Cases.cells().onMat(SOWN, END).sown();
+        int nearlyAll = cells.on(SOWN).nearlyAllBy().orElseThrow();
+
+        assertThat(remark(lookedThrough(nearlyAll - 1), SOWN.plusDays(nearlyAll)))
+                .isNull();
+        assertThat(remark(lookedThrough(nearlyAll), SOWN.plusDays(nearlyAll + 1)))
+                .isEqualTo("Slower than expected: nearly all should show by day %d. Give it time, or give it up."
+                        .formatted(nearlyAll));
+    }
+
+    private static Cases lookedThrough(int day) {
+        return Cases.cells().onMat(SOWN, END).sown().looked(SOWN.plusDays(day), 0);
+    }
+
+    @Test
+    void feeding_potting_hardening_and_planting_fall_due_by_the_re_dated_timeline() {
+        LocalDate up = SOWN.plusDays(9);
+        Cases cells = Cases.cells()
+                .underLight(up, SOWN.plusDays(150))
+                .sown()
+                .looked(up, 9)
+                .entered(up, EntryStep.UNDER_LIGHT);
+
+        LocalDate feed = fallsDue(cells, CheckKind.FIRST_FEED, Step.FIRST_FEED);
+        // Common practice: first feed at the first true leaves, 10 to 14 days after coming up.
+        assertThat(feed).isBetween(up.plusDays(10), up.plusDays(14));
+        cells.entered(feed, EntryStep.FIRST_FEED);
+        LocalDate pot = fallsDue(cells, CheckKind.POT_ON, Step.POT_ON);
+        // Common practice: pot on three to four weeks after coming up.
+        assertThat(pot).isBetween(up.plusDays(21), up.plusDays(28));
+        cells.entered(pot, EntryStep.POTTED_ON);
+        LocalDate harden = fallsDue(cells, CheckKind.HARDEN_OFF, Step.HARDEN_OFF);
+        cells.entered(harden, EntryStep.HARDENING_OFF);
+        LocalDate out = fallsDue(cells, CheckKind.PLANT_OUT, Step.PLANT_OUT);
+        cells.entered(out, EntryStep.PLANTED_OUT);
+
+        assertThat(List.of(feed, pot, harden, out)).isSorted();
+        assertThat(cells.due(out)).isEmpty();
+    }
+
+    /** The day from which a step is due: as the timeline says, and not the day before. */
+    private static LocalDate fallsDue(Cases cells, CheckKind kind, Step step) {
+        LocalDate day = SOWN.plusDays(9);
+        while (!cells.kinds(day).contains(kind)) {
+            day = day.plusDays(1);
+            assertThat(day).as("%s falls due some day", kind).isBefore(SOWN.plusDays(140));
+        }
+        assertThat(day).isEqualTo(cells.on(day).step(step).orElseThrow().ideal());
+        return day;
+    }
+
+    @Test
+    void later_emergence_moves_the_first_feed_by_as_many_days() {
+        assertThat(feedWhenUp(14)).isEqualTo(feedWhenUp(9).plusDays(5));
+    }
+
+    private static LocalDate feedWhenUp(int day) {
+        LocalDate up = SOWN.plusDays(day);
+        return fallsDue(
+                Cases.cells().underLight(up, END).sown().looked(up, 9).entered(up, EntryStep.UNDER_LIGHT),
+                CheckKind.FIRST_FEED,
+                Step.FIRST_FEED);
+    }
+
+    @Test
+    void under_the_light_seedlings_are_looked_at_daily_as_long_as_they_lie_there() {
+        LocalDate up = SOWN.plusDays(9);
+        Cases cells = Cases.cells()
+                .underLight(up, up.plusDays(3))
+                .sown()
+                .looked(up, 9)
+                .entered(up, EntryStep.UNDER_LIGHT);
+
+        assertThat(cells.kinds(up.plusDays(2))).containsExactly(CheckKind.LIGHT_LOOK);
+        assertThat(cells.kinds(up.plusDays(3))).isEmpty();
+    }
+
+    @Test
+    void what_has_ended_needs_nothing() {
+        Cases givenUp = Cases.cells().onMat(SOWN, END).sown().entered(SOWN.plusDays(30), EntryStep.GAVE_UP);
+
+        assertThat(givenUp.due(SOWN.plusDays(31))).isEmpty();
+    }
+
+    @Test
+    void a_request_that_still_waits_for_a_place_is_not_due() {
+        assertThat(Cases.cells().due(LocalDate.of(2027, 3, 20))).isEmpty();
+    }
+
+    @Test
+    void a_placed_sowing_is_due_when_its_stay_begins_and_stays_due() {
+        Cases placed = Cases.cells().onMat(SOWN, END);
+
+        assertThat(placed.kinds(SOWN)).containsExactly(CheckKind.SOW);
+        assertThat(placed.due(SOWN).get(0).remark()).isNull();
+        assertThat(placed.due(SOWN.plusDays(2)).get(0).remark()).isEqualTo("It was due on Wed 10 Mar.");
+    }
+
+    @Test
+    void seed_that_soaks_is_put_to_soak_the_day_before() {
+        Cases placed = Cases.cells().onMat(SOWN, END);
+
+        assertThat(placed.on(SOWN.minusDays(1)).step(Step.SOAK)).isPresent();
+        assertThat(placed.kinds(SOWN.minusDays(2))).isEmpty();
+        assertThat(placed.kinds(SOWN.minusDays(1))).containsExactly(CheckKind.SOAK);
+        placed.entered(SOWN.minusDays(1), EntryStep.SOAKED);
+        assertThat(placed.kinds(SOWN.minusDays(1))).isEmpty();
+        assertThat(placed.kinds(SOWN)).containsExactly(CheckKind.SOW);
+    }
+
+    @Test
+    void what_needs_no_mat_is_due_on_its_ideal_day() {
+        Cases lettuce = Cases.atRoomTemperature(Crops.LETTUCE);
+        LocalDate today = LocalDate.of(2027, 3, 1);
+        LocalDate ideal = lettuce.on(today).step(Step.SOW).orElseThrow().ideal();
+
+        assertThat(ideal).isAfter(today);
+        assertThat(lettuce.due(ideal.minusDays(2))).isEmpty();
+        assertThat(lettuce.kinds(ideal)).containsExactly(CheckKind.SOW);
+    }
+
+    private static @org.jspecify.annotations.Nullable String remark(Cases cases, LocalDate today) {
+        List<Check> due = cases.due(today);
+        return due.get(due.size() - 1).remark();
+    }
+}

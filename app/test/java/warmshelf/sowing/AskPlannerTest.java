@@ -1,0 +1,206 @@
+package warmshelf.sowing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+import warmshelf.allocation.Band;
+import warmshelf.allocation.Board;
+import warmshelf.allocation.MatSpace;
+import warmshelf.allocation.SpaceRequest;
+import warmshelf.allocation.Wish;
+import warmshelf.crop.Crop;
+import warmshelf.crop.CropCatalogue;
+import warmshelf.crop.Method;
+import warmshelf.testing.Crops;
+import warmshelf.timeline.Verdict;
+
+class AskPlannerTest {
+    private static final LocalDate MARCH = LocalDate.of(2027, 3, 1);
+    private static final MatSpace MAT = new MatSpace(
+            new UUID(0, 1), "M1", "Hall cellar", new Band(20, 32), 26, List.of(new UUID(1, 1), new UUID(1, 2)));
+    private static final SowingPlanner PLANNER = new SowingPlanner(CropCatalogue.bundled(), new GrowerFrost());
+
+    @Test
+    void in_time_the_plan_has_seeds_dates_and_free_places() {
+        AskPlan plan = plan(Crops.PEPPER, Method.CELLS, true, null, MARCH, MAT);
+
+        assertThat(plan.canBeSent()).isTrue();
+        assertThat(plan.celsius()).isEqualTo(26);
+        assertThat(plan.seeds().problem()).isNull();
+        assertThat(plan.offers()).isNotEmpty();
+        assertThat(plan.noSpace()).isNull();
+    }
+
+    @Test
+    void too_late_is_said_and_cannot_be_sent() {
+        AskPlan plan = plan(Crops.PEPPER, Method.CELLS, true, null, LocalDate.of(2027, 9, 1), MAT);
+
+        assertThat(plan.timeline().verdict()).isEqualTo(Verdict.TOO_LATE);
+        assertThat(plan.canBeSent()).isFalse();
+        assertThat(plan.wish()).isNull();
+        assertThat(AskPlanner.request(plan, new UUID(8, 8))).isEmpty();
+    }
+
+    @Test
+    void where_no_frost_is_known_a_day_under_cover_is_asked_for() {
+        AskPlanner.Outcome outcome = outcome("00000", Crops.PEPPER, ask(Method.CELLS, true, null), MARCH, MAT);
+
+        assertThat(outcome.plan()).isNull();
+        assertThat(outcome.problems())
+                .containsOnlyKeys("where")
+                .containsEntry(
+                        "where",
+                        "No frost dates are known for postcode 00000 (US), so nothing can be counted back from them."
+                                + " Choose 'under cover' and name the day the plants go out.");
+        assertThat(outcome("00000", Crops.PEPPER, ask(Method.CELLS, true, LocalDate.of(2027, 5, 20)), MARCH, MAT)
+                        .plan())
+                .isNotNull();
+    }
+
+    @Test
+    void seed_that_does_not_come_up_at_room_temperature_is_refused_with_what_it_likes() {
+        int refused = 0;
+        for (Crop crop : CropCatalogue.bundled().all()) {
+            AskPlanner.Outcome outcome = outcome("55804", crop, ask(Method.CELLS, false, null), MARCH, MAT);
+            boolean comesUp = CropCatalogue.bundled().responseOf(crop).at(20).isPresent();
+
+            assertThat(outcome.problems().containsKey("heat")).as(crop.id()).isEqualTo(!comesUp);
+            if (!comesUp) {
+                refused++;
+                assertThat(outcome.problems().get("heat"))
+                        .startsWith(crop.name() + " does not come up at 20 °C (68 °F); its seed likes ");
+            }
+        }
+        assertThat(refused).as("some crop needs more than a room").isPositive();
+    }
+
+    @Test
+    void the_days_of_a_request_stand_in_order_and_never_before_today() {
+        int asked = 0;
+        for (Crop crop : CropCatalogue.bundled().all()) {
+            for (LocalDate today = LocalDate.of(2027, 1, 4);
+                    today.isBefore(LocalDate.of(2027, 9, 1));
+                    today = today.plusDays(17)) {
+                AskPlan plan = outcome("55804", crop, ask(Method.BAG, true, null), today, MAT)
+                        .plan();
+                Wish wish = plan == null ? null : plan.wish();
+                if (plan == null || wish == null) {
+                    continue;
+                }
+                asked++;
+                assertThat(List.of(today, wish.earliest(), wish.ideal(), wish.latest()))
+                        .as("%s on %s", crop.id(), today)
+                        .isSorted();
+                SpaceRequest request = AskPlanner.request(plan, new UUID(8, 8)).orElseThrow();
+                assertThat(request.days()).isPositive();
+                assertThat(request.quarters()).isEqualTo(1);
+                assertThat(request.isWaiting()).isTrue();
+            }
+        }
+        assertThat(asked).isGreaterThan(100);
+    }
+
+    @Test
+    void without_warmth_no_mat_is_asked_for() {
+        AskPlan plan = plan(Crops.LETTUCE, Method.CELLS, false, null, MARCH, MAT);
+
+        assertThat(plan.wish()).isNull();
+        assertThat(plan.offers()).isEmpty();
+        assertThat(plan.noSpace()).isNull();
+        assertThat(plan.canBeSent()).isTrue();
+    }
+
+    @Test
+    void without_a_fitting_mat_the_reason_is_said_and_the_request_can_be_sent_all_the_same() {
+        MatSpace cool = new MatSpace(new UUID(0, 2), "M2", "Garage", new Band(10, 18), 15, List.of(new UUID(2, 1)));
+
+        AskPlan plan = plan(Crops.PEPPER, Method.CELLS, true, null, MARCH, cool);
+
+        assertThat(plan.noSpace())
+                .isEqualTo("No mat of the group holds " + plan.band().words() + ".");
+        assertThat(plan.canBeSent()).isTrue();
+    }
+
+    @Test
+    void too_many_cells_for_the_tray_are_laid_to_the_tray_and_too_many_for_a_bag_to_the_plants() {
+        AskForm.Ask halfTray = ask(60, Method.CELLS, true, null);
+        AskForm.Ask bag = ask(300, Method.BAG, true, null);
+
+        assertThat(outcome("55804", Crops.PEPPER, halfTray, MARCH, MAT).problems())
+                .containsOnlyKeys("container")
+                .hasEntrySatisfying("container", said -> assertThat(said).contains("this tray has 36"));
+        assertThat(outcome("55804", Crops.PEPPER, bag, MARCH, MAT).problems())
+                .containsOnlyKeys("plants")
+                .hasEntrySatisfying(
+                        "plants",
+                        said -> assertThat(said).contains("a bag holds 200").doesNotContain("tray"));
+    }
+
+    @Test
+    void what_frost_kills_is_planned_with_less_risk() {
+        assertThat(AskPlanner.usualRisk(Crops.PEPPER.hardiness())).isEqualTo(0.1);
+        assertThat(AskPlanner.usualRisk(Crops.KALE.hardiness())).isEqualTo(0.5);
+        assertThat(plan(Crops.PEPPER, Method.CELLS, true, null, MARCH, MAT)
+                        .asking()
+                        .risk())
+                .isEqualTo(0.1);
+    }
+
+    private static AskPlan plan(
+            Crop crop, Method method, boolean warm, @Nullable LocalDate cover, LocalDate today, MatSpace mat) {
+        AskPlanner.Outcome outcome = outcome("55804", crop, ask(method, warm, cover), today, mat);
+        AskPlan plan = outcome.plan();
+        if (plan == null) {
+            throw new AssertionError(outcome.problems());
+        }
+        return plan;
+    }
+
+    private static AskPlanner.Outcome outcome(
+            String postcode, Crop crop, AskForm.Ask ask, LocalDate today, MatSpace mat) {
+        Board board = new Board(today, today.plusDays(400), List.of(mat));
+        AskForm.Ask asked = withPacket(ask, crop);
+        return new AskPlanner(PLANNER, new Sowing.Grower(new UUID(1, 1), "Tom", "US", postcode), today, 2027)
+                .plan(asked, crop, List.of(), board);
+    }
+
+    private static AskForm.Ask ask(Method method, boolean warm, @Nullable LocalDate cover) {
+        return ask(6, method, warm, cover);
+    }
+
+    private static AskForm.Ask ask(int plants, Method method, boolean warm, @Nullable LocalDate cover) {
+        return new AskForm.Ask(
+                null,
+                null,
+                plants,
+                method,
+                warm,
+                method == Method.BAG ? Container.BAG : Container.HALF_TRAY,
+                72,
+                1,
+                0,
+                cover,
+                false,
+                "");
+    }
+
+    private static AskForm.Ask withPacket(AskForm.Ask ask, Crop crop) {
+        return new AskForm.Ask(
+                null,
+                new AskForm.Packet(crop, "Lantern Row", 2027, null, 19, 20, false),
+                ask.plants(),
+                ask.method(),
+                ask.warm(),
+                ask.container(),
+                ask.cellsInATray(),
+                ask.seedsPerCell(),
+                ask.chosenRisk(),
+                ask.underCoverOn(),
+                ask.acceptFewer(),
+                ask.note());
+    }
+}
