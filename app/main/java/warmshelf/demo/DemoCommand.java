@@ -49,16 +49,15 @@ public final class DemoCommand implements Callable<Integer> {
         try {
             Settings settings = options.read(environment(temporary));
             Database database = settings.openDatabase();
-            CountDownLatch stopped = new CountDownLatch(1);
-            Server server = start(settings, database);
+            // From here on, since filling takes a moment in which someone may stop it.
             Runtime.getRuntime().addShutdownHook(new Thread(() -> {
-                server.close();
                 database.close();
                 delete(temporary);
-                stopped.countDown();
             }));
-            announce(server, database);
-            stopped.await();
+            try (Server server = start(settings, database)) {
+                announce(server, database);
+                new CountDownLatch(1).await();
+            }
             return 0;
         } catch (RuntimeException notStarted) {
             delete(temporary);
