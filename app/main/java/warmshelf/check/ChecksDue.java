@@ -94,7 +94,7 @@ public final class ChecksDue {
 
     private static List<Check> growingOn(LocalDate today, Subject subject) {
         List<Check> due = new ArrayList<>();
-        nextStep(subject.progress().stage())
+        nextStep(subject)
                 .ifPresent(kind -> kind.timelineStep()
                         .flatMap(subject::step)
                         .filter(step -> !today.isBefore(step.ideal()))
@@ -106,14 +106,19 @@ public final class ChecksDue {
         return due;
     }
 
-    private static Optional<CheckKind> nextStep(SowingStage stage) {
-        return switch (stage) {
-            case UNDER_LIGHT -> Optional.of(CheckKind.FIRST_FEED);
-            case FED -> Optional.of(CheckKind.POT_ON);
-            case POTTED_ON -> Optional.of(CheckKind.HARDEN_OFF);
-            case HARDENING_OFF -> Optional.of(CheckKind.PLANT_OUT);
-            default -> Optional.empty();
+    /** Quick crops are not potted on: the next step is the next that the timeline has. */
+    private static Optional<CheckKind> nextStep(Subject subject) {
+        List<CheckKind> ahead = switch (subject.progress().stage()) {
+            case UNDER_LIGHT ->
+                List.of(CheckKind.FIRST_FEED, CheckKind.POT_ON, CheckKind.HARDEN_OFF, CheckKind.PLANT_OUT);
+            case FED -> List.of(CheckKind.POT_ON, CheckKind.HARDEN_OFF, CheckKind.PLANT_OUT);
+            case POTTED_ON -> List.of(CheckKind.HARDEN_OFF, CheckKind.PLANT_OUT);
+            case HARDENING_OFF -> List.of(CheckKind.PLANT_OUT);
+            default -> List.of();
         };
+        return ahead.stream()
+                .filter(kind -> kind.timelineStep().flatMap(subject::step).isPresent())
+                .findFirst();
     }
 
     private static @Nullable String late(LocalDate today, LocalDate dueOn) {

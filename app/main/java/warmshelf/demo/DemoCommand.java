@@ -13,12 +13,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 import warmshelf.BadInput;
+import warmshelf.Causes;
 import warmshelf.Server;
 import warmshelf.Settings;
 import warmshelf.SettingsOptions;
@@ -49,21 +52,26 @@ public final class DemoCommand implements Callable<Integer> {
         try {
             Settings settings = options.read(environment(temporary));
             Database database = settings.openDatabase();
-            CountDownLatch stopped = new CountDownLatch(1);
+            AtomicReference<@Nullable Server> running = new AtomicReference<>();
+            // Before filling, which takes a moment in which someone may stop it.
+            Runtime.getRuntime().addShutdownHook(new Thread(() -> stop(running.get(), database, temporary)));
             Server server = start(settings, database);
-            Runtime.getRuntime().addShutdownHook(new Thread(() -> {
-                server.close();
-                database.close();
-                delete(temporary);
-                stopped.countDown();
-            }));
+            running.set(server);
             announce(server, database);
-            stopped.await();
+            new CountDownLatch(1).await();
             return 0;
         } catch (RuntimeException notStarted) {
             delete(temporary);
             throw notStarted;
         }
+    }
+
+    private static void stop(@Nullable Server server, Database database, Path temporary) {
+        if (server != null) {
+            server.close();
+        }
+        database.close();
+        delete(temporary);
     }
 
     /** A folder or database set for a real group is not the demo's business: only what the command line names counts. */
@@ -87,6 +95,11 @@ public final class DemoCommand implements Callable<Integer> {
             return Server.start(settings, database, clock);
         } catch (RuntimeException notStarted) {
             database.close();
+            if (Causes.has(notStarted, java.net.BindException.class)) {
+                throw new BadInput(
+                        "Port %d at %s cannot be used; another program may have it. Choose another by --port."
+                                .formatted(settings.port(), settings.host()));
+            }
             throw notStarted;
         }
     }

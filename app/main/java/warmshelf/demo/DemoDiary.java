@@ -4,7 +4,9 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import warmshelf.allocation.Board;
 import warmshelf.allocation.FirstFit;
 import warmshelf.allocation.Offer;
@@ -26,6 +28,8 @@ final class DemoDiary {
     private final DemoSeason season;
     private final UUID coordinator;
     private final DemoRound round;
+    private final Map<String, String> near = DemoTable.rows("members.csv").stream()
+            .collect(Collectors.toMap(row -> row.get("name"), row -> row.get("near")));
 
     DemoDiary(DemoHouse house, DemoClock clock, DemoSeason season, DemoRota rota, UUID coordinator) {
         this.house = house;
@@ -93,7 +97,7 @@ final class DemoDiary {
                 .formatted(plant.sowing().crop().name());
     }
 
-    /** On the day itself; mats rather at their usual temperature, so that others find theirs. */
+    /** On the day itself; mats rather at their usual temperature, so that others find theirs; then the nearer site. */
     private Offer bestOffer(DemoPlant plant, Board board, LocalDate day) {
         SpaceRequest request = java.util.Objects.requireNonNull(plant.request());
         Wish wish = new Wish(
@@ -104,11 +108,16 @@ final class DemoDiary {
                 plant.start(),
                 request.band(),
                 house.planner().daysAt(Asking.of(plant.sowing()), day, request.days()));
+        String nearer = DemoTable.known(near, plant.row().member());
         return new FirstFit(board, day)
                 .offers(wish, Integer.MAX_VALUE).stream()
-                        .min(Comparator.comparingInt((Offer offer) ->
-                                Math.abs(offer.celsius() - offer.mat().usualC())))
+                        .min(Comparator.comparingInt(DemoDiary::degreesOffUsual)
+                                .thenComparing(offer -> !offer.mat().where().startsWith(nearer)))
                         .orElseThrow(() -> new IllegalStateException("the demo has no room for " + plant.row()));
+    }
+
+    private static int degreesOffUsual(Offer offer) {
+        return Math.abs(offer.celsius() - offer.mat().usualC());
     }
 
     private void warm(DemoPlant plant, double celsius) {

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -75,7 +76,7 @@ final class DemoSeason {
         DemoPlanting.Decided decided = planting.decide(row, grower, crop);
         Asking asking = decided.asking();
         GerminationShare.Uncertain share = share(boxed, crop, asking.season());
-        int seeds = seeds(row, share);
+        Amount amount = amount(row, share);
         Sowing sowing = new Sowing(
                 UUID.randomUUID(),
                 grower,
@@ -84,13 +85,13 @@ final class DemoSeason {
                 boxed.id(),
                 row.variety(),
                 boxed.lot().treated(),
-                row.plants(),
+                amount.plants(),
                 row.method(),
                 row.warm(),
                 row.container(),
-                seeds,
+                amount.seeds(),
                 1,
-                seeds,
+                amount.seeds(),
                 asking.risk(),
                 asking.underCoverOn(),
                 SowingStage.PLANNED,
@@ -125,14 +126,22 @@ final class DemoSeason {
         return asKept.share(crop, boxed.tests(), season);
     }
 
-    /** As many as the asking page would name, or as fit: 'sow what is left' is ticked. */
-    private static int seeds(DemoSowing row, GerminationShare share) {
+    /**
+     * What is sown: as the asking page reckons; where it does not fit, people ask for fewer plants, and of
+     * hopeless seed they sow all that fits.
+     */
+    private static Amount amount(DemoSowing row, GerminationShare share) {
         int fit = row.container() == Container.BAG
                 ? SEEDS_OF_A_BAG
                 : CELLS_OF_A_TRAY * row.container().quarters() / 4;
-        int wanted = SeedCount.of(new SeedQuestion(row.plants(), CONFIDENCE, share, SURVIVAL, 1))
-                .map(SeedCount::seeds)
-                .orElse(fit);
-        return Math.min(fit, wanted);
+        for (int plants = row.plants(); plants >= 1; plants--) {
+            Optional<SeedCount> count = SeedCount.of(new SeedQuestion(plants, CONFIDENCE, share, SURVIVAL, 1));
+            if (count.isPresent() && count.get().seeds() <= fit) {
+                return new Amount(plants, count.get().seeds());
+            }
+        }
+        return new Amount(row.plants(), fit);
     }
+
+    private record Amount(int plants, int seeds) {}
 }

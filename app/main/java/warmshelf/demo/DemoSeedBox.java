@@ -12,8 +12,8 @@ import warmshelf.seed.NewLot;
 
 /** Fills the demo's seed box. */
 final class DemoSeedBox {
-    /** Packets for the coming season are sold from about two months before the year's end. */
-    private static final int PACKED_AHEAD_DAYS = 60;
+    /** Packets for the coming year are in the shops from about September on. */
+    private static final int PACKED_AHEAD_MONTHS = 4;
 
     private final DemoHouse house;
     private final Map<String, UUID> members;
@@ -42,7 +42,7 @@ final class DemoSeedBox {
     }
 
     private NewLot lot(CSVRecord row) {
-        int newest = today.minusDays(PACKED_AHEAD_DAYS).getYear();
+        int newest = today.plusMonths(PACKED_AHEAD_MONTHS).getYear();
         return new NewLot(
                 row.get("crop"),
                 row.get("variety"),

@@ -135,12 +135,12 @@ final class DemoVisit {
 
     private void moveToCells(Round.Item item, DemoPlant plant, LocalDate day, UUID person) {
         int roots = plant.rootsOn(day);
-        if (roots == item.subject().progress().moved() || roots == 0) {
-            return;
-        }
         boolean lastChance = day.equals(season.today().minusDays(1));
         boolean finished =
                 mayBecome(plant, SowingStage.IN_CELLS) && (plant.bagIsDone(day) || (lastChance && isDueInCells(plant)));
+        if (roots == 0 || (roots == item.subject().progress().moved() && !finished)) {
+            return;
+        }
         plant.move(roots);
         DemoTick move =
                 new DemoTick(EntryStep.MOVED_TO_CELLS, day).sprouted(roots).moved(roots);
