@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
@@ -124,9 +125,11 @@ class RoundTest {
                 .looked(TODAY, 6)
                 .entered(TODAY, EntryStep.MOVED_TO_CELLS, null, 4, false);
 
-        assertThat(item(onMat, TODAY).asksForLight()).isTrue();
-        assertThat(item(partlyMoved, TODAY).has("MOVE_TO_CELLS")).isTrue();
-        assertThat(item(partlyMoved, TODAY).asksForLight()).isFalse();
+        assertThat(Objects.requireNonNull(item(onMat, TODAY)).asksForLight()).isTrue();
+        assertThat(Objects.requireNonNull(item(partlyMoved, TODAY)).has("MOVE_TO_CELLS"))
+                .isTrue();
+        assertThat(Objects.requireNonNull(item(partlyMoved, TODAY)).asksForLight())
+                .isFalse();
     }
 
     @ParameterizedTest
