@@ -28,15 +28,13 @@ import warmshelf.sowing.SowingStore;
 
 /** Keeps ticks: the entry, the stage it leads to and what it does to the sowing's space, all in one transaction. */
 public final class TickStore {
-    /** How much longer a tray may lie when seed is slow and nobody waits for the place. */
-    private static final int EXTENSION_DAYS = 3;
-
     private final DSLContext sql;
     private final Audit audit;
     private final SowingStore sowings;
     private final EntryStore entries;
     private final StayStore stays;
     private final LotStore lots;
+    private final SlowSeedStore slowSeed;
 
     public TickStore(
             Database database, Audit audit, SowingStore sowings, EntryStore entries, StayStore stays, LotStore lots) {
@@ -46,6 +44,7 @@ public final class TickStore {
         this.entries = entries;
         this.stays = stays;
         this.lots = lots;
+        this.slowSeed = new SlowSeedStore(database, sowings, entries, stays);
     }
 
     /**
@@ -57,7 +56,8 @@ public final class TickStore {
         try {
             TickOutcome outcome = sql.transactionResult(inside -> keep(inside.dsl(), sowingId, tick, lightUntil, by));
             return outcome instanceof TickOutcome.Kept kept && !kept.again()
-                    ? new TickOutcome.Kept(kept.stage(), false, extendIfSlow(sowingId, kept.stage(), tick.seenOn(), by))
+                    ? new TickOutcome.Kept(
+                            kept.stage(), false, slowSeed.extend(sowingId, kept.stage(), tick.seenOn(), by))
                     : outcome;
         } catch (SpaceClash clash) {
             return new TickOutcome.Refused(409, clash.sentence());
@@ -177,50 +177,5 @@ public final class TickStore {
                     : tick.seenOn().plusDays(1);
             stays.layUnderLight(tx, sowing.id(), new Spot(light.placeId(), light.slot(), tick.seenOn(), to), by);
         }
-    }
-
-    /** Slow seed keeps its place a few days at a time, for as long as nobody else has been promised it. */
-    private String extendIfSlow(UUID sowingId, SowingStage stage, LocalDate day, UUID by) {
-        if (!stage.isWaitingForSeed() && stage != SowingStage.EMERGED) {
-            return "";
-        }
-        Optional<Stay> ending = endingOrLapsed(sowingId, day);
-        if (ending.isEmpty()) {
-            return "";
-        }
-        Stay stay = ending.get();
-        String until = stay.covers(day)
-                ? "Its place was to be free tomorrow; "
-                : "Its place had been free since %s; ".formatted(stay.to());
-        try {
-            LocalDate to = day.plusDays(1 + EXTENSION_DAYS);
-            sql.transaction(inside -> stays.extend(inside.dsl(), stay, to, by));
-            return until + "it keeps it until %s.".formatted(to.minusDays(1));
-        } catch (SpaceClash clash) {
-            return "Its place is promised from %s on: %s Please tell a coordinator."
-                    .formatted(stay.covers(day) ? "tomorrow" : stay.to(), clash.sentence());
-        }
-    }
-
-    /** The stay that ends with the day, or one on a mat that ran out while nobody looked and the seed still lies there. */
-    private Optional<Stay> endingOrLapsed(UUID sowingId, LocalDate day) {
-        List<Stay> begun = StayBookStore.ofSowing(sql, sowingId).stream()
-                .filter(stay -> stay.isBegunBy(day))
-                .toList();
-        if (begun.isEmpty()) {
-            return Optional.empty();
-        }
-        Stay last = begun.get(begun.size() - 1);
-        boolean lapsed = !last.covers(day) && last.isOnMat() && isWhereItWasSown(sowingId);
-        return begun.stream()
-                .filter(stay -> stay.covers(day) && !stay.to().isAfter(day.plusDays(1)))
-                .findFirst()
-                .or(() -> lapsed ? Optional.of(last) : Optional.empty());
-    }
-
-    private boolean isWhereItWasSown(UUID sowingId) {
-        Sowing sowing = sowings.find(sowingId).orElseThrow();
-        return Progress.of(sowing.method(), sowing.seeds(), entries.ofSowing(sql, sowingId))
-                .isWhereItWasSown(sowing.method());
     }
 }

@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
@@ -125,11 +124,9 @@ class RoundTest {
                 .looked(TODAY, 6)
                 .entered(TODAY, EntryStep.MOVED_TO_CELLS, null, 4, false);
 
-        assertThat(Objects.requireNonNull(item(onMat, TODAY)).asksForLight()).isTrue();
-        assertThat(Objects.requireNonNull(item(partlyMoved, TODAY)).has("MOVE_TO_CELLS"))
-                .isTrue();
-        assertThat(Objects.requireNonNull(item(partlyMoved, TODAY)).asksForLight())
-                .isFalse();
+        assertThat(onM1(onMat).asksForLight()).isTrue();
+        assertThat(onM1(partlyMoved).has("MOVE_TO_CELLS")).isTrue();
+        assertThat(onM1(partlyMoved).asksForLight()).isFalse();
     }
 
     @ParameterizedTest
@@ -141,6 +138,10 @@ class RoundTest {
     @Test
     void a_mat_nobody_read_is_not_off() {
         assertThat(new Round.MatReading(M1, "M1", 26, null, "").isOff()).isFalse();
+    }
+
+    private static Round.Item onM1(Cases cases) {
+        return round(cases).stops().get(1).items().get(0);
     }
 
     private static Round round(Cases... cases) {

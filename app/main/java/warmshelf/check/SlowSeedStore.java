@@ -1,0 +1,82 @@
+package warmshelf.check;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.jooq.DSLContext;
+import warmshelf.allocation.SpaceClash;
+import warmshelf.allocation.Stay;
+import warmshelf.allocation.StayBookStore;
+import warmshelf.allocation.StayStore;
+import warmshelf.db.Database;
+import warmshelf.sowing.EntryStore;
+import warmshelf.sowing.Progress;
+import warmshelf.sowing.Sowing;
+import warmshelf.sowing.SowingStage;
+import warmshelf.sowing.SowingStore;
+
+/** Slow seed keeps its place a few days at a time, for as long as nobody else has been promised it. */
+final class SlowSeedStore {
+    /** How much longer a tray may lie when seed is slow and nobody waits for the place. */
+    private static final int EXTENSION_DAYS = 3;
+
+    private final DSLContext sql;
+    private final SowingStore sowings;
+    private final EntryStore entries;
+    private final StayStore stays;
+
+    SlowSeedStore(Database database, SowingStore sowings, EntryStore entries, StayStore stays) {
+        this.sql = database.sql();
+        this.sowings = sowings;
+        this.entries = entries;
+        this.stays = stays;
+    }
+
+    /**
+     * Lets what is slow keep its place, where it is about to run out or has.
+     *
+     * @return what the person who looked should know of it, or empty
+     */
+    String extend(UUID sowingId, SowingStage stage, LocalDate day, UUID by) {
+        if (!stage.isWaitingForSeed() && stage != SowingStage.EMERGED) {
+            return "";
+        }
+        Optional<Stay> ending = endingOrLapsed(sowingId, day);
+        if (ending.isEmpty()) {
+            return "";
+        }
+        Stay stay = ending.get();
+        String until = stay.covers(day)
+                ? "Its place was to be free tomorrow; "
+                : "Its place had been free since %s; ".formatted(stay.to());
+        try {
+            LocalDate to = day.plusDays(1 + EXTENSION_DAYS);
+            sql.transaction(inside -> stays.extend(inside.dsl(), stay, to, by));
+            return until + "it keeps it until %s.".formatted(to.minusDays(1));
+        } catch (SpaceClash clash) {
+            return "Its place is promised from %s on: %s Please tell a coordinator."
+                    .formatted(stay.covers(day) ? "tomorrow" : stay.to(), clash.sentence());
+        }
+    }
+
+    /** The stay that ends with the day, or one on a mat that ran out while nobody looked and the seed still lies there. */
+    private Optional<Stay> endingOrLapsed(UUID sowingId, LocalDate day) {
+        List<Stay> begun = StayBookStore.ofSowing(sql, sowingId).stream()
+                .filter(stay -> stay.isBegunBy(day))
+                .toList();
+        return begun.stream()
+                .filter(stay -> stay.covers(day) && !stay.to().isAfter(day.plusDays(1)))
+                .findFirst()
+                .or(() -> begun.stream()
+                        .filter(Stay::isOnMat)
+                        .reduce((earlier, later) -> later)
+                        .filter(last -> !last.covers(day) && isWhereItWasSown(sowingId)));
+    }
+
+    private boolean isWhereItWasSown(UUID sowingId) {
+        Sowing sowing = sowings.find(sowingId).orElseThrow();
+        return Progress.of(sowing.method(), sowing.seeds(), entries.ofSowing(sql, sowingId))
+                .isWhereItWasSown(sowing.method());
+    }
+}
