@@ -32,7 +32,7 @@ public final class AskPages implements Pages {
             new Choice("cells", "Cells: sown in a tray"),
             new Choice("bag", "Bag: pre-sprouted in damp paper on the mat, then moved into cells"));
     private static final List<Choice> HEATS = List.of(
-            new Choice("warm", "Warm: on one of the group's mats"),
+            new Choice("warm", "Warm: on one of the group’s mats"),
             new Choice("room", "Not warm: at room temperature"));
     private static final List<Choice> CONTAINERS = List.of(
             new Choice("half-tray", "Half a tray"),

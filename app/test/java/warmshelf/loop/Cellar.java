@@ -27,7 +27,12 @@ public final class Cellar implements AutoCloseable {
 
     /** One site, one rack; the top shelf has two mats of two places, the shelf below is lit and has four. */
     public static Cellar open() {
-        Cellar cellar = new Cellar(TestGroup.open());
+        return in(TestGroup.open());
+    }
+
+    /** The same in a group that has no site yet. */
+    public static Cellar in(TestGroup group) {
+        Cellar cellar = new Cellar(group);
         cellar.build();
         return cellar;
     }
@@ -73,6 +78,15 @@ public final class Cellar implements AutoCloseable {
         Matcher found = Pattern.compile(pattern).matcher(body);
         assertThat(found.find()).as("'" + pattern + "' on the page").isTrue();
         return found.group(1);
+    }
+
+    /** Every text that the pattern's group finds on a page, in order. */
+    public static List<String> all(String body, String pattern) {
+        return Pattern.compile(pattern)
+                .matcher(body)
+                .results()
+                .map(found -> found.group(1))
+                .toList();
     }
 
     /** What a member types to ask for ten mild peppers in half a tray. */

@@ -1,0 +1,92 @@
+package warmshelf.browser;
+
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.BrowserType;
+import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.options.ColorScheme;
+import com.microsoft.playwright.options.Cookie;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Stream;
+import warmshelf.testing.Everything;
+import warmshelf.testing.Person;
+import warmshelf.testing.TestGroup;
+
+/**
+ * A real browser without a window. It is the one named by the system property or environment variable WARMSHELF_CHROMIUM,
+ * else the machine's own; a test is skipped as {@link Everything} says where there is none.
+ */
+final class Chromium implements AutoCloseable {
+    private static final String NAMED = "WARMSHELF_CHROMIUM";
+    private static final List<String> USUAL_PLACES =
+            List.of("/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome");
+    private static final List<String> QUIET = List.of(
+            "--no-sandbox",
+            "--disable-gpu",
+            "--disable-quic",
+            "--no-first-run",
+            "--disable-background-networking",
+            "--disable-component-update",
+            "--disable-sync");
+    private static final int PATIENCE_MS = 60_000;
+
+    private final Playwright playwright;
+    private final Browser browser;
+
+    private Chromium(Path executable) {
+        playwright = Playwright.create(
+                new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
+        browser = playwright
+                .chromium()
+                .launch(new BrowserType.LaunchOptions()
+                        .setExecutablePath(executable)
+                        .setArgs(QUIET)
+                        .setTimeout(PATIENCE_MS));
+    }
+
+    static Chromium open() {
+        List<Path> found = Stream.concat(
+                        Stream.of(System.getProperty(NAMED), System.getenv(NAMED))
+                                .filter(Objects::nonNull),
+                        USUAL_PLACES.stream())
+                .map(Path::of)
+                .filter(Files::isExecutable)
+                .toList();
+        Everything.require(!found.isEmpty(), "Chromium");
+        return new Chromium(found.get(0));
+    }
+
+    /** A fresh profile on a screen, with scripts or without. */
+    BrowserContext on(Screen screen, boolean scripts) {
+        BrowserContext context = browser.newContext(new Browser.NewContextOptions()
+                .setViewportSize(screen.width(), screen.height())
+                .setHasTouch(screen.touch())
+                .setJavaScriptEnabled(scripts)
+                .setColorScheme(ColorScheme.LIGHT)
+                .setLocale("en-US"));
+        context.setDefaultTimeout(PATIENCE_MS);
+        return context;
+    }
+
+    /** A fresh profile on which somebody is signed in already. */
+    BrowserContext on(Screen screen, TestGroup group, Person person) {
+        BrowserContext context = on(screen, true);
+        String session = Objects.requireNonNull(group.signedIn(person).cookie("warmshelf"));
+        context.addCookies(List.of(new Cookie("warmshelf", session).setUrl(address(group))));
+        return context;
+    }
+
+    static String address(TestGroup group) {
+        return "http://127.0.0.1:" + group.server().port();
+    }
+
+    @Override
+    public void close() {
+        browser.close();
+        playwright.close();
+    }
+}

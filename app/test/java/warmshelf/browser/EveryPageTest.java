@@ -1,0 +1,78 @@
+package warmshelf.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.Page;
+import java.util.HashMap;
+import java.util.Map;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import warmshelf.testing.Person;
+import warmshelf.testing.TestGroup;
+
+/**
+ * Every page of a group in spring, walked once on a phone and once on a desktop. The accessibility rules are those of the
+ * checker axe-core for WCAG 2.0, 2.1 and 2.2, levels A and AA.
+ */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class EveryPageTest {
+    private final Findings findings = new Findings();
+
+    @BeforeAll
+    void walk() {
+        try (Chromium chromium = Chromium.open();
+                SpringGroup spring = SpringGroup.open();
+                TestGroup unopened = TestGroup.unopened();
+                TestGroup bare = TestGroup.open()) {
+            for (Screen screen : new Screen[] {Screen.PHONE, Screen.DESKTOP}) {
+                walk(chromium, spring, screen);
+                Page stranger = chromium.on(screen, true).newPage();
+                look(
+                        stranger,
+                        screen,
+                        "open",
+                        Chromium.address(unopened) + unopened.openingPath().orElseThrow());
+                Page coordinator =
+                        chromium.on(screen, bare, bare.coordinator()).newPage();
+                for (String path : new String[] {"/sites", "/racks", "/weeks", "/seeds", "/duty", "/requests"}) {
+                    look(coordinator, screen, "a bare group's " + path, Chromium.address(bare) + path);
+                }
+            }
+        }
+    }
+
+    private void walk(Chromium chromium, SpringGroup spring, Screen screen) {
+        Map<String, Page> pages = new HashMap<>();
+        for (PageVisit visit : spring.pages()) {
+            Person visitor = visit.visitor();
+            Page page = visitor == null
+                    ? pages.computeIfAbsent(
+                            "", nobody -> chromium.on(screen, true).newPage())
+                    : pages.computeIfAbsent(
+                            visitor.name(),
+                            name -> chromium.on(screen, spring.group(), visitor).newPage());
+            look(page, screen, visit.name(), Chromium.address(spring.group()) + visit.path());
+        }
+    }
+
+    private void look(Page page, Screen screen, String name, String address) {
+        findings.look(page, name + " on a " + screen.name().toLowerCase(java.util.Locale.ROOT), address, screen.touch());
+    }
+
+    @Test
+    void no_page_breaks_an_accessibility_rule_by_day_or_in_the_dark() {
+        assertThat(findings.of("accessibility")).isEmpty();
+    }
+
+    @Test
+    void no_page_is_scrolled_sideways_at_390_or_320_pixels() {
+        assertThat(findings.of("width")).isEmpty();
+    }
+
+    @Test
+    void no_page_logs_an_error_or_breaks_the_content_policy() {
+        assertThat(findings.of("console")).isEmpty();
+    }
+}

@@ -1,0 +1,118 @@
+package warmshelf.browser;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.deque.html.axecore.results.Rule;
+import com.microsoft.playwright.ConsoleMessage;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.ColorScheme;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Consumer;
+
+/** What a browser found wrong while it walked some pages: sentences by kind, each beginning with the page's name. */
+final class Findings {
+    /** The levels A and AA of WCAG 2.0, 2.1 and 2.2, as the checker axe-core labels its rules. */
+    private static final List<String> WCAG = List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa");
+
+    private static final String PAST_THE_EDGE =
+            """
+            width => document.scrollingElement.scrollWidth <= width ? [] : [...document.querySelectorAll('body *')]
+                .filter(e => e.getBoundingClientRect().right > width + 1 && !e.closest('[tabindex="0"], svg'))
+                .map(e => e.tagName.toLowerCase() + '.' + e.getAttribute('class')).slice(0, 4)
+                .concat(document.scrollingElement.scrollWidth + ' px')
+            """;
+
+    private final Map<String, List<String>> byKind = new TreeMap<>();
+
+    List<String> of(String kind) {
+        return byKind.getOrDefault(kind, List.of());
+    }
+
+    /** Opens a page, unfolds what is folded on it, and looks at it by day and in the dark. */
+    void look(Page page, String name, String address, boolean narrowToo) {
+        Consumer<ConsoleMessage> listener = message -> {
+            if (message.type().equals("error") && !ownStatus(message, address)) {
+                add("console", name + ": " + message.text());
+            }
+        };
+        page.onConsoleMessage(listener);
+        page.navigate(address);
+        unfold(page);
+        check(page, name, WCAG);
+        page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.DARK));
+        checkContrast(page, name + " in the dark");
+        page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.LIGHT));
+        measure(page, name);
+        if (narrowToo) {
+            int width = page.viewportSize().width;
+            int height = page.viewportSize().height;
+            page.setViewportSize(Screen.NARROW.width(), Screen.NARROW.height());
+            measure(page, name + " at " + Screen.NARROW.width() + " px");
+            page.setViewportSize(width, height);
+        }
+        page.offConsoleMessage(listener);
+    }
+
+    private static void unfold(Page page) {
+        page.evaluate("() => document.querySelectorAll('main details').forEach(folded => folded.open = true)");
+    }
+
+    private void check(Page page, String name, List<String> tags) {
+        report(
+                name,
+                new AxeBuilder(page)
+                        .setLegacyMode(true)
+                        .withTags(tags)
+                        .analyze()
+                        .getViolations());
+    }
+
+    /** Only the colours change in the dark. */
+    private void checkContrast(Page page, String name) {
+        report(
+                name,
+                new AxeBuilder(page)
+                        .setLegacyMode(true)
+                        .withRules(List.of("color-contrast"))
+                        .analyze()
+                        .getViolations());
+    }
+
+    private void report(String name, List<Rule> violations) {
+        violations.forEach(rule -> add(
+                "accessibility",
+                "%s: %s (%s) at %s"
+                        .formatted(
+                                name,
+                                rule.getHelp(),
+                                rule.getId(),
+                                rule.getNodes().stream()
+                                        .limit(3)
+                                        .map(node -> node.getHtml())
+                                        .toList())));
+    }
+
+    private void measure(Page page, String name) {
+        List<?> past = (List<?>) page.evaluate(PAST_THE_EDGE, page.viewportSize().width);
+        if (!past.isEmpty()) {
+            add("width", name + ": " + past);
+        }
+    }
+
+    /** A browser writes the status of a page that answers 4xx or 5xx to its console; that is no fault of the page. */
+    private static boolean ownStatus(ConsoleMessage message, String address) {
+        return message.text().startsWith("Failed to load resource") && message.location().startsWith(address);
+    }
+
+    private void add(String kind, String sentence) {
+        byKind.computeIfAbsent(kind, unused -> new ArrayList<>()).add(sentence);
+    }
+
+    @Override
+    public String toString() {
+        return Arrays.toString(byKind.entrySet().toArray());
+    }
+}

@@ -1,0 +1,252 @@
+package warmshelf.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import warmshelf.loop.Cellar;
+import warmshelf.testing.Answer;
+import warmshelf.testing.Browser;
+import warmshelf.testing.TestGroup;
+import warmshelf.web.Role;
+
+/** A group in the middle of its spring: sowings at many stages, requests that wait, long names, and a page that fails. */
+final class SpringGroup implements AutoCloseable {
+    private static final String LONG_NOTE =
+            "The label is on the short side; please keep it away from the door, the last one dried out there.";
+
+    private final Cellar cellar;
+    private final String underLight;
+    private final String inTheBag;
+    private final String onTheMat;
+    private final String unheated;
+    private final String refused;
+    private final String placed;
+    private final String waiting;
+    private final String givenUp;
+
+    private SpringGroup(Cellar cellar) {
+        this.cellar = cellar;
+        addGreenhouse();
+        underLight = placed(cellar.ask(asking("pepper", "Lantern Row", Map.of())));
+        inTheBag = placed(cellar.ask(asking("pepper-very-hot", "Ember Chocolate", Map.of("method", "bag"))));
+        givenUp = cellar.ask(asking("lettuce", "Winter Bowl", Map.of("heat", "room")));
+        passUntil(LocalDate.of(2027, 3, 26));
+        sow(underLight, inTheBag, givenUp);
+        passUntil(LocalDate.of(2027, 4, 5));
+        entry(underLight, Map.of("step", "look", "sprouted", "14"));
+        entry(inTheBag, Map.of("step", "look", "sprouted", "3"));
+        entry(
+                underLight,
+                Map.of(
+                        "step",
+                        "under-light",
+                        "lightPlace",
+                        cellar.lightPlaces(underLight).get(0)));
+        onTheMat = placed(cellar.ask(asking("tomato", "Amish Paste from the long garden", Map.of("plants", "12"))));
+        passUntil(LocalDate.of(2027, 4, 12));
+        sow(onTheMat);
+        unheated = cellar.ask(asking("kale", "Curly Blue", Map.of("heat", "room", "note", LONG_NOTE)));
+        sow(unheated);
+        entry(givenUp, Map.of("step", "gave-up"));
+        refused = cellar.ask(asking("tomato", "Late Giant", Map.of()));
+        posted("/requests/" + refused + "/refusal", Map.of("reason", "The mats are off that week."));
+        placed = placed(cellar.ask(asking("basil", "Sweet Large", Map.of())));
+        waiting = cellar.ask(asking("tomato", "Black Plum", Map.of("note", LONG_NOTE)));
+        cellar.ask(asking("eggplant", "Long Purple", Map.of("container", "tray")));
+        passUntil(LocalDate.of(2027, 4, 16));
+        entry(onTheMat, Map.of("step", "look", "nothing", "0"));
+        keepTheRota();
+    }
+
+    static SpringGroup open() {
+        return new SpringGroup(Cellar.in(TestGroup.with(routes -> routes.get(
+                "/broken",
+                ctx -> {
+                    throw new IllegalStateException("for a test of the fault page");
+                },
+                Role.ANYONE))));
+    }
+
+    TestGroup group() {
+        return cellar.group();
+    }
+
+    /** Every page there is, with who looks at it. */
+    List<PageVisit> pages() {
+        List<PageVisit> pages = new ArrayList<>(pagesOfMembers());
+        pages.addAll(pagesOfCoordinators());
+        pages.addAll(pagesOfStrangers());
+        return pages;
+    }
+
+    private List<PageVisit> pagesOfMembers() {
+        var member = group().member();
+        var idle = group().onDuty();
+        return List.of(
+                new PageVisit("today, mine", "/today?show=mine", member),
+                new PageVisit("today, the round", "/today?show=all", member),
+                new PageVisit("today, empty", "/today?show=mine", idle),
+                new PageVisit("ask", "/ask", member),
+                new PageVisit("ask, wrong", "/ask/plan?lot=new&plants=none&crop=", member),
+                new PageVisit("plan", "/ask/plan?" + planQuery(), member),
+                new PageVisit("plan, too late", "/ask/plan?" + planQuery().replace("crop=pepper", "crop=leek"), member),
+                new PageVisit("sowings", "/sowings", member),
+                new PageVisit("sowings, empty", "/sowings", idle),
+                new PageVisit("sowing under light", "/sowings/" + underLight, member),
+                new PageVisit("sowing in a bag", "/sowings/" + inTheBag, member),
+                new PageVisit("sowing on a mat", "/sowings/" + onTheMat, member),
+                new PageVisit("sowing at home", "/sowings/" + unheated, member),
+                new PageVisit("sowing refused", "/sowings/" + refused, member),
+                new PageVisit("sowing placed", "/sowings/" + placed, member),
+                new PageVisit("sowing waiting", "/sowings/" + waiting, member),
+                new PageVisit("sowing given up", "/sowings/" + givenUp, member),
+                new PageVisit("entry", "/sowings/" + onTheMat + "/entry", member),
+                new PageVisit("entry for a bag", "/sowings/" + inTheBag + "/entry", member),
+                new PageVisit("racks", "/racks", member),
+                new PageVisit("weeks", "/weeks", member),
+                new PageVisit("seed box", "/seeds", member),
+                new PageVisit("seed box, nothing found", "/seeds?q=turnip", member),
+                new PageVisit("lot", firstLot(), member),
+                new PageVisit("new lot", "/seeds/new", member),
+                new PageVisit("frost", "/frost", member),
+                new PageVisit("frost, mistyped", "/frost?country=US&postcode=55899", member),
+                new PageVisit("sites, for a member", "/sites", member),
+                new PageVisit("people, for a member", "/people", member),
+                new PageVisit("duty, for a member", "/duty", member),
+                new PageVisit("settings", "/settings", member),
+                new PageVisit("help", "/help", member),
+                new PageVisit("numbers", "/numbers", member),
+                new PageVisit("not allowed", "/requests", member),
+                new PageVisit("not there", "/sowings/00000000-0000-0000-0000-000000000000", member),
+                new PageVisit("fault", "/broken", member));
+    }
+
+    private List<PageVisit> pagesOfCoordinators() {
+        var coordinator = group().coordinator();
+        String sites = cellar.coordinator().get("/sites").body();
+        List<PageVisit> pages = new ArrayList<>(List.of(
+                new PageVisit("requests", "/requests", coordinator),
+                new PageVisit("one request", "/requests/" + waiting, coordinator),
+                new PageVisit("request refused", "/requests/" + refused, coordinator),
+                new PageVisit("sites", "/sites", coordinator),
+                new PageVisit("new site", "/sites/new", coordinator),
+                new PageVisit("people", "/people", coordinator),
+                new PageVisit("duty", "/duty", coordinator),
+                new PageVisit("group settings", "/settings/group", coordinator)));
+        for (String form : List.of(
+                "/sites/[0-9a-f-]{36}/change",
+                "/sites/[0-9a-f-]{36}/racks/new",
+                "/sites/racks/[0-9a-f-]{36}/change",
+                "/sites/racks/[0-9a-f-]{36}/shelves/new",
+                "/sites/shelves/[0-9a-f-]{36}/change",
+                "/sites/shelves/[0-9a-f-]{36}/mats/new",
+                "/sites/mats/[0-9a-f-]{36}/change")) {
+            String path = Cellar.first(sites, "(" + form + ")");
+            pages.add(new PageVisit(path.replaceAll("[0-9a-f-]{36}", "…"), path, coordinator));
+        }
+        return pages;
+    }
+
+    private List<PageVisit> pagesOfStrangers() {
+        return List.of(
+                new PageVisit("sign in", "/sign-in", null),
+                new PageVisit("join", group().invitation(false), null),
+                new PageVisit("used link", "/join/not-a-link", null),
+                new PageVisit("help, not signed in", "/help", null));
+    }
+
+    private String firstLot() {
+        return Cellar.first(cellar.member().get("/seeds").body(), "href=\"(/seeds/[0-9a-f-]{36})\"");
+    }
+
+    private static String planQuery() {
+        StringBuilder query = new StringBuilder();
+        Cellar.peppers()
+                .forEach((name, value) -> query.append(name)
+                        .append('=')
+                        .append(value.replace(" ", "+"))
+                        .append('&'));
+        return query.toString();
+    }
+
+    private void addGreenhouse() {
+        posted(
+                "/sites",
+                Map.of(
+                        "name", "Grange greenhouse, the back room behind the potting bench",
+                        "walkOrder", "2", "amps", "15", "volts", "120", "note", "The key hangs behind the door."));
+        String sites = cellar.coordinator().get("/sites").body();
+        List<String> ids = Cellar.all(sites, "/sites/([0-9a-f-]{36})/racks/new");
+        posted("/sites/" + ids.get(1) + "/racks", Map.of("name", "South wall", "walkOrder", "1"));
+        String rack = last(Cellar.all(
+                cellar.coordinator().get("/sites").body(), "/sites/racks/([0-9a-f-]{36})/shelves/new"));
+        posted("/sites/racks/" + rack + "/shelves", Map.of("fromTop", "1", "litPlaces", "4", "lightWatts", "160"));
+        String shelf = last(
+                Cellar.all(cellar.coordinator().get("/sites").body(), "/sites/shelves/([0-9a-f-]{36})/mats/new"));
+        Map<String, String> mat = new HashMap<>(Map.of(
+                "name", "Long mat", "walkOrder", "1", "places", "4", "watts", "107", "low", "68", "high", "90"));
+        mat.put("usual", "80");
+        posted("/sites/shelves/" + shelf + "/mats", mat);
+    }
+
+    private void keepTheRota() {
+        Browser coordinator = cellar.coordinator();
+        String page = coordinator.get("/duty").body();
+        posted(
+                "/duty",
+                Map.of(
+                        Cellar.first(page, "<select[^>]*name=\"([^\"]+)\""),
+                        group().member().id().toString()));
+    }
+
+    private static Map<String, String> asking(String crop, String variety, Map<String, String> more) {
+        Map<String, String> asked = Cellar.peppers();
+        asked.putAll(Map.of("crop", crop, "variety", variety, "germinated", "", "tested", "", "packetSeeds", "60"));
+        asked.putAll(more);
+        return asked;
+    }
+
+    private String placed(String sowing) {
+        Answer answer = cellar.placeAsSuggested(sowing);
+        assertThat(answer.status()).as(answer.text()).isEqualTo(303);
+        return sowing;
+    }
+
+    private void sow(String... sowings) {
+        for (String sowing : sowings) {
+            entry(sowing, Map.of("step", "sown"));
+        }
+    }
+
+    private void entry(String sowing, Map<String, String> fields) {
+        Answer answer = cellar.tick(sowing, fields);
+        assertThat(answer.status()).as(fields + " " + answer.text()).isEqualTo(303);
+    }
+
+    private void posted(String path, Map<String, String> fields) {
+        Answer answer = cellar.coordinator().post(path, fields);
+        assertThat(answer.status()).as(path + " " + answer.text()).isEqualTo(303);
+    }
+
+    private void passUntil(LocalDate day) {
+        // Both look in meanwhile: whoever stays away for long is signed out.
+        cellar.coordinator().get("/today");
+        cellar.member().get("/today");
+        Duration until = Duration.ofDays(day.toEpochDay() - TestGroup.TODAY.toEpochDay());
+        cellar.group().clock().set(TestGroup.MORNING.plus(until));
+    }
+
+    private static String last(List<String> all) {
+        return all.get(all.size() - 1);
+    }
+
+    @Override
+    public void close() {
+        cellar.close();
+    }
+}
