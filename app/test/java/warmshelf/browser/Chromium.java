@@ -32,7 +32,7 @@ final class Chromium implements AutoCloseable {
             "--disable-background-networking",
             "--disable-component-update",
             "--disable-sync");
-    private static final int PATIENCE_MS = 60_000;
+    private static final int PATIENCE_MS = 30_000;
 
     private final Playwright playwright;
     private final Browser browser;
