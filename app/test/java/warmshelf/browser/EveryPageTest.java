@@ -33,8 +33,7 @@ class EveryPageTest {
                         screen,
                         "open",
                         Chromium.address(unopened) + unopened.openingPath().orElseThrow());
-                Page coordinator =
-                        chromium.on(screen, bare, bare.coordinator()).newPage();
+                Page coordinator = chromium.on(screen, bare, bare.coordinator()).newPage();
                 for (String path : new String[] {"/sites", "/racks", "/weeks", "/seeds", "/duty", "/requests"}) {
                     look(coordinator, screen, "a bare group's " + path, Chromium.address(bare) + path);
                 }
@@ -57,7 +56,8 @@ class EveryPageTest {
     }
 
     private void look(Page page, Screen screen, String name, String address) {
-        findings.look(page, name + " on a " + screen.name().toLowerCase(java.util.Locale.ROOT), address, screen.touch());
+        findings.look(
+                page, name + " on a " + screen.name().toLowerCase(java.util.Locale.ROOT), address, screen.touch());
     }
 
     @Test

@@ -17,8 +17,7 @@ final class Findings {
     /** The levels A and AA of WCAG 2.0, 2.1 and 2.2, as the checker axe-core labels its rules. */
     private static final List<String> WCAG = List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa");
 
-    private static final String PAST_THE_EDGE =
-            """
+    private static final String PAST_THE_EDGE = """
             width => document.scrollingElement.scrollWidth <= width ? [] : [...document.querySelectorAll('body *')]
                 .filter(e => e.getBoundingClientRect().right > width + 1 && !e.closest('[tabindex="0"], svg'))
                 .map(e => e.tagName.toLowerCase() + '.' + e.getAttribute('class')).slice(0, 4)
@@ -104,7 +103,8 @@ final class Findings {
 
     /** A browser writes the status of a page that answers 4xx or 5xx to its console; that is no fault of the page. */
     private static boolean ownStatus(ConsoleMessage message, String address) {
-        return message.text().startsWith("Failed to load resource") && message.location().startsWith(address);
+        return message.text().startsWith("Failed to load resource")
+                && message.location().startsWith(address);
     }
 
     private void add(String kind, String sentence) {

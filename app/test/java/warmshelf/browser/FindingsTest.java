@@ -9,8 +9,7 @@ import org.junit.jupiter.api.Test;
 
 /** The control of the walk over every page: a bad page must not pass it. */
 class FindingsTest {
-    private static final String BAD =
-            """
+    private static final String BAD = """
             <!doctype html><html lang="en"><head><title>Bad</title><script>console.log('inline')</script></head>
             <body><main><img src="data:image/gif;base64,R0lGODlhAQABAAAAACw="><svg width="700" height="9"></svg></main></body></html>
             """;

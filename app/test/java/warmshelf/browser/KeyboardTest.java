@@ -14,8 +14,7 @@ import org.junit.jupiter.api.TestInstance;
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class KeyboardTest {
     private static final int MOST_STOPS = 80;
-    private static final String FOCUSED =
-            """
+    private static final String FOCUSED = """
             () => { const e = document.activeElement, box = e.getBoundingClientRect(), style = getComputedStyle(e);
               return { words: e.textContent.trim().replace(/\\s+/g, ' '), id: e.id, body: e === document.body,
                 outlined: style.outlineStyle !== 'none' && parseFloat(style.outlineWidth) >= 2,
@@ -30,7 +29,8 @@ class KeyboardTest {
     void start() {
         chromium = Chromium.open();
         spring = SpringGroup.open();
-        page = chromium.on(Screen.DESKTOP, spring.group(), spring.group().member()).newPage();
+        page = chromium.on(Screen.DESKTOP, spring.group(), spring.group().member())
+                .newPage();
     }
 
     @AfterAll
@@ -83,7 +83,9 @@ class KeyboardTest {
         int stops = 0;
         for (Map<?, ?> stop = next(); !Boolean.TRUE.equals(stop.get("body")) && stops < MOST_STOPS; stop = next()) {
             stops++;
-            assertThat(stop.get("outlined")).as("outline of '%s'", stop.get("words")).isEqualTo(true);
+            assertThat(stop.get("outlined"))
+                    .as("outline of '%s'", stop.get("words"))
+                    .isEqualTo(true);
             assertThat(stop.get("seen")).as("'%s' in sight", stop.get("words")).isEqualTo(true);
         }
 

@@ -158,8 +158,8 @@ class LoopInBrowserTest {
     private static LocalDate place(Page page, String address) {
         page.navigate(address + "/requests");
         assertThat(main(page)).containsText("Ana Reyes");
-        LocalDate from = LocalDate.parse(
-                page.locator("input[name=from]").first().inputValue());
+        LocalDate from =
+                LocalDate.parse(page.locator("input[name=from]").first().inputValue());
         press(page, "Put it on M1, place 1");
         assertThat(main(page)).containsText("No request is waiting");
         return from;
@@ -172,7 +172,8 @@ class LoopInBrowserTest {
         assertThat(page.locator(".rack a")).hasCount(1);
         assertThat(page.locator(".rack a")).containsText("Ana Reyes, under light");
         page.navigate(address + "/weeks");
-        assertThat(page.locator(".weeks__days a").last()).containsText("Ana Reyes, under light");
+        assertThat(page.locator(".weeks__days a").last()).containsText("Ana Reyes");
+        assertThat(page.locator(".weeks__days a").last()).containsText("lit place 1");
     }
 
     private static Locator main(Page page) {

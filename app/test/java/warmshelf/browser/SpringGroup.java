@@ -178,18 +178,26 @@ final class SpringGroup implements AutoCloseable {
         posted(
                 "/sites",
                 Map.of(
-                        "name", "Grange greenhouse, the back room behind the potting bench",
-                        "walkOrder", "2", "amps", "15", "volts", "120", "note", "The key hangs behind the door."));
+                        "name",
+                        "Grange greenhouse, the back room behind the potting bench",
+                        "walkOrder",
+                        "2",
+                        "amps",
+                        "15",
+                        "volts",
+                        "120",
+                        "note",
+                        "The key hangs behind the door."));
         String sites = cellar.coordinator().get("/sites").body();
         List<String> ids = Cellar.all(sites, "/sites/([0-9a-f-]{36})/racks/new");
         posted("/sites/" + ids.get(1) + "/racks", Map.of("name", "South wall", "walkOrder", "1"));
-        String rack = last(Cellar.all(
-                cellar.coordinator().get("/sites").body(), "/sites/racks/([0-9a-f-]{36})/shelves/new"));
+        String rack =
+                last(Cellar.all(cellar.coordinator().get("/sites").body(), "/sites/racks/([0-9a-f-]{36})/shelves/new"));
         posted("/sites/racks/" + rack + "/shelves", Map.of("fromTop", "1", "litPlaces", "4", "lightWatts", "160"));
-        String shelf = last(
-                Cellar.all(cellar.coordinator().get("/sites").body(), "/sites/shelves/([0-9a-f-]{36})/mats/new"));
-        Map<String, String> mat = new HashMap<>(Map.of(
-                "name", "Long mat", "walkOrder", "1", "places", "4", "watts", "107", "low", "68", "high", "90"));
+        String shelf =
+                last(Cellar.all(cellar.coordinator().get("/sites").body(), "/sites/shelves/([0-9a-f-]{36})/mats/new"));
+        Map<String, String> mat = new HashMap<>(
+                Map.of("name", "Long mat", "walkOrder", "1", "places", "4", "watts", "107", "low", "68", "high", "90"));
         mat.put("usual", "80");
         posted("/sites/shelves/" + shelf + "/mats", mat);
     }

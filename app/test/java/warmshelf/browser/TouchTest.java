@@ -19,8 +19,7 @@ class TouchTest {
     /** Our own measure for what is ticked with a wet glove on: WCAG 2.2, 2.5.5 (level AAA), asks for 44. */
     private static final int LEAST_OF_TICKS = 48;
 
-    private static final String SMALLER =
-            """
+    private static final String SMALLER = """
             ([selector, least]) => [...document.querySelectorAll(selector)]
               .map(e => [e, (e.closest('label.tick') ?? e).getBoundingClientRect()])
               .filter(([e, box]) => e.type !== 'hidden' && (box.width < least || box.height < least))
@@ -35,7 +34,8 @@ class TouchTest {
     void start() {
         chromium = Chromium.open();
         spring = SpringGroup.open();
-        page = chromium.on(Screen.PHONE, spring.group(), spring.group().member()).newPage();
+        page = chromium.on(Screen.PHONE, spring.group(), spring.group().member())
+                .newPage();
     }
 
     @BeforeEach
@@ -69,8 +69,7 @@ class TouchTest {
     void the_round_is_usable_with_letters_of_twice_the_size() {
         page.evaluate("() => { document.documentElement.style.fontSize = '200%'; }");
 
-        List<?> outside = (List<?>) page.evaluate(
-                """
+        List<?> outside = (List<?>) page.evaluate("""
                 () => [...document.querySelectorAll('main :is(h1, h2, h3, h4, p, label, button, input, select)')]
                   .filter(e => { const box = e.getBoundingClientRect();
                     return box.width > 2 && (box.left < 0 || box.right > innerWidth || (e.tagName === 'BUTTON' && e.scrollWidth > e.clientWidth)); })
@@ -78,8 +77,7 @@ class TouchTest {
                 """);
 
         assertThat(outside).isEmpty();
-        assertThat(page.evaluate("() => document.scrollingElement.scrollWidth"))
-                .isEqualTo(Screen.PHONE.width());
+        assertThat(page.evaluate("() => document.scrollingElement.scrollWidth")).isEqualTo(Screen.PHONE.width());
     }
 
     private List<?> smallerThan(int least, String selector) {
