@@ -158,7 +158,7 @@ public record Round(List<Stop> stops, List<Item> elsewhere) {
         }
         Stay stay = subject.stay();
         PlaceAddress address =
-                stay == null || !stay.covers(today) && stay.from().isAfter(today.plusDays(1))
+                stay == null || (!stay.covers(today) && stay.from().isAfter(today.plusDays(1)))
                         ? null
                         : addresses.get(stay.placeId());
         boolean underLight = history.stays().stream().anyMatch(lies -> !lies.isOnMat() && lies.covers(today));

@@ -39,6 +39,8 @@ final class PlacementStore {
     void place(UUID sowing, Spot spot, int celsius, UUID by) {
         sql.transaction(inside -> {
             DSLContext tx = inside.dsl();
+            // Held, so that a withdrawal at the same moment cannot leave a stay behind.
+            sowings.findAndHold(tx, sowing);
             SpaceRequest request = waiting(tx, sowing);
             stays.layOnMat(tx, sowing, spot, celsius, request.band(), by);
             decide(tx, request, SpaceRequest.State.PLACED, "", by);

@@ -196,10 +196,8 @@ public final class RequestPages implements Pages {
             Respond.again(ctx, "request/show.peb", model(ctx, history, new FormReader(Map.of()), form));
             return;
         }
-        decided(
-                ctx,
-                () -> placements.refuse(
-                        history.sowing().id(), reason, Visitor.of(ctx).memberId()));
+        decided(() ->
+                placements.refuse(history.sowing().id(), reason, Visitor.of(ctx).memberId()));
         Respond.seeOther(
                 ctx,
                 "/requests",
@@ -209,14 +207,12 @@ public final class RequestPages implements Pages {
 
     private void takeBack(Context ctx) {
         History history = history(ctx);
-        decided(
-                ctx,
-                () -> placements.takeBack(history.sowing().id(), Visitor.of(ctx).memberId()));
+        decided(() -> placements.takeBack(history.sowing().id(), Visitor.of(ctx).memberId()));
         Respond.seeOther(
                 ctx, "/requests", "%s waits again.".formatted(history.sowing().title()));
     }
 
-    private static void decided(Context ctx, Runnable decision) {
+    private static void decided(Runnable decision) {
         try {
             decision.run();
         } catch (SpaceClash clash) {
