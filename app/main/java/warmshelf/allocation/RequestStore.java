@@ -8,6 +8,8 @@ import java.util.UUID;
 import org.jooq.Condition;
 import org.jooq.DSLContext;
 import org.jooq.Record;
+import org.jooq.Table;
+import org.jooq.impl.DSL;
 import org.jspecify.annotations.Nullable;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
@@ -28,17 +30,18 @@ public final class RequestStore {
 
     /** The request of a sowing, read within a transaction. */
     public Optional<SpaceRequest> find(DSLContext tx, UUID sowing) {
-        return requests(tx, SPACE_REQUEST.SOWING_ID.eq(sowing)).stream().findFirst();
+        return requests(tx, SPACE_REQUEST, SPACE_REQUEST.SOWING_ID.eq(sowing)).stream()
+                .findFirst();
     }
 
     /** The requests that wait for a decision, the earliest ideal day first. */
     public List<SpaceRequest> waiting() {
-        return requests(sql, SPACE_REQUEST.STATE.eq(SpaceRequest.State.WAITING.word()));
+        return requests(sql, SPACE_REQUEST, SPACE_REQUEST.STATE.eq(SpaceRequest.State.WAITING.word()));
     }
 
     /** The requests of some sowings. */
     public List<SpaceRequest> ofSowings(java.util.Collection<UUID> sowings) {
-        return requests(sql, SPACE_REQUEST.SOWING_ID.eq(Database.anyOf(sowings)));
+        return requests(sql, Database.listed(SPACE_REQUEST, SPACE_REQUEST.SOWING_ID, sowings), DSL.noCondition());
     }
 
     /** Adds a waiting request within the caller's transaction. */
@@ -79,8 +82,9 @@ public final class RequestStore {
         return changed == 1;
     }
 
-    private static List<SpaceRequest> requests(DSLContext from, Condition which) {
-        return from.selectFrom(SPACE_REQUEST)
+    private static List<SpaceRequest> requests(DSLContext from, Table<?> among, Condition which) {
+        return from.select(SPACE_REQUEST.asterisk())
+                .from(among)
                 .where(which)
                 .orderBy(SPACE_REQUEST.IDEAL, SPACE_REQUEST.SOWING_ID)
                 .fetch(RequestStore::request);

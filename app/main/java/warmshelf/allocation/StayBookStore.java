@@ -15,6 +15,7 @@ import java.util.UUID;
 import org.jooq.Condition;
 import org.jooq.DSLContext;
 import org.jooq.Record;
+import org.jooq.Table;
 import org.jooq.impl.DSL;
 import warmshelf.db.Database;
 
@@ -24,21 +25,21 @@ public final class StayBookStore {
 
     /** The stays of some sowings, in order of time; cancelled ones, which last no day, are left out. */
     public static Map<UUID, List<Stay>> ofSowings(DSLContext sql, Collection<UUID> sowings) {
-        return stays(sql, STAY.SOWING_ID.eq(Database.anyOf(sowings))).stream()
+        return stays(sql, Database.listed(STAY, STAY.SOWING_ID, sowings), DSL.noCondition()).stream()
                 .collect(java.util.stream.Collectors.groupingBy(Stay::sowingId));
     }
 
     /** The stays of one sowing, in order of time. */
     public static List<Stay> ofSowing(DSLContext sql, UUID sowing) {
-        return stays(sql, STAY.SOWING_ID.eq(sowing));
+        return stays(sql, STAY, STAY.SOWING_ID.eq(sowing));
     }
 
     /** The stay of that id. */
     public static Optional<Stay> find(DSLContext sql, UUID stay) {
-        return stays(sql, STAY.ID.eq(stay)).stream().findFirst();
+        return stays(sql, STAY, STAY.ID.eq(stay)).stream().findFirst();
     }
 
-    private static List<Stay> stays(DSLContext sql, Condition which) {
+    private static List<Stay> stays(DSLContext sql, Table<?> among, Condition which) {
         return sql.select(
                         STAY.ID,
                         STAY.SOWING_ID,
@@ -54,7 +55,7 @@ public final class StayBookStore {
                         SHELF.FROM_TOP,
                         RACK.NAME,
                         SITE.NAME)
-                .from(STAY)
+                .from(among)
                 .join(PLACE)
                 .on(PLACE.ID.eq(STAY.PLACE_ID))
                 .leftJoin(MAT)

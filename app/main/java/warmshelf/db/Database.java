@@ -12,9 +12,9 @@ import java.util.UUID;
 import org.flywaydb.core.Flyway;
 import org.jooq.DSLContext;
 import org.jooq.ExecuteListener;
-import org.jooq.QuantifiedSelect;
-import org.jooq.Record1;
+import org.jooq.Field;
 import org.jooq.SQLDialect;
+import org.jooq.Table;
 import org.jooq.TransactionListener;
 import org.jooq.conf.RenderQuotedNames;
 import org.jooq.conf.Settings;
@@ -107,11 +107,12 @@ public final class Database implements AutoCloseable {
     }
 
     /**
-     * Matches any of these keys. One array instead of a list of values: H2 looks each up in the index, where a long list makes
-     * it compare every row with every value; and the statement's text stays the same however many there are.
+     * The rows of a table whose key is among those given. The keys are joined as a table of their own: with a list of values in
+     * a condition H2 compares every row it finds with every value (8,800 entries of 560 sowings: 170 ms, joined 22 ms).
      */
-    public static QuantifiedSelect<Record1<UUID>> anyOf(Collection<UUID> keys) {
-        return DSL.any(keys.toArray(UUID[]::new));
+    public static Table<?> listed(Table<?> table, Field<UUID> key, Collection<UUID> keys) {
+        Table<?> listed = DSL.unnest(keys.toArray(UUID[]::new)).as("listed", "listed_id");
+        return table.join(listed).on(key.eq(DSL.field(DSL.name("listed", "listed_id"), UUID.class)));
     }
 
     /** Whether the database answers a question just now. */

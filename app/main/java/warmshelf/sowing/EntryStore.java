@@ -12,6 +12,8 @@ import java.util.stream.Collectors;
 import org.jooq.Condition;
 import org.jooq.DSLContext;
 import org.jooq.Record;
+import org.jooq.Table;
+import org.jooq.impl.DSL;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
 
@@ -25,17 +27,17 @@ public final class EntryStore {
 
     /** The entries of one sowing, the oldest first. */
     public List<Entry> ofSowing(DSLContext sql, UUID sowing) {
-        return entries(sql, ENTRY.SOWING_ID.eq(sowing));
+        return entries(sql, ENTRY, ENTRY.SOWING_ID.eq(sowing));
     }
 
     /** The entries of some sowings, the oldest first. */
     public Map<UUID, List<Entry>> ofSowings(DSLContext sql, Collection<UUID> sowings) {
-        return entries(sql, ENTRY.SOWING_ID.eq(Database.anyOf(sowings))).stream()
+        return entries(sql, Database.listed(ENTRY, ENTRY.SOWING_ID, sowings), DSL.noCondition()).stream()
                 .collect(Collectors.groupingBy(Entry::sowingId));
     }
 
     public Optional<Entry> find(DSLContext sql, UUID id) {
-        return entries(sql, ENTRY.ID.eq(id).and(ENTRY.SOWING_ID.isNotNull())).stream()
+        return entries(sql, ENTRY, ENTRY.ID.eq(id).and(ENTRY.SOWING_ID.isNotNull())).stream()
                 .findFirst();
     }
 
@@ -62,9 +64,9 @@ public final class EntryStore {
         audit.write(tx, entry.by(), "enter " + entry.step().word(), "sowing", entry.sowingId(), "entry " + entry.id());
     }
 
-    private static List<Entry> entries(DSLContext sql, Condition which) {
+    private static List<Entry> entries(DSLContext sql, Table<?> among, Condition which) {
         return sql.select(ENTRY.asterisk(), MEMBER.NAME)
-                .from(ENTRY)
+                .from(among)
                 .join(MEMBER)
                 .on(MEMBER.ID.eq(ENTRY.MADE_BY))
                 .where(which)

@@ -102,8 +102,7 @@ public final class HistoryStore {
                 .map(Stay::id)
                 .toList();
         return sql.select(QUARTER_DAY.STAY_ID, DSL.min(QUARTER_DAY.CELSIUS))
-                .from(QUARTER_DAY)
-                .where(QUARTER_DAY.STAY_ID.eq(Database.anyOf(onMats)))
+                .from(Database.listed(QUARTER_DAY, QUARTER_DAY.STAY_ID, onMats))
                 .groupBy(QUARTER_DAY.STAY_ID)
                 .fetchMap(row -> row.value1(), row -> row.value2());
     }

@@ -66,7 +66,7 @@ public final class SowingStore {
     }
 
     public List<Sowing> all(Collection<UUID> ids) {
-        return sowings(sql, SOWING.ID.eq(Database.anyOf(ids)));
+        return sowings(sql, SOWING.ID.in(ids));
     }
 
     /** Adds a sowing within the caller's transaction. */

@@ -5,12 +5,14 @@ import io.javalin.http.NotFoundResponse;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Styles, scripts and pictures. Their address holds a hash of their content, so browsers may keep them for good. */
@@ -27,12 +29,22 @@ final class Assets {
             "json", "application/json",
             "txt", "text/plain; charset=utf-8");
 
+    private static final Pattern IMPORT = Pattern.compile("@import url\\(\"([a-z-]+\\.css)\"\\);");
+
     private final Map<String, Asset> read = new ConcurrentHashMap<>();
 
     /** For example '/static/3f2a9c41b7d0/css/app.css'. A name without a file is a mistake in a template. */
     String address(String name) {
-        Asset asset = find(name).orElseThrow(() -> new IllegalArgumentException("no file static/" + name));
-        return "/static/" + asset.hash() + "/" + name;
+        return "/static/" + present(name).hash() + "/" + name;
+    }
+
+    /** A file as it is sent. */
+    byte[] content(String name) {
+        return present(name).content();
+    }
+
+    private Asset present(String name) {
+        return find(name).orElseThrow(() -> new IllegalArgumentException("no file static/" + name));
     }
 
     void serve(Context ctx) {
@@ -60,13 +72,23 @@ final class Assets {
             if (file == null) {
                 return Optional.empty();
             }
-            byte[] content = file.readAllBytes();
+            byte[] content = name.endsWith(".css") ? withImports(name, file) : file.readAllBytes();
             Asset asset = new Asset(content, type, hash(content));
             read.put(name, asset);
             return Optional.of(asset);
         } catch (IOException broken) {
             throw new UncheckedIOException(broken);
         }
+    }
+
+    /** A sheet with those it imports put in their places, so that a page's styles are one file and one hash. */
+    private byte[] withImports(String name, InputStream file) throws IOException {
+        String folder = name.substring(0, name.lastIndexOf('/') + 1);
+        String sheet = new String(file.readAllBytes(), StandardCharsets.UTF_8);
+        return IMPORT.matcher(sheet)
+                .replaceAll(found ->
+                        Matcher.quoteReplacement(new String(content(folder + found.group(1)), StandardCharsets.UTF_8)))
+                .getBytes(StandardCharsets.UTF_8);
     }
 
     private static String hash(byte[] content) {

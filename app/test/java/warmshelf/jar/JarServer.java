@@ -76,7 +76,7 @@ final class JarServer implements AutoCloseable {
     }
 
     Browser browser() {
-        return Browser.at(address());
+        return Browser.at(address);
     }
 
     /** A browser of the coordinator who has just opened the group by the link that was printed. */

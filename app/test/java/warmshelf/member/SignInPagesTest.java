@@ -223,7 +223,9 @@ class SignInPagesTest {
         group.clock().advance(Duration.ofHours(25));
 
         assertThat(group.stranger().get(once).status()).isEqualTo(410);
-        assertThat(group.stranger().get(lasting).status()).as("one for a demo, which may run for weeks").isEqualTo(200);
+        assertThat(group.stranger().get(lasting).status())
+                .as("one for a demo, which may run for weeks")
+                .isEqualTo(200);
         assertThat(group.stranger().get("/in/" + Token.random()).status()).isEqualTo(404);
     }
 

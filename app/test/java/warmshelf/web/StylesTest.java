@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -30,12 +31,19 @@ class StylesTest {
     }
 
     @Test
-    void every_style_is_linked_by_the_frame_of_the_pages() throws IOException {
-        String frame = Files.readString(Path.of("templates/layout/page.peb"));
+    void every_style_is_part_of_the_one_that_pages_link() throws IOException {
+        String all = Files.readString(STYLES.resolve("app.css"));
 
-        assertThat(files())
-                .allSatisfy(file -> assertThat(frame)
-                        .contains('"' + file.getFileName().toString().replace(".css", "") + '"'));
+        assertThat(Files.readString(Path.of("templates/layout/page.peb"))).contains("asset(\"css/app.css\")");
+        assertThat(sheets()).allSatisfy(file -> assertThat(all).contains("url(\"" + file.getFileName() + "\")"));
+    }
+
+    @Test
+    void the_sheet_that_is_sent_holds_all_and_imports_nothing() {
+        String sent = new String(new Assets().content("css/app.css"), StandardCharsets.UTF_8);
+
+        assertThat(sent).doesNotContain("@import");
+        assertThat(sheets()).allSatisfy(file -> assertThat(sent).contains(read(file)));
     }
 
     @Test
@@ -116,15 +124,16 @@ class StylesTest {
     }
 
     private static String rules() {
-        return files().stream()
+        return sheets().stream()
                 .map(StylesTest::read)
                 .collect(Collectors.joining())
                 .replaceAll("(?s)/\\*.*?\\*/", "");
     }
 
-    private static List<Path> files() {
+    /** Every sheet but the one that only names the others. */
+    private static List<Path> sheets() {
         try (Stream<Path> files = Files.list(STYLES)) {
-            return files.sorted().toList();
+            return files.filter(file -> !file.endsWith("app.css")).sorted().toList();
         } catch (IOException broken) {
             throw new UncheckedIOException(broken);
         }
