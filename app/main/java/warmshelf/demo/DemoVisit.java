@@ -66,16 +66,16 @@ final class DemoVisit {
             look = look.sprouted(plant.upOn(day));
         }
         look = withTrouble(plant, look, item.subject().progress().lost());
-        if (plant.meets("corrected") && look.sprouted() != null && look.sprouted() > 0) {
-            correct(plant, look, person);
+        Integer counted = look.sprouted();
+        if (counted != null && counted > 0 && plant.meets("corrected")) {
+            correct(plant, look, counted, person);
         } else {
             tick(plant, look, person);
         }
     }
 
     /** A slip of the thumb, mended a minute later by an entry that supersedes it. */
-    private void correct(DemoPlant plant, DemoTick look, UUID person) {
-        int counted = java.util.Objects.requireNonNull(look.sprouted());
+    private void correct(DemoPlant plant, DemoTick look, int counted, UUID person) {
         UUID slip = tick(plant, look.sprouted(Math.min(plant.sowing().seeds(), counted + 10)), person);
         tick(plant, look.superseding(slip).note("Counted the next tray before, sorry."), person);
     }
