@@ -50,11 +50,6 @@ public final class ServeCommand implements Callable<Integer> {
             return Server.start(settings, database, Clock.systemUTC());
         } catch (RuntimeException notStarted) {
             database.close();
-            if (Causes.has(notStarted, java.net.BindException.class)) {
-                throw new BadInput(
-                        "Port %d at %s cannot be used; another program may have it. Choose another by --port."
-                                .formatted(settings.port(), settings.host()));
-            }
             throw notStarted;
         }
     }

@@ -1,5 +1,6 @@
 package warmshelf;
 
+import java.net.BindException;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
@@ -32,12 +33,25 @@ public final class Server implements AutoCloseable {
         return start(settings, database, clock, List.of());
     }
 
-    /** Starts with more pages than the application's own. */
+    /**
+     * Starts with more pages than the application's own.
+     *
+     * @throws BadInput when the port cannot be had
+     */
     public static Server start(Settings settings, Database database, Clock clock, List<Pages> more) {
         SessionStore sessions = new SessionStore(database, clock);
         List<Pages> pages = new ArrayList<>(Rooms.pages(database, clock, sessions, settings.web()));
         pages.addAll(more);
-        return new Server(settings, database, clock, WebServer.start(settings.web(), sessions, clock, pages));
+        try {
+            return new Server(settings, database, clock, WebServer.start(settings.web(), sessions, clock, pages));
+        } catch (RuntimeException notStarted) {
+            if (Causes.has(notStarted, BindException.class)) {
+                throw new BadInput(
+                        "Port %d at %s cannot be used; another program may have it. Choose another by --port."
+                                .formatted(settings.port(), settings.host()));
+            }
+            throw notStarted;
+        }
     }
 
     /** The address people type, without a slash at the end. */

@@ -21,7 +21,6 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 import warmshelf.BadInput;
-import warmshelf.Causes;
 import warmshelf.Server;
 import warmshelf.Settings;
 import warmshelf.SettingsOptions;
@@ -95,11 +94,6 @@ public final class DemoCommand implements Callable<Integer> {
             return Server.start(settings, database, clock);
         } catch (RuntimeException notStarted) {
             database.close();
-            if (Causes.has(notStarted, java.net.BindException.class)) {
-                throw new BadInput(
-                        "Port %d at %s cannot be used; another program may have it. Choose another by --port."
-                                .formatted(settings.port(), settings.host()));
-            }
             throw notStarted;
         }
     }
@@ -127,6 +121,9 @@ public final class DemoCommand implements Callable<Integer> {
     }
 
     private static void delete(Path folder) {
+        if (!Files.exists(folder)) {
+            return;
+        }
         try (Stream<Path> inside = Files.walk(folder)) {
             for (Path path : inside.sorted(Comparator.reverseOrder()).toList()) {
                 Files.deleteIfExists(path);

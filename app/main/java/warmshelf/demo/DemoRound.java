@@ -21,7 +21,8 @@ final class DemoRound {
     /** One thermometer slipped off its mat on this day. */
     private static final int COLD_READING_DAYS_AGO = 6;
 
-    private static final double DONE_TODAY = 0.3;
+    /** Today's round has got so far at each site. */
+    private static final int SEEN_TODAY = 5;
 
     private final DemoHouse house;
     private final DemoClock clock;
@@ -47,7 +48,7 @@ final class DemoRound {
         }
         for (Round.Item item : round.elsewhere()) {
             UUID grower = item.subject().sowing().grower().memberId();
-            see(item, day, grower, 0);
+            see(item, day, grower, false);
         }
     }
 
@@ -57,11 +58,15 @@ final class DemoRound {
         List<Round.Stop> stops =
                 round.stops().stream().filter(stop -> stop.site().equals(name)).toList();
         boolean missed = MISSED.get(number).contains(daysAgo);
-        int stopsSeen = daysAgo == 0 ? (int) Math.ceil(DONE_TODAY * stops.size()) : stops.size();
-        for (Round.Stop stop : stops.subList(0, stopsSeen)) {
-            read(stop, day, person, missed, daysAgo);
-            for (Round.Item item : stop.items()) {
-                see(item, day, person, missed ? 1 : 0);
+        int toSee = daysAgo == 0 ? SEEN_TODAY : Integer.MAX_VALUE;
+        for (Round.Stop stop : stops) {
+            if (toSee > 0) {
+                read(stop, day, person, missed, daysAgo);
+            }
+            for (Round.Item item :
+                    stop.items().subList(0, Math.min(toSee, stop.items().size()))) {
+                see(item, day, person, missed);
+                toSee--;
             }
         }
     }
@@ -79,7 +84,7 @@ final class DemoRound {
     }
 
     /** Sowing and soaking wait for nobody: the grower comes for these even when the round is missed. */
-    private void see(Round.Item item, LocalDate day, UUID person, int missed) {
+    private void see(Round.Item item, LocalDate day, UUID person, boolean missed) {
         DemoPlant plant = season.plant(item.subject().sowing().id());
         int daysAgo = (int) (season.today().toEpochDay() - day.toEpochDay());
         boolean beforeSowing = item.subject().progress().stage().isBeforeSowing();
@@ -89,7 +94,7 @@ final class DemoRound {
             }
             return;
         }
-        boolean skipped = missed > 0 || (daysAgo > 2 && plant.chance().nextDouble() < SKIPPED_LOOKS);
+        boolean skipped = missed || (daysAgo > 2 && plant.chance().nextDouble() < SKIPPED_LOOKS);
         if (!skipped) {
             visit.look(item, plant, day, person);
         }

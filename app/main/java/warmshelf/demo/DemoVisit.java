@@ -1,13 +1,14 @@
 package warmshelf.demo;
 
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.LitPlace;
 import warmshelf.check.Check;
 import warmshelf.check.CheckKind;
+import warmshelf.check.PlaceAddress;
 import warmshelf.check.Round;
 import warmshelf.check.Tick;
 import warmshelf.check.TickOutcome;
@@ -66,16 +67,16 @@ final class DemoVisit {
             look = look.sprouted(plant.upOn(day));
         }
         look = withTrouble(plant, look, item.subject().progress().lost());
-        if (plant.meets("corrected") && look.sprouted() != null && look.sprouted() > 0) {
-            correct(plant, look, person);
+        Integer counted = look.sprouted();
+        if (counted != null && counted > 0 && plant.meets("corrected")) {
+            correct(plant, look, counted, person);
         } else {
             tick(plant, look, person);
         }
     }
 
     /** A slip of the thumb, mended a minute later by an entry that supersedes it. */
-    private void correct(DemoPlant plant, DemoTick look, UUID person) {
-        int counted = java.util.Objects.requireNonNull(look.sprouted());
+    private void correct(DemoPlant plant, DemoTick look, int counted, UUID person) {
         UUID slip = tick(plant, look.sprouted(Math.min(plant.sowing().seeds(), counted + 10)), person);
         tick(plant, look.superseding(slip).note("Counted the next tray before, sorry."), person);
     }
@@ -175,18 +176,22 @@ final class DemoVisit {
         };
     }
 
-    /** Room under a light for as long as it is wanted, at the same site if there is some; null: taken home. */
+    /**
+     * Room under a light for as long as it is wanted, on the same rack or at least at the same site;
+     * null: taken home.
+     */
     private Tick.@Nullable LightPlace light(Round.Item item, DemoPlant plant, LocalDate day) {
         int quarters = Math.max(2, plant.sowing().container().quarters());
-        String site = item.address() == null ? "" : item.address().site();
+        PlaceAddress from = item.address();
         LocalDate until = lightUntil(item, day);
-        List<LitPlace> free = house.space().litPlaces(day, day.plusDays(LIGHT_DAYS_AHEAD), quarters).stream()
+        if (from == null) {
+            return null;
+        }
+        String rack = from.site() + " · " + from.rack() + " ·";
+        return house.space().litPlaces(day, day.plusDays(LIGHT_DAYS_AHEAD), quarters).stream()
                 .filter(place -> !place.freeUntil().isBefore(until))
-                .toList();
-        Optional<LitPlace> here =
-                free.stream().filter(place -> place.where().startsWith(site)).findFirst();
-        return here.or(() -> free.stream().findFirst())
-                .filter(place -> item.address() != null)
+                .min(Comparator.comparing((LitPlace place) -> !place.where().startsWith(rack))
+                        .thenComparing(place -> !place.where().startsWith(from.site())))
                 .map(place -> new Tick.LightPlace(place.placeId(), place.slot()))
                 .orElse(null);
     }
