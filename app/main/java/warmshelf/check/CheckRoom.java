@@ -13,7 +13,7 @@ public final class CheckRoom {
         TickStore ticks = new TickStore(
                 stores.database(), stores.audit(), stores.sowings(), stores.entries(), stores.stays(), stores.lots());
         return List.of(
-                new TodayPages(rounds(stores), new TodayStore(stores.database()), stores.space()),
+                new TodayPages(rounds(stores), stores.space()),
                 new TickPages(stores.histories(), reader, ticks, stores.space()),
                 new ReadingPages(new ReadingStore(stores.database(), stores.audit())),
                 new DutyPages(new DutyStore(stores.database(), stores.audit())));

@@ -7,13 +7,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import warmshelf.db.Database;
 import warmshelf.sowing.HistoryStore;
 
 /**
  * Puts the round of a day together from what the stores hold. Everyone's page is cut from one round of the whole group,
- * which is kept until this process writes something or, for the sake of other processes on the same database, two seconds.
+ * which is kept until this process writes something and, where other processes share the database, for two seconds at most.
  */
 public final class RoundStore {
     private static final long KEPT_NANOS = Duration.ofSeconds(2).toNanos();
@@ -44,9 +45,17 @@ public final class RoundStore {
         return Round.of(now.itemsOf().getOrDefault(member, List.of()), now.addresses(), Map.of());
     }
 
+    /** Who looks where on a day, and who on the day after. */
+    Watch watch(LocalDate day) {
+        return kept(day).watch();
+    }
+
+    /** Who looks today and who tomorrow, in walking order of the sites. */
+    record Watch(List<TodayStore.OnDuty> today, List<TodayStore.OnDuty> tomorrow) {}
+
     private Kept kept(LocalDate day) {
         Kept last = kept;
-        if (last != null && last.isFresh(day, database.writes())) {
+        if (last != null && isFresh(last, day, database.writes())) {
             return last;
         }
         return readOnce(day);
@@ -57,7 +66,7 @@ public final class RoundStore {
         Kept last = kept;
         // Counted before reading: what is written meanwhile makes this round stale at once.
         long writes = database.writes();
-        if (last != null && last.isFresh(day, writes)) {
+        if (last != null && isFresh(last, day, writes)) {
             return last;
         }
         Kept read = read(day, writes);
@@ -65,8 +74,12 @@ public final class RoundStore {
         return read;
     }
 
+    private boolean isFresh(Kept last, LocalDate day, long writes) {
+        boolean current = last.day().equals(day) && last.writes() == writes;
+        return current && (!database.isShared() || System.nanoTime() - last.sinceNanos() < KEPT_NANOS);
+    }
+
     private Kept read(LocalDate day, long writes) {
-        long since = System.nanoTime();
         Map<UUID, PlaceAddress> addresses = walk.addresses();
         Map<UUID, Round.MatReading> mats = new HashMap<>();
         today.mats(day).forEach((id, mat) -> mats.put(id, Round.MatReading.of(mat)));
@@ -74,7 +87,11 @@ public final class RoundStore {
                 .map(history -> Round.item(history, reader.subject(history, day), day, addresses))
                 .filter(Objects::nonNull)
                 .toList();
-        return new Kept(writes, since, day, addresses, items, Round.of(items, addresses, mats));
+        Watch watch = new Watch(today.onDuty(day), today.onDuty(day.plusDays(1)));
+        Map<UUID, List<Round.Item>> itemsOf = items.stream()
+                .collect(Collectors.groupingBy(
+                        item -> item.subject().sowing().grower().memberId()));
+        return new Kept(writes, System.nanoTime(), day, addresses, itemsOf, Round.of(items, addresses, mats), watch);
     }
 
     private record Kept(
@@ -83,28 +100,6 @@ public final class RoundStore {
             LocalDate day,
             Map<UUID, PlaceAddress> addresses,
             Map<UUID, List<Round.Item>> itemsOf,
-            Round whole) {
-
-        Kept(
-                long writes,
-                long sinceNanos,
-                LocalDate day,
-                Map<UUID, PlaceAddress> addresses,
-                List<Round.Item> items,
-                Round whole) {
-            this(
-                    writes,
-                    sinceNanos,
-                    day,
-                    addresses,
-                    items.stream()
-                            .collect(java.util.stream.Collectors.groupingBy(
-                                    item -> item.subject().sowing().grower().memberId())),
-                    whole);
-        }
-
-        boolean isFresh(LocalDate today, long writesNow) {
-            return day.equals(today) && writes == writesNow && System.nanoTime() - sinceNanos < KEPT_NANOS;
-        }
-    }
+            Round whole,
+            Watch watch) {}
 }

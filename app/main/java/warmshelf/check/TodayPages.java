@@ -23,12 +23,10 @@ public final class TodayPages implements Pages {
     private static final int LIGHT_DAYS_AHEAD = 120;
 
     private final RoundStore rounds;
-    private final TodayStore today;
     private final SpaceStore space;
 
-    TodayPages(RoundStore rounds, TodayStore today, SpaceStore space) {
+    TodayPages(RoundStore rounds, SpaceStore space) {
         this.rounds = rounds;
-        this.today = today;
         this.space = space;
     }
 
@@ -47,8 +45,8 @@ public final class TodayPages implements Pages {
     private void show(Context ctx) {
         Visitor visitor = Visitor.of(ctx);
         LocalDate day = visitor.today();
-        List<TodayStore.OnDuty> onDuty = today.onDuty(day);
-        boolean looks = onDuty.stream().anyMatch(duty -> duty.memberId().equals(visitor.memberId()));
+        RoundStore.Watch watch = rounds.watch(day);
+        boolean looks = watch.today().stream().anyMatch(duty -> duty.memberId().equals(visitor.memberId()));
         boolean whole = switch (String.valueOf(ctx.queryParam("show"))) {
             case "all" -> true;
             case "mine" -> false;
@@ -61,8 +59,8 @@ public final class TodayPages implements Pages {
         model.put("round", round);
         model.put("whole", whole);
         model.put("looks", looks);
-        model.put("onDuty", onDuty);
-        model.put("tomorrow", today.onDuty(day.plusDays(1)));
+        model.put("onDuty", watch.today());
+        model.put("tomorrow", watch.tomorrow());
         model.put("tickIds", new TickIds());
         model.put("litPlaces", asksForLight ? space.litPlaces(day, day.plusDays(LIGHT_DAYS_AHEAD), 2) : List.of());
         model.put("wholeLitPlaces", asksForLight ? space.litPlaces(day, day.plusDays(LIGHT_DAYS_AHEAD), 4) : List.of());

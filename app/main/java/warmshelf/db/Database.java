@@ -99,8 +99,8 @@ public final class Database implements AutoCloseable {
     }
 
     /**
-     * Grows with everything that this process writes: what was read before it grew may be out of date. Other processes on the
-     * same database are not counted, so whoever keeps something by it must also let it go after a while.
+     * Grows with everything that this process writes: what was read before it grew may be out of date. Where the database is
+     * {@linkplain #isShared() shared}, other processes are not counted: there, what is kept must also be let go after a while.
      */
     public long writes() {
         return writes.now();
@@ -113,6 +113,11 @@ public final class Database implements AutoCloseable {
     public static Table<?> listed(Table<?> table, Field<UUID> key, Collection<UUID> keys) {
         Table<?> listed = DSL.unnest(keys.toArray(UUID[]::new)).as("listed", "listed_id");
         return table.join(listed).on(key.eq(DSL.field(DSL.name("listed", "listed_id"), UUID.class)));
+    }
+
+    /** Whether other processes may write too. An H2 file is locked by the one process that has it open. */
+    public boolean isShared() {
+        return sql.dialect() != SQLDialect.H2;
     }
 
     /** Whether the database answers a question just now. */
