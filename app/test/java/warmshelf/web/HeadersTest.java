@@ -89,7 +89,7 @@ class HeadersTest {
     @Test
     void styles_are_kept_for_good_under_an_address_that_changes_with_them() {
         Browser stranger = group.stranger();
-        Matcher address = Pattern.compile("/static/[0-9a-f]{12}/css/base.css")
+        Matcher address = Pattern.compile("/static/[0-9a-f]{12}/css/app.css")
                 .matcher(stranger.get("/sign-in").body());
         assertThat(address.find()).isTrue();
 
