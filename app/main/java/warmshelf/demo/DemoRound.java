@@ -28,6 +28,7 @@ final class DemoRound {
     private final DemoClock clock;
     private final DemoSeason season;
     private final DemoRota rota;
+    private final List<Site> sites;
     private final DemoVisit visit;
     private final Random chance = new Random(20_261_125);
 
@@ -36,12 +37,12 @@ final class DemoRound {
         this.clock = clock;
         this.season = season;
         this.rota = rota;
+        this.sites = house.sites().all();
         this.visit = new DemoVisit(house, clock, season);
     }
 
     void walk(LocalDate day) {
         Round round = house.rounds().whole(day);
-        List<Site> sites = house.sites().all();
         clock.goTo(day, EVENING);
         for (int site = 0; site < sites.size(); site++) {
             walkSite(round, sites.get(site).name(), site, day);

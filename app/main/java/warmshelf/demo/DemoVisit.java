@@ -92,6 +92,12 @@ final class DemoVisit {
         if (plant.meets("dry")) {
             return look.problem(Problem.DRY).note("Dry at the edges; stood it in water for ten minutes.");
         }
+        if (plant.meets("wet")) {
+            return look.problem(Problem.WET).note("Tipped the water off.");
+        }
+        if (plant.meets("no-label")) {
+            return look.problem(Problem.NO_LABEL).note("Wrote a new one from the list.");
+        }
         if (plant.meets("mould")) {
             return look.problem(Problem.MOULD).note("Two seeds with fluff taken out, fresh paper.");
         }
