@@ -10,19 +10,19 @@ import static warmshelf.db.generated.Tables.SOWING;
 import static warmshelf.db.generated.Tables.STAY;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.IntStream;
 import org.jooq.DSLContext;
 import org.jooq.Record;
+import org.jooq.SelectOnConditionStep;
+import org.jooq.SelectSelectStep;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
+import warmshelf.web.DayWords;
 
 /** Says in a sentence who or what stands in the way of a placement. */
 public final class ClashStore {
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
 
     private final CropCatalogue crops;
 
@@ -35,16 +35,8 @@ public final class ClashStore {
         var quarters = IntStream.range(0, spot.slot().quarters())
                 .mapToObj(offset -> spot.slot().firstQuarter() + offset)
                 .toList();
-        return tx.select(MEMBER.NAME, SOWING.CROP_ID, LOT.VARIETY, STAY.FROM_DAY, STAY.TO_DAY, PLACE.NUMBER, MAT.NAME)
-                .from(QUARTER_DAY)
-                .join(STAY)
-                .on(STAY.ID.eq(QUARTER_DAY.STAY_ID))
-                .join(SOWING)
-                .on(SOWING.ID.eq(STAY.SOWING_ID))
-                .join(MEMBER)
-                .on(MEMBER.ID.eq(SOWING.MEMBER_ID))
-                .join(LOT)
-                .on(LOT.ID.eq(SOWING.LOT_ID))
+        return whoLies(tx.select(
+                        MEMBER.NAME, SOWING.CROP_ID, LOT.VARIETY, STAY.FROM_DAY, STAY.TO_DAY, PLACE.NUMBER, MAT.NAME))
                 .join(PLACE)
                 .on(PLACE.ID.eq(QUARTER_DAY.PLACE_ID))
                 .leftJoin(MAT)
@@ -69,8 +61,8 @@ public final class ClashStore {
                         taken.get(MEMBER.NAME),
                         taken.get(LOT.VARIETY),
                         crop,
-                        taken.get(STAY.FROM_DAY).format(DAY),
-                        taken.get(STAY.TO_DAY).minusDays(1).format(DAY));
+                        DayWords.date(taken.get(STAY.FROM_DAY)),
+                        DayWords.date(taken.get(STAY.TO_DAY).minusDays(1)));
     }
 
     /** A thermostat that cannot hold the set-point, a set-point outside the band, or a mat that stands at another one. */
@@ -102,7 +94,7 @@ public final class ClashStore {
                                 .formatted(
                                         other.value1(),
                                         Band.words(other.value3()),
-                                        other.value2().format(DAY),
+                                        DayWords.date(other.value2()),
                                         warmth.band().words()));
     }
 
@@ -112,16 +104,7 @@ public final class ClashStore {
         if (thermostat.isPresent()) {
             return thermostat;
         }
-        return tx.select(MEMBER.NAME, LOT.VARIETY, QUARTER_DAY.ON_DAY, QUARTER_DAY.LOW_C, QUARTER_DAY.HIGH_C)
-                .from(QUARTER_DAY)
-                .join(STAY)
-                .on(STAY.ID.eq(QUARTER_DAY.STAY_ID))
-                .join(SOWING)
-                .on(SOWING.ID.eq(STAY.SOWING_ID))
-                .join(MEMBER)
-                .on(MEMBER.ID.eq(SOWING.MEMBER_ID))
-                .join(LOT)
-                .on(LOT.ID.eq(SOWING.LOT_ID))
+        return whoLies(tx.select(MEMBER.NAME, LOT.VARIETY, QUARTER_DAY.ON_DAY, QUARTER_DAY.LOW_C, QUARTER_DAY.HIGH_C))
                 .where(
                         QUARTER_DAY.MAT_ID.eq(mat),
                         QUARTER_DAY.ON_DAY.ge(first),
@@ -134,7 +117,7 @@ public final class ClashStore {
                                 Band.words(celsius),
                                 bears.value1(),
                                 bears.value2(),
-                                bears.value3().format(DAY),
+                                DayWords.date(bears.value3()),
                                 new Band(bears.value4(), bears.value5()).words()));
     }
 
@@ -145,5 +128,18 @@ public final class ClashStore {
                 .fetchOptional(range -> "Mat %s can hold %s, not %s."
                         .formatted(
                                 range.value1(), new Band(range.value2(), range.value3()).words(), Band.words(celsius)));
+    }
+
+    /** Joins what lies on quarters to its stay, sowing, grower and lot. */
+    static <R extends Record> SelectOnConditionStep<R> whoLies(SelectSelectStep<R> what) {
+        return what.from(QUARTER_DAY)
+                .join(STAY)
+                .on(STAY.ID.eq(QUARTER_DAY.STAY_ID))
+                .join(SOWING)
+                .on(SOWING.ID.eq(STAY.SOWING_ID))
+                .join(MEMBER)
+                .on(MEMBER.ID.eq(SOWING.MEMBER_ID))
+                .join(LOT)
+                .on(LOT.ID.eq(SOWING.LOT_ID));
     }
 }

@@ -9,6 +9,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.UUID;
 import warmshelf.db.Database;
+import warmshelf.web.DayWords;
 import warmshelf.web.FormReader;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
@@ -83,7 +84,11 @@ public final class SetPointPages implements Pages {
                 ctx,
                 "/mats/" + mat.id(),
                 "Mat %s is set to %s from %s to %s."
-                        .formatted(mat.name(), Visitor.of(ctx).units().temperature(celsius), first, last));
+                        .formatted(
+                                mat.name(),
+                                Visitor.of(ctx).units().temperature(celsius),
+                                DayWords.day(first),
+                                DayWords.day(last)));
     }
 
     private static void refuseOddDays(FormReader form, LocalDate first, LocalDate last, LocalDate today) {

@@ -71,7 +71,7 @@ final class SetPointStore {
 
     /** What lies or will lie on a mat from a day on. */
     List<Lying> lying(UUID mat, LocalDate from) {
-        return sql.selectDistinct(
+        return ClashStore.whoLies(sql.selectDistinct(
                         SOWING.ID,
                         LOT.VARIETY,
                         MEMBER.NAME,
@@ -79,18 +79,9 @@ final class SetPointStore {
                         STAY.FROM_DAY,
                         STAY.TO_DAY,
                         QUARTER_DAY.LOW_C,
-                        QUARTER_DAY.HIGH_C)
-                .from(QUARTER_DAY)
-                .join(STAY)
-                .on(STAY.ID.eq(QUARTER_DAY.STAY_ID))
+                        QUARTER_DAY.HIGH_C))
                 .join(PLACE)
                 .on(PLACE.ID.eq(QUARTER_DAY.PLACE_ID))
-                .join(SOWING)
-                .on(SOWING.ID.eq(STAY.SOWING_ID))
-                .join(LOT)
-                .on(LOT.ID.eq(SOWING.LOT_ID))
-                .join(MEMBER)
-                .on(MEMBER.ID.eq(SOWING.MEMBER_ID))
                 .where(QUARTER_DAY.MAT_ID.eq(mat), QUARTER_DAY.ON_DAY.ge(from))
                 .orderBy(STAY.FROM_DAY, PLACE.NUMBER, SOWING.ID)
                 .fetch(row -> new Lying(

@@ -1,14 +1,13 @@
 package warmshelf.check;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import warmshelf.crop.Method;
 import warmshelf.sowing.Sowing;
+import warmshelf.web.DayWords;
 
 /** What to look for and what to do then, in plain words; common practice where the reference tables say no more. */
 final class LookFor {
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
     private static final String TREATED =
             "This seed is treated (dyed): gloves on, never soak it, wash your hands. The packet's label decides.";
     private static final String COMPOST =
@@ -17,7 +16,7 @@ final class LookFor {
     private LookFor() {}
 
     static String day(LocalDate day) {
-        return day.format(DAY);
+        return DayWords.day(day);
     }
 
     static String look(CheckKind kind, Subject subject) {

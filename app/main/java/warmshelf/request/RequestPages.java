@@ -28,6 +28,7 @@ import warmshelf.sowing.History;
 import warmshelf.sowing.HistoryStore;
 import warmshelf.sowing.SowingPlanner;
 import warmshelf.web.Choice;
+import warmshelf.web.DayWords;
 import warmshelf.web.FormReader;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
@@ -185,7 +186,7 @@ public final class RequestPages implements Pages {
                         .formatted(
                                 history.sowing().title(),
                                 placement.get().mat().name(),
-                                placement.get().spot().from()));
+                                DayWords.day(placement.get().spot().from())));
     }
 
     private void refuse(Context ctx) {

@@ -25,6 +25,7 @@ import warmshelf.timeline.Step;
 import warmshelf.timeline.Timeline;
 import warmshelf.timeline.TimelineStep;
 import warmshelf.timeline.Verdict;
+import warmshelf.web.DayWords;
 
 /** Turns an asking into a plan: seeds, dates with reasons, and where there is warm room. Pure: the board is handed in. */
 public final class AskPlanner {
@@ -121,9 +122,9 @@ public final class AskPlanner {
         }
         if (reason instanceof NoSpace.Full full) {
             return "Every fitting mat is taken, or stands at another temperature, for each start from %s to %s."
-                    .formatted(full.first(), full.last());
+                    .formatted(DayWords.day(full.first()), DayWords.day(full.last()));
         }
-        return "The last sensible day to start was %s.".formatted(((NoSpace.TooLate) reason).latest());
+        return "The last sensible day to start was %s.".formatted(DayWords.day(((NoSpace.TooLate) reason).latest()));
     }
 
     private Optional<Wish> wish(AskForm.Ask ask, Asking asking, Timeline timeline, Band band) {

@@ -15,7 +15,6 @@ import org.jspecify.annotations.Nullable;
 
 /** The filters and functions that templates write figures and dates with. An absent value is written as nothing. */
 final class Words extends AbstractExtension {
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
     private static final DateTimeFormatter LONG_DAY = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
 
     private final Assets assets;
@@ -30,7 +29,7 @@ final class Words extends AbstractExtension {
                 "temperature", new Written((value, units) -> units.temperature(number(value))),
                 "degrees", new Written((value, units) -> String.valueOf(units.degrees(number(value)))),
                 "length", new Written((value, units) -> units.length(number(value))),
-                "day", new Written((value, units) -> DAY.format((LocalDate) value)),
+                "day", new Written((value, units) -> DayWords.day((LocalDate) value)),
                 "longday", new Written((value, units) -> LONG_DAY.format((LocalDate) value)),
                 "percent", new Written((value, units) -> Math.round(100 * number(value)) + " %"));
     }
