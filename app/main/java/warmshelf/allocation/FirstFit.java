@@ -15,9 +15,11 @@ import java.util.stream.IntStream;
  * fit in the order of their ideal days.
  */
 public final class FirstFit {
+    /** Of two mats with room on the same day the one that need not be turned far from its usual set-point. */
     private static final Comparator<Offer> NEAREST_TO_IDEAL = Comparator.comparingInt(
                     (Offer offer) -> Math.abs(offer.shiftDays()))
-            .thenComparing(Offer::from);
+            .thenComparing(Offer::from)
+            .thenComparingInt(offer -> Math.abs(offer.celsius() - offer.mat().usualC()));
 
     private final Board board;
     private final LocalDate today;
