@@ -1,5 +1,6 @@
 package warmshelf.frost;
 
+import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -12,7 +13,13 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import warmshelf.BadInput;
+import warmshelf.Given;
 import warmshelf.Output;
+import warmshelf.frost.minima.FrostRecord;
+import warmshelf.frost.minima.MinimaFile;
+import warmshelf.frost.minima.MinimaLayout;
+import warmshelf.frost.minima.RecordNotes;
+import warmshelf.frost.minima.StationMinima;
 
 /** {@code frost POSTCODE} or {@code frost --at LAT,LON,ELEVATION_M}: frost dates with what they rest on. */
 @Command(
@@ -34,6 +41,21 @@ public final class FrostCommand implements Callable<Integer> {
     @Option(names = "--at", paramLabel = "LAT,LON,ELEVATION_M", description = "A point instead of a postcode.")
     private @Nullable String point;
 
+    @Option(names = "--minima", paramLabel = "FILE", description = "A station's daily minima instead of a place.")
+    private @Nullable Path minima;
+
+    @Option(
+            names = "--format",
+            paramLabel = "auto|plain|ghcn-csv|ghcn-dly",
+            description = "Layout of that file (default: told by its first line).")
+    private @Nullable String format;
+
+    @Option(names = "--threshold", paramLabel = "CELSIUS", description = "Frost is a minimum of so much or less (0).")
+    private @Nullable String threshold;
+
+    @Option(names = "--latitude", description = "Where the station lies; below 0 is the southern half.")
+    private @Nullable String latitude;
+
     @Option(names = "--season", description = "Year of planting out (default: the next spring's).")
     private @Nullable Integer season;
 
@@ -48,8 +70,37 @@ public final class FrostCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         int year = season();
+        if (minima != null) {
+            Output.json(ofMinima(minima, year));
+            return 0;
+        }
+        if (format != null || threshold != null || latitude != null) {
+            throw new BadInput("--format, --threshold and --latitude go with --minima FILE, which was not given.");
+        }
         Output.json(FrostAnswer.of(climate(), year));
         return 0;
+    }
+
+    private MinimaAnswer ofMinima(Path file, int year) {
+        if (postcode != null || point != null) {
+            throw new BadInput("Both --minima and a place were given; one of them is accepted.");
+        }
+        double celsius = threshold == null ? 0 : Given.decimal("--threshold", threshold, -40, 20);
+        Double north = latitude == null ? null : (Double) Given.decimal("--latitude", latitude, -90, 90);
+        StationMinima station = MinimaFile.read(file, layout());
+        FrostRecord record = FrostRecord.of(station, north, celsius);
+        boolean told = north != null || station.point() != null;
+        return MinimaAnswer.of(station, record, north, RecordNotes.of(station, record, told), year);
+    }
+
+    private @Nullable MinimaLayout layout() {
+        String name = format;
+        if (name == null || name.equals("auto")) {
+            return null;
+        }
+        return MinimaLayout.named(name)
+                .orElseThrow(() -> new BadInput("--format was '%s'; auto, plain, ghcn-csv or ghcn-dly are accepted."
+                        .formatted(Given.shown(name))));
     }
 
     private FrostClimate climate() {
