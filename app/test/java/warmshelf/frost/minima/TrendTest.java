@@ -66,7 +66,11 @@ class TrendTest {
         List<SeasonFrost> seasons = new ArrayList<>();
         for (int i = 0; i < count; i++) {
             int year = 1951 + i;
-            seasons.add(new SeasonFrost(year, LocalDate.of(year, 1, 1).plusDays(dayOfYear.applyAsInt(i) - 1)));
+            seasons.add(new SeasonFrost(
+                    year,
+                    LocalDate.of(2001, 1, 1)
+                            .plusDays(dayOfYear.applyAsInt(i) - 1)
+                            .withYear(year)));
         }
         return new FrostSide(true, seasons, 0);
     }
