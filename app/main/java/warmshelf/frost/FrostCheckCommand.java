@@ -38,7 +38,7 @@ public final class FrostCheckCommand implements Callable<Integer> {
     record Ways(double surface, double stations, double hopkins, double nearestUnadjusted) {}
 
     /** Errors of the first autumn frost. */
-    record Autumn(Ways medianAbsErrorDays, Ways p90AbsErrorDays) {}
+    record Autumn(Ways medianAbsErrorDays, Ways p90AbsErrorDays, Ways worstAbsErrorDays) {}
 
     /** Errors of dates told from monthly minima. */
     record Monthly(
@@ -48,11 +48,12 @@ public final class FrostCheckCommand implements Callable<Integer> {
             double autumnMedianAbsErrorDays,
             double autumnP90AbsErrorDays) {}
 
-    /** The command's answer; the first two tables are of the last spring frost. */
+    /** The command's answer; the first three tables are of the last spring frost. */
     record Answer(
             int stations,
             Ways medianAbsErrorDays,
             Ways p90AbsErrorDays,
+            Ways worstAbsErrorDays,
             Autumn autumn,
             @Nullable Monthly monthlyMinima) {}
 
@@ -69,7 +70,11 @@ public final class FrostCheckCommand implements Callable<Integer> {
                 spring.stations().stations(),
                 ways(spring, ErrorSpread::median),
                 ways(spring, ErrorSpread::nineTenths),
-                new Autumn(ways(autumn, ErrorSpread::median), ways(autumn, ErrorSpread::nineTenths)),
+                ways(spring, ErrorSpread::worst),
+                new Autumn(
+                        ways(autumn, ErrorSpread::median),
+                        ways(autumn, ErrorSpread::nineTenths),
+                        ways(autumn, ErrorSpread::worst)),
                 pairs.isEmpty() ? null : monthly(MonthlyCheck.of(pairs))));
         return 0;
     }

@@ -2,6 +2,8 @@ package warmshelf.bench;
 
 import java.io.IOException;
 import java.io.Writer;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -21,13 +23,16 @@ public final class FrostBench {
         try {
             write(file);
             System.out.printf("a century of daily data, %.1f MB%n", Files.size(file) / 1e6);
+            ThreadMXBean threads = ManagementFactory.getThreadMXBean();
             for (int run = 1; run <= RUNS; run++) {
                 long start = System.nanoTime();
+                long busy = threads.getCurrentThreadCpuTime();
                 FrostRecord record = FrostRecord.of(MinimaFile.read(file, null), null, 0);
                 System.out.printf(
-                        "run %2d: %.3f s, %d springs%n",
+                        "run %2d: %.3f s by the clock, %.3f s of the processor, %d springs%n",
                         run,
                         (System.nanoTime() - start) / 1e9,
+                        (threads.getCurrentThreadCpuTime() - busy) / 1e9,
                         record.spring().seasons().size());
             }
         } finally {

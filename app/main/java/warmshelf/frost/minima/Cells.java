@@ -8,6 +8,21 @@ final class Cells {
     private Cells() {}
 
     static List<String> of(String line) {
+        return line.indexOf('"') < 0 ? plain(line) : quoted(line);
+    }
+
+    private static List<String> plain(String line) {
+        List<String> cells = new ArrayList<>();
+        int from = 0;
+        for (int comma = line.indexOf(','); comma >= 0; comma = line.indexOf(',', from)) {
+            cells.add(line.substring(from, comma).strip());
+            from = comma + 1;
+        }
+        cells.add(line.substring(from).strip());
+        return cells;
+    }
+
+    private static List<String> quoted(String line) {
         List<String> cells = new ArrayList<>();
         StringBuilder cell = new StringBuilder();
         boolean quoted = false;

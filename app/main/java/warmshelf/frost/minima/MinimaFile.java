@@ -1,7 +1,6 @@
 package warmshelf.frost.minima;
 
 import java.io.BufferedInputStream;
-import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
@@ -19,7 +18,6 @@ import warmshelf.Given;
 
 /** Reads a file of daily minima from its first line to its last, holding two bytes a day and one line at a time. */
 public final class MinimaFile {
-    private static final int LONGEST_LINE = 20_000;
     private static final byte[] GZIP = {(byte) 0x1f, (byte) 0x8b};
 
     private MinimaFile() {}
@@ -54,11 +52,11 @@ public final class MinimaFile {
      * @param name what to call the station where the text does not name one
      */
     static StationMinima read(InputStream stream, String name, @Nullable MinimaLayout layout) throws IOException {
-        BufferedReader reader = new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8));
+        Lines text = new Lines(new InputStreamReader(stream, StandardCharsets.UTF_8));
         Gathering gathering = new Gathering();
         MinimaLines lines = null;
         int number = 0;
-        for (String line = line(reader); line != null && !gathering.isHopeless(); line = line(reader)) {
+        for (String line = text.next(); line != null && !gathering.isHopeless(); line = text.next()) {
             number++;
             if (line.isBlank()) {
                 continue;
@@ -116,24 +114,5 @@ public final class MinimaFile {
         if (gathering.minima.size() == 0) {
             throw new BadInput("'%s' has no daily minimum in it.".formatted(name));
         }
-    }
-
-    /** The next line, or null at the end; a file without line ends must not fill the memory. */
-    private static @Nullable String line(BufferedReader reader) throws IOException {
-        StringBuilder line = new StringBuilder();
-        int c = reader.read();
-        if (c < 0) {
-            return null;
-        }
-        for (; c >= 0 && c != '\n'; c = reader.read()) {
-            if (line.length() == LONGEST_LINE) {
-                throw new BadInput("The file has a line of more than %,d letters; it is no file of daily minima."
-                        .formatted(LONGEST_LINE));
-            }
-            if (c != '\r') {
-                line.append((char) c);
-            }
-        }
-        return line.toString();
     }
 }
