@@ -10,7 +10,7 @@ final class SurfaceFit {
     private static final int NEIGHBOURS = 30;
     private static final double SOFT_KM = 15;
     /** The slope with elevation is read off over this height above and below the reference elevation. */
-    private static final double SLOPE_M = 150;
+    private static final double SLOPE_M = 300;
     /** A normal distribution's standard deviation is so many times its mean absolute deviation. */
     private static final double SD_PER_MEAN_DEVIATION = 1.2533;
     /** Year-to-year spread where no station near tells it: the middle of those that do, in the stations fitted first. */
