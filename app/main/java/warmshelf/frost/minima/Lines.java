@@ -25,7 +25,8 @@ final class Lines {
      *
      * @throws BadInput when a line is longer than any of daily minima could be
      */
-    @Nullable String next() throws IOException {
+    @Nullable
+    String next() throws IOException {
         line.setLength(0);
         boolean any = false;
         while (from < to || fill()) {
