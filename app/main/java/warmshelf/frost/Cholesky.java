@@ -4,7 +4,11 @@ package warmshelf.frost;
 public final class Cholesky {
     private final double[][] lower;
 
-    /** @throws IllegalArgumentException when the matrix is not positive definite */
+    /**
+     * Takes a matrix apart; only its lower half is read.
+     *
+     * @throws IllegalArgumentException when the matrix is not positive definite
+     */
     public Cholesky(double[][] matrix) {
         int n = matrix.length;
         lower = new double[n][];

@@ -63,7 +63,8 @@ final class DailyCurve {
 
     /** The waves in the order mean, cosine and sine of the first, of the second, of the third; a day counts at its middle. */
     private static double term(int term, int day) {
-        double angle = 2 * Math.PI * ((term + 1) / 2) * (day + 0.5) / DAYS;
+        int wave = (term + 1) / 2;
+        double angle = 2 * Math.PI * wave * (day + 0.5) / DAYS;
         return term % 2 == 1 ? Math.cos(angle) : term == 0 ? 1 : Math.sin(angle);
     }
 

@@ -8,9 +8,16 @@ import warmshelf.frost.monthly.MonthlyFrost;
 /** How far the dates told from twelve monthly minima are off those published for the same stations. */
 public record MonthlyCheck(ErrorSpread spring, ErrorSpread autumn) {
 
-    /** One station with both. */
-    public record Pair(StationFrost station, double[] monthlyMinima) {}
+    /** One station with both: its dates, and the mean daily minimum of January to December in degrees Celsius. */
+    public record Pair(StationFrost station, List<Double> monthlyMinima) {
+        MonthlyFrost frost() {
+            double[] means =
+                    monthlyMinima.stream().mapToDouble(Double::doubleValue).toArray();
+            return MonthlyFrost.of(means, station.latitude() < 0);
+        }
+    }
 
+    /** Compares all pairs; a station where hardly any year has a frost is passed over. */
     public static MonthlyCheck of(List<Pair> pairs) {
         List<double[]> errors =
                 pairs.parallelStream().flatMap(MonthlyCheck::errors).toList();
@@ -20,7 +27,7 @@ public record MonthlyCheck(ErrorSpread spring, ErrorSpread autumn) {
     }
 
     private static Stream<double[]> errors(Pair pair) {
-        MonthlyFrost frost = MonthlyFrost.of(pair.monthlyMinima, pair.station.latitude() < 0);
+        MonthlyFrost frost = pair.frost();
         // published dates hold for the years with a frost, so half of those
         OptionalDouble spring = frost.lastSpringFrost(frost.anySpringFrost() / 2);
         OptionalDouble autumn = frost.firstAutumnFrost(frost.anyAutumnFrost() / 2);

@@ -26,7 +26,11 @@ public final class MonthlyFile {
 
     private MonthlyFile() {}
 
-    /** @throws BadInput when the file cannot be used, naming the line */
+    /**
+     * Reads the stations that are among those given.
+     *
+     * @throws BadInput when the file cannot be used, naming the line
+     */
     public static List<MonthlyCheck.Pair> read(Path file, List<StationFrost> stations) {
         if (!Files.isRegularFile(file)) {
             throw new BadInput("'%s' is no file that can be read.".formatted(file));
@@ -60,9 +64,9 @@ public final class MonthlyFile {
         }
     }
 
-    private static double[] means(CSVRecord row, long line) {
+    private static List<Double> means(CSVRecord row, long line) {
         return MONTHS.stream()
-                .mapToDouble(month -> Given.decimal("Line %d, %s,".formatted(line, month), row.get(month), -90, 50))
-                .toArray();
+                .map(month -> Given.decimal("Line %d, %s,".formatted(line, month), row.get(month), -90, 50))
+                .toList();
     }
 }

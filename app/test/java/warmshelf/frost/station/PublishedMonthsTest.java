@@ -62,9 +62,8 @@ class PublishedMonthsTest {
 
     private static void assertMedian(String what, double days, ToDoubleBiFunction<MonthlyFrost, SeasonDays> error) {
         ErrorSpread spread = ErrorSpread.of(pairs.stream()
-                .mapToDouble(pair -> error.applyAsDouble(
-                        MonthlyFrost.of(pair.monthlyMinima(), pair.station().latitude() < 0),
-                        pair.station().days(Side.SPRING)))
+                .mapToDouble(
+                        pair -> error.applyAsDouble(pair.frost(), pair.station().days(Side.SPRING)))
                 .toArray());
 
         System.out.printf(
