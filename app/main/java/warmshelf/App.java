@@ -5,7 +5,9 @@ import picocli.CommandLine.Command;
 import warmshelf.check.TodayCommand;
 import warmshelf.crop.EmergeCommand;
 import warmshelf.demo.DemoCommand;
+import warmshelf.frost.FrostCheckCommand;
 import warmshelf.frost.FrostCommand;
+import warmshelf.frost.FrostSurfaceCommand;
 import warmshelf.seed.SowCommand;
 import warmshelf.timeline.TimelineCommand;
 
@@ -16,7 +18,9 @@ import warmshelf.timeline.TimelineCommand;
         mixinStandardHelpOptions = true,
         subcommands = {
             DemoCommand.class,
+            FrostCheckCommand.class,
             FrostCommand.class,
+            FrostSurfaceCommand.class,
             ServeCommand.class,
             SowCommand.class,
             TimelineCommand.class,

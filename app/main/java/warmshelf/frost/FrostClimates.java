@@ -34,8 +34,13 @@ public final class FrostClimates {
 
     private static FrostClimate at(PostcodePlace place, SurfacePoint point) {
         double difference = place.elevationM() - point.referenceElevationM();
-        double elevationSd = Math.hypot(ELEVATION_SD_ON_PLAINS_M, ELEVATION_SD_PER_DIFFERENCE * difference);
-        return climate(place.name(), place.latitude(), place.longitude(), place.elevationM(), elevationSd, point);
+        return climate(
+                place.name(), place.latitude(), place.longitude(), place.elevationM(), elevationSd(difference), point);
+    }
+
+    /** How far a postcode's elevation may be off where it differs so much from that of the stations around it. */
+    static double elevationSd(double differenceM) {
+        return Math.hypot(ELEVATION_SD_ON_PLAINS_M, ELEVATION_SD_PER_DIFFERENCE * differenceM);
     }
 
     /**

@@ -1,20 +1,30 @@
 package warmshelf.frost;
 
+import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import warmshelf.BadInput;
+import warmshelf.Given;
 import warmshelf.Output;
+import warmshelf.frost.minima.FrostRecord;
+import warmshelf.frost.minima.MinimaFile;
+import warmshelf.frost.minima.MinimaLayout;
+import warmshelf.frost.minima.RecordNotes;
+import warmshelf.frost.minima.StationMinima;
+import warmshelf.frost.station.StationEstimate;
+import warmshelf.frost.station.StationFile;
+import warmshelf.frost.station.StationSet;
 
-/** {@code frost POSTCODE} or {@code frost --at LAT,LON,ELEVATION_M}: frost dates with what they rest on. */
+/**
+ * {@code frost}: frost dates with what they rest on, for a postcode or a point; from the bundled surface, from stations with
+ * published dates, from a station's daily minima or from twelve monthly means.
+ */
 @Command(
         name = "frost",
         description = "Last spring and first autumn frost of a place, with what the dates rest on.",
@@ -34,6 +44,33 @@ public final class FrostCommand implements Callable<Integer> {
     @Option(names = "--at", paramLabel = "LAT,LON,ELEVATION_M", description = "A point instead of a postcode.")
     private @Nullable String point;
 
+    @Option(names = "--minima", paramLabel = "FILE", description = "A station's daily minima instead of a place.")
+    private @Nullable Path minima;
+
+    @Option(
+            names = "--format",
+            paramLabel = "auto|plain|ghcn-csv|ghcn-dly",
+            description = "Layout of that file (default: told by its first line).")
+    private @Nullable String format;
+
+    @Option(names = "--threshold", paramLabel = "CELSIUS", description = "Frost is a minimum of so much or less (0).")
+    private @Nullable String threshold;
+
+    @Option(names = "--latitude", description = "Where the station lies; below 0 is the southern half.")
+    private @Nullable String latitude;
+
+    @Option(
+            names = "--monthly",
+            paramLabel = "T1,...,T12",
+            description = "Mean daily minimum of January to December in Celsius, with --at.")
+    private @Nullable String monthly;
+
+    @Option(
+            names = "--stations",
+            paramLabel = "FILE",
+            description = "Stations with published dates, instead of the bundled surface.")
+    private @Nullable Path stations;
+
     @Option(names = "--season", description = "Year of planting out (default: the next spring's).")
     private @Nullable Integer season;
 
@@ -47,25 +84,90 @@ public final class FrostCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        int year = season();
-        Output.json(FrostAnswer.of(climate(), year));
+        Output.json(answer(season()));
         return 0;
     }
 
+    private Object answer(int year) {
+        if (minima != null) {
+            return ofMinima(minima, year);
+        }
+        if (format != null || threshold != null || latitude != null) {
+            throw new BadInput("--format, --threshold and --latitude go with --minima FILE, which was not given.");
+        }
+        if (monthly != null) {
+            return ofMonths(monthly, year);
+        }
+        return stations == null ? FrostAnswer.of(climate(), year) : ofStations(stations, year);
+    }
+
+    private MonthlyAnswer ofMonths(String means, int year) {
+        if (postcode != null || stations != null || point == null) {
+            throw new BadInput("--monthly goes with --at LAT,LON,ELEVATION_M and nothing else.");
+        }
+        GivenPoint at = GivenPoint.of(point);
+        return MonthlyAnswer.of(at.latitude(), at.longitude(), at.elevationM(), GivenMonths.of(means), year);
+    }
+
+    private StationsAnswer ofStations(Path file, int year) {
+        PostcodePlace place = point == null || postcode != null
+                ? postcodePlace()
+                : GivenPoint.of(point).place();
+        StationSet read = new StationSet(StationFile.read(file));
+        StationEstimate estimate = estimate(read, place, 0);
+        if (point == null) {
+            double difference = place.elevationM() - estimate.stations().get(0).elevationM();
+            estimate = estimate(read, place, FrostClimates.elevationSd(difference));
+        }
+        return StationsAnswer.of(place, estimate, String.valueOf(file.getFileName()), year);
+    }
+
+    private static StationEstimate estimate(StationSet stations, PostcodePlace place, double elevationSdM) {
+        return StationEstimate.at(stations, place.latitude(), place.longitude(), place.elevationM(), elevationSdM)
+                .orElseThrow(() -> new BadInput("There is no station with frost dates in the file."));
+    }
+
+    private MinimaAnswer ofMinima(Path file, int year) {
+        if (postcode != null || point != null || monthly != null || stations != null) {
+            throw new BadInput("Beside --minima another source or place was given; one of them is accepted.");
+        }
+        double celsius = threshold == null ? 0 : Given.decimal("--threshold", threshold, -40, 20);
+        Double north = latitude == null ? null : (Double) Given.decimal("--latitude", latitude, -90, 90);
+        StationMinima station = MinimaFile.read(file, layout());
+        FrostRecord record = FrostRecord.of(station, north, celsius);
+        boolean told = north != null || station.point() != null;
+        return MinimaAnswer.of(station, record, north, RecordNotes.of(station, record, told), year);
+    }
+
+    private @Nullable MinimaLayout layout() {
+        String name = format;
+        if (name == null || name.equals("auto")) {
+            return null;
+        }
+        return MinimaLayout.named(name)
+                .orElseThrow(() -> new BadInput("--format was '%s'; auto, plain, ghcn-csv or ghcn-dly are accepted."
+                        .formatted(Given.shown(name))));
+    }
+
     private FrostClimate climate() {
+        if (point != null && postcode == null) {
+            GivenPoint at = GivenPoint.of(point);
+            return FrostClimates.at(at.latitude(), at.longitude(), at.elevationM());
+        }
+        return FrostClimates.at(postcodePlace());
+    }
+
+    private PostcodePlace postcodePlace() {
         if (point != null && postcode != null) {
             throw new BadInput("Both a postcode and --at were given; one of them is accepted.");
-        }
-        if (point != null) {
-            double[] numbers = numbers(point);
-            return FrostClimates.at(numbers[0], numbers[1], numbers[2]);
         }
         if (postcode == null) {
             throw new BadInput("Neither a postcode nor --at LAT,LON,ELEVATION_M was given; one of them is needed.");
         }
         String code = postcode;
-        Optional<PostcodePlace> place = Postcodes.bundled().find(country, code);
-        return FrostClimates.at(place.orElseThrow(() -> new BadInput(UnknownPostcode.sentence(country, code))));
+        return Postcodes.bundled()
+                .find(country, code)
+                .orElseThrow(() -> new BadInput(UnknownPostcode.sentence(country, code)));
     }
 
     private int season() {
@@ -75,22 +177,5 @@ public final class FrostCommand implements Callable<Integer> {
                     .formatted(year, EARLIEST_SEASON, LATEST_SEASON));
         }
         return year;
-    }
-
-    private static double[] numbers(String point) {
-        List<Double> numbers = new ArrayList<>();
-        for (String part : point.split(",", -1)) {
-            try {
-                numbers.add(Double.valueOf(part.strip()));
-            } catch (NumberFormatException notANumber) {
-                // counts as missing, so that the sentence below covers it
-            }
-        }
-        if (numbers.size() != 3 || point.split(",", -1).length != 3) {
-            throw new BadInput(
-                    "--at was '%s'; latitude, longitude and elevation in metres are accepted, such as 46.8,-92.1,180."
-                            .formatted(point));
-        }
-        return numbers.stream().mapToDouble(Double::doubleValue).toArray();
     }
 }

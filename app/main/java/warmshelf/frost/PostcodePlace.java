@@ -16,8 +16,11 @@ public record PostcodePlace(
         double longitude,
         double elevationM) {
 
-    /** For example 'Duluth, MN 55811'; some codes stand for no settlement, these are named by their digits alone. */
+    /** For example 'Duluth, MN 55811'; some codes stand for no settlement, these are named by their digits alone; a point has no code. */
     public String name() {
+        if (code.isEmpty()) {
+            return place;
+        }
         return place.isEmpty() ? "Postcode " + code : "%s, %s %s".formatted(place, region, code);
     }
 }

@@ -1,0 +1,76 @@
+package warmshelf.frost;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import warmshelf.BadInput;
+import warmshelf.Given;
+import warmshelf.Output;
+import warmshelf.frost.station.StationFile;
+import warmshelf.frost.station.StationFrost;
+import warmshelf.frost.station.SurfaceRun;
+
+/** {@code frost-surface}: fits the grid of frost dates that the program bundles from a file of stations. */
+@Command(
+        name = "frost-surface",
+        description = "Fits a grid of frost dates from stations with published dates.",
+        mixinStandardHelpOptions = true)
+public final class FrostSurfaceCommand implements Callable<Integer> {
+    private static final double SMALLEST_CELL = 0.05;
+    private static final double LARGEST_CELL = 5;
+
+    @Option(names = "--stations", required = true, paramLabel = "FILE", description = "CSV of stations.")
+    private @Nullable Path stations;
+
+    @Option(names = "--out", required = true, paramLabel = "FILE", description = "Where the grid is written, as CSV.")
+    private @Nullable Path out;
+
+    @Option(names = "--cell", defaultValue = "0.25", description = "Width of a cell in degrees (default: 0.25).")
+    private String cell = "0.25";
+
+    @Option(
+            names = "--seed",
+            defaultValue = "1",
+            description = "Draws the stations kept out for the check (default: 1).")
+    private long seed = 1;
+
+    /** What the grid is worth, for the spring date; autumn's beside it. */
+    record HeldOut(
+            int stations,
+            double medianAbsErrorDays,
+            double p90AbsErrorDays,
+            double autumnMedianAbsErrorDays,
+            double autumnP90AbsErrorDays) {}
+
+    /** The command's answer. */
+    record Answer(int stations, int cells, HeldOut heldOut) {}
+
+    @Override
+    public Integer call() throws IOException {
+        Path from = FrostCheckCommand.given(stations);
+        Path to = FrostCheckCommand.given(out);
+        double width = Given.decimal("--cell", cell, SMALLEST_CELL, LARGEST_CELL);
+        List<StationFrost> read = FrostCheckCommand.enough(from, StationFile.read(from));
+        if (to.toAbsolutePath().getParent() == null
+                || !Files.isDirectory(to.toAbsolutePath().getParent())) {
+            throw new BadInput("--out was '%s'; a file in a folder that is there is accepted.".formatted(to));
+        }
+        SurfaceRun run = SurfaceRun.of(read, width, seed);
+        Files.write(to, run.rows());
+        Output.json(new Answer(
+                read.size(),
+                run.cells(),
+                new HeldOut(
+                        run.heldOut(),
+                        FrostCheckCommand.hundredths(run.spring().median()),
+                        FrostCheckCommand.hundredths(run.spring().nineTenths()),
+                        FrostCheckCommand.hundredths(run.autumn().median()),
+                        FrostCheckCommand.hundredths(run.autumn().nineTenths()))));
+        return 0;
+    }
+}

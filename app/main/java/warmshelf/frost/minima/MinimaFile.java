@@ -1,0 +1,118 @@
+package warmshelf.frost.minima;
+
+import java.io.BufferedInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.zip.GZIPInputStream;
+import org.jspecify.annotations.Nullable;
+import warmshelf.BadInput;
+import warmshelf.Given;
+
+/** Reads a file of daily minima from its first line to its last, holding two bytes a day and one line at a time. */
+public final class MinimaFile {
+    private static final byte[] GZIP = {(byte) 0x1f, (byte) 0x8b};
+
+    private MinimaFile() {}
+
+    /**
+     * Reads a file; it may be packed with gzip, as the service's own are.
+     *
+     * @param layout null to tell it by the first line
+     * @throws BadInput when the file cannot be used, naming the lines; then nothing of it is taken
+     */
+    public static StationMinima read(Path file, @Nullable MinimaLayout layout) {
+        if (!Files.isRegularFile(file)) {
+            throw new BadInput("'%s' is no file that can be read.".formatted(file));
+        }
+        try (InputStream stream = unpacked(new BufferedInputStream(Files.newInputStream(file)))) {
+            return read(stream, String.valueOf(file.getFileName()), layout);
+        } catch (IOException unreadable) {
+            throw new BadInput("'%s' cannot be read: %s.".formatted(file, unreadable.getMessage()));
+        }
+    }
+
+    private static InputStream unpacked(BufferedInputStream stream) throws IOException {
+        stream.mark(GZIP.length);
+        byte[] start = stream.readNBytes(GZIP.length);
+        stream.reset();
+        return Arrays.equals(start, GZIP) ? new GZIPInputStream(stream) : stream;
+    }
+
+    /**
+     * Reads a stream of text; see {@link #read(Path, MinimaLayout)}.
+     *
+     * @param name what to call the station where the text does not name one
+     */
+    static StationMinima read(InputStream stream, String name, @Nullable MinimaLayout layout) throws IOException {
+        Lines text = new Lines(new InputStreamReader(stream, StandardCharsets.UTF_8));
+        Gathering gathering = new Gathering();
+        MinimaLines lines = null;
+        int number = 0;
+        for (String line = text.next(); line != null && !gathering.isHopeless(); line = text.next()) {
+            number++;
+            if (line.isBlank()) {
+                continue;
+            }
+            if (lines == null) {
+                lines = start(name, number, line.replace("\uFEFF", ""), layout, gathering);
+            } else {
+                lines.read(number, line);
+            }
+        }
+        refuseProblems(name, gathering);
+        return gathering.done(name);
+    }
+
+    private static MinimaLines start(
+            String name, int number, String line, @Nullable MinimaLayout layout, Gathering gathering) {
+        refuseOtherKinds(name, number, line);
+        Optional<MinimaLayout> found = layout == null ? MinimaLayout.of(line) : Optional.of(layout);
+        MinimaLines lines = found.flatMap(one -> one.lines(line, gathering))
+                .orElseThrow(() -> new BadInput("'%s' is not a file of daily minima: line %d is '%s'. Accepted: %s."
+                        .formatted(name, number, Given.shown(line), accepted(layout))));
+        if (MinimaLayout.isData(line)) {
+            lines.read(number, line);
+        }
+        return lines;
+    }
+
+    private static void refuseOtherKinds(String name, int number, String line) {
+        String start = line.stripLeading().toLowerCase(Locale.ROOT);
+        if (start.startsWith("<")) {
+            throw new BadInput(
+                    "'%s' is a page of a web site (HTML or XML), not a file of daily minima: line %d is '%s'. The download may have failed; fetch it again."
+                            .formatted(name, number, Given.shown(line)));
+        }
+        if (line.indexOf('\0') >= 0 || line.startsWith("PK")) {
+            throw new BadInput("'%s' is no text file; daily minima are read from text.".formatted(name));
+        }
+    }
+
+    private static String accepted(@Nullable MinimaLayout layout) {
+        return Arrays.stream(MinimaLayout.values())
+                .filter(one -> layout == null || one == layout)
+                .map(MinimaLayout::words)
+                .collect(Collectors.joining("; "));
+    }
+
+    private static void refuseProblems(String name, Gathering gathering) {
+        if (!gathering.problems().isEmpty()) {
+            throw new BadInput("'%s' was refused as a whole. %s%s"
+                    .formatted(
+                            name,
+                            String.join(" ", gathering.problems()),
+                            gathering.isHopeless() ? " The lines after that were not looked at." : ""));
+        }
+        if (gathering.minima.size() == 0) {
+            throw new BadInput("'%s' has no daily minimum in it.".formatted(name));
+        }
+    }
+}
