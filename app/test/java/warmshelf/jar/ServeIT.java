@@ -85,6 +85,19 @@ class ServeIT {
     }
 
     @Test
+    void the_round_of_a_day_is_printed_from_the_folder_of_a_stopped_server() {
+        try (JarServer server = onFile()) {
+            server.openGroup();
+        }
+
+        JarRun run = JarRun.of("today", "--data", data.toString(), "--date", "2027-03-01");
+
+        assertThat(run.status()).isZero();
+        assertThat(run.json().get("date").asText()).isEqualTo("2027-03-01");
+        assertThat(run.json().get("checks").isArray()).isTrue();
+    }
+
+    @Test
     void a_port_in_use_is_refused_with_a_sentence() {
         try (JarServer server = onFile()) {
             String port = server.address().substring(server.address().lastIndexOf(':') + 1);
