@@ -9,11 +9,14 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.concurrent.ConcurrentHashMap;
 import org.jooq.DSLContext;
 import org.jooq.Field;
 import org.jooq.Record;
+import org.jspecify.annotations.Nullable;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
 import warmshelf.web.Doors;
@@ -29,9 +32,12 @@ public final class SessionStore implements Doors {
     private static final Field<String> LENGTH =
             coalesce(MEMBER.LENGTH_UNIT, GROUP_PROFILE.LENGTH_UNIT).as("shown_length");
 
+    private static final int MOST_KEPT = 1_000;
+
     private final Database database;
     private final Audit audit;
     private final Clock clock;
+    private final Map<String, Kept> kept = new ConcurrentHashMap<>();
 
     public SessionStore(Database database, Clock clock) {
         this.database = database;
@@ -83,7 +89,49 @@ public final class SessionStore implements Doors {
     public Optional<Visitor> visitor(String sessionToken) {
         String hash = Token.hash(sessionToken);
         OffsetDateTime now = audit.now();
-        Record row = database.sql()
+        Kept last = kept.get(hash);
+        if (last != null && isFresh(last, now)) {
+            return Optional.of(visitor(last.row()));
+        }
+        // Counted before reading: a sign-out meanwhile makes what was read stale at once.
+        long writes = database.writes();
+        @Nullable Record row = read(hash, now);
+        if (row == null) {
+            kept.remove(hash);
+            return Optional.empty();
+        }
+        // Once an hour is enough to know who is about, and spares a write for every page.
+        if (isLongAgo(row, now)) {
+            prolong(hash, now);
+        }
+        keep(hash, new Kept(writes, row));
+        return Optional.of(visitor(row));
+    }
+
+    /** A session as it was read when so much had been written. */
+    private record Kept(long writes, Record row) {}
+
+    /** Each page asks who is there; while nothing at all is written, the answer stays what it was until it expires. */
+    private boolean isFresh(Kept last, OffsetDateTime now) {
+        return !database.isShared()
+                && last.writes() == database.writes()
+                && last.row().get(MEMBER_SESSION.EXPIRES_AT).isAfter(now)
+                && !isLongAgo(last.row(), now);
+    }
+
+    private static boolean isLongAgo(Record row, OffsetDateTime now) {
+        return row.get(MEMBER_SESSION.LAST_SEEN_AT).isBefore(now.minusHours(1));
+    }
+
+    private void keep(String hash, Kept session) {
+        if (kept.size() >= MOST_KEPT) {
+            kept.clear();
+        }
+        kept.put(hash, session);
+    }
+
+    private @Nullable Record read(String hash, OffsetDateTime now) {
+        return database.sql()
                 .select(
                         MEMBER.ID,
                         MEMBER.NAME,
@@ -96,7 +144,8 @@ public final class SessionStore implements Doors {
                         GROUP_PROFILE.TIME_ZONE,
                         GROUP_PROFILE.SEASON,
                         MEMBER_SESSION.CSRF_TOKEN,
-                        MEMBER_SESSION.LAST_SEEN_AT)
+                        MEMBER_SESSION.LAST_SEEN_AT,
+                        MEMBER_SESSION.EXPIRES_AT)
                 .from(MEMBER_SESSION)
                 .join(MEMBER)
                 .on(MEMBER.ID.eq(MEMBER_SESSION.MEMBER_ID))
@@ -105,14 +154,6 @@ public final class SessionStore implements Doors {
                 .and(MEMBER_SESSION.EXPIRES_AT.gt(now))
                 .and(MEMBER.LEFT_AT.isNull())
                 .fetchOne();
-        if (row == null) {
-            return Optional.empty();
-        }
-        // Once an hour is enough to know who is about, and spares a write for every page.
-        if (row.get(MEMBER_SESSION.LAST_SEEN_AT).isBefore(now.minusHours(1))) {
-            prolong(hash, now);
-        }
-        return Optional.of(visitor(row));
     }
 
     @Override

@@ -22,7 +22,7 @@ import warmshelf.testing.Browser;
  * Everything runs on this machine, asks 127.0.0.1 only, and ends by itself after about two minutes.
  */
 public final class Bench {
-    private static final Duration WARM_UP = Duration.ofSeconds(5);
+    private static final Duration WARM_UP = Duration.ofSeconds(8);
     private static final Duration MEASURED = Duration.ofSeconds(6);
     private static final int WRITES = 31;
     private static final Pattern LINKED = Pattern.compile("(?:href|src)=\"(/static/[^\"]+)\"");
