@@ -30,6 +30,8 @@ public final class LotForm {
     }
 
     /**
+     * A form as it was typed.
+     *
      * @param latestYear the latest year a packet can be packed for: this year's, or the season's
      * @param typist whose seed it is when it is 'mine'
      */

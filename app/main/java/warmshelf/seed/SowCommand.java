@@ -2,6 +2,7 @@ package warmshelf.seed;
 
 import java.time.Clock;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.concurrent.Callable;
@@ -56,7 +57,7 @@ public final class SowCommand implements Callable<Integer> {
     private String survival = "1";
 
     public SowCommand() {
-        this(Clock.systemDefaultZone());
+        this(Clock.system(ZoneId.systemDefault()));
     }
 
     SowCommand(Clock clock) {

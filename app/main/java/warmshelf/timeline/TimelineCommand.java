@@ -2,6 +2,7 @@ package warmshelf.timeline;
 
 import java.time.Clock;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -66,7 +67,7 @@ public final class TimelineCommand implements Callable<Integer> {
     private @Nullable String today;
 
     public TimelineCommand() {
-        this(Clock.systemDefaultZone());
+        this(Clock.system(ZoneId.systemDefault()));
     }
 
     TimelineCommand(Clock clock) {

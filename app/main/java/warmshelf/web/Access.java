@@ -36,7 +36,7 @@ final class Access {
         if (role == Role.COORDINATOR && !visitor.get().coordinator()) {
             throw Refusal.forbidden("This page is for coordinators. Ask one of them to do it, or to make you one.");
         }
-        if (ctx.method() == HandlerType.POST && !carriesToken(ctx, visitor.get())) {
+        if (ctx.method().equals(HandlerType.POST) && !carriesToken(ctx, visitor.get())) {
             throw Refusal.forbidden("This form was made for another sign-in, so nothing was changed."
                     + " Go back, load the page again, and send it once more.");
         }
@@ -62,7 +62,8 @@ final class Access {
     }
 
     private static void turnAway(Context ctx) {
-        boolean readsAPage = ctx.method() == HandlerType.GET || ctx.method() == HandlerType.HEAD;
+        boolean readsAPage =
+                ctx.method().equals(HandlerType.GET) || ctx.method().equals(HandlerType.HEAD);
         if (Respond.wantsJson(ctx) || !readsAPage) {
             throw Refusal.of(
                     HttpStatus.UNAUTHORIZED,
