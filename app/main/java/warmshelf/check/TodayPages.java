@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import warmshelf.allocation.LitPlace;
 import warmshelf.allocation.SpaceStore;
 import warmshelf.sowing.Problem;
 import warmshelf.web.Choice;
@@ -21,6 +22,7 @@ public final class TodayPages implements Pages {
             .map(problem -> new Choice(problem.word(), problem.words()))
             .toList();
     private static final int LIGHT_DAYS_AHEAD = 120;
+    private static final int LIGHT_CHOICES = 8;
 
     private final RoundStore rounds;
     private final SpaceStore space;
@@ -62,8 +64,15 @@ public final class TodayPages implements Pages {
         model.put("onDuty", watch.today());
         model.put("tomorrow", watch.tomorrow());
         model.put("tickIds", new TickIds());
-        model.put("litPlaces", asksForLight ? space.litPlaces(day, day.plusDays(LIGHT_DAYS_AHEAD), 2) : List.of());
-        model.put("wholeLitPlaces", asksForLight ? space.litPlaces(day, day.plusDays(LIGHT_DAYS_AHEAD), 4) : List.of());
+        model.put("litPlaces", asksForLight ? litPlaces(day, 2) : List.of());
+        model.put("wholeLitPlaces", asksForLight ? litPlaces(day, 4) : List.of());
         ctx.render("check/today.peb", model);
+    }
+
+    /** The first few: every tray's choice repeats them, and the sowing's own entry form offers all. */
+    private List<LitPlace> litPlaces(LocalDate day, int quarters) {
+        return space.litPlaces(day, day.plusDays(LIGHT_DAYS_AHEAD), quarters).stream()
+                .limit(LIGHT_CHOICES)
+                .toList();
     }
 }
