@@ -25,8 +25,7 @@ import warmshelf.sowing.SowingStores;
 /** Prints the round of a day as JSON, from the group's database. */
 @Command(
         name = "today",
-        description = "The round of a day in walking order, from the group's data folder. Stop the server first, or"
-                + " give the address of its PostgreSQL database.",
+        description = "The round of a day in walking order, from the group's data folder. Stop the server first.",
         mixinStandardHelpOptions = true)
 public final class TodayCommand implements Callable<Integer> {
     @Option(names = "--data", paramLabel = "FOLDER", required = true, description = "The group's data folder.")
