@@ -1,8 +1,10 @@
 package warmshelf;
 
 import java.time.Clock;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import warmshelf.allocation.SetPointPages;
 import warmshelf.check.CheckRoom;
 import warmshelf.crop.Crop;
@@ -10,6 +12,8 @@ import warmshelf.crop.CropCatalogue;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
 import warmshelf.frost.FrostPages;
+import warmshelf.frost.evidence.EvidenceStore;
+import warmshelf.frost.evidence.FrostSource;
 import warmshelf.group.GroupSettingsPages;
 import warmshelf.group.GroupStore;
 import warmshelf.group.OpeningPages;
@@ -61,6 +65,8 @@ final class Rooms {
         SiteStore sites = new SiteStore(database.sql());
         BoardStore board = new BoardStore(
                 database.sql(), id -> crops.find(id).map(Crop::name).orElse(id));
+        FrostSource frost =
+                new EvidenceStore(database, List::of, List::of, () -> LocalDate.ofInstant(clock.instant(), web.zone()));
         List<Pages> pages = new ArrayList<>(List.of(
                 new BookPages(),
                 new HealthPages(database::answers),
@@ -73,10 +79,10 @@ final class Rooms {
                 new SitePages(sites, new StandStore(database.sql(), audit)),
                 new MatPages(sites, new MatStore(database.sql(), audit)),
                 new BoardPages(sites, board),
-                new FrostPages(),
+                new FrostPages(frost, member -> Map.of()),
                 new SeedBoxPages(new LotStore(database, audit), crops)));
         // Asking, placing and the daily round stand on the same stores.
-        SowingStores stores = SowingStores.over(database, audit);
+        SowingStores stores = SowingStores.over(database, audit, frost);
         pages.add(new SetPointPages(database, stores.stays()));
         pages.addAll(SowingRoom.pages(stores));
         pages.addAll(RequestRoom.pages(stores));

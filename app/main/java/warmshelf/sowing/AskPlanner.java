@@ -15,7 +15,6 @@ import warmshelf.allocation.Offer;
 import warmshelf.allocation.SpaceRequest;
 import warmshelf.allocation.Wish;
 import warmshelf.crop.Crop;
-import warmshelf.crop.Hardiness;
 import warmshelf.crop.Method;
 import warmshelf.seed.AgedSeed;
 import warmshelf.seed.GerminationShare;
@@ -151,18 +150,10 @@ public final class AskPlanner {
     }
 
     private Asking asking(AskForm.Ask ask, Crop crop) {
-        double risk = ask.chosenRisk() > 0 ? ask.chosenRisk() : usualRisk(crop.hardiness());
+        double risk = ask.chosenRisk() > 0 ? ask.chosenRisk() : crop.hardiness().usualRisk();
         LocalDate cover = ask.underCoverOn();
         return new Asking(
                 grower, crop, ask.method(), ask.warm(), cover == null ? season : cover.getYear(), risk, cover);
-    }
-
-    /** Tender plants die of one late frost; hardened hardy ones take it. */
-    static double usualRisk(Hardiness hardiness) {
-        if (hardiness.frostKills()) {
-            return 0.1;
-        }
-        return hardiness == Hardiness.HALF_HARDY ? 0.3 : 0.5;
     }
 
     private static GerminationShare share(AskForm.Ask ask, Crop crop, List<GerminationTest> tests, int season) {

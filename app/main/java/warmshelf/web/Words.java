@@ -29,6 +29,9 @@ final class Words extends AbstractExtension {
                 "temperature", new Written((value, units) -> units.temperature(number(value))),
                 "degrees", new Written((value, units) -> String.valueOf(units.degrees(number(value)))),
                 "length", new Written((value, units) -> units.length(number(value))),
+                "finetemperature", new Written((value, units) -> units.fineTemperature(number(value))),
+                "height", new Written((value, units) -> units.height(number(value))),
+                "distance", new Written((value, units) -> units.distance(number(value))),
                 "day", new Written((value, units) -> DayWords.day((LocalDate) value)),
                 "longday", new Written((value, units) -> LONG_DAY.format((LocalDate) value)),
                 "percent", new Written((value, units) -> Math.round(100 * number(value)) + " %"));

@@ -15,6 +15,7 @@ import warmshelf.allocation.Wish;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.crop.Method;
+import warmshelf.frost.evidence.FrostSource;
 import warmshelf.testing.Crops;
 import warmshelf.timeline.Verdict;
 
@@ -22,7 +23,8 @@ class AskPlannerTest {
     private static final LocalDate MARCH = LocalDate.of(2027, 3, 1);
     private static final MatSpace MAT = new MatSpace(
             new UUID(0, 1), "M1", "Hall cellar", new Band(20, 32), 26, List.of(new UUID(1, 1), new UUID(1, 2)));
-    private static final SowingPlanner PLANNER = new SowingPlanner(CropCatalogue.bundled(), new GrowerFrost());
+    private static final SowingPlanner PLANNER =
+            new SowingPlanner(CropCatalogue.bundled(), new GrowerFrost(FrostSource.bundledOnly()));
 
     @Test
     void in_time_the_plan_has_seeds_dates_and_free_places() {
@@ -142,8 +144,8 @@ class AskPlannerTest {
 
     @Test
     void what_frost_kills_is_planned_with_less_risk() {
-        assertThat(AskPlanner.usualRisk(Crops.PEPPER.hardiness())).isEqualTo(0.1);
-        assertThat(AskPlanner.usualRisk(Crops.KALE.hardiness())).isEqualTo(0.5);
+        assertThat(Crops.PEPPER.hardiness().usualRisk()).isEqualTo(0.1);
+        assertThat(Crops.KALE.hardiness().usualRisk()).isEqualTo(0.5);
         assertThat(plan(Crops.PEPPER, Method.CELLS, true, null, MARCH, MAT)
                         .asking()
                         .risk())
