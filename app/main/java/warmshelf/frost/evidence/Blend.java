@@ -10,11 +10,12 @@ import warmshelf.frost.station.StationEstimate;
  * @param season the two put together
  * @param secondShare share 0..1 that the second has in it
  */
-record Blend(FrostSeason season, double secondShare) {
+public record Blend(FrostSeason season, double secondShare) {
     /** No telling is trusted to be better than this, in days squared. */
     private static final double LEAST_VARIANCE = 4;
 
-    static Blend of(FrostSeason first, FrostSeason second) {
+    /** Puts two tellings of one season together. */
+    public static Blend of(FrostSeason first, FrostSeason second) {
         double a = 1 / estimateVariance(first);
         double b = 1 / estimateVariance(second);
         double share = b / (a + b);
