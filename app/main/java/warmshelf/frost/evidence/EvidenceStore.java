@@ -1,6 +1,5 @@
 package warmshelf.frost.evidence;
 
-import static warmshelf.db.generated.Tables.FROST_EVIDENCE_VERSION;
 import static warmshelf.db.generated.Tables.FROST_IMPORT;
 import static warmshelf.db.generated.Tables.FROST_STATION;
 import static warmshelf.db.generated.Tables.FROST_STATION_DATE;
@@ -72,17 +71,10 @@ public final class EvidenceStore implements FrostSource {
         }
         // Counted before reading: what is written meanwhile makes this stale at once.
         long writes = database.writes();
-        long version = version();
+        long version = VersionStore.now(database.sql());
         GroupEvidence read = last != null && last.version() == version ? last.evidence() : read();
         kept = new Kept(read, version, writes, System.nanoTime());
         return read;
-    }
-
-    private long version() {
-        return database.sql()
-                .select(FROST_EVIDENCE_VERSION.VERSION)
-                .from(FROST_EVIDENCE_VERSION)
-                .fetchSingle(FROST_EVIDENCE_VERSION.VERSION);
     }
 
     private GroupEvidence read() {
