@@ -22,6 +22,17 @@ public enum Hardiness {
         return this == TENDER || this == VERY_TENDER;
     }
 
+    /**
+     * The chance of a later frost that is usually accepted for such plants: tender ones die of one late frost, hardened hardy
+     * ones take it.
+     */
+    public double usualRisk() {
+        if (frostKills()) {
+            return 0.1;
+        }
+        return this == HALF_HARDY ? 0.3 : 0.5;
+    }
+
     /** The class named by a table's words. */
     public static Hardiness named(String words) {
         for (Hardiness hardiness : values()) {
