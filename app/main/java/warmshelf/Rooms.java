@@ -10,6 +10,7 @@ import warmshelf.crop.CropCatalogue;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
 import warmshelf.frost.FrostPages;
+import warmshelf.frost.garden.GardenRoom;
 import warmshelf.group.GroupSettingsPages;
 import warmshelf.group.GroupStore;
 import warmshelf.group.OpeningPages;
@@ -75,6 +76,7 @@ final class Rooms {
                 new BoardPages(sites, board),
                 new FrostPages(),
                 new SeedBoxPages(new LotStore(database, audit), crops)));
+        pages.addAll(GardenRoom.pages(database, audit));
         // Asking, placing and the daily round stand on the same stores.
         SowingStores stores = SowingStores.over(database, audit);
         pages.add(new SetPointPages(database, stores.stays()));
