@@ -10,6 +10,7 @@ import warmshelf.web.Units;
 final class Degrees {
     static final double LOWEST_C = -60;
     static final double HIGHEST_C = 45;
+    private static final double HALF_A_TENTH_C_IN_F = 0.0901;
 
     private Degrees() {}
 
@@ -22,13 +23,19 @@ final class Degrees {
         return Math.round((fahrenheit(units) ? (typed - 32) / 1.8 : typed) * 10) / 10.0;
     }
 
-    /** The figure that a person of these units reads, in tenths. */
+    /**
+     * The figure that a person of these units reads, in tenths. A tenth of a degree Celsius is nearly two of Fahrenheit: where
+     * it may stand for a whole or half degree Fahrenheit it is shown as that, as thermometers are read.
+     */
     static double figure(double celsius, Units units) {
+        double figure = fahrenheit(units) ? celsius * 1.8 + 32 : celsius;
+        double half = Math.round(2 * figure) / 2.0;
+        boolean isHalf = fahrenheit(units) && Math.abs(figure - half) <= HALF_A_TENTH_C_IN_F;
         // adding nothing turns a negative zero into a plain one
-        return Math.round((fahrenheit(units) ? celsius * 1.8 + 32 : celsius) * 10) / 10.0 + 0.0;
+        return isHalf ? half : Math.round(figure * 10) / 10.0 + 0.0;
     }
 
-    /** For example '28.4 °F' or '-2.0 °C'. */
+    /** For example '28.5 °F' or '-2.0 °C'. */
     static String words(double celsius, Units units) {
         return typed(celsius, units) + " °" + units.temperature();
     }

@@ -17,17 +17,10 @@ final class EvidenceVersionStore {
      * @return the new version, which was never given before
      */
     static long grow(DSLContext within) {
-        int changed = within.update(FROST_EVIDENCE_VERSION)
+        within.update(FROST_EVIDENCE_VERSION)
                 .set(FROST_EVIDENCE_VERSION.VERSION, FROST_EVIDENCE_VERSION.VERSION.plus(1))
                 .where(FROST_EVIDENCE_VERSION.ID.eq(THE_ONE))
                 .execute();
-        if (changed == 0) {
-            // tables that were emptied begin to count anew
-            within.insertInto(FROST_EVIDENCE_VERSION)
-                    .set(FROST_EVIDENCE_VERSION.ID, THE_ONE)
-                    .set(FROST_EVIDENCE_VERSION.VERSION, 1L)
-                    .execute();
-        }
         return within.select(FROST_EVIDENCE_VERSION.VERSION)
                 .from(FROST_EVIDENCE_VERSION)
                 .where(FROST_EVIDENCE_VERSION.ID.eq(THE_ONE))
