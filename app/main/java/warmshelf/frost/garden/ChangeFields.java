@@ -51,7 +51,7 @@ final class ChangeFields {
         int autumn = days(reader, "autumnDays", "Days in autumn", "autumnWay");
         if (reader.ok() && spring == 0 && autumn == 0) {
             reader.refuse(
-                    "springDays",
+                    "how",
                     "Days in spring and in autumn were both 0, which changes nothing; a whole number from 1 to %d is accepted in one of them at least."
                             .formatted(MOST_DAYS));
         }

@@ -34,7 +34,7 @@ final class Height {
         return String.format(Locale.ROOT, "%,d %s", figure(metres, units), inFeet(units) ? "ft" : "m");
     }
 
-    /** For example '46.8400° N, 92.2200° W, 1,405 ft above the sea'. */
+    /** For example '46.84° N, 92.22° W, 1,405 ft above the sea'. */
     static String words(GardenPoint point, Units units) {
         return "%s, %s, %s above the sea"
                 .formatted(
@@ -44,6 +44,7 @@ final class Height {
     }
 
     private static String degrees(double value, String positive, String negative) {
-        return String.format(Locale.ROOT, "%.4f° %s", Math.abs(value), value < 0 ? negative : positive);
+        String figure = String.format(Locale.ROOT, "%.4f", Math.abs(value)).replaceAll("\\.?0+$", "");
+        return "%s° %s".formatted(figure, value < 0 ? negative : positive);
     }
 }

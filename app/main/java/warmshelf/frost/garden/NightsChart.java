@@ -21,11 +21,12 @@ import warmshelf.web.Units;
 public record NightsChart(
         String description, List<String> runs, List<Dot> dots, Line freezing, List<Line> levels, List<Line> days) {
 
-    private static final double LEFT = 56;
+    private static final double LEFT = 62;
     private static final double RIGHT = 408;
     private static final double TOP = 14;
     private static final double BOTTOM = 168;
     private static final double ROOM_C = 2;
+    private static final double ROOM_FOR_WORDS = 15;
     private static final int DAYS_BETWEEN_WORDS = 7;
 
     /** A night's place. */
@@ -65,7 +66,7 @@ public record NightsChart(
                     .toList();
             List<Line> levels = new ArrayList<>();
             for (double level : new double[] {coldest, warmest}) {
-                if (level != 0) {
+                if (Math.abs(height(level) - height(0)) >= ROOM_FOR_WORDS) {
                     levels.add(new Line(y(level), Degrees.words(level, units)));
                 }
             }
@@ -119,8 +120,12 @@ public record NightsChart(
         }
 
         private String y(double celsius) {
+            return number(height(celsius));
+        }
+
+        private double height(double celsius) {
             double share = (celsius - coldest + ROOM_C) / (warmest - coldest + 2 * ROOM_C);
-            return number(BOTTOM - (BOTTOM - TOP) * share);
+            return BOTTOM - (BOTTOM - TOP) * share;
         }
     }
 

@@ -42,8 +42,8 @@ class AreaPagesTest {
         assertThat(answer.status()).isEqualTo(303);
         assertThat(gardens.corrections().get(0).area()).isEqualTo(new Area.Postcodes("US", "5580"));
         assertThat(tom.get(PAGE).text())
-                .contains("postcodes that begin with 5580 (United States)")
-                .contains("last spring frost 5 days earlier")
+                .contains("Postcodes that begin with 5580 (United States)")
+                .contains("Last spring frost 5 days earlier")
                 .contains("The lake keeps it warm")
                 .contains("Ilse Brandt, 1 Mar 2027")
                 .doesNotContain("Let it hold", "End it");
@@ -91,8 +91,8 @@ class AreaPagesTest {
 
         assertThat(gardens.corrections()).hasSize(2);
         assertThat(ilse.get(PAGE).text())
-                .contains("last spring frost 7 days earlier")
-                .contains("Ended corrections postcodes that begin with 558 (United States) : last spring frost 5 days");
+                .contains("Last spring frost 7 days earlier")
+                .contains("Ended corrections Postcodes that begin with 558 (United States) : last spring frost 5 days");
     }
 
     @Test

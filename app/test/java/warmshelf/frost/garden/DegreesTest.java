@@ -59,6 +59,8 @@ class DegreesTest {
         assertThat(Height.words(304.8, FAHRENHEIT)).isEqualTo("1,000 ft");
         assertThat(Height.words(304.8, Units.METRIC)).isEqualTo("305 m");
         assertThat(Height.words(new GardenPoint(-33.5, 18.25, 12), Units.METRIC))
-                .isEqualTo("33.5000° S, 18.2500° E, 12 m above the sea");
+                .isEqualTo("33.5° S, 18.25° E, 12 m above the sea");
+        assertThat(Height.words(new GardenPoint(50, 0, 100), Units.METRIC))
+                .isEqualTo("50° N, 0° E, 100 m above the sea");
     }
 }

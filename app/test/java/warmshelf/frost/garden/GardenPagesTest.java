@@ -59,7 +59,7 @@ class GardenPagesTest {
         assertThat(point.longitude()).isEqualTo(-92.22);
         assertThat(point.elevationM()).isCloseTo(428.2, org.assertj.core.api.Assertions.within(0.1));
         Answer page = tom.get(PAGE);
-        assertThat(page.text()).contains("46.8400° N, 92.2200° W, 1,405 ft above the sea");
+        assertThat(page.text()).contains("46.84° N, 92.22° W, 1,405 ft above the sea");
         assertThat(page.typed("elevation")).isEqualTo("1405");
     }
 
@@ -100,7 +100,7 @@ class GardenPagesTest {
         Answer answer = setPoint("47.00", "-92.00", "700", "0");
 
         assertThat(answer.status()).isEqualTo(409);
-        assertThat(answer.text()).contains("The point was changed while you were typing; it is now 46.8400° N");
+        assertThat(answer.text()).contains("The point was changed while you were typing; it is now 46.84° N");
         assertThat(answer.typed("latitude")).isEqualTo("47.00");
         Answer again = setPoint("47.00", "-92.00", "700", String.valueOf(answer.typed("version")));
         assertThat(again.status()).isEqualTo(303);
@@ -133,7 +133,7 @@ class GardenPagesTest {
             assertThat(correction.change()).isEqualTo(new FrostCorrection.Change.Shift(6, -4));
         });
         assertThat(tom.get(PAGE).text())
-                .contains("last spring frost 6 days later, first autumn frost 4 days earlier")
+                .contains("Last spring frost 6 days later, first autumn frost 4 days earlier")
                 .contains("Cold air runs down here")
                 .contains("Tom Okafor, 1 Mar 2027");
     }
@@ -143,7 +143,7 @@ class GardenPagesTest {
         correct(Map.of("how", "dates", "springAverage", "24 May", "springOneInTen", "06-08"));
 
         assertThat(tom.get(PAGE).text())
-                .contains("last spring frost on average: 24 May, after this day in one spring of ten: 8 June");
+                .contains("Last spring frost on average: 24 May, after this day in one spring of ten: 8 June");
     }
 
     @ParameterizedTest
@@ -219,7 +219,7 @@ class GardenPagesTest {
         correct(Map.of("how", "shift", "springDays", "6"));
 
         assertThat(group.signedIn(group.coordinator()).get(PAGE).text())
-                .doesNotContain("46.8400", "Cold air runs down here");
+                .doesNotContain("46.84° N", "Cold air runs down here");
     }
 
     @Test

@@ -24,7 +24,7 @@ class NightsChartTest {
     void the_ends_of_the_days_are_the_ends_of_the_drawing_and_colder_is_lower() {
         NightsChart chart = chart(night(0, 3), night(10, -3));
 
-        assertThat(chart.dots()).extracting(NightsChart.Dot::x).containsExactly("56.0", "408.0");
+        assertThat(chart.dots()).extracting(NightsChart.Dot::x).containsExactly("62.0", "408.0");
         // three degrees each way and two of room: freezing lies in the middle of 14 and 168
         assertThat(chart.freezing()).isEqualTo(new NightsChart.Line("91.0", "0.0 °C"));
         assertThat(Double.parseDouble(chart.dots().get(1).y())).isGreaterThan(91);
@@ -36,6 +36,13 @@ class NightsChartTest {
                 .extracting(NightsChart.Line::words)
                 .containsExactly("12.0 °C");
         assertThat(chart(night(3, -12)).freezing().words()).isEqualTo("0.0 °C");
+    }
+
+    @Test
+    void a_level_so_near_to_freezing_that_its_words_would_cover_it_is_not_drawn() {
+        assertThat(chart(night(1, 1), night(2, -12)).levels())
+                .extracting(NightsChart.Line::words)
+                .containsExactly("-12.0 °C");
     }
 
     @Test

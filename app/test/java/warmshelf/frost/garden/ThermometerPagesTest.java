@@ -50,7 +50,7 @@ class ThermometerPagesTest {
         assertThat(tom.get(PAGE).text())
                 .contains("Behind the shed")
                 .contains("mine")
-                .contains("46.8400° N, 92.2200° W, 1,405 ft above the sea")
+                .contains("46.84° N, 92.22° W, 1,405 ft above the sea")
                 .contains("21.5 °F, killing frost")
                 .contains("1 Mar 2027");
     }
