@@ -1,6 +1,7 @@
 package warmshelf;
 
 import java.time.Clock;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import warmshelf.allocation.SetPointPages;
@@ -10,7 +11,12 @@ import warmshelf.crop.CropCatalogue;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
 import warmshelf.frost.FrostPages;
+import warmshelf.frost.evidence.EvidenceStore;
+import warmshelf.frost.evidence.FrostSource;
+import warmshelf.frost.garden.AcceptedRiskStore;
 import warmshelf.frost.garden.GardenRoom;
+import warmshelf.frost.garden.GardenStore;
+import warmshelf.frost.garden.ThermometerStore;
 import warmshelf.group.GroupSettingsPages;
 import warmshelf.group.GroupStore;
 import warmshelf.group.OpeningPages;
@@ -62,6 +68,11 @@ final class Rooms {
         SiteStore sites = new SiteStore(database.sql());
         BoardStore board = new BoardStore(
                 database.sql(), id -> crops.find(id).map(Crop::name).orElse(id));
+        FrostSource frost = new EvidenceStore(
+                database,
+                new GardenStore(database, audit)::corrections,
+                new ThermometerStore(database, audit)::allRecords,
+                () -> LocalDate.ofInstant(clock.instant(), web.zone()));
         List<Pages> pages = new ArrayList<>(List.of(
                 new BookPages(),
                 new HealthPages(database::answers),
@@ -74,11 +85,11 @@ final class Rooms {
                 new SitePages(sites, new StandStore(database.sql(), audit)),
                 new MatPages(sites, new MatStore(database.sql(), audit)),
                 new BoardPages(sites, board),
-                new FrostPages(),
+                new FrostPages(frost, new AcceptedRiskStore(database, audit)::of),
                 new SeedBoxPages(new LotStore(database, audit), crops)));
         pages.addAll(GardenRoom.pages(database, audit));
         // Asking, placing and the daily round stand on the same stores.
-        SowingStores stores = SowingStores.over(database, audit);
+        SowingStores stores = SowingStores.over(database, audit, frost);
         pages.add(new SetPointPages(database, stores.stays()));
         pages.addAll(SowingRoom.pages(stores));
         pages.addAll(RequestRoom.pages(stores));

@@ -15,6 +15,7 @@ import warmshelf.check.WalkStore;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
+import warmshelf.frost.evidence.FrostSource;
 import warmshelf.group.GroupStore;
 import warmshelf.member.MemberStore;
 import warmshelf.seed.LotStore;
@@ -51,7 +52,7 @@ record DemoHouse(
     static DemoHouse on(Database database, Clock clock) {
         Audit audit = new Audit(clock);
         CropCatalogue crops = CropCatalogue.bundled();
-        SowingPlanner planner = new SowingPlanner(crops, new GrowerFrost());
+        SowingPlanner planner = new SowingPlanner(crops, new GrowerFrost(FrostSource.bundledOnly()));
         SowingStore sowings = new SowingStore(database, crops, audit);
         EntryStore entries = new EntryStore(audit);
         RequestStore requests = new RequestStore(database, audit);

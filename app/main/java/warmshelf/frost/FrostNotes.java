@@ -4,10 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** The cautions a reader of frost dates needs, in plain sentences. */
-final class FrostNotes {
-    static final String FROST_POCKET =
+public final class FrostNotes {
+    public static final String FROST_POCKET =
             "Your own garden may be a frost pocket: cold air gathers in hollows and behind hedges and"
                     + " walls, and can freeze plants there well after the neighbours' last frost.";
+
+    /** What a published frost date speaks of. */
+    public static final String SHELTER =
+            "The dates speak of air at the height of a thermometer shelter; on a clear, still night the ground is colder.";
 
     private static final double FAR_STATION_KM = 40;
     private static final double GREAT_DIFFERENCE_M = 150;

@@ -16,6 +16,7 @@ import warmshelf.allocation.Wish;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.crop.Method;
+import warmshelf.frost.evidence.FrostSource;
 import warmshelf.testing.Crops;
 import warmshelf.timeline.Verdict;
 
@@ -23,7 +24,8 @@ class AskPlannerTest {
     private static final LocalDate MARCH = LocalDate.of(2027, 3, 1);
     private static final MatSpace MAT = new MatSpace(
             new UUID(0, 1), "M1", "Hall cellar", new Band(20, 32), 26, List.of(new UUID(1, 1), new UUID(1, 2)));
-    private static final SowingPlanner PLANNER = new SowingPlanner(CropCatalogue.bundled(), new GrowerFrost());
+    private static final SowingPlanner PLANNER =
+            new SowingPlanner(CropCatalogue.bundled(), new GrowerFrost(FrostSource.bundledOnly()));
 
     @Test
     void in_time_the_plan_has_seeds_dates_and_free_places() {
@@ -147,6 +149,8 @@ class AskPlannerTest {
                         .asking()
                         .risk())
                 .isEqualTo(0.5);
+        assertThat(Crops.PEPPER.hardiness().usualRisk()).isEqualTo(0.1);
+        assertThat(Crops.KALE.hardiness().usualRisk()).isEqualTo(0.5);
         assertThat(plan(Crops.PEPPER, Method.CELLS, true, null, MARCH, MAT)
                         .asking()
                         .risk())

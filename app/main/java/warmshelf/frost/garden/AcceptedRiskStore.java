@@ -9,6 +9,7 @@ import java.util.UUID;
 import warmshelf.crop.Hardiness;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
+import warmshelf.frost.evidence.VersionStore;
 
 /** The chances of a later frost that members accept, where these are not the usual ones. */
 public final class AcceptedRiskStore {
@@ -34,7 +35,7 @@ public final class AcceptedRiskStore {
     /** Replaces what a member accepts; a class that is missing goes back to its usual risk. */
     void set(UUID memberId, Map<Hardiness, Double> risks, UUID by) {
         database.sql().transaction(work -> {
-            EvidenceVersionStore.grow(work.dsl());
+            VersionStore.grow(work.dsl());
             work.dsl()
                     .deleteFrom(ACCEPTED_RISK)
                     .where(ACCEPTED_RISK.MEMBER_ID.eq(memberId))

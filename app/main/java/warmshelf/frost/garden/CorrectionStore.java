@@ -17,6 +17,7 @@ import warmshelf.db.Audit;
 import warmshelf.db.Database;
 import warmshelf.db.generated.tables.Member;
 import warmshelf.db.generated.tables.records.FrostCorrectionRecord;
+import warmshelf.frost.evidence.VersionStore;
 import warmshelf.frost.garden.FrostCorrection.Area;
 import warmshelf.frost.garden.FrostCorrection.Change;
 
@@ -56,7 +57,7 @@ public final class CorrectionStore {
         return database.sql().transactionResult(work -> {
             DSLContext tx = work.dsl();
             // first, so that of two made at once the second ends the first
-            EvidenceVersionStore.grow(tx);
+            VersionStore.grow(tx);
             UUID id = UUID.randomUUID();
             end(tx, FROST_CORRECTION.ENDED_AT.isNull().and(CorrectionColumnsStore.of(area)), by);
             FrostCorrectionRecord row = tx.newRecord(FROST_CORRECTION);
@@ -84,7 +85,7 @@ public final class CorrectionStore {
 
     private boolean end(Condition which, UUID by) {
         return database.sql().transactionResult(work -> {
-            EvidenceVersionStore.grow(work.dsl());
+            VersionStore.grow(work.dsl());
             return end(work.dsl(), FROST_CORRECTION.ENDED_AT.isNull().and(which), by) > 0;
         });
     }

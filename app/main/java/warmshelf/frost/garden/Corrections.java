@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import warmshelf.frost.garden.FrostCorrection.Area;
 
 /** Which correction holds for a garden, and how the days of corrections compare. */
@@ -15,12 +16,17 @@ public final class Corrections {
 
     private Corrections() {}
 
-    /** The one that holds: the garden's own, or else that of the area whose beginning fits most of the postcode. */
+    /**
+     * The one that holds: the garden's own, or else that of the area whose beginning fits most of the postcode.
+     *
+     * @param memberId whose garden it is; null: nobody's
+     */
     public static Optional<FrostCorrection> holding(
-            Collection<FrostCorrection> corrections, UUID memberId, String country, String postcode) {
-        Area garden = new Area.Garden(memberId);
-        Optional<FrostCorrection> own =
-                corrections.stream().filter(each -> each.area().equals(garden)).findFirst();
+            Collection<FrostCorrection> corrections, @Nullable UUID memberId, String country, String postcode) {
+        Optional<FrostCorrection> own = corrections.stream()
+                .filter(each -> each.area() instanceof Area.Garden garden
+                        && garden.memberId().equals(memberId))
+                .findFirst();
         return own.isPresent() ? own : ofArea(corrections, country, postcode);
     }
 

@@ -9,6 +9,7 @@ import java.util.UUID;
 import org.jooq.DSLContext;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
+import warmshelf.frost.evidence.VersionStore;
 
 /** Where the members' gardens lie, and what people who know better say of their frost. */
 public final class GardenStore {
@@ -53,7 +54,8 @@ public final class GardenStore {
         return database.sql().transactionResult(work -> {
             // taken from the count of all changes, so that a point set anew never has the version of one that was
             // cleared
-            int newVersion = Math.toIntExact(EvidenceVersionStore.grow(work.dsl()));
+            VersionStore.grow(work.dsl());
+            int newVersion = Math.toIntExact(VersionStore.now(work.dsl()));
             if (version(work.dsl(), memberId) != version) {
                 return false;
             }
@@ -78,7 +80,7 @@ public final class GardenStore {
     /** Forgets a garden's point, unless somebody changed it since; false when somebody was first. */
     boolean clearPoint(UUID memberId, int version, UUID by) {
         return database.sql().transactionResult(work -> {
-            EvidenceVersionStore.grow(work.dsl());
+            VersionStore.grow(work.dsl());
             if (version == NONE || version(work.dsl(), memberId) != version) {
                 return false;
             }

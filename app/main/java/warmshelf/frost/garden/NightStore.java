@@ -15,6 +15,7 @@ import org.jooq.Condition;
 import org.jooq.DSLContext;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
+import warmshelf.frost.evidence.VersionStore;
 
 /** The nights that thermometers showed. A night is written over or taken away only with a line that keeps the old figure. */
 final class NightStore {
@@ -48,7 +49,7 @@ final class NightStore {
      */
     Optional<Double> note(UUID thermometer, LocalDate day, double celsius, UUID by) {
         return database.sql().transactionResult(work -> {
-            EvidenceVersionStore.grow(work.dsl());
+            VersionStore.grow(work.dsl());
             Optional<Double> before = put(work.dsl(), thermometer, day, celsius, by);
             if (before.isEmpty()) {
                 audit.write(work.dsl(), by, "note night", SUBJECT, thermometer, "%s: %s C".formatted(day, celsius));
@@ -64,7 +65,7 @@ final class NightStore {
      */
     int noteAll(UUID thermometer, SortedMap<LocalDate, Double> nights, UUID by) {
         return database.sql().transactionResult(work -> {
-            EvidenceVersionStore.grow(work.dsl());
+            VersionStore.grow(work.dsl());
             int over = 0;
             for (Map.Entry<LocalDate, Double> night : nights.entrySet()) {
                 over += put(work.dsl(), thermometer, night.getKey(), night.getValue(), by)
@@ -87,7 +88,7 @@ final class NightStore {
     /** Takes a wrong night away; empty when it was not noted. */
     Optional<Double> forget(UUID thermometer, LocalDate day, UUID by) {
         return database.sql().transactionResult(work -> {
-            EvidenceVersionStore.grow(work.dsl());
+            VersionStore.grow(work.dsl());
             Optional<Double> before = noted(work.dsl(), thermometer, day);
             before.ifPresent(celsius -> {
                 work.dsl()

@@ -62,8 +62,8 @@ public final class RiskForm {
         return "risk-" + hardiness.words().replace(' ', '-');
     }
 
-    /** One field of the form: its name, its label and what may be chosen. */
-    public record Line(String field, String label, List<Choice> choices) {}
+    /** One field of the form: its name, its label, a few crops of the class and what may be chosen. */
+    public record Line(String field, String label, String examples, List<Choice> choices) {}
 
     public List<Line> lines() {
         List<Line> lines = new ArrayList<>();
@@ -75,6 +75,7 @@ public final class RiskForm {
             lines.add(new Line(
                     field(hardiness),
                     words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1) + " plants",
+                    "Such as " + hardiness.examples(),
                     choices));
         }
         return lines;

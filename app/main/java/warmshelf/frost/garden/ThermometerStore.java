@@ -17,6 +17,7 @@ import org.jooq.SelectOnConditionStep;
 import org.jooq.impl.DSL;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
+import warmshelf.frost.evidence.VersionStore;
 import warmshelf.frost.minima.DailyMinima;
 
 /** The thermometers that hang outdoors; {@link NightStore} keeps what they showed. */
@@ -34,7 +35,7 @@ public final class ThermometerStore {
 
     UUID add(NewThermometer thermometer, UUID by) {
         return database.sql().transactionResult(work -> {
-            EvidenceVersionStore.grow(work.dsl());
+            VersionStore.grow(work.dsl());
             UUID id = UUID.randomUUID();
             GardenPoint point = thermometer.point();
             work.dsl()
@@ -88,7 +89,7 @@ public final class ThermometerStore {
     /** Takes a thermometer down: what it showed is kept, nothing is added. False when that was done before. */
     boolean retire(UUID id, UUID by) {
         return database.sql().transactionResult(work -> {
-            EvidenceVersionStore.grow(work.dsl());
+            VersionStore.grow(work.dsl());
             int changed = work.dsl()
                     .update(THERMOMETER)
                     .set(THERMOMETER.RETIRED_BY, by)

@@ -10,7 +10,7 @@ import java.util.OptionalDouble;
  */
 public record SeasonDays(double medianDay, OptionalDouble ninthDay) {
     /** The normal distribution's 90 % point. */
-    private static final double NINE_TENTHS = 1.2816;
+    static final double NINE_TENTHS = 1.2816;
 
     /** Standard deviation from year to year, as far as the two days tell it. */
     OptionalDouble yearSd() {
