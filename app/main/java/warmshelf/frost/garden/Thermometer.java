@@ -18,18 +18,9 @@ public record Thermometer(
         GardenPoint point,
         boolean retired) {
 
-    public boolean isTheGroups() {
-        return memberId == null;
-    }
-
-    /** A private one is for its owner and for coordinators. */
+    /** A private one is for its owner and for coordinators. Whoever may see one may note what it showed. */
     public boolean mayBeSeenBy(UUID visitor, boolean coordinator) {
         return coordinator || memberId == null || memberId.equals(visitor);
-    }
-
-    /** Whoever may see one may note what it showed. */
-    public boolean mayBeNotedBy(UUID visitor, boolean coordinator) {
-        return mayBeSeenBy(visitor, coordinator);
     }
 
     public boolean mayBeRetiredBy(UUID visitor, boolean coordinator) {

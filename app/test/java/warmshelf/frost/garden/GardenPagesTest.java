@@ -301,6 +301,21 @@ class GardenPagesTest {
     }
 
     @Test
+    void the_frost_page_counts_what_was_told_here() {
+        correct(Map.of("how", "dates", "springAverage", "19 June"));
+        tom.post(
+                PAGE + "/risks",
+                Map.of(
+                        "risk-hardy", "usual",
+                        "risk-half-hardy", "usual",
+                        "risk-tender", "0.5",
+                        "risk-very-tender", "usual"));
+
+        assertThat(tom.get("/frost").text()).contains("Cold air runs down here", "Tom Okafor", "19 Jun");
+        assertThat(group.signedIn(group.onDuty()).get("/frost").text()).doesNotContain("Cold air runs down here");
+    }
+
+    @Test
     void every_change_leaves_a_line_and_no_form_without_its_token_does_anything() {
         setPoint("46.84", "-92.22", "1405", "0");
         correct(Map.of("how", "shift", "springDays", "6"));
