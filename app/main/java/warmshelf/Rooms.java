@@ -4,7 +4,6 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import warmshelf.allocation.SetPointPages;
 import warmshelf.check.CheckRoom;
 import warmshelf.crop.Crop;
@@ -14,6 +13,10 @@ import warmshelf.db.Database;
 import warmshelf.frost.FrostPages;
 import warmshelf.frost.evidence.EvidenceStore;
 import warmshelf.frost.evidence.FrostSource;
+import warmshelf.frost.garden.AcceptedRiskStore;
+import warmshelf.frost.garden.GardenRoom;
+import warmshelf.frost.garden.GardenStore;
+import warmshelf.frost.garden.ThermometerStore;
 import warmshelf.group.GroupSettingsPages;
 import warmshelf.group.GroupStore;
 import warmshelf.group.OpeningPages;
@@ -65,8 +68,11 @@ final class Rooms {
         SiteStore sites = new SiteStore(database.sql());
         BoardStore board = new BoardStore(
                 database.sql(), id -> crops.find(id).map(Crop::name).orElse(id));
-        FrostSource frost =
-                new EvidenceStore(database, List::of, List::of, () -> LocalDate.ofInstant(clock.instant(), web.zone()));
+        FrostSource frost = new EvidenceStore(
+                database,
+                new GardenStore(database, audit)::corrections,
+                new ThermometerStore(database, audit)::allRecords,
+                () -> LocalDate.ofInstant(clock.instant(), web.zone()));
         List<Pages> pages = new ArrayList<>(List.of(
                 new BookPages(),
                 new HealthPages(database::answers),
@@ -79,8 +85,9 @@ final class Rooms {
                 new SitePages(sites, new StandStore(database.sql(), audit)),
                 new MatPages(sites, new MatStore(database.sql(), audit)),
                 new BoardPages(sites, board),
-                new FrostPages(frost, member -> Map.of()),
+                new FrostPages(frost, new AcceptedRiskStore(database, audit)::of),
                 new SeedBoxPages(new LotStore(database, audit), crops)));
+        pages.addAll(GardenRoom.pages(database, audit));
         // Asking, placing and the daily round stand on the same stores.
         SowingStores stores = SowingStores.over(database, audit, frost);
         pages.add(new SetPointPages(database, stores.stays()));
