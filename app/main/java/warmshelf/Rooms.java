@@ -1,7 +1,6 @@
 package warmshelf;
 
 import java.time.Clock;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import warmshelf.allocation.SetPointPages;
@@ -15,8 +14,6 @@ import warmshelf.frost.evidence.EvidenceStore;
 import warmshelf.frost.evidence.FrostSource;
 import warmshelf.frost.garden.AcceptedRiskStore;
 import warmshelf.frost.garden.GardenRoom;
-import warmshelf.frost.garden.GardenStore;
-import warmshelf.frost.garden.ThermometerStore;
 import warmshelf.group.GroupSettingsPages;
 import warmshelf.group.GroupStore;
 import warmshelf.group.OpeningPages;
@@ -68,11 +65,7 @@ final class Rooms {
         SiteStore sites = new SiteStore(database.sql());
         BoardStore board = new BoardStore(
                 database.sql(), id -> crops.find(id).map(Crop::name).orElse(id));
-        FrostSource frost = new EvidenceStore(
-                database,
-                new GardenStore(database, audit)::corrections,
-                new ThermometerStore(database, audit)::allRecords,
-                () -> LocalDate.ofInstant(clock.instant(), web.zone()));
+        FrostSource frost = EvidenceStore.over(database, audit);
         List<Pages> pages = new ArrayList<>(List.of(
                 new BookPages(),
                 new HealthPages(database::answers),
