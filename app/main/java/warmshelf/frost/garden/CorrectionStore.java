@@ -53,7 +53,7 @@ public final class CorrectionStore {
     }
 
     /** Makes a correction; the one that held for the same garden or area is ended by it. */
-    UUID correct(Area area, Change change, String reason, UUID by) {
+    public UUID correct(Area area, Change change, String reason, UUID by) {
         return database.sql().transactionResult(work -> {
             DSLContext tx = work.dsl();
             // first, so that of two made at once the second ends the first

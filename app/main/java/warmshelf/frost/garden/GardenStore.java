@@ -50,7 +50,7 @@ public final class GardenStore {
      * @param version its version when it was shown; 0 when there was none
      * @return false when somebody was first; nothing is written then
      */
-    boolean setPoint(UUID memberId, GardenPoint point, int version, UUID by) {
+    public boolean setPoint(UUID memberId, GardenPoint point, int version, UUID by) {
         return database.sql().transactionResult(work -> {
             // taken from the count of all changes, so that a point set anew never has the version of one that was
             // cleared

@@ -8,4 +8,4 @@ import org.jspecify.annotations.Nullable;
  *
  * @param memberId whose garden it hangs in; null: it is the group's
  */
-record NewThermometer(String name, @Nullable UUID memberId, GardenPoint point) {}
+public record NewThermometer(String name, @Nullable UUID memberId, GardenPoint point) {}

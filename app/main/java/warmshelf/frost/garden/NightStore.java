@@ -18,13 +18,13 @@ import warmshelf.db.Database;
 import warmshelf.frost.evidence.VersionStore;
 
 /** The nights that thermometers showed. A night is written over or taken away only with a line that keeps the old figure. */
-final class NightStore {
+public final class NightStore {
     private static final String SUBJECT = "thermometer";
 
     private final Database database;
     private final Audit audit;
 
-    NightStore(Database database, Audit audit) {
+    public NightStore(Database database, Audit audit) {
         this.database = database;
         this.audit = audit;
     }
@@ -63,7 +63,7 @@ final class NightStore {
      *
      * @return how many of them had been noted before
      */
-    int noteAll(UUID thermometer, SortedMap<LocalDate, Double> nights, UUID by) {
+    public int noteAll(UUID thermometer, SortedMap<LocalDate, Double> nights, UUID by) {
         return database.sql().transactionResult(work -> {
             VersionStore.grow(work.dsl());
             int over = 0;

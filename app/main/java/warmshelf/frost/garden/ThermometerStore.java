@@ -33,7 +33,7 @@ public final class ThermometerStore {
         this.audit = audit;
     }
 
-    UUID add(NewThermometer thermometer, UUID by) {
+    public UUID add(NewThermometer thermometer, UUID by) {
         return database.sql().transactionResult(work -> {
             VersionStore.grow(work.dsl());
             UUID id = UUID.randomUUID();
