@@ -41,7 +41,7 @@ public final class PointForm {
     }
 
     /** Reads latitude, longitude and elevation; after a problem the point is only a stand-in. */
-    static GardenPoint read(FormReader reader, Units units) {
+    public static GardenPoint read(FormReader reader, Units units) {
         reader.requiredText("latitude", "Latitude", 40);
         reader.requiredText("longitude", "Longitude", 40);
         reader.requiredText("elevation", "Elevation", 40);
