@@ -14,6 +14,7 @@ import warmshelf.frost.evidence.EvidenceStore;
 import warmshelf.frost.evidence.FrostSource;
 import warmshelf.frost.garden.AcceptedRiskStore;
 import warmshelf.frost.garden.GardenRoom;
+import warmshelf.frost.intake.IntakeRoom;
 import warmshelf.group.GroupSettingsPages;
 import warmshelf.group.GroupStore;
 import warmshelf.group.OpeningPages;
@@ -87,6 +88,7 @@ final class Rooms {
         pages.addAll(SowingRoom.pages(stores));
         pages.addAll(RequestRoom.pages(stores));
         pages.addAll(CheckRoom.pages(stores));
+        pages.addAll(IntakeRoom.pages(database, audit, clock));
         return pages;
     }
 }
