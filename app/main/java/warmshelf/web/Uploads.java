@@ -9,6 +9,7 @@ import jakarta.servlet.ServletException;
 import jakarta.servlet.http.Part;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Set;
 
@@ -16,7 +17,7 @@ import java.util.Set;
  * The few addresses that take large files. What is sent there goes into files, not into memory, and only after it is known
  * that its sender may send it.
  */
-final class Uploads {
+public final class Uploads {
     static final long LARGEST_MB = 250;
     /** The form around the file: field names, separators, the other fields. */
     private static final long FORM_ROOM = 1_000_000;
@@ -27,6 +28,7 @@ final class Uploads {
     // A browser shows the answer to an over-large form only if its sending was not cut off, so that much is read and
     // dropped.
     private static final long READ_AND_DROPPED = 4 * LARGEST_REQUEST;
+    private static final String FOLDER = "warmshelf.upload-folder";
     private static final String MULTIPART = "org.eclipse.jetty.multipartConfig";
 
     private final Set<String> addresses;
@@ -35,6 +37,15 @@ final class Uploads {
     Uploads(Set<String> addresses, Path folder) {
         this.addresses = addresses;
         this.folder = folder;
+    }
+
+    /** A fresh folder for what this request brings, to be deleted by whoever asked for it. */
+    public static Path freshFolder(Context ctx) throws IOException {
+        Path parent = ctx.attribute(FOLDER);
+        if (parent == null) {
+            throw new IllegalStateException(ctx.path() + " takes no files");
+        }
+        return Files.createTempDirectory(parent, "files");
     }
 
     boolean takes(Context ctx) {
@@ -47,6 +58,7 @@ final class Uploads {
      * @throws Refusal when it is too large
      */
     void receive(Context ctx) {
+        ctx.attribute(FOLDER, folder);
         if (ctx.req().getContentLengthLong() > LARGEST_REQUEST) {
             drop(ctx, READ_AND_DROPPED);
             throw tooLarge();
@@ -89,7 +101,7 @@ final class Uploads {
     private static boolean beyondLimit(Throwable trouble) {
         for (Throwable cause = trouble; cause != null; cause = cause.getCause()) {
             String words = String.valueOf(cause.getMessage());
-            if (words.contains("exceeded") || words.contains("too large")) {
+            if (words.contains("exceeded") || words.contains("larger than max")) {
                 return true;
             }
         }

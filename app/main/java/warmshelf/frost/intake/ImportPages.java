@@ -2,6 +2,7 @@ package warmshelf.frost.intake;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -16,6 +17,7 @@ import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
+import warmshelf.web.Uploads;
 import warmshelf.web.Visitor;
 
 /** Sending a file, seeing how far its reading is and what is in it, and deciding about it. */
@@ -65,7 +67,7 @@ final class ImportPages implements Pages {
     }
 
     private void send(Context ctx) throws IOException {
-        Path folder = Files.createTempDirectory("warmshelf-import");
+        Path folder = Uploads.freshFolder(ctx);
         boolean handedOn = false;
         try {
             List<UploadedFile> files = keep(ctx, folder);
@@ -105,7 +107,7 @@ final class ImportPages implements Pages {
             kept.add(new UploadedFile(path, name(sent.filename())));
             if (kept.size() > MOST_FILES) {
                 throw Refusal.of(
-                        io.javalin.http.HttpStatus.UNPROCESSABLE_CONTENT,
+                        HttpStatus.UNPROCESSABLE_CONTENT,
                         "More than %d files were sent at once; pack them into one .zip instead.".formatted(MOST_FILES));
             }
         }

@@ -17,6 +17,9 @@ import warmshelf.frost.station.Side;
 
 /** Turns a station's daily minima into its frost at the three thresholds, season by season. */
 final class NightsStation {
+    /** Nearly a whole year: with less, what looks like the last frost may only be the last night noted. */
+    private static final int LEAST_NIGHTS = 300;
+
     private NightsStation() {}
 
     /**
@@ -27,6 +30,11 @@ final class NightsStation {
      * @throws BadInput when nobody tells where the station lies, or no season has enough nights
      */
     static StationReading read(StationMinima station, @Nullable TypedPlace typed, String name, Findings findings) {
+        if (station.minima().size() < LEAST_NIGHTS) {
+            throw new BadInput(
+                    "There are minima of %d nights in the file; at least %d, nearly a whole year, are needed to tell frost dates."
+                            .formatted(station.minima().size(), LEAST_NIGHTS));
+        }
         TypedPlace place = place(station.point(), typed);
         List<FrostDay> days = new ArrayList<>();
         List<StationReading.Season> seasons = new ArrayList<>();
