@@ -12,6 +12,7 @@ import warmshelf.loop.Cellar;
 import warmshelf.testing.Answer;
 import warmshelf.testing.Browser;
 import warmshelf.testing.TestGroup;
+import warmshelf.testing.Upload;
 import warmshelf.web.Role;
 
 /** A group in the middle of its spring: sowings at many stages, requests that wait, long names, and a page that fails. */
@@ -29,6 +30,7 @@ final class SpringGroup implements AutoCloseable {
     private final String waiting;
     private final String givenUp;
     private final String thermometer;
+    private final String stations;
 
     private SpringGroup(Cellar cellar) {
         this.cellar = cellar;
@@ -63,6 +65,19 @@ final class SpringGroup implements AutoCloseable {
         entry(onTheMat, Map.of("step", "look", "nothing", "0"));
         keepTheRota();
         thermometer = hangThermometer();
+        stations = sendStations();
+    }
+
+    private String sendStations() {
+        Answer answer = new Upload()
+                .field("kind", "stations")
+                .file(
+                        "stations of the county, as the extension service sent them.csv",
+                        "station,latitude,longitude,elevation_m,spring_p50,autumn_p50\n"
+                                + "Lakeside,46.8,-92.1,180,05-14,10-10\nHill,46.9,-92.2,high,05-20,09-28\n")
+                .post(cellar.coordinator(), "/frost/imports");
+        assertThat(answer.status()).as(answer.text()).isEqualTo(303);
+        return answer.location();
     }
 
     static SpringGroup open() {
@@ -142,6 +157,10 @@ final class SpringGroup implements AutoCloseable {
                 new PageVisit("one request", "/requests/" + waiting, coordinator),
                 new PageVisit("request refused", "/requests/" + refused, coordinator),
                 new PageVisit("areas, for a coordinator", "/frost/areas", coordinator),
+                new PageVisit("frost evidence", "/frost/evidence", coordinator),
+                new PageVisit("send a file", "/frost/imports/new", coordinator),
+                new PageVisit("a file that was read", stations, coordinator),
+                new PageVisit("monthly means", "/frost/months", coordinator),
                 new PageVisit("sites", "/sites", coordinator),
                 new PageVisit("new site", "/sites/new", coordinator),
                 new PageVisit("people", "/people", coordinator),
