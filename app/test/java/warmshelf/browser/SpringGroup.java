@@ -72,6 +72,13 @@ final class SpringGroup implements AutoCloseable {
                 Role.ANYONE))));
     }
 
+    /** The stay of a basil tray that is to be sown in some days. */
+    String stayToCome() {
+        return Cellar.first(
+                cellar.coordinator().get("/weeks").body(),
+                "href=\"/stays/([0-9a-f-]{36})\"[^>]*data-from[^>]*><title>Basil");
+    }
+
     TestGroup group() {
         return cellar.group();
     }
@@ -133,6 +140,11 @@ final class SpringGroup implements AutoCloseable {
                 new PageVisit("requests", "/requests", coordinator),
                 new PageVisit("one request", "/requests/" + waiting, coordinator),
                 new PageVisit("request refused", "/requests/" + refused, coordinator),
+                new PageVisit("racks to move on", "/racks", coordinator),
+                new PageVisit("weeks to move in", "/weeks", coordinator),
+                new PageVisit("stay", "/stays/" + stayToCome(), coordinator),
+                new PageVisit("move", "/stays/" + stayToCome() + "/move?from=2027-05-01", coordinator),
+                new PageVisit("move, wrong", "/stays/" + stayToCome() + "/move?from=soon", coordinator),
                 new PageVisit("sites", "/sites", coordinator),
                 new PageVisit("new site", "/sites/new", coordinator),
                 new PageVisit("people", "/people", coordinator),

@@ -57,7 +57,7 @@ class StayPagesTest {
         for (String action : new String[] {"/move", "/undo", "/release"}) {
             assertThat(cellar.member().post(path + action).status()).as(action).isEqualTo(403);
         }
-        assertThat(cellar.coordinator().get(path).text())
+        assertThat(cellar.coordinator().get(path).body())
                 .contains("Move it", "A day later", "Place 1, left half: where it is", "Place 2, right half: free");
     }
 
