@@ -107,7 +107,13 @@ final class MoveReader {
                 .orElse(here ? "where it is" : "free");
         return new Choice(
                 MoveForm.key(spot.placeId(), spot.slot()),
-                "Place %d, %s: %s".formatted(place.number(), spot.slot().words(), state));
+                "%s, %s: %s".formatted(shortWords(place), spot.slot().words(), state));
+    }
+
+    private static String shortWords(MovePlace place) {
+        return place.mat() == null
+                ? "Place " + place.number()
+                : "%s, place %d".formatted(place.mat().name(), place.number());
     }
 
     private static String taken(Neighbour neighbour) {

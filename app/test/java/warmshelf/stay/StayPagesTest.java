@@ -58,7 +58,11 @@ class StayPagesTest {
             assertThat(cellar.member().post(path + action).status()).as(action).isEqualTo(403);
         }
         assertThat(cellar.coordinator().get(path).body())
-                .contains("Move it", "A day later", "Place 1, left half: where it is", "Place 2, right half: free");
+                .contains(
+                        "Move it",
+                        "A day later",
+                        "M1, place 1, left half: where it is",
+                        "M1, place 2, right half: free");
     }
 
     @ParameterizedTest
