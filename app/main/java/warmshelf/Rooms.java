@@ -1,10 +1,8 @@
 package warmshelf;
 
 import java.time.Clock;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import warmshelf.allocation.SetPointPages;
 import warmshelf.check.CheckRoom;
 import warmshelf.crop.Crop;
@@ -14,6 +12,9 @@ import warmshelf.db.Database;
 import warmshelf.frost.FrostPages;
 import warmshelf.frost.evidence.EvidenceStore;
 import warmshelf.frost.evidence.FrostSource;
+import warmshelf.frost.garden.AcceptedRiskStore;
+import warmshelf.frost.garden.GardenRoom;
+import warmshelf.frost.intake.IntakeRoom;
 import warmshelf.group.GroupSettingsPages;
 import warmshelf.group.GroupStore;
 import warmshelf.group.OpeningPages;
@@ -66,8 +67,7 @@ final class Rooms {
         SiteStore sites = new SiteStore(database.sql());
         BoardStore board = new BoardStore(
                 database.sql(), id -> crops.find(id).map(Crop::name).orElse(id));
-        FrostSource frost =
-                new EvidenceStore(database, List::of, List::of, () -> LocalDate.ofInstant(clock.instant(), web.zone()));
+        FrostSource frost = EvidenceStore.over(database, audit);
         List<Pages> pages = new ArrayList<>(List.of(
                 new BookPages(),
                 new HealthPages(database::answers),
@@ -80,8 +80,9 @@ final class Rooms {
                 new SitePages(sites, new StandStore(database.sql(), audit)),
                 new MatPages(sites, new MatStore(database.sql(), audit)),
                 new BoardPages(sites, board),
-                new FrostPages(frost, member -> Map.of()),
+                new FrostPages(frost, new AcceptedRiskStore(database, audit)::of),
                 new SeedBoxPages(new LotStore(database, audit), crops)));
+        pages.addAll(GardenRoom.pages(database, audit));
         // Asking, placing and the daily round stand on the same stores.
         SowingStores stores = SowingStores.over(database, audit, frost);
         pages.add(new SetPointPages(database, stores.stays()));
@@ -89,6 +90,7 @@ final class Rooms {
         pages.addAll(RequestRoom.pages(stores));
         pages.addAll(StayRoom.pages(stores));
         pages.addAll(CheckRoom.pages(stores));
+        pages.addAll(IntakeRoom.pages(database, audit, clock));
         return pages;
     }
 }

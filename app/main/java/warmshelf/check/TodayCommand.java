@@ -44,8 +44,7 @@ public final class TodayCommand implements Callable<Integer> {
         try (Database database = Settings.onFreePort(data).openDatabase()) {
             Audit audit = new Audit(Clock.systemUTC());
             LocalDate day = asked != null ? asked : today(new GroupStore(database, audit));
-            Round round = CheckRoom.rounds(SowingStores.over(
-                            database, audit, new EvidenceStore(database, List::of, List::of, () -> day)))
+            Round round = CheckRoom.rounds(SowingStores.over(database, audit, EvidenceStore.over(database, audit)))
                     .whole(day);
             Map<String, Object> answer = new LinkedHashMap<>();
             answer.put("date", day);

@@ -7,7 +7,10 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import warmshelf.frost.evidence.Garden;
 import warmshelf.frost.evidence.Gardens;
+import warmshelf.frost.garden.GardenPoint;
+import warmshelf.frost.garden.PointForm;
 import warmshelf.web.FormReader;
+import warmshelf.web.Units;
 
 /**
  * Where to look for frost: a postcode, or a point typed in by latitude, longitude and elevation. A point wins over a
@@ -34,9 +37,10 @@ public final class FrostForm {
      *
      * @param home the reader's country and postcode
      * @param own the reader's own garden; null where it is not known where that lies
+     * @param units in which the reader types a height
      */
     public static FrostForm of(
-            Map<String, List<String>> query, Gardens gardens, Garden.Postcode home, @Nullable Garden own) {
+            Map<String, List<String>> query, Gardens gardens, Garden.Postcode home, @Nullable Garden own, Units units) {
         boolean empty = FIELDS.stream().allMatch(field -> first(query, field).isBlank());
         Map<String, List<String>> fields = new LinkedHashMap<>(query);
         if (empty) {
@@ -49,7 +53,7 @@ public final class FrostForm {
         if (empty && own != null) {
             form.garden = own;
         } else {
-            form.look(gardens);
+            form.look(gardens, units);
         }
         return form;
     }
@@ -81,20 +85,18 @@ public final class FrostForm {
                         + " Stations brought in by a coordinator tell of other places.");
     }
 
-    private void look(Gardens gardens) {
+    private void look(Gardens gardens, Units units) {
         if (POINT.stream().anyMatch(field -> !reader.text(field).isEmpty())) {
-            lookAtPoint();
+            lookAtPoint(units);
         } else {
             lookAtPostcode(gardens);
         }
     }
 
-    private void lookAtPoint() {
-        double latitude = reader.decimal("latitude", "Latitude", -90, 90);
-        double longitude = reader.decimal("longitude", "Longitude", -180, 180);
-        double elevation = reader.decimal("elevation", "Elevation in metres", -430, 6500);
+    private void lookAtPoint(Units units) {
+        GardenPoint point = PointForm.read(reader, units);
         if (reader.ok()) {
-            garden = Gardens.at(latitude, longitude, elevation);
+            garden = Gardens.at(point.latitude(), point.longitude(), point.elevationM());
         }
     }
 

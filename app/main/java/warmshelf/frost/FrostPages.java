@@ -43,7 +43,7 @@ public final class FrostPages implements Pages {
         Visitor visitor = Visitor.of(ctx);
         Garden.Postcode home = new Garden.Postcode(visitor.country(), visitor.postcode());
         Optional<Garden> own = gardens.ofMember(visitor.memberId(), visitor.country(), visitor.postcode());
-        FrostForm form = FrostForm.of(ctx.queryParamMap(), gardens, home, own.orElse(null));
+        FrostForm form = FrostForm.of(ctx.queryParamMap(), gardens, home, own.orElse(null), visitor.units());
         FrostPage page = page(form, visitor);
         boolean asked = !ctx.queryParamMap().isEmpty();
         if (asked && !form.problems().isEmpty()) {

@@ -15,6 +15,7 @@ import warmshelf.allocation.Offer;
 import warmshelf.allocation.SpaceRequest;
 import warmshelf.allocation.Wish;
 import warmshelf.crop.Crop;
+import warmshelf.crop.Hardiness;
 import warmshelf.crop.Method;
 import warmshelf.seed.AgedSeed;
 import warmshelf.seed.GerminationShare;
@@ -37,12 +38,20 @@ public final class AskPlanner {
     private final Sowing.Grower grower;
     private final LocalDate today;
     private final int season;
+    private final Map<Hardiness, Double> acceptedRisks;
 
-    AskPlanner(SowingPlanner planner, Sowing.Grower grower, LocalDate today, int season) {
+    /** The risks are those that the grower accepts where they are not the usual ones. */
+    AskPlanner(
+            SowingPlanner planner,
+            Sowing.Grower grower,
+            LocalDate today,
+            int season,
+            Map<Hardiness, Double> acceptedRisks) {
         this.planner = planner;
         this.grower = grower;
         this.today = today;
         this.season = season;
+        this.acceptedRisks = acceptedRisks;
     }
 
     /** The plan, or a sentence by field that says what stands in its way. */
@@ -150,10 +159,14 @@ public final class AskPlanner {
     }
 
     private Asking asking(AskForm.Ask ask, Crop crop) {
-        double risk = ask.chosenRisk() > 0 ? ask.chosenRisk() : crop.hardiness().usualRisk();
+        double risk = ask.chosenRisk() > 0 ? ask.chosenRisk() : acceptedRisk(crop.hardiness());
         LocalDate cover = ask.underCoverOn();
         return new Asking(
                 grower, crop, ask.method(), ask.warm(), cover == null ? season : cover.getYear(), risk, cover);
+    }
+
+    private double acceptedRisk(Hardiness hardiness) {
+        return acceptedRisks.getOrDefault(hardiness, hardiness.usualRisk());
     }
 
     private static GerminationShare share(AskForm.Ask ask, Crop crop, List<GerminationTest> tests, int season) {

@@ -1,6 +1,7 @@
 package warmshelf.sowing;
 
 import java.util.List;
+import warmshelf.frost.garden.AcceptedRiskStore;
 import warmshelf.web.Pages;
 
 /** Asking for space and a member's sowings, wired. */
@@ -9,8 +10,9 @@ public final class SowingRoom {
 
     public static List<Pages> pages(SowingStores stores) {
         AskStore asks = new AskStore(stores.database(), stores.lots(), stores.sowings(), stores.requests());
+        AcceptedRiskStore risks = new AcceptedRiskStore(stores.database(), stores.audit());
         return List.of(
-                new AskPages(stores.crops(), stores.planner(), stores.lots(), stores.space(), asks),
+                new AskPages(stores.crops(), stores.planner(), stores.lots(), stores.space(), asks, risks),
                 new SowingPages(stores.crops(), stores.planner(), stores.histories()));
     }
 }

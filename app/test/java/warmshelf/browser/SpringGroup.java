@@ -28,6 +28,7 @@ final class SpringGroup implements AutoCloseable {
     private final String placed;
     private final String waiting;
     private final String givenUp;
+    private final String thermometer;
 
     private SpringGroup(Cellar cellar) {
         this.cellar = cellar;
@@ -61,6 +62,7 @@ final class SpringGroup implements AutoCloseable {
         passUntil(LocalDate.of(2027, 4, 16));
         entry(onTheMat, Map.of("step", "look", "nothing", "0"));
         keepTheRota();
+        thermometer = hangThermometer();
     }
 
     static SpringGroup open() {
@@ -122,6 +124,12 @@ final class SpringGroup implements AutoCloseable {
                 new PageVisit("new lot", "/seeds/new", member),
                 new PageVisit("frost", "/frost", member),
                 new PageVisit("frost, mistyped", "/frost?country=US&postcode=55899", member),
+                new PageVisit("my garden", "/frost/garden", member),
+                new PageVisit("areas", "/frost/areas", member),
+                new PageVisit("thermometers", "/frost/thermometers", member),
+                new PageVisit("new thermometer", "/frost/thermometers/new", member),
+                new PageVisit("thermometer", thermometer, member),
+                new PageVisit("many nights", thermometer + "/nights", member),
                 new PageVisit("sites, for a member", "/sites", member),
                 new PageVisit("people, for a member", "/people", member),
                 new PageVisit("duty, for a member", "/duty", member),
@@ -145,6 +153,7 @@ final class SpringGroup implements AutoCloseable {
                 new PageVisit("stay", "/stays/" + stayToCome(), coordinator),
                 new PageVisit("move", "/stays/" + stayToCome() + "/move?from=2027-05-01", coordinator),
                 new PageVisit("move, wrong", "/stays/" + stayToCome() + "/move?from=soon", coordinator),
+                new PageVisit("areas, for a coordinator", "/frost/areas", coordinator),
                 new PageVisit("sites", "/sites", coordinator),
                 new PageVisit("new site", "/sites/new", coordinator),
                 new PageVisit("people", "/people", coordinator),
@@ -212,6 +221,29 @@ final class SpringGroup implements AutoCloseable {
                 Map.of("name", "Long mat", "walkOrder", "1", "places", "4", "watts", "107", "low", "68", "high", "90"));
         mat.put("usual", "80");
         posted("/sites/shelves/" + shelf + "/mats", mat);
+    }
+
+    private String hangThermometer() {
+        Map<String, String> shift =
+                Map.of("how", "shift", "springDays", "5", "springWay", "earlier", "reason", "The lake keeps it warm");
+        Map<String, String> area = new HashMap<>(shift);
+        area.putAll(Map.of("country", "US", "start", "558"));
+        posted("/frost/areas", area);
+        assertThat(cellar.member().post("/frost/garden/corrections", shift).status())
+                .isEqualTo(303);
+        Answer added = cellar.coordinator()
+                .post(
+                        "/frost/thermometers",
+                        Map.of(
+                                "name", "Long garden, north side of the tool shed",
+                                "whose", "group",
+                                "latitude", "46.84",
+                                "longitude", "-92.22",
+                                "elevation", "1405"));
+        posted(
+                added.location() + "/many-nights",
+                Map.of("nights", "2027-04-10,33\n2027-04-11,27.5\n2027-04-12,31\n2027-04-15,38\n2027-04-16,35"));
+        return added.location();
     }
 
     private void keepTheRota() {

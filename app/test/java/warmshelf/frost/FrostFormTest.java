@@ -11,6 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import warmshelf.frost.evidence.FrostSource;
 import warmshelf.frost.evidence.Garden;
 import warmshelf.frost.evidence.Gardens;
+import warmshelf.web.Units;
 
 class FrostFormTest {
     private static final Gardens GARDENS = new Gardens(FrostSource.bundledOnly());
@@ -58,7 +59,7 @@ class FrostFormTest {
     @CsvSource({
         "country, CA, postcode, Postcode is empty",
         "latitude, north, latitude, 'north'",
-        "latitude, 46.8, longitude, Longitude was ''",
+        "latitude, 46.8, longitude, Longitude is empty",
         "elevation, 99999, elevation, -430 to 6500"
     })
     void what_cannot_be_used_is_refused_beside_its_field(String field, String text, String at, String words) {
@@ -85,6 +86,6 @@ class FrostFormTest {
     private static FrostForm form(Map<String, String> typed) {
         Map<String, List<String>> query = new LinkedHashMap<>();
         typed.forEach((name, text) -> query.put(name, List.of(text)));
-        return FrostForm.of(query, GARDENS, HOME, null);
+        return FrostForm.of(query, GARDENS, HOME, null, Units.METRIC);
     }
 }

@@ -7,7 +7,6 @@ import static warmshelf.db.generated.Tables.GARDEN_POINT;
 import static warmshelf.db.generated.Tables.POSTCODE_PLACE;
 
 import java.time.Duration;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -21,11 +20,14 @@ import java.util.function.Supplier;
 import org.jooq.DSLContext;
 import org.jooq.Record;
 import org.jspecify.annotations.Nullable;
+import warmshelf.db.Audit;
 import warmshelf.db.Database;
 import warmshelf.frost.Threshold;
 import warmshelf.frost.garden.FrostCorrection;
 import warmshelf.frost.garden.GardenPoint;
+import warmshelf.frost.garden.GardenStore;
 import warmshelf.frost.garden.ThermometerRecord;
+import warmshelf.frost.garden.ThermometerStore;
 import warmshelf.frost.station.Side;
 
 /**
@@ -39,18 +41,23 @@ public final class EvidenceStore implements FrostSource {
     private final Database database;
     private final Supplier<List<FrostCorrection>> corrections;
     private final Supplier<List<ThermometerRecord>> thermometers;
-    private final Supplier<LocalDate> today;
     private volatile @Nullable Kept kept;
 
-    public EvidenceStore(
+    /** Over a group's database. */
+    public static EvidenceStore over(Database database, Audit audit) {
+        return new EvidenceStore(
+                database,
+                new GardenStore(database, audit)::corrections,
+                new ThermometerStore(database, audit)::allRecords);
+    }
+
+    EvidenceStore(
             Database database,
             Supplier<List<FrostCorrection>> corrections,
-            Supplier<List<ThermometerRecord>> thermometers,
-            Supplier<LocalDate> today) {
+            Supplier<List<ThermometerRecord>> thermometers) {
         this.database = database;
         this.corrections = corrections;
         this.thermometers = thermometers;
-        this.today = today;
     }
 
     @Override
@@ -79,7 +86,7 @@ public final class EvidenceStore implements FrostSource {
 
     private GroupEvidence read() {
         List<LocalStation> stations = new ArrayList<>(stations(database.sql()));
-        thermometers.get().forEach(record -> stations.add(ThermometerStation.of(record, today.get())));
+        thermometers.get().forEach(record -> stations.add(ThermometerStation.of(record)));
         return new GroupEvidence(List.copyOf(stations), List.copyOf(corrections.get()), gardens(database.sql()));
     }
 

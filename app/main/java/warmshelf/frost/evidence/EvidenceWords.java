@@ -19,7 +19,9 @@ final class EvidenceWords {
     static List<FrostEvidence.Station> stations(StationEstimate told, double share, GroupEvidence evidence) {
         return told.stations().stream()
                 .map(part -> new FrostEvidence.Station(
-                        part.name(),
+                        evidence.station(part.station().id())
+                                .map(EvidenceWords::publicName)
+                                .orElse(part.name()),
                         evidence.station(part.station().id())
                                 .map(station -> station.kind().words())
                                 .orElse(""),
@@ -35,24 +37,29 @@ final class EvidenceWords {
                 .toList();
     }
 
+    /** What a member's own thermometer is called is theirs to know. */
+    private static String publicName(LocalStation station) {
+        return station.garden() == null ? station.name() : "A member’s thermometer";
+    }
+
     /** The cautions where the group's stations are all there is. */
     static List<String> notes(Garden garden, double elevationM, StationEstimate told) {
         List<String> notes = new ArrayList<>();
         notes.add(FrostNotes.SHELTER);
         StationEstimate.Part nearest = told.stations().get(0);
         if (garden.elevationM().isEmpty()) {
-            notes.add(("The table of postcodes does not tell how high this place lies; %.0f m is taken, as the stations"
+            notes.add(("The table of postcodes does not tell how high this place lies; %s is taken, as the stations"
                             + " around lie. Enter the garden’s own elevation to be surer.")
-                    .formatted(elevationM));
+                    .formatted(FrostNotes.height(elevationM)));
         }
         if (nearest.distanceKm() > GREAT_DISTANCE_KM) {
-            notes.add("The station that counts most is %.0f km away; trust these dates less."
-                    .formatted(nearest.distanceKm()));
+            notes.add("The station that counts most is %s away; trust these dates less."
+                    .formatted(FrostNotes.distance(nearest.distanceKm())));
         }
         if (Math.abs(elevationM - nearest.elevationM()) > GREAT_DIFFERENCE_M) {
-            notes.add("The station that counts most lies %.0f m %s, so the dates are moved far and are less certain."
+            notes.add("The station that counts most lies %s %s, so the dates are moved far and are less certain."
                     .formatted(
-                            Math.abs(elevationM - nearest.elevationM()),
+                            FrostNotes.height(Math.abs(elevationM - nearest.elevationM())),
                             elevationM > nearest.elevationM() ? "lower" : "higher"));
         }
         notes.add(FrostNotes.FROST_POCKET);

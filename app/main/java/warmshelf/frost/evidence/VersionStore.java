@@ -22,7 +22,7 @@ public final class VersionStore {
     }
 
     /** The version now; 0 where nothing has ever been brought in. */
-    static long now(DSLContext sql) {
+    public static long now(DSLContext sql) {
         return sql.select(FROST_EVIDENCE_VERSION.VERSION)
                 .from(FROST_EVIDENCE_VERSION)
                 .fetchOptional(FROST_EVIDENCE_VERSION.VERSION)

@@ -48,7 +48,7 @@ public record StationFrost(
         return days(side).medianDay();
     }
 
-    boolean hasDates() {
+    public boolean hasDates() {
         return dates.isPresent();
     }
 

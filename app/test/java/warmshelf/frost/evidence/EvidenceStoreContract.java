@@ -9,8 +9,6 @@ import static warmshelf.db.generated.Tables.GARDEN_POINT;
 import static warmshelf.db.generated.Tables.POSTCODE_PLACE;
 
 import java.math.BigDecimal;
-import java.time.LocalDate;
-import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
@@ -28,7 +26,7 @@ abstract class EvidenceStoreContract extends StoreContract {
 
     @BeforeEach
     void moveIn() {
-        store = new EvidenceStore(database(), List::of, List::of, () -> LocalDate.of(2027, 3, 1));
+        store = EvidenceStore.over(database(), audit());
         NewMember member = new NewMember("Ines", "US", "55804", "not a hash");
         ines = new MemberStore(database(), audit()).add(database().sql(), member, true, "for a test");
     }
