@@ -41,6 +41,7 @@ import warmshelf.shelf.SiteStore;
 import warmshelf.shelf.StandStore;
 import warmshelf.sowing.SowingRoom;
 import warmshelf.sowing.SowingStores;
+import warmshelf.stay.StayRoom;
 import warmshelf.web.BookPages;
 import warmshelf.web.BrowserSession;
 import warmshelf.web.HealthPages;
@@ -87,6 +88,7 @@ final class Rooms {
         pages.add(new SetPointPages(database, stores.stays()));
         pages.addAll(SowingRoom.pages(stores));
         pages.addAll(RequestRoom.pages(stores));
+        pages.addAll(StayRoom.pages(stores));
         pages.addAll(CheckRoom.pages(stores));
         pages.addAll(IntakeRoom.pages(database, audit, clock));
         return pages;

@@ -14,4 +14,9 @@ public record Spot(UUID placeId, Slot slot, LocalDate from, LocalDate to) {
             throw new IllegalArgumentException("a stay must last at least a day, was %s to %s".formatted(from, to));
         }
     }
+
+    /** The last day on which it lies there. */
+    public LocalDate lastDay() {
+        return to.minusDays(1);
+    }
 }

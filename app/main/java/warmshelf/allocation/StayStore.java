@@ -108,6 +108,75 @@ public final class StayStore {
     }
 
     /**
+     * Lays a stay elsewhere or on other days, as if it had been laid there at first. The mats and the stay are held.
+     *
+     * @param celsius the set-point at the new place; null under a light
+     * @return the stay's id
+     * @throws SpaceClash when a quarter is taken or the temperature does not suit everything on the mat
+     */
+    UUID relay(DSLContext tx, Stay stay, Spot spot, @Nullable Integer celsius) {
+        Warmth warmth = warmthAt(tx, stay, spot, celsius);
+        tx.deleteFrom(QUARTER_DAY).where(QUARTER_DAY.STAY_ID.eq(stay.id())).execute();
+        refuseClashes(tx, spot, warmth);
+        return judged(() -> {
+            if (warmth != null) {
+                fixSetPoint(tx, warmth, spot);
+            }
+            tx.update(STAY)
+                    .set(STAY.PLACE_ID, spot.placeId())
+                    .set(STAY.FIRST_QUARTER, spot.slot().firstQuarter())
+                    .set(STAY.FROM_DAY, spot.from())
+                    .set(STAY.TO_DAY, spot.to())
+                    .set(STAY.VERSION, STAY.VERSION.plus(1))
+                    .where(STAY.ID.eq(stay.id()))
+                    .execute();
+            insertQuarterDays(tx, stay.id(), spot, warmth);
+            return stay.id();
+        });
+    }
+
+    /**
+     * Carries what lies there elsewhere: its stay ends on the first day of the spot and another begins.
+     *
+     * @param celsius the set-point at the new place; null under a light
+     * @return the new stay's id
+     * @throws SpaceClash when a quarter is taken or the temperature does not suit everything on the mat
+     */
+    UUID carry(DSLContext tx, Stay stay, Spot spot, @Nullable Integer celsius, UUID by) {
+        Warmth warmth = warmthAt(tx, stay, spot, celsius);
+        end(tx, stay, spot.from(), by);
+        refuseClashes(tx, spot, warmth);
+        return judged(() -> {
+            if (warmth != null) {
+                fixSetPoint(tx, warmth, spot);
+            }
+            return lay(tx, stay.sowingId(), spot, warmth, by);
+        });
+    }
+
+    private void refuseClashes(DSLContext tx, Spot spot, @Nullable Warmth warmth) {
+        clashes.taken(tx, spot).ifPresent(StayStore::clash);
+        if (warmth != null) {
+            clashes.tooWarmOrCold(tx, spot, warmth).ifPresent(StayStore::clash);
+        }
+    }
+
+    /** What a stay would need of the mat at another place; null under a light. */
+    private static @Nullable Warmth warmthAt(DSLContext tx, Stay stay, Spot spot, @Nullable Integer celsius) {
+        UUID mat = tx.select(PLACE.MAT_ID)
+                .from(PLACE)
+                .where(PLACE.ID.eq(spot.placeId()))
+                .fetchSingle(PLACE.MAT_ID);
+        boolean toMat = mat != null;
+        if (toMat != stay.isOnMat() || toMat != (celsius != null)) {
+            throw new SpaceClash("What lies on a mat moves to a mat, and what lies under a light to another light.");
+        }
+        return mat == null || celsius == null
+                ? null
+                : new Warmth(mat, celsius, warmthOf(tx, stay).band());
+    }
+
+    /**
      * Changes a mat's set-point on days; what lies there must bear it.
      *
      * @param afterLast the day after the last day
@@ -130,7 +199,7 @@ public final class StayStore {
     }
 
     /** Two people who place on one mat at once take turns, so that the second gets the true sentence. */
-    private static void lock(DSLContext tx, UUID mat) {
+    static void lock(DSLContext tx, UUID mat) {
         tx.select(MAT.ID).from(MAT).where(MAT.ID.eq(mat)).forUpdate().fetch();
     }
 
@@ -213,7 +282,7 @@ public final class StayStore {
         }
     }
 
-    private static Warmth warmthOf(DSLContext tx, Stay stay) {
+    static Warmth warmthOf(DSLContext tx, Stay stay) {
         return tx.select(QUARTER_DAY.MAT_ID, QUARTER_DAY.CELSIUS, QUARTER_DAY.LOW_C, QUARTER_DAY.HIGH_C)
                 .from(QUARTER_DAY)
                 .where(QUARTER_DAY.STAY_ID.eq(stay.id()))

@@ -89,6 +89,13 @@ final class SpringGroup implements AutoCloseable {
                 Role.ANYONE))));
     }
 
+    /** The stay of a basil tray that is to be sown in some days. */
+    String stayToCome() {
+        return Cellar.first(
+                cellar.coordinator().get("/weeks").body(),
+                "href=\"/stays/([0-9a-f-]{36})\"[^>]*data-from[^>]*><title>Basil");
+    }
+
     TestGroup group() {
         return cellar.group();
     }
@@ -156,6 +163,11 @@ final class SpringGroup implements AutoCloseable {
                 new PageVisit("requests", "/requests", coordinator),
                 new PageVisit("one request", "/requests/" + waiting, coordinator),
                 new PageVisit("request refused", "/requests/" + refused, coordinator),
+                new PageVisit("racks to move on", "/racks", coordinator),
+                new PageVisit("weeks to move in", "/weeks", coordinator),
+                new PageVisit("stay", "/stays/" + stayToCome(), coordinator),
+                new PageVisit("move", "/stays/" + stayToCome() + "/move?from=2027-05-01", coordinator),
+                new PageVisit("move, wrong", "/stays/" + stayToCome() + "/move?from=soon", coordinator),
                 new PageVisit("areas, for a coordinator", "/frost/areas", coordinator),
                 new PageVisit("frost evidence", "/frost/evidence", coordinator),
                 new PageVisit("send a file", "/frost/imports/new", coordinator),
