@@ -12,7 +12,7 @@ public final class PlanBench {
 
     public static void main(String[] arguments) {
         System.out.printf(
-                "%-22s %5s %11s %7s %7s %6s %6s %8s%n",
+                "%-28s %5s %11s %7s %7s %6s %6s %8s%n",
                 "season", "asked", "first-come", "greedy", "search", "bound", "gap", "seconds");
         String only = arguments.length > 0 ? arguments[0] : "";
         for (long seed = 1; seed <= 3; seed++) {
@@ -27,15 +27,19 @@ public final class PlanBench {
     }
 
     private static void run(String name, String only, PlanQuestion question, int seconds) {
-        if (!name.startsWith(only)) {
-            return;
+        if (name.startsWith(only)) {
+            row(name, question, seconds);
+            row(name + ", alike", PlanInstances.alike(question), seconds);
         }
+    }
+
+    private static void row(String name, PlanQuestion question, int seconds) {
         Outcome firstCome = plan(question, Manner.FIRST_COME, seconds);
         Outcome greedy = plan(question, Manner.GREEDY, seconds);
         Outcome search = plan(question, Manner.SEARCH, seconds);
         double gap = 100.0 * (search.placedAtMost() - search.placed()) / search.placedAtMost();
         System.out.printf(
-                "%-22s %5d %11d %7d %7d %6d %5.1f%% %8.1f  mats %d fair %s shift %d%n",
+                "%-28s %5d %11d %7d %7d %6d %5.1f%% %8.1f  mats %d fair %s shift %d%n",
                 name,
                 question.requests().size(),
                 firstCome.placed(),

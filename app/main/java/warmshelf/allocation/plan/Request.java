@@ -1,6 +1,7 @@
 package warmshelf.allocation.plan;
 
 import java.time.LocalDate;
+import java.util.Collections;
 import java.util.OptionalInt;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -35,7 +36,7 @@ public record Request(
     public record Light(int days, int quarters) {}
 
     public Request {
-        daysAtC = java.util.Collections.unmodifiableSortedMap(new TreeMap<>(daysAtC));
+        daysAtC = Collections.unmodifiableSortedMap(new TreeMap<>(daysAtC));
     }
 
     /** How long the stay lasts at a set-point; nothing when that set-point does not suit. */

@@ -86,6 +86,25 @@ public final class PlanInstances {
                 null);
     }
 
+    /** The same with every request as its own member's first choice: then fairness asks for nothing but number. */
+    public static PlanQuestion alike(PlanQuestion question) {
+        List<Request> asked = question.requests().stream()
+                .map(request -> new Request(
+                        request.id(),
+                        request.id(),
+                        1,
+                        request.quarters(),
+                        request.days(),
+                        request.daysAtC(),
+                        request.earliest(),
+                        request.ideal(),
+                        request.latest(),
+                        request.band(),
+                        request.light()))
+                .toList();
+        return question(question.days().length(), question.mats(), asked);
+    }
+
     /** Mats cut into stays without a gap, so that all of them can be placed: the cutting is forgotten. */
     public static PlanQuestion planted(int mats, int days, long seed) {
         Random random = new Random(seed);

@@ -17,6 +17,8 @@ import java.util.Map;
  */
 final class CapacityBound {
     private static final double SLACK = 1e-6;
+    private static final int MOST_STEPS = 6_000;
+    private static final long MOST_LOOKS = 600_000_000;
 
     private final Ground ground;
     /** Lowest of all figures so far. */
@@ -64,9 +66,10 @@ final class CapacityBound {
         return (int) Math.floor(bound + SLACK);
     }
 
-    /** The same before rounding down. */
-    double exact() {
-        return bound;
+    /** How many steps are worth their time: fewer when there is much to look at in each. */
+    int worthwhileSteps() {
+        long stays = chances.stream().mapToLong(stays -> stays.length).sum();
+        return (int) Math.max(100, Math.min(MOST_STEPS, MOST_LOOKS / Math.max(1, stays)));
     }
 
     /** Takes some more steps towards good prices; {@code placed} is how many a known plan places. */

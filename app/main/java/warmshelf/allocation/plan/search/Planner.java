@@ -18,13 +18,15 @@ import warmshelf.allocation.plan.SeasonPlan;
  */
 public final class Planner {
     /** Looks at a place per second allotted; about half of what an old laptop does, so that the clock seldom decides. */
-    private static final long WORK_A_SECOND = 7_000_000;
+    private static final long WORK_A_SECOND = 12_000_000;
+
+    /** More than this for each request has not been seen to help. */
+    private static final long MOST_WORK_A_REQUEST = 1_000_000;
 
     private static final double SHARE_BEFORE_PROOF = 0.2;
     private static final double PROOF_SHARE = 0.4;
     private static final int STEPS_BETWEEN_LOOKS = 64;
     private static final int BOUND_STEPS = 40;
-    private static final int MOST_BOUND_STEPS = 6_000;
 
     /** How to plan. */
     public enum Manner {
@@ -66,7 +68,7 @@ public final class Planner {
         Layout layout = baseline(manner);
         CapacityBound bound = new CapacityBound(new Layout(ground), possible);
         if (manner != Manner.SEARCH) {
-            bound.improve(MOST_BOUND_STEPS, layout.placed());
+            bound.improve(bound.worthwhileSteps(), layout.placed());
             return outcome(layout, bound.bound(), false);
         }
         try (Prover prover = new Prover(possible, (int) seed)) {
@@ -98,15 +100,16 @@ public final class Planner {
             Consumer<Progress> listener,
             BooleanSupplier cancelled) {
         Search search = new Search(layout, possible, seed);
-        long budget = seconds * WORK_A_SECOND;
+        long budget = Math.min(seconds * WORK_A_SECOND, ground.asks.size() * MOST_WORK_A_REQUEST);
+        int worthwhile = bound.worthwhileSteps();
         int boundSteps = 0;
         boolean stopped = false;
-        while (!stopped && search.work() < budget) {
+        while (!stopped && search.canGoOn() && search.work() < budget) {
             double share = (double) search.work() / budget;
             for (int i = 0; i < STEPS_BETWEEN_LOOKS; i++) {
                 search.step(share);
             }
-            if (boundSteps < MOST_BOUND_STEPS) {
+            if (boundSteps < worthwhile) {
                 bound.improve(BOUND_STEPS, search.bestScore().placed());
                 boundSteps += BOUND_STEPS;
             }
@@ -120,7 +123,7 @@ public final class Planner {
         }
         search.returnToBest();
         Polish.of(layout, cancelled);
-        bound.improve(MOST_BOUND_STEPS - boundSteps, layout.placed());
+        bound.improve(worthwhile - boundSteps, layout.placed());
         boolean proofCutShort = prover.await(seconds - elapsed(), layout.placed(), cancelled);
         prover.improve(layout);
         return stopped || proofCutShort;

@@ -1,6 +1,7 @@
 package warmshelf.allocation.plan.search;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Random;
 import java.util.function.BooleanSupplier;
@@ -14,7 +15,7 @@ import warmshelf.allocation.plan.solver.SolverProcess;
  */
 final class Prover implements AutoCloseable {
     private static final double SLACK = 1e-6;
-    private static final long LARGEST = 4_000_000;
+    private static final long LARGEST = 1_000_000;
     private static final long LOOK_AGAIN_MS = 20;
 
     private final boolean[] possible;
@@ -35,14 +36,28 @@ final class Prover implements AutoCloseable {
     /** Starts the solver from a known plan; {@code work} is counted by the solver itself, without a clock. */
     void start(Ground ground, @Nullable Spot[] known, double seconds, double work) {
         started = true;
+        if (largest(ground) > LARGEST) {
+            return;
+        }
         Layout layout = new Layout(ground);
         layout.restore(known);
         RoomProgram room = new RoomProgram(layout, possible);
         IntegerProgram program = room.build();
         stays = room.stays();
-        if (program.size() <= LARGEST && !stays.isEmpty()) {
+        if (!stays.isEmpty()) {
             process = SolverProcess.start(program, seconds, work, seed);
         }
+    }
+
+    /** About how many factors the program has at most for one kind of mat. */
+    private static long largest(Ground ground) {
+        long factors = 0;
+        for (Ask ask : ground.asks) {
+            for (Way way : ask.ways()) {
+                factors += (long) way.days() * Math.max(0, ask.latest() - ask.earliest() + 1);
+            }
+        }
+        return factors;
     }
 
     /** No plan places more than this. A figure below what a checked plan places would be the solver's fault: not heard. */
@@ -112,7 +127,7 @@ final class Prover implements AutoCloseable {
                 wanted.add(stay);
             }
         }
-        wanted.sort(java.util.Comparator.comparingInt(RoomProgram.Stay::from));
+        wanted.sort(Comparator.comparingInt(RoomProgram.Stay::from));
         return wanted;
     }
 

@@ -71,11 +71,14 @@ final class Search {
         return finder.work();
     }
 
+    /** Whether there is anything to search for. */
+    boolean canGoOn() {
+        boolean perfect = bestScore.placed() == placeable.size() && bestScore.shiftDays() == 0;
+        return !placeable.isEmpty() && !perfect;
+    }
+
     /** One step; {@code progress} runs from 0 at the start to 1 at the end. */
     void step(double progress) {
-        if (placeable.isEmpty()) {
-            return;
-        }
         double heat = HOTTEST * Math.pow(COLDEST / HOTTEST, progress);
         double before = Worth.costs(layout);
         boolean forShift = waiting.size() == 0 || random.nextInt(SHARE_FOR_SHIFTS) == 0;

@@ -35,11 +35,6 @@ public final class IntegerProgram {
         add(true, value, sum);
     }
 
-    /** How large it is: factors that are not 0. */
-    public long size() {
-        return rows.stream().mapToLong(row -> row.numbers().length).sum();
-    }
-
     List<Number> numbers() {
         return numbers;
     }

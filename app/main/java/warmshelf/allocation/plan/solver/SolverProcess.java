@@ -23,6 +23,7 @@ import org.jspecify.annotations.Nullable;
 public final class SolverProcess implements AutoCloseable {
     private final @Nullable Process process;
     private final @Nullable Path folder;
+    private @Nullable Thread listener;
     private double bound = Double.POSITIVE_INFINITY;
     private int @Nullable [] plan;
 
@@ -61,7 +62,7 @@ public final class SolverProcess implements AutoCloseable {
             builder.redirectError(ProcessBuilder.Redirect.DISCARD);
             SolverProcess started = new SolverProcess(builder.start(), folder);
             started.inBackground(() -> started.send(program));
-            started.inBackground(started::listen);
+            started.listener = started.inBackground(started::listen);
             return started;
         } catch (IOException noChild) {
             delete(folder);
@@ -80,7 +81,8 @@ public final class SolverProcess implements AutoCloseable {
     }
 
     public boolean isRunning() {
-        return process != null && process.isAlive();
+        // as long as it is listened to: what it said last may still be on the way
+        return listener != null && listener.isAlive();
     }
 
     /** Ends it, whatever it is doing, and cleans up. */
@@ -97,10 +99,19 @@ public final class SolverProcess implements AutoCloseable {
         delete(folder);
     }
 
-    private void inBackground(Runnable task) {
+    /** Waits until it has ended by itself and all it said has been heard. */
+    void awaitEnd() throws InterruptedException {
+        if (process != null && listener != null) {
+            process.waitFor();
+            listener.join();
+        }
+    }
+
+    private Thread inBackground(Runnable task) {
         Thread thread = new Thread(task, "solver");
         thread.setDaemon(true);
         thread.start();
+        return thread;
     }
 
     private void send(IntegerProgram program) {
