@@ -2,6 +2,8 @@ package warmshelf;
 
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import warmshelf.allocation.plan.PlanCheckCommand;
+import warmshelf.allocation.plan.PlanCommand;
 import warmshelf.check.TodayCommand;
 import warmshelf.crop.EmergeCommand;
 import warmshelf.demo.DemoCommand;
@@ -21,6 +23,8 @@ import warmshelf.timeline.TimelineCommand;
             FrostCheckCommand.class,
             FrostCommand.class,
             FrostSurfaceCommand.class,
+            PlanCheckCommand.class,
+            PlanCommand.class,
             ServeCommand.class,
             SowCommand.class,
             TimelineCommand.class,

@@ -1,0 +1,30 @@
+package warmshelf.allocation.plan.search;
+
+import org.jspecify.annotations.Nullable;
+import warmshelf.allocation.plan.Request;
+
+/**
+ * A request as the search sees it: days are numbers from 0, the first day of the plan.
+ *
+ * @param index its place in the file
+ * @param earliest not before the plan's first day
+ * @param member index of the member and choice together: only the first stay of such a pair counts for fairness
+ * @param rank 0 for the lowest choice number in the file, and so on
+ * @param light what it needs after the mat; null when nothing, or when the file names no lit shelves
+ */
+record Ask(
+        int index,
+        int quarters,
+        Way[] ways,
+        int earliest,
+        int ideal,
+        int latest,
+        int member,
+        int rank,
+        Request.@Nullable Light light) {
+
+    /** The least quarter-days that it can take. */
+    int size() {
+        return ways.length == 0 ? 0 : quarters * ways[0].days();
+    }
+}

@@ -1,0 +1,20 @@
+package warmshelf.allocation.plan.search;
+
+import warmshelf.allocation.plan.SeasonPlan;
+
+/**
+ * A plan and how good it is.
+ *
+ * @param placedAtMost proven: no plan places more requests
+ * @param optimal proven: no plan gives more members their first choice, or their second and so on, or places more
+ * @param shiftDays the sum of days between starts and ideal starts
+ * @param cutShort whether the clock or a cancel ended it, so that another run may give another plan
+ */
+public record Outcome(
+        SeasonPlan plan,
+        int placed,
+        int placedAtMost,
+        boolean optimal,
+        long shiftDays,
+        double seconds,
+        boolean cutShort) {}

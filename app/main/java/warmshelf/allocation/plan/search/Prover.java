@@ -1,0 +1,147 @@
+package warmshelf.allocation.plan.search;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Random;
+import java.util.function.BooleanSupplier;
+import org.jspecify.annotations.Nullable;
+import warmshelf.allocation.plan.solver.IntegerProgram;
+import warmshelf.allocation.plan.solver.SolverProcess;
+
+/**
+ * The published solver's part: a tighter bound, and now and then a better plan. Without it, or when it dies, the search's
+ * own plan and bound stand.
+ */
+final class Prover implements AutoCloseable {
+    private static final double SLACK = 1e-6;
+    private static final long LARGEST = 1_000_000;
+    private static final long LOOK_AGAIN_MS = 20;
+
+    private final boolean[] possible;
+    private final int seed;
+    private boolean started;
+    private @Nullable SolverProcess process;
+    private List<RoomProgram.Stay> stays = List.of();
+
+    Prover(boolean[] possible, int seed) {
+        this.possible = possible;
+        this.seed = Math.floorMod(seed, 1_000_000);
+    }
+
+    boolean isStarted() {
+        return started;
+    }
+
+    /** Starts the solver from a known plan; {@code work} is counted by the solver itself, without a clock. */
+    void start(Ground ground, @Nullable Spot[] known, double seconds, double work) {
+        started = true;
+        if (largest(ground) > LARGEST) {
+            return;
+        }
+        Layout layout = new Layout(ground);
+        layout.restore(known);
+        RoomProgram room = new RoomProgram(layout, possible);
+        IntegerProgram program = room.build();
+        stays = room.stays();
+        if (!stays.isEmpty()) {
+            process = SolverProcess.start(program, seconds, work, seed);
+        }
+    }
+
+    /** About how many factors the program has at most for one kind of mat. */
+    private static long largest(Ground ground) {
+        long factors = 0;
+        for (Ask ask : ground.asks) {
+            for (Way way : ask.ways()) {
+                factors += (long) way.days() * Math.max(0, ask.latest() - ask.earliest() + 1);
+            }
+        }
+        return factors;
+    }
+
+    /** No plan places more than this. A figure below what a checked plan places would be the solver's fault: not heard. */
+    int bound(int placed) {
+        double bound = process == null ? Double.MAX_VALUE : process.bound().orElse(Double.MAX_VALUE);
+        int whole = (int) Math.floor(Math.min(bound, Integer.MAX_VALUE - 1) + SLACK);
+        return whole < placed ? Integer.MAX_VALUE : whole;
+    }
+
+    /** Waits until the solver has done its work; true when it was stopped before. */
+    boolean await(double seconds, int placed, BooleanSupplier cancelled) {
+        long end = System.nanoTime() + (long) (seconds * 1e9);
+        while (process != null && process.isRunning() && bound(placed) > placed) {
+            if (cancelled.getAsBoolean() || System.nanoTime() > end) {
+                return true;
+            }
+            try {
+                Thread.sleep(LOOK_AGAIN_MS);
+            } catch (InterruptedException interrupted) {
+                Thread.currentThread().interrupt();
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Lays the solver's plan down as far as the exact rules allow and keeps it if the exact score is better. */
+    void improve(Layout layout) {
+        int[] values = process == null ? null : process.plan().orElse(null);
+        if (values == null) {
+            return;
+        }
+        Layout other = new Layout(layout.ground);
+        Finder finder = new Finder(other, new Random(0));
+        for (RoomProgram.Stay stay : wanted(values)) {
+            Ask ask = layout.ground.asks.get(stay.ask());
+            lay(
+                    other,
+                    finder,
+                    ask,
+                    new Ask(
+                            ask.index(),
+                            ask.quarters(),
+                            new Way[] {stay.way()},
+                            stay.from(),
+                            ask.ideal(),
+                            stay.from(),
+                            ask.member(),
+                            ask.rank(),
+                            ask.light()));
+        }
+        for (Ask ask : layout.ground.asks) {
+            if (other.spot(ask.index()) == null && possible[ask.index()]) {
+                lay(other, finder, ask, ask);
+            }
+        }
+        if (other.score().compareTo(layout.score()) > 0) {
+            layout.restore(other.snapshot());
+            Polish.of(layout, () -> false);
+        }
+    }
+
+    private List<RoomProgram.Stay> wanted(int[] values) {
+        List<RoomProgram.Stay> wanted = new ArrayList<>();
+        for (RoomProgram.Stay stay : stays) {
+            if (stay.number() < values.length && values[stay.number()] == 1) {
+                wanted.add(stay);
+            }
+        }
+        wanted.sort(Comparator.comparingInt(RoomProgram.Stay::from));
+        return wanted;
+    }
+
+    private static void lay(Layout layout, Finder finder, Ask ask, Ask narrowed) {
+        Spot spot = finder.find(narrowed, Finder.Taste.NEAR);
+        if (spot != null) {
+            layout.put(ask, spot);
+        }
+    }
+
+    @Override
+    public void close() {
+        if (process != null) {
+            process.close();
+        }
+    }
+}

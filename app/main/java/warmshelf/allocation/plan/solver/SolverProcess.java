@@ -1,0 +1,164 @@
+package warmshelf.allocation.plan.solver;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.StringTokenizer;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The parent's side of {@link SolverChild}. If the child cannot be started, dies, or prints nonsense, there is simply no
+ * further bound and no further plan. Its native library lies in a folder of its own that goes when it goes.
+ */
+public final class SolverProcess implements AutoCloseable {
+    private final @Nullable Process process;
+    private final @Nullable Path folder;
+    private @Nullable Thread listener;
+    private double bound = Double.POSITIVE_INFINITY;
+    private int @Nullable [] plan;
+
+    private SolverProcess(@Nullable Process process, @Nullable Path folder) {
+        this.process = process;
+        this.folder = folder;
+    }
+
+    /**
+     * Starts the solver.
+     *
+     * @param seconds by the clock
+     * @param work in the solver's own deterministic units
+     */
+    public static SolverProcess start(IntegerProgram program, double seconds, double work, int seed) {
+        List<String> child = List.of(
+                SolverChild.class.getName(), Double.toString(seconds), Double.toString(work), Integer.toString(seed));
+        return start(program, child);
+    }
+
+    /** Starts any class as the child, with its arguments. */
+    static SolverProcess start(IntegerProgram program, List<String> classAndArguments) {
+        @Nullable Path folder = null;
+        try {
+            folder = Files.createTempDirectory("warmshelf-solver");
+            Path java = Path.of(System.getProperty("java.home"), "bin", "java");
+            ProcessBuilder builder = new ProcessBuilder(
+                    java.toString(),
+                    "-Xmx1g",
+                    "-Djava.io.tmpdir=" + folder,
+                    "-XX:ErrorFile=" + folder.resolve("crash.log"),
+                    "-classpath",
+                    System.getProperty("java.class.path"));
+            builder.command().addAll(classAndArguments);
+            builder.directory(folder.toFile());
+            builder.redirectError(ProcessBuilder.Redirect.DISCARD);
+            SolverProcess started = new SolverProcess(builder.start(), folder);
+            started.inBackground(() -> started.send(program));
+            started.listener = started.inBackground(started::listen);
+            return started;
+        } catch (IOException noChild) {
+            delete(folder);
+            return new SolverProcess(null, null);
+        }
+    }
+
+    /** No plan is worth more than this, as far as is known; infinite while nothing is. */
+    public synchronized OptionalDouble bound() {
+        return Double.isInfinite(bound) ? OptionalDouble.empty() : OptionalDouble.of(bound);
+    }
+
+    /** The numbers of the best plan it found. */
+    public synchronized Optional<int[]> plan() {
+        return Optional.ofNullable(plan);
+    }
+
+    public boolean isRunning() {
+        // as long as it is listened to: what it said last may still be on the way
+        return listener != null && listener.isAlive();
+    }
+
+    /** Ends it, whatever it is doing, and cleans up. */
+    @Override
+    public void close() {
+        if (process != null) {
+            process.destroyForcibly();
+            try {
+                process.waitFor(5, TimeUnit.SECONDS);
+            } catch (InterruptedException interrupted) {
+                Thread.currentThread().interrupt();
+            }
+        }
+        delete(folder);
+    }
+
+    /** Waits until it has ended by itself and all it said has been heard. */
+    void awaitEnd() throws InterruptedException {
+        if (process != null && listener != null) {
+            process.waitFor();
+            listener.join();
+        }
+    }
+
+    private Thread inBackground(Runnable task) {
+        Thread thread = new Thread(task, "solver");
+        thread.setDaemon(true);
+        thread.start();
+        return thread;
+    }
+
+    private void send(IntegerProgram program) {
+        if (process != null) {
+            // a child that died meanwhile makes the stream remember an error, which is of no concern
+            try (PrintStream out = new PrintStream(process.getOutputStream(), false, StandardCharsets.UTF_8)) {
+                program.write(out);
+            }
+        }
+    }
+
+    private void listen() {
+        if (process == null) {
+            return;
+        }
+        try (BufferedReader in = process.inputReader(StandardCharsets.UTF_8)) {
+            for (String line = in.readLine(); line != null; line = in.readLine()) {
+                hear(line);
+            }
+        } catch (IOException | NumberFormatException broken) {
+            // what was heard before stays true; the rest of a broken child's words is worth nothing
+            process.destroyForcibly();
+        }
+    }
+
+    private synchronized void hear(String line) {
+        if (line.startsWith("bound ")) {
+            bound = Math.min(bound, Double.parseDouble(line.substring("bound ".length())));
+        } else if (line.startsWith("plan ")) {
+            StringTokenizer words = new StringTokenizer(line.substring("plan ".length()));
+            int[] values = new int[words.countTokens()];
+            for (int i = 0; i < values.length; i++) {
+                values[i] = Integer.parseInt(words.nextToken());
+            }
+            plan = values;
+        }
+    }
+
+    private static void delete(@Nullable Path folder) {
+        if (folder == null) {
+            return;
+        }
+        try (Stream<Path> files = Files.walk(folder)) {
+            files.sorted(Comparator.reverseOrder())
+                    .forEach(path -> path.toFile().delete());
+        } catch (IOException | UncheckedIOException gone) {
+            // a temporary folder that cannot be read is left to the operating system
+        }
+    }
+}
