@@ -34,6 +34,7 @@ import warmshelf.allocation.plan.Request;
 import warmshelf.allocation.plan.SeasonPlan;
 import warmshelf.allocation.plan.SetPointSpan;
 import warmshelf.sowing.AskPlanner;
+import warmshelf.web.DayWords;
 
 /**
  * The plain way: everyone's first choice before anyone's second, each on the free place nearest to its ideal day, with no look
@@ -144,7 +145,10 @@ final class GreedyPlanner implements Planner {
 
         void answer(Request request) {
             if (request.latest().isBefore(question.days().from())) {
-                refuse(request, "Its last sensible day to start, %s, has passed.".formatted(request.latest()), "");
+                refuse(
+                        request,
+                        "Its last sensible day to start, %s, has passed.".formatted(DayWords.day(request.latest())),
+                        "");
                 return;
             }
             Wish wish = wish(request, request.latest());
@@ -171,7 +175,7 @@ final class GreedyPlanner implements Planner {
                     .findFirst()
                     .map(offer -> "A start on %s, %d days after its latest, would give it a place on mat %s."
                             .formatted(
-                                    offer.from(),
+                                    DayWords.day(offer.from()),
                                     offer.from().toEpochDay() - request.latest().toEpochDay(),
                                     offer.mat().name()))
                     .orElse("");

@@ -86,7 +86,7 @@ class OwnPagesTest {
         assertThat(cellar.member().get("/plans/fairness").text())
                 .contains("Tom Okafor has a place 1 of 2")
                 .contains("100 %")
-                .contains("Tom Okafor, Lantern Row: refused. One tray each this year.");
+                .contains("Tom Okafor, Lantern Row: refused. Told: “One tray each this year.”");
     }
 
     @Test
