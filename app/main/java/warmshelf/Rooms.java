@@ -29,6 +29,7 @@ import warmshelf.member.Passphrases;
 import warmshelf.member.PeoplePages;
 import warmshelf.member.SessionStore;
 import warmshelf.member.SignInPages;
+import warmshelf.plan.PlanRoom;
 import warmshelf.request.RequestRoom;
 import warmshelf.seed.LotStore;
 import warmshelf.seed.SeedBoxPages;
@@ -86,10 +87,12 @@ final class Rooms {
         // Asking, placing and the daily round stand on the same stores.
         SowingStores stores = SowingStores.over(database, audit, frost);
         pages.add(new SetPointPages(database, stores.stays()));
-        pages.addAll(SowingRoom.pages(stores));
-        pages.addAll(RequestRoom.pages(stores));
+        PlanRoom plans = new PlanRoom(stores);
+        pages.addAll(SowingRoom.pages(stores, plans.ownSowings()));
+        pages.addAll(RequestRoom.pages(stores, plans.requests()));
         pages.addAll(StayRoom.pages(stores));
-        pages.addAll(CheckRoom.pages(stores));
+        pages.addAll(CheckRoom.pages(stores, plans.today()));
+        pages.addAll(plans.pages(RequestRoom.placements(stores)));
         pages.addAll(IntakeRoom.pages(database, audit, clock));
         return pages;
     }

@@ -19,4 +19,9 @@ public record Spot(UUID placeId, Slot slot, LocalDate from, LocalDate to) {
     public LocalDate lastDay() {
         return to.minusDays(1);
     }
+
+    /** The same quarters on one day. */
+    Spot on(LocalDate day) {
+        return new Spot(placeId, slot, day, day.plusDays(1));
+    }
 }
