@@ -7,7 +7,6 @@ import warmshelf.web.Units;
 final class Height {
     static final double LOWEST_M = -430;
     static final double HIGHEST_M = 6500;
-    private static final double METRES_IN_A_FOOT = 0.3048;
 
     private Height() {}
 
@@ -21,17 +20,12 @@ final class Height {
     }
 
     static double metres(double typed, Units units) {
-        return inFeet(units) ? typed * METRES_IN_A_FOOT : typed;
+        return inFeet(units) ? typed * Units.METRES_PER_FOOT : typed;
     }
 
     /** The figure a person of these units reads, in whole metres or feet. */
     static long figure(double metres, Units units) {
-        return Math.round(inFeet(units) ? metres / METRES_IN_A_FOOT : metres);
-    }
-
-    /** For example '1,405 ft' or '428 m'. */
-    static String words(double metres, Units units) {
-        return String.format(Locale.ROOT, "%,d %s", figure(metres, units), inFeet(units) ? "ft" : "m");
+        return Math.round(inFeet(units) ? metres / Units.METRES_PER_FOOT : metres);
     }
 
     /** For example '46.84° N, 92.22° W, 1,405 ft above the sea'. */
@@ -40,7 +34,7 @@ final class Height {
                 .formatted(
                         degrees(point.latitude(), "N", "S"),
                         degrees(point.longitude(), "E", "W"),
-                        words(point.elevationM(), units));
+                        units.height(point.elevationM()));
     }
 
     private static String degrees(double value, String positive, String negative) {

@@ -56,8 +56,8 @@ class DegreesTest {
     @Test
     void heights_are_read_in_feet_or_metres() {
         assertThat(Height.metres(1000, FAHRENHEIT)).isEqualTo(304.8); // the international foot is 0.3048 m
-        assertThat(Height.words(304.8, FAHRENHEIT)).isEqualTo("1,000 ft");
-        assertThat(Height.words(304.8, Units.METRIC)).isEqualTo("305 m");
+        assertThat(FAHRENHEIT.height(304.8)).isEqualTo("1,000 ft");
+        assertThat(Units.METRIC.height(304.8)).isEqualTo("305 m");
         assertThat(Height.words(new GardenPoint(-33.5, 18.25, 12), Units.METRIC))
                 .isEqualTo("33.5° S, 18.25° E, 12 m above the sea");
         assertThat(Height.words(new GardenPoint(50, 0, 100), Units.METRIC))
