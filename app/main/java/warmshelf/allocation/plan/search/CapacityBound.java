@@ -68,7 +68,7 @@ final class CapacityBound {
 
     /** How many steps are worth their time: fewer when there is much to look at in each. */
     int worthwhileSteps() {
-        long stays = chances.stream().mapToLong(stays -> stays.length).sum();
+        long stays = chances.stream().mapToLong(chance -> chance.length).sum();
         return (int) Math.max(100, Math.min(MOST_STEPS, MOST_LOOKS / Math.max(1, stays)));
     }
 
