@@ -10,6 +10,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
+import warmshelf.BadInput;
+import warmshelf.allocation.plan.FixedStays;
 import warmshelf.plan.SeasonQuestion.Lying;
 import warmshelf.web.FormReader;
 import warmshelf.web.Pages;
@@ -80,6 +82,7 @@ final class PlanPages implements Pages {
         if (question.asked().isEmpty()) {
             throw Refusal.conflict("No request is waiting, so there is nothing to plan.");
         }
+        refuseWhatNoPlanCouldMend(question);
         // Only those that could be freed are kept as freed: what has begun, or is gone, stays as it is.
         List<UUID> freed = question.asked().values().stream()
                 .flatMap(asked -> Optional.ofNullable(asked.freed()).stream())
@@ -90,6 +93,16 @@ final class PlanPages implements Pages {
                         "A plan is being worked on already; look at it on the page 'Plan', or stop it first."));
         job.start(plan, question.question(), form.seed(), form.seconds());
         Respond.seeOther(ctx, "/plans/" + plan, "The run has begun.");
+    }
+
+    /** Stays that already overload a circuit, say, are told at once rather than by a run that breaks off. */
+    private static void refuseWhatNoPlanCouldMend(SeasonQuestion question) {
+        try {
+            FixedStays.check(question.question());
+        } catch (BadInput broken) {
+            throw Refusal.conflict(
+                    "What lies there already does not hold together, so nothing was planned. " + broken.getMessage());
+        }
     }
 
     private void one(Context ctx) {

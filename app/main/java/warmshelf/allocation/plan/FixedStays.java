@@ -13,7 +13,7 @@ import warmshelf.BadInput;
 import warmshelf.allocation.Band;
 
 /** What never moves must hold together by itself: no plan could mend it. */
-final class FixedStays {
+public final class FixedStays {
     private final PlanQuestion question;
     private final Map<String, Mat> mats;
     private final Map<String, LitShelf> shelves;
@@ -32,7 +32,7 @@ final class FixedStays {
     }
 
     /** Refuses mats on unknown circuits and fixed stays that are nowhere, overlap, or cannot be kept warm together. */
-    static void check(PlanQuestion question) {
+    public static void check(PlanQuestion question) {
         FixedStays fixed = new FixedStays(question);
         fixed.mats.values().forEach(fixed::onAKnownCircuit);
         question.fixed().forEach(fixed::liesSomewhere);

@@ -34,7 +34,9 @@ public final class PlanFile {
     private PlanFile() {}
 
     public static PlanQuestion read(Path file) {
-        return question(tree(file));
+        PlanQuestion question = question(tree(file));
+        FixedStays.check(question);
+        return question;
     }
 
     /** The JSON in a file. */
@@ -72,7 +74,6 @@ public final class PlanFile {
         distinct("mats", question.mats().stream().map(Mat::id).toList());
         distinct("fixed", question.fixed().stream().map(FixedStay::id).toList());
         distinct("requests", question.requests().stream().map(Request::id).toList());
-        FixedStays.check(question);
         return question;
     }
 

@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import warmshelf.allocation.plan.FixedStays;
 import warmshelf.allocation.plan.PlanChecker;
 import warmshelf.allocation.plan.PlanQuestion;
 import warmshelf.allocation.plan.Refused;
@@ -69,6 +70,7 @@ public final class Planner {
             long seed,
             Consumer<Progress> listener,
             BooleanSupplier cancelled) {
+        FixedStays.check(question);
         return new Planner(question).run(manner, seconds, seed, listener, cancelled);
     }
 

@@ -10,6 +10,7 @@ import java.util.Random;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.Band;
+import warmshelf.allocation.plan.PlanQuestion;
 import warmshelf.allocation.plan.Refused;
 import warmshelf.allocation.plan.Request;
 
@@ -34,12 +35,18 @@ final class Refusals {
     Refusals(Layout layout) {
         ground = layout.ground;
         now = new Finder(layout, new Random(0));
-        alone = new Finder(new Layout(ground), new Random(0));
+        alone = new Finder(new Layout(withoutFixed(ground.question)), new Random(0));
         anyCurrent = new Finder(layout, new Random(0), true);
     }
 
     Refused of(Request request) {
         return new Refused(request.id(), reason(request), change(request));
+    }
+
+    /** Bare mats: what is fixed takes room like anything else, so a mat full of it is full. */
+    private static Ground withoutFixed(PlanQuestion question) {
+        return new Ground(new PlanQuestion(
+                question.days(), question.circuits(), question.mats(), question.litShelves(), List.of(), List.of()));
     }
 
     private String reason(Request request) {
@@ -67,7 +74,7 @@ final class Refusals {
             return "Its last day to begin, %s, is over before the plan starts.".formatted(DAY.format(request.latest()));
         }
         if (request.light() != null && fits(alone, withoutLight(request))) {
-            return "No lit place is free for it when it comes off the heat.";
+            return "There are not enough lit places for it to go to when it comes off the heat.";
         }
         if (request.earliest()
                 .plusDays(shortest(request))
@@ -75,7 +82,7 @@ final class Refusals {
             return "It would still lie on the mat when the plan ends on %s."
                     .formatted(DAY.format(ground.question.days().to().minusDays(1)));
         }
-        return "On the days when it could lie on a mat, those warm enough for it are out of service or already promised.";
+        return "On the days when it could lie on a mat, those warm enough for it are out of service.";
     }
 
     private String change(Request request) {

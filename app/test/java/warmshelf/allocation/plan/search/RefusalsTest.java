@@ -79,7 +79,7 @@ class RefusalsTest {
         fixed.add(new FixedStay("lit", "l1", true, 1, new Slot(1, 1), days(0, 60), null));
 
         assertThat(refused(request(1, 10, Map.of(), new Request.Light(10, 4))).reason())
-                .isEqualTo("No lit place is free for it when it comes off the heat.");
+                .isEqualTo("There is room on a mat, but no lit place for it when it comes off the heat.");
     }
 
     @Test
@@ -122,13 +122,18 @@ class RefusalsTest {
     }
 
     private void fix(String mat, Slot slot, int from, int to) {
-        fix(mat, slot, from, Math.min(to, 40), WARM);
+        fix(mat, slot, from, to, WARM);
+    }
+
+    /** Around the days on which the mat is out of service. */
+    private void fix(String mat, Slot slot, int from, int to, Band band) {
+        add(mat, slot, from, Math.min(to, 40), band);
         if (to > 42) {
-            fix(mat, slot, 42, to, WARM);
+            add(mat, slot, 42, to, band);
         }
     }
 
-    private void fix(String mat, Slot slot, int from, int to, Band band) {
+    private void add(String mat, Slot slot, int from, int to, Band band) {
         fixed.add(new FixedStay("f" + fixed.size(), mat, false, 1, slot, days(from, to), band));
     }
 
