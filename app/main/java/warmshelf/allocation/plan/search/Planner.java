@@ -26,7 +26,7 @@ public final class Planner {
     private static final long MOST_WORK_A_REQUEST = 1_000_000;
 
     private static final double SHARE_BEFORE_PROOF = 0.2;
-    private static final double PROOF_SHARE = 0.4;
+    private static final double PROOF_SHARE = 0.1;
     private static final int STEPS_BETWEEN_LOOKS = 64;
     private static final int BOUND_STEPS = 40;
 
@@ -51,6 +51,7 @@ public final class Planner {
     private final Ground ground;
     private final boolean[] possible;
     private final long started = System.nanoTime();
+    private int placedBySearch;
 
     private Planner(PlanQuestion question) {
         this.question = question;
@@ -79,12 +80,13 @@ public final class Planner {
         CapacityBound bound = new CapacityBound(new Layout(ground), possible);
         if (manner != Manner.SEARCH) {
             bound.improve(bound.worthwhileSteps(), layout.placed());
-            return outcome(layout, bound.bound(), false);
+            placedBySearch = layout.placed();
+            return outcome(layout, bound, bound.bound(), false);
         }
         try (Prover prover = new Prover(possible, (int) seed)) {
             boolean cutShort = search(layout, bound, prover, seconds, seed, listener, cancelled);
             int placedAtMost = Math.min(bound.bound(), prover.bound(layout.placed()));
-            return outcome(layout, placedAtMost, cutShort);
+            return outcome(layout, bound, placedAtMost, cutShort);
         }
     }
 
@@ -135,6 +137,7 @@ public final class Planner {
         Polish.of(layout, cancelled);
         bound.improve(worthwhile - boundSteps, layout.placed());
         boolean proofCutShort = prover.await(seconds - elapsed(), layout.placed(), cancelled);
+        placedBySearch = layout.placed();
         prover.improve(layout);
         return stopped || proofCutShort;
     }
@@ -151,7 +154,7 @@ public final class Planner {
         return new SeasonPlan(Plans.placed(layout), SetPointRuns.spans(layout), refused);
     }
 
-    private Outcome outcome(Layout layout, int placedAtMost, boolean cutShort) {
+    private Outcome outcome(Layout layout, CapacityBound bound, int placedAtMost, boolean cutShort) {
         Refusals refusals = new Refusals(layout);
         List<Refused> refused = new ArrayList<>();
         for (Ask ask : ground.asks) {
@@ -172,6 +175,8 @@ public final class Planner {
                 optimal(score, placedAtMost),
                 score.shiftDays(),
                 elapsed(),
+                placedBySearch,
+                bound.bound(),
                 cutShort);
     }
 

@@ -41,7 +41,11 @@ final class RoomProgram {
         Map<Ask, Sum> once = new LinkedHashMap<>();
         List<List<Sum>> warmed = new ArrayList<>();
         kinds.values().forEach(mats -> warmed.add(new KindRows(mats, once).add()));
-        once.values().forEach(sum -> program.atMost(1, sum));
+        once.forEach((ask, sum) -> {
+            // the number that counts for the aim; one for each request keeps the solver's first bound near
+            int placed = program.number(1, 1, known.spot(ask.index()) == null ? 0 : 1);
+            program.exactly(0, sum.add(placed, -1));
+        });
         circuits(warmed);
         return program;
     }
@@ -112,7 +116,7 @@ final class RoomProgram {
                                 && mats.contains(at.mat())
                                 && at.from() == from
                                 && at.warm() == way.degrees();
-                        int number = program.number(1, 1, hint ? 1 : 0);
+                        int number = program.number(1, 0, hint ? 1 : 0);
                         stays.add(new Stay(number, ask.index(), way, from));
                         once.computeIfAbsent(ask, none -> new Sum()).add(number, 1);
                         for (int day = from; day < from + way.days(); day++) {

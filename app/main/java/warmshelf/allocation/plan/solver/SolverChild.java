@@ -42,7 +42,7 @@ public final class SolverChild {
                 .setSymmetryLevel(0)
                 .setCpModelProbingLevel(0);
         CpSolverStatus status = solver.solve(model, new Printer(numbers));
-        if (status == CpSolverStatus.OPTIMAL || status == CpSolverStatus.FEASIBLE || status == CpSolverStatus.UNKNOWN) {
+        if (status == CpSolverStatus.OPTIMAL || status == CpSolverStatus.FEASIBLE) {
             print("bound " + solver.bestObjectiveBound());
         }
     }

@@ -58,7 +58,6 @@ public final class SolverProcess implements AutoCloseable {
                     "-classpath",
                     System.getProperty("java.class.path"));
             builder.command().addAll(classAndArguments);
-            builder.directory(folder.toFile());
             builder.redirectError(ProcessBuilder.Redirect.DISCARD);
             SolverProcess started = new SolverProcess(builder.start(), folder);
             started.inBackground(() -> started.send(program));
