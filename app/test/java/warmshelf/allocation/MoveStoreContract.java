@@ -164,6 +164,7 @@ abstract class MoveStoreContract extends StoreContract {
         UUID longer = lay(sowing, room.m1Place2(), LEFT, 10, 20);
         LyingStay seenEnded = find(ended);
         LyingStay seenLonger = find(longer);
+        clock.advance(Duration.ofSeconds(1));
         database().sql().transaction(tx -> {
             stays.end(tx.dsl(), seenEnded.stay(), march(12), room.tom());
             stays.extend(tx.dsl(), seenLonger.stay(), march(22), room.tom());
