@@ -10,6 +10,11 @@ import warmshelf.crop.CropCatalogue;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
 import warmshelf.frost.FrostPages;
+import warmshelf.frost.evidence.EvidenceStore;
+import warmshelf.frost.evidence.FrostSource;
+import warmshelf.frost.garden.AcceptedRiskStore;
+import warmshelf.frost.garden.GardenRoom;
+import warmshelf.frost.intake.IntakeRoom;
 import warmshelf.group.GroupSettingsPages;
 import warmshelf.group.GroupStore;
 import warmshelf.group.OpeningPages;
@@ -24,6 +29,7 @@ import warmshelf.member.Passphrases;
 import warmshelf.member.PeoplePages;
 import warmshelf.member.SessionStore;
 import warmshelf.member.SignInPages;
+import warmshelf.plan.PlanRoom;
 import warmshelf.request.RequestRoom;
 import warmshelf.seed.LotStore;
 import warmshelf.seed.SeedBoxPages;
@@ -36,6 +42,7 @@ import warmshelf.shelf.SiteStore;
 import warmshelf.shelf.StandStore;
 import warmshelf.sowing.SowingRoom;
 import warmshelf.sowing.SowingStores;
+import warmshelf.stay.StayRoom;
 import warmshelf.web.BookPages;
 import warmshelf.web.BrowserSession;
 import warmshelf.web.HealthPages;
@@ -61,6 +68,7 @@ final class Rooms {
         SiteStore sites = new SiteStore(database.sql());
         BoardStore board = new BoardStore(
                 database.sql(), id -> crops.find(id).map(Crop::name).orElse(id));
+        FrostSource frost = EvidenceStore.over(database, audit);
         List<Pages> pages = new ArrayList<>(List.of(
                 new BookPages(),
                 new HealthPages(database::answers),
@@ -73,14 +81,19 @@ final class Rooms {
                 new SitePages(sites, new StandStore(database.sql(), audit)),
                 new MatPages(sites, new MatStore(database.sql(), audit)),
                 new BoardPages(sites, board),
-                new FrostPages(),
+                new FrostPages(frost, new AcceptedRiskStore(database, audit)::of),
                 new SeedBoxPages(new LotStore(database, audit), crops)));
+        pages.addAll(GardenRoom.pages(database, audit));
         // Asking, placing and the daily round stand on the same stores.
-        SowingStores stores = SowingStores.over(database, audit);
+        SowingStores stores = SowingStores.over(database, audit, frost);
         pages.add(new SetPointPages(database, stores.stays()));
-        pages.addAll(SowingRoom.pages(stores));
-        pages.addAll(RequestRoom.pages(stores));
-        pages.addAll(CheckRoom.pages(stores));
+        PlanRoom plans = new PlanRoom(stores);
+        pages.addAll(SowingRoom.pages(stores, plans.ownSowings()));
+        pages.addAll(RequestRoom.pages(stores, plans.requests()));
+        pages.addAll(StayRoom.pages(stores));
+        pages.addAll(CheckRoom.pages(stores, plans.today()));
+        pages.addAll(plans.pages(RequestRoom.placements(stores)));
+        pages.addAll(IntakeRoom.pages(database, audit, clock));
         return pages;
     }
 }

@@ -3,6 +3,7 @@ package warmshelf.allocation;
 import static warmshelf.db.generated.Tables.LOT;
 import static warmshelf.db.generated.Tables.MAT;
 import static warmshelf.db.generated.Tables.MAT_DAY;
+import static warmshelf.db.generated.Tables.MAT_OUT;
 import static warmshelf.db.generated.Tables.MEMBER;
 import static warmshelf.db.generated.Tables.PLACE;
 import static warmshelf.db.generated.Tables.QUARTER_DAY;
@@ -72,7 +73,31 @@ public final class ClashStore {
                     .formatted(Band.words(warmth.celsius()), warmth.band().words()));
         }
         Optional<String> thermostat = beyondThermostat(tx, warmth.matId(), warmth.celsius());
-        return thermostat.isPresent() ? thermostat : otherSetPoint(tx, spot, warmth);
+        if (thermostat.isPresent()) {
+            return thermostat;
+        }
+        return outOfService(tx, spot, warmth.matId()).or(() -> otherSetPoint(tx, spot, warmth));
+    }
+
+    /** Days on which the mat cannot be used. */
+    Optional<String> outOfService(DSLContext tx, Spot spot, UUID mat) {
+        return tx.select(MAT.NAME, MAT_OUT.FROM_DAY, MAT_OUT.TO_DAY, MAT_OUT.REASON)
+                .from(MAT_OUT)
+                .join(MAT)
+                .on(MAT.ID.eq(MAT_OUT.MAT_ID))
+                .where(
+                        MAT_OUT.MAT_ID.eq(mat),
+                        MAT_OUT.FROM_DAY.lt(spot.to()),
+                        MAT_OUT.TO_DAY.gt(spot.from()),
+                        MAT_OUT.FROM_DAY.lt(MAT_OUT.TO_DAY))
+                .orderBy(MAT_OUT.FROM_DAY)
+                .limit(1)
+                .fetchOptional(out -> "Mat %s is out of service from %s to %s: %s."
+                        .formatted(
+                                out.value1(),
+                                DayWords.date(out.value2()),
+                                DayWords.date(out.value3().minusDays(1)),
+                                out.value4()));
     }
 
     private static Optional<String> otherSetPoint(DSLContext tx, Spot spot, Warmth warmth) {

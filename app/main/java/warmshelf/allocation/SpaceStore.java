@@ -2,6 +2,7 @@ package warmshelf.allocation;
 
 import static warmshelf.db.generated.Tables.MAT;
 import static warmshelf.db.generated.Tables.MAT_DAY;
+import static warmshelf.db.generated.Tables.MAT_OUT;
 import static warmshelf.db.generated.Tables.PLACE;
 import static warmshelf.db.generated.Tables.QUARTER_DAY;
 import static warmshelf.db.generated.Tables.RACK;
@@ -16,7 +17,7 @@ import org.jooq.Record;
 import org.jooq.Records;
 import warmshelf.db.Database;
 
-/** Reads the mats, and which of their quarters are taken on which days. */
+/** Reads the mats, and which of their quarters are taken, or out of service, on which days. */
 public final class SpaceStore {
     private final DSLContext sql;
 
@@ -35,6 +36,12 @@ public final class SpaceStore {
                         new Slot(taken.value2(), 1),
                         taken.value3(),
                         taken.value3().plusDays(1)));
+        sql.select(PLACE.ID, MAT_OUT.FROM_DAY, MAT_OUT.TO_DAY)
+                .from(MAT_OUT)
+                .join(PLACE)
+                .on(PLACE.MAT_ID.eq(MAT_OUT.MAT_ID))
+                .where(MAT_OUT.FROM_DAY.lt(to), MAT_OUT.TO_DAY.gt(from))
+                .forEach(out -> board.take(out.value1(), new Slot(1, 4), out.value2(), out.value3()));
         // A set-point binds only while something lies on the mat: an empty mat may be turned to another temperature.
         sql.selectDistinct(MAT_DAY.MAT_ID, MAT_DAY.ON_DAY, MAT_DAY.CELSIUS)
                 .from(MAT_DAY)

@@ -14,4 +14,14 @@ public record Spot(UUID placeId, Slot slot, LocalDate from, LocalDate to) {
             throw new IllegalArgumentException("a stay must last at least a day, was %s to %s".formatted(from, to));
         }
     }
+
+    /** The last day on which it lies there. */
+    public LocalDate lastDay() {
+        return to.minusDays(1);
+    }
+
+    /** The same quarters on one day. */
+    Spot on(LocalDate day) {
+        return new Spot(placeId, slot, day, day.plusDays(1));
+    }
 }

@@ -7,6 +7,7 @@ import static warmshelf.db.generated.Tables.SHELF;
 import static warmshelf.db.generated.Tables.SITE;
 import static warmshelf.db.generated.Tables.STAY;
 
+import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -32,6 +33,11 @@ public final class StayBookStore {
     /** The stays of one sowing, in order of time. */
     public static List<Stay> ofSowing(DSLContext sql, UUID sowing) {
         return stays(sql, STAY, STAY.SOWING_ID.eq(sowing));
+    }
+
+    /** Every stay that lasts beyond the morning of a day, in order of time. */
+    public static List<Stay> lastingAfter(DSLContext sql, LocalDate day) {
+        return stays(sql, STAY, STAY.TO_DAY.gt(day));
     }
 
     /** The stay of that id. */

@@ -1,5 +1,6 @@
 package warmshelf.allocation;
 
+import static warmshelf.db.generated.Tables.FREED_SPACE;
 import static warmshelf.db.generated.Tables.MAT;
 import static warmshelf.db.generated.Tables.MAT_DAY;
 import static warmshelf.db.generated.Tables.PLACE;
@@ -7,11 +8,13 @@ import static warmshelf.db.generated.Tables.QUARTER_DAY;
 import static warmshelf.db.generated.Tables.STAY;
 
 import java.time.LocalDate;
+import java.util.Map;
 import java.util.UUID;
 import org.jooq.DSLContext;
 import org.jooq.exception.DataAccessException;
 import org.jspecify.annotations.Nullable;
 import warmshelf.db.Audit;
+import warmshelf.web.DayWords;
 
 /**
  * Lays sowings on places and takes them off again, within the caller's transaction. The database judges: quarter_day has one
@@ -48,6 +51,42 @@ public final class StayStore {
     }
 
     /**
+     * Lays a sowing on a mat at the set-points that stand there day by day.
+     *
+     * @return the stay's id
+     * @throws SpaceClash when a quarter is taken, the mat is out of service, or a set-point is missing or does not suit
+     */
+    public UUID layAsSet(DSLContext tx, UUID sowingId, Spot spot, Band band, UUID by) {
+        UUID mat = tx.select(PLACE.MAT_ID)
+                .from(PLACE)
+                .where(PLACE.ID.eq(spot.placeId()))
+                .fetchSingle(PLACE.MAT_ID);
+        lock(tx, mat);
+        clashes.taken(tx, spot).ifPresent(StayStore::clash);
+        clashes.outOfService(tx, spot, mat).ifPresent(StayStore::clash);
+        Map<LocalDate, Integer> setPoints = tx.select(MAT_DAY.ON_DAY, MAT_DAY.CELSIUS)
+                .from(MAT_DAY)
+                .where(MAT_DAY.MAT_ID.eq(mat), MAT_DAY.ON_DAY.ge(spot.from()), MAT_DAY.ON_DAY.lt(spot.to()))
+                .fetchMap(MAT_DAY.ON_DAY, MAT_DAY.CELSIUS);
+        return judged(() -> {
+            UUID stay = insertStay(tx, sowingId, spot, by);
+            spot.from().datesUntil(spot.to()).forEach(day -> {
+                Integer celsius = setPoints.get(day);
+                if (celsius == null) {
+                    throw new SpaceClash("The mat has no set-point on %s.".formatted(DayWords.date(day)));
+                }
+                if (!band.contains(celsius)) {
+                    clash("The mat stands at %s on %s; this crop's seed likes %s."
+                            .formatted(Band.words(celsius), DayWords.date(day), band.words()));
+                }
+                insertQuarterDays(tx, stay, spot.on(day), new Warmth(mat, celsius, band));
+            });
+            writeLaid(tx, stay, spot, "lay on mat", by);
+            return stay;
+        });
+    }
+
+    /**
      * Lays a sowing under a light, where no temperature is promised.
      *
      * @return the stay's id
@@ -75,7 +114,24 @@ public final class StayStore {
                 .set(STAY.VERSION, STAY.VERSION.plus(1))
                 .where(STAY.ID.eq(stay.id()))
                 .execute();
+        if (stay.isOnMat()) {
+            keepFreed(tx, stay, to);
+        }
         audit.write(tx, by, "end stay", "stay", stay.id(), "free from " + to);
+    }
+
+    /** What is left of an ended stay's days, so that whoever waits can be offered them. */
+    private void keepFreed(DSLContext tx, Stay stay, LocalDate from) {
+        tx.insertInto(FREED_SPACE)
+                .set(FREED_SPACE.ID, UUID.randomUUID())
+                .set(FREED_SPACE.STAY_ID, stay.id())
+                .set(FREED_SPACE.PLACE_ID, stay.placeId())
+                .set(FREED_SPACE.FIRST_QUARTER, stay.slot().firstQuarter())
+                .set(FREED_SPACE.QUARTERS, stay.slot().quarters())
+                .set(FREED_SPACE.FROM_DAY, from)
+                .set(FREED_SPACE.TO_DAY, stay.to())
+                .set(FREED_SPACE.FREED_AT, audit.now())
+                .execute();
     }
 
     /**
@@ -108,6 +164,75 @@ public final class StayStore {
     }
 
     /**
+     * Lays a stay elsewhere or on other days, as if it had been laid there at first. The mats and the stay are held.
+     *
+     * @param celsius the set-point at the new place; null under a light
+     * @return the stay's id
+     * @throws SpaceClash when a quarter is taken or the temperature does not suit everything on the mat
+     */
+    UUID relay(DSLContext tx, Stay stay, Spot spot, @Nullable Integer celsius) {
+        Warmth warmth = warmthAt(tx, stay, spot, celsius);
+        tx.deleteFrom(QUARTER_DAY).where(QUARTER_DAY.STAY_ID.eq(stay.id())).execute();
+        refuseClashes(tx, spot, warmth);
+        return judged(() -> {
+            if (warmth != null) {
+                fixSetPoint(tx, warmth, spot);
+            }
+            tx.update(STAY)
+                    .set(STAY.PLACE_ID, spot.placeId())
+                    .set(STAY.FIRST_QUARTER, spot.slot().firstQuarter())
+                    .set(STAY.FROM_DAY, spot.from())
+                    .set(STAY.TO_DAY, spot.to())
+                    .set(STAY.VERSION, STAY.VERSION.plus(1))
+                    .where(STAY.ID.eq(stay.id()))
+                    .execute();
+            insertQuarterDays(tx, stay.id(), spot, warmth);
+            return stay.id();
+        });
+    }
+
+    /**
+     * Carries what lies there elsewhere: its stay ends on the first day of the spot and another begins.
+     *
+     * @param celsius the set-point at the new place; null under a light
+     * @return the new stay's id
+     * @throws SpaceClash when a quarter is taken or the temperature does not suit everything on the mat
+     */
+    UUID carry(DSLContext tx, Stay stay, Spot spot, @Nullable Integer celsius, UUID by) {
+        Warmth warmth = warmthAt(tx, stay, spot, celsius);
+        end(tx, stay, spot.from(), by);
+        refuseClashes(tx, spot, warmth);
+        return judged(() -> {
+            if (warmth != null) {
+                fixSetPoint(tx, warmth, spot);
+            }
+            return lay(tx, stay.sowingId(), spot, warmth, by);
+        });
+    }
+
+    private void refuseClashes(DSLContext tx, Spot spot, @Nullable Warmth warmth) {
+        clashes.taken(tx, spot).ifPresent(StayStore::clash);
+        if (warmth != null) {
+            clashes.tooWarmOrCold(tx, spot, warmth).ifPresent(StayStore::clash);
+        }
+    }
+
+    /** What a stay would need of the mat at another place; null under a light. */
+    private static @Nullable Warmth warmthAt(DSLContext tx, Stay stay, Spot spot, @Nullable Integer celsius) {
+        UUID mat = tx.select(PLACE.MAT_ID)
+                .from(PLACE)
+                .where(PLACE.ID.eq(spot.placeId()))
+                .fetchSingle(PLACE.MAT_ID);
+        boolean toMat = mat != null;
+        if (toMat != stay.isOnMat() || toMat != (celsius != null)) {
+            throw new SpaceClash("What lies on a mat moves to a mat, and what lies under a light to another light.");
+        }
+        return mat == null || celsius == null
+                ? null
+                : new Warmth(mat, celsius, warmthOf(tx, stay).band());
+    }
+
+    /**
      * Changes a mat's set-point on days; what lies there must bear it.
      *
      * @param afterLast the day after the last day
@@ -130,11 +255,18 @@ public final class StayStore {
     }
 
     /** Two people who place on one mat at once take turns, so that the second gets the true sentence. */
-    private static void lock(DSLContext tx, UUID mat) {
+    static void lock(DSLContext tx, UUID mat) {
         tx.select(MAT.ID).from(MAT).where(MAT.ID.eq(mat)).forUpdate().fetch();
     }
 
     private UUID lay(DSLContext tx, UUID sowingId, Spot spot, @Nullable Warmth warmth, UUID by) {
+        UUID stay = insertStay(tx, sowingId, spot, by);
+        insertQuarterDays(tx, stay, spot, warmth);
+        writeLaid(tx, stay, spot, warmth == null ? "lay under light" : "lay on mat", by);
+        return stay;
+    }
+
+    private UUID insertStay(DSLContext tx, UUID sowingId, Spot spot, UUID by) {
         UUID stay = UUID.randomUUID();
         tx.insertInto(STAY)
                 .set(STAY.ID, stay)
@@ -148,16 +280,18 @@ public final class StayStore {
                 .set(STAY.MADE_AT, audit.now())
                 .set(STAY.VERSION, 1)
                 .execute();
-        insertQuarterDays(tx, stay, spot, warmth);
+        return stay;
+    }
+
+    private void writeLaid(DSLContext tx, UUID stay, Spot spot, String action, UUID by) {
         audit.write(
                 tx,
                 by,
-                warmth == null ? "lay under light" : "lay on mat",
+                action,
                 "stay",
                 stay,
                 "place %s, %s, %s to before %s"
                         .formatted(spot.placeId(), spot.slot().words(), spot.from(), spot.to()));
-        return stay;
     }
 
     private static void insertQuarterDays(DSLContext tx, UUID stay, Spot spot, @Nullable Warmth warmth) {
@@ -213,7 +347,7 @@ public final class StayStore {
         }
     }
 
-    private static Warmth warmthOf(DSLContext tx, Stay stay) {
+    static Warmth warmthOf(DSLContext tx, Stay stay) {
         return tx.select(QUARTER_DAY.MAT_ID, QUARTER_DAY.CELSIUS, QUARTER_DAY.LOW_C, QUARTER_DAY.HIGH_C)
                 .from(QUARTER_DAY)
                 .where(QUARTER_DAY.STAY_ID.eq(stay.id()))

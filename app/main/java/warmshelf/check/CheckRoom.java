@@ -2,18 +2,19 @@ package warmshelf.check;
 
 import java.util.List;
 import warmshelf.sowing.SowingStores;
+import warmshelf.web.Aside;
 import warmshelf.web.Pages;
 
 /** The daily round, wired. */
 public final class CheckRoom {
     private CheckRoom() {}
 
-    public static List<Pages> pages(SowingStores stores) {
+    public static List<Pages> pages(SowingStores stores, Aside aside) {
         RoundReader reader = new RoundReader(stores.planner());
         TickStore ticks = new TickStore(
                 stores.database(), stores.audit(), stores.sowings(), stores.entries(), stores.stays(), stores.lots());
         return List.of(
-                new TodayPages(rounds(stores), stores.space()),
+                new TodayPages(rounds(stores), stores.space(), aside),
                 new TickPages(stores.histories(), reader, ticks, stores.space()),
                 new ReadingPages(new ReadingStore(stores.database(), stores.audit())),
                 new DutyPages(new DutyStore(stores.database(), stores.audit())));

@@ -19,6 +19,7 @@ import warmshelf.Output;
 import warmshelf.Settings;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
+import warmshelf.frost.evidence.EvidenceStore;
 import warmshelf.group.GroupStore;
 import warmshelf.sowing.SowingStores;
 
@@ -43,7 +44,8 @@ public final class TodayCommand implements Callable<Integer> {
         try (Database database = Settings.onFreePort(data).openDatabase()) {
             Audit audit = new Audit(Clock.systemUTC());
             LocalDate day = asked != null ? asked : today(new GroupStore(database, audit));
-            Round round = CheckRoom.rounds(SowingStores.over(database, audit)).whole(day);
+            Round round = CheckRoom.rounds(SowingStores.over(database, audit, EvidenceStore.over(database, audit)))
+                    .whole(day);
             Map<String, Object> answer = new LinkedHashMap<>();
             answer.put("date", day);
             answer.put("checks", checks(round, day));

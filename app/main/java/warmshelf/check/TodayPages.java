@@ -11,6 +11,7 @@ import java.util.UUID;
 import warmshelf.allocation.LitPlace;
 import warmshelf.allocation.SpaceStore;
 import warmshelf.sowing.Problem;
+import warmshelf.web.Aside;
 import warmshelf.web.Choice;
 import warmshelf.web.Pages;
 import warmshelf.web.Role;
@@ -26,10 +27,12 @@ public final class TodayPages implements Pages {
 
     private final RoundStore rounds;
     private final SpaceStore space;
+    private final Aside aside;
 
-    TodayPages(RoundStore rounds, SpaceStore space) {
+    TodayPages(RoundStore rounds, SpaceStore space, Aside aside) {
         this.rounds = rounds;
         this.space = space;
+        this.aside = aside;
     }
 
     @Override
@@ -57,7 +60,7 @@ public final class TodayPages implements Pages {
         Round round = whole ? rounds.whole(day) : rounds.of(visitor.memberId(), day);
         boolean asksForLight =
                 round.stops().stream().flatMap(stop -> stop.items().stream()).anyMatch(Round.Item::asksForLight);
-        Map<String, Object> model = new HashMap<>();
+        Map<String, Object> model = new HashMap<>(aside.model(visitor));
         model.put("round", round);
         model.put("whole", whole);
         model.put("looks", looks);

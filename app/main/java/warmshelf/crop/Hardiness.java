@@ -2,15 +2,32 @@ package warmshelf.crop;
 
 /** How much cold a hardened plant bears, in the trade's four classes. */
 public enum Hardiness {
-    HARDY("hardy"),
-    HALF_HARDY("half-hardy"),
-    TENDER("tender"),
-    VERY_TENDER("very tender");
+    HARDY("hardy", "lettuce, kale, pansy", 0.5),
+    HALF_HARDY("half-hardy", "cabbage, onion, beet", 0.3),
+    TENDER("tender", "tomato, sweet corn, bean", 0.1),
+    VERY_TENDER("very tender", "pepper, eggplant, cucumber", 0.1);
 
     private final String words;
+    private final String examples;
+    private final double usualRisk;
 
-    Hardiness(String words) {
+    Hardiness(String words, String examples, double usualRisk) {
         this.words = words;
+        this.examples = examples;
+        this.usualRisk = usualRisk;
+    }
+
+    /** A few crops of the class, for those who do not know its name. */
+    public String examples() {
+        return examples;
+    }
+
+    /**
+     * The chance of a later frost that is usually accepted, 0..1: tender plants die of one late frost, hardened hardy ones
+     * take it. Common practice.
+     */
+    public double usualRisk() {
+        return usualRisk;
     }
 
     public String words() {

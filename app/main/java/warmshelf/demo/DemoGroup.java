@@ -44,6 +44,7 @@ final class DemoGroup {
         clock.goTo(today.minusDays(DAYS_SINCE_OPENED), LocalTime.of(18, 0));
         Map<String, UUID> members = moveIn(house, season);
         UUID coordinator = members.values().iterator().next();
+        new DemoFrost(house, members, today).tell();
         new DemoFurniture(house, coordinator).putUp();
         Map<String, DemoSeedBox.BoxedLot> lots = new DemoSeedBox(house, members, today).fill(coordinator);
         DemoRota rota = new DemoRota(members.values().stream().toList(), today);

@@ -15,6 +15,11 @@ import warmshelf.check.WalkStore;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
+import warmshelf.frost.evidence.EvidenceStore;
+import warmshelf.frost.garden.CorrectionStore;
+import warmshelf.frost.garden.GardenStore;
+import warmshelf.frost.garden.NightStore;
+import warmshelf.frost.garden.ThermometerStore;
 import warmshelf.group.GroupStore;
 import warmshelf.member.MemberStore;
 import warmshelf.seed.LotStore;
@@ -46,12 +51,16 @@ record DemoHouse(
         TickStore ticks,
         ReadingStore readings,
         DutyStore duties,
+        GardenStore gardens,
+        CorrectionStore corrections,
+        ThermometerStore thermometers,
+        NightStore nights,
         DemoStore writes) {
 
     static DemoHouse on(Database database, Clock clock) {
         Audit audit = new Audit(clock);
         CropCatalogue crops = CropCatalogue.bundled();
-        SowingPlanner planner = new SowingPlanner(crops, new GrowerFrost());
+        SowingPlanner planner = new SowingPlanner(crops, new GrowerFrost(EvidenceStore.over(database, audit)));
         SowingStore sowings = new SowingStore(database, crops, audit);
         EntryStore entries = new EntryStore(audit);
         RequestStore requests = new RequestStore(database, audit);
@@ -83,6 +92,10 @@ record DemoHouse(
                 new TickStore(database, audit, sowings, entries, stays, lots),
                 new ReadingStore(database, audit),
                 new DutyStore(database, audit),
+                new GardenStore(database, audit),
+                new CorrectionStore(database, audit),
+                new ThermometerStore(database, audit),
+                new NightStore(database, audit),
                 new DemoStore(database, members, group, lots, sowings, requests, stays));
     }
 }

@@ -5,7 +5,6 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.SpaceRequest;
 import warmshelf.crop.Crop;
-import warmshelf.crop.Hardiness;
 import warmshelf.sowing.Asking;
 import warmshelf.sowing.Sowing;
 import warmshelf.sowing.SowingPlanner;
@@ -58,8 +57,14 @@ final class DemoPlanting {
             }
         }
         LocalDate cover = start.plusDays(usualDaysIndoors(crop));
-        Asking asking =
-                new Asking(grower, crop, row.method(), row.warm(), cover.getYear(), usualRisk(crop.hardiness()), cover);
+        Asking asking = new Asking(
+                grower,
+                crop,
+                row.method(),
+                row.warm(),
+                cover.getYear(),
+                crop.hardiness().usualRisk(),
+                cover);
         return new Decided(asking, start);
     }
 
@@ -86,7 +91,8 @@ final class DemoPlanting {
 
     private static Asking outdoors(DemoSowing row, Sowing.Grower grower, Crop crop, int year) {
         @Nullable LocalDate byFrost = null;
-        return new Asking(grower, crop, row.method(), row.warm(), year, usualRisk(crop.hardiness()), byFrost);
+        return new Asking(
+                grower, crop, row.method(), row.warm(), year, crop.hardiness().usualRisk(), byFrost);
     }
 
     /** The ideal day to sow, seen from long before it; empty where the season is too short for the crop. */
@@ -101,12 +107,5 @@ final class DemoPlanting {
 
     private static int usualDaysIndoors(Crop crop) {
         return (crop.weeksIndoorsMin() + crop.weeksIndoorsMax()) * 7 / 2;
-    }
-
-    private static double usualRisk(Hardiness hardiness) {
-        if (hardiness.frostKills()) {
-            return 0.1;
-        }
-        return hardiness == Hardiness.HALF_HARDY ? 0.3 : 0.5;
     }
 }

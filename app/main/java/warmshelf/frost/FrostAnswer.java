@@ -2,6 +2,7 @@ package warmshelf.frost;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
 import org.jspecify.annotations.Nullable;
@@ -48,6 +49,7 @@ record FrostAnswer(
 
     static FrostAnswer of(FrostClimate climate, int year) {
         FrostEvidence evidence = climate.evidence();
+        FrostEvidence.Surface surface = Objects.requireNonNull(evidence.surface(), "the surface was asked");
         return new FrostAnswer(
                 "surface",
                 climate.place(),
@@ -58,11 +60,11 @@ record FrostAnswer(
                 season(climate.autumn(), risk -> climate.firstAutumnFrost(risk, year)),
                 List.of(),
                 new Surface(
-                        evidence.cells(),
-                        tenths(evidence.referenceElevationM()),
+                        surface.cells(),
+                        tenths(surface.referenceElevationM()),
                         tenths(evidence.elevationSdM()),
-                        tenths(evidence.nearestStationKm()),
-                        thousandths(evidence.freezeRareShare())),
+                        tenths(surface.nearestStationKm()),
+                        thousandths(surface.freezeRareShare())),
                 evidence.notes());
     }
 

@@ -70,6 +70,24 @@ public final class FrostClimates {
         return FrostSurface.bundled().at(latitude, longitude).map(point -> at(latitude, longitude, elevationM, point));
     }
 
+    /**
+     * The frost climate of a named point by the surface, or empty where it has nothing.
+     *
+     * @param exact whether the elevation is the point's own, rather than that of a cell around it
+     */
+    public static Optional<FrostClimate> find(
+            String name, double latitude, double longitude, double elevationM, boolean exact) {
+        return FrostSurface.bundled()
+                .at(latitude, longitude)
+                .map(point -> climate(
+                        name,
+                        latitude,
+                        longitude,
+                        elevationM,
+                        exact ? 0 : elevationSd(elevationM - point.referenceElevationM()),
+                        point));
+    }
+
     /** Says that nothing is known of a point, and where something is. */
     static String nothingKnownOf(double latitude, double longitude) {
         return String.format(
@@ -98,12 +116,17 @@ public final class FrostClimates {
         FrostSeason spring = season(point.spring(), anyFrost, upward, elevationSdM);
         FrostSeason autumn = season(point.autumn(), anyFrost, upward, elevationSdM);
         FrostEvidence evidence = new FrostEvidence(
-                cells(point),
-                point.referenceElevationM(),
-                elevationM,
+                new FrostEvidence.Surface(
+                        cells(point),
+                        point.referenceElevationM(),
+                        point.nearestStationKm(),
+                        point.freezeRareShare(),
+                        spring.medianDay(),
+                        autumn.medianDay(),
+                        1),
+                List.of(),
                 elevationSdM,
-                point.nearestStationKm(),
-                point.freezeRareShare(),
+                null,
                 FrostNotes.of(point, elevationM, elevationSdM));
         return new FrostClimate(place, latitude, longitude, elevationM, spring, autumn, evidence);
     }

@@ -1,23 +1,72 @@
 package warmshelf.frost;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a frost climate rests on, so that a reader can judge it.
  *
- * @param cells grid cells used, in words
- * @param referenceElevationM the elevation that the surface's dates hold for
- * @param elevationM the point's elevation
- * @param elevationSdM how well that elevation is known, standard deviation in metres; 0 where it was typed in
- * @param nearestStationKm distance of the nearest station with published dates
- * @param freezeRareShare share of near stations where a freeze comes in fewer than one year in ten
+ * @param surface the bundled grid's part; null where it has nothing or was not asked
+ * @param stations the group's own stations and thermometers that count, the weightiest first
+ * @param elevationSdM how well the point's elevation is known, standard deviation in metres; 0 where it was typed in
+ * @param corrected what a person corrected, by whom and why, in a sentence; null: nothing
  * @param notes cautions in plain sentences
  */
 public record FrostEvidence(
-        List<String> cells,
-        double referenceElevationM,
-        double elevationM,
+        @Nullable Surface surface,
+        List<Station> stations,
         double elevationSdM,
-        double nearestStationKm,
-        double freezeRareShare,
-        List<String> notes) {}
+        @Nullable String corrected,
+        List<String> notes) {
+
+    /**
+     * The bundled grid's part.
+     *
+     * @param cells grid cells used, in words
+     * @param referenceElevationM the elevation that the surface's dates hold for
+     * @param nearestStationKm distance of the nearest station with published dates
+     * @param freezeRareShare share of near stations where a freeze comes in fewer than one year in ten
+     * @param springDay the last frost's median by the grid alone, moved to the point: day of a 365-day year
+     * @param autumnDay the first frost's
+     * @param weight share 0..1 that the grid has in the dates of spring
+     */
+    public record Surface(
+            List<String> cells,
+            double referenceElevationM,
+            double nearestStationKm,
+            double freezeRareShare,
+            double springDay,
+            double autumnDay,
+            double weight) {
+        /** The same with another share. */
+        public Surface weighing(double share) {
+            return new Surface(
+                    cells, referenceElevationM, nearestStationKm, freezeRareShare, springDay, autumnDay, share);
+        }
+    }
+
+    /**
+     * A station's part.
+     *
+     * @param kind how its dates came about, in words
+     * @param springDay its own last frost's median, before it was moved
+     * @param autumnDay its own first frost's
+     * @param adjustmentDays how much later the last frost is at the point than there, by latitude and height
+     * @param weight share 0..1 that it has in the dates of spring; may be a little below 0
+     */
+    public record Station(
+            String name,
+            String kind,
+            String source,
+            double distanceKm,
+            double elevationM,
+            double springDay,
+            double autumnDay,
+            double adjustmentDays,
+            double weight) {
+        /** The same with another share. */
+        public Station weighing(double share) {
+            return new Station(name, kind, source, distanceKm, elevationM, springDay, autumnDay, adjustmentDays, share);
+        }
+    }
+}

@@ -1,46 +1,70 @@
 package warmshelf.frost;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
 import warmshelf.frost.FrostPage.Fact;
+import warmshelf.web.Units;
 
-/** What a frost climate rests on, figure by figure, in words. */
+/** What was done to a place's frost dates and how sure they are, figure by figure, in words. */
 final class FrostFacts {
-    private static final double FEET_PER_METRE = 3.28084;
+    private static final double HUNDRED_FEET_IN_HUNDRED_METRES = 0.3048;
 
-    private FrostFacts() {}
+    private final FrostClimate climate;
+    private final Units units;
 
-    static List<Fact> of(FrostClimate climate) {
+    private FrostFacts(FrostClimate climate, Units units) {
+        this.climate = climate;
+        this.units = units;
+    }
+
+    static List<Fact> of(FrostClimate climate, Units units) {
+        return new FrostFacts(climate, units).facts();
+    }
+
+    private List<Fact> facts() {
+        List<Fact> facts = new ArrayList<>();
         FrostEvidence evidence = climate.evidence();
-        return List.of(
-                once("Grid points used (latitude, longitude)", String.join("; ", evidence.cells())),
-                once("Elevation those dates hold for", elevation(evidence.referenceElevationM())),
-                once("Elevation of this place", elevation(climate.elevationM()) + uncertainty(evidence.elevationSdM())),
-                once("Nearest station with published dates", whole(evidence.nearestStationKm()) + " km away"),
-                both(climate, "Change for each 100 m upward", season -> signed(season.daysPer100M())),
-                both(climate, "Dates moved for this elevation by", season -> signed(season.adjustmentDays())),
-                both(climate, "Share of years with any frost", season -> whole(100 * season.anyFrost()) + " %"),
-                both(climate, "Scatter from year to year", season -> spread(season.yearSdDays())),
-                both(climate, "Scatter between stations nearby", season -> spread(season.stationScatterDays())),
-                both(climate, "Scatter from the elevation not being exact", season -> spread(season.elevationSdDays())),
-                both(climate, "All scatter together", season -> spread(season.sdDays())));
+        FrostEvidence.Surface surface = evidence.surface();
+        facts.add(once(
+                "Height of this place above the sea",
+                units.height(climate.elevationM()) + uncertainty(evidence.elevationSdM())));
+        if (surface != null) {
+            facts.add(once("Grid points used (latitude, longitude)", String.join("; ", surface.cells())));
+            facts.add(once("Height that the grid’s dates hold for", units.height(surface.referenceElevationM())));
+            facts.add(once("Nearest station behind the grid", units.distance(surface.nearestStationKm()) + " away"));
+        }
+        facts.add(both("Change for each %s upward".formatted(hundred()), season -> signed(perHundred(season))));
+        facts.add(both("Dates moved for this height by", season -> signed(season.adjustmentDays())));
+        facts.add(both("Share of years with any frost", season -> whole(100 * season.anyFrost()) + " %"));
+        facts.add(both("Scatter from year to year", season -> spread(season.yearSdDays())));
+        facts.add(both("Scatter between places near each other", season -> spread(season.stationScatterDays())));
+        facts.add(both("Scatter from the height not being exact", season -> spread(season.elevationSdDays())));
+        facts.add(both("All scatter together", season -> spread(season.sdDays())));
+        return facts;
+    }
+
+    private String hundred() {
+        return units.length().equals("in") ? "100 ft" : "100 m";
+    }
+
+    private double perHundred(FrostSeason season) {
+        return units.length().equals("in")
+                ? season.daysPer100M() * HUNDRED_FEET_IN_HUNDRED_METRES
+                : season.daysPer100M();
     }
 
     private static Fact once(String name, String words) {
         return new Fact(name, words, "");
     }
 
-    private static Fact both(FrostClimate climate, String name, Function<FrostSeason, String> words) {
+    private Fact both(String name, Function<FrostSeason, String> words) {
         return new Fact(name, words.apply(climate.spring()), words.apply(climate.autumn()));
     }
 
-    private static String elevation(double metres) {
-        return whole(metres) + " m (" + whole(metres * FEET_PER_METRE) + " ft)";
-    }
-
-    private static String uncertainty(double sdMetres) {
-        return sdMetres == 0 ? "" : ", give or take " + whole(sdMetres) + " m";
+    private String uncertainty(double sdMetres) {
+        return sdMetres == 0 ? "" : ", give or take " + units.height(sdMetres);
     }
 
     private static String signed(double days) {

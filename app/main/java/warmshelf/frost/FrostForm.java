@@ -5,11 +5,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import warmshelf.frost.evidence.Garden;
+import warmshelf.frost.evidence.Gardens;
+import warmshelf.frost.garden.GardenPoint;
+import warmshelf.frost.garden.PointForm;
 import warmshelf.web.FormReader;
+import warmshelf.web.Units;
 
 /**
  * Where to look for frost: a postcode, or a point typed in by latitude, longitude and elevation. A point wins over a
- * postcode. With nothing typed it is the member's own postcode.
+ * postcode. With nothing typed it is the member's own garden.
  */
 public final class FrostForm {
     private static final List<String> FIELDS = List.of("postcode", "country", "latitude", "longitude", "elevation");
@@ -20,25 +25,36 @@ public final class FrostForm {
     private final FormReader reader;
     private final Map<String, String> typed = new LinkedHashMap<>();
     private List<PostcodePlace> similar = List.of();
-    private @Nullable FrostClimate climate;
+    private @Nullable Garden garden;
 
     private FrostForm(FormReader reader) {
         this.reader = reader;
         FIELDS.forEach(field -> typed.put(field, reader.typed().getOrDefault(field, "")));
     }
 
-    /** Reads what was typed; {@code home} is where the member lives. */
-    public static FrostForm of(Map<String, List<String>> query, String homeCountry, String homePostcode) {
+    /**
+     * Reads what was typed.
+     *
+     * @param home the reader's country and postcode
+     * @param own the reader's own garden; null where it is not known where that lies
+     * @param units in which the reader types a height
+     */
+    public static FrostForm of(
+            Map<String, List<String>> query, Gardens gardens, Garden.Postcode home, @Nullable Garden own, Units units) {
         boolean empty = FIELDS.stream().allMatch(field -> first(query, field).isBlank());
         Map<String, List<String>> fields = new LinkedHashMap<>(query);
         if (empty) {
-            fields.put("postcode", List.of(homePostcode));
+            fields.put("postcode", List.of(home.code()));
         }
         if (first(query, "country").isBlank()) {
-            fields.put("country", List.of(empty ? homeCountry : Postcodes.UNITED_STATES));
+            fields.put("country", List.of(home.country()));
         }
         FrostForm form = new FrostForm(new FormReader(fields));
-        form.look();
+        if (empty && own != null) {
+            form.garden = own;
+        } else {
+            form.look(gardens, units);
+        }
         return form;
     }
 
@@ -55,49 +71,45 @@ public final class FrostForm {
         return similar;
     }
 
-    public Optional<FrostClimate> climate() {
-        return Optional.ofNullable(climate);
+    /** The place asked for; empty where it could not be understood. */
+    public Optional<Garden> garden() {
+        return Optional.ofNullable(garden);
     }
 
-    private void look() {
+    /** Says beside the fields that nothing is known of the place that was asked for. */
+    void refuseUnknown(Garden place) {
+        boolean byPoint = place.postcode() == null;
+        reader.refuse(
+                byPoint ? "latitude" : "postcode",
+                FrostClimates.nothingKnownOf(place.latitude(), place.longitude())
+                        + " Stations brought in by a coordinator tell of other places.");
+    }
+
+    private void look(Gardens gardens, Units units) {
         if (POINT.stream().anyMatch(field -> !reader.text(field).isEmpty())) {
-            lookAtPoint();
+            lookAtPoint(units);
         } else {
-            lookAtPostcode();
+            lookAtPostcode(gardens);
         }
     }
 
-    private void lookAtPoint() {
-        double latitude = reader.decimal("latitude", "Latitude", -90, 90);
-        double longitude = reader.decimal("longitude", "Longitude", -180, 180);
-        double elevation = reader.decimal("elevation", "Elevation in metres", -430, 6500);
-        if (!reader.ok()) {
-            return;
-        }
-        climate = FrostClimates.find(latitude, longitude, elevation).orElse(null);
-        if (climate == null) {
-            reader.refuse("latitude", FrostClimates.nothingKnownOf(latitude, longitude));
+    private void lookAtPoint(Units units) {
+        GardenPoint point = PointForm.read(reader, units);
+        if (reader.ok()) {
+            garden = Gardens.at(point.latitude(), point.longitude(), point.elevationM());
         }
     }
 
-    private void lookAtPostcode() {
+    private void lookAtPostcode(Gardens gardens) {
         String code = reader.requiredText("postcode", "Postcode", LONGEST_CODE);
         String country = reader.optionalText("country", "Country", LONGEST_COUNTRY);
         if (!reader.ok()) {
             return;
         }
-        Optional<PostcodePlace> place = Postcodes.bundled().find(country, code);
-        if (place.isEmpty()) {
+        garden = gardens.atPostcode(country, code).orElse(null);
+        if (garden == null) {
             reader.refuse("postcode", UnknownPostcode.shortSentence(country, code));
             similar = Postcodes.bundled().similarTo(code);
-            return;
-        }
-        climate = FrostClimates.find(place.get()).orElse(null);
-        if (climate == null) {
-            reader.refuse(
-                    "postcode",
-                    FrostClimates.nothingKnownOf(
-                            place.get().latitude(), place.get().longitude()));
         }
     }
 

@@ -2,10 +2,15 @@ package warmshelf.frost;
 
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import warmshelf.crop.Hardiness;
+import warmshelf.web.Units;
 
 /**
  * What the frost page shows.
@@ -14,62 +19,31 @@ import org.jspecify.annotations.Nullable;
  * @param similar postcodes that may have been meant
  */
 public record FrostPage(int season, @Nullable View view, List<PostcodePlace> similar) {
+    private static final DateTimeFormatter DAY_AND_MONTH = DateTimeFormatter.ofPattern("d MMMM", Locale.ENGLISH);
+    /** Nine chances in ten lie within so many standard deviations of a normal distribution. */
+    private static final double NINE_IN_TEN = 1.645;
 
-    static FrostPage of(FrostForm form, int season) {
-        return new FrostPage(
-                season, form.climate().map(climate -> View.of(climate, season)).orElse(null), form.similar());
-    }
-
-    /** The dates of one place. */
+    /**
+     * The dates of one place.
+     *
+     * @param sureSentence how far the day may be off for one garden
+     * @param corrected what a person corrected; null: nothing
+     */
     public record View(
             String place,
             List<Risk> risks,
             String springSentence,
             String autumnSentence,
+            String sureSentence,
+            @Nullable String corrected,
+            List<Plants> plants,
+            List<Cold> colds,
+            List<Source> sources,
             List<Fact> facts,
             List<String> notes,
             String caution,
             FrostChart springChart,
-            FrostChart autumnChart) {
-
-        private static final DateTimeFormatter DAY_AND_MONTH = DateTimeFormatter.ofPattern("d MMMM", Locale.ENGLISH);
-
-        static View of(FrostClimate climate, int season) {
-            return new View(
-                    climate.place(),
-                    Stream.of(0.5, 0.3, 0.1)
-                            .map(risk -> Risk.of(climate, risk, season))
-                            .toList(),
-                    spring(climate, season),
-                    autumn(climate, season),
-                    FrostFacts.of(climate),
-                    notesBesidesCaution(climate),
-                    FrostNotes.FROST_POCKET,
-                    FrostChart.spring(climate.spring(), season),
-                    FrostChart.autumn(climate.autumn(), season));
-        }
-
-        /** The caution about frost pockets has its own place on the page, beside the dates. */
-        private static List<String> notesBesidesCaution(FrostClimate climate) {
-            return climate.evidence().notes().stream()
-                    .filter(note -> !note.equals(FrostNotes.FROST_POCKET))
-                    .toList();
-        }
-
-        private static String spring(FrostClimate climate, int season) {
-            return climate.lastSpringFrost(0.1, season)
-                    .map(day ->
-                            "After " + DAY_AND_MONTH.format(day) + " only one spring in ten still has a frost here.")
-                    .orElse("Fewer than one spring in ten has any frost here.");
-        }
-
-        private static String autumn(FrostClimate climate, int season) {
-            return climate.firstAutumnFrost(0.1, season)
-                    .map(day ->
-                            "Before " + DAY_AND_MONTH.format(day) + " only one autumn in ten has had a frost already.")
-                    .orElse("Fewer than one autumn in ten has any frost here.");
-        }
-    }
+            FrostChart autumnChart) {}
 
     /**
      * The two dates at one risk.
@@ -92,6 +66,124 @@ public record FrostPage(int season, @Nullable View view, List<PostcodePlace> sim
         }
     }
 
-    /** One line of what the dates rest on; what holds for both seasons is told once, in {@code spring}, with an empty {@code autumn}. */
+    /** What a hardiness class means here: the risk the reader accepts for it, and the day it has fallen to that. */
+    public record Plants(
+            String hardiness,
+            String examples,
+            int percent,
+            boolean usual,
+            @Nullable LocalDate spring) {}
+
+    /** The dates of light, plain or killing frost: on average, and at one in ten. */
+    public record Cold(String name, double celsius, String meaning, Risk average, Risk oneInTen) {}
+
+    /**
+     * A line of the evidence: the grid, a station or a thermometer.
+     *
+     * @param spring its own last frost on average, moved by {@code moved} days for the place; null: it has none
+     * @param share how much it counts, in whole per cent
+     */
+    public record Source(
+            String name,
+            String kind,
+            @Nullable Double distanceKm,
+            double elevationM,
+            @Nullable LocalDate spring,
+            @Nullable LocalDate autumn,
+            @Nullable String moved,
+            long share) {}
+
+    /** One line of what was done; what holds for both seasons is told once, in {@code spring}, with an empty {@code autumn}. */
     public record Fact(String name, String spring, String autumn) {}
+
+    /** Where nothing is known. */
+    static FrostPage unknown(int season, List<PostcodePlace> similar) {
+        return new FrostPage(season, null, similar);
+    }
+
+    /**
+     * The page of a place.
+     *
+     * @param at its climate at each threshold; that of 0 °C must be there
+     * @param accepted the risks the reader has chosen for classes of plants, where not the usual ones
+     */
+    static FrostPage of(
+            Function<Threshold, FrostClimate> at, int season, Map<Hardiness, Double> accepted, Units units) {
+        FrostClimate climate = at.apply(Threshold.FROST);
+        return new FrostPage(
+                season,
+                new View(
+                        climate.place(),
+                        Stream.of(0.5, 0.3, 0.1)
+                                .map(risk -> Risk.of(climate, risk, season))
+                                .toList(),
+                        spring(climate, season),
+                        autumn(climate, season),
+                        sure(climate),
+                        climate.evidence().corrected(),
+                        plants(climate, season, accepted),
+                        Arrays.stream(Threshold.values())
+                                .map(threshold -> cold(threshold, at.apply(threshold), season))
+                                .toList(),
+                        FrostSources.of(climate, season),
+                        FrostFacts.of(climate, units),
+                        notesBesidesCaution(climate),
+                        FrostNotes.FROST_POCKET,
+                        FrostChart.spring(climate.spring(), season),
+                        FrostChart.autumn(climate.autumn(), season)),
+                List.of());
+    }
+
+    /** The caution about frost pockets has its own place on the page, beside the dates. */
+    private static List<String> notesBesidesCaution(FrostClimate climate) {
+        return climate.evidence().notes().stream()
+                .filter(note -> !note.equals(FrostNotes.FROST_POCKET))
+                .toList();
+    }
+
+    private static String spring(FrostClimate climate, int season) {
+        return climate.lastSpringFrost(0.1, season)
+                .map(day -> "After " + DAY_AND_MONTH.format(day) + " only one spring in ten still had a frost here.")
+                .orElse("Fewer than one spring in ten had any frost here.");
+    }
+
+    private static String autumn(FrostClimate climate, int season) {
+        return climate.firstAutumnFrost(0.1, season)
+                .map(day -> "Before " + DAY_AND_MONTH.format(day) + " only one autumn in ten had a frost already.")
+                .orElse("Fewer than one autumn in ten had any frost here.");
+    }
+
+    private static String sure(FrostClimate climate) {
+        long days = Math.round(NINE_IN_TEN * climate.spring().placeSdDays());
+        if (days == 0) {
+            return "These are the dates that somebody here knows; the years differ around them.";
+        }
+        String words = days == 1 ? "a day" : days + " days";
+        return ("How sure: gardens near each other differ, so for yours the spring date may lie up to %s earlier or later"
+                        + " (nine chances in ten). The date above already leaves room for that.")
+                .formatted(words);
+    }
+
+    private static List<Plants> plants(FrostClimate climate, int season, Map<Hardiness, Double> accepted) {
+        return Arrays.stream(Hardiness.values())
+                .map(hardiness -> {
+                    double risk = accepted.getOrDefault(hardiness, hardiness.usualRisk());
+                    return new Plants(
+                            hardiness.words(),
+                            hardiness.examples(),
+                            (int) Math.round(100 * risk),
+                            !accepted.containsKey(hardiness),
+                            climate.lastSpringFrost(risk, season).orElse(null));
+                })
+                .toList();
+    }
+
+    private static Cold cold(Threshold threshold, FrostClimate climate, int season) {
+        return new Cold(
+                threshold.words(),
+                threshold.celsius(),
+                threshold.meaning(),
+                Risk.of(climate, 0.5, season),
+                Risk.of(climate, 0.1, season));
+    }
 }

@@ -4,12 +4,36 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.function.Function;
+import warmshelf.crop.Hardiness;
+import warmshelf.frost.evidence.FrostSource;
+import warmshelf.frost.evidence.Garden;
+import warmshelf.frost.evidence.GardenFrost;
+import warmshelf.frost.evidence.Gardens;
+import warmshelf.frost.evidence.GroupEvidence;
 import warmshelf.web.Pages;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
 
 /** The frost page: a member's own frost dates, or those of a place they ask for. */
 public final class FrostPages implements Pages {
+    private final FrostSource source;
+    private final Gardens gardens;
+    private final Function<UUID, Map<Hardiness, Double>> accepted;
+
+    /**
+     * Makes the page.
+     *
+     * @param accepted the chances of a frost that a member has chosen for classes of plants, where not the usual ones
+     */
+    public FrostPages(FrostSource source, Function<UUID, Map<Hardiness, Double>> accepted) {
+        this.source = source;
+        this.gardens = new Gardens(source);
+        this.accepted = accepted;
+    }
+
     @Override
     public void register(RoutesConfig routes) {
         routes.get("/frost", this::show, Role.MEMBER);
@@ -17,11 +41,32 @@ public final class FrostPages implements Pages {
 
     private void show(Context ctx) {
         Visitor visitor = Visitor.of(ctx);
-        FrostForm form = FrostForm.of(ctx.queryParamMap(), visitor.country(), visitor.postcode());
+        Garden.Postcode home = new Garden.Postcode(visitor.country(), visitor.postcode());
+        Optional<Garden> own = gardens.ofMember(visitor.memberId(), visitor.country(), visitor.postcode());
+        FrostForm form = FrostForm.of(ctx.queryParamMap(), gardens, home, own.orElse(null), visitor.units());
+        FrostPage page = page(form, visitor);
         boolean asked = !ctx.queryParamMap().isEmpty();
         if (asked && !form.problems().isEmpty()) {
             ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
         }
-        ctx.render("frost/show.peb", Map.of("page", FrostPage.of(form, visitor.season()), "form", form));
+        boolean isOwn = own.isPresent() && form.garden().equals(own);
+        ctx.render("frost/show.peb", Map.of("page", page, "form", form, "own", isOwn));
+    }
+
+    private FrostPage page(FrostForm form, Visitor visitor) {
+        Optional<Garden> garden = form.garden();
+        if (garden.isEmpty()) {
+            return FrostPage.unknown(visitor.season(), form.similar());
+        }
+        GroupEvidence evidence = source.evidence();
+        if (GardenFrost.of(garden.get(), evidence, Threshold.FROST).isEmpty()) {
+            form.refuseUnknown(garden.get());
+            return FrostPage.unknown(visitor.season(), form.similar());
+        }
+        return FrostPage.of(
+                threshold -> GardenFrost.of(garden.get(), evidence, threshold).orElseThrow(),
+                visitor.season(),
+                accepted.apply(visitor.memberId()),
+                visitor.units());
     }
 }

@@ -41,6 +41,35 @@ public record FrostSeason(
                 yearSdDays * yearSdDays + stationScatterDays * stationScatterDays + elevationSdDays * elevationSdDays);
     }
 
+    /** The same season so many days later, negative for earlier. */
+    public FrostSeason movedBy(double days) {
+        return new FrostSeason(
+                anyFrost,
+                medianDay + days,
+                adjustmentDays,
+                daysPer100M,
+                yearSdDays,
+                stationScatterDays,
+                elevationSdDays);
+    }
+
+    /** The same with another share of seasons that have any frost. */
+    public FrostSeason withAnyFrost(double share) {
+        return new FrostSeason(
+                share, medianDay, adjustmentDays, daysPer100M, yearSdDays, stationScatterDays, elevationSdDays);
+    }
+
+    /** The same known better or worse. */
+    public FrostSeason withScatter(double stationDays, double elevationDays) {
+        return new FrostSeason(
+                anyFrost, medianDay, adjustmentDays, daysPer100M, yearSdDays, stationDays, elevationDays);
+    }
+
+    /** How far the middle day may be off for one garden, a standard deviation in days: not counting how years differ. */
+    public double placeSdDays() {
+        return Math.hypot(stationScatterDays, elevationSdDays);
+    }
+
     /** The day after which frost comes with this chance: chance = anyFrost x P(D > day | frost). */
     OptionalDouble dayExceededWith(double chance) {
         check(chance);

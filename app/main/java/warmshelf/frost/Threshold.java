@@ -6,15 +6,29 @@ package warmshelf.frost;
  */
 public enum Threshold {
     /** 2.2 °C: under a still, clear sky the ground freezes while the thermometer in its shelter shows this. */
-    LIGHT(2.2),
-    FROST(0.0),
+    LIGHT(2.2, "Light frost", "the ground may freeze on a still, clear night"),
+    FROST(0.0, "Frost", "tender plants die"),
     /** -2.2 °C: what is half hardy dies too. */
-    KILLING(-2.2);
+    KILLING(-2.2, "Killing frost", "half-hardy plants die too");
 
     private final double celsius;
+    private final String words;
+    private final String meaning;
 
-    Threshold(double celsius) {
+    Threshold(double celsius, String words, String meaning) {
         this.celsius = celsius;
+        this.words = words;
+        this.meaning = meaning;
+    }
+
+    /** For example 'Killing frost'. */
+    public String words() {
+        return words;
+    }
+
+    /** What it does, common practice. */
+    public String meaning() {
+        return meaning;
     }
 
     /** Air in a thermometer shelter at or below this counts. */

@@ -15,7 +15,8 @@ final class UnknownPostcode {
         return isUnitedStates(country)
                 ? "There is no postcode '%s'; pick a similar one, or give latitude, longitude and elevation."
                         .formatted(shortened(code))
-                : otherCountry(country);
+                : "The postcode '%s' of '%s' is not known here: a coordinator can bring in that country’s table of postcodes, or give latitude, longitude and elevation."
+                        .formatted(shortened(code), shortened(country));
     }
 
     /** For a command, which has nothing but the sentence. */

@@ -15,7 +15,7 @@ import warmshelf.sowing.Sowing;
 import warmshelf.sowing.SowingStore;
 
 /** Decides on requests: the stay and the decision are written together or not at all. */
-final class PlacementStore {
+public final class PlacementStore {
     private static final String DECIDED =
             "This request is not waiting any more; someone else decided on it a moment ago.";
 
@@ -36,7 +36,7 @@ final class PlacementStore {
      *
      * @throws SpaceClash when the space or the temperature does not allow it, or someone else was first
      */
-    void place(UUID sowing, Spot spot, int celsius, UUID by) {
+    public void place(UUID sowing, Spot spot, int celsius, UUID by) {
         sql.transaction(inside -> {
             DSLContext tx = inside.dsl();
             // Held, so that a withdrawal at the same moment cannot leave a stay behind.

@@ -27,6 +27,7 @@ import warmshelf.sowing.Asking;
 import warmshelf.sowing.History;
 import warmshelf.sowing.HistoryStore;
 import warmshelf.sowing.SowingPlanner;
+import warmshelf.web.Aside;
 import warmshelf.web.Choice;
 import warmshelf.web.DayWords;
 import warmshelf.web.FormReader;
@@ -45,12 +46,15 @@ public final class RequestPages implements Pages {
     private final SowingPlanner planner;
     private final SpaceStore space;
     private final PlacementStore placements;
+    private final Aside aside;
 
-    RequestPages(HistoryStore histories, SowingPlanner planner, SpaceStore space, PlacementStore placements) {
+    RequestPages(
+            HistoryStore histories, SowingPlanner planner, SpaceStore space, PlacementStore placements, Aside aside) {
         this.histories = histories;
         this.planner = planner;
         this.space = space;
         this.placements = placements;
+        this.aside = aside;
     }
 
     @Override
@@ -73,7 +77,7 @@ public final class RequestPages implements Pages {
     private void all(Context ctx) {
         Visitor visitor = Visitor.of(ctx);
         List<History> underWay = histories.underWay();
-        Map<String, Object> model = new HashMap<>();
+        Map<String, Object> model = new HashMap<>(aside.model(visitor));
         model.put("waiting", suggestions(visitor.today(), underWay));
         model.put(
                 "decided",

@@ -1,17 +1,42 @@
 package warmshelf.shelf;
 
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
+import java.util.stream.Collectors;
 
 /** What lies where over a range of days, and how warm the mats are. */
-public record Board(List<StayOnBoard> stays, SetPoints setPoints) {
+public final class Board {
+    private final List<StayOnBoard> stays;
+    private final SetPoints setPoints;
+    private final Map<UUID, List<StayOnBoard>> byPlace;
+
+    public Board(List<StayOnBoard> stays, SetPoints setPoints) {
+        this.stays = List.copyOf(stays);
+        this.setPoints = setPoints;
+        this.byPlace = stays.stream().collect(Collectors.groupingBy(StayOnBoard::placeId));
+    }
+
+    public List<StayOnBoard> stays() {
+        return stays;
+    }
+
+    public SetPoints setPoints() {
+        return setPoints;
+    }
+
+    /** Stays on a place, in the order in which they were read. */
+    public List<StayOnBoard> at(UUID placeId) {
+        return byPlace.getOrDefault(placeId, List.of());
+    }
 
     /** Stays on a place on a day, from quarter 1 on. */
     public List<StayOnBoard> lying(UUID placeId, LocalDate day) {
-        return stays.stream()
-                .filter(stay -> stay.placeId().equals(placeId) && stay.lies(day))
-                .sorted(java.util.Comparator.comparingInt(StayOnBoard::firstQuarter))
+        return at(placeId).stream()
+                .filter(stay -> stay.lies(day))
+                .sorted(Comparator.comparingInt(StayOnBoard::firstQuarter))
                 .toList();
     }
 }

@@ -23,8 +23,7 @@ public record BoardLine(
     /** Every stay in walking order, then by day. */
     public static List<BoardLine> ofStays(List<Spot> spots, Board board) {
         return spots.stream()
-                .flatMap(spot -> board.stays().stream()
-                        .filter(stay -> stay.placeId().equals(spot.place().id()))
+                .flatMap(spot -> board.at(spot.place().id()).stream()
                         .sorted(Comparator.comparing(StayOnBoard::from).thenComparing(StayOnBoard::firstQuarter))
                         .map(stay -> new BoardLine(spot, stay, null)))
                 .toList();

@@ -16,7 +16,7 @@ import warmshelf.web.Refusal;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
 
-/** The racks on a day, and the weeks by place; both only show. */
+/** The racks on a day, and the weeks by place; reading only: moving is the room stay. */
 public final class BoardPages implements Pages {
     private static final int USUAL_WEEKS = 8;
     private static final int MOST_WEEKS = 52;

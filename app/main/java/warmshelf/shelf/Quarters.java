@@ -7,7 +7,12 @@ import java.util.List;
  * A run of quarters within a place. A place holds a tray of about 21 by 10.5 inches, so that a half is square; quarters 1
  * and 2 lie behind each other in the left half, 3 and 4 in the right.
  */
-record Quarters(int first, int count) {
+public record Quarters(int first, int count) {
+
+    /** As a script reads it: '3/2' is the right half. */
+    public String key() {
+        return first + "/" + count;
+    }
 
     /** Where these quarters lie within the rectangle of their place. */
     Box within(Box place) {

@@ -11,8 +11,8 @@ import warmshelf.shelf.RackPicture.ShelfPicture;
 
 /** Works out where everything of a rack is drawn. */
 final class RackDrawing {
-    static final int PLACE_WIDTH = 146;
-    static final int PLACE_DEPTH = 73;
+    static final int PLACE_WIDTH = 190;
+    static final int PLACE_DEPTH = 95;
     private static final int NUMBER = 14;
     private static final int GAP = 4;
     private static final int UPRIGHT = 10;
@@ -95,6 +95,7 @@ final class RackDrawing {
                 .map(stay -> new Quarters(stay.firstQuarter(), stay.quarters()))
                 .toList();
         return new PlacePicture(
+                place.id(),
                 place.number(),
                 box,
                 stays.stream()

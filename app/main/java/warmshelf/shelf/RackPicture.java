@@ -2,6 +2,7 @@ package warmshelf.shelf;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -34,7 +35,7 @@ public record RackPicture(String name, int width, int height, List<ShelfPicture>
             List<PlacePicture> places) {}
 
     /** A place with what lies on it and what is free. */
-    public record PlacePicture(int number, Box box, List<TrayPicture> trays, List<Box> free) {}
+    public record PlacePicture(UUID id, int number, Box box, List<TrayPicture> trays, List<Box> free) {}
 
     public static RackPicture of(Rack rack, Board board, LocalDate day) {
         return new RackDrawing(board, day).draw(rack);

@@ -18,12 +18,36 @@ final class ShortText {
 
     /** A crop's name, 'Pepper, sweet and mild hot' or 'Onion (seedlings)': in full where it fits, else its first word or two. */
     static String fitCrop(String name, int width) {
-        return fit(name, width, true).equals(name) ? name : fit(head(name), width, true);
+        if (fit(name, width, true).equals(name)) {
+            return name;
+        }
+        String head = head(name);
+        String words = words(head, width, BOLD_LETTER);
+        return fit(head, width, true).equals(head) || words.isEmpty() ? fit(head, width, true) : words;
+    }
+
+    /** What a crop's name goes on with below its first line, in whole words: 'sweet', 'sprouts'; or nothing. */
+    static String secondLine(String name, int width) {
+        String first = fitCrop(name, width);
+        if (first.equals(name) || first.endsWith("…")) {
+            return "";
+        }
+        String rest = name.substring(first.length()).replaceAll("\\(.*", "").replaceAll("^[,/ ]+", "");
+        return words(rest, width, LETTER);
+    }
+
+    /** As many whole words as fit, without an 'and' or a slash at the end. */
+    private static String words(String text, int width, double letter) {
+        String kept = text.strip();
+        while (kept.length() * letter > width) {
+            kept = kept.substring(0, Math.max(0, kept.lastIndexOf(' ')));
+        }
+        return kept.replaceAll(" (and|or|/)$", "");
     }
 
     /** The name without what follows a comma or bracket. */
     static String head(String cropName) {
-        return cropName.split(",| \\(", 2)[0];
+        return cropName.split(",| \\(| / ", 2)[0];
     }
 
     /** A person's name: in full where it fits, else the first name with an initial, else the first name cut. */

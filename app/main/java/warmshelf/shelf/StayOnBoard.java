@@ -42,6 +42,11 @@ public record StayOnBoard(
         return to.minusDays(1);
     }
 
+    /** Something lies there already, so that its days cannot be changed any more. */
+    public boolean isFixedOn(LocalDate today) {
+        return !from.isAfter(today) && !stageWord.equals("planned") && !stageWord.equals("soaked");
+    }
+
     /** For example 'half tray'. */
     public String kindWords() {
         return kind.replace('-', ' ');

@@ -12,7 +12,7 @@ import java.util.UUID;
  * @param lines what is written on it, cut to fit
  * @param words the same in full, for those who hear the page
  */
-public record TrayPicture(UUID sowingId, Box box, String kind, List<Line> lines, String words) {
+public record TrayPicture(UUID stayId, Quarters quarters, Box box, String kind, List<Line> lines, String words) {
     private static final int LINE = 15;
     private static final int MARGIN = 4;
 
@@ -20,8 +20,8 @@ public record TrayPicture(UUID sowingId, Box box, String kind, List<Line> lines,
     public record Line(int x, int y, String text, boolean strong) {}
 
     static TrayPicture of(StayOnBoard stay, Box place, LocalDate day, String placeWords) {
-        Box box =
-                new Quarters(stay.firstQuarter(), stay.quarters()).within(place).inset(2);
+        Quarters quarters = new Quarters(stay.firstQuarter(), stay.quarters());
+        Box box = quarters.within(place).inset(2);
         int dayNumber = stay.dayNumber(day);
         List<String> texts = switch (stay.quarters()) {
             case 4 ->
@@ -33,6 +33,7 @@ public record TrayPicture(UUID sowingId, Box box, String kind, List<Line> lines,
             case 2 ->
                 List.of(
                         stay.cropName(),
+                        ShortText.secondLine(stay.cropName(), box.width() - 2 * MARGIN),
                         stay.memberName(),
                         stay.stageWord(),
                         "day %d/%d".formatted(dayNumber, stay.days()));
@@ -48,20 +49,19 @@ public record TrayPicture(UUID sowingId, Box box, String kind, List<Line> lines,
                         stay.days(),
                         placeWords,
                         stay.quarterWords());
-        return new TrayPicture(stay.sowingId(), box, stay.kind(), lines(box, texts), words);
+        return new TrayPicture(stay.stayId(), quarters, box, stay.kind(), lines(box, texts, stay.memberName()), words);
     }
 
-    /** The first line is the crop, the second whose it is. */
-    private static List<Line> lines(Box box, List<String> texts) {
+    /** The first line is the crop; what has nothing to say takes no room. */
+    private static List<Line> lines(Box box, List<String> all, String memberName) {
+        List<String> texts = all.stream().filter(text -> !text.isEmpty()).toList();
         List<Line> lines = new ArrayList<>();
         int y = box.y() + (box.height() - texts.size() * LINE) / 2 + LINE - 3;
         for (String text : texts) {
             int room = box.width() - 2 * MARGIN;
-            String fitted = switch (lines.size()) {
-                case 0 -> ShortText.fitCrop(text, room);
-                case 1 -> ShortText.fitName(text, room);
-                default -> ShortText.fit(text, room, false);
-            };
+            String fitted = lines.isEmpty()
+                    ? ShortText.fitCrop(text, room)
+                    : text.equals(memberName) ? ShortText.fitName(text, room) : ShortText.fit(text, room, false);
             lines.add(new Line(box.x() + MARGIN, y, fitted, lines.isEmpty()));
             y += LINE;
         }

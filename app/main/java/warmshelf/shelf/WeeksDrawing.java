@@ -24,14 +24,16 @@ final class WeeksDrawing {
     private final Board board;
     private final LocalDate from;
     private final int days;
+    private final LocalDate today;
 
-    WeeksDrawing(Board board, LocalDate from, int weeks) {
+    WeeksDrawing(Board board, LocalDate from, int weeks, LocalDate today) {
+        this.today = today;
         this.board = board;
         this.from = from;
         this.days = weeks * 7;
     }
 
-    WeeksPicture draw(List<Site> sites, LocalDate today) {
+    WeeksPicture draw(List<Site> sites) {
         List<BandPicture> bands = new ArrayList<>();
         int y = 0;
         for (Site site : sites) {
@@ -70,13 +72,13 @@ final class WeeksDrawing {
     }
 
     private RowPicture row(Place place, int y, String words) {
-        List<StayOnBoard> stays = board.stays().stream()
-                .filter(stay -> stay.placeId().equals(place.id()) && shownDays(stay) > 0)
+        List<StayOnBoard> stays = board.at(place.id()).stream()
+                .filter(stay -> shownDays(stay) > 0)
                 .toList();
         int finest = stays.stream().mapToInt(StayOnBoard::quarters).min().orElse(Place.QUARTERS);
         int lanes = Place.QUARTERS / finest;
         List<Bar> bars = stays.stream().map(stay -> bar(stay, y, lanes, words)).toList();
-        return new RowPicture(place.number(), y, lanes * LANE, lanes, bars);
+        return new RowPicture(place.id(), place.number(), y, lanes * LANE, lanes, bars);
     }
 
     private Bar bar(StayOnBoard stay, int rowY, int lanes, String placeWords) {
@@ -98,7 +100,15 @@ final class WeeksDrawing {
                         stay.quarterWords(),
                         stay.from(),
                         stay.lastDay());
-        return new Bar(stay.sowingId(), box, stay.kind(), begun, ShortText.fit(names, box.width() - 10, false), words);
+        return new Bar(
+                stay.stayId(),
+                new Quarters(stay.firstQuarter(), stay.quarters()),
+                stay.isFixedOn(today) ? null : stay.from(),
+                box,
+                stay.kind(),
+                begun,
+                ShortText.fit(names, box.width() - 10, false),
+                words);
     }
 
     private int shownDays(StayOnBoard stay) {

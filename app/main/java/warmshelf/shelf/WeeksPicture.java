@@ -39,15 +39,24 @@ public record WeeksPicture(
     public record WarmRun(int x, int width, int celsius, Warmth warmth) {}
 
     /** A place and the stays on it; {@code lanes} is 1, 2 or 4, as finely as its stays need. */
-    public record RowPicture(int number, int y, int height, int lanes, List<Bar> bars) {}
+    public record RowPicture(UUID placeId, int number, int y, int height, int lanes, List<Bar> bars) {}
 
     /**
      * A stay.
      *
+     * @param movableFrom the first day, where it can be another one; null: something lies there already
      * @param begun it began before the first day shown
      * @param words everything in full, for those who hear the page
      */
-    public record Bar(UUID sowingId, Box box, String kind, boolean begun, String text, String words) {}
+    public record Bar(
+            UUID stayId,
+            Quarters quarters,
+            @Nullable LocalDate movableFrom,
+            Box box,
+            String kind,
+            boolean begun,
+            String text,
+            String words) {}
 
     /** The day after the last one shown. */
     public LocalDate to() {
@@ -56,6 +65,6 @@ public record WeeksPicture(
 
     /** The places of the sites given, over {@code weeks} weeks from {@code from}. */
     public static WeeksPicture of(List<Site> sites, Board board, LocalDate from, int weeks, LocalDate today) {
-        return new WeeksDrawing(board, from, weeks).draw(sites, today);
+        return new WeeksDrawing(board, from, weeks, today).draw(sites);
     }
 }

@@ -13,6 +13,7 @@ import java.util.UUID;
 import warmshelf.allocation.SpaceStore;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
+import warmshelf.frost.garden.AcceptedRiskStore;
 import warmshelf.seed.GerminationTest;
 import warmshelf.seed.Lot;
 import warmshelf.seed.LotStore;
@@ -42,7 +43,7 @@ public final class AskPages implements Pages {
             new Choice("outdoors", "Outdoors, when my frost dates allow"),
             new Choice("cover", "Under cover, on a day I name"));
     private static final List<Choice> RISKS = List.of(
-            new Choice("", "As usual for the crop: one year in ten for tender ones"),
+            new Choice("", "As set for my garden; else as usual, one year in ten for tender crops"),
             new Choice("0.1", "One year in ten"),
             new Choice("0.3", "Three years in ten"),
             new Choice("0.5", "Every other year"));
@@ -52,13 +53,21 @@ public final class AskPages implements Pages {
     private final LotStore lots;
     private final SpaceStore space;
     private final AskStore asks;
+    private final AcceptedRiskStore risks;
 
-    AskPages(CropCatalogue crops, SowingPlanner planner, LotStore lots, SpaceStore space, AskStore asks) {
+    AskPages(
+            CropCatalogue crops,
+            SowingPlanner planner,
+            LotStore lots,
+            SpaceStore space,
+            AskStore asks,
+            AcceptedRiskStore risks) {
         this.crops = crops;
         this.planner = planner;
         this.lots = lots;
         this.space = space;
         this.asks = asks;
+        this.risks = risks;
     }
 
     @Override
@@ -156,7 +165,7 @@ public final class AskPages implements Pages {
         List<GerminationTest> tests =
                 ask.lot() == null ? List.of() : lots.tests(ask.lot().id());
         LocalDate today = visitor.today();
-        return new AskPlanner(planner, grower, today, visitor.season())
+        return new AskPlanner(planner, grower, today, visitor.season(), risks.of(visitor.memberId()))
                 .plan(ask, crop, tests, space.board(today, today.plusDays(DAYS_AHEAD)));
     }
 

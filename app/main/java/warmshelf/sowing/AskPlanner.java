@@ -38,12 +38,20 @@ public final class AskPlanner {
     private final Sowing.Grower grower;
     private final LocalDate today;
     private final int season;
+    private final Map<Hardiness, Double> acceptedRisks;
 
-    AskPlanner(SowingPlanner planner, Sowing.Grower grower, LocalDate today, int season) {
+    /** The risks are those that the grower accepts where they are not the usual ones. */
+    AskPlanner(
+            SowingPlanner planner,
+            Sowing.Grower grower,
+            LocalDate today,
+            int season,
+            Map<Hardiness, Double> acceptedRisks) {
         this.planner = planner;
         this.grower = grower;
         this.today = today;
         this.season = season;
+        this.acceptedRisks = acceptedRisks;
     }
 
     /** The plan, or a sentence by field that says what stands in its way. */
@@ -151,18 +159,14 @@ public final class AskPlanner {
     }
 
     private Asking asking(AskForm.Ask ask, Crop crop) {
-        double risk = ask.chosenRisk() > 0 ? ask.chosenRisk() : usualRisk(crop.hardiness());
+        double risk = ask.chosenRisk() > 0 ? ask.chosenRisk() : acceptedRisk(crop.hardiness());
         LocalDate cover = ask.underCoverOn();
         return new Asking(
                 grower, crop, ask.method(), ask.warm(), cover == null ? season : cover.getYear(), risk, cover);
     }
 
-    /** Tender plants die of one late frost; hardened hardy ones take it. */
-    static double usualRisk(Hardiness hardiness) {
-        if (hardiness.frostKills()) {
-            return 0.1;
-        }
-        return hardiness == Hardiness.HALF_HARDY ? 0.3 : 0.5;
+    private double acceptedRisk(Hardiness hardiness) {
+        return acceptedRisks.getOrDefault(hardiness, hardiness.usualRisk());
     }
 
     private static GerminationShare share(AskForm.Ask ask, Crop crop, List<GerminationTest> tests, int season) {

@@ -15,6 +15,7 @@ import warmshelf.allocation.Stay;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.timeline.Timeline;
 import warmshelf.timeline.TimelineStep;
+import warmshelf.web.Aside;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
@@ -26,11 +27,13 @@ public final class SowingPages implements Pages {
     private final CropCatalogue crops;
     private final SowingPlanner planner;
     private final HistoryStore histories;
+    private final Aside aside;
 
-    SowingPages(CropCatalogue crops, SowingPlanner planner, HistoryStore histories) {
+    SowingPages(CropCatalogue crops, SowingPlanner planner, HistoryStore histories, Aside aside) {
         this.crops = crops;
         this.planner = planner;
         this.histories = histories;
+        this.aside = aside;
     }
 
     @Override
@@ -52,17 +55,14 @@ public final class SowingPages implements Pages {
         List<Line> lines = histories.ofMember(visitor.memberId()).stream()
                 .map(history -> line(history, visitor.today()))
                 .toList();
-        ctx.render(
-                "sowing/list.peb",
-                Map.of(
-                        "underWay",
-                                lines.stream()
-                                        .filter(line -> !line.sowing().stage().isOver())
-                                        .toList(),
-                        "over",
-                                lines.stream()
-                                        .filter(line -> line.sowing().stage().isOver())
-                                        .toList()));
+        Map<String, Object> model = new HashMap<>(aside.model(visitor));
+        model.put(
+                "underWay",
+                lines.stream().filter(line -> !line.sowing().stage().isOver()).toList());
+        model.put(
+                "over",
+                lines.stream().filter(line -> line.sowing().stage().isOver()).toList());
+        ctx.render("sowing/list.peb", model);
     }
 
     private Line line(History history, LocalDate today) {

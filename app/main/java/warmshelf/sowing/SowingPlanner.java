@@ -50,8 +50,7 @@ public final class SowingPlanner {
         if (asking.underCoverOn() != null) {
             return Optional.of(new PlantingOut.UnderCover(asking.underCoverOn()));
         }
-        Optional<FrostDates> dates =
-                frost.dates(asking.grower().country(), asking.grower().postcode(), asking.risk(), asking.season());
+        Optional<FrostDates> dates = frost.dates(asking.grower(), asking.risk(), asking.season());
         return dates.map(PlantingOut.ByFrost::new);
     }
 

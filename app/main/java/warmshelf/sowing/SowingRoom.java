@@ -1,16 +1,19 @@
 package warmshelf.sowing;
 
 import java.util.List;
+import warmshelf.frost.garden.AcceptedRiskStore;
+import warmshelf.web.Aside;
 import warmshelf.web.Pages;
 
 /** Asking for space and a member's sowings, wired. */
 public final class SowingRoom {
     private SowingRoom() {}
 
-    public static List<Pages> pages(SowingStores stores) {
+    public static List<Pages> pages(SowingStores stores, Aside aside) {
         AskStore asks = new AskStore(stores.database(), stores.lots(), stores.sowings(), stores.requests());
+        AcceptedRiskStore risks = new AcceptedRiskStore(stores.database(), stores.audit());
         return List.of(
-                new AskPages(stores.crops(), stores.planner(), stores.lots(), stores.space(), asks),
-                new SowingPages(stores.crops(), stores.planner(), stores.histories()));
+                new AskPages(stores.crops(), stores.planner(), stores.lots(), stores.space(), asks, risks),
+                new SowingPages(stores.crops(), stores.planner(), stores.histories(), aside));
     }
 }

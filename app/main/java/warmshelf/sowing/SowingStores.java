@@ -7,6 +7,7 @@ import warmshelf.allocation.StayStore;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
+import warmshelf.frost.evidence.FrostSource;
 import warmshelf.seed.LotStore;
 
 /** The stores that asking, placing and the daily round share, over one database. */
@@ -23,7 +24,7 @@ public record SowingStores(
         HistoryStore histories,
         SpaceStore space) {
 
-    public static SowingStores over(Database database, Audit audit) {
+    public static SowingStores over(Database database, Audit audit, FrostSource frost) {
         CropCatalogue crops = CropCatalogue.bundled();
         SowingStore sowings = new SowingStore(database, crops, audit);
         EntryStore entries = new EntryStore(audit);
@@ -33,7 +34,7 @@ public record SowingStores(
                 database,
                 audit,
                 crops,
-                new SowingPlanner(crops, new GrowerFrost()),
+                new SowingPlanner(crops, new GrowerFrost(frost)),
                 new LotStore(database, audit),
                 sowings,
                 entries,

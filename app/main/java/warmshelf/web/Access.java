@@ -17,10 +17,12 @@ final class Access {
 
     private final Doors doors;
     private final SessionCookie cookie;
+    private final Uploads uploads;
 
-    Access(Doors doors, SessionCookie cookie) {
+    Access(Doors doors, SessionCookie cookie, Uploads uploads) {
         this.doors = doors;
         this.cookie = cookie;
+        this.uploads = uploads;
     }
 
     void check(Context ctx) {
@@ -35,6 +37,9 @@ final class Access {
         }
         if (role == Role.COORDINATOR && !visitor.get().coordinator()) {
             throw Refusal.forbidden("This page is for coordinators. Ask one of them to do it, or to make you one.");
+        }
+        if (uploads.takes(ctx)) {
+            uploads.receive(ctx);
         }
         if (ctx.method().equals(HandlerType.POST) && !carriesToken(ctx, visitor.get())) {
             throw Refusal.forbidden("This form was made for another sign-in, so nothing was changed."

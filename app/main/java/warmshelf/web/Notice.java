@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 /** A message that survives one redirect and is shown once. It lives in the browser, so any node can show it. */
 public final class Notice {
     private static final String SENTENCE = "warmshelf-notice";
+    private static final String UNDO = "warmshelf-undo";
     private static final String LINK = "warmshelf-link";
     private static final int SECONDS = 60;
 
@@ -22,6 +23,18 @@ public final class Notice {
     /** Leaves the address of a link just made, which is stored nowhere and so can be shown only now. */
     public static void leaveLink(Context ctx, String address) {
         leave(ctx, LINK, address);
+    }
+
+    /** Leaves, beside a message, the address to post to that takes the change back. */
+    public static void leaveUndo(Context ctx, String address) {
+        leave(ctx, UNDO, address);
+    }
+
+    /** The address that takes the last change back, which is thereby used up. */
+    static @Nullable String takeUndo(Context ctx) {
+        String address = take(ctx, UNDO);
+        // Only a path of our own: a cookie that something else has set must not lead a form elsewhere.
+        return address != null && address.startsWith("/") && !address.startsWith("//") ? address : null;
     }
 
     /** The message left by the page before, which is thereby used up. */

@@ -66,6 +66,7 @@ final class Renderer implements FileRenderer {
         frame.put("csrf", visitor.map(Visitor::csrfToken).orElse(""));
         frame.put("path", ctx.path());
         frame.put("notice", Notice.take(ctx));
+        frame.put("undo", Notice.takeUndo(ctx));
         if (visitor.isPresent()) {
             frame.put("groupName", visitor.get().groupName());
             frame.put("today", visitor.get().today());

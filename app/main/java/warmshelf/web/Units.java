@@ -10,11 +10,21 @@ import java.util.Locale;
  */
 public record Units(String temperature, String length) {
 
+    public static final double METRES_PER_FOOT = 0.3048;
+    private static final double KILOMETRES_PER_MILE = 1.609344;
+
     public static final Units METRIC = new Units("C", "cm");
 
     /** For example '26 °C' or '79 °F'. */
     public String temperature(double celsius) {
         return degrees(celsius) + " °" + temperature;
+    }
+
+    /** To a tenth of a degree Celsius or a whole one Fahrenheit, for example '-2.2 °C' or '28 °F'. */
+    public String fineTemperature(double celsius) {
+        return temperature.equals("F")
+                ? temperature(celsius)
+                : trimmed(celsius, 1).replace('-', '−') + " °C";
     }
 
     /** For example '24–30 °C'. */
@@ -33,6 +43,22 @@ public record Units(String temperature, String length) {
             return trimmed(roundedInches(millimetres / 25.4), 2) + " in";
         }
         return trimmed(millimetres / 10, 1) + " cm";
+    }
+
+    /** A height above the sea, for example '300 m' or '984 ft'. */
+    public String height(double metres) {
+        return length.equals("in")
+                ? String.format(Locale.ROOT, "%,d ft", Math.round(metres / METRES_PER_FOOT))
+                : String.format(Locale.ROOT, "%,d m", Math.round(metres));
+    }
+
+    /** A way along the ground, for example '12 km' or '7 miles'. */
+    public String distance(double kilometres) {
+        if (!length.equals("in")) {
+            return String.format(Locale.ROOT, "%,d km", Math.round(kilometres));
+        }
+        long miles = Math.round(kilometres / KILOMETRES_PER_MILE);
+        return String.format(Locale.ROOT, "%,d %s", miles, miles == 1 ? "mile" : "miles");
     }
 
     /** As people say inches: halves from two inches up, quarters below, and finer only under a quarter. */

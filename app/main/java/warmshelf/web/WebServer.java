@@ -9,10 +9,10 @@ import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
 import io.javalin.router.Endpoint;
 import io.javalin.security.Roles;
-import java.io.IOException;
-import java.io.InputStream;
 import java.time.Clock;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.eclipse.jetty.server.AbstractConnector;
 import org.eclipse.jetty.server.Connector;
 
@@ -26,13 +26,32 @@ public final class WebServer implements AutoCloseable {
     private static final long IDLE_AT_STOP_MS = 50;
 
     private final Javalin javalin;
+    private final List<Pages> pages;
+    private final UploadFolder folder;
 
-    private WebServer(Javalin javalin) {
+    private WebServer(Javalin javalin, List<Pages> pages, UploadFolder folder) {
         this.javalin = javalin;
+        this.pages = pages;
+        this.folder = folder;
     }
 
     public static WebServer start(WebSettings settings, Doors doors, Clock clock, List<Pages> pages) {
-        Javalin javalin = Javalin.create(config -> configure(config, settings, doors, clock, pages));
+        UploadFolder folder = UploadFolder.open();
+        try {
+            return start(settings, doors, clock, pages, folder);
+        } catch (RuntimeException notStarted) {
+            pages.forEach(Pages::stop);
+            folder.close();
+            throw notStarted;
+        }
+    }
+
+    private static WebServer start(
+            WebSettings settings, Doors doors, Clock clock, List<Pages> pages, UploadFolder folder) {
+        Set<String> addresses =
+                pages.stream().flatMap(page -> page.uploads().stream()).collect(Collectors.toSet());
+        Uploads uploads = new Uploads(addresses, folder.path());
+        Javalin javalin = Javalin.create(config -> configure(config, settings, doors, clock, pages, uploads));
         javalin.start(settings.host(), settings.port());
         for (Connector connector : javalin.jettyServer().server().getConnectors()) {
             if (connector instanceof AbstractConnector idle) {
@@ -40,7 +59,7 @@ public final class WebServer implements AutoCloseable {
                 idle.setShutdownIdleTimeout(IDLE_AT_STOP_MS);
             }
         }
-        return new WebServer(javalin);
+        return new WebServer(javalin, pages, folder);
     }
 
     public int port() {
@@ -60,10 +79,12 @@ public final class WebServer implements AutoCloseable {
     @Override
     public void close() {
         javalin.stop();
+        pages.forEach(Pages::stop);
+        folder.close();
     }
 
     private static void configure(
-            JavalinConfig config, WebSettings settings, Doors doors, Clock clock, List<Pages> pages) {
+            JavalinConfig config, WebSettings settings, Doors doors, Clock clock, List<Pages> pages, Uploads uploads) {
         config.startup.showJavalinBanner = false;
         config.startup.showOldJavalinVersionWarning = false;
         config.http.maxRequestSize = LARGEST_REQUEST;
@@ -74,14 +95,16 @@ public final class WebServer implements AutoCloseable {
         config.jetty.modifyServer(server -> server.setStopTimeout(5_000));
 
         Assets assets = new Assets();
-        Access access = new Access(doors, new SessionCookie(settings.https()));
+        Access access = new Access(doors, new SessionCookie(settings.https()), uploads);
         SecurityHeaders headers = new SecurityHeaders(settings.https());
         CrossSite crossSite = new CrossSite(settings.baseUrl());
         config.fileRenderer(new Renderer(assets, doors, clock, settings.zone()));
         config.routes.before(ctx -> {
             ctx.res().setCharacterEncoding("UTF-8");
             headers.put(ctx);
-            refuseTooLarge(ctx);
+            if (!uploads.takes(ctx)) {
+                refuseTooLarge(ctx);
+            }
             refuseCrossSite(ctx, crossSite);
         });
         config.routes.beforeMatched(access::check);
@@ -115,14 +138,9 @@ public final class WebServer implements AutoCloseable {
         }
     }
 
-    private static void refuseTooLarge(Context ctx) throws IOException {
+    private static void refuseTooLarge(Context ctx) {
         if (ctx.req().getContentLengthLong() > LARGEST_REQUEST) {
-            InputStream body = ctx.req().getInputStream();
-            byte[] dropped = new byte[65_536];
-            long total = 0;
-            for (int n = body.read(dropped); n >= 0 && total < READ_AND_DROPPED; n = body.read(dropped)) {
-                total += n;
-            }
+            Uploads.drop(ctx, READ_AND_DROPPED);
             throw new ContentTooLargeResponse();
         }
     }

@@ -25,13 +25,17 @@ final class Words extends AbstractExtension {
 
     @Override
     public Map<String, Filter> getFilters() {
-        return Map.of(
-                "temperature", new Written((value, units) -> units.temperature(number(value))),
-                "degrees", new Written((value, units) -> String.valueOf(units.degrees(number(value)))),
-                "length", new Written((value, units) -> units.length(number(value))),
-                "day", new Written((value, units) -> DayWords.day((LocalDate) value)),
-                "longday", new Written((value, units) -> LONG_DAY.format((LocalDate) value)),
-                "percent", new Written((value, units) -> Math.round(100 * number(value)) + " %"));
+        return Map.ofEntries(
+                Map.entry("temperature", new Written((value, units) -> units.temperature(number(value)))),
+                Map.entry("degrees", new Written((value, units) -> String.valueOf(units.degrees(number(value))))),
+                Map.entry("length", new Written((value, units) -> units.length(number(value)))),
+                Map.entry("finetemperature", new Written((value, units) -> units.fineTemperature(number(value)))),
+                Map.entry("height", new Written((value, units) -> units.height(number(value)))),
+                Map.entry("distance", new Written((value, units) -> units.distance(number(value)))),
+                Map.entry("date", new Written((value, units) -> DayWords.date((LocalDate) value))),
+                Map.entry("day", new Written((value, units) -> DayWords.day((LocalDate) value))),
+                Map.entry("longday", new Written((value, units) -> LONG_DAY.format((LocalDate) value))),
+                Map.entry("percent", new Written((value, units) -> Math.round(100 * number(value)) + " %")));
     }
 
     @Override

@@ -60,27 +60,38 @@ final class BenchGroup {
 
     private final String memberSession;
     private final String onDutySession;
+    private final String coordinatorSession;
     private final BenchSowings sowings;
 
-    private BenchGroup(String memberSession, String onDutySession, BenchSowings sowings) {
+    private BenchGroup(String memberSession, String onDutySession, String coordinatorSession, BenchSowings sowings) {
         this.memberSession = memberSession;
         this.onDutySession = onDutySession;
+        this.coordinatorSession = coordinatorSession;
         this.sowings = sowings;
     }
 
-    /** Makes the group in a data folder and closes the folder again. */
+    /** Makes the group, with twenty-four mats, in a data folder and closes the folder again. */
     static BenchGroup moveInto(Path folder, LocalDate today) {
+        return moveInto(folder, today, 2);
+    }
+
+    /** The same with so many mats on each of the twelve racks. */
+    static BenchGroup moveInto(Path folder, LocalDate today, int matsOnRack) {
         Clock morning =
                 Clock.fixed(today.atTime(LocalTime.of(9, 0)).atZone(ZONE).toInstant(), ZONE);
         try (Database database = Database.inFolder(folder)) {
             Audit audit = new Audit(morning);
             List<UUID> members = members(database, audit, today);
-            BenchSpace space = BenchSpace.build(database, audit, members.get(0), today);
+            BenchSpace space = BenchSpace.build(database, audit, members.get(0), today, matsOnRack);
             onDuty(database, audit, space.sites(), members, today);
             BenchSowings sowings = new BenchSowings(database, audit, space, members.get(1), today);
             sow(database, audit, sowings, members, today);
             SessionStore sessions = new SessionStore(database, morning);
-            return new BenchGroup(sessions.open(members.get(7)), sessions.open(members.get(1)), sowings);
+            return new BenchGroup(
+                    sessions.open(members.get(7)),
+                    sessions.open(members.get(1)),
+                    sessions.open(members.get(0)),
+                    sowings);
         }
     }
 
@@ -92,6 +103,11 @@ final class BenchGroup {
     /** The session of the person who looks today. */
     String onDutySession() {
         return onDutySession;
+    }
+
+    /** The session of the coordinator. */
+    String coordinatorSession() {
+        return coordinatorSession;
     }
 
     String words() {

@@ -21,6 +21,7 @@ import warmshelf.crop.CropCatalogue;
 import warmshelf.crop.Method;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
+import warmshelf.frost.evidence.FrostSource;
 import warmshelf.sowing.Container;
 import warmshelf.sowing.Entry;
 import warmshelf.sowing.EntryStep;
@@ -55,7 +56,7 @@ final class BenchSowings {
         this.requests = new RequestStore(database, audit);
         this.entries = new EntryStore(audit);
         this.stays = new StayStore(audit, new ClashStore(crops));
-        this.planner = new SowingPlanner(crops, new GrowerFrost());
+        this.planner = new SowingPlanner(crops, new GrowerFrost(FrostSource.bundledOnly()));
         this.space = space;
         this.looker = looker;
         this.today = today;

@@ -25,7 +25,7 @@ import warmshelf.shelf.ShelfDraft;
 import warmshelf.shelf.SiteDraft;
 import warmshelf.shelf.StandStore;
 
-/** Four sites of three racks with two mats and sixteen lit places each, and what of them is still free. */
+/** Four sites of three racks with some mats and sixteen lit places each, and what of them is still free. */
 final class BenchSpace {
     private static final int DAYS_KEPT = 400;
 
@@ -40,7 +40,7 @@ final class BenchSpace {
         this.firstDay = today.minusDays(DAYS_KEPT / 2);
     }
 
-    static BenchSpace build(Database database, Audit audit, UUID by, LocalDate today) {
+    static BenchSpace build(Database database, Audit audit, UUID by, LocalDate today, int matsOnRack) {
         BenchSpace space = new BenchSpace(today);
         StandStore stands = new StandStore(database.sql(), audit);
         MatStore mats = new MatStore(database.sql(), audit);
@@ -53,8 +53,8 @@ final class BenchSpace {
                 mats.addShelf(rackId, new ShelfDraft(1, 8, 80), by);
                 mats.addShelf(rackId, new ShelfDraft(3, 8, 80), by);
                 UUID shelf = saved(mats.addShelf(rackId, new ShelfDraft(2, 0, 0), by));
-                for (int mat = 1; mat <= 2; mat++) {
-                    int celsius = mat == 1 ? 26 : 22;
+                for (int mat = 1; mat <= matsOnRack; mat++) {
+                    int celsius = mat % 2 == 1 ? 26 : 22;
                     String name = "M%d%d%d".formatted(site, rack, mat);
                     setPoints.put(
                             saved(mats.addMat(shelf, new MatDraft(name, mat, 3, 18, 32, 60, celsius), by)), celsius);

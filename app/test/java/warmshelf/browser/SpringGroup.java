@@ -12,6 +12,7 @@ import warmshelf.loop.Cellar;
 import warmshelf.testing.Answer;
 import warmshelf.testing.Browser;
 import warmshelf.testing.TestGroup;
+import warmshelf.testing.Upload;
 import warmshelf.web.Role;
 
 /** A group in the middle of its spring: sowings at many stages, requests that wait, long names, and a page that fails. */
@@ -28,6 +29,8 @@ final class SpringGroup implements AutoCloseable {
     private final String placed;
     private final String waiting;
     private final String givenUp;
+    private final String thermometer;
+    private final String stations;
 
     private SpringGroup(Cellar cellar) {
         this.cellar = cellar;
@@ -61,6 +64,20 @@ final class SpringGroup implements AutoCloseable {
         passUntil(LocalDate.of(2027, 4, 16));
         entry(onTheMat, Map.of("step", "look", "nothing", "0"));
         keepTheRota();
+        thermometer = hangThermometer();
+        stations = sendStations();
+    }
+
+    private String sendStations() {
+        Answer answer = new Upload()
+                .field("kind", "stations")
+                .file(
+                        "stations of the county, as the extension service sent them.csv",
+                        "station,latitude,longitude,elevation_m,spring_p50,autumn_p50\n"
+                                + "Lakeside,46.8,-92.1,180,05-14,10-10\nHill,46.9,-92.2,high,05-20,09-28\n")
+                .post(cellar.coordinator(), "/frost/imports");
+        assertThat(answer.status()).as(answer.text()).isEqualTo(303);
+        return answer.location();
     }
 
     static SpringGroup open() {
@@ -70,6 +87,13 @@ final class SpringGroup implements AutoCloseable {
                     throw new IllegalStateException("for a test of the fault page");
                 },
                 Role.ANYONE))));
+    }
+
+    /** The stay of a basil tray that is to be sown in some days. */
+    String stayToCome() {
+        return Cellar.first(
+                cellar.coordinator().get("/weeks").body(),
+                "href=\"/stays/([0-9a-f-]{36})\"[^>]*data-from[^>]*><title>Basil");
     }
 
     TestGroup group() {
@@ -115,6 +139,13 @@ final class SpringGroup implements AutoCloseable {
                 new PageVisit("new lot", "/seeds/new", member),
                 new PageVisit("frost", "/frost", member),
                 new PageVisit("frost, mistyped", "/frost?country=US&postcode=55899", member),
+                new PageVisit("my garden", "/frost/garden", member),
+                new PageVisit("areas", "/frost/areas", member),
+                new PageVisit("thermometers", "/frost/thermometers", member),
+                new PageVisit("new thermometer", "/frost/thermometers/new", member),
+                new PageVisit("thermometer", thermometer, member),
+                new PageVisit("many nights", thermometer + "/nights", member),
+                new PageVisit("shares", "/plans/fairness", member),
                 new PageVisit("sites, for a member", "/sites", member),
                 new PageVisit("people, for a member", "/people", member),
                 new PageVisit("duty, for a member", "/duty", member),
@@ -133,6 +164,18 @@ final class SpringGroup implements AutoCloseable {
                 new PageVisit("requests", "/requests", coordinator),
                 new PageVisit("one request", "/requests/" + waiting, coordinator),
                 new PageVisit("request refused", "/requests/" + refused, coordinator),
+                new PageVisit("racks to move on", "/racks", coordinator),
+                new PageVisit("weeks to move in", "/weeks", coordinator),
+                new PageVisit("stay", "/stays/" + stayToCome(), coordinator),
+                new PageVisit("move", "/stays/" + stayToCome() + "/move?from=2027-05-01", coordinator),
+                new PageVisit("move, wrong", "/stays/" + stayToCome() + "/move?from=soon", coordinator),
+                new PageVisit("areas, for a coordinator", "/frost/areas", coordinator),
+                new PageVisit("frost evidence", "/frost/evidence", coordinator),
+                new PageVisit("send a file", "/frost/imports/new", coordinator),
+                new PageVisit("a file that was read", stations, coordinator),
+                new PageVisit("monthly means", "/frost/months", coordinator),
+                new PageVisit("season plans", "/plans", coordinator),
+                new PageVisit("mats out of service", "/plans/out-of-service", coordinator),
                 new PageVisit("sites", "/sites", coordinator),
                 new PageVisit("new site", "/sites/new", coordinator),
                 new PageVisit("people", "/people", coordinator),
@@ -200,6 +243,29 @@ final class SpringGroup implements AutoCloseable {
                 Map.of("name", "Long mat", "walkOrder", "1", "places", "4", "watts", "107", "low", "68", "high", "90"));
         mat.put("usual", "80");
         posted("/sites/shelves/" + shelf + "/mats", mat);
+    }
+
+    private String hangThermometer() {
+        Map<String, String> shift =
+                Map.of("how", "shift", "springDays", "5", "springWay", "earlier", "reason", "The lake keeps it warm");
+        Map<String, String> area = new HashMap<>(shift);
+        area.putAll(Map.of("country", "US", "start", "558"));
+        posted("/frost/areas", area);
+        assertThat(cellar.member().post("/frost/garden/corrections", shift).status())
+                .isEqualTo(303);
+        Answer added = cellar.coordinator()
+                .post(
+                        "/frost/thermometers",
+                        Map.of(
+                                "name", "Long garden, north side of the tool shed",
+                                "whose", "group",
+                                "latitude", "46.84",
+                                "longitude", "-92.22",
+                                "elevation", "1405"));
+        posted(
+                added.location() + "/many-nights",
+                Map.of("nights", "2027-04-10,33\n2027-04-11,27.5\n2027-04-12,31\n2027-04-15,38\n2027-04-16,35"));
+        return added.location();
     }
 
     private void keepTheRota() {

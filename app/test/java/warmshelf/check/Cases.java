@@ -11,6 +11,7 @@ import warmshelf.allocation.Stay;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.crop.Method;
+import warmshelf.frost.evidence.FrostSource;
 import warmshelf.sowing.Container;
 import warmshelf.sowing.Entry;
 import warmshelf.sowing.EntryStep;
@@ -28,7 +29,7 @@ final class Cases {
     static final UUID PLACE = new UUID(6, 1);
     static final UUID LIT = new UUID(6, 2);
     private static final RoundReader READER =
-            new RoundReader(new SowingPlanner(CropCatalogue.bundled(), new GrowerFrost()));
+            new RoundReader(new SowingPlanner(CropCatalogue.bundled(), new GrowerFrost(FrostSource.bundledOnly())));
 
     private final Method method;
     private final boolean warm;

@@ -16,6 +16,7 @@ import warmshelf.allocation.Slot;
 import warmshelf.allocation.Spot;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
+import warmshelf.frost.evidence.FrostSource;
 import warmshelf.sowing.SowingStores;
 import warmshelf.testing.CommandRun;
 import warmshelf.testing.GrowRoom;
@@ -62,7 +63,7 @@ class TodayCommandTest {
         Audit audit = new Audit(Clock.fixed(Instant.parse("2027-03-01T15:00:00Z"), ZoneOffset.UTC));
         try (Database database = Database.inFolder(folder)) {
             GrowRoom room = new GrowRoom(database, audit);
-            SowingStores stores = SowingStores.over(database, audit);
+            SowingStores stores = SowingStores.over(database, audit, FrostSource.bundledOnly());
             Spot spot = new Spot(room.m1Place1(), new Slot(1, 2), day, day.plusDays(14));
             database.sql()
                     .transaction(inside -> stores.stays()

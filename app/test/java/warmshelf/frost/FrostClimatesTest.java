@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -23,7 +24,8 @@ class FrostClimatesTest {
         assertThat(climate.spring().medianDay()).isCloseTo(138.1, within(1e-9));
         assertThat(climate.spring().adjustmentDays()).isCloseTo(-2.6, within(1e-9));
         assertThat(climate.lastSpringFrost(0.5, SEASON)).contains(LocalDate.of(2027, 5, 18));
-        assertThat(climate.evidence().referenceElevationM()).isEqualTo(338);
+        assertThat(Objects.requireNonNull(climate.evidence().surface()).referenceElevationM())
+                .isEqualTo(338);
     }
 
     @ParameterizedTest

@@ -51,31 +51,44 @@ class BoardPagesTest {
     @Test
     void the_racks_show_what_lies_there_today_with_a_link_to_it() {
         Mat mat = mats(1).get(0);
-        UUID sowing = cast.stay(mat.places().get(0).id(), 3, 2, TestGroup.TODAY.minusDays(3), 10);
+        UUID stay = cast.stay(mat.places().get(0).id(), 3, 2, TestGroup.TODAY.minusDays(3), 10);
         cast.setPoint(mat.id(), TestGroup.TODAY, 26);
 
         Answer answer = tom.get("/racks");
 
         assertThat(answer.text()).contains("Racks on Mon 1 Mar", "Mat M1 · hot 79 °F", "day 4/10", "right half");
-        assertThat(answer.body()).contains("/sowings/" + sowing);
+        assertThat(answer.body()).contains("/stays/" + stay);
     }
 
     @Test
     void a_tray_is_gone_on_the_day_its_stay_ends() {
-        UUID sowing = cast.stay(mats(1).get(0).places().get(0).id(), 1, 4, TestGroup.TODAY.minusDays(3), 10);
+        UUID stay = cast.stay(mats(1).get(0).places().get(0).id(), 1, 4, TestGroup.TODAY.minusDays(3), 10);
 
-        assertThat(tom.get("/racks?day=2027-03-07").body()).contains("/sowings/" + sowing);
-        assertThat(tom.get("/racks?day=2027-03-08").body()).doesNotContain("/sowings/" + sowing);
+        assertThat(tom.get("/racks?day=2027-03-07").body()).contains("/stays/" + stay);
+        assertThat(tom.get("/racks?day=2027-03-08").body()).doesNotContain("/stays/" + stay);
     }
 
     @Test
     void the_weeks_begin_on_a_monday_and_show_stays_by_place() {
-        UUID sowing = cast.stay(mats(1).get(0).places().get(0).id(), 1, 4, TestGroup.TODAY.plusDays(3), 10);
+        UUID stay = cast.stay(mats(1).get(0).places().get(0).id(), 1, 4, TestGroup.TODAY.plusDays(3), 10);
 
         Answer answer = tom.get("/weeks?from=2027-03-03&weeks=4");
 
         assertThat(answer.text()).contains("Weeks from 1 Mar 2027", "Thu 4 Mar", "Sat 13 Mar");
-        assertThat(answer.body()).contains("/sowings/" + sowing);
+        assertThat(answer.body()).contains("/stays/" + stay);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"/racks", "/weeks"})
+    void coordinators_get_handles_to_move_trays_and_members_none(String path) {
+        UUID stay = cast.stay(mats(1).get(0).places().get(0).id(), 3, 2, TestGroup.TODAY, 10);
+        Browser coordinator = group.signedIn(group.coordinator());
+
+        assertThat(coordinator.get(path).body())
+                .contains("href=\"/stays/" + stay + "\" data-slot=\"3/2\"", "data-place=", "/js/board.js");
+        assertThat(tom.get(path).body())
+                .contains("href=\"/stays/" + stay)
+                .doesNotContain("data-slot", "data-place", "board.js", "board-ask");
     }
 
     @Test
@@ -85,8 +98,8 @@ class BoardPagesTest {
                 .addSite(new SiteDraft("Garage", 2, new Circuit(10, 230), ""), cast.ilse());
         UUID garage = sites.all().get(1).id();
 
-        assertThat(tom.get("/racks?site=" + garage).body()).doesNotContain("/sowings/");
-        assertThat(tom.get("/racks?site=" + sites.all().get(0).id()).body()).contains("/sowings/");
+        assertThat(tom.get("/racks?site=" + garage).body()).doesNotContain("/stays/");
+        assertThat(tom.get("/racks?site=" + sites.all().get(0).id()).body()).contains("/stays/");
         assertThat(tom.get("/racks?site=" + cast.ilse()).status()).isEqualTo(404);
     }
 

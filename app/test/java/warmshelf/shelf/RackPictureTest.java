@@ -92,7 +92,7 @@ class RackPictureTest {
                 .isEqualTo("Pepper, half tray, Ilse Brandt, sown, day 5 of 7, mat M1 place 2 right half");
         assertThat(tray.lines())
                 .extracting(TrayPicture.Line::text)
-                .containsExactly("Pepper", "Ilse B.", "sown", "day 5/7");
+                .containsExactly("Pepper", "Ilse Brandt", "sown", "day 5/7");
     }
 
     @Test

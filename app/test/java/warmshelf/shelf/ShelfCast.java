@@ -60,12 +60,12 @@ final class ShelfCast {
         return ((Outcome.Saved) rack).id();
     }
 
-    /** Lays pepper seed on a place; the answer is the sowing. */
+    /** Lays pepper seed on a place; the answer is the id of both the sowing and the stay. */
     UUID stay(UUID place, int firstQuarter, int quarters, LocalDate from, int days) {
         UUID sowing = sowing(quarters);
         database.sql()
                 .insertInto(STAY)
-                .set(STAY.ID, UUID.randomUUID())
+                .set(STAY.ID, sowing)
                 .set(STAY.SOWING_ID, sowing)
                 .set(STAY.PLACE_ID, place)
                 .set(STAY.FIRST_QUARTER, firstQuarter)

@@ -32,6 +32,16 @@ class ShortTextTest {
     }
 
     @Test
+    void what_a_crop_is_called_beside_goes_on_below_in_whole_words() {
+        assertThat(ShortText.secondLine("Pepper, sweet and mild hot", 83)).isEqualTo("sweet");
+        assertThat(ShortText.secondLine("Pepper, very hot (habanero group)", 83))
+                .isEqualTo("very hot");
+        assertThat(ShortText.fitCrop("Brussels sprouts", 83)).isEqualTo("Brussels");
+        assertThat(ShortText.secondLine("Brussels sprouts", 83)).isEqualTo("sprouts");
+        assertThat(ShortText.secondLine("Tomato", 83)).isEmpty();
+    }
+
+    @Test
     void a_long_crop_gives_way_to_the_word_before_its_kind() {
         assertThat(ShortText.fitCrop("Pepper, very hot (habanero group)", 60)).isEqualTo("Pepper");
         assertThat(ShortText.fitCrop("Onion (seedlings)", 60)).isEqualTo("Onion");

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
@@ -15,6 +16,7 @@ import warmshelf.allocation.Wish;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.crop.Method;
+import warmshelf.frost.evidence.FrostSource;
 import warmshelf.testing.Crops;
 import warmshelf.timeline.Verdict;
 
@@ -22,7 +24,8 @@ class AskPlannerTest {
     private static final LocalDate MARCH = LocalDate.of(2027, 3, 1);
     private static final MatSpace MAT = new MatSpace(
             new UUID(0, 1), "M1", "Hall cellar", new Band(20, 32), 26, List.of(new UUID(1, 1), new UUID(1, 2)));
-    private static final SowingPlanner PLANNER = new SowingPlanner(CropCatalogue.bundled(), new GrowerFrost());
+    private static final SowingPlanner PLANNER =
+            new SowingPlanner(CropCatalogue.bundled(), new GrowerFrost(FrostSource.bundledOnly()));
 
     @Test
     void in_time_the_plan_has_seeds_dates_and_free_places() {
@@ -142,12 +145,33 @@ class AskPlannerTest {
 
     @Test
     void what_frost_kills_is_planned_with_less_risk() {
-        assertThat(AskPlanner.usualRisk(Crops.PEPPER.hardiness())).isEqualTo(0.1);
-        assertThat(AskPlanner.usualRisk(Crops.KALE.hardiness())).isEqualTo(0.5);
+        assertThat(plan(Crops.KALE, Method.CELLS, false, null, MARCH, MAT)
+                        .asking()
+                        .risk())
+                .isEqualTo(0.5);
+        assertThat(Crops.PEPPER.hardiness().usualRisk()).isEqualTo(0.1);
+        assertThat(Crops.KALE.hardiness().usualRisk()).isEqualTo(0.5);
         assertThat(plan(Crops.PEPPER, Method.CELLS, true, null, MARCH, MAT)
                         .asking()
                         .risk())
                 .isEqualTo(0.1);
+    }
+
+    @Test
+    void the_risk_that_the_grower_accepts_counts_before_the_usual_one() {
+        Board board = new Board(MARCH, MARCH.plusDays(400), List.of(MAT));
+        AskPlanner planner = new AskPlanner(
+                PLANNER,
+                new Sowing.Grower(new UUID(1, 1), "Tom", "US", "55804"),
+                MARCH,
+                2027,
+                Map.of(Crops.PEPPER.hardiness(), 0.3));
+        AskForm.Ask asUsual = withPacket(ask(Method.CELLS, true, null), Crops.PEPPER);
+
+        AskPlan plan = planner.plan(asUsual, Crops.PEPPER, List.of(), board).plan();
+
+        assertThat(plan).isNotNull();
+        assertThat(plan.asking().risk()).isEqualTo(0.3);
     }
 
     private static AskPlan plan(
@@ -164,7 +188,7 @@ class AskPlannerTest {
             String postcode, Crop crop, AskForm.Ask ask, LocalDate today, MatSpace mat) {
         Board board = new Board(today, today.plusDays(400), List.of(mat));
         AskForm.Ask asked = withPacket(ask, crop);
-        return new AskPlanner(PLANNER, new Sowing.Grower(new UUID(1, 1), "Tom", "US", postcode), today, 2027)
+        return new AskPlanner(PLANNER, new Sowing.Grower(new UUID(1, 1), "Tom", "US", postcode), today, 2027, Map.of())
                 .plan(asked, crop, List.of(), board);
     }
 

@@ -12,6 +12,7 @@ import warmshelf.allocation.Band;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.crop.Method;
+import warmshelf.frost.evidence.FrostSource;
 import warmshelf.testing.Crops;
 import warmshelf.timeline.PlantingOut;
 
@@ -19,7 +20,7 @@ class SowingPlannerTest {
     private static final LocalDate TODAY = LocalDate.of(2027, 3, 1);
     private static final CropCatalogue CROPS = CropCatalogue.bundled();
 
-    private final SowingPlanner planner = new SowingPlanner(CROPS, new GrowerFrost());
+    private final SowingPlanner planner = new SowingPlanner(CROPS, new GrowerFrost(FrostSource.bundledOnly()));
 
     @Test
     void up_to_the_best_temperature_a_cooler_mat_never_means_a_shorter_stay() {

@@ -4,10 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Takes one line of a CSV file apart; quoted cells may hold commas. */
-final class Cells {
+public final class Cells {
     private Cells() {}
 
-    static List<String> of(String line) {
+    /** The cells, without the spaces around them. */
+    public static List<String> of(String line) {
         return line.indexOf('"') < 0 ? plain(line) : quoted(line);
     }
 

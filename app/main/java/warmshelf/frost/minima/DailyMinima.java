@@ -57,7 +57,7 @@ public final class DailyMinima {
     }
 
     /** Number of days from one to another, both included, without a minimum. */
-    int missing(LocalDate from, LocalDate to) {
+    public int missing(LocalDate from, LocalDate to) {
         int missing = 0;
         for (LocalDate day = from; !day.isAfter(to); day = day.plusDays(1)) {
             missing += isKnown(day) ? 0 : 1;

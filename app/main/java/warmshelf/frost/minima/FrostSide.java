@@ -81,6 +81,13 @@ public record FrostSide(boolean spring, List<SeasonFrost> seasons, int leftOut) 
         return OptionalDouble.of(spring ? 1 - risk / any : risk / any);
     }
 
+    /** The middle day of the seasons that had a frost (number of a 365-day year); empty where none had. */
+    public OptionalDouble medianDay() {
+        return days().stream()
+                .mapToDouble(days -> isCounted() ? days.counted(0.5) : days.fitted(0.5))
+                .findFirst();
+    }
+
     /** Standard deviation from year to year; empty where fewer than two seasons had a frost. */
     public OptionalDouble sdDays() {
         return days().stream()

@@ -56,7 +56,7 @@ public enum Hemisphere {
     }
 
     /** First day of the twelve months in which the first frost of a year's autumn is looked for. */
-    LocalDate autumnFrom(int year) {
+    public LocalDate autumnFrom(int year) {
         return springFrom(year + 1);
     }
 

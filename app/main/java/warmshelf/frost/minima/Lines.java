@@ -6,27 +6,35 @@ import org.jspecify.annotations.Nullable;
 import warmshelf.BadInput;
 
 /** Hands out a text's lines one at a time; a text without line ends must not fill the memory. */
-final class Lines {
-    private static final int LONGEST_LINE = 20_000;
+public final class Lines {
     private static final int BUFFER = 32_768;
 
     private final Reader reader;
+    private final int longest;
+    private final String kind;
     private final char[] buffer = new char[BUFFER];
     private final StringBuilder line = new StringBuilder();
     private int from;
     private int to;
 
-    Lines(Reader reader) {
+    /**
+     * Reads lines.
+     *
+     * @param longest a line of more letters is refused
+     * @param kind what the text is read as, for that sentence, for example 'file of daily minima'
+     */
+    public Lines(Reader reader, int longest, String kind) {
         this.reader = reader;
+        this.longest = longest;
+        this.kind = kind;
     }
 
     /**
      * The next line without its end, or null after the last.
      *
-     * @throws BadInput when a line is longer than any of daily minima could be
+     * @throws BadInput when a line is longer than any could be
      */
-    @Nullable
-    String next() throws IOException {
+    public @Nullable String next() throws IOException {
         line.setLength(0);
         boolean any = false;
         while (from < to || fill()) {
@@ -36,9 +44,9 @@ final class Lines {
                 end++;
             }
             line.append(buffer, from, end - from);
-            if (line.length() > LONGEST_LINE) {
-                throw new BadInput("The file has a line of more than %,d letters; it is no file of daily minima."
-                        .formatted(LONGEST_LINE));
+            if (line.length() > longest) {
+                throw new BadInput(
+                        "The file has a line of more than %,d letters; it is no %s.".formatted(longest, kind));
             }
             boolean whole = end < to;
             from = whole ? end + 1 : end;

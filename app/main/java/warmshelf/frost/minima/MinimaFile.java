@@ -20,6 +20,8 @@ import warmshelf.Given;
 public final class MinimaFile {
     private static final byte[] GZIP = {(byte) 0x1f, (byte) 0x8b};
 
+    private static final int LONGEST_LINE = 20_000;
+
     private MinimaFile() {}
 
     /**
@@ -47,12 +49,15 @@ public final class MinimaFile {
     }
 
     /**
-     * Reads a stream of text; see {@link #read(Path, MinimaLayout)}.
+     * Reads a stream of text; see {@link #read(Path, MinimaLayout)}. What the stream throws passes through, so that it can end
+     * the reading.
      *
      * @param name what to call the station where the text does not name one
      */
-    static StationMinima read(InputStream stream, String name, @Nullable MinimaLayout layout) throws IOException {
-        Lines text = new Lines(new InputStreamReader(stream, StandardCharsets.UTF_8));
+    public static StationMinima read(InputStream stream, String name, @Nullable MinimaLayout layout)
+            throws IOException {
+        Lines text =
+                new Lines(new InputStreamReader(stream, StandardCharsets.UTF_8), LONGEST_LINE, "file of daily minima");
         Gathering gathering = new Gathering();
         MinimaLines lines = null;
         int number = 0;

@@ -34,7 +34,7 @@ public enum MinimaLayout {
     }
 
     /** The layout that a file's first line shows. */
-    static Optional<MinimaLayout> of(String firstLine) {
+    public static Optional<MinimaLayout> of(String firstLine) {
         List<String> heading = heading(firstLine);
         if (GhcnFixedWidth.isLine(firstLine)) {
             return Optional.of(GHCN_DLY);

@@ -10,6 +10,8 @@ import java.util.stream.Collectors;
 public final class RecordNotes {
     private static final int FEW_SEASONS = 20;
     private static final int MOST_YEARS_NAMED = 12;
+    /** Less than this would be written as nothing, in days each ten years. */
+    private static final double LEAST_TOLD = 0.05;
 
     private RecordNotes() {}
 
@@ -87,6 +89,10 @@ public final class RecordNotes {
     /** What a trend means for the one-in-ten day, in a sentence. */
     public static String words(Trend trend, FrostSide side) {
         String which = side.spring() ? "last spring frost" : "first autumn frost";
+        if (Math.abs(trend.daysPerDecade()) < LEAST_TOLD) {
+            return "From %d to %d the %s came neither earlier nor later."
+                    .formatted(trend.firstYear(), trend.lastYear(), which);
+        }
         String moved = String.format(
                 Locale.ROOT,
                 "From %d to %d the %s came %.1f days %s each ten years",

@@ -31,8 +31,17 @@ public final class MonthlyFrost {
      * @param south whether the place lies south of the equator; its year is then counted from July
      */
     public static MonthlyFrost of(double[] means, boolean south) {
+        return of(means, south, 0);
+    }
+
+    /**
+     * The same for nights at or below another temperature. The constants were fitted at 0 °C only.
+     *
+     * @param thresholdC how cold a night must be to count, in degrees Celsius
+     */
+    public static MonthlyFrost of(double[] means, boolean south, double thresholdC) {
         double[] year = south ? fromJuly(means) : means;
-        NightSpread spread = new NightSpread(new DailyCurve(year));
+        NightSpread spread = new NightSpread(new DailyCurve(year), thresholdC);
         return new MonthlyFrost(
                 FrostFreeChance.of(DailyCurve.DAYS, night -> spread.frostAt(MIDSUMMER - night)),
                 FrostFreeChance.of(DailyCurve.DAYS, night -> spread.frostAt(MIDSUMMER + 1 + night)),

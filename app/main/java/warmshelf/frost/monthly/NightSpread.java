@@ -10,8 +10,8 @@ package warmshelf.frost.monthly;
 final class NightSpread {
     /** Share of its stray that a night hands on to the next. */
     static final double PERSISTENCE = 0.68;
-    /** Readings are kept in whole degrees Fahrenheit, so that a published frost is a night of up to so much. */
-    static final double FROST_C = 0.21;
+    /** Readings are kept in whole degrees Fahrenheit, so that a published frost is a night of up to so much more. */
+    static final double READING_C = 0.21;
 
     private static final double BASE = 2.88;
     private static final double PER_DEGREE_OF_SWING = 0.13;
@@ -20,14 +20,16 @@ final class NightSpread {
     private static final double LEAST = 0.8;
 
     private final DailyCurve curve;
+    private final double thresholdC;
 
-    NightSpread(DailyCurve curve) {
+    NightSpread(DailyCurve curve, double thresholdC) {
         this.curve = curve;
+        this.thresholdC = thresholdC;
     }
 
     /** How far below the usual, in standard deviations, a frost of that day lies; negative where it is usual. */
     double frostAt(int day) {
-        return (FROST_C - curve.on(day)) / sd(day);
+        return (thresholdC + READING_C - curve.on(day)) / sd(day);
     }
 
     private double sd(int day) {

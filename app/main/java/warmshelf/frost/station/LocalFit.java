@@ -28,7 +28,7 @@ final class LocalFit {
     private static final double SLOPE_PER_DEGREE_VARIANCE = 1.5 * 1.5;
     private static final double SLOPE_PER_100M_VARIANCE = 2.0 * 2.0;
     /** What sets two stations side by side apart: hollows, slopes, roofs, lawns. */
-    private static final double SITE_VARIANCE = 20;
+    static final double SITE_VARIANCE = 20;
 
     private final List<NearStation> near;
     private final double[][] offsets;
@@ -64,7 +64,8 @@ final class LocalFit {
                 matrix[i][j] =
                         covariance(positions[i].distanceKm(positions[j]), metres) + trend(offsets[i], offsets[j]);
             }
-            matrix[i][i] += SITE_VARIANCE;
+            double own = near.get(i).station().ownSdDays();
+            matrix[i][i] += SITE_VARIANCE + own * own;
         }
         return matrix;
     }

@@ -11,7 +11,8 @@ public enum Side {
         this.sign = sign;
     }
 
-    int sign() {
+    /** 1 for spring, -1 for autumn: the sense in which colder is later. */
+    public int sign() {
         return sign;
     }
 }

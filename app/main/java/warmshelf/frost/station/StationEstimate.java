@@ -21,7 +21,20 @@ public record StationEstimate(FrostSeason spring, FrostSeason autumn, List<Part>
      * @param weight its share of the answer; a station behind another one may count a little against it
      * @param adjustmentDays how much later the last frost is at the point, by Hopkins' rule
      */
-    public record Part(String name, double distanceKm, double elevationM, double weight, double adjustmentDays) {}
+    public record Part(StationFrost station, double distanceKm, double weight, double adjustmentDays) {
+        public String name() {
+            return station.name();
+        }
+
+        public double elevationM() {
+            return station.elevationM();
+        }
+    }
+
+    /** What sets any two places side by side apart, hollows and roofs: a variance in days squared, part of every scatter. */
+    public static double siteVariance() {
+        return LocalFit.SITE_VARIANCE;
+    }
 
     /**
      * Tells the dates at a point; empty where there is no station with dates at all.
@@ -88,9 +101,8 @@ public record StationEstimate(FrostSeason spring, FrostSeason autumn, List<Part>
         double all = total == 0 ? 1 : total;
         return IntStream.range(0, weights.length)
                 .mapToObj(i -> new Part(
-                        near.get(i).station().name(),
+                        near.get(i).station(),
                         near.get(i).distanceKm(),
-                        near.get(i).station().elevationM(),
                         weights[i] / all,
                         Hopkins.days(near.get(i).station(), latitude, elevationM)))
                 .sorted(Comparator.comparingDouble((Part part) -> -Math.abs(part.weight())))

@@ -3,11 +3,15 @@ package warmshelf.frost.station;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.PriorityQueue;
 import java.util.function.IntPredicate;
 
 /** Stations, to be asked for those near a point. */
 public final class StationSet {
+    private static final int AROUND = 10;
+    private static final double SOFT_KM = 15;
+
     private final List<StationFrost> stations;
     private final List<Position> positions;
 
@@ -25,6 +29,23 @@ public final class StationSet {
     /** Number of stations. */
     public int size() {
         return stations.size();
+    }
+
+    /** Kilometres along the ground between two points in degrees. */
+    public static double distanceKm(double latitude, double longitude, double otherLatitude, double otherLongitude) {
+        return Position.of(latitude, longitude).distanceKm(Position.of(otherLatitude, otherLongitude));
+    }
+
+    /** How high the stations around a point lie, the nearer counting more, in metres; empty where there are none. */
+    public OptionalDouble elevationAround(double latitude, double longitude) {
+        double sum = 0;
+        double total = 0;
+        for (NearStation one : near(latitude, longitude, 0, AROUND, 0, index -> true)) {
+            double weight = Math.pow(one.distanceKm() + SOFT_KM, -2);
+            sum += weight * one.station().elevationM();
+            total += weight;
+        }
+        return total == 0 ? OptionalDouble.empty() : OptionalDouble.of(sum / total);
     }
 
     /** The stations without some. */

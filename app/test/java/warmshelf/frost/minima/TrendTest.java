@@ -55,6 +55,7 @@ class TrendTest {
 
         assertThat(trend.daysPerDecade()).isZero();
         assertThat(trend.chance()).isEqualTo(1);
+        assertThat(RecordNotes.words(trend, springs(30, unused -> 120))).endsWith("came neither earlier nor later.");
     }
 
     @Test

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import warmshelf.allocation.plan.FixedStays;
 import warmshelf.allocation.plan.PlanChecker;
 import warmshelf.allocation.plan.PlanQuestion;
@@ -36,8 +37,15 @@ public final class Planner {
         GREEDY
     }
 
-    /** How far it has come: requests placed in the best plan so far, and what no plan can exceed. */
-    public record Progress(int placed, int placedAtMost, double seconds, double share) {}
+    /**
+     * How far it has come.
+     *
+     * @param placed requests placed in the best plan so far
+     * @param placedAtMost what no plan can exceed
+     * @param share of the work allotted that is done, 0..1
+     * @param best makes that plan; to be asked only while the listener is told
+     */
+    public record Progress(int placed, int placedAtMost, double seconds, double share, Supplier<SeasonPlan> best) {}
 
     private final PlanQuestion question;
     private final Ground ground;
@@ -122,7 +130,7 @@ public final class Planner {
             }
             int placed = search.bestScore().placed();
             int placedAtMost = Math.min(bound.bound(), prover.bound(placed));
-            listener.accept(new Progress(placed, placedAtMost, elapsed(), share));
+            listener.accept(new Progress(placed, placedAtMost, elapsed(), share, () -> soFar(search.best())));
             stopped = cancelled.getAsBoolean() || elapsed() >= seconds;
         }
         search.returnToBest();
@@ -132,6 +140,18 @@ public final class Planner {
         placedBySearch = layout.placed();
         prover.improve(layout);
         return stopped || proofCutShort;
+    }
+
+    /** A plan in the middle of the search, whose refusals have not been looked into. */
+    private SeasonPlan soFar(Spot[] best) {
+        Layout layout = new Layout(ground);
+        layout.restore(best);
+        List<Refused> refused = ground.asks.stream()
+                .filter(ask -> layout.spot(ask.index()) == null)
+                .map(ask ->
+                        new Refused(question.requests().get(ask.index()).id(), "No place was found for it so far.", ""))
+                .toList();
+        return new SeasonPlan(Plans.placed(layout), SetPointRuns.spans(layout), refused);
     }
 
     private Outcome outcome(Layout layout, CapacityBound bound, int placedAtMost, boolean cutShort) {

@@ -54,6 +54,9 @@ final class SetPointRuns {
                 shared &= layout.isWarm(mat, end) ? layout.common(mat, end) : -1;
                 end++;
             }
+            if (end == day) {
+                throw new IllegalStateException("no set-point suits everything that lies on a mat on one day");
+            }
             addWarm(layout, mat, day, end, middle(shared), spans);
             day = end;
         }

@@ -1,0 +1,81 @@
+package warmshelf.frost.garden;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import warmshelf.frost.garden.FrostCorrection.Area;
+import warmshelf.web.Countries;
+import warmshelf.web.Pages;
+import warmshelf.web.Refusal;
+import warmshelf.web.Respond;
+import warmshelf.web.Role;
+import warmshelf.web.Visitor;
+
+/** Corrections for all postcodes that begin alike: coordinators make and end them, members read them. */
+final class AreaPages implements Pages {
+    private static final String TEMPLATE = "frost/areas.peb";
+    private static final String ADDRESS = "/frost/areas";
+
+    private final CorrectionStore corrections;
+
+    AreaPages(CorrectionStore corrections) {
+        this.corrections = corrections;
+    }
+
+    @Override
+    public void register(RoutesConfig routes) {
+        routes.get(ADDRESS, this::list, Role.MEMBER);
+        routes.post(ADDRESS, this::correct, Role.COORDINATOR);
+        routes.post("/frost/areas/{id}/end", this::end, Role.COORDINATOR);
+    }
+
+    private void list(Context ctx) {
+        ctx.render(TEMPLATE, model(CorrectionForm.blank(Visitor.of(ctx).country())));
+    }
+
+    private Map<String, Object> model(CorrectionForm form) {
+        List<CorrectionLine> holding = corrections.holding().stream()
+                .filter(each -> each.area() instanceof Area.Postcodes)
+                .map(CorrectionLine::of)
+                .toList();
+        Map<String, Object> model = new HashMap<>();
+        model.put("form", form);
+        model.put("hows", ChangeFields.HOWS);
+        model.put("ways", ChangeFields.WAYS);
+        model.put("countries", Countries.byName());
+        model.put("holding", holding);
+        model.put(
+                "ended",
+                corrections.endedOfAreas().stream().map(CorrectionLine::of).toList());
+        return model;
+    }
+
+    private void correct(Context ctx) {
+        CorrectionForm form = CorrectionForm.ofArea(ctx.formParamMap());
+        Optional<CorrectionForm.Correction> given = form.correction();
+        if (given.isEmpty()) {
+            Respond.again(ctx, TEMPLATE, model(form));
+            return;
+        }
+        CorrectionForm.Correction correction = given.get();
+        corrections.correct(
+                correction.area(),
+                correction.change(),
+                correction.reason(),
+                Visitor.of(ctx).memberId());
+        Respond.seeOther(
+                ctx,
+                ADDRESS,
+                "The correction for %s holds from now on.".formatted(CorrectionWords.of(correction.area())));
+    }
+
+    private void end(Context ctx) {
+        if (!corrections.endOfArea(Respond.id(ctx, "id"), Visitor.of(ctx).memberId())) {
+            throw Refusal.notFound("No area has such a correction that still holds.");
+        }
+        Respond.seeOther(ctx, ADDRESS, "The correction has ended.");
+    }
+}

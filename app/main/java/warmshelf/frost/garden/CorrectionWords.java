@@ -1,0 +1,61 @@
+package warmshelf.frost.garden;
+
+import java.time.MonthDay;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import warmshelf.frost.garden.FrostCorrection.Area;
+import warmshelf.frost.garden.FrostCorrection.Change;
+import warmshelf.web.Countries;
+
+/** Says in words what a correction does, and where. */
+public final class CorrectionWords {
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM", Locale.ENGLISH);
+
+    private CorrectionWords() {}
+
+    /** For example 'last spring frost 5 days later, first autumn frost 3 days earlier'. */
+    public static String of(Change change) {
+        List<String> parts = new ArrayList<>();
+        if (change instanceof Change.Shift shift) {
+            addShift(parts, "last spring frost", shift.springDays());
+            addShift(parts, "first autumn frost", shift.autumnDays());
+        } else if (change instanceof Change.Dates dates) {
+            addDate(parts, "last spring frost on average", dates.springAverage());
+            addDate(parts, "after this day in one spring of ten", dates.springOneInTen());
+            addDate(parts, "first autumn frost on average", dates.autumnAverage());
+            addDate(parts, "before this day in one autumn of ten", dates.autumnOneInTen());
+        }
+        return String.join(", ", parts);
+    }
+
+    /** For example 'postcodes that begin with 558 (United States)'. */
+    public static String of(Area area) {
+        return area instanceof Area.Postcodes postcodes
+                ? "postcodes that begin with %s (%s)".formatted(postcodes.start(), land(postcodes.country()))
+                : "one garden";
+    }
+
+    private static String land(String country) {
+        return Countries.byName().stream()
+                .filter(choice -> choice.value().equals(country))
+                .findFirst()
+                .map(choice -> choice.words())
+                .orElse(country);
+    }
+
+    private static void addShift(List<String> parts, String what, int days) {
+        if (days != 0) {
+            int size = Math.abs(days);
+            parts.add("%s %d %s %s".formatted(what, size, size == 1 ? "day" : "days", days > 0 ? "later" : "earlier"));
+        }
+    }
+
+    private static void addDate(List<String> parts, String what, @Nullable MonthDay day) {
+        if (day != null) {
+            parts.add("%s: %s".formatted(what, DAY.format(day)));
+        }
+    }
+}

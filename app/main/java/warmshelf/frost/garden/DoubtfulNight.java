@@ -1,0 +1,48 @@
+package warmshelf.frost.garden;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.Collection;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import warmshelf.web.Units;
+
+/**
+ * Temperatures that are asked back once, because a slip of the finger or of the sign is likelier than such a night. The
+ * bounds are ours: they refuse nothing.
+ */
+final class DoubtfulNight {
+    static final int DAYS_AROUND = 21;
+    private static final int FEWEST_NIGHTS = 3;
+    private static final double MUCH_COLDER_C = 10;
+    private static final double WARM_C = 25;
+
+    private DoubtfulNight() {}
+
+    /**
+     * Why a temperature is doubtful, as a clause such as '70.0 °F is warm for the lowest of a night'; empty where it is not.
+     *
+     * @param noted other nights; those more than three weeks away do not count, and fewer than three tell nothing
+     */
+    static Optional<String> why(LocalDate day, double celsius, Collection<Night> noted, Units units) {
+        if (celsius > WARM_C) {
+            return Optional.of("%s is warm for the lowest of a night".formatted(Degrees.words(celsius, units)));
+        }
+        Collection<Night> around =
+                noted.stream().filter(night -> isNear(night.day(), day)).toList();
+        OptionalDouble coldest = around.stream().mapToDouble(Night::celsius).min();
+        if (around.size() < FEWEST_NIGHTS || celsius >= coldest.orElseThrow() - MUCH_COLDER_C) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                "%s is more than %s colder than any other night noted within three weeks (the coldest was %s)"
+                        .formatted(
+                                Degrees.words(celsius, units),
+                                Degrees.difference(MUCH_COLDER_C, units),
+                                Degrees.words(coldest.getAsDouble(), units)));
+    }
+
+    private static boolean isNear(LocalDate night, LocalDate day) {
+        return !night.equals(day) && Math.abs(ChronoUnit.DAYS.between(night, day)) <= DAYS_AROUND;
+    }
+}

@@ -1,0 +1,86 @@
+package warmshelf.frost.garden;
+
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import warmshelf.web.FormReader;
+import warmshelf.web.Units;
+
+/** The lowest temperature of one night as it is typed in, on a phone and in the cold. */
+public final class NightForm {
+    private final FormReader reader;
+    private final LocalDate day;
+    private final double celsius;
+    private boolean doubtful;
+
+    private NightForm(FormReader reader, LocalDate day, double celsius) {
+        this.reader = reader;
+        this.day = day;
+        this.celsius = celsius;
+    }
+
+    /** A day's form, with what was noted of it before. */
+    static NightForm showing(LocalDate day, @Nullable Night noted, Units units) {
+        Map<String, List<String>> fields = new HashMap<>(Map.of("day", List.of(day.toString())));
+        if (noted != null) {
+            fields.put("temperature", List.of(Degrees.typed(noted.celsius(), units)));
+        }
+        return new NightForm(new FormReader(fields), day, 0);
+    }
+
+    static NightForm of(Map<String, List<String>> typed, LocalDate today, Units units) {
+        FormReader reader = new FormReader(MinusSign.ticked(typed, "temperature", "minus"));
+        LocalDate day = reader.date("day", "The morning");
+        if (day.isAfter(today)) {
+            reader.refuse(
+                    "day",
+                    "The morning was %s, which is still to come; a day up to %s is accepted.".formatted(day, today));
+        }
+        String unit = Degrees.fahrenheit(units) ? "Fahrenheit" : "Celsius";
+        reader.requiredText("temperature", "The lowest temperature", 40);
+        double figure = reader.decimal(
+                "temperature",
+                "The lowest temperature in degrees " + unit,
+                Degrees.figure(Degrees.LOWEST_C, units),
+                Degrees.figure(Degrees.HIGHEST_C, units));
+        return new NightForm(reader, day, Degrees.celsius(figure, units));
+    }
+
+    /** Asks back once about a doubtful temperature; one that was said to be sure is taken. */
+    void askBack(Optional<String> why) {
+        if (reader.ok() && why.isPresent()) {
+            doubtful = true;
+            if (!reader.ticked("sure")) {
+                reader.refuse("sure", why.get() + ". If that is what it showed, say so here and send it once more.");
+            }
+        }
+    }
+
+    boolean ok() {
+        return reader.ok();
+    }
+
+    LocalDate day() {
+        return day;
+    }
+
+    double celsius() {
+        return celsius;
+    }
+
+    /** Whether to offer the tick that says one is sure. */
+    public boolean isDoubtful() {
+        return doubtful;
+    }
+
+    public Map<String, String> typed() {
+        return reader.typed();
+    }
+
+    public Map<String, String> problems() {
+        return reader.problems();
+    }
+}

@@ -1,0 +1,66 @@
+package warmshelf.frost.garden;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import warmshelf.web.Units;
+
+/** Reads a line such as '2027-03-01,-2.5': a date, then a temperature in a person's units, with a point or a comma. */
+final class NightLine {
+    private static final Pattern LINE =
+            Pattern.compile("\\s*([^\\s,;]+)\\s*[\\s,;]\\s*([+-]?\\d{1,3}(?:[.,]\\d{1,3})?)\\s*");
+    private static final LocalDate FIRST_DAY = LocalDate.of(1900, 1, 1);
+    private static final int SHOWN = 40;
+
+    private final LocalDate today;
+    private final Units units;
+
+    NightLine(LocalDate today, Units units) {
+        this.today = today;
+        this.units = units;
+    }
+
+    /** A night, or why there is none: a clause without a full stop. */
+    record Read(LocalDate day, double celsius, @Nullable String problem) {}
+
+    Read read(String line) {
+        Matcher parts = LINE.matcher(line.replace('−', '-').replace('–', '-'));
+        if (!parts.matches()) {
+            return problem("'%s'; a date and a temperature such as 2027-03-01,%s are accepted"
+                    .formatted(shown(line.strip()), Degrees.typed(-2, units)));
+        }
+        LocalDate day;
+        try {
+            day = LocalDate.parse(parts.group(1));
+        } catch (DateTimeParseException notADate) {
+            return problem("the date was '%s'; one such as 2027-03-01 is accepted".formatted(shown(parts.group(1))));
+        }
+        if (day.isAfter(today)) {
+            return problem("%s is still to come; a day up to %s is accepted".formatted(day, today));
+        }
+        if (day.isBefore(FIRST_DAY)) {
+            return problem("%s is too long ago; a day from %s on is accepted".formatted(day, FIRST_DAY));
+        }
+        return night(day, Double.parseDouble(parts.group(2).replace(',', '.')));
+    }
+
+    private Read night(LocalDate day, double figure) {
+        double least = Degrees.figure(Degrees.LOWEST_C, units);
+        double most = Degrees.figure(Degrees.HIGHEST_C, units);
+        if (figure < least || figure > most) {
+            return problem("the temperature was %s degrees %s; %.0f to %.0f are accepted"
+                    .formatted(figure, Degrees.fahrenheit(units) ? "Fahrenheit" : "Celsius", least, most));
+        }
+        return new Read(day, Degrees.celsius(figure, units), null);
+    }
+
+    private static Read problem(String clause) {
+        return new Read(LocalDate.EPOCH, 0, clause);
+    }
+
+    private static String shown(String text) {
+        return text.length() <= SHOWN ? text : text.substring(0, SHOWN) + "…";
+    }
+}

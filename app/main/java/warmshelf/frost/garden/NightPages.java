@@ -1,0 +1,179 @@
+package warmshelf.frost.garden;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import warmshelf.web.DayWords;
+import warmshelf.web.FormReader;
+import warmshelf.web.Pages;
+import warmshelf.web.Refusal;
+import warmshelf.web.Respond;
+import warmshelf.web.Role;
+import warmshelf.web.Visitor;
+
+/** One thermometer's nights: noting last night's on a phone, changing and taking away, many at once. */
+final class NightPages implements Pages {
+    private static final String PAGE = "frost/thermometer.peb";
+    private static final String MANY = "frost/nights.peb";
+    private static final LocalDate FIRST_DAY = LocalDate.of(1900, 1, 1);
+
+    private final ThermometerStore thermometers;
+    private final NightStore nights;
+
+    NightPages(ThermometerStore thermometers, NightStore nights) {
+        this.thermometers = thermometers;
+        this.nights = nights;
+    }
+
+    @Override
+    public void register(RoutesConfig routes) {
+        routes.get("/frost/thermometers/{id}", this::show, Role.MEMBER);
+        routes.post("/frost/thermometers/{id}/nights", this::note, Role.MEMBER);
+        routes.post("/frost/thermometers/{id}/removed-nights", this::remove, Role.MEMBER);
+        routes.get("/frost/thermometers/{id}/nights", this::blankMany, Role.MEMBER);
+        routes.post("/frost/thermometers/{id}/many-nights", this::noteMany, Role.MEMBER);
+    }
+
+    private void show(Context ctx) {
+        Visitor visitor = Visitor.of(ctx);
+        Thermometer thermometer = seen(ctx);
+        LocalDate day = dayAsked(ctx, visitor.today());
+        Night noted = noted(thermometer.id(), day);
+        ctx.render(PAGE, model(visitor, thermometer, noted, NightForm.showing(day, noted, visitor.units())));
+    }
+
+    private void note(Context ctx) {
+        Visitor visitor = Visitor.of(ctx);
+        Thermometer thermometer = changeable(ctx);
+        NightForm form = NightForm.of(ctx.formParamMap(), visitor.today(), visitor.units());
+        LocalDate day = form.day();
+        form.askBack(DoubtfulNight.why(day, form.celsius(), around(thermometer.id(), day, day), visitor.units()));
+        if (!form.ok()) {
+            Respond.again(ctx, PAGE, model(visitor, thermometer, null, form));
+            return;
+        }
+        Optional<Double> before = nights.note(thermometer.id(), day, form.celsius(), visitor.memberId());
+        String now = "%s, %s: noted for %s"
+                .formatted(
+                        Degrees.words(form.celsius(), visitor.units()),
+                        NightWords.of(form.celsius()),
+                        DayWords.day(day));
+        Respond.seeOther(
+                ctx,
+                address(thermometer),
+                before.map(old -> now + ", instead of " + Degrees.words(old, visitor.units()) + ".")
+                        .orElse(now + "."));
+    }
+
+    private void remove(Context ctx) {
+        Visitor visitor = Visitor.of(ctx);
+        Thermometer thermometer = changeable(ctx);
+        FormReader form = new FormReader(ctx.formParamMap());
+        LocalDate day = form.date("day", "The morning");
+        if (!form.ok()) {
+            throw Refusal.notFound("No night of that day is noted here.");
+        }
+        double old = nights.forget(thermometer.id(), day, visitor.memberId())
+                .orElseThrow(() -> Refusal.notFound("The night of %s is not noted here.".formatted(day)));
+        Respond.seeOther(
+                ctx,
+                address(thermometer),
+                "The night of %s is taken away; it was %s."
+                        .formatted(DayWords.day(day), Degrees.words(old, visitor.units())));
+    }
+
+    private void blankMany(Context ctx) {
+        Visitor visitor = Visitor.of(ctx);
+        ctx.render(MANY, manyModel(visitor, changeable(ctx), ManyNightsForm.blank(visitor.today(), visitor.units())));
+    }
+
+    private void noteMany(Context ctx) {
+        Visitor visitor = Visitor.of(ctx);
+        Thermometer thermometer = changeable(ctx);
+        ManyNightsForm form = ManyNightsForm.of(ctx.formParamMap(), visitor.today(), visitor.units());
+        SortedMap<LocalDate, Double> given = form.nights();
+        if (form.ok()) {
+            form.askBack(around(thermometer.id(), given.firstKey(), given.lastKey()));
+        }
+        if (!form.ok()) {
+            Respond.again(ctx, MANY, manyModel(visitor, thermometer, form));
+            return;
+        }
+        int over = nights.noteAll(thermometer.id(), given, visitor.memberId());
+        Respond.seeOther(
+                ctx,
+                address(thermometer),
+                "%d nights are noted%s."
+                        .formatted(
+                                given.size(), over == 0 ? "" : ", %d of them over an earlier figure".formatted(over)));
+    }
+
+    private Map<String, Object> model(Visitor visitor, Thermometer thermometer, @Nullable Night noted, NightForm form) {
+        LocalDate today = visitor.today();
+        List<Night> shown = nights.nights(thermometer.id(), today.minusDays(ThermometerPage.NIGHTS_SHOWN - 1), today);
+        Map<String, Object> model = new HashMap<>();
+        model.put("page", ThermometerPage.of(thermometer, shown, noted, thermometers.recordOf(thermometer), visitor));
+        model.put("form", form);
+        return model;
+    }
+
+    private static Map<String, Object> manyModel(Visitor visitor, Thermometer thermometer, ManyNightsForm form) {
+        return Map.of(
+                "thermometer",
+                thermometer,
+                "form",
+                form,
+                "example",
+                "%s,%s".formatted(visitor.today(), Degrees.typed(-2.5, visitor.units())),
+                "most",
+                ManyNightsForm.MOST_LINES);
+    }
+
+    private List<Night> around(UUID thermometer, LocalDate first, LocalDate last) {
+        return nights.nights(
+                thermometer, first.minusDays(DoubtfulNight.DAYS_AROUND), last.plusDays(DoubtfulNight.DAYS_AROUND));
+    }
+
+    private @Nullable Night noted(UUID thermometer, LocalDate day) {
+        return nights.nights(thermometer, day, day).stream().findFirst().orElse(null);
+    }
+
+    /** The day named in the address; one that cannot be shows today. */
+    private static LocalDate dayAsked(Context ctx, LocalDate today) {
+        String text = ctx.queryParam("day");
+        try {
+            LocalDate day = text == null ? today : LocalDate.parse(text);
+            return day.isAfter(today) || day.isBefore(FIRST_DAY) ? today : day;
+        } catch (DateTimeParseException notADay) {
+            return today;
+        }
+    }
+
+    private Thermometer seen(Context ctx) {
+        Visitor visitor = Visitor.of(ctx);
+        return thermometers
+                .find(Respond.id(ctx, "id"))
+                .filter(each -> each.mayBeSeenBy(visitor.memberId(), visitor.coordinator()))
+                .orElseThrow(Refusal::notFound);
+    }
+
+    private Thermometer changeable(Context ctx) {
+        Thermometer thermometer = seen(ctx);
+        if (thermometer.retired()) {
+            throw Refusal.conflict("%s is retired, so its nights stay as they are.".formatted(thermometer.name()));
+        }
+        return thermometer;
+    }
+
+    private static String address(Thermometer thermometer) {
+        return "/frost/thermometers/" + thermometer.id();
+    }
+}

@@ -1,0 +1,19 @@
+package warmshelf.frost.garden;
+
+import warmshelf.frost.Threshold;
+
+/** What a night's lowest temperature means for plants, in a word or two. */
+final class NightWords {
+    private NightWords() {}
+
+    /** 'killing frost', 'frost', 'ground may freeze' or 'no frost'. */
+    static String of(double celsius) {
+        if (celsius <= Threshold.KILLING.celsius()) {
+            return "killing frost";
+        }
+        if (celsius <= Threshold.FROST.celsius()) {
+            return "frost";
+        }
+        return celsius <= Threshold.LIGHT.celsius() ? "ground may freeze" : "no frost";
+    }
+}

@@ -1,0 +1,99 @@
+package warmshelf.frost.garden;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import warmshelf.web.FormReader;
+import warmshelf.web.Units;
+
+/** A garden's exact point as it is typed in. */
+public final class PointForm {
+    static final List<String> FIELDS = List.of("latitude", "longitude", "elevation");
+
+    private final FormReader reader;
+    private final Map<String, String> typed;
+    private final @Nullable GardenPoint point;
+
+    private PointForm(FormReader reader, @Nullable GardenPoint point) {
+        this.reader = reader;
+        this.typed = reader.typed();
+        this.point = point;
+    }
+
+    static PointForm showing(Optional<GardenStore.Versioned> stored, Units units) {
+        Map<String, List<String>> fields = new HashMap<>();
+        stored.ifPresent(known -> fields.putAll(typed(known.point(), units)));
+        fields.put(
+                "version",
+                List.of(String.valueOf(
+                        stored.map(GardenStore.Versioned::version).orElse(0))));
+        return new PointForm(new FormReader(fields), null);
+    }
+
+    static PointForm of(Map<String, List<String>> typed, Units units) {
+        FormReader reader = new FormReader(MinusSign.plain(typed, "latitude", "longitude", "elevation"));
+        GardenPoint point = read(reader, units);
+        reader.wholeNumber("version", "Version", 0, Integer.MAX_VALUE);
+        return new PointForm(reader, reader.ok() ? point : null);
+    }
+
+    /** Reads latitude, longitude and elevation; after a problem the point is only a stand-in. */
+    public static GardenPoint read(FormReader reader, Units units) {
+        reader.requiredText("latitude", "Latitude", 40);
+        reader.requiredText("longitude", "Longitude", 40);
+        reader.requiredText("elevation", "Elevation", 40);
+        double latitude = reader.decimal("latitude", "Latitude", -90, 90);
+        double longitude = reader.decimal("longitude", "Longitude", -180, 180);
+        double elevation = reader.decimal(
+                "elevation",
+                "Elevation in " + Height.unit(units),
+                Height.figure(Height.LOWEST_M, units),
+                Height.figure(Height.HIGHEST_M, units));
+        // whole feet at either end may lie a hand's breadth beyond what is stored
+        double metres = Math.max(Height.LOWEST_M, Math.min(Height.HIGHEST_M, Height.metres(elevation, units)));
+        return new GardenPoint(latitude, longitude, metres);
+    }
+
+    /** The fields of a point as a person of these units would type them. */
+    static Map<String, List<String>> typed(GardenPoint point, Units units) {
+        return Map.of(
+                "latitude", List.of(degrees(point.latitude())),
+                "longitude", List.of(degrees(point.longitude())),
+                "elevation", List.of(String.valueOf(Height.figure(point.elevationM(), units))));
+    }
+
+    private static String degrees(double value) {
+        return String.format(Locale.ROOT, "%.5f", value).replaceAll("0+$", "").replaceAll("\\.$", "");
+    }
+
+    /** Somebody else changed the point first: the form says so, and its next sending counts as having seen that. */
+    void overtaken(Optional<GardenStore.Versioned> now, Units units) {
+        typed.put(
+                "version",
+                String.valueOf(now.map(GardenStore.Versioned::version).orElse(0)));
+        reader.refuse(
+                "latitude",
+                "The point was changed while you were typing; it is now %s. Nothing was changed by you: save again to put yours in its place."
+                        .formatted(now.map(known -> Height.words(known.point(), units))
+                                .orElse("not set")));
+    }
+
+    Optional<GardenPoint> point() {
+        return Optional.ofNullable(point);
+    }
+
+    int version() {
+        return Integer.parseInt(reader.text("version"));
+    }
+
+    public Map<String, String> typed() {
+        return typed;
+    }
+
+    public Map<String, String> problems() {
+        return reader.problems();
+    }
+}

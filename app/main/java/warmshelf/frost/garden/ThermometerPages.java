@@ -1,0 +1,122 @@
+package warmshelf.frost.garden;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import warmshelf.web.Choice;
+import warmshelf.web.Pages;
+import warmshelf.web.Refusal;
+import warmshelf.web.Respond;
+import warmshelf.web.Role;
+import warmshelf.web.Visitor;
+
+/** The thermometers that hang outdoors: which there are, a new one, one taken down. */
+final class ThermometerPages implements Pages {
+    private static final Choice MINE = new Choice("mine", "Mine: only I and the coordinators see it");
+    private static final Choice GROUP =
+            new Choice(NewThermometerForm.GROUP, "The group’s: every member sees it and may note nights");
+
+    private final ThermometerStore thermometers;
+    private final GardenStore gardens;
+
+    ThermometerPages(ThermometerStore thermometers, GardenStore gardens) {
+        this.thermometers = thermometers;
+        this.gardens = gardens;
+    }
+
+    @Override
+    public void register(RoutesConfig routes) {
+        routes.get("/frost/thermometers", this::list, Role.MEMBER);
+        routes.get("/frost/thermometers/new", this::blank, Role.MEMBER);
+        routes.post("/frost/thermometers", this::add, Role.MEMBER);
+        routes.post("/frost/thermometers/{id}/retirement", this::retire, Role.MEMBER);
+    }
+
+    /** A line of the list; what was not noted is said in words. */
+    public record Line(
+            UUID id,
+            String name,
+            String whose,
+            String place,
+            boolean retired,
+            int nights,
+            @Nullable String coldest,
+            @Nullable LocalDate last) {}
+
+    private void list(Context ctx) {
+        Visitor visitor = Visitor.of(ctx);
+        Map<UUID, NightsNoted> noted = thermometers.noted(visitor.today());
+        List<Line> lines = thermometers.seenBy(visitor.memberId(), visitor.coordinator()).stream()
+                .map(each -> line(each, noted.getOrDefault(each.id(), NightsNoted.NONE), visitor))
+                .toList();
+        ctx.render("frost/thermometers.peb", Map.of("lines", lines));
+    }
+
+    private static Line line(Thermometer thermometer, NightsNoted noted, Visitor visitor) {
+        Double coldest = noted.coldestC();
+        return new Line(
+                thermometer.id(),
+                thermometer.name(),
+                thermometer.whose(visitor.memberId()),
+                Height.words(thermometer.point(), visitor.units()),
+                thermometer.retired(),
+                noted.nights(),
+                coldest == null
+                        ? null
+                        : "%s, %s".formatted(Degrees.words(coldest, visitor.units()), NightWords.of(coldest)),
+                noted.last());
+    }
+
+    private void blank(Context ctx) {
+        Visitor visitor = Visitor.of(ctx);
+        NewThermometerForm form = NewThermometerForm.blank(gardens.point(visitor.memberId()), visitor.units());
+        ctx.render("frost/thermometer-new.peb", newModel(visitor, form));
+    }
+
+    private void add(Context ctx) {
+        Visitor visitor = Visitor.of(ctx);
+        NewThermometerForm form = NewThermometerForm.of(
+                ctx.formParamMap(), gardens.point(visitor.memberId()), visitor.memberId(), visitor.units());
+        if (form.isForTheGroup() && !visitor.coordinator()) {
+            throw Refusal.forbidden("Only a coordinator can add a thermometer of the group’s.");
+        }
+        if (form.thermometer().isEmpty()) {
+            Respond.again(ctx, "frost/thermometer-new.peb", newModel(visitor, form));
+            return;
+        }
+        UUID id = thermometers.add(form.thermometer().get(), visitor.memberId());
+        Respond.seeOther(ctx, "/frost/thermometers/" + id, "The thermometer is added. Note its first night here.");
+    }
+
+    private static Map<String, Object> newModel(Visitor visitor, NewThermometerForm form) {
+        return Map.of(
+                "form",
+                form,
+                "owners",
+                visitor.coordinator() ? List.of(MINE, GROUP) : List.of(MINE),
+                "heightUnit",
+                Height.unit(visitor.units()));
+    }
+
+    private void retire(Context ctx) {
+        Visitor visitor = Visitor.of(ctx);
+        Thermometer thermometer = thermometers
+                .find(Respond.id(ctx, "id"))
+                .filter(each -> each.mayBeSeenBy(visitor.memberId(), visitor.coordinator()))
+                .orElseThrow(Refusal::notFound);
+        if (!thermometer.mayBeRetiredBy(visitor.memberId(), visitor.coordinator())) {
+            throw Refusal.forbidden("Only a coordinator can retire a thermometer of the group’s.");
+        }
+        boolean retired = thermometers.retire(thermometer.id(), visitor.memberId());
+        Respond.seeOther(
+                ctx,
+                "/frost/thermometers",
+                retired
+                        ? "%s is retired. Its nights are kept.".formatted(thermometer.name())
+                        : "%s was retired before.".formatted(thermometer.name()));
+    }
+}

@@ -1,0 +1,128 @@
+package warmshelf.plan;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import warmshelf.allocation.plan.PlacedStay;
+import warmshelf.allocation.plan.SeasonPlan;
+import warmshelf.plan.SeasonQuestion.Asked;
+import warmshelf.web.FormReader;
+import warmshelf.web.Pages;
+import warmshelf.web.Refusal;
+import warmshelf.web.Respond;
+import warmshelf.web.Role;
+import warmshelf.web.Visitor;
+
+/** Changes of a proposed plan by hand; each is judged before it is kept. */
+final class EditPages implements Pages {
+    private static final int ANY = Integer.MAX_VALUE - 1;
+
+    private final PlanStore plans;
+    private final PlanDesk desk;
+
+    EditPages(PlanStore plans, PlanDesk desk) {
+        this.plans = plans;
+        this.desk = desk;
+    }
+
+    @Override
+    public void register(RoutesConfig routes) {
+        routes.get("/plans/{id}/requests/{request}", this::show, Role.COORDINATOR);
+        routes.post("/plans/{id}/requests/{request}", this::change, Role.COORDINATOR);
+        routes.post("/plans/{id}/requests/{request}/removal", this::remove, Role.COORDINATOR);
+    }
+
+    private void show(Context ctx) {
+        Visitor visitor = Visitor.of(ctx);
+        KeptPlan plan = desk.open(ctx.pathParam("id"));
+        PlanDraft draft = desk.draft(plan, visitor);
+        Asked asked = asked(ctx, draft);
+        Optional<PlacedStay> placed = draft.placed(asked.wanted().id());
+        SetPointDays setPoints =
+                new SetPointDays(draft.asked().question(), draft.plan().setPoints());
+        FormReader form = EditForm.filled(placed, asked, setPoints, visitor.units());
+        ctx.render("plan/edit.peb", model(ctx, plan, plan.version(), draft, asked, form));
+    }
+
+    private static Asked asked(Context ctx, PlanDraft draft) {
+        return Optional.ofNullable(draft.asked().asked().get(ctx.pathParam("request")))
+                .orElseThrow(Refusal::notFound);
+    }
+
+    private static Map<String, Object> model(
+            Context ctx, KeptPlan plan, int version, PlanDraft draft, Asked asked, FormReader form) {
+        Map<String, Object> model = new HashMap<>();
+        model.put("plan", plan);
+        model.put("version", version);
+        model.put("asked", asked);
+        model.put(
+                "where", draft.placed(asked.wanted().id()).map(PlanWords::where).orElse(""));
+        model.put("form", form);
+        model.put("places", EditForm.places(draft.asked(), Visitor.of(ctx).units()));
+        model.put("slots", EditForm.slots(asked));
+        return model;
+    }
+
+    private void change(Context ctx) {
+        Visitor visitor = Visitor.of(ctx);
+        KeptPlan plan = desk.open(ctx.pathParam("id"));
+        PlanDraft draft = desk.draft(plan, visitor);
+        Asked asked = asked(ctx, draft);
+        EditForm form = new EditForm(ctx.formParamMap(), draft.asked(), asked);
+        int version = form.reader().wholeNumber("version", "The plan's version", 1, ANY);
+        Optional<PlacedStay> wanted = form.placement(visitor.units());
+        if (wanted.isPresent() && form.reader().ok()) {
+            PlanDraft after = draft.with(wanted.get(), form.celsius());
+            List<String> clashes = after.clashesSince(draft);
+            if (clashes.isEmpty()) {
+                String words = "%s: %s".formatted(asked.title(), PlanWords.where(wanted.get()));
+                keep(ctx, plan, version, after.plan(), words);
+                return;
+            }
+            form.reader().refuse("place", String.join(" ", clashes));
+        }
+        Respond.again(ctx, "plan/edit.peb", model(ctx, plan, version, draft, asked, form.reader()));
+    }
+
+    private void remove(Context ctx) {
+        Visitor visitor = Visitor.of(ctx);
+        KeptPlan plan = desk.open(ctx.pathParam("id"));
+        PlanDraft draft = desk.draft(plan, visitor);
+        Asked asked = asked(ctx, draft);
+        FormReader form = new FormReader(ctx.formParamMap());
+        int version = form.wholeNumber("version", "The plan's version", 1, ANY);
+        if (!form.ok()) {
+            throw Refusal.of(
+                    HttpStatus.UNPROCESSABLE_CONTENT,
+                    String.join(" ", form.problems().values()));
+        }
+        if (draft.placed(asked.wanted().id()).isEmpty()) {
+            throw Refusal.conflict("%s has no place in this plan.".formatted(asked.title()));
+        }
+        SeasonPlan after = draft.without(asked.wanted().id(), "%s took it out of the plan.".formatted(visitor.name()))
+                .plan();
+        keep(ctx, plan, version, after, "%s: taken out".formatted(asked.title()));
+    }
+
+    private void keep(Context ctx, KeptPlan plan, int version, SeasonPlan after, String words) {
+        Visitor visitor = Visitor.of(ctx);
+        if (plans.change(plan.id(), version, after, words, visitor.memberId())) {
+            Respond.seeOther(ctx, "/plans/" + plan.id(), words + ".");
+            return;
+        }
+        KeptPlan now = desk.plan(plan.id().toString());
+        ctx.status(HttpStatus.CONFLICT)
+                .render(
+                        "plan/show.peb",
+                        desk.model(
+                                now,
+                                visitor,
+                                List.of("Not kept: %s. Somebody changed this plan after you opened it."
+                                        .formatted(words)),
+                                plans.editsSince(plan.id(), version)));
+    }
+}

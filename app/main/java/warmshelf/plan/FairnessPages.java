@@ -1,0 +1,30 @@
+package warmshelf.plan;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.Map;
+import warmshelf.web.Pages;
+import warmshelf.web.Role;
+import warmshelf.web.Visitor;
+
+/** How the mats are shared this season, for everyone to see. */
+final class FairnessPages implements Pages {
+    private final FairnessStore shares;
+    private final RankStore ranks;
+
+    FairnessPages(FairnessStore shares, RankStore ranks) {
+        this.shares = shares;
+        this.ranks = ranks;
+    }
+
+    @Override
+    public void register(RoutesConfig routes) {
+        routes.get("/plans/fairness", this::show, Role.MEMBER);
+    }
+
+    private void show(Context ctx) {
+        int season = Visitor.of(ctx).season();
+        Fairness fairness = Fairness.of(shares.askings(season, ranks.choices()));
+        ctx.render("plan/fairness.peb", Map.of("fairness", fairness, "season", String.valueOf(season)));
+    }
+}

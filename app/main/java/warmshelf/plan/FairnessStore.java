@@ -1,0 +1,86 @@
+package warmshelf.plan;
+
+import static warmshelf.db.generated.Tables.LOT;
+import static warmshelf.db.generated.Tables.MEMBER;
+import static warmshelf.db.generated.Tables.PLACE;
+import static warmshelf.db.generated.Tables.PLAN_NOTE;
+import static warmshelf.db.generated.Tables.SOWING;
+import static warmshelf.db.generated.Tables.SPACE_REQUEST;
+import static warmshelf.db.generated.Tables.STAY;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.jooq.DSLContext;
+import warmshelf.allocation.SpaceRequest;
+import warmshelf.db.Database;
+
+/** Reads who asked for how much of the mats in a season, and what each got. */
+final class FairnessStore {
+    private final DSLContext sql;
+
+    FairnessStore(Database database) {
+        this.sql = database.sql();
+    }
+
+    /** The requests of a season that were not withdrawn, with what each got, by member and in the order of asking. */
+    List<Fairness.Asking> askings(int season, Map<UUID, Integer> choices) {
+        Map<UUID, Integer> got = quarterDays(season);
+        Map<UUID, String> told = told();
+        return sql.select(
+                        SOWING.ID,
+                        MEMBER.NAME,
+                        LOT.VARIETY,
+                        SPACE_REQUEST.STATE,
+                        SPACE_REQUEST.QUARTERS,
+                        SPACE_REQUEST.DAYS,
+                        SPACE_REQUEST.REASON)
+                .from(SPACE_REQUEST)
+                .join(SOWING)
+                .on(SOWING.ID.eq(SPACE_REQUEST.SOWING_ID))
+                .join(MEMBER)
+                .on(MEMBER.ID.eq(SOWING.MEMBER_ID))
+                .join(LOT)
+                .on(LOT.ID.eq(SOWING.LOT_ID))
+                .where(SOWING.SEASON.eq(season), SPACE_REQUEST.STATE.ne("withdrawn"))
+                .orderBy(MEMBER.NAME, MEMBER.ID, SOWING.ASKED_AT, SOWING.ID)
+                .fetch(row -> new Fairness.Asking(
+                        row.value2(),
+                        row.value3(),
+                        SpaceRequest.State.named(row.value4()),
+                        choices.getOrDefault(row.value1(), 0),
+                        row.value5() * row.value6(),
+                        got.getOrDefault(row.value1(), 0),
+                        row.value7().isEmpty() ? told.getOrDefault(row.value1(), "") : row.value7()));
+    }
+
+    private Map<UUID, Integer> quarterDays(int season) {
+        Map<UUID, Integer> sums = new HashMap<>();
+        sql.select(STAY.SOWING_ID, STAY.QUARTERS, STAY.FROM_DAY, STAY.TO_DAY)
+                .from(STAY)
+                .join(PLACE)
+                .on(PLACE.ID.eq(STAY.PLACE_ID))
+                .join(SOWING)
+                .on(SOWING.ID.eq(STAY.SOWING_ID))
+                .where(SOWING.SEASON.eq(season), PLACE.KIND.eq("mat"))
+                .forEach(row -> sums.merge(
+                        row.value1(),
+                        row.value2()
+                                * (int) (row.value4().toEpochDay()
+                                        - row.value3().toEpochDay()),
+                        Integer::sum));
+        return sums;
+    }
+
+    /** Why the last publication left a request waiting. */
+    private Map<UUID, String> told() {
+        Map<UUID, String> told = new HashMap<>();
+        sql.select(PLAN_NOTE.SOWING_ID, PLAN_NOTE.WORDS)
+                .from(PLAN_NOTE)
+                .where(PLAN_NOTE.PLACED.isFalse())
+                .orderBy(PLAN_NOTE.MADE_AT)
+                .forEach(row -> told.put(row.value1(), row.value2()));
+        return told;
+    }
+}

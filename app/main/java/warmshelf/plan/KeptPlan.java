@@ -1,0 +1,89 @@
+package warmshelf.plan;
+
+import java.time.OffsetDateTime;
+import java.util.Set;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import warmshelf.allocation.plan.SeasonPlan;
+
+/**
+ * A plan as it is kept.
+ *
+ * @param requests how many it was asked about
+ * @param spentSeconds since the run began
+ * @param freed published stays that it may move
+ * @param publishedBy a name; null while nobody has
+ */
+public record KeptPlan(
+        UUID id,
+        State state,
+        long seed,
+        int seconds,
+        String questionHash,
+        String askedBy,
+        OffsetDateTime askedAt,
+        boolean cancelAsked,
+        int spentSeconds,
+        int requests,
+        int placedAtMost,
+        boolean optimal,
+        SeasonPlan plan,
+        Set<UUID> freed,
+        @Nullable String publishedBy,
+        @Nullable OffsetDateTime publishedAt,
+        int version) {
+
+    /** How far a plan has come. */
+    public enum State {
+        RUNNING("running", "being worked on"),
+        PROPOSED("proposed", "proposed"),
+        LOST("lost", "lost in mid-run, its best plan kept"),
+        FAILED("failed", "failed"),
+        PUBLISHED("published", "published"),
+        UNDONE("undone", "published and undone");
+
+        private final String word;
+        private final String words;
+
+        State(String word, String words) {
+            this.word = word;
+            this.words = words;
+        }
+
+        public String word() {
+            return word;
+        }
+
+        public String words() {
+            return words;
+        }
+
+        static State named(String word) {
+            for (State state : values()) {
+                if (state.word.equals(word)) {
+                    return state;
+                }
+            }
+            throw new IllegalArgumentException("no plan is '" + word + "'");
+        }
+    }
+
+    public boolean isRunning() {
+        return state == State.RUNNING;
+    }
+
+    /** Whether it may be changed by hand and published. */
+    public boolean isOpen() {
+        return state == State.PROPOSED || state == State.LOST;
+    }
+
+    /** How good it is, for people. */
+    public String quality() {
+        int placed = plan.placed().size();
+        String words = "%,d of %,d requests have a place".formatted(placed, requests);
+        if (optimal || placed >= placedAtMost) {
+            return words + "; no plan can place more.";
+        }
+        return "%s; no plan can place more than %,d.".formatted(words, placedAtMost);
+    }
+}

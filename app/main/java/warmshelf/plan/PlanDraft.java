@@ -1,0 +1,92 @@
+package warmshelf.plan;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import warmshelf.allocation.plan.PlacedStay;
+import warmshelf.allocation.plan.PlanChecker;
+import warmshelf.allocation.plan.PlanQuestion;
+import warmshelf.allocation.plan.Refused;
+import warmshelf.allocation.plan.SeasonPlan;
+
+/**
+ * A plan held against the records as they stand now, which may have moved on since it was made: requests that no longer wait
+ * have dropped out of it, those that came in since are not placed, and what is wrong with it now is said in sentences.
+ */
+record PlanDraft(SeasonQuestion asked, SeasonPlan plan, List<String> problems) {
+
+    static PlanDraft of(SeasonQuestion asked, SeasonPlan kept) {
+        PlanQuestion question = asked.question();
+        Set<String> open = new HashSet<>(asked.asked().keySet());
+        List<PlacedStay> placed = kept.placed().stream()
+                .filter(stay -> open.remove(stay.request()))
+                .toList();
+        List<Refused> refused = new ArrayList<>(
+                kept.refused().stream().filter(no -> open.remove(no.request())).toList());
+        question.requests().stream()
+                .filter(request -> open.contains(request.id()))
+                .forEach(request -> refused.add(new Refused(
+                        request.id(),
+                        "It came in after this plan was made.",
+                        "Plan anew, or give it a place by hand.")));
+        return judged(asked, placed, refused, new SetPointDays(question, kept.setPoints()));
+    }
+
+    private static PlanDraft judged(
+            SeasonQuestion asked, List<PlacedStay> placed, List<Refused> refused, SetPointDays setPoints) {
+        setPoints.keepTo(asked.question().fixed(), placed);
+        SeasonPlan plan = new SeasonPlan(placed, setPoints.spans(), refused);
+        return new PlanDraft(asked, plan, PlanChecker.problems(asked.question(), plan));
+    }
+
+    /** Clashes in words that people understand. */
+    List<String> clashes() {
+        return asked.named(problems);
+    }
+
+    Optional<PlacedStay> placed(String request) {
+        return plan.placed().stream()
+                .filter(stay -> stay.request().equals(request))
+                .findFirst();
+    }
+
+    /** Takes a placement out. */
+    PlanDraft without(String request, String reason) {
+        List<Refused> refused = new ArrayList<>(plan.refused());
+        refused.add(new Refused(request, reason, ""));
+        return judged(asked, others(request), refused, new SetPointDays(asked.question(), plan.setPoints()));
+    }
+
+    /**
+     * Puts a request somewhere else, or somewhere at all.
+     *
+     * @param celsius the set-point on days on which the mat has none yet
+     */
+    PlanDraft with(PlacedStay stay, int celsius) {
+        List<PlacedStay> placed = new ArrayList<>(others(stay.request()));
+        SetPointDays setPoints = new SetPointDays(asked.question(), plan.setPoints());
+        // What only the old placement needed is gone before the new one asks for its own.
+        setPoints.keepTo(asked.question().fixed(), placed);
+        setPoints.fill(stay.mat(), stay.days(), celsius);
+        placed.add(stay);
+        List<Refused> refused = plan.refused().stream()
+                .filter(no -> !no.request().equals(stay.request()))
+                .toList();
+        return judged(asked, placed, refused, setPoints);
+    }
+
+    /** What is wrong here and was not wrong before. */
+    List<String> clashesSince(PlanDraft before) {
+        List<String> since = new ArrayList<>(problems);
+        since.removeAll(before.problems);
+        return asked.named(since);
+    }
+
+    private List<PlacedStay> others(String request) {
+        return plan.placed().stream()
+                .filter(stay -> !stay.request().equals(request))
+                .toList();
+    }
+}

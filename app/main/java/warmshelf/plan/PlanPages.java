@@ -1,0 +1,127 @@
+package warmshelf.plan;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import warmshelf.BadInput;
+import warmshelf.allocation.plan.FixedStays;
+import warmshelf.plan.SeasonQuestion.Lying;
+import warmshelf.web.FormReader;
+import warmshelf.web.Pages;
+import warmshelf.web.Refusal;
+import warmshelf.web.Respond;
+import warmshelf.web.Role;
+import warmshelf.web.Visitor;
+
+/** Season plans: starting a run, watching it, looking at what it proposes. */
+final class PlanPages implements Pages {
+    private static final int REFRESH_SECONDS = 3;
+
+    private final PlanStore plans;
+    private final QuestionStore questions;
+    private final PlanJob job;
+    private final PlanDesk desk;
+
+    PlanPages(PlanStore plans, QuestionStore questions, PlanJob job, PlanDesk desk) {
+        this.plans = plans;
+        this.questions = questions;
+        this.job = job;
+        this.desk = desk;
+    }
+
+    @Override
+    public void register(RoutesConfig routes) {
+        routes.get("/plans", this::all, Role.COORDINATOR);
+        routes.post("/plans", this::start, Role.COORDINATOR);
+        routes.get("/plans/{id}", this::one, Role.COORDINATOR);
+        routes.post("/plans/{id}/cancellation", this::cancel, Role.COORDINATOR);
+    }
+
+    private void all(Context ctx) {
+        FormReader form = new FormReader(Map.of("seconds", List.of("30"), "seed", List.of("1")));
+        ctx.render("plan/list.peb", model(ctx, form, Set.of()));
+    }
+
+    private Map<String, Object> model(Context ctx, FormReader form, Set<UUID> ticked) {
+        SeasonQuestion question = questions.question(Set.of(), Visitor.of(ctx).today());
+        Map<String, Object> model = new HashMap<>();
+        model.put("plans", plans.newest());
+        model.put("running", plans.newest().stream().anyMatch(KeptPlan::isRunning));
+        model.put("waiting", question.asked().size());
+        model.put("mats", question.mats().size());
+        model.put("movable", movable(question));
+        model.put("ticked", ticked.stream().map(UUID::toString).collect(Collectors.toSet()));
+        model.put("form", form);
+        model.put(
+                "undoable",
+                plans.lastPublished().map(KeptPlan::id).map(UUID::toString).orElse(""));
+        return model;
+    }
+
+    private static List<Lying> movable(SeasonQuestion question) {
+        return question.lying().values().stream()
+                .filter(lying -> lying.mat() != null && !lying.stay().isBegunBy(question.today()))
+                .toList();
+    }
+
+    private void start(Context ctx) {
+        Visitor visitor = Visitor.of(ctx);
+        StartForm form = new StartForm(ctx.formParamMap());
+        if (!form.reader().ok()) {
+            Respond.again(ctx, "plan/list.peb", model(ctx, form.reader(), new HashSet<>(form.freed())));
+            return;
+        }
+        SeasonQuestion question = questions.question(new HashSet<>(form.freed()), visitor.today());
+        if (question.asked().isEmpty()) {
+            throw Refusal.conflict("No request is waiting, so there is nothing to plan.");
+        }
+        refuseWhatNoPlanCouldMend(question);
+        // Only those that could be freed are kept as freed: what has begun, or is gone, stays as it is.
+        List<UUID> freed = question.asked().values().stream()
+                .flatMap(asked -> Optional.ofNullable(asked.freed()).stream())
+                .map(warmshelf.allocation.Stay::id)
+                .toList();
+        UUID plan = plans.begin(question, freed, form.seed(), form.seconds(), visitor.memberId())
+                .orElseThrow(() -> Refusal.conflict(
+                        "A plan is being worked on already; look at it on the page 'Plan', or stop it first."));
+        job.start(plan, question.question(), form.seed(), form.seconds());
+        Respond.seeOther(ctx, "/plans/" + plan, "The run has begun.");
+    }
+
+    /** Stays that already overload a circuit, say, are told at once rather than by a run that breaks off. */
+    private static void refuseWhatNoPlanCouldMend(SeasonQuestion question) {
+        try {
+            FixedStays.check(question.question());
+        } catch (BadInput broken) {
+            throw Refusal.conflict(
+                    "What lies there already does not hold together, so nothing was planned. " + broken.getMessage());
+        }
+    }
+
+    private void one(Context ctx) {
+        KeptPlan plan = desk.plan(ctx.pathParam("id"));
+        if (plan.isRunning()) {
+            ctx.header("Refresh", String.valueOf(REFRESH_SECONDS));
+            ctx.render("plan/running.peb", Map.of("plan", plan));
+            return;
+        }
+        ctx.render("plan/show.peb", desk.model(plan, Visitor.of(ctx), List.of(), List.of()));
+    }
+
+    private void cancel(Context ctx) {
+        KeptPlan plan = desk.plan(ctx.pathParam("id"));
+        if (!plan.isRunning()) {
+            throw Refusal.conflict("This plan is not being worked on any more; it is %s."
+                    .formatted(plan.state().words()));
+        }
+        plans.askToStop(plan.id(), Visitor.of(ctx).memberId());
+        Respond.seeOther(ctx, "/plans/" + plan.id(), "It stops within a few seconds and keeps the best plan so far.");
+    }
+}

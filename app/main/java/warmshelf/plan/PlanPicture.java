@@ -1,0 +1,142 @@
+package warmshelf.plan;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import warmshelf.allocation.MatSpace;
+import warmshelf.allocation.Slot;
+import warmshelf.allocation.plan.PlacedStay;
+import warmshelf.allocation.plan.SetPointSpan;
+
+/**
+ * The plan drawn: for each mat its places down, days across, in CSS pixels. What is proposed carries a mark and a dashed edge,
+ * what is published has a plain one.
+ */
+public record PlanPicture(int width, int height, List<Week> weeks, List<Band> bands) {
+    private static final int DAY = 14;
+    private static final int QUARTER = 18;
+    private static final int TITLE = 22;
+    private static final int GAP = 10;
+    private static final int LEAST_DAYS = 28;
+    private static final int MOST_DAYS = 200;
+    private static final double LETTER = 6.4;
+
+    /** A Monday. */
+    public record Week(int x, LocalDate monday) {}
+
+    /** A mat: its set-points in a strip on top, its places below. */
+    public record Band(String name, int y, int height, List<Warm> warm, List<Row> rows) {}
+
+    /** Days at one set-point. */
+    public record Warm(int x, int width, int celsius, String style) {}
+
+    /** A place. */
+    public record Row(int number, int y, int height, List<Bar> bars) {}
+
+    /** A stay; {@code words} say all of it. */
+    public record Bar(int x, int y, int width, int height, boolean proposed, String text, String words) {}
+
+    static PlanPicture of(PlanDraft draft) {
+        LocalDate from = draft.asked().today();
+        int days = LEAST_DAYS;
+        for (SetPointSpan span : draft.plan().setPoints()) {
+            days = Math.max(days, (int) (span.days().to().toEpochDay() - from.toEpochDay()));
+        }
+        return new Drawing(draft, from, Math.min(days, MOST_DAYS)).draw();
+    }
+
+    private record Drawing(PlanDraft draft, LocalDate from, int days) {
+        PlanPicture draw() {
+            List<Band> bands = new ArrayList<>();
+            int y = 0;
+            for (MatSpace mat : draft.asked().mats().values()) {
+                Band band = band(mat, y);
+                bands.add(band);
+                y += band.height() + GAP;
+            }
+            List<Week> weeks = IntStream.range(0, days)
+                    .filter(day -> from.plusDays(day).getDayOfWeek() == java.time.DayOfWeek.MONDAY)
+                    .mapToObj(day -> new Week(day * DAY, from.plusDays(day)))
+                    .toList();
+            return new PlanPicture(days * DAY, y, weeks, bands);
+        }
+
+        private Band band(MatSpace mat, int top) {
+            List<Row> rows = new ArrayList<>();
+            int y = top + TITLE;
+            for (int place = 1; place <= mat.places().size(); place++) {
+                Row row = row(mat, place, y);
+                rows.add(row);
+                y += row.height();
+            }
+            List<Warm> warm = draft.plan().setPoints().stream()
+                    .filter(span -> span.mat().equals(mat.name())
+                            && x(span.days().to()) > x(span.days().from()))
+                    .map(span -> new Warm(
+                            x(span.days().from()),
+                            x(span.days().to()) - x(span.days().from()),
+                            span.celsius(),
+                            style(span.celsius())))
+                    .toList();
+            return new Band(mat.name(), top, y - top, warm, rows);
+        }
+
+        private Row row(MatSpace mat, int place, int y) {
+            List<Bar> bars = new ArrayList<>();
+            draft.asked().lying().values().stream()
+                    .filter(lying -> mat.name().equals(lying.mat()) && lying.place() == place)
+                    .forEach(lying -> bars.add(bar(
+                            y,
+                            lying.stay().slot(),
+                            lying.stay().from(),
+                            lying.stay().to(),
+                            false,
+                            lying.title())));
+            for (PlacedStay stay : draft.plan().placed()) {
+                if (stay.mat().equals(mat.name()) && stay.place() == place) {
+                    bars.add(bar(
+                            y,
+                            stay.slot(),
+                            stay.days().from(),
+                            stay.days().to(),
+                            true,
+                            PlanView.title(draft, stay.request())));
+                }
+            }
+            return new Row(place, y, 4 * QUARTER, bars);
+        }
+
+        private Bar bar(int rowY, Slot slot, LocalDate first, LocalDate afterLast, boolean proposed, String title) {
+            int width = Math.max(4, x(afterLast) - x(first) - 2);
+            String mark = proposed ? "◇ " : "";
+            String words = "%s: %s, %s, %s to %s"
+                    .formatted(proposed ? "proposed" : "published", title, slot.words(), first, afterLast.minusDays(1));
+            return new Bar(
+                    x(first) + 1,
+                    rowY + (slot.firstQuarter() - 1) * QUARTER + 1,
+                    width,
+                    slot.quarters() * QUARTER - 2,
+                    proposed,
+                    fit(mark + title, width - 8),
+                    words);
+        }
+
+        private static String fit(String text, int width) {
+            int letters = (int) (width / LETTER);
+            if (text.length() <= letters) {
+                return text;
+            }
+            return letters < 2 ? "" : text.substring(0, letters - 1) + "…";
+        }
+
+        private int x(LocalDate day) {
+            long index = day.toEpochDay() - from.toEpochDay();
+            return (int) Math.max(0, Math.min(days, index)) * DAY;
+        }
+
+        private static String style(int celsius) {
+            return warmshelf.shelf.Warmth.of(celsius).style();
+        }
+    }
+}

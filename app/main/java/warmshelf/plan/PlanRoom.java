@@ -1,0 +1,66 @@
+package warmshelf.plan;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.Map;
+import warmshelf.request.PlacementStore;
+import warmshelf.sowing.SowingStores;
+import warmshelf.web.Aside;
+import warmshelf.web.Pages;
+import warmshelf.web.Visitor;
+
+/** Season plans, wired; and what they add to the pages of other rooms. */
+public final class PlanRoom {
+    private static final Duration BEAT = Duration.ofSeconds(3);
+
+    private final SowingStores stores;
+    private final RankStore ranks;
+    private final NoteStore notes;
+    private final WaitingList waiting;
+
+    public PlanRoom(SowingStores stores) {
+        this.stores = stores;
+        ranks = new RankStore(stores.database(), stores.audit());
+        notes = new NoteStore(stores.database(), stores.audit());
+        waiting = new WaitingList(stores, new FreedStore(stores.database()));
+    }
+
+    public List<Pages> pages(PlacementStore placements) {
+        PlanStore plans = new PlanStore(stores.database(), stores.audit());
+        QuestionStore questions = new QuestionStore(stores, ranks);
+        PlanDesk desk = new PlanDesk(plans, questions);
+        return List.of(
+                // before the pages whose address holds an id in the same place
+                new FairnessPages(new FairnessStore(stores.database()), ranks),
+                new MatOutPages(new MatOutStore(stores.database(), stores.audit()), stores.space()),
+                new PlanPages(plans, questions, new PlanJob(plans, new SearchPlanner(), BEAT), desk),
+                new EditPages(plans, desk),
+                new PublishPages(plans, desk, new PublishStore(stores, plans, notes)),
+                new OwnPages(ranks, notes, waiting, placements));
+    }
+
+    /** What Today tells a member of the last publication. */
+    public Aside today() {
+        return visitor -> Map.of("planNotes", notes.ofMember(visitor.memberId()));
+    }
+
+    /** What My sowings adds: notes, freed places, and which request is the first choice. */
+    public Aside ownSowings() {
+        return visitor -> Map.of(
+                "planNotes",
+                notes.ofMember(visitor.memberId()),
+                "freedPlaces",
+                waiting.ofMember(visitor.memberId(), visitor.today()),
+                "choices",
+                ranks.choices());
+    }
+
+    /** Who waits and fits into freed room. */
+    public Aside requests() {
+        return this::freedPlaces;
+    }
+
+    private Map<String, Object> freedPlaces(Visitor visitor) {
+        return Map.of("freedPlaces", waiting.all(visitor.today()));
+    }
+}

@@ -1,0 +1,302 @@
+package warmshelf.plan;
+
+import static warmshelf.db.generated.Tables.MEMBER;
+import static warmshelf.db.generated.Tables.SEASON_PLAN;
+import static warmshelf.db.generated.Tables.SEASON_PLAN_EDIT;
+import static warmshelf.db.generated.Tables.SEASON_PLAN_FREED;
+
+import java.time.Duration;
+import java.time.OffsetDateTime;
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import org.jooq.Condition;
+import org.jooq.DSLContext;
+import org.jooq.Record;
+import org.jooq.exception.DataAccessException;
+import org.jooq.impl.DSL;
+import warmshelf.allocation.plan.SeasonPlan;
+import warmshelf.db.Audit;
+import warmshelf.db.Database;
+
+/**
+ * Keeps plans. One run at a time has the turn, by a key in the database, so that two coordinators or two nodes never run two;
+ * a run that has not said for a minute that it is alive has lost its turn.
+ */
+final class PlanStore {
+    static final Duration SILENCE = Duration.ofMinutes(1);
+
+    private static final String TURN = "season";
+    private static final int LONGEST_WORDS = 400;
+    private static final int PLANS_LISTED = 30;
+
+    private final DSLContext sql;
+    private final Audit audit;
+
+    PlanStore(Database database, Audit audit) {
+        this.sql = database.sql();
+        this.audit = audit;
+    }
+
+    /** A change made by hand; {@code version} is the one it led to. */
+    record Edit(int version, String words, String by) {}
+
+    /**
+     * Takes the turn for a run.
+     *
+     * @return empty when another run has it
+     */
+    Optional<UUID> begin(SeasonQuestion question, Collection<UUID> freed, long seed, int seconds, UUID by) {
+        UUID id = UUID.randomUUID();
+        try {
+            sql.transaction(inside -> {
+                DSLContext tx = inside.dsl();
+                loseSilent(tx);
+                insert(tx, id, question, seed, seconds, by);
+                freed.forEach(stay -> tx.insertInto(SEASON_PLAN_FREED)
+                        .set(SEASON_PLAN_FREED.PLAN_ID, id)
+                        .set(SEASON_PLAN_FREED.STAY_ID, stay)
+                        .execute());
+                audit.write(tx, by, "plan season", "plan", id, "seed %d, %d seconds".formatted(seed, seconds));
+            });
+        } catch (DataAccessException refused) {
+            if (refused.sqlState().startsWith("23") && turnIsTaken()) {
+                return Optional.empty();
+            }
+            throw refused;
+        }
+        return Optional.of(id);
+    }
+
+    private boolean turnIsTaken() {
+        return sql.fetchExists(SEASON_PLAN, SEASON_PLAN.RUNNING.eq(TURN));
+    }
+
+    private void insert(DSLContext tx, UUID id, SeasonQuestion question, long seed, int seconds, UUID by) {
+        int requests = question.asked().size();
+        tx.insertInto(SEASON_PLAN)
+                .set(SEASON_PLAN.ID, id)
+                .set(SEASON_PLAN.STATE, KeptPlan.State.RUNNING.word())
+                .set(SEASON_PLAN.RUNNING, TURN)
+                .set(SEASON_PLAN.SEED, seed)
+                .set(SEASON_PLAN.SECONDS, seconds)
+                .set(SEASON_PLAN.QUESTION_HASH, question.hash())
+                .set(SEASON_PLAN.ASKED_BY, by)
+                .set(SEASON_PLAN.ASKED_AT, audit.now())
+                .set(SEASON_PLAN.BEAT_AT, audit.now())
+                .set(SEASON_PLAN.CANCEL_ASKED, false)
+                .set(SEASON_PLAN.SPENT_SECONDS, 0)
+                .set(SEASON_PLAN.REQUESTS, requests)
+                .set(SEASON_PLAN.PLACED_AT_MOST, requests)
+                .set(SEASON_PLAN.OPTIMAL, false)
+                .set(SEASON_PLAN.PLAN, PlanJson.write(PlanJson.NOTHING))
+                .set(SEASON_PLAN.VERSION, 1)
+                .execute();
+    }
+
+    /** Runs that fell silent lose their turn and keep their best plan. */
+    private void loseSilent(DSLContext tx) {
+        tx.update(SEASON_PLAN)
+                .set(SEASON_PLAN.STATE, KeptPlan.State.LOST.word())
+                .setNull(SEASON_PLAN.RUNNING)
+                .where(SEASON_PLAN.RUNNING.eq(TURN), SEASON_PLAN.BEAT_AT.lt(silentSince()))
+                .execute();
+    }
+
+    private OffsetDateTime silentSince() {
+        return audit.now().minus(SILENCE);
+    }
+
+    /**
+     * Says that a run is alive.
+     *
+     * @return false when it has lost its turn or is asked to stop
+     */
+    boolean beat(UUID id, int spentSeconds) {
+        sql.update(SEASON_PLAN)
+                .set(SEASON_PLAN.BEAT_AT, audit.now())
+                .set(SEASON_PLAN.SPENT_SECONDS, spentSeconds)
+                .where(SEASON_PLAN.ID.eq(id), SEASON_PLAN.RUNNING.eq(TURN))
+                .execute();
+        return sql.fetchExists(
+                SEASON_PLAN, SEASON_PLAN.ID.eq(id), SEASON_PLAN.RUNNING.eq(TURN), SEASON_PLAN.CANCEL_ASKED.isFalse());
+    }
+
+    /** Keeps the best plan so far of a run that has its turn. */
+    void keepBest(UUID id, Planner.Progress progress) {
+        sql.update(SEASON_PLAN)
+                .set(SEASON_PLAN.PLAN, PlanJson.write(progress.best()))
+                .set(SEASON_PLAN.PLACED_AT_MOST, progress.placedAtMost())
+                .where(SEASON_PLAN.ID.eq(id), SEASON_PLAN.RUNNING.eq(TURN))
+                .execute();
+    }
+
+    /** The run is over; what it found is proposed. A run that has lost its turn changes nothing. */
+    void finish(UUID id, Planner.Found found, int spentSeconds) {
+        sql.update(SEASON_PLAN)
+                .set(SEASON_PLAN.STATE, KeptPlan.State.PROPOSED.word())
+                .setNull(SEASON_PLAN.RUNNING)
+                .set(SEASON_PLAN.PLAN, PlanJson.write(found.plan()))
+                .set(SEASON_PLAN.PLACED_AT_MOST, found.placedAtMost())
+                .set(SEASON_PLAN.OPTIMAL, found.optimal())
+                .set(SEASON_PLAN.SPENT_SECONDS, spentSeconds)
+                .where(SEASON_PLAN.ID.eq(id), SEASON_PLAN.RUNNING.eq(TURN))
+                .execute();
+    }
+
+    /** The run broke off by a fault of the program. */
+    void fail(UUID id) {
+        sql.update(SEASON_PLAN)
+                .set(SEASON_PLAN.STATE, KeptPlan.State.FAILED.word())
+                .setNull(SEASON_PLAN.RUNNING)
+                .where(SEASON_PLAN.ID.eq(id), SEASON_PLAN.RUNNING.eq(TURN))
+                .execute();
+    }
+
+    /** Asks a run to stop with the best it has. */
+    void askToStop(UUID id, UUID by) {
+        sql.transaction(inside -> {
+            int asked = inside.dsl()
+                    .update(SEASON_PLAN)
+                    .set(SEASON_PLAN.CANCEL_ASKED, true)
+                    .where(SEASON_PLAN.ID.eq(id), SEASON_PLAN.RUNNING.eq(TURN))
+                    .execute();
+            if (asked == 1) {
+                audit.write(inside.dsl(), by, "stop plan", "plan", id, "");
+            }
+        });
+    }
+
+    /**
+     * Keeps a plan changed by hand, if nobody else changed it since that version.
+     *
+     * @return false when somebody did, or it is not open any more
+     */
+    boolean change(UUID id, int version, SeasonPlan plan, String words, UUID by) {
+        String kept = words.length() <= LONGEST_WORDS ? words : words.substring(0, LONGEST_WORDS);
+        return sql.transactionResult(inside -> {
+            DSLContext tx = inside.dsl();
+            loseSilent(tx);
+            int changed = tx.update(SEASON_PLAN)
+                    .set(SEASON_PLAN.PLAN, PlanJson.write(plan))
+                    .set(SEASON_PLAN.VERSION, version + 1)
+                    .where(SEASON_PLAN.ID.eq(id), SEASON_PLAN.VERSION.eq(version), open())
+                    .execute();
+            if (changed == 0) {
+                return false;
+            }
+            tx.insertInto(SEASON_PLAN_EDIT)
+                    .set(SEASON_PLAN_EDIT.PLAN_ID, id)
+                    .set(SEASON_PLAN_EDIT.VERSION, version + 1)
+                    .set(SEASON_PLAN_EDIT.WORDS, kept)
+                    .set(SEASON_PLAN_EDIT.MADE_BY, by)
+                    .set(SEASON_PLAN_EDIT.MADE_AT, audit.now())
+                    .execute();
+            audit.write(tx, by, "change plan", "plan", id, kept);
+            return true;
+        });
+    }
+
+    /** Takes a plan of that version for publication, within the caller's transaction. */
+    boolean publish(DSLContext tx, UUID id, int version, UUID by) {
+        loseSilent(tx);
+        int changed = tx.update(SEASON_PLAN)
+                .set(SEASON_PLAN.STATE, KeptPlan.State.PUBLISHED.word())
+                .set(SEASON_PLAN.PUBLISHED_BY, by)
+                .set(SEASON_PLAN.PUBLISHED_AT, audit.now())
+                .set(SEASON_PLAN.VERSION, version + 1)
+                .where(SEASON_PLAN.ID.eq(id), SEASON_PLAN.VERSION.eq(version), open())
+                .execute();
+        return changed == 1;
+    }
+
+    /** Marks the last publication as undone, within the caller's transaction. */
+    boolean undo(DSLContext tx, UUID id, UUID by) {
+        int changed = tx.update(SEASON_PLAN)
+                .set(SEASON_PLAN.STATE, KeptPlan.State.UNDONE.word())
+                .set(SEASON_PLAN.UNDONE_BY, by)
+                .set(SEASON_PLAN.UNDONE_AT, audit.now())
+                .set(SEASON_PLAN.VERSION, SEASON_PLAN.VERSION.plus(1))
+                .where(SEASON_PLAN.ID.eq(id), SEASON_PLAN.STATE.eq(KeptPlan.State.PUBLISHED.word()))
+                .execute();
+        return changed == 1;
+    }
+
+    private static Condition open() {
+        return SEASON_PLAN.STATE.in(KeptPlan.State.PROPOSED.word(), KeptPlan.State.LOST.word());
+    }
+
+    /** What was changed by hand after a version, the oldest first. */
+    List<Edit> editsSince(UUID id, int version) {
+        return sql.select(SEASON_PLAN_EDIT.VERSION, SEASON_PLAN_EDIT.WORDS, MEMBER.NAME)
+                .from(SEASON_PLAN_EDIT)
+                .join(MEMBER)
+                .on(MEMBER.ID.eq(SEASON_PLAN_EDIT.MADE_BY))
+                .where(SEASON_PLAN_EDIT.PLAN_ID.eq(id), SEASON_PLAN_EDIT.VERSION.gt(version))
+                .orderBy(SEASON_PLAN_EDIT.VERSION)
+                .fetch(row -> new Edit(row.value1(), row.value2(), row.value3()));
+    }
+
+    Optional<KeptPlan> find(UUID id) {
+        return plans(SEASON_PLAN.ID.eq(id)).stream().findFirst();
+    }
+
+    /** The newest first. */
+    List<KeptPlan> newest() {
+        return plans(DSL.noCondition());
+    }
+
+    /** The publication that would be undone: the last that was not. */
+    Optional<KeptPlan> lastPublished() {
+        return plans(SEASON_PLAN.STATE.eq(KeptPlan.State.PUBLISHED.word())).stream()
+                .max(java.util.Comparator.comparing(plan -> java.util.Objects.requireNonNull(plan.publishedAt())));
+    }
+
+    private List<KeptPlan> plans(Condition which) {
+        var publisher = MEMBER.as("publisher");
+        return sql.select(SEASON_PLAN.asterisk(), MEMBER.NAME, publisher.NAME)
+                .from(SEASON_PLAN)
+                .join(MEMBER)
+                .on(MEMBER.ID.eq(SEASON_PLAN.ASKED_BY))
+                .leftJoin(publisher)
+                .on(publisher.ID.eq(SEASON_PLAN.PUBLISHED_BY))
+                .where(which)
+                .orderBy(SEASON_PLAN.ASKED_AT.desc(), SEASON_PLAN.ID)
+                .limit(PLANS_LISTED)
+                .fetch(found -> plan(found, found.get(publisher.NAME)));
+    }
+
+    private KeptPlan plan(Record found, @org.jspecify.annotations.Nullable String publisher) {
+        UUID id = found.get(SEASON_PLAN.ID);
+        KeptPlan.State kept = KeptPlan.State.named(found.get(SEASON_PLAN.STATE));
+        boolean silent = found.get(SEASON_PLAN.BEAT_AT).isBefore(silentSince());
+        return new KeptPlan(
+                id,
+                kept == KeptPlan.State.RUNNING && silent ? KeptPlan.State.LOST : kept,
+                found.get(SEASON_PLAN.SEED),
+                found.get(SEASON_PLAN.SECONDS),
+                found.get(SEASON_PLAN.QUESTION_HASH),
+                found.get(MEMBER.NAME),
+                found.get(SEASON_PLAN.ASKED_AT),
+                found.get(SEASON_PLAN.CANCEL_ASKED),
+                found.get(SEASON_PLAN.SPENT_SECONDS),
+                found.get(SEASON_PLAN.REQUESTS),
+                found.get(SEASON_PLAN.PLACED_AT_MOST),
+                found.get(SEASON_PLAN.OPTIMAL),
+                PlanJson.read(found.get(SEASON_PLAN.PLAN)),
+                freed(id),
+                publisher,
+                found.get(SEASON_PLAN.PUBLISHED_AT),
+                found.get(SEASON_PLAN.VERSION));
+    }
+
+    private Set<UUID> freed(UUID plan) {
+        return new HashSet<>(sql.select(SEASON_PLAN_FREED.STAY_ID)
+                .from(SEASON_PLAN_FREED)
+                .where(SEASON_PLAN_FREED.PLAN_ID.eq(plan))
+                .fetch(SEASON_PLAN_FREED.STAY_ID));
+    }
+}

@@ -1,0 +1,147 @@
+package warmshelf.plan;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+import warmshelf.allocation.Stay;
+import warmshelf.allocation.plan.PlacedStay;
+import warmshelf.allocation.plan.Refused;
+import warmshelf.allocation.plan.SetPointSpan;
+import warmshelf.plan.SeasonQuestion.Asked;
+
+/** A proposed plan beside what is published, in words: by member and by mat. */
+public record PlanView(List<Member> members, List<MatDays> mats, List<String> clashes, PlanPicture picture) {
+
+    /** One member's lines. */
+    public record Member(String name, List<Line> lines) {}
+
+    /**
+     * What becomes of one request.
+     *
+     * @param what 'gets a place', 'moves', 'keeps its place', 'loses its place' or 'waits'
+     * @param where in words; empty while it waits
+     * @param shiftDays after, or negative before, its ideal start
+     * @param before where it lies as published; null: nowhere
+     */
+    public record Line(
+            String requestId,
+            String title,
+            String what,
+            String where,
+            int shiftDays,
+            @Nullable String before,
+            String reason,
+            String change) {
+        public boolean isPlaced() {
+            return !where.isEmpty();
+        }
+
+        public int shift() {
+            return Math.abs(shiftDays);
+        }
+    }
+
+    /** A mat's set-points; {@code places} in words for those who do not see the picture. */
+    public record MatDays(String name, String where, List<SetPointSpan> spans, List<Lies> lies) {}
+
+    /** Something on a mat. */
+    public record Lies(String title, int place, String part, LocalDate from, LocalDate to, boolean proposed) {}
+
+    static PlanView of(PlanDraft draft) {
+        Map<String, PlacedStay> placed = new HashMap<>();
+        draft.plan().placed().forEach(stay -> placed.put(stay.request(), stay));
+        Map<String, Refused> refused = new HashMap<>();
+        draft.plan().refused().forEach(no -> refused.put(no.request(), no));
+        Map<String, List<Line>> byMember = new TreeMap<>();
+        for (Asked asked : draft.asked().asked().values()) {
+            PlacedStay stay = placed.get(asked.wanted().id());
+            Refused no = refused.get(asked.wanted().id());
+            Line line = stay != null ? placedLine(asked, stay) : waitingLine(draft.asked(), asked, no);
+            byMember.computeIfAbsent(asked.sowing().grower().name(), none -> new ArrayList<>())
+                    .add(line);
+        }
+        List<Member> members = byMember.entrySet().stream()
+                .map(member -> new Member(member.getKey(), member.getValue()))
+                .toList();
+        return new PlanView(members, mats(draft), draft.clashes(), PlanPicture.of(draft));
+    }
+
+    private static Line placedLine(Asked asked, PlacedStay stay) {
+        String where = PlanWords.where(stay);
+        @Nullable String before = before(asked.freed());
+        boolean same = asked.freed() != null
+                && before != null
+                && before.endsWith("mat %s · place %d, %s, %s"
+                        .formatted(
+                                stay.mat(),
+                                stay.place(),
+                                stay.slot().words(),
+                                days(stay.days().from(), stay.days().to())));
+        String what = before == null ? "gets a place" : same ? "keeps its place" : "moves";
+        int shift =
+                (int) (stay.days().from().toEpochDay() - asked.request().ideal().toEpochDay());
+        return new Line(asked.wanted().id(), asked.sowing().title(), what, where, shift, before, "", "");
+    }
+
+    private static Line waitingLine(SeasonQuestion question, Asked asked, @Nullable Refused no) {
+        @Nullable String before = before(asked.freed());
+        String what = before == null ? "waits" : "loses its place";
+        String reason = no == null ? "" : question.named(no.reason());
+        String change = no == null ? "" : question.named(no.change());
+        return new Line(asked.wanted().id(), asked.sowing().title(), what, "", 0, before, reason, change);
+    }
+
+    private static @Nullable String before(@Nullable Stay freed) {
+        return freed == null ? null : freed.where() + ", " + days(freed.from(), freed.to());
+    }
+
+    private static String days(LocalDate from, LocalDate to) {
+        return "%s to %s".formatted(warmshelf.web.DayWords.day(from), warmshelf.web.DayWords.day(to.minusDays(1)));
+    }
+
+    private static List<MatDays> mats(PlanDraft draft) {
+        SeasonQuestion asked = draft.asked();
+        return asked.mats().values().stream()
+                .map(mat -> new MatDays(
+                        mat.name(),
+                        mat.where(),
+                        draft.plan().setPoints().stream()
+                                .filter(span -> span.mat().equals(mat.name()))
+                                .toList(),
+                        lies(draft, mat.name())))
+                .toList();
+    }
+
+    static List<Lies> lies(PlanDraft draft, String mat) {
+        List<Lies> lies = new ArrayList<>();
+        draft.asked().lying().values().stream()
+                .filter(lying -> mat.equals(lying.mat()))
+                .forEach(lying -> lies.add(new Lies(
+                        lying.title(),
+                        lying.place(),
+                        lying.stay().slot().words(),
+                        lying.stay().from(),
+                        lying.stay().to().minusDays(1),
+                        false)));
+        draft.plan().placed().stream()
+                .filter(stay -> stay.mat().equals(mat))
+                .forEach(stay -> lies.add(new Lies(
+                        title(draft, stay.request()),
+                        stay.place(),
+                        stay.slot().words(),
+                        stay.days().from(),
+                        stay.days().to().minusDays(1),
+                        true)));
+        lies.sort(java.util.Comparator.comparingInt(Lies::place).thenComparing(Lies::from));
+        return lies;
+    }
+
+    static String title(PlanDraft draft, String request) {
+        Asked asked = draft.asked().asked().get(request);
+        return asked == null ? "" : asked.title();
+    }
+}

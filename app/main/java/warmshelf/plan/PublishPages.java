@@ -1,0 +1,96 @@
+package warmshelf.plan;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.util.ArrayList;
+import java.util.List;
+import warmshelf.allocation.SpaceClash;
+import warmshelf.web.FormReader;
+import warmshelf.web.Pages;
+import warmshelf.web.Refusal;
+import warmshelf.web.Respond;
+import warmshelf.web.Role;
+import warmshelf.web.Visitor;
+
+/** Publishing a plan, and taking the last publication back. */
+final class PublishPages implements Pages {
+    private final PlanStore plans;
+    private final PlanDesk desk;
+    private final PublishStore publications;
+
+    PublishPages(PlanStore plans, PlanDesk desk, PublishStore publications) {
+        this.plans = plans;
+        this.desk = desk;
+        this.publications = publications;
+    }
+
+    @Override
+    public void register(RoutesConfig routes) {
+        routes.post("/plans/{id}/publication", this::publish, Role.COORDINATOR);
+        routes.post("/plans/{id}/undoing", this::undo, Role.COORDINATOR);
+    }
+
+    private void publish(Context ctx) {
+        Visitor visitor = Visitor.of(ctx);
+        KeptPlan plan = desk.open(ctx.pathParam("id"));
+        FormReader form = new FormReader(ctx.formParamMap());
+        int version = form.wholeNumber("version", "The plan's version", 1, Integer.MAX_VALUE - 1);
+        if (!form.ok()) {
+            throw Refusal.of(
+                    HttpStatus.UNPROCESSABLE_CONTENT,
+                    String.join(" ", form.problems().values()));
+        }
+        PlanDraft draft = desk.draft(plan, visitor);
+        if (!draft.problems().isEmpty()) {
+            notPublished(ctx, plan, draft.clashes(), List.of());
+            return;
+        }
+        try {
+            if (!publications.publish(plan.id(), version, draft, visitor.memberId())) {
+                notPublished(
+                        ctx,
+                        plan,
+                        List.of("Somebody changed this plan after you opened it."),
+                        plans.editsSince(plan.id(), version));
+                return;
+            }
+        } catch (SpaceClash clash) {
+            notPublished(ctx, plan, List.of(clash.sentence()), List.of());
+            return;
+        }
+        Respond.seeOther(
+                ctx,
+                "/plans/" + plan.id(),
+                "Published: %d placed, %d told that they wait."
+                        .formatted(
+                                draft.plan().placed().size(),
+                                draft.plan().refused().size()));
+    }
+
+    private void notPublished(Context ctx, KeptPlan plan, List<String> why, List<PlanStore.Edit> changes) {
+        List<String> problems = new ArrayList<>(List.of("Nothing was published."));
+        problems.addAll(why);
+        ctx.status(HttpStatus.CONFLICT)
+                .render(
+                        "plan/show.peb",
+                        desk.model(desk.plan(plan.id().toString()), Visitor.of(ctx), problems, changes));
+    }
+
+    private void undo(Context ctx) {
+        Visitor visitor = Visitor.of(ctx);
+        KeptPlan plan = desk.plan(ctx.pathParam("id"));
+        if (plans.lastPublished().filter(last -> last.id().equals(plan.id())).isEmpty()) {
+            throw Refusal.conflict("Only the last publication can be undone.");
+        }
+        PublishStore.Undone undone = publications
+                .undo(plan.id(), visitor.today(), visitor.memberId())
+                .orElseThrow(
+                        () -> Refusal.conflict("All that this plan placed has begun or ended, so nothing is undone."));
+        String kept = undone.begun().isEmpty()
+                ? ""
+                : " What has begun stays: %s.".formatted(String.join(", ", undone.begun()));
+        Respond.seeOther(
+                ctx, "/plans/" + plan.id(), "Undone: %d wait for a place again.%s".formatted(undone.waiting(), kept));
+    }
+}

@@ -1,0 +1,231 @@
+package warmshelf.plan;
+
+import static warmshelf.db.generated.Tables.MAT;
+import static warmshelf.db.generated.Tables.MAT_OUT;
+import static warmshelf.db.generated.Tables.PLACE;
+import static warmshelf.db.generated.Tables.QUARTER_DAY;
+import static warmshelf.db.generated.Tables.RACK;
+import static warmshelf.db.generated.Tables.SHELF;
+import static warmshelf.db.generated.Tables.SITE;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jooq.DSLContext;
+import org.jooq.impl.DSL;
+import warmshelf.allocation.Band;
+import warmshelf.allocation.MatSpace;
+import warmshelf.allocation.SpaceRequest;
+import warmshelf.allocation.Stay;
+import warmshelf.allocation.StayBookStore;
+import warmshelf.allocation.plan.DayRange;
+import warmshelf.allocation.plan.Feed;
+import warmshelf.allocation.plan.LitShelf;
+import warmshelf.allocation.plan.Mat;
+import warmshelf.allocation.plan.PlanQuestion;
+import warmshelf.plan.SeasonQuestion.Asked;
+import warmshelf.plan.SeasonQuestion.Lying;
+import warmshelf.shelf.Circuit;
+import warmshelf.sowing.Sowing;
+import warmshelf.sowing.SowingStores;
+
+/** Puts the question of a season plan together from the group's records. */
+final class QuestionStore {
+    private final DSLContext sql;
+    private final SowingStores stores;
+    private final RankStore ranks;
+
+    QuestionStore(SowingStores stores, RankStore ranks) {
+        this.sql = stores.database().sql();
+        this.stores = stores;
+        this.ranks = ranks;
+    }
+
+    /** Where a place is. */
+    private record Spot(String surface, boolean lit, int number) {}
+
+    /** What the rows of a stay's days say. */
+    private record Warm(Band band, Band setPoints) {}
+
+    /**
+     * Everything that waits, around everything that lies or is published from a day on.
+     *
+     * @param freed published stays that may be moved; those that have begun by then stay fixed all the same
+     */
+    SeasonQuestion question(Set<UUID> freed, LocalDate today) {
+        List<Stay> stays = StayBookStore.lastingAfter(sql, today);
+        List<SpaceRequest> waiting = stores.requests().waiting();
+        Map<UUID, Sowing> sowings = sowings(stays, waiting);
+        Map<String, MatSpace> mats = new LinkedHashMap<>();
+        stores.space().mats().forEach(mat -> mats.put(mat.name(), mat));
+        RequestsAsked requests = new RequestsAsked(stores.planner(), ranks.choices(), mats.values(), today);
+        Map<String, Asked> asked = new LinkedHashMap<>();
+        waiting.forEach(request -> {
+            Sowing sowing = sowings.get(request.sowingId());
+            if (sowing != null && !sowing.stage().isOver()) {
+                asked.put(request.sowingId().toString(), requests.asked(sowing, request, null));
+            }
+        });
+        Set<UUID> moving = new HashSet<>();
+        for (Stay stay : movable(stays, freed, today)) {
+            Sowing sowing = sowings.get(stay.sowingId());
+            SpaceRequest request = stores.requests().find(stay.sowingId()).orElse(null);
+            if (sowing != null && request != null && request.state() == SpaceRequest.State.PLACED) {
+                moving.add(stay.id());
+                asked.put(stay.sowingId().toString(), requests.asked(sowing, request, stay));
+            }
+        }
+        stays.removeIf(stay -> moving.contains(stay.id()));
+        return around(asked, stays, sowings, mats, today);
+    }
+
+    private static List<Stay> movable(List<Stay> stays, Set<UUID> freed, LocalDate today) {
+        return stays.stream()
+                .filter(stay -> freed.contains(stay.id()) && stay.isOnMat() && !stay.isBegunBy(today))
+                .toList();
+    }
+
+    private SeasonQuestion around(
+            Map<String, Asked> asked,
+            List<Stay> stays,
+            Map<UUID, Sowing> sowings,
+            Map<String, MatSpace> mats,
+            LocalDate today) {
+        Map<UUID, Spot> spots = spots();
+        Map<UUID, Warm> warm = warm(today);
+        FixedAround fixed = new FixedAround();
+        Map<String, Lying> lying = new LinkedHashMap<>();
+        for (Stay stay : stays) {
+            Spot spot = spots.get(stay.placeId());
+            Sowing sowing = sowings.get(stay.sowingId());
+            if (spot == null || sowing == null) {
+                continue;
+            }
+            Warm rows = warm.get(stay.id());
+            fixed.add(
+                    stay,
+                    spot.surface(),
+                    spot.number(),
+                    rows == null ? null : rows.band(),
+                    rows == null ? null : rows.setPoints());
+            lying.put(stay.id().toString(), new Lying(stay, sowing, spot.lit() ? null : spot.surface(), spot.number()));
+        }
+        DayRange days = RequestsAsked.days(today, asked.values(), stays);
+        PlanQuestion question = new PlanQuestion(
+                days,
+                circuits(),
+                planMats(mats, days),
+                litShelves(spots.values()),
+                fixed.stays(),
+                asked.values().stream().map(Asked::wanted).toList());
+        return new SeasonQuestion(question, asked, lying, mats);
+    }
+
+    private Map<UUID, Sowing> sowings(List<Stay> stays, List<SpaceRequest> waiting) {
+        Set<UUID> ids = Stream.concat(
+                        stays.stream().map(Stay::sowingId), waiting.stream().map(SpaceRequest::sowingId))
+                .collect(Collectors.toSet());
+        return stores.sowings().all(ids).stream().collect(Collectors.toMap(Sowing::id, sowing -> sowing));
+    }
+
+    private Map<UUID, Spot> spots() {
+        return sql.select(PLACE.ID, PLACE.KIND, PLACE.NUMBER, MAT.NAME, SITE.NAME, RACK.NAME, SHELF.FROM_TOP)
+                .from(PLACE)
+                .leftJoin(MAT)
+                .on(MAT.ID.eq(PLACE.MAT_ID))
+                .join(SHELF)
+                .on(SHELF.ID.eq(DSL.coalesce(PLACE.LIT_SHELF_ID, MAT.SHELF_ID)))
+                .join(RACK)
+                .on(RACK.ID.eq(SHELF.RACK_ID))
+                .join(SITE)
+                .on(SITE.ID.eq(RACK.SITE_ID))
+                .fetchMap(PLACE.ID, row -> {
+                    boolean lit = row.get(PLACE.KIND).equals("lit");
+                    String shelf = "%s · %s · shelf %d"
+                            .formatted(row.get(SITE.NAME), row.get(RACK.NAME), row.get(SHELF.FROM_TOP));
+                    return new Spot(lit ? shelf : row.get(MAT.NAME), lit, row.get(PLACE.NUMBER));
+                });
+    }
+
+    private Map<UUID, Warm> warm(LocalDate today) {
+        return sql.select(
+                        QUARTER_DAY.STAY_ID,
+                        DSL.max(QUARTER_DAY.LOW_C),
+                        DSL.min(QUARTER_DAY.HIGH_C),
+                        DSL.min(QUARTER_DAY.CELSIUS),
+                        DSL.max(QUARTER_DAY.CELSIUS))
+                .from(QUARTER_DAY)
+                .where(QUARTER_DAY.KIND.eq("mat"), QUARTER_DAY.ON_DAY.ge(today))
+                .groupBy(QUARTER_DAY.STAY_ID)
+                .fetchMap(
+                        row -> row.value1(),
+                        row -> new Warm(new Band(row.value2(), row.value3()), new Band(row.value4(), row.value5())));
+    }
+
+    /** The lights of a site burn on the same circuit, so what they take is not there for mats. */
+    private List<Feed> circuits() {
+        Map<String, Integer> lights = sql.select(SITE.NAME, DSL.sum(SHELF.LIGHT_WATTS))
+                .from(SHELF)
+                .join(RACK)
+                .on(RACK.ID.eq(SHELF.RACK_ID))
+                .join(SITE)
+                .on(SITE.ID.eq(RACK.SITE_ID))
+                .groupBy(SITE.NAME)
+                .fetchMap(row -> row.value1(), row -> row.value2().intValue());
+        return sql.select(SITE.NAME, SITE.CIRCUIT_AMPS, SITE.CIRCUIT_VOLTS)
+                .from(SITE)
+                .orderBy(SITE.NAME)
+                .fetch(row -> {
+                    Circuit whole = new Circuit(row.value2().doubleValue(), row.value3());
+                    return new Feed(row.value1(), whole.without(lights.getOrDefault(row.value1(), 0)));
+                });
+    }
+
+    private List<Mat> planMats(Map<String, MatSpace> mats, DayRange days) {
+        Map<UUID, List<DayRange>> out = sql.selectFrom(MAT_OUT)
+                .where(MAT_OUT.TO_DAY.gt(days.from()), MAT_OUT.FROM_DAY.lt(MAT_OUT.TO_DAY))
+                .orderBy(MAT_OUT.FROM_DAY)
+                .fetchGroups(MAT_OUT.MAT_ID, row -> new DayRange(row.getFromDay(), row.getToDay()));
+        List<Mat> planned = new ArrayList<>();
+        sql.select(MAT.ID, MAT.NAME, MAT.WATTS, SITE.NAME)
+                .from(MAT)
+                .join(SHELF)
+                .on(SHELF.ID.eq(MAT.SHELF_ID))
+                .join(RACK)
+                .on(RACK.ID.eq(SHELF.RACK_ID))
+                .join(SITE)
+                .on(SITE.ID.eq(RACK.SITE_ID))
+                .orderBy(MAT.NAME)
+                .forEach(row -> {
+                    MatSpace mat = mats.get(row.value2());
+                    if (mat != null && !mat.places().isEmpty()) {
+                        planned.add(new Mat(
+                                mat.name(),
+                                mat.places().size(),
+                                mat.thermostat(),
+                                row.value3(),
+                                row.value4(),
+                                out.getOrDefault(row.value1(), List.of())));
+                    }
+                });
+        return planned;
+    }
+
+    private static List<LitShelf> litShelves(Collection<Spot> spots) {
+        return spots.stream()
+                .filter(Spot::lit)
+                .collect(Collectors.groupingBy(Spot::surface, java.util.TreeMap::new, Collectors.counting()))
+                .entrySet()
+                .stream()
+                .map(shelf -> new LitShelf(shelf.getKey(), shelf.getValue().intValue()))
+                .toList();
+    }
+}

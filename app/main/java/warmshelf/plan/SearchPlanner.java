@@ -1,0 +1,42 @@
+package warmshelf.plan;
+
+import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
+import warmshelf.allocation.plan.PlanQuestion;
+import warmshelf.allocation.plan.search.Outcome;
+
+/** Plans by the search and the solver's bound. */
+final class SearchPlanner implements Planner {
+    private static final double SECONDS_BETWEEN_PLANS = 1;
+
+    @Override
+    public Found plan(
+            PlanQuestion question, long seed, int seconds, Consumer<Progress> listener, BooleanSupplier cancelled) {
+        Telling telling = new Telling(listener);
+        Outcome outcome = warmshelf.allocation.plan.search.Planner.plan(
+                question,
+                warmshelf.allocation.plan.search.Planner.Manner.SEARCH,
+                seconds,
+                seed,
+                telling::tell,
+                cancelled);
+        return new Found(outcome.plan(), outcome.placedAtMost(), outcome.optimal());
+    }
+
+    /** The search tells many times a second; a plan is written out about once. */
+    private static final class Telling {
+        private final Consumer<Progress> listener;
+        private double last = Double.NEGATIVE_INFINITY;
+
+        Telling(Consumer<Progress> listener) {
+            this.listener = listener;
+        }
+
+        void tell(warmshelf.allocation.plan.search.Planner.Progress progress) {
+            if (progress.seconds() - last >= SECONDS_BETWEEN_PLANS) {
+                last = progress.seconds();
+                listener.accept(new Progress(progress.best().get(), progress.placedAtMost(), progress.seconds()));
+            }
+        }
+    }
+}

@@ -1,0 +1,64 @@
+package warmshelf.plan;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.UUID;
+import warmshelf.allocation.SpaceRequest;
+import warmshelf.allocation.Wish;
+import warmshelf.sowing.Asking;
+import warmshelf.sowing.History;
+import warmshelf.sowing.Sowing;
+import warmshelf.sowing.SowingStores;
+
+/** Who waits and fits into room that was left early. It is worked out anew each time, so an offer lapses when the room is taken. */
+final class WaitingList {
+    private static final int DAYS_AHEAD = 400;
+
+    private final SowingStores stores;
+    private final FreedStore freed;
+
+    WaitingList(SowingStores stores, FreedStore freed) {
+        this.stores = stores;
+        this.freed = freed;
+    }
+
+    /** Freed room offered to a waiting request. */
+    public record FreedOffer(Sowing sowing, FreedFit.Fit fit) {}
+
+    List<FreedOffer> all(LocalDate today) {
+        List<FreedStore.Freed> rooms = freed.reachingBeyond(today);
+        return rooms.isEmpty() ? List.of() : offers(stores.histories().underWay(), rooms, today);
+    }
+
+    List<FreedOffer> ofMember(UUID member, LocalDate today) {
+        List<FreedStore.Freed> rooms = freed.reachingBeyond(today);
+        return rooms.isEmpty() ? List.of() : offers(stores.histories().underWay(member), rooms, today);
+    }
+
+    private List<FreedOffer> offers(List<History> underWay, List<FreedStore.Freed> rooms, LocalDate today) {
+        List<History> waiting = underWay.stream()
+                .filter(history ->
+                        history.request() != null && history.request().isWaiting())
+                .toList();
+        if (waiting.isEmpty()) {
+            return List.of();
+        }
+        FreedFit fits = new FreedFit(stores.space().board(today, today.plusDays(DAYS_AHEAD)), today);
+        return waiting.stream()
+                .flatMap(history -> fits.fit(wish(history, today), rooms).stream()
+                        .map(fit -> new FreedOffer(history.sowing(), fit)))
+                .toList();
+    }
+
+    private Wish wish(History history, LocalDate today) {
+        SpaceRequest request = java.util.Objects.requireNonNull(history.request());
+        return new Wish(
+                request.sowingId(),
+                request.quarters(),
+                request.earliest(),
+                request.ideal(),
+                request.latest(),
+                request.band(),
+                stores.planner().daysAt(Asking.of(history.sowing()), today, request.days()));
+    }
+}

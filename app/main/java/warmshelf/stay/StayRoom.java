@@ -1,0 +1,18 @@
+package warmshelf.stay;
+
+import java.util.List;
+import warmshelf.allocation.LyingStore;
+import warmshelf.allocation.MoveStore;
+import warmshelf.sowing.SowingStores;
+import warmshelf.web.Pages;
+
+/** Looking at stays and moving them, wired. */
+public final class StayRoom {
+    private StayRoom() {}
+
+    public static List<Pages> pages(SowingStores stores) {
+        LyingStore lying = new LyingStore(stores.database(), stores.crops(), stores.space());
+        MoveStore moves = new MoveStore(stores.database(), stores.audit(), stores.stays(), stores.requests());
+        return List.of(new StayPages(lying, moves, new MoveReader(lying, stores.sowings(), stores.planner())));
+    }
+}

@@ -1,0 +1,177 @@
+package warmshelf.allocation;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+
+class MoveJudgeTest {
+    private static final LocalDate TODAY = LocalDate.of(2027, 3, 1);
+    private static final UUID PLACE_1 = new UUID(0, 1);
+    private static final UUID PLACE_2 = new UUID(0, 2);
+    private static final UUID LIT = new UUID(0, 3);
+    private static final MatSpace MAT =
+            new MatSpace(new UUID(0, 9), "M1", "Cellar", new Band(20, 28), 26, List.of(PLACE_1, PLACE_2));
+    private static final MovePlace ONE = new MovePlace(PLACE_1, 1, "Cellar", MAT);
+    private static final MovePlace TWO = new MovePlace(PLACE_2, 2, "Cellar", MAT);
+    private static final MovePlace LIGHT = new MovePlace(LIT, 1, "Cellar", null);
+    private static final Slot LEFT = new Slot(1, 2);
+    private static final Slot RIGHT = new Slot(3, 2);
+    private static final Band WARM = new Band(24, 30);
+
+    private final Board board = new Board(
+            TODAY,
+            TODAY.plusDays(90),
+            List.of(MAT, new MatSpace(new UUID(0, 8), "light", "", new Band(0, 0), 0, List.of(LIT))));
+    private final List<Neighbour> neighbours = new ArrayList<>();
+
+    @Test
+    void a_free_place_on_a_fitting_mat_fits() {
+        MoveOutlook outlook = judge(unsown(10, 20), TWO, RIGHT, march(12), null);
+
+        assertThat(outlook.fits()).isTrue();
+        assertThat(outlook.same()).isFalse();
+        assertThat(outlook.spot()).isEqualTo(new Spot(PLACE_2, RIGHT, march(12), march(22)));
+        assertThat(outlook.celsius()).isEqualTo(26);
+    }
+
+    @Test
+    void a_cooler_mat_means_a_longer_stay() {
+        assertThat(judge(unsown(10, 20), TWO, LEFT, march(10), 24).spot().to()).isEqualTo(march(22));
+        assertThat(judge(unsown(10, 20), TWO, LEFT, march(10), 28).spot().to()).isEqualTo(march(18));
+    }
+
+    @Test
+    void whoever_is_in_the_way_is_named_and_whoever_leaves_that_morning_is_not() {
+        neighbour(PLACE_2, LEFT, 1, 12, "Ann's Early");
+        neighbour(PLACE_2, LEFT, 15, 17, "Bob's Middle");
+        neighbour(PLACE_2, new Slot(2, 1), 21, 30, "Cy's Bag");
+        neighbour(PLACE_2, LEFT, 22, 30, "Di's Late");
+        neighbour(PLACE_2, RIGHT, 10, 30, "Eve's Other half");
+
+        assertThat(judge(unsown(10, 20), TWO, LEFT, march(12), null).clashes())
+                .containsExactly(
+                        "Place 2 on mat M1 is taken by Bob's Middle from 15 Mar until 16 Mar.",
+                        "Place 2 on mat M1 is taken by Cy's Bag from 21 Mar until 29 Mar.");
+    }
+
+    @Test
+    void the_mat_keeps_the_temperature_of_what_lies_there_and_the_stay_follows_where_it_can() {
+        board.setPoint(MAT.id(), march(12), march(15), 25);
+
+        MoveOutlook follows = judge(unsown(10, 20), TWO, LEFT, march(10), null);
+        assertThat(follows.celsius()).isEqualTo(25);
+        assertThat(follows.fits()).isTrue();
+
+        assertThat(judge(unsown(10, 20), TWO, LEFT, march(10), 26).clashes())
+                .containsExactly("Mat M1 stands at 25 °C (77 °F) on 12 Mar for what already lies there,"
+                        + " so it cannot be 26 °C (79 °F).");
+    }
+
+    @Test
+    void two_temperatures_one_after_the_other_leave_no_room_between_them() {
+        board.setPoint(MAT.id(), march(10), march(12), 25);
+        board.setPoint(MAT.id(), march(12), march(15), 26);
+
+        assertThat(judge(unsown(10, 20), TWO, LEFT, march(10), null).clashes())
+                .singleElement()
+                .asString()
+                .startsWith("Mat M1 stands at 26");
+    }
+
+    @Test
+    void a_wish_outside_band_or_thermostat_is_told() {
+        assertThat(judge(unsown(10, 20), TWO, LEFT, march(10), 22).clashes())
+                .containsExactly("22 °C (72 °F) is outside what this crop's seed likes: 24–30 °C (75–86 °F).");
+        assertThat(judge(unsown(10, 20), TWO, LEFT, march(10), 29).clashes())
+                .containsExactly("Mat M1 can hold 20–28 °C (68–82 °F), not 29 °C (84 °F).");
+    }
+
+    @Test
+    void where_it_is_already_nothing_changes() {
+        assertThat(judge(unsown(10, 20), ONE, LEFT, march(10), null).same()).isTrue();
+        assertThat(judge(unsown(10, 20), ONE, LEFT, march(11), null).same()).isFalse();
+        assertThat(judge(unsown(10, 20), ONE, LEFT, march(10), 25).same()).isFalse();
+        assertThat(judge(sown(-5, 8), ONE, LEFT, TODAY, null).same()).isTrue();
+    }
+
+    @Test
+    void what_lies_there_is_carried_today_and_keeps_its_last_day() {
+        MoveOutlook outlook = judge(sown(-5, 8), TWO, LEFT, march(-5), 24);
+
+        assertThat(outlook.spot()).isEqualTo(new Spot(PLACE_2, LEFT, TODAY, march(8)));
+        assertThat(outlook.fits()).isTrue();
+    }
+
+    @Test
+    void what_lies_there_cannot_begin_on_another_day() {
+        assertThat(judge(sown(-5, 8), TWO, LEFT, march(4), null).clashes())
+                .containsExactly(
+                        "It lies there since Tue 23 Feb, so its days stay; only its place can change, from today on.");
+    }
+
+    @Test
+    void a_tray_that_is_late_has_not_begun_and_may_move_to_another_day() {
+        LyingStay late = lying(march(-2), march(8), false);
+
+        MoveOutlook outlook = judge(late, TWO, LEFT, march(4), null);
+
+        assertThat(outlook.fits()).isTrue();
+        assertThat(outlook.spot().from()).isEqualTo(march(4));
+    }
+
+    @Test
+    void mats_and_lights_are_not_each_others_places() {
+        LyingStay underLight = new LyingStay(
+                new Stay(new UUID(1, 1), new UUID(2, 2), LIT, "lit", "", LEFT, march(-3), march(9), 1),
+                "Pepper",
+                "Tom",
+                true,
+                null,
+                null,
+                null);
+
+        assertThat(judge(unsown(10, 20), LIGHT, LEFT, march(10), null).clashes())
+                .singleElement()
+                .asString()
+                .startsWith("There is no bottom heat under the light");
+        assertThat(judge(underLight, ONE, LEFT, TODAY, null).clashes())
+                .singleElement()
+                .asString()
+                .startsWith("It lies under a light");
+        assertThat(judge(underLight, LIGHT, RIGHT, TODAY, null).fits()).isTrue();
+    }
+
+    private MoveOutlook judge(LyingStay stay, MovePlace place, Slot slot, LocalDate from, @Nullable Integer celsius) {
+        StayMove move = new StayMove(stay.stay().id(), 1, place.id(), slot, from, celsius);
+        // Ten days at 26, one more for each degree less.
+        return new MoveJudge(board, neighbours, TODAY).judge(stay, move, place, degrees -> 10 + 26 - degrees);
+    }
+
+    private void neighbour(UUID place, Slot slot, int from, int to, String words) {
+        neighbours.add(new Neighbour(place, slot, march(from), march(to), words));
+        board.take(place, slot, march(from), march(to));
+    }
+
+    private static LyingStay unsown(int from, int to) {
+        return lying(march(from), march(to), false);
+    }
+
+    private static LyingStay sown(int from, int to) {
+        return lying(march(from), march(to), true);
+    }
+
+    private static LyingStay lying(LocalDate from, LocalDate to, boolean sown) {
+        Stay stay = new Stay(new UUID(1, 1), new UUID(2, 2), PLACE_1, "mat", "", LEFT, from, to, 1);
+        return new LyingStay(stay, "Pepper", "Tom", sown, MAT.id(), 26, WARM);
+    }
+
+    /** Day 0 is the last of February. */
+    private static LocalDate march(int day) {
+        return TODAY.plusDays(day - 1L);
+    }
+}
