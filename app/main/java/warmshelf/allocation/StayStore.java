@@ -164,6 +164,28 @@ public final class StayStore {
     }
 
     /**
+     * Lets a stay under a light begin earlier, where its place is free until then.
+     *
+     * @return whether it does; otherwise it begins as it was booked
+     */
+    public boolean beginEarlier(DSLContext tx, Stay stay, LocalDate from, UUID by) {
+        Spot before = new Spot(stay.placeId(), stay.slot(), from, stay.from());
+        if (stay.isOnMat() || clashes.taken(tx, before).isPresent()) {
+            return false;
+        }
+        judged(() -> {
+            insertQuarterDays(tx, stay.id(), before, null);
+            return tx.update(STAY)
+                    .set(STAY.FROM_DAY, from)
+                    .set(STAY.VERSION, STAY.VERSION.plus(1))
+                    .where(STAY.ID.eq(stay.id()))
+                    .execute();
+        });
+        audit.write(tx, by, "begin stay earlier", "stay", stay.id(), "from " + from);
+        return true;
+    }
+
+    /**
      * Lays a stay elsewhere or on other days, as if it had been laid there at first. The mats and the stay are held.
      *
      * @param celsius the set-point at the new place; null under a light

@@ -58,13 +58,15 @@ public record Round(List<Stop> stops, List<Item> elsewhere) {
      * One sowing with all that is due at it.
      *
      * @param underLight whether some of it lies under a light already
+     * @param booked the place under a light that waits for it; null: none does
      */
     public record Item(
             Subject subject,
             List<Check> checks,
             @Nullable PlaceAddress address,
             @Nullable Entry doneToday,
-            boolean underLight) {
+            boolean underLight,
+            @Nullable Stay booked) {
         public boolean isDone() {
             return doneToday != null
                     && checks.stream().allMatch(check -> check.kind().isLook());
@@ -161,8 +163,10 @@ public record Round(List<Stop> stops, List<Item> elsewhere) {
                 stay == null || (!stay.covers(today) && stay.from().isAfter(today.plusDays(1)))
                         ? null
                         : addresses.get(stay.placeId());
-        boolean underLight = history.stays().stream().anyMatch(lies -> !lies.isOnMat() && lies.covers(today));
-        return new Item(subject, checks, address, lookedToday(history, today), underLight);
+        Stay booked = history.lightBooked(today);
+        boolean underLight =
+                booked == null && history.stays().stream().anyMatch(lies -> !lies.isOnMat() && lies.covers(today));
+        return new Item(subject, checks, address, lookedToday(history, today), underLight, booked);
     }
 
     private static @Nullable Entry lookedToday(History history, LocalDate today) {

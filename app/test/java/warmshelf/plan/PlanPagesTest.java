@@ -80,7 +80,7 @@ class PlanPagesTest {
         cellar.coordinator().post(plan + "/undoing");
 
         assertThat(cellar.coordinator().get(plan).text())
-                .contains("Undone: 1 wait for a place again. What has begun stays: Tom Okafor's");
+                .contains("Undone: 1 waits for a place again. What has begun stays: Tom Okafor's");
         assertThat(state(sown)).isEqualTo("placed");
         assertThat(state(other)).isEqualTo("waiting");
     }
@@ -325,6 +325,7 @@ class PlanPagesTest {
                 .set(SEASON_PLAN.RUNNING, "season")
                 .set(SEASON_PLAN.SEED, 1L)
                 .set(SEASON_PLAN.SECONDS, 60)
+                .set(SEASON_PLAN.WITH_LIGHT, false)
                 .set(SEASON_PLAN.QUESTION_HASH, "none")
                 .set(SEASON_PLAN.ASKED_BY, cellar.group().coordinator().id())
                 .set(SEASON_PLAN.ASKED_AT, now)
