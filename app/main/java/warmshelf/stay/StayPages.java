@@ -282,6 +282,11 @@ public final class StayPages implements Pages {
         model.put("stay", stay.stay());
         model.put("begun", stay.isBegunBy(today));
         model.put("outlook", outlook);
+        model.put(
+                "booked",
+                lying.bookedAfter(stay)
+                        .filter(booked -> !booked.from().equals(outlook.spot().to()))
+                        .orElse(null));
         model.put("conflict", conflict);
         model.put("spot", spot);
         model.put("groups", reader.choices(stay, today));
