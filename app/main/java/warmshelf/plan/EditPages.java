@@ -102,7 +102,7 @@ final class EditPages implements Pages {
                         stay.slot(),
                         stay.days(),
                         draft.litPlacesWithout(stay.request())
-                                .after(stay.days(), light)
+                                .after(stay.mat(), stay.days(), light)
                                 .orElse(null));
     }
 

@@ -2,6 +2,7 @@ package warmshelf.plan;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import warmshelf.allocation.Slot;
 import warmshelf.allocation.plan.DayRange;
@@ -26,16 +27,27 @@ final class LightFit {
                 .toList();
     }
 
-    /** The first that is free from the end of a stay on a mat for as long as is asked, or to the end of the plan. */
-    Optional<LitStay> after(DayRange onMat, Request.Light light) {
+    /**
+     * The first that is free from the end of a stay on a mat for as long as is asked, or to the end of the plan; at the mat's
+     * own site if there is one.
+     */
+    Optional<LitStay> after(String mat, DayRange onMat, Request.Light light) {
         DayRange days = daysAfter(onMat, light);
+        NearbyLight nearby = new NearbyLight(question);
+        return on(days, light.quarters(), shelf -> nearby.isNear(mat, shelf))
+                .or(() -> on(days, light.quarters(), shelf -> true));
+    }
+
+    /** The first that is free on those days on one of the shelves wished. */
+    Optional<LitStay> on(DayRange days, int quarters, Predicate<String> shelves) {
         return shelves()
-                .flatMap(shelf -> places(shelf, light, days))
+                .filter(shelf -> shelves.test(shelf.id()))
+                .flatMap(shelf -> places(shelf, quarters, days))
                 .filter(this::isFree)
                 .findFirst();
     }
 
-    DayRange daysAfter(DayRange onMat, Request.Light light) {
+    private DayRange daysAfter(DayRange onMat, Request.Light light) {
         var to = onMat.to().plusDays(light.days());
         return new DayRange(
                 onMat.to(), to.isAfter(question.days().to()) ? question.days().to() : to);
@@ -45,10 +57,9 @@ final class LightFit {
         return Optional.ofNullable(question.litShelves()).stream().flatMap(List::stream);
     }
 
-    private static Stream<LitStay> places(LitShelf shelf, Request.Light light, DayRange days) {
+    private static Stream<LitStay> places(LitShelf shelf, int quarters, DayRange days) {
         return Stream.iterate(1, place -> place <= shelf.places(), place -> place + 1)
-                .flatMap(place ->
-                        Slot.of(light.quarters()).stream().map(slot -> new LitStay(shelf.id(), place, slot, days)));
+                .flatMap(place -> Slot.of(quarters).stream().map(slot -> new LitStay(shelf.id(), place, slot, days)));
     }
 
     private boolean isFree(LitStay wanted) {

@@ -84,7 +84,15 @@ public record PlanPicture(int width, int height, List<Week> weeks, List<Band> ba
                             span.celsius(),
                             style(span.celsius())))
                     .toList();
-            return new Band(surface.lit() ? "light" : surface.name(), top, y - top, warm, rows);
+            return new Band(surface.lit() ? litName(surface.name()) : surface.name(), top, y - top, warm, rows);
+        }
+
+        /** 'light North 2' for the second shelf of the rack North: as much as the names' column holds. */
+        private static String litName(String name) {
+            String[] parts = name.split(" · ", -1);
+            String rack = parts.length > 1 ? parts[1] : "";
+            String shelf = name.substring(name.lastIndexOf(' ') + 1);
+            return "light %s %s".formatted(rack.length() <= 6 ? rack : rack.substring(0, 5) + "…", shelf);
         }
 
         private Row row(SeasonQuestion.Surface surface, int place, int y) {

@@ -64,10 +64,18 @@ final class PublishPages implements Pages {
         Respond.seeOther(
                 ctx,
                 "/plans/" + plan.id(),
-                "Published: %d placed, %d told that they wait."
+                "Published: %d placed, %s."
                         .formatted(
                                 draft.plan().placed().size(),
-                                draft.plan().refused().size()));
+                                told(draft.plan().refused().size())));
+    }
+
+    private static String told(int waiting) {
+        return switch (waiting) {
+            case 0 -> "and nobody waits";
+            case 1 -> "1 is told why it waits";
+            default -> waiting + " are told why they wait";
+        };
     }
 
     private void notPublished(Context ctx, KeptPlan plan, List<String> why, List<PlanStore.Edit> changes) {

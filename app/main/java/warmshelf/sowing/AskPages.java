@@ -84,6 +84,7 @@ public final class AskPages implements Pages {
         Map<String, List<String>> typed = new HashMap<>(ctx.queryParamMap());
         typed.putIfAbsent("method", List.of("cells"));
         typed.putIfAbsent("heat", List.of("warm"));
+        typed.putIfAbsent("after", List.of("light"));
         typed.putIfAbsent("container", List.of("half-tray"));
         typed.putIfAbsent("where", List.of("outdoors"));
         typed.putIfAbsent("cellsInATray", List.of("72"));

@@ -21,7 +21,7 @@ class LightFitTest {
 
     @Test
     void the_first_free_half_is_found_right_after_the_mat() {
-        assertThat(fit(List.of(fixed(1, new Slot(1, 2)))).after(ON_MAT, HALF))
+        assertThat(fit(List.of(fixed(1, new Slot(1, 2)))).after("M1", ON_MAT, HALF))
                 .contains(new LitStay("L1", 1, new Slot(3, 2), AFTER));
     }
 
@@ -30,7 +30,7 @@ class LightFitTest {
         LitStay other = new LitStay("L1", 1, new Slot(1, 4), AFTER);
         PlacedStay placed = new PlacedStay("other", "M1", 1, new Slot(1, 4), ON_MAT, other);
 
-        assertThat(new LightFit(question(List.of()), List.of(placed)).after(ON_MAT, HALF))
+        assertThat(new LightFit(question(List.of()), List.of(placed)).after("M1", ON_MAT, HALF))
                 .contains(new LitStay("L1", 2, new Slot(1, 2), AFTER));
     }
 
@@ -39,13 +39,13 @@ class LightFitTest {
         FixedStay first = fixed(1, new Slot(1, 4));
         FixedStay second = fixed(2, new Slot(1, 4));
 
-        assertThat(fit(List.of(first, second)).after(ON_MAT, HALF)).isEmpty();
+        assertThat(fit(List.of(first, second)).after("M1", ON_MAT, HALF)).isEmpty();
     }
 
     @Test
     void it_need_not_reach_beyond_the_days_of_the_plan() {
         assertThat(fit(List.of())
-                        .after(ON_MAT, new Request.Light(90, 2))
+                        .after("M1", ON_MAT, new Request.Light(90, 2))
                         .orElseThrow()
                         .days())
                 .isEqualTo(new DayRange(march(24), LocalDate.of(2027, 5, 1)));

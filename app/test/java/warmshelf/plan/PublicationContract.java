@@ -338,7 +338,7 @@ abstract class PublicationContract extends StoreContract {
         PlacedStay.@Nullable LitStay light = wanted.light() == null
                 ? null
                 : new LightFit(question.question(), List.of())
-                        .after(new DayRange(START, to), wanted.light())
+                        .after("M1", new DayRange(START, to), wanted.light())
                         .orElseThrow();
         return new PlacedStay(stay.request(), stay.mat(), stay.place(), stay.slot(), new DayRange(START, to), light);
     }
