@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import warmshelf.allocation.SetPointPages;
 import warmshelf.check.CheckRoom;
+import warmshelf.code.CodePages;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.db.Audit;
@@ -82,6 +83,8 @@ final class Rooms {
                 new MatPages(sites, new MatStore(database.sql(), audit)),
                 new BoardPages(sites, board),
                 new FrostPages(frost, new AcceptedRiskStore(database, audit)::of),
+                new CodePages(
+                        database, audit, id -> crops.find(id).map(Crop::name).orElse(id), browsers),
                 new SeedBoxPages(new LotStore(database, audit), crops)));
         pages.addAll(GardenRoom.pages(database, audit));
         // Asking, placing and the daily round stand on the same stores.
