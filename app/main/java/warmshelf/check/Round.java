@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.Stay;
+import warmshelf.check.alarm.MatAlarm;
 import warmshelf.sowing.Entry;
 import warmshelf.sowing.EntryStep;
 import warmshelf.sowing.History;
@@ -48,9 +49,9 @@ public record Round(List<Stop> stops, List<Item> elsewhere) {
                     mat.matId(), mat.name(), mat.setPointC(), mat.readC().isNaN() ? null : mat.readC(), mat.readBy());
         }
 
-        /** Off by more than two degrees either way. */
+        /** Too far off either way. */
         public boolean isOff() {
-            return readC != null && Math.abs(readC - setPointC) > 2;
+            return readC != null && MatAlarm.isOff(readC, setPointC);
         }
     }
 
