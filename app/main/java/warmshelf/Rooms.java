@@ -33,6 +33,8 @@ import warmshelf.member.PeoplePages;
 import warmshelf.member.SessionStore;
 import warmshelf.member.SignInPages;
 import warmshelf.plan.PlanRoom;
+import warmshelf.reminder.MailServer;
+import warmshelf.reminder.ReminderRoom;
 import warmshelf.request.RequestRoom;
 import warmshelf.seed.LotStore;
 import warmshelf.seed.SeedBoxPages;
@@ -58,7 +60,7 @@ import warmshelf.web.WebSettings;
 final class Rooms {
     private Rooms() {}
 
-    static List<Pages> pages(Database database, Clock clock, SessionStore sessions, WebSettings web) {
+    static List<Pages> pages(Database database, Clock clock, SessionStore sessions, WebSettings web, boolean mail) {
         Audit audit = new Audit(clock);
         CropCatalogue crops = CropCatalogue.bundled();
         MemberStore members = new MemberStore(database, audit);
@@ -100,6 +102,14 @@ final class Rooms {
         pages.addAll(CheckRoom.pages(stores, Aside.of(plans.today(), new MatAlarms(new MatAlarmStore(database)))));
         pages.addAll(plans.pages(RequestRoom.placements(stores)));
         pages.addAll(IntakeRoom.pages(database, audit, clock));
+        pages.addAll(ReminderRoom.pages(stores, group, browsers, clock, mail));
         return pages;
+    }
+
+    /** What goes on without anybody asking; closed when the server stops. */
+    static AutoCloseable work(Database database, Clock clock, MailServer mail, String address) {
+        Audit audit = new Audit(clock);
+        SowingStores stores = SowingStores.over(database, audit, EvidenceStore.over(database, audit));
+        return ReminderRoom.start(stores, new GroupStore(database, audit), mail, clock, address);
     }
 }

@@ -1,6 +1,9 @@
 package warmshelf.check;
 
+import java.time.LocalDate;
 import java.util.List;
+import java.util.UUID;
+import java.util.function.ToIntBiFunction;
 import warmshelf.sowing.SowingStores;
 import warmshelf.web.Aside;
 import warmshelf.web.Pages;
@@ -18,6 +21,12 @@ public final class CheckRoom {
                 new TickPages(stores.histories(), reader, ticks, stores.space()),
                 new ReadingPages(new ReadingStore(stores.database(), stores.audit())),
                 new DutyPages(new DutyStore(stores.database(), stores.audit())));
+    }
+
+    /** How many of a member's own sowings want a look on a day. */
+    public static ToIntBiFunction<UUID, LocalDate> ownLooks(SowingStores stores) {
+        RoundStore rounds = rounds(stores);
+        return (member, day) -> (int) rounds.of(member, day).open();
     }
 
     static RoundStore rounds(SowingStores stores) {

@@ -120,6 +120,7 @@ final class SpringGroup implements AutoCloseable {
                 new PageVisit("codes", "/codes", member),
                 new PageVisit("codes of sowings", "/codes/sowings", member),
                 new PageVisit("codes, none", "/codes/sowings", idle),
+                new PageVisit("reminders", "/reminders", member),
                 new PageVisit("ask", "/ask", member),
                 new PageVisit("ask, wrong", "/ask/plan?lot=new&plants=none&crop=", member),
                 new PageVisit("plan", "/ask/plan?" + planQuery(), member),

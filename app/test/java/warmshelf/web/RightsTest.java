@@ -82,6 +82,7 @@ class RightsTest {
         assertThat(open)
                 .containsExactly(
                         "/",
+                        "/calendar/{token}",
                         "/health",
                         "/help",
                         "/in/{token}",
