@@ -2,16 +2,19 @@ package warmshelf.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static warmshelf.db.generated.Tables.QUARTER_DAY;
+import static warmshelf.db.generated.Tables.SOWING;
 
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.UUID;
 import org.jooq.impl.DSL;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import warmshelf.loop.Cellar;
+import warmshelf.testing.Answer;
 import warmshelf.testing.Browser;
 import warmshelf.testing.TestGroup;
 
@@ -61,6 +64,28 @@ class TodayPagesTest {
         assertThat(cellar.member().get("/today").text())
                 .contains("2 with roots showing still lie in the bag.")
                 .contains("Its cells stay where they lie under the light.");
+    }
+
+    @Test
+    void a_sowing_of_a_crop_that_is_not_listed_any_more_is_still_looked_at() {
+        String sowing = sownBag();
+        advance(7);
+        cellar.group()
+                .database()
+                .sql()
+                .update(SOWING)
+                .set(SOWING.CROP_ID, "sky-turnip")
+                .where(SOWING.ID.eq(UUID.fromString(sowing)))
+                .execute();
+
+        Answer today = cellar.member().get("/today");
+
+        assertThat(today.status()).isEqualTo(200);
+        assertThat(today.text()).contains("sky-turnip · Lantern Row", "Open the bag: does a root show?");
+        assertThat(cellar.tick(sowing, Map.of("step", "look", "sprouted", "2")).status())
+                .isEqualTo(303);
+        assertThat(cellar.member().get("/sowings/" + sowing).status()).isEqualTo(200);
+        assertThat(cellar.member().get("/sowings").status()).isEqualTo(200);
     }
 
     private String sownBag() {
