@@ -91,7 +91,7 @@ final class Rooms {
         pages.addAll(SowingRoom.pages(stores, plans.ownSowings()));
         pages.addAll(RequestRoom.pages(stores, plans.requests()));
         pages.addAll(StayRoom.pages(stores));
-        pages.addAll(CheckRoom.pages(stores, plans.today()));
+        pages.addAll(CheckRoom.pages(stores, plans.today(), clock));
         pages.addAll(plans.pages(RequestRoom.placements(stores)));
         pages.addAll(IntakeRoom.pages(database, audit, clock));
         return pages;

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.Stay;
@@ -166,8 +167,11 @@ public record Round(List<Stop> stops, List<Item> elsewhere) {
     }
 
     private static @Nullable Entry lookedToday(History history, LocalDate today) {
-        List<Entry> looks = history.entries().stream()
+        Set<UUID> corrected = history.corrected();
+        List<Entry> looks = history.asSeen().stream()
                 .filter(entry -> entry.seenOn().equals(today)
+                        && !corrected.contains(entry.id())
+                        && entry.step() != EntryStep.UNDONE
                         && entry.step() != EntryStep.SOWN
                         && entry.step() != EntryStep.SOAKED)
                 .toList();

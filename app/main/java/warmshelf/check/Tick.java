@@ -1,6 +1,7 @@
 package warmshelf.check;
 
 import java.time.LocalDate;
+import java.time.OffsetDateTime;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.Slot;
@@ -14,6 +15,7 @@ import warmshelf.sowing.Problem;
  * @param finished the bag is done with
  * @param lightPlace where the tray goes under a light; null: nowhere here (taken home), or not asked
  * @param supersedes the entry this one corrects
+ * @param fromPhone when it was seen, where it waited on a phone; null: it is entered now
  */
 public record Tick(
         UUID id,
@@ -26,7 +28,50 @@ public record Tick(
         @Nullable Problem problem,
         String note,
         @Nullable LightPlace lightPlace,
-        @Nullable UUID supersedes) {
+        @Nullable UUID supersedes,
+        @Nullable FromPhone fromPhone) {
+
+    /** A tick that is entered on a page, with what was seen known by its day. */
+    public Tick(
+            UUID id,
+            EntryStep step,
+            LocalDate seenOn,
+            @Nullable Integer sprouted,
+            @Nullable Integer moved,
+            @Nullable Integer lost,
+            boolean finished,
+            @Nullable Problem problem,
+            String note,
+            @Nullable LightPlace lightPlace,
+            @Nullable UUID supersedes) {
+        this(id, step, seenOn, sprouted, moved, lost, finished, problem, note, lightPlace, supersedes, null);
+    }
+
+    /**
+     * What a phone knew.
+     *
+     * @param seenAt when it was ticked, by the server's clock
+     * @param knewUntil when the page was made on which it was ticked: of later entries the person could not know
+     */
+    public record FromPhone(OffsetDateTime seenAt, OffsetDateTime knewUntil) {}
+
+    /** The same tick as a phone kept it, with a remark after its note where there is one and it fits. */
+    Tick fromPhone(FromPhone phone, String remark) {
+        String both = (note + " " + remark).strip();
+        return new Tick(
+                id,
+                step,
+                seenOn,
+                sprouted,
+                moved,
+                lost,
+                finished,
+                problem,
+                both.length() > TickForm.LONGEST_NOTE ? note : both,
+                lightPlace,
+                supersedes,
+                phone);
+    }
 
     /** Quarters of a place under a light. */
     public record LightPlace(UUID placeId, Slot slot) {}

@@ -15,8 +15,8 @@ import warmshelf.web.FormReader;
 
 /** Reads a tick as typed into a checked one. */
 final class TickForm {
-    private static final int LONGEST_NOTE = 1000;
-    private static final int OLDEST_DAYS = 60;
+    static final int LONGEST_NOTE = 1000;
+    static final int OLDEST_DAYS = 60;
 
     private final FormReader reader;
     private final Sowing sowing;
