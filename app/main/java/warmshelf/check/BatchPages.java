@@ -68,7 +68,7 @@ public final class BatchPages implements Pages {
         List<SentAnswer> answers = batches.keep(entries, visitor.memberId()).stream()
                 .map(answer -> answer.answer().equals(SentAnswer.KEPT) ? answer.with(skew.remark()) : answer)
                 .toList();
-        ctx.json(Map.of("entries", answers));
+        ctx.json(Map.of("entries", answers, "at", now.toString()));
     }
 
     private Sent checked(SentForm form, Visitor visitor) {

@@ -17,7 +17,7 @@ public final class CheckRoom {
         ReadingStore readings = new ReadingStore(stores.database(), stores.audit());
         LightUntil lightUntil = new LightUntil(reader, stores.space());
         return List.of(
-                new TodayPages(rounds(stores), stores.space(), aside),
+                new TodayPages(rounds(stores), stores.space(), aside, clock),
                 new TickPages(stores.histories(), lightUntil, ticks, stores.space()),
                 new BatchPages(
                         stores.histories(),

@@ -49,7 +49,7 @@ public final class ReadingPages implements Pages {
         }
         Respond.seeOther(
                 ctx,
-                "/today",
+                GoOn.to(form.text("then"), "/today"),
                 "Mat %s: %s kept.".formatted(name, visitor.units().temperature(celsius)));
     }
 

@@ -83,10 +83,7 @@ public final class TickPages implements Pages {
 
     /** Where to go on: only within this site. */
     private static String then(Context ctx, Sowing sowing) {
-        String asked = new FormReader(ctx.formParamMap()).text("then");
-        return asked.equals("/today") || asked.equals("/today?show=all") || asked.equals("/today?show=mine")
-                ? asked
-                : "/sowings/" + sowing.id();
+        return GoOn.to(new FormReader(ctx.formParamMap()).text("then"), "/sowings/" + sowing.id());
     }
 
     private Map<String, Object> model(Context ctx, History history, FormReader form) {

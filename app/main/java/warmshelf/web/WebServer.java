@@ -115,6 +115,7 @@ public final class WebServer implements AutoCloseable {
         new ErrorPages(access).register(config.routes);
         // Anyone: the sign-in page wears the same styles.
         config.routes.get("/static/{hash}/<file>", assets::serve, Role.ANYONE);
+        new PhoneAppPages(assets).register(config.routes);
         pages.forEach(page -> page.register(config.routes));
         finishRoutes(config);
     }
