@@ -71,6 +71,7 @@
 
   async function store(made, instead) {
     await opened;
+    if (end === "sent") end = "sending";
     try {
       await kept.put(made, instead);
     } catch {
