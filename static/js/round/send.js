@@ -5,13 +5,15 @@
   const AT_ONCE = 100;
   const PATIENCE_MS = 20000;
   const LEASE_MS = 30000;
+  const TURN_MS = 250;
+  const UNREADABLE = [400, 413, 415, 422];
 
-  /** Runs work while nobody else sends; without waiting, answers null when somebody does. */
+  /** Runs work while nobody else sends; waits for its turn. */
   async function alone(work) {
     if (self.navigator.locks) {
       return self.navigator.locks.request("warmshelf-send", work);
     }
-    if (!(await kept.lease("send", LEASE_MS))) return null;
+    while (!(await kept.lease("send", LEASE_MS))) await new Promise((then) => setTimeout(then, TURN_MS));
     try {
       return await work();
     } finally {
@@ -53,28 +55,32 @@
     return status === 0 ? "no-signal" : "trouble";
   }
 
-  /** Sends the rest, and again singly where the server cannot read them together, so that one bad tick holds up no other. */
+  /** Sends the rest, and again singly where the server cannot read them together, or stumbles, so that one bad tick holds up no other. */
   async function sendAll(member, waiting) {
     let many = AT_ONCE;
+    let end = "sent";
     for (let at = 0; at < waiting.length; ) {
       const ticks = waiting.slice(at, at + many);
       const { status, said } = await post(member, ticks);
       if (status === 200 && Array.isArray(said?.entries)) {
         for (const answer of said.entries) await note(answer, said.at);
         at += ticks.length;
-      } else if ([400, 413, 415, 422].includes(status) && ticks.length > 1) {
+      } else if ((UNREADABLE.includes(status) || status === 500) && ticks.length > 1) {
         many = 1;
-      } else if ([400, 413, 415, 422].includes(status)) {
+      } else if (status === 500) {
+        end = "trouble";
+        at += 1;
+      } else if (UNREADABLE.includes(status)) {
         await note({ id: ticks[0].id, answer: "refused", sentence: said?.error ?? "It could not be read.", again: false });
         at += 1;
       } else {
         return verdict(status, said);
       }
     }
-    return "sent";
+    return end;
   }
 
-  /** Sends a member's waiting ticks: 'sent', 'sign-in', 'other-member', 'no-signal', 'trouble', or null: another tab sends. */
+  /** Sends a member's waiting ticks: 'sent', 'sign-in', 'other-member', 'no-signal' or 'trouble'. */
   self.roundSend = (member) =>
     alone(async () => {
       const waiting = (await kept.all())

@@ -121,7 +121,7 @@
     if (end === "sending") return `Sending ${waiting}…`;
     if (end === "trouble") return `${count(waiting, "kept on this phone")}; the server has trouble, so they are sent later`;
     if (end === "other-member") return `${count(waiting, "kept on this phone")}; somebody else is signed in`;
-    return count(waiting, "kept on this phone, waiting for signal") + `. This page is of ${hour(round.dataset.made)}`;
+    return count(waiting, "kept on this phone, waiting for signal") + `. This page is from ${hour(round.dataset.made)}`;
   }
 
   /** Says how it stands: how many wait, why, and what else there is to know. */

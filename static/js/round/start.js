@@ -93,8 +93,7 @@
     const before = (await kept.all()).filter((each) => each.state === "waiting" && each.member === me);
     if (before.length && end !== "no-signal" && end !== "sign-in") end = "sending";
     await redraw();
-    const came = await self.roundSend(me);
-    end = came ?? end;
+    end = await self.roundSend(me);
     const after = await redraw();
     const sent = after.filter((each) => each.state === "sent" && before.some((one) => one.id === each.id));
     if (sent.length) news?.postMessage("sent");

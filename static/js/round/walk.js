@@ -48,6 +48,7 @@
       const open = nothings(list);
       const words = open.every((button) => button.value === "0") ? "nothing yet" : "nothing new";
       offer.hidden = open.length < 2;
+      if (offer.hidden) return offer.replaceChildren();
       const press = element("button", "button button--plain", sure ? `Yes, ${words} at all ${open.length}` : `All of this shelf: ${words}`);
       press.type = "button";
       press.addEventListener("click", () => {

@@ -88,6 +88,62 @@ class TodayPagesTest {
         assertThat(cellar.member().get("/sowings").status()).isEqualTo(200);
     }
 
+    @Test
+    void one_thing_at_a_time_works_by_links_alone() {
+        sownBag();
+        advance(7);
+        Browser member = cellar.member();
+        Browser coordinator = cellar.group().signedIn(cellar.group().coordinator());
+
+        Answer first = member.get("/today?show=one&at=1");
+        assertThat(first.text()).contains("1 of 1:", "All else is done.", "All as a list");
+        assertThat(first.body()).contains("name=\"then\" value=\"/today?show=one&amp;at=1\"");
+
+        Answer both = coordinator.get("/today?show=one&at=1");
+        assertThat(both.text()).contains("1 of 2: North rack · shelf 1 · mat M1", "Thermometer of mat M1", "One on");
+        assertThat(both.body()).contains("href=\"/today?show=one&amp;at=2\">Next to do");
+        assertThat(coordinator.get("/today?show=one&at=99").text()).contains("2 of 2:", "Open the bag");
+        assertThat(coordinator.get("/today?show=one&at=x").text()).contains("1 of 2:");
+        assertThat(cellar.group()
+                        .signedIn(cellar.group().onDuty())
+                        .get("/today?show=one&at=1")
+                        .text())
+                .contains("Nothing of yours needs a look today.");
+    }
+
+    @Test
+    void a_tick_made_one_at_a_time_leads_back_there() {
+        String sowing = sownBag();
+        advance(7);
+
+        Answer ticked = cellar.tick(sowing, Map.of("step", "look", "nothing", "0", "then", "/today?show=one&at=2"));
+
+        assertThat(ticked.location()).isEqualTo("/today?show=one&at=2");
+    }
+
+    @Test
+    void one_item_is_had_by_itself_as_it_now_stands() {
+        String sowing = sownBag();
+        advance(7);
+        cellar.tick(sowing, Map.of("step", "look", "sprouted", "2"));
+
+        Answer item = cellar.member().get("/today/items/" + sowing);
+
+        assertThat(item.status()).isEqualTo(200);
+        assertThat(item.text()).contains("2 with roots showing still lie in the bag.");
+        assertThat(item.body()).doesNotContain("<html");
+        assertThat(cellar.member().get("/today/items/" + UUID.randomUUID()).status())
+                .isEqualTo(404);
+    }
+
+    @Test
+    void the_round_says_whose_it_is_so_that_a_phone_keeps_no_other_page_for_it() {
+        assertThat(cellar.member().get("/today").header("X-Warmshelf-Member"))
+                .isEqualTo(cellar.group().member().id().toString());
+        assertThat(cellar.group().stranger().get("/today").header("X-Warmshelf-Member"))
+                .isEmpty();
+    }
+
     private String sownBag() {
         Map<String, String> asked = Cellar.peppers();
         asked.put("method", "bag");
