@@ -99,7 +99,8 @@ final class Rooms {
         pages.addAll(SowingRoom.pages(stores, plans.ownSowings()));
         pages.addAll(RequestRoom.pages(stores, plans.requests()));
         pages.addAll(StayRoom.pages(stores));
-        pages.addAll(CheckRoom.pages(stores, Aside.of(plans.today(), new MatAlarms(new MatAlarmStore(database)))));
+        pages.addAll(
+                CheckRoom.pages(stores, Aside.of(plans.today(), new MatAlarms(new MatAlarmStore(database))), clock));
         pages.addAll(plans.pages(RequestRoom.placements(stores)));
         pages.addAll(IntakeRoom.pages(database, audit, clock));
         pages.addAll(ReminderRoom.pages(stores, group, browsers, clock, mail));

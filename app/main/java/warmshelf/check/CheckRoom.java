@@ -1,5 +1,6 @@
 package warmshelf.check;
 
+import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.UUID;
@@ -12,14 +13,22 @@ import warmshelf.web.Pages;
 public final class CheckRoom {
     private CheckRoom() {}
 
-    public static List<Pages> pages(SowingStores stores, Aside aside) {
+    public static List<Pages> pages(SowingStores stores, Aside aside, Clock clock) {
         RoundReader reader = new RoundReader(stores.planner());
         TickStore ticks = new TickStore(
                 stores.database(), stores.audit(), stores.sowings(), stores.entries(), stores.stays(), stores.lots());
+        ReadingStore readings = new ReadingStore(stores.database(), stores.audit());
+        LightUntil lightUntil = new LightUntil(reader, stores.space());
         return List.of(
-                new TodayPages(rounds(stores), stores.space(), aside),
-                new TickPages(stores.histories(), reader, ticks, stores.space()),
-                new ReadingPages(new ReadingStore(stores.database(), stores.audit())),
+                new TodayPages(rounds(stores), stores.space(), aside, clock),
+                new TickPages(stores.histories(), lightUntil, ticks, stores.space()),
+                new BatchPages(
+                        stores.histories(),
+                        lightUntil,
+                        readings,
+                        new BatchStore(stores.database(), ticks, readings),
+                        clock),
+                new ReadingPages(readings),
                 new DutyPages(new DutyStore(stores.database(), stores.audit())));
     }
 

@@ -6,6 +6,8 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.Stay;
@@ -95,6 +97,43 @@ public record Round(List<Stop> stops, List<Item> elsewhere) {
         return all().size() - open();
     }
 
+    /**
+     * One thing to look at, for those who want one on a screen.
+     *
+     * @param where the stop's title
+     * @param stop where it is; null: at no place of the group's
+     * @param item the sowing; null: the stop's thermometer
+     */
+    public record Step(
+            String where, @Nullable Stop stop, @Nullable Item item) {
+        public boolean isDone() {
+            if (item != null) {
+                return item.isDone();
+            }
+            return stop != null && stop.mat() != null && stop.mat().readC() != null;
+        }
+    }
+
+    /** Everything to look at in walking order. */
+    public List<Step> walk() {
+        List<Step> steps = new ArrayList<>();
+        for (Stop stop : stops) {
+            if (stop.mat() != null) {
+                steps.add(new Step(stop.title(), stop, null));
+            }
+            stop.items().forEach(item -> steps.add(new Step(stop.title(), stop, item)));
+        }
+        elsewhere.forEach(item -> steps.add(new Step("At home, or with no place yet", null, item)));
+        return steps;
+    }
+
+    /** The item of a sowing, if anything is due at it. */
+    Optional<Item> item(UUID sowing) {
+        return all().stream()
+                .filter(item -> item.subject().sowing().id().equals(sowing))
+                .findFirst();
+    }
+
     private List<Item> all() {
         List<Item> all = new ArrayList<>(elsewhere);
         stops.forEach(stop -> all.addAll(stop.items()));
@@ -171,8 +210,11 @@ public record Round(List<Stop> stops, List<Item> elsewhere) {
     }
 
     private static @Nullable Entry lookedToday(History history, LocalDate today) {
-        List<Entry> looks = history.entries().stream()
+        Set<UUID> corrected = history.corrected();
+        List<Entry> looks = history.asSeen().stream()
                 .filter(entry -> entry.seenOn().equals(today)
+                        && !corrected.contains(entry.id())
+                        && entry.step() != EntryStep.UNDONE
                         && entry.step() != EntryStep.SOWN
                         && entry.step() != EntryStep.SOAKED)
                 .toList();

@@ -170,7 +170,8 @@ abstract class LightBookedContract extends StoreContract {
                         "",
                         light,
                         null,
-                        home));
+                        home,
+                        null));
     }
 
     private void tick(UUID sowing, Tick tick) {

@@ -87,10 +87,13 @@ class RightsTest {
                         "/help",
                         "/in/{token}",
                         "/join/{token}",
+                        "/manifest.webmanifest",
                         "/numbers",
+                        "/offline",
                         "/open/{token}",
                         "/sign-in",
-                        "/static/{hash}/<file>");
+                        "/static/{hash}/<file>",
+                        "/worker.js");
     }
 
     @Test
