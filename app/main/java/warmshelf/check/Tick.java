@@ -13,8 +13,9 @@ import warmshelf.sowing.Problem;
  *
  * @param id made by the phone or the page; the same id sent twice is kept once
  * @param finished the bag is done with
- * @param lightPlace where the tray goes under a light; null: nowhere here (taken home), or not asked
+ * @param lightPlace where the tray goes under a light; null: home, to the place that is booked for it, or not asked
  * @param supersedes the entry this one corrects
+ * @param goesHome the grower takes it home when it leaves the heat
  * @param fromPhone when it was seen, where it waited on a phone; null: it is entered now
  */
 public record Tick(
@@ -29,6 +30,7 @@ public record Tick(
         String note,
         @Nullable LightPlace lightPlace,
         @Nullable UUID supersedes,
+        boolean goesHome,
         @Nullable FromPhone fromPhone) {
 
     /** A tick that is entered on a page, with what was seen known by its day. */
@@ -44,7 +46,24 @@ public record Tick(
             String note,
             @Nullable LightPlace lightPlace,
             @Nullable UUID supersedes) {
-        this(id, step, seenOn, sprouted, moved, lost, finished, problem, note, lightPlace, supersedes, null);
+        this(id, step, seenOn, sprouted, moved, lost, finished, problem, note, lightPlace, supersedes, false, null);
+    }
+
+    /** The same, with whether it goes home. */
+    public Tick(
+            UUID id,
+            EntryStep step,
+            LocalDate seenOn,
+            @Nullable Integer sprouted,
+            @Nullable Integer moved,
+            @Nullable Integer lost,
+            boolean finished,
+            @Nullable Problem problem,
+            String note,
+            @Nullable LightPlace lightPlace,
+            @Nullable UUID supersedes,
+            boolean goesHome) {
+        this(id, step, seenOn, sprouted, moved, lost, finished, problem, note, lightPlace, supersedes, goesHome, null);
     }
 
     /**
@@ -70,6 +89,7 @@ public record Tick(
                 both.length() > TickForm.LONGEST_NOTE ? note : both,
                 lightPlace,
                 supersedes,
+                goesHome,
                 phone);
     }
 

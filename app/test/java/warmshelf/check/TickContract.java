@@ -157,7 +157,8 @@ abstract class TickContract extends StoreContract {
         }
 
         Tick tick() {
-            return new Tick(id, step, seenOn, sprouted, moved, null, finished, null, note, light, supersedes, phone);
+            return new Tick(
+                    id, step, seenOn, sprouted, moved, null, finished, null, note, light, supersedes, false, phone);
         }
     }
 }
