@@ -152,7 +152,11 @@
       remember(one ? "one" : "list");
       view(one);
     });
-    if (remembered() === "one") view(true);
+    if (remembered() === "one") {
+      view(true);
+      // once it is known what waits here, that is no more to do
+      round.addEventListener("round-shown", () => goTo(Math.max(0, items().findIndex(isOpen)), false), { once: true });
+    }
   }
 
   self.roundWalk = { enhance, nextOpen };
