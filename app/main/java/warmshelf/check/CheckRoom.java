@@ -14,7 +14,7 @@ public final class CheckRoom {
     private CheckRoom() {}
 
     public static List<Pages> pages(SowingStores stores, Aside aside, Clock clock) {
-        RoundReader reader = new RoundReader(stores.planner());
+        RoundReader reader = reader(stores);
         TickStore ticks = new TickStore(
                 stores.database(), stores.audit(), stores.sowings(), stores.entries(), stores.stays(), stores.lots());
         ReadingStore readings = new ReadingStore(stores.database(), stores.audit());
@@ -44,6 +44,14 @@ public final class CheckRoom {
                 stores.histories(),
                 new TodayStore(stores.database()),
                 new WalkStore(stores.database()),
-                new RoundReader(stores.planner()));
+                reader(stores));
+    }
+
+    private static RoundReader reader(SowingStores stores) {
+        return new RoundReader(
+                stores.planner(),
+                sowing -> stores.lots()
+                        .find(sowing.lotId())
+                        .map(lot -> lot.share(sowing.crop(), stores.lots().tests(lot.id()), sowing.season())));
     }
 }

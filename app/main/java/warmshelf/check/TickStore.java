@@ -113,7 +113,9 @@ public final class TickStore {
         if (judge.isDouble() || judge.isOvertaken()) {
             return new TickOutcome.Kept(progress.stage(), false, placesStay(tick));
         }
-        boolean firstMove = Progress.of(sowing.method(), sowing.seeds(), before).moved() == 0;
+        // Later, what lies under a light lies there by a tick, and is no booking any more.
+        boolean firstMove = sowing.stage().compareTo(SowingStage.UNDER_LIGHT) < 0
+                && Progress.of(sowing.method(), sowing.seeds(), before).moved() == 0;
         moveSpace(tx, sowing, progress.stage(), firstMove, tick, lightUntil, by);
         return new TickOutcome.Kept(progress.stage(), false, "");
     }
@@ -178,7 +180,9 @@ public final class TickStore {
         List<Stay> lying = StayBookStore.ofSowing(tx, sowing.id());
         // A bag that is moved seed by seed stays on its mat while its first cells lie under the light already.
         boolean partlyMoved = tick.step() == EntryStep.MOVED_TO_CELLS && !leavesMat;
-        boolean leavesNow = tick.step() == EntryStep.OFF_HEAT || tick.step() == EntryStep.MOVED_TO_CELLS;
+        boolean leavesNow = tick.step() == EntryStep.OFF_HEAT
+                || tick.step() == EntryStep.UNDER_LIGHT
+                || tick.step() == EntryStep.MOVED_TO_CELLS;
         Optional<Stay> booked = leavesNow && firstMove
                 ? lying.stream()
                         .filter(stay -> !stay.isOnMat() && stay.to().isAfter(tick.seenOn()))
