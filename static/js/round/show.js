@@ -79,12 +79,14 @@
     if (old && old.dataset.is === tick.state + tick.sentence && (item ?? elsewhere).contains(old)) return;
     const made = line(tick, item);
     const focused = old?.contains(document.activeElement);
+    // Whoever has stepped on to one of the buttons stays on it, or the next key would press another.
+    const act = focused ? document.activeElement.dataset.act : undefined;
     if (old && (item ?? elsewhere).contains(old)) old.replaceWith(made);
     else {
       old?.remove();
       (item ?? elsewhere).append(made);
     }
-    if (focused) made.focus();
+    if (focused) (made.querySelector(`[data-act="${act}"]`) ?? made).focus();
   }
 
   /** A check whose tick is kept is no more to be ticked, until the page itself knows of it. */

@@ -112,10 +112,11 @@
       fresh.dataset.made = sent.filter((each) => each.subject === subject).reduce((last, each) => (each.sentAt > last ? each.sentAt : last), "");
       if (old.classList.contains("round__item--now")) fresh.classList.add("round__item--now");
       const lines = [...old.querySelectorAll("[data-tick]")];
-      const focused = lines.find((line) => line.contains(document.activeElement));
+      const active = document.activeElement;
+      const focused = lines.some((line) => line.contains(active));
       old.replaceWith(fresh);
       fresh.append(...lines);
-      focused?.focus();
+      if (focused) active.focus();
       self.roundWalk.enhance(fresh);
     } catch {
       // what the page shows stays; the tick is kept
