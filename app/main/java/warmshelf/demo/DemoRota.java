@@ -4,7 +4,8 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
-import warmshelf.check.DutyStore;
+import warmshelf.duty.DutyStore;
+import warmshelf.duty.Turn;
 import warmshelf.shelf.Site;
 
 /** Who looks on which day: turns of three days, everyone in order, another person at each site. */
@@ -34,9 +35,10 @@ final class DemoRota {
         for (int site = 0; site < sites.size(); site++) {
             UUID siteId = sites.get(site).id();
             for (int day = -DAYS_BACK; day < DAYS_AHEAD; day++) {
-                changes.add(new DutyStore.Change(siteId, today.plusDays(day), onDuty(site, today.plusDays(day))));
+                changes.add(new DutyStore.Change(
+                        new Turn(siteId, today.plusDays(day)), null, onDuty(site, today.plusDays(day))));
             }
         }
-        house.duties().write(changes, coordinator);
+        house.duties().write(changes, today, coordinator);
     }
 }

@@ -1,4 +1,4 @@
-package warmshelf.check;
+package warmshelf.duty;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static warmshelf.db.generated.Tables.AUDIT_LINE;
