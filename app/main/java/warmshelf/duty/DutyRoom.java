@@ -32,7 +32,7 @@ public final class DutyRoom {
     public List<Pages> pages() {
         return List.of(
                 new DutyPages(duties, standIns, rules, swapReads, news),
-                new MinePages(duties, standIns, willing),
+                new MinePages(duties, standIns, willing, swapReads),
                 new ProposalPages(duties, new RotaBookStore(database)),
                 new SwapPages(duties, swaps, swapReads));
     }

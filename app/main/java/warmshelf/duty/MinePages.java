@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
-import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import warmshelf.web.DayWords;
 import warmshelf.web.FormReader;
@@ -29,11 +29,13 @@ final class MinePages implements Pages {
     private final DutyStore duties;
     private final StandInStore standIns;
     private final WillingStore willing;
+    private final SwapReadStore swaps;
 
-    MinePages(DutyStore duties, StandInStore standIns, WillingStore willing) {
+    MinePages(DutyStore duties, StandInStore standIns, WillingStore willing, SwapReadStore swaps) {
         this.duties = duties;
         this.standIns = standIns;
         this.willing = willing;
+        this.swaps = swaps;
     }
 
     @Override
@@ -44,8 +46,8 @@ final class MinePages implements Pages {
         routes.post("/duty/mine/away/{id}/removal", this::removeAway, Role.MEMBER);
     }
 
-    /** A day that somebody has, for example 'Thu 4 Mar at Hall cellar'. */
-    public record OwnTurn(String turn, String words) {}
+    /** A day that somebody has, for example 'Thu 4 Mar at Hall cellar', and whether others are asked to take it. */
+    public record OwnTurn(String turn, String words, boolean asked) {}
 
     private void show(Context ctx) {
         Named whose = whose(ctx, ctx.queryParam("member"));
@@ -70,29 +72,24 @@ final class MinePages implements Pages {
 
     private List<OwnTurn> turns(UUID member, List<Named> sites, LocalDate today) {
         Map<Turn, DutyStore.Holder> rota = duties.rota(today, today.plusDays(DAYS_AHEAD));
-        return inOrder(
-                rota.keySet(),
-                sites,
-                turn -> Optional.ofNullable(rota.get(turn))
-                        .filter(holder -> holder.id().equals(member))
-                        .isPresent());
+        rota.values().removeIf(holder -> !holder.id().equals(member));
+        return inOrder(rota.keySet(), sites, today);
     }
 
     private List<OwnTurn> standing(UUID member, List<Named> sites, LocalDate today) {
         Map<Turn, Named> standing = standIns.between(today, today.plusDays(DAYS_AHEAD));
-        return inOrder(
-                standing.keySet(),
-                sites,
-                turn -> Optional.ofNullable(standing.get(turn))
-                        .filter(named -> named.id().equals(member))
-                        .isPresent());
+        standing.values().removeIf(named -> !named.id().equals(member));
+        return inOrder(standing.keySet(), sites, today);
     }
 
-    private static List<OwnTurn> inOrder(Set<Turn> turns, List<Named> sites, Predicate<Turn> which) {
+    private List<OwnTurn> inOrder(Set<Turn> turns, List<Named> sites, LocalDate today) {
+        Set<Turn> asked = swaps.since(today).stream()
+                .filter(swap -> swap.isOpen(today))
+                .map(Swap::turn)
+                .collect(Collectors.toSet());
         return turns.stream()
-                .filter(which)
                 .sorted(Comparator.comparing(Turn::day).thenComparing(turn -> siteName(sites, turn)))
-                .map(turn -> new OwnTurn(turn.words(), Swap.at(turn, siteName(sites, turn))))
+                .map(turn -> new OwnTurn(turn.words(), Swap.at(turn, siteName(sites, turn)), asked.contains(turn)))
                 .toList();
     }
 

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import java.util.stream.Collectors;
+import warmshelf.web.DayWords;
 
 /**
  * A proposal as a coordinator reads it.
@@ -14,9 +15,12 @@ import java.util.stream.Collectors;
  * @param days the days in order
  * @param shares who serves how often, the least served first
  * @param given how many turns somebody is proposed for
- * @param nobody the turns that nobody can take, for example 'Thu 4 Mar at Hall cellar'
+ * @param nobody the days that nobody can take, by site
  */
-public record ProposalPage(List<Day> days, List<Share> shares, int given, List<String> nobody) {
+public record ProposalPage(List<Day> days, List<Share> shares, int given, List<Gap> nobody) {
+
+    /** The days at a site that nobody can take, for example 'Thu 4 Mar, Fri 5 Mar'. */
+    public record Gap(String site, String days) {}
 
     /** One day, with one cell for each site. */
     public record Day(LocalDate day, List<Cell> cells) {}
@@ -50,11 +54,18 @@ public record ProposalPage(List<Day> days, List<Share> shares, int given, List<S
                         span.sites().stream()
                                 .map(site -> cell(site, day, rota, proposal))
                                 .toList())));
-        Map<UUID, String> names = span.sites().stream().collect(Collectors.toMap(Named::id, Named::name));
-        List<String> nobody = proposal.nobody().stream()
-                .map(turn -> Swap.at(turn, names.getOrDefault(turn.site(), "")))
+        List<Gap> nobody = span.sites().stream()
+                .map(site -> new Gap(site.name(), daysAt(site, proposal.nobody())))
+                .filter(gap -> !gap.days().isEmpty())
                 .toList();
         return new ProposalPage(days, shares, proposal.given().size(), nobody);
+    }
+
+    private static String daysAt(Named site, List<Turn> turns) {
+        return turns.stream()
+                .filter(turn -> turn.site().equals(site.id()))
+                .map(turn -> DayWords.day(turn.day()))
+                .collect(Collectors.joining(", "));
     }
 
     private static Cell cell(Named site, LocalDate day, Map<Turn, DutyStore.Holder> rota, FairRota.Proposal proposal) {
