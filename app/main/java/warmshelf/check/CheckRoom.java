@@ -13,14 +13,14 @@ import warmshelf.web.Pages;
 public final class CheckRoom {
     private CheckRoom() {}
 
-    public static List<Pages> pages(SowingStores stores, Aside aside, Clock clock) {
+    public static List<Pages> pages(SowingStores stores, RoundStore rounds, Aside aside, Clock clock) {
         RoundReader reader = reader(stores);
         TickStore ticks = new TickStore(
                 stores.database(), stores.audit(), stores.sowings(), stores.entries(), stores.stays(), stores.lots());
         ReadingStore readings = new ReadingStore(stores.database(), stores.audit());
         LightUntil lightUntil = new LightUntil(reader, stores.space());
         return List.of(
-                new TodayPages(rounds(stores), stores.space(), aside, clock),
+                new TodayPages(rounds, stores.space(), aside, clock),
                 new TickPages(stores.histories(), lightUntil, ticks, stores.space()),
                 new BatchPages(
                         stores.histories(),
@@ -28,8 +28,7 @@ public final class CheckRoom {
                         readings,
                         new BatchStore(stores.database(), ticks, readings),
                         clock),
-                new ReadingPages(readings),
-                new DutyPages(new DutyStore(stores.database(), stores.audit())));
+                new ReadingPages(readings));
     }
 
     /** How many of a member's own sowings want a look on a day. */
@@ -38,7 +37,8 @@ public final class CheckRoom {
         return (member, day) -> (int) rounds.of(member, day).open();
     }
 
-    static RoundStore rounds(SowingStores stores) {
+    /** The round of a day; one for all who read it, as it keeps what it has read. */
+    public static RoundStore rounds(SowingStores stores) {
         return new RoundStore(
                 stores.database(),
                 stores.histories(),

@@ -59,15 +59,16 @@ public final class TodayPages implements Pages {
         LocalDate day = visitor.today();
         RoundStore.Watch watch = rounds.watch(day);
         boolean looks = watch.today().stream().anyMatch(duty -> duty.memberId().equals(visitor.memberId()));
+        Map<String, @Nullable Object> model = new HashMap<>(aside.model(visitor));
+        boolean standsIn = model.get("standIn") instanceof List<?> late && !late.isEmpty();
         boolean whole = switch (String.valueOf(ctx.queryParam("show"))) {
             case "all" -> true;
             case "mine" -> false;
-            default -> looks || visitor.coordinator();
+            default -> looks || standsIn || visitor.coordinator();
         };
         Round round = whole ? rounds.whole(day) : rounds.of(visitor.memberId(), day);
         boolean asksForLight =
                 round.stops().stream().flatMap(stop -> stop.items().stream()).anyMatch(Round.Item::asksForLight);
-        Map<String, @Nullable Object> model = new HashMap<>(aside.model(visitor));
         model.put("one", one(ctx, round));
         model.put("madeAt", clock.instant().toString());
         model.put("problems", PROBLEMS);

@@ -47,10 +47,11 @@ final class DemoGroup {
         new DemoFrost(house, members, today).tell();
         new DemoFurniture(house, coordinator).putUp();
         Map<String, DemoSeedBox.BoxedLot> lots = new DemoSeedBox(house, members, today).fill(coordinator);
-        DemoRota rota = new DemoRota(members.values().stream().toList(), today);
+        DemoRota rota = new DemoRota(members, today);
         rota.write(house, coordinator);
         DemoSeason sowings = new DemoSeason(house, lots, today, season);
         new DemoDiary(house, clock, sowings, rota, coordinator).live();
+        rota.askForSwap(house);
     }
 
     private static Map<String, UUID> moveIn(DemoHouse house, int season) {

@@ -5,7 +5,6 @@ import warmshelf.allocation.ClashStore;
 import warmshelf.allocation.RequestStore;
 import warmshelf.allocation.SpaceStore;
 import warmshelf.allocation.StayStore;
-import warmshelf.check.DutyStore;
 import warmshelf.check.ReadingStore;
 import warmshelf.check.RoundReader;
 import warmshelf.check.RoundStore;
@@ -15,6 +14,10 @@ import warmshelf.check.WalkStore;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
+import warmshelf.duty.DutyStore;
+import warmshelf.duty.StandInStore;
+import warmshelf.duty.SwapStore;
+import warmshelf.duty.WillingStore;
 import warmshelf.frost.evidence.EvidenceStore;
 import warmshelf.frost.garden.CorrectionStore;
 import warmshelf.frost.garden.GardenStore;
@@ -51,6 +54,8 @@ record DemoHouse(
         TickStore ticks,
         ReadingStore readings,
         DutyStore duties,
+        WillingStore willing,
+        SwapStore swaps,
         GardenStore gardens,
         CorrectionStore corrections,
         ThermometerStore thermometers,
@@ -68,6 +73,7 @@ record DemoHouse(
         LotStore lots = new LotStore(database, audit);
         MemberStore members = new MemberStore(database, audit);
         GroupStore group = new GroupStore(database, audit);
+        StandInStore standIns = new StandInStore(database, audit);
         HistoryStore histories = new HistoryStore(database, audit, sowings, entries, requests, stays);
         return new DemoHouse(
                 crops,
@@ -91,7 +97,9 @@ record DemoHouse(
                         new RoundReader(planner, sowing -> java.util.Optional.empty())),
                 new TickStore(database, audit, sowings, entries, stays, lots),
                 new ReadingStore(database, audit),
-                new DutyStore(database, audit),
+                new DutyStore(database, audit, standIns),
+                new WillingStore(database, audit, standIns),
+                new SwapStore(database, audit, standIns),
                 new GardenStore(database, audit),
                 new CorrectionStore(database, audit),
                 new ThermometerStore(database, audit),

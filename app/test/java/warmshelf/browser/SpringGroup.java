@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Map;
 import warmshelf.loop.Cellar;
 import warmshelf.testing.Answer;
-import warmshelf.testing.Browser;
 import warmshelf.testing.TestGroup;
 import warmshelf.testing.Upload;
 import warmshelf.web.Role;
@@ -31,6 +30,7 @@ final class SpringGroup implements AutoCloseable {
     private final String givenUp;
     private final String thermometer;
     private final String stations;
+    private final String ownTurn;
 
     private SpringGroup(Cellar cellar) {
         this.cellar = cellar;
@@ -63,7 +63,7 @@ final class SpringGroup implements AutoCloseable {
         cellar.ask(asking("eggplant", "Long Purple", Map.of("container", "tray")));
         passUntil(LocalDate.of(2027, 4, 16));
         entry(onTheMat, Map.of("step", "look", "nothing", "0"));
-        keepTheRota();
+        ownTurn = keepTheRota();
         thermometer = hangThermometer();
         stations = sendStations();
     }
@@ -156,6 +156,11 @@ final class SpringGroup implements AutoCloseable {
                 new PageVisit("people, for a member", "/people", member),
                 new PageVisit("duty, for a member", "/duty", member),
                 new PageVisit("settings", "/settings", member),
+                new PageVisit("duty, for a member", "/duty", member),
+                new PageVisit("my days", "/duty/mine", member),
+                new PageVisit("swaps", "/duty/swaps", member),
+                new PageVisit("swaps, asked", "/duty/swaps", idle),
+                new PageVisit("a new swap", "/duty/swaps/new?turn=" + ownTurn, member),
                 new PageVisit("help", "/help", member),
                 new PageVisit("numbers", "/numbers", member),
                 new PageVisit("not allowed", "/requests", member),
@@ -186,6 +191,13 @@ final class SpringGroup implements AutoCloseable {
                 new PageVisit("new site", "/sites/new", coordinator),
                 new PageVisit("people", "/people", coordinator),
                 new PageVisit("duty", "/duty", coordinator),
+                new PageVisit(
+                        "days of another",
+                        "/duty/mine?member=" + group().member().id(),
+                        coordinator),
+                new PageVisit("proposal", "/duty/proposal", coordinator),
+                new PageVisit("proposal, wrong", "/duty/proposal?days=900&from=soon&site=none", coordinator),
+                new PageVisit("swaps, for a coordinator", "/duty/swaps", coordinator),
                 new PageVisit("group settings", "/settings/group", coordinator)));
         for (String form : List.of(
                 "/sites/[0-9a-f-]{36}/change",
@@ -274,14 +286,26 @@ final class SpringGroup implements AutoCloseable {
         return added.location();
     }
 
-    private void keepTheRota() {
-        Browser coordinator = cellar.coordinator();
-        String page = coordinator.get("/duty").body();
-        posted(
-                "/duty",
-                Map.of(
-                        Cellar.first(page, "<select[^>]*name=\"([^\"]+)\""),
-                        group().member().id().toString()));
+    /** Two days of the member's, one of which everyone is asked to take; the days after are to be filled. */
+    private String keepTheRota() {
+        List<String> fields = Cellar.all(cellar.coordinator().get("/duty").body(), "<select[^>]*name=\"([^\"]+)\"");
+        String member = group().member().id().toString();
+        posted("/duty", Map.of(fields.get(0), member, fields.get(4), member));
+        String site = Cellar.first(fields.get(0), "duty/([^/]+)/");
+        assertThat(cellar.member()
+                        .post("/duty/mine", Map.of("can", site + "/3"))
+                        .status())
+                .isEqualTo(303);
+        assertThat(cellar.member()
+                        .post("/duty/mine/away", Map.of("first", "2027-05-03", "last", "2027-05-09"))
+                        .status())
+                .isEqualTo(303);
+        String asked = fields.get(4).substring("duty/".length());
+        assertThat(cellar.member()
+                        .post("/duty/swaps", Map.of("turn", asked, "whom", "anyone", "inReturn", "none"))
+                        .status())
+                .isEqualTo(303);
+        return fields.get(0).substring("duty/".length());
     }
 
     private static Map<String, String> asking(String crop, String variety, Map<String, String> more) {

@@ -1,0 +1,138 @@
+package warmshelf.duty;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import warmshelf.web.Aside;
+import warmshelf.web.DayWords;
+import warmshelf.web.FormReader;
+import warmshelf.web.Pages;
+import warmshelf.web.Refusal;
+import warmshelf.web.Respond;
+import warmshelf.web.Role;
+import warmshelf.web.Visitor;
+
+/** The rota: who looks on which day at which site. Everyone reads it, coordinators write it and set each site's hour. */
+public final class DutyPages implements Pages {
+    private static final String TEMPLATE = "duty/show.peb";
+    private static final int DAYS_SHOWN = 14;
+    private static final int MOST_DAYS_OFF = 800;
+
+    private final DutyStore duties;
+    private final StandInStore standIns;
+    private final SiteRuleStore rules;
+    private final SwapReadStore swaps;
+    private final Aside news;
+
+    DutyPages(DutyStore duties, StandInStore standIns, SiteRuleStore rules, SwapReadStore swaps, Aside news) {
+        this.duties = duties;
+        this.standIns = standIns;
+        this.rules = rules;
+        this.swaps = swaps;
+        this.news = news;
+    }
+
+    @Override
+    public void register(RoutesConfig routes) {
+        routes.get("/duty", this::show, Role.MEMBER);
+        routes.post("/duty", this::write, Role.COORDINATOR);
+        routes.post("/duty/hours", this::keepHours, Role.COORDINATOR);
+    }
+
+    private void show(Context ctx) {
+        ctx.render(TEMPLATE, model(ctx, from(ctx, ctx.queryParam("from")), new FormReader(Map.of())));
+    }
+
+    private Map<String, Object> model(Context ctx, LocalDate from, FormReader form) {
+        Visitor visitor = Visitor.of(ctx);
+        LocalDate until = from.plusDays(DAYS_SHOWN);
+        List<SiteRule> siteRules = rules.all();
+        RotaPage.Source source = new RotaPage.Source(
+                siteRules.stream().map(SiteRule::site).toList(),
+                duties.rota(from, until),
+                standIns.between(from, until),
+                swaps.since(visitor.today()),
+                form.typed());
+        Map<String, Object> model = new HashMap<>(news.model(visitor));
+        model.put("page", RotaPage.of(from, DAYS_SHOWN, source, visitor.memberId(), visitor.today()));
+        model.put("sites", source.sites());
+        model.put("rules", HoursForm.lines(siteRules, form));
+        model.put("members", duties.members());
+        model.put("form", form);
+        model.put("from", from);
+        model.put("before", from.minusDays(DAYS_SHOWN));
+        model.put("after", until);
+        return model;
+    }
+
+    private static LocalDate from(Context ctx, @Nullable String asked) {
+        LocalDate today = Visitor.of(ctx).today();
+        if (asked == null) {
+            return today;
+        }
+        try {
+            LocalDate from = LocalDate.parse(asked);
+            if (Math.abs(from.toEpochDay() - today.toEpochDay()) <= MOST_DAYS_OFF) {
+                return from;
+            }
+        } catch (DateTimeParseException notADate) {
+            // the sentence below names it
+        }
+        throw Refusal.of(
+                HttpStatus.BAD_REQUEST,
+                "The first day was '%s'; a date such as %s is accepted, within two years of today."
+                        .formatted(asked.length() > 40 ? "…" : asked, today));
+    }
+
+    private void write(Context ctx) {
+        Visitor visitor = Visitor.of(ctx);
+        LocalDate today = visitor.today();
+        LocalDate from = from(ctx, ctx.formParam("from"));
+        FormReader form = new FormReader(ctx.formParamMap());
+        List<DutyStore.Change> changes = new RotaForm(
+                        ids(duties.sites()),
+                        ids(duties.members()),
+                        duties.rota(today.minusDays(MOST_DAYS_OFF), today.plusDays(MOST_DAYS_OFF)),
+                        today,
+                        form)
+                .changes();
+        DutyStore.Written written =
+                form.ok() ? duties.write(changes, today, visitor.memberId()) : new DutyStore.Written(0, List.of());
+        written.overtaken()
+                .forEach(turn -> form.refuse(
+                        RotaForm.DUTY + turn.words(),
+                        "%s was changed by somebody else since you opened the page; open it again to see who has it."
+                                .formatted(DayWords.day(turn.day()))));
+        if (form.ok()) {
+            Respond.seeOther(
+                    ctx, "/duty?from=" + from, written.lines() == 0 ? "Nothing had changed." : "The rota is kept.");
+        } else {
+            Respond.again(ctx, TEMPLATE, model(ctx, from, form));
+        }
+    }
+
+    private void keepHours(Context ctx) {
+        Visitor visitor = Visitor.of(ctx);
+        FormReader form = new FormReader(ctx.formParamMap());
+        List<SiteRule> given = HoursForm.read(form, rules.all());
+        if (!form.ok()) {
+            Respond.again(ctx, TEMPLATE, model(ctx, visitor.today(), form));
+            return;
+        }
+        int kept = rules.keep(given, visitor.today(), visitor.memberId());
+        Respond.seeOther(ctx, "/duty", kept == 0 ? "Nothing had changed." : "The hours are kept.");
+    }
+
+    static Set<UUID> ids(List<Named> named) {
+        return named.stream().map(Named::id).collect(Collectors.toSet());
+    }
+}

@@ -1,0 +1,44 @@
+package warmshelf.duty;
+
+import java.util.List;
+import warmshelf.check.RoundStore;
+import warmshelf.db.Audit;
+import warmshelf.db.Database;
+import warmshelf.web.Aside;
+import warmshelf.web.Pages;
+
+/** The duty rota, wired; and what it adds to Today. */
+public final class DutyRoom {
+    private final Database database;
+    private final DutyStore duties;
+    private final StandInStore standIns;
+    private final SiteRuleStore rules;
+    private final WillingStore willing;
+    private final SwapStore swaps;
+    private final SwapReadStore swapReads;
+    private final Aside news;
+
+    public DutyRoom(Database database, Audit audit, RoundStore rounds) {
+        this.database = database;
+        standIns = new StandInStore(database, audit);
+        duties = new DutyStore(database, audit, standIns);
+        rules = new SiteRuleStore(database, audit, standIns);
+        willing = new WillingStore(database, audit, standIns);
+        swaps = new SwapStore(database, audit, standIns);
+        swapReads = new SwapReadStore(database);
+        news = new DutyNews(new WatchStore(database, duties, standIns, rules, swapReads), rounds, audit::now);
+    }
+
+    public List<Pages> pages() {
+        return List.of(
+                new DutyPages(duties, standIns, rules, swapReads, news),
+                new MinePages(duties, standIns, willing, swapReads),
+                new ProposalPages(duties, new RotaBookStore(database)),
+                new SwapPages(duties, swaps, swapReads));
+    }
+
+    /** Days to take, rounds to walk in another's stead, and for coordinators what is late. */
+    public Aside today() {
+        return news;
+    }
+}

@@ -1,0 +1,181 @@
+package warmshelf.duty;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import warmshelf.web.DayWords;
+import warmshelf.web.FormReader;
+import warmshelf.web.Pages;
+import warmshelf.web.Refusal;
+import warmshelf.web.Respond;
+import warmshelf.web.Role;
+import warmshelf.web.Visitor;
+
+/** When somebody can look and when not, and the days they have. Coordinators may enter it for others. */
+final class MinePages implements Pages {
+    private static final String ADDRESS = "/duty/mine";
+    private static final String TEMPLATE = "duty/mine.peb";
+    private static final int DAYS_AHEAD = 400;
+
+    private final DutyStore duties;
+    private final StandInStore standIns;
+    private final WillingStore willing;
+    private final SwapReadStore swaps;
+
+    MinePages(DutyStore duties, StandInStore standIns, WillingStore willing, SwapReadStore swaps) {
+        this.duties = duties;
+        this.standIns = standIns;
+        this.willing = willing;
+        this.swaps = swaps;
+    }
+
+    @Override
+    public void register(RoutesConfig routes) {
+        routes.get(ADDRESS, this::show, Role.MEMBER);
+        routes.post(ADDRESS, this::keepWeekdays, Role.MEMBER);
+        routes.post("/duty/mine/away", this::addAway, Role.MEMBER);
+        routes.post("/duty/mine/away/{id}/removal", this::removeAway, Role.MEMBER);
+    }
+
+    /** A day that somebody has, for example 'Thu 4 Mar at Hall cellar', and whether others are asked to take it. */
+    public record OwnTurn(String turn, String words, boolean asked) {}
+
+    private void show(Context ctx) {
+        Named whose = whose(ctx, ctx.queryParam("member"));
+        ctx.render(TEMPLATE, model(ctx, whose, willing.of(whose.id()), new FormReader(Map.of())));
+    }
+
+    private Map<String, Object> model(Context ctx, Named whose, Set<SiteWeekday> can, FormReader form) {
+        Visitor visitor = Visitor.of(ctx);
+        LocalDate today = visitor.today();
+        List<Named> sites = duties.sites();
+        Map<String, Object> model = new HashMap<>();
+        model.put("whose", whose);
+        model.put("own", whose.id().equals(visitor.memberId()));
+        model.put("members", visitor.coordinator() ? duties.members() : List.of());
+        model.put("sites", WillingForm.lines(sites, can));
+        model.put("away", willing.away(whose.id(), today));
+        model.put("turns", turns(whose.id(), sites, today));
+        model.put("standing", standing(whose.id(), sites, today));
+        model.put("form", form);
+        return model;
+    }
+
+    private List<OwnTurn> turns(UUID member, List<Named> sites, LocalDate today) {
+        Map<Turn, DutyStore.Holder> rota = duties.rota(today, today.plusDays(DAYS_AHEAD));
+        rota.values().removeIf(holder -> !holder.id().equals(member));
+        return inOrder(rota.keySet(), sites, today);
+    }
+
+    private List<OwnTurn> standing(UUID member, List<Named> sites, LocalDate today) {
+        Map<Turn, Named> standing = standIns.between(today, today.plusDays(DAYS_AHEAD));
+        standing.values().removeIf(named -> !named.id().equals(member));
+        return inOrder(standing.keySet(), sites, today);
+    }
+
+    private List<OwnTurn> inOrder(Set<Turn> turns, List<Named> sites, LocalDate today) {
+        Set<Turn> asked = swaps.since(today).stream()
+                .filter(swap -> swap.isOpen(today))
+                .map(Swap::turn)
+                .collect(Collectors.toSet());
+        return turns.stream()
+                .sorted(Comparator.comparing(Turn::day).thenComparing(turn -> siteName(sites, turn)))
+                .map(turn -> new OwnTurn(turn.words(), Swap.at(turn, siteName(sites, turn)), asked.contains(turn)))
+                .toList();
+    }
+
+    private static String siteName(List<Named> sites, Turn turn) {
+        return sites.stream()
+                .filter(site -> site.id().equals(turn.site()))
+                .map(Named::name)
+                .findFirst()
+                .orElse("");
+    }
+
+    private void keepWeekdays(Context ctx) {
+        Visitor visitor = Visitor.of(ctx);
+        Named whose = whose(ctx, ctx.formParam("member"));
+        FormReader form = new FormReader(ctx.formParamMap());
+        Optional<Set<SiteWeekday>> can = WillingForm.read(ctx.formParams("can"), duties.sites());
+        if (can.isEmpty()) {
+            form.refuse(
+                    "can",
+                    "One of the ticks names a weekday or a site that there is not; the ticks on this page are accepted.");
+            Respond.again(ctx, TEMPLATE, model(ctx, whose, willing.of(whose.id()), form));
+            return;
+        }
+        willing.keep(whose.id(), can.get(), visitor.today(), visitor.memberId());
+        Respond.seeOther(
+                ctx,
+                address(visitor, whose),
+                can.get().isEmpty() ? "Kept: not on the rota." : "The weekdays are kept.");
+    }
+
+    private void addAway(Context ctx) {
+        Visitor visitor = Visitor.of(ctx);
+        Named whose = whose(ctx, ctx.formParam("member"));
+        FormReader form = new FormReader(ctx.formParamMap());
+        Optional<AwayForm.Span> span = AwayForm.read(form, visitor.today());
+        if (span.isEmpty()) {
+            Respond.again(ctx, TEMPLATE, model(ctx, whose, willing.of(whose.id()), form));
+            return;
+        }
+        LocalDate first = span.get().first();
+        LocalDate last = span.get().last();
+        willing.addAway(whose.id(), first, last, visitor.today(), visitor.memberId());
+        long down = duties.rota(first, last.plusDays(1)).values().stream()
+                .filter(holder -> holder.id().equals(whose.id()))
+                .count();
+        Respond.seeOther(
+                ctx,
+                address(visitor, whose),
+                "Kept: cannot look %s.%s"
+                        .formatted(
+                                first.equals(last)
+                                        ? "on " + DayWords.day(first)
+                                        : "from %s to %s".formatted(DayWords.day(first), DayWords.day(last)),
+                                down == 0
+                                        ? ""
+                                        : " On the rota for %s of these; ask others to take %s."
+                                                .formatted(
+                                                        down == 1 ? "one" : String.valueOf(down),
+                                                        down == 1 ? "it" : "them")));
+    }
+
+    private void removeAway(Context ctx) {
+        Visitor visitor = Visitor.of(ctx);
+        UUID away = Respond.id(ctx, "id");
+        UUID owner = willing.ownerOfAway(away).orElseThrow(() -> Refusal.notFound("These days are not kept any more."));
+        Named whose = whose(ctx, owner.toString());
+        willing.removeAway(away, owner, visitor.today(), visitor.memberId());
+        Respond.seeOther(ctx, address(visitor, whose), "These days are open again.");
+    }
+
+    private static String address(Visitor visitor, Named whose) {
+        return whose.id().equals(visitor.memberId()) ? ADDRESS : ADDRESS + "?member=" + whose.id();
+    }
+
+    /** The member named, who is the visitor or, for a coordinator, anybody in the group. */
+    private Named whose(Context ctx, @Nullable String named) {
+        Visitor visitor = Visitor.of(ctx);
+        if (named == null || named.isBlank() || named.equals(visitor.memberId().toString())) {
+            return new Named(visitor.memberId(), visitor.name());
+        }
+        if (!visitor.coordinator()) {
+            throw Refusal.forbidden("Only coordinators enter days for others.");
+        }
+        return duties.members().stream()
+                .filter(member -> member.id().toString().equals(named))
+                .findFirst()
+                .orElseThrow(() -> Refusal.notFound("There is no such member in the group."));
+    }
+}

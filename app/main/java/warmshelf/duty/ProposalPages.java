@@ -1,0 +1,109 @@
+package warmshelf.duty;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import warmshelf.web.Choice;
+import warmshelf.web.DayWords;
+import warmshelf.web.FormReader;
+import warmshelf.web.Pages;
+import warmshelf.web.Respond;
+import warmshelf.web.Role;
+import warmshelf.web.Visitor;
+
+/** Proposes who looks on the days that are empty; a press keeps what was shown. */
+final class ProposalPages implements Pages {
+    private static final String ADDRESS = "/duty/proposal";
+    private static final String TEMPLATE = "duty/proposal.peb";
+    private static final int NAMED_AT_MOST = 5;
+
+    private final DutyStore duties;
+    private final RotaBookStore books;
+
+    ProposalPages(DutyStore duties, RotaBookStore books) {
+        this.duties = duties;
+        this.books = books;
+    }
+
+    @Override
+    public void register(RoutesConfig routes) {
+        routes.get(ADDRESS, this::show, Role.COORDINATOR);
+        routes.post(ADDRESS, this::keep, Role.COORDINATOR);
+    }
+
+    private void show(Context ctx) {
+        LocalDate today = Visitor.of(ctx).today();
+        List<Named> sites = duties.sites();
+        Map<String, List<String>> asked = new HashMap<>(ProposalForm.usual(today));
+        asked.putAll(ctx.queryParamMap());
+        FormReader form = new FormReader(asked);
+        Optional<ProposalForm.Span> span = ProposalForm.read(form, sites, today);
+        Map<String, Object> model = model(form, sites);
+        if (span.isEmpty()) {
+            Respond.again(ctx, TEMPLATE, model);
+            return;
+        }
+        model.put("page", page(span.get(), today));
+        ctx.render(TEMPLATE, model);
+    }
+
+    private static Map<String, Object> model(FormReader form, List<Named> sites) {
+        List<Choice> choices = new ArrayList<>(List.of(new Choice("all", "All sites")));
+        sites.forEach(site -> choices.add(new Choice(site.id().toString(), site.name())));
+        Map<String, Object> model = new HashMap<>();
+        model.put("form", form);
+        model.put("sites", sites);
+        model.put("siteChoices", choices);
+        model.put("mostDays", ProposalForm.MOST_DAYS);
+        model.put("page", new ProposalPage(List.of(), List.of(), 0, List.of()));
+        return model;
+    }
+
+    private ProposalPage page(ProposalForm.Span span, LocalDate today) {
+        RotaBook book = books.read(today);
+        List<Turn> empty =
+                span.turns().stream().filter(turn -> !book.isFilled(turn)).toList();
+        return ProposalPage.of(span, duties.rota(span.from(), span.until()), FairRota.propose(empty, book), book);
+    }
+
+    private void keep(Context ctx) {
+        Visitor visitor = Visitor.of(ctx);
+        LocalDate today = visitor.today();
+        List<Named> sites = duties.sites();
+        FormReader form = new FormReader(ctx.formParamMap());
+        // what the page showed as empty is compared with what stands by now by the store, so none is known here
+        Map<Turn, UUID> proposed =
+                new RotaForm(DutyPages.ids(sites), DutyPages.ids(duties.members()), Map.of(), today, form).proposed();
+        if (!form.ok()) {
+            Map<String, List<String>> usual = ProposalForm.usual(today);
+            FormReader again = new FormReader(usual);
+            form.problems().forEach(again::refuse);
+            Respond.again(ctx, TEMPLATE, model(again, sites));
+            return;
+        }
+        DutyStore.Written written = duties.fill(proposed, today, visitor.memberId());
+        Respond.seeOther(ctx, "/duty", notice(written));
+    }
+
+    private static String notice(DutyStore.Written written) {
+        String kept = written.lines() == 1 ? "One day is kept." : written.lines() + " days are kept.";
+        List<Turn> overtaken = written.overtaken();
+        if (overtaken.isEmpty()) {
+            return kept;
+        }
+        String days = String.join(
+                ", ",
+                overtaken.stream()
+                        .limit(NAMED_AT_MOST)
+                        .map(turn -> DayWords.day(turn.day()))
+                        .toList());
+        return "%s Left as they are by now: %s%s."
+                .formatted(kept, days, overtaken.size() > NAMED_AT_MOST ? " and more" : "");
+    }
+}

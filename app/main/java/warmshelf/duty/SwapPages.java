@@ -1,0 +1,177 @@
+package warmshelf.duty;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import warmshelf.web.Choice;
+import warmshelf.web.FormReader;
+import warmshelf.web.Pages;
+import warmshelf.web.Refusal;
+import warmshelf.web.Respond;
+import warmshelf.web.Role;
+import warmshelf.web.Visitor;
+
+/** Asking others to take a day, and answering. */
+final class SwapPages implements Pages {
+    private static final String ADDRESS = "/duty/swaps";
+    private static final String FORM = "duty/swap-new.peb";
+    private static final int DAYS_BACK = 30;
+    private static final int DAYS_OFFERED = 60;
+
+    private final DutyStore duties;
+    private final SwapStore swaps;
+    private final SwapReadStore reads;
+
+    SwapPages(DutyStore duties, SwapStore swaps, SwapReadStore reads) {
+        this.duties = duties;
+        this.swaps = swaps;
+        this.reads = reads;
+    }
+
+    @Override
+    public void register(RoutesConfig routes) {
+        routes.get(ADDRESS, this::list, Role.MEMBER);
+        routes.get("/duty/swaps/new", this::newSwap, Role.MEMBER);
+        routes.post(ADDRESS, this::ask, Role.MEMBER);
+        routes.post("/duty/swaps/{id}/taking", this::take, Role.MEMBER);
+        routes.post("/duty/swaps/{id}/refusal", this::decline, Role.MEMBER);
+        routes.post("/duty/swaps/{id}/withdrawal", this::withdraw, Role.MEMBER);
+    }
+
+    /** A swap as a list shows it. */
+    public record Line(Swap swap, String state, boolean open) {}
+
+    private void list(Context ctx) {
+        Visitor visitor = Visitor.of(ctx);
+        LocalDate today = visitor.today();
+        UUID me = visitor.memberId();
+        List<Swap> all = reads.since(today.minusDays(DAYS_BACK));
+        Map<String, Object> model = new HashMap<>();
+        model.put(
+                "swapsAsked", all.stream().filter(swap -> swap.asks(me, today)).toList());
+        model.put(
+                "mine",
+                lines(
+                        all.stream()
+                                .filter(swap -> swap.askedBy().id().equals(me))
+                                .toList(),
+                        today));
+        List<Swap> others =
+                all.stream().filter(swap -> !swap.askedBy().id().equals(me)).toList();
+        model.put("others", visitor.coordinator() ? lines(others, today) : List.of());
+        ctx.render("duty/swaps.peb", model);
+    }
+
+    private static List<Line> lines(List<Swap> swaps, LocalDate today) {
+        return swaps.stream()
+                .map(swap -> new Line(swap, swap.stateWords(today), swap.isOpen(today)))
+                .toList();
+    }
+
+    private void newSwap(Context ctx) {
+        FormReader form = new FormReader(
+                Map.of("whom", List.of("anyone"), "inReturn", List.of("none"), "turn", ctx.queryParams("turn")));
+        ctx.render(FORM, model(ctx, form, ownTurn(ctx, form)));
+    }
+
+    private Map<String, Object> model(Context ctx, FormReader form, Turn turn) {
+        Visitor visitor = Visitor.of(ctx);
+        Map<UUID, String> sites = siteNames();
+        List<Choice> whom = new ArrayList<>(List.of(new Choice("anyone", "Anyone")));
+        duties.members().stream()
+                .filter(member -> !member.id().equals(visitor.memberId()))
+                .forEach(member -> whom.add(new Choice(member.id().toString(), member.name())));
+        List<Choice> days = new ArrayList<>(List.of(new Choice("none", "Nothing in exchange")));
+        duties.rota(visitor.today(), visitor.today().plusDays(DAYS_OFFERED)).entrySet().stream()
+                .filter(each -> !each.getValue().left() && !each.getValue().id().equals(visitor.memberId()))
+                .sorted(Comparator.comparing(each -> each.getKey().day()))
+                .forEach(each -> days.add(new Choice(
+                        each.getKey().words(),
+                        "%s (%s)"
+                                .formatted(
+                                        Swap.at(
+                                                each.getKey(),
+                                                sites.getOrDefault(each.getKey().site(), "")),
+                                        each.getValue().name()))));
+        Map<String, Object> model = new HashMap<>();
+        model.put("form", form);
+        model.put("turn", turn.words());
+        model.put("turnWords", Swap.at(turn, sites.getOrDefault(turn.site(), "")));
+        model.put("whom", whom);
+        model.put("days", days);
+        return model;
+    }
+
+    private Map<UUID, String> siteNames() {
+        return duties.sites().stream().collect(Collectors.toMap(Named::id, Named::name));
+    }
+
+    /** The day the form is about; without one there is no form. */
+    private Turn ownTurn(Context ctx, FormReader form) {
+        Visitor visitor = Visitor.of(ctx);
+        try {
+            Turn turn = Turn.parse(form.text("turn"));
+            DutyStore.Holder holder =
+                    duties.rota(turn.day(), turn.day().plusDays(1)).get(turn);
+            if (holder != null && holder.id().equals(visitor.memberId())) {
+                if (turn.day().isBefore(visitor.today())) {
+                    throw Refusal.conflict("That day is past; days from today on can be asked for.");
+                }
+                return turn;
+            }
+        } catch (IllegalArgumentException malformed) {
+            // the sentence below covers it
+        }
+        throw Refusal.notFound("You are not on duty on such a day. Your own days stand under My days.");
+    }
+
+    private void ask(Context ctx) {
+        Visitor visitor = Visitor.of(ctx);
+        FormReader form = new FormReader(ctx.formParamMap());
+        Turn turn = ownTurn(ctx, form);
+        Map<String, Object> model = model(ctx, form, turn);
+        Optional<SwapForm.Asking> asking = SwapForm.read(form, duties.members());
+        if (asking.isPresent()) {
+            SwapOutcome outcome = swaps.ask(
+                    turn, asking.get().askedOf(), asking.get().inReturn(), visitor.today(), visitor.memberId());
+            if (outcome.done()) {
+                Respond.seeOther(ctx, ADDRESS, outcome.sentence());
+                return;
+            }
+            form.refuse("inReturn", outcome.sentence());
+        }
+        Respond.again(ctx, FORM, model);
+    }
+
+    private void take(Context ctx) {
+        Visitor visitor = Visitor.of(ctx);
+        answer(ctx, swaps.take(Respond.id(ctx, "id"), visitor.today(), visitor.memberId()));
+    }
+
+    private void decline(Context ctx) {
+        Visitor visitor = Visitor.of(ctx);
+        answer(ctx, swaps.decline(Respond.id(ctx, "id"), visitor.today(), visitor.memberId()));
+    }
+
+    private void withdraw(Context ctx) {
+        answer(ctx, swaps.withdraw(Respond.id(ctx, "id"), Visitor.of(ctx).memberId()));
+    }
+
+    private static void answer(Context ctx, Optional<SwapOutcome> outcome) {
+        SwapOutcome came = outcome.orElseThrow(() -> Refusal.notFound("Nobody asks for such a swap."));
+        if (!came.done()) {
+            throw Refusal.conflict(came.sentence());
+        }
+        String then = Objects.requireNonNullElse(ctx.formParam("then"), "");
+        Respond.seeOther(ctx, List.of("/today", "/duty").contains(then) ? then : ADDRESS, came.sentence());
+    }
+}
