@@ -6,6 +6,9 @@ import java.util.List;
 import warmshelf.allocation.SetPointPages;
 import warmshelf.check.CheckRoom;
 import warmshelf.check.RoundStore;
+import warmshelf.check.alarm.MatAlarmStore;
+import warmshelf.check.alarm.MatAlarms;
+import warmshelf.code.CodePages;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.db.Audit;
@@ -32,6 +35,8 @@ import warmshelf.member.PeoplePages;
 import warmshelf.member.SessionStore;
 import warmshelf.member.SignInPages;
 import warmshelf.plan.PlanRoom;
+import warmshelf.reminder.MailServer;
+import warmshelf.reminder.ReminderRoom;
 import warmshelf.request.RequestRoom;
 import warmshelf.seed.LotStore;
 import warmshelf.seed.SeedBoxPages;
@@ -45,6 +50,7 @@ import warmshelf.shelf.StandStore;
 import warmshelf.sowing.SowingRoom;
 import warmshelf.sowing.SowingStores;
 import warmshelf.stay.StayRoom;
+import warmshelf.web.Aside;
 import warmshelf.web.BookPages;
 import warmshelf.web.BrowserSession;
 import warmshelf.web.HealthPages;
@@ -56,7 +62,7 @@ import warmshelf.web.WebSettings;
 final class Rooms {
     private Rooms() {}
 
-    static List<Pages> pages(Database database, Clock clock, SessionStore sessions, WebSettings web) {
+    static List<Pages> pages(Database database, Clock clock, SessionStore sessions, WebSettings web, boolean mail) {
         Audit audit = new Audit(clock);
         CropCatalogue crops = CropCatalogue.bundled();
         MemberStore members = new MemberStore(database, audit);
@@ -84,6 +90,8 @@ final class Rooms {
                 new MatPages(sites, new MatStore(database.sql(), audit)),
                 new BoardPages(sites, board),
                 new FrostPages(frost, new AcceptedRiskStore(database, audit)::of),
+                new CodePages(
+                        database, audit, id -> crops.find(id).map(Crop::name).orElse(id), browsers),
                 new SeedBoxPages(new LotStore(database, audit), crops)));
         pages.addAll(GardenRoom.pages(database, audit));
         // Asking, placing and the daily round stand on the same stores.
@@ -95,10 +103,19 @@ final class Rooms {
         pages.addAll(StayRoom.pages(stores));
         RoundStore rounds = CheckRoom.rounds(stores);
         DutyRoom duty = new DutyRoom(database, audit, rounds);
-        pages.addAll(CheckRoom.pages(stores, rounds, plans.today().and(duty.today())));
+        Aside today = Aside.of(plans.today(), new MatAlarms(new MatAlarmStore(database)), duty.today());
+        pages.addAll(CheckRoom.pages(stores, rounds, today, clock));
         pages.addAll(duty.pages());
         pages.addAll(plans.pages(RequestRoom.placements(stores)));
         pages.addAll(IntakeRoom.pages(database, audit, clock));
+        pages.addAll(ReminderRoom.pages(stores, group, browsers, clock, mail));
         return pages;
+    }
+
+    /** What goes on without anybody asking; closed when the server stops. */
+    static AutoCloseable work(Database database, Clock clock, MailServer mail, String address) {
+        Audit audit = new Audit(clock);
+        SowingStores stores = SowingStores.over(database, audit, EvidenceStore.over(database, audit));
+        return ReminderRoom.start(stores, new GroupStore(database, audit), mail, clock, address);
     }
 }

@@ -21,12 +21,16 @@ public final class Server implements AutoCloseable {
     private final Database database;
     private final Clock clock;
     private final WebServer web;
+    private final AutoCloseable work;
 
     private Server(Settings settings, Database database, Clock clock, WebServer web) {
         this.settings = settings;
         this.database = database;
         this.clock = clock;
         this.web = web;
+        this.work = settings.mail() == null
+                ? () -> {}
+                : Rooms.work(database, clock, settings.mail(), settings.addressAt(web.port()));
     }
 
     public static Server start(Settings settings, Database database, Clock clock) {
@@ -40,7 +44,8 @@ public final class Server implements AutoCloseable {
      */
     public static Server start(Settings settings, Database database, Clock clock, List<Pages> more) {
         SessionStore sessions = new SessionStore(database, clock);
-        List<Pages> pages = new ArrayList<>(Rooms.pages(database, clock, sessions, settings.web()));
+        List<Pages> pages =
+                new ArrayList<>(Rooms.pages(database, clock, sessions, settings.web(), settings.mail() != null));
         pages.addAll(more);
         try {
             return new Server(settings, database, clock, WebServer.start(settings.web(), sessions, clock, pages));
@@ -79,6 +84,11 @@ public final class Server implements AutoCloseable {
 
     @Override
     public void close() {
+        try {
+            work.close();
+        } catch (Exception neverHappens) {
+            throw new IllegalStateException("what goes on by itself could not be stopped", neverHappens);
+        }
         web.close();
     }
 }

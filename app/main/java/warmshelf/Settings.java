@@ -7,6 +7,7 @@ import java.time.ZoneId;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import warmshelf.db.Database;
+import warmshelf.reminder.MailServer;
 import warmshelf.web.WebSettings;
 
 /**
@@ -18,6 +19,7 @@ import warmshelf.web.WebSettings;
  * @param dataFolder where the H2 file lies, unless a JDBC address is given
  * @param trustedProxies addresses of reverse proxies whose word on the visitor's address is taken
  * @param zone counts the days until the group has named its own zone
+ * @param mail the server that takes letters; null: none are sent
  */
 public record Settings(
         String host,
@@ -28,11 +30,12 @@ public record Settings(
         @Nullable String jdbcUser,
         @Nullable String jdbcPassword,
         Set<String> trustedProxies,
-        ZoneId zone) {
+        ZoneId zone,
+        @Nullable MailServer mail) {
 
     /** On this machine only, at any free port, in UTC: for tests and trials. */
     public static Settings onFreePort(Path dataFolder) {
-        return new Settings("127.0.0.1", 0, null, dataFolder, null, null, null, Set.of(), ZoneId.of("UTC"));
+        return new Settings("127.0.0.1", 0, null, dataFolder, null, null, null, Set.of(), ZoneId.of("UTC"), null);
     }
 
     /**

@@ -12,6 +12,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
+import warmshelf.reminder.MailServer;
 
 /** The settings as options of a command. What no option gives is taken from the environment, then from the defaults. */
 public final class SettingsOptions {
@@ -74,6 +75,37 @@ public final class SettingsOptions {
                     + " (WARMSHELF_TIME_ZONE, default this machine's).")
     private @Nullable String timeZone;
 
+    @Option(
+            names = "--mail-host",
+            paramLabel = "NAME",
+            description = "Mail server (SMTP) that takes reminders (WARMSHELF_MAIL_HOST, default none: no letters).")
+    private @Nullable String mailHost;
+
+    @Option(names = "--mail-port", paramLabel = "PORT", description = "Its port (WARMSHELF_MAIL_PORT, default 587).")
+    private @Nullable String mailPort;
+
+    @Option(
+            names = "--mail-security",
+            paramLabel = "KIND",
+            description = "starttls, tls or none (WARMSHELF_MAIL_SECURITY, default starttls; none only for a server on"
+                    + " this machine).")
+    private @Nullable String mailSecurity;
+
+    @Option(names = "--mail-user", paramLabel = "NAME", description = "User there (WARMSHELF_MAIL_USER, default none).")
+    private @Nullable String mailUser;
+
+    @Option(
+            names = "--mail-password",
+            paramLabel = "WORD",
+            description = "Password there; prefer the environment (WARMSHELF_MAIL_PASSWORD).")
+    private @Nullable String mailPassword;
+
+    @Option(
+            names = "--mail-from",
+            paramLabel = "ADDRESS",
+            description = "Address that letters come from; needed with --mail-host (WARMSHELF_MAIL_FROM).")
+    private @Nullable String mailFrom;
+
     /**
      * Reads every setting.
      *
@@ -90,7 +122,43 @@ public final class SettingsOptions {
                 given("--jdbc-password", jdbcPassword, environment).orNothing(Given::text),
                 given("--trusted-proxies", trustedProxies, environment).orDefault("", SettingsOptions::addresses),
                 given("--time-zone", timeZone, environment)
-                        .orDefault(ZoneId.systemDefault().getId(), SettingsOptions::zone));
+                        .orDefault(ZoneId.systemDefault().getId(), SettingsOptions::zone),
+                mailServer(environment));
+    }
+
+    private @Nullable MailServer mailServer(Map<String, String> environment) {
+        @Nullable String mail = given("--mail-host", mailHost, environment).orNothing(this::hostName);
+        if (mail == null) {
+            return null;
+        }
+        @Nullable String from = given("--mail-from", mailFrom, environment).orNothing(SettingsOptions::mailAddress);
+        if (from == null) {
+            throw new BadInput("--mail-host was '%s', but --mail-from is missing; letters need an address to come from."
+                    .formatted(mail));
+        }
+        return new MailServer(
+                mail,
+                given("--mail-port", mailPort, environment).orDefault("587", SettingsOptions::portNumber),
+                given("--mail-user", mailUser, environment).orNothing(Given::text),
+                given("--mail-password", mailPassword, environment).orNothing(Given::text),
+                from,
+                given("--mail-security", mailSecurity, environment).orDefault("starttls", SettingsOptions::security));
+    }
+
+    private static String mailAddress(Given given) {
+        if (!given.text().matches("[^@\\s]+@[^@\\s]+")) {
+            throw given.refused("an address such as seeds@example.org is accepted");
+        }
+        return given.text();
+    }
+
+    private static MailServer.Security security(Given given) {
+        return switch (given.text()) {
+            case "starttls" -> MailServer.Security.STARTTLS;
+            case "tls" -> MailServer.Security.TLS;
+            case "none" -> MailServer.Security.NONE;
+            default -> throw given.refused("starttls, tls or none is accepted");
+        };
     }
 
     private static Given given(String option, @Nullable String typed, Map<String, String> environment) {

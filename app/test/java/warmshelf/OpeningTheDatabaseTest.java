@@ -102,7 +102,8 @@ class OpeningTheDatabaseTest {
                 "nobody",
                 "nothing",
                 Set.of(),
-                ZoneId.of("UTC"));
+                ZoneId.of("UTC"),
+                null);
 
         assertThatThrownBy(settings::openDatabase)
                 .isInstanceOf(BadInput.class)

@@ -11,6 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import picocli.CommandLine;
+import warmshelf.reminder.MailServer;
 import warmshelf.testing.CommandRun;
 
 class SettingsOptionsTest {
@@ -54,10 +55,41 @@ class SettingsOptionsTest {
                     --base-url  | ftp://x.example           | --base-url was 'ftp://x.example'
                     --time-zone | Duluth                    | --time-zone was 'Duluth'; a time zone such as America/Chicago
                     --jdbc-url  | mysql://x                 | an address that starts with jdbc:postgresql:
+                    --mail-host | mail.example.org          | --mail-host was 'mail.example.org', but --mail-from is missing
                     --host      | 'a b'                     | --host was 'a b'; a network address such as
                     """)
     void a_wrong_value_is_named_with_what_is_accepted(String option, String value, String sentence) {
         assertThatThrownBy(() -> read(Map.of(), option + "=" + value))
+                .isInstanceOf(BadInput.class)
+                .hasMessageContaining(sentence);
+    }
+
+    @Test
+    void a_mail_server_is_set_by_its_name_and_the_address_letters_come_from() {
+        Settings settings = read(
+                Map.of("WARMSHELF_MAIL_HOST", "mail.example.org", "WARMSHELF_MAIL_PASSWORD", "secret"),
+                "--mail-from=seeds@example.org",
+                "--mail-user=seeds",
+                "--mail-security=tls",
+                "--mail-port=465");
+
+        assertThat(settings.mail())
+                .isEqualTo(new MailServer(
+                        "mail.example.org", 465, "seeds", "secret", "seeds@example.org", MailServer.Security.TLS));
+        assertThat(read(Map.of()).mail()).isNull();
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+                    --mail-port     | abc   | --mail-port was 'abc'; a whole number from 0 to 65535 is accepted.
+                    --mail-security | ssl   | --mail-security was 'ssl'; starttls, tls or none is accepted.
+                    --mail-from     | seeds | --mail-from was 'seeds'; an address such as seeds@example.org is accepted.
+                    """)
+    void a_wrong_mail_setting_is_named_with_what_is_accepted(String option, String value, String sentence) {
+        Map<String, String> environment =
+                Map.of("WARMSHELF_MAIL_HOST", "mail.example.org", "WARMSHELF_MAIL_FROM", "seeds@example.org");
+
+        assertThatThrownBy(() -> read(environment, option + "=" + value))
                 .isInstanceOf(BadInput.class)
                 .hasMessageContaining(sentence);
     }

@@ -1,6 +1,10 @@
 package warmshelf.check;
 
+import java.time.Clock;
+import java.time.LocalDate;
 import java.util.List;
+import java.util.UUID;
+import java.util.function.ToIntBiFunction;
 import warmshelf.sowing.SowingStores;
 import warmshelf.web.Aside;
 import warmshelf.web.Pages;
@@ -9,14 +13,28 @@ import warmshelf.web.Pages;
 public final class CheckRoom {
     private CheckRoom() {}
 
-    public static List<Pages> pages(SowingStores stores, RoundStore rounds, Aside aside) {
-        RoundReader reader = new RoundReader(stores.planner());
+    public static List<Pages> pages(SowingStores stores, RoundStore rounds, Aside aside, Clock clock) {
+        RoundReader reader = reader(stores);
         TickStore ticks = new TickStore(
                 stores.database(), stores.audit(), stores.sowings(), stores.entries(), stores.stays(), stores.lots());
+        ReadingStore readings = new ReadingStore(stores.database(), stores.audit());
+        LightUntil lightUntil = new LightUntil(reader, stores.space());
         return List.of(
-                new TodayPages(rounds, stores.space(), aside),
-                new TickPages(stores.histories(), reader, ticks, stores.space()),
-                new ReadingPages(new ReadingStore(stores.database(), stores.audit())));
+                new TodayPages(rounds, stores.space(), aside, clock),
+                new TickPages(stores.histories(), lightUntil, ticks, stores.space()),
+                new BatchPages(
+                        stores.histories(),
+                        lightUntil,
+                        readings,
+                        new BatchStore(stores.database(), ticks, readings),
+                        clock),
+                new ReadingPages(readings));
+    }
+
+    /** How many of a member's own sowings want a look on a day. */
+    public static ToIntBiFunction<UUID, LocalDate> ownLooks(SowingStores stores) {
+        RoundStore rounds = rounds(stores);
+        return (member, day) -> (int) rounds.of(member, day).open();
     }
 
     /** The round of a day; one for all who read it, as it keeps what it has read. */
@@ -26,6 +44,14 @@ public final class CheckRoom {
                 stores.histories(),
                 new TodayStore(stores.database()),
                 new WalkStore(stores.database()),
-                new RoundReader(stores.planner()));
+                reader(stores));
+    }
+
+    private static RoundReader reader(SowingStores stores) {
+        return new RoundReader(
+                stores.planner(),
+                sowing -> stores.lots()
+                        .find(sowing.lotId())
+                        .map(lot -> lot.share(sowing.crop(), stores.lots().tests(lot.id()), sowing.season())));
     }
 }

@@ -130,14 +130,30 @@ public final class ChecksDue {
         if (missed != null) {
             return missed;
         }
-        boolean noneYet =
-                subject.progress().sprouted() == 0 && subject.progress().up() == 0;
         OptionalInt nearlyAll = subject.nearlyAllBy();
-        if (nearlyAll.isPresent() && noneYet && subject.dayCount(today) > nearlyAll.getAsInt()) {
-            return "Slower than expected: nearly all should show by day %d. Give it time, or give it up."
-                    .formatted(nearlyAll.getAsInt());
+        return nearlyAll.isPresent() && subject.dayCount(today) > nearlyAll.getAsInt()
+                ? lateRemark(subject, nearlyAll.getAsInt())
+                : null;
+    }
+
+    /** Said once a look, without urging: some seed comes weeks later than the rest. */
+    private static @Nullable String lateRemark(Subject subject, int nearlyAllBy) {
+        Progress progress = subject.progress();
+        boolean noneYet = progress.sprouted() == 0 && progress.up() == 0;
+        String more = subject.moreToCome().isEmpty()
+                ? ""
+                : "The chance that any more comes is about %s. "
+                        .formatted(percent(subject.moreToCome().getAsDouble()));
+        if (noneYet) {
+            return "Slower than expected: nearly all should show by day %d. %sGive it time, or give it up."
+                    .formatted(nearlyAllBy, more);
         }
-        return null;
+        return more.isEmpty() ? null : more + "What has come goes on either way.";
+    }
+
+    private static String percent(double chance) {
+        long percent = Math.round(100 * chance);
+        return percent == 0 ? "nothing" : percent >= 99 ? "99 %" : percent + " %";
     }
 
     /** A missed day is shown, not hidden. */

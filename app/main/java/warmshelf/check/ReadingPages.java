@@ -30,9 +30,11 @@ public final class ReadingPages implements Pages {
         String name = readings.matName(mat).orElseThrow(Refusal::notFound);
         FormReader form = new FormReader(ctx.formParamMap());
         boolean fahrenheit = visitor.units().temperature().equals("F");
-        double typed = fahrenheit
-                ? form.decimal("celsius", "The temperature in °F", 14, 140)
-                : form.decimal("celsius", "The temperature in °C", -10, 60);
+        double typed = form.decimal(
+                "celsius",
+                "The temperature in °" + visitor.units().temperature(),
+                Reading.typedBound(Reading.LOWEST_C, fahrenheit),
+                Reading.typedBound(Reading.HIGHEST_C, fahrenheit));
         if (!form.ok()) {
             Respond.again(
                     ctx,
@@ -40,11 +42,14 @@ public final class ReadingPages implements Pages {
                     Map.of("form", form, "matId", mat, "matName", name, "tickId", UUID.randomUUID()));
             return;
         }
-        double celsius = fahrenheit ? (typed - 32) * 5 / 9 : typed;
-        readings.add(tickId(form), mat, visitor.today(), celsius, visitor.memberId());
+        double celsius = Reading.celsius(typed, fahrenheit);
+        if (!readings.add(tickId(form), mat, visitor.today(), celsius, visitor.memberId())) {
+            throw Refusal.conflict(
+                    "This reading's id was used for something else already. Load the page again and enter it once more.");
+        }
         Respond.seeOther(
                 ctx,
-                "/today",
+                GoOn.to(form.text("then"), "/today"),
                 "Mat %s: %s kept.".formatted(name, visitor.units().temperature(celsius)));
     }
 

@@ -27,27 +27,47 @@ public final class ReadingStore {
         return sql.select(MAT.NAME).from(MAT).where(MAT.ID.eq(mat)).fetchOptional(MAT.NAME);
     }
 
-    /** Keeps a reading once, however often it is sent. */
-    public void add(UUID id, UUID mat, LocalDate day, double celsius, UUID by) {
-        sql.transaction(inside -> {
+    /**
+     * Keeps a reading once, however often it is sent.
+     *
+     * @param day the day on which it was read, in the group's time zone
+     * @return whether it is kept now: not if its id serves something else already
+     */
+    public boolean add(UUID id, UUID mat, LocalDate day, double celsius, UUID by) {
+        return add(sql, new Reading(id, mat, day, audit.now(), celsius), by) != Keeping.ID_IN_USE;
+    }
+
+    /** Keeps a reading within the caller's transaction, where there is one. */
+    Keeping add(DSLContext within, Reading reading, UUID by) {
+        return within.transactionResult(inside -> {
             DSLContext tx = inside.dsl();
             int added = tx.insertInto(ENTRY)
-                    .set(ENTRY.ID, id)
-                    .set(ENTRY.MAT_ID, mat)
+                    .set(ENTRY.ID, reading.id())
+                    .set(ENTRY.MAT_ID, reading.mat())
                     .set(ENTRY.STEP, EntryStep.READING.word())
-                    .set(ENTRY.SEEN_ON, day)
-                    .set(ENTRY.SEEN_AT, audit.now())
-                    .set(ENTRY.CELSIUS, BigDecimal.valueOf(celsius).setScale(1, RoundingMode.HALF_UP))
+                    .set(ENTRY.SEEN_ON, reading.seenOn())
+                    .set(ENTRY.SEEN_AT, reading.seenAt())
+                    .set(ENTRY.CELSIUS, BigDecimal.valueOf(reading.celsius()).setScale(1, RoundingMode.HALF_UP))
                     .set(ENTRY.FINISHED, false)
-                    .set(ENTRY.NOTE, "")
+                    .set(ENTRY.NOTE, reading.note())
                     .set(ENTRY.MADE_BY, by)
                     .set(ENTRY.MADE_AT, audit.now())
                     .onConflict(ENTRY.ID)
                     .doNothing()
                     .execute();
             if (added == 1) {
-                audit.write(tx, by, "read thermometer", "mat", mat, celsius + " C");
+                audit.write(tx, by, "read thermometer", "mat", reading.mat(), reading.celsius() + " C");
+                return Keeping.ADDED;
             }
+            boolean same = tx.fetchExists(ENTRY, ENTRY.ID.eq(reading.id()).and(ENTRY.MAT_ID.eq(reading.mat())));
+            return same ? Keeping.THERE_BEFORE : Keeping.ID_IN_USE;
         });
+    }
+
+    /** What became of a reading. */
+    enum Keeping {
+        ADDED,
+        THERE_BEFORE,
+        ID_IN_USE
     }
 }

@@ -6,9 +6,12 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.Stay;
+import warmshelf.check.alarm.MatAlarm;
 import warmshelf.sowing.Entry;
 import warmshelf.sowing.EntryStep;
 import warmshelf.sowing.History;
@@ -48,9 +51,9 @@ public record Round(List<Stop> stops, List<Item> elsewhere) {
                     mat.matId(), mat.name(), mat.setPointC(), mat.readC().isNaN() ? null : mat.readC(), mat.readBy());
         }
 
-        /** Off by more than two degrees either way. */
+        /** Too far off either way. */
         public boolean isOff() {
-            return readC != null && Math.abs(readC - setPointC) > 2;
+            return readC != null && MatAlarm.isOff(readC, setPointC);
         }
     }
 
@@ -92,6 +95,43 @@ public record Round(List<Stop> stops, List<Item> elsewhere) {
 
     public long done() {
         return all().size() - open();
+    }
+
+    /**
+     * One thing to look at, for those who want one on a screen.
+     *
+     * @param where the stop's title
+     * @param stop where it is; null: at no place of the group's
+     * @param item the sowing; null: the stop's thermometer
+     */
+    public record Step(
+            String where, @Nullable Stop stop, @Nullable Item item) {
+        public boolean isDone() {
+            if (item != null) {
+                return item.isDone();
+            }
+            return stop != null && stop.mat() != null && stop.mat().readC() != null;
+        }
+    }
+
+    /** Everything to look at in walking order. */
+    public List<Step> walk() {
+        List<Step> steps = new ArrayList<>();
+        for (Stop stop : stops) {
+            if (stop.mat() != null) {
+                steps.add(new Step(stop.title(), stop, null));
+            }
+            stop.items().forEach(item -> steps.add(new Step(stop.title(), stop, item)));
+        }
+        elsewhere.forEach(item -> steps.add(new Step("At home, or with no place yet", null, item)));
+        return steps;
+    }
+
+    /** The item of a sowing, if anything is due at it. */
+    Optional<Item> item(UUID sowing) {
+        return all().stream()
+                .filter(item -> item.subject().sowing().id().equals(sowing))
+                .findFirst();
     }
 
     private List<Item> all() {
@@ -170,8 +210,11 @@ public record Round(List<Stop> stops, List<Item> elsewhere) {
     }
 
     private static @Nullable Entry lookedToday(History history, LocalDate today) {
-        List<Entry> looks = history.entries().stream()
+        Set<UUID> corrected = history.corrected();
+        List<Entry> looks = history.asSeen().stream()
                 .filter(entry -> entry.seenOn().equals(today)
+                        && !corrected.contains(entry.id())
+                        && entry.step() != EntryStep.UNDONE
                         && entry.step() != EntryStep.SOWN
                         && entry.step() != EntryStep.SOAKED)
                 .toList();

@@ -2,23 +2,35 @@ package warmshelf.check;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.Stay;
 import warmshelf.crop.Emergence;
 import warmshelf.crop.Method;
+import warmshelf.seed.GerminationShare;
+import warmshelf.seed.LateSeed;
 import warmshelf.sowing.History;
 import warmshelf.sowing.Progress;
 import warmshelf.sowing.Sowing;
 import warmshelf.sowing.SowingPlanner;
+import warmshelf.sowing.SowingStage;
 import warmshelf.timeline.Timeline;
 
 /** Makes of a sowing's history what the round needs to know of it on a day. */
 public final class RoundReader {
     private final SowingPlanner planner;
+    private final SeedShares shares;
 
-    public RoundReader(SowingPlanner planner) {
+    public RoundReader(SowingPlanner planner, SeedShares shares) {
         this.planner = planner;
+        this.shares = shares;
+    }
+
+    /** What was known of a sowing's seed before it was sown; empty where nobody can tell. Asked only of seed that is late. */
+    public interface SeedShares {
+        Optional<GerminationShare.Uncertain> of(Sowing sowing);
     }
 
     Subject subject(History history, LocalDate today) {
@@ -27,12 +39,30 @@ public final class RoundReader {
         double celsius = history.celsius(planner);
         @Nullable
         Timeline timeline = planner.timeline(sowing, progress, celsius, today).orElse(null);
+        OptionalInt nearlyAllBy = nearlyAllBy(sowing, celsius, timeline);
         return new Subject(
                 sowing,
                 progress,
                 whereItLies(history, progress, today),
                 timeline,
-                nearlyAllBy(sowing, celsius, timeline));
+                nearlyAllBy,
+                moreToCome(history, progress, nearlyAllBy, celsius, today));
+    }
+
+    private OptionalDouble moreToCome(
+            History history, Progress progress, OptionalInt nearlyAllBy, double celsius, LocalDate today) {
+        Sowing sowing = history.sowing();
+        int day = history.dayCount(today);
+        boolean waiting = progress.stage().isWaitingForSeed() || progress.stage() == SowingStage.EMERGED;
+        if (!waiting || nearlyAllBy.isEmpty() || day <= nearlyAllBy.getAsInt()) {
+            return OptionalDouble.empty();
+        }
+        int shown = Math.min(sowing.seeds(), Math.max(progress.sprouted(), progress.up()));
+        return planner.emergence(sowing.crop(), celsius)
+                .flatMap(emergence -> shares.of(sowing)
+                        .map(share -> LateSeed.chanceOfMore(share, sowing.seeds(), shown, emergence.shownAfter(day))))
+                .map(OptionalDouble::of)
+                .orElse(OptionalDouble.empty());
     }
 
     /** Seed that is not up lies on its mat even when the days kept for it have run out, or those of its lit place begun. */

@@ -9,7 +9,6 @@ import warmshelf.allocation.SpaceClash;
 import warmshelf.allocation.Stay;
 import warmshelf.allocation.StayBookStore;
 import warmshelf.allocation.StayStore;
-import warmshelf.db.Database;
 import warmshelf.sowing.EntryStore;
 import warmshelf.sowing.Progress;
 import warmshelf.sowing.Sowing;
@@ -21,13 +20,11 @@ final class SlowSeedStore {
     /** How much longer a tray may lie when seed is slow and nobody waits for the place. */
     private static final int EXTENSION_DAYS = 3;
 
-    private final DSLContext sql;
     private final SowingStore sowings;
     private final EntryStore entries;
     private final StayStore stays;
 
-    SlowSeedStore(Database database, SowingStore sowings, EntryStore entries, StayStore stays) {
-        this.sql = database.sql();
+    SlowSeedStore(SowingStore sowings, EntryStore entries, StayStore stays) {
         this.sowings = sowings;
         this.entries = entries;
         this.stays = stays;
@@ -38,11 +35,11 @@ final class SlowSeedStore {
      *
      * @return what the person who looked should know of it, or empty
      */
-    String extend(UUID sowingId, SowingStage stage, LocalDate day, UUID by) {
+    String extend(DSLContext sql, UUID sowingId, SowingStage stage, LocalDate day, UUID by) {
         if (!stage.isWaitingForSeed() && stage != SowingStage.EMERGED) {
             return "";
         }
-        Optional<Stay> ending = endingOrLapsed(sowingId, day);
+        Optional<Stay> ending = endingOrLapsed(sql, sowingId, day);
         if (ending.isEmpty()) {
             return "";
         }
@@ -61,7 +58,7 @@ final class SlowSeedStore {
     }
 
     /** The stay that ends with the day, or one on a mat that ran out while nobody looked and the seed still lies there. */
-    private Optional<Stay> endingOrLapsed(UUID sowingId, LocalDate day) {
+    private Optional<Stay> endingOrLapsed(DSLContext sql, UUID sowingId, LocalDate day) {
         List<Stay> begun = StayBookStore.ofSowing(sql, sowingId).stream()
                 .filter(stay -> stay.isBegunBy(day))
                 .toList();
@@ -71,11 +68,11 @@ final class SlowSeedStore {
                 .or(() -> begun.stream()
                         .filter(Stay::isOnMat)
                         .reduce((earlier, later) -> later)
-                        .filter(last -> !last.covers(day) && isWhereItWasSown(sowingId)));
+                        .filter(last -> !last.covers(day) && isWhereItWasSown(sql, sowingId)));
     }
 
-    private boolean isWhereItWasSown(UUID sowingId) {
-        Sowing sowing = sowings.find(sowingId).orElseThrow();
+    private boolean isWhereItWasSown(DSLContext sql, UUID sowingId) {
+        Sowing sowing = sowings.find(sql, sowingId).orElseThrow();
         return Progress.of(sowing.method(), sowing.seeds(), entries.ofSowing(sql, sowingId))
                 .isWhereItWasSown(sowing.method());
     }

@@ -3,6 +3,7 @@ package warmshelf.check;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.Stay;
@@ -18,13 +19,15 @@ import warmshelf.timeline.TimelineStep;
  * @param stay where it lies, or is next to lie; null: nowhere of the group's
  * @param timeline re-dated from what was seen; null where no frost dates are known
  * @param nearlyAllBy days after sowing by which all but a twentieth of the seed is expected to show; empty where unknown
+ * @param moreToCome the chance, 0 to 1, that more will come of seed that is late; empty while it is not late, or where unknown
  */
 public record Subject(
         Sowing sowing,
         Progress progress,
         @Nullable Stay stay,
         @Nullable Timeline timeline,
-        OptionalInt nearlyAllBy) {
+        OptionalInt nearlyAllBy,
+        OptionalDouble moreToCome) {
 
     public Optional<TimelineStep> step(Step step) {
         return timeline == null ? Optional.empty() : timeline.step(step);

@@ -1,6 +1,7 @@
 package warmshelf.check;
 
 import java.time.LocalDate;
+import java.time.OffsetDateTime;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.Slot;
@@ -15,6 +16,7 @@ import warmshelf.sowing.Problem;
  * @param lightPlace where the tray goes under a light; null: home, to the place that is booked for it, or not asked
  * @param supersedes the entry this one corrects
  * @param goesHome the grower takes it home when it leaves the heat
+ * @param fromPhone when it was seen, where it waited on a phone; null: it is entered now
  */
 public record Tick(
         UUID id,
@@ -28,8 +30,10 @@ public record Tick(
         String note,
         @Nullable LightPlace lightPlace,
         @Nullable UUID supersedes,
-        boolean goesHome) {
+        boolean goesHome,
+        @Nullable FromPhone fromPhone) {
 
+    /** A tick that is entered on a page, with what was seen known by its day. */
     public Tick(
             UUID id,
             EntryStep step,
@@ -42,7 +46,34 @@ public record Tick(
             String note,
             @Nullable LightPlace lightPlace,
             @Nullable UUID supersedes) {
-        this(id, step, seenOn, sprouted, moved, lost, finished, problem, note, lightPlace, supersedes, false);
+        this(id, step, seenOn, sprouted, moved, lost, finished, problem, note, lightPlace, supersedes, false, null);
+    }
+
+    /**
+     * What a phone knew.
+     *
+     * @param seenAt when it was ticked, by the server's clock
+     * @param knewUntil when the page was made on which it was ticked: of later entries the person could not know
+     */
+    public record FromPhone(OffsetDateTime seenAt, OffsetDateTime knewUntil) {}
+
+    /** The same tick as a phone kept it, with a remark after its note where there is one and it fits. */
+    Tick fromPhone(FromPhone phone, String remark) {
+        String both = (note + " " + remark).strip();
+        return new Tick(
+                id,
+                step,
+                seenOn,
+                sprouted,
+                moved,
+                lost,
+                finished,
+                problem,
+                both.length() > TickForm.LONGEST_NOTE ? note : both,
+                lightPlace,
+                supersedes,
+                goesHome,
+                phone);
     }
 
     /** Quarters of a place under a light. */

@@ -15,8 +15,8 @@ import warmshelf.web.FormReader;
 
 /** Reads a tick as typed into a checked one. */
 final class TickForm {
-    private static final int LONGEST_NOTE = 1000;
-    private static final int OLDEST_DAYS = 60;
+    static final int LONGEST_NOTE = 1000;
+    static final int OLDEST_DAYS = 60;
 
     private final FormReader reader;
     private final Sowing sowing;
@@ -52,7 +52,8 @@ final class TickForm {
                 reader.optionalText("note", "The note", LONGEST_NOTE),
                 lightPlace(),
                 uuid("supersedes", "The corrected entry").orElse(null),
-                reader.text("lightPlace").equals("home"));
+                reader.text("lightPlace").equals("home"),
+                null);
         return reader.ok() ? Optional.of(tick) : Optional.empty();
     }
 

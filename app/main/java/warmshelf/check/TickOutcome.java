@@ -12,6 +12,14 @@ public sealed interface TickOutcome {
      */
     record Kept(SowingStage stage, boolean again, String remark) implements TickOutcome {}
 
-    /** Not kept, with the reason. */
-    record Refused(int status, String sentence) implements TickOutcome {}
+    /**
+     * Not kept, with the reason.
+     *
+     * @param again whether sending the same once more can help, when something else has changed by then
+     */
+    record Refused(int status, String sentence, boolean again) implements TickOutcome {
+        public Refused(int status, String sentence) {
+            this(status, sentence, false);
+        }
+    }
 }

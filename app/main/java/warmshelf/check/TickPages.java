@@ -8,14 +8,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
-import warmshelf.allocation.LitPlace;
 import warmshelf.allocation.SpaceStore;
 import warmshelf.sowing.History;
 import warmshelf.sowing.HistoryStore;
 import warmshelf.sowing.Problem;
 import warmshelf.sowing.Sowing;
-import warmshelf.timeline.Step;
-import warmshelf.timeline.TimelineStep;
 import warmshelf.web.Choice;
 import warmshelf.web.FormReader;
 import warmshelf.web.Pages;
@@ -26,18 +23,14 @@ import warmshelf.web.Visitor;
 
 /** Ticking a check: from the round in one press, or on a page of its own with every field. */
 public final class TickPages implements Pages {
-    private static final int LIGHT_DAYS_AHEAD = 120;
-    /** How long a place under the light is held where the timeline says nothing of hardening off. */
-    private static final int USUAL_LIGHT_DAYS = 42;
-
     private final HistoryStore histories;
-    private final RoundReader reader;
+    private final LightUntil lightUntil;
     private final TickStore ticks;
     private final SpaceStore space;
 
-    TickPages(HistoryStore histories, RoundReader reader, TickStore ticks, SpaceStore space) {
+    TickPages(HistoryStore histories, LightUntil lightUntil, TickStore ticks, SpaceStore space) {
         this.histories = histories;
-        this.reader = reader;
+        this.lightUntil = lightUntil;
         this.ticks = ticks;
         this.space = space;
     }
@@ -66,7 +59,7 @@ public final class TickPages implements Pages {
         TickOutcome outcome = ticks.keep(
                 history.sowing().id(),
                 tick.get(),
-                lightUntil(history, tick.get(), visitor.today()),
+                lightUntil.of(history, tick.get(), visitor.today()),
                 visitor.memberId());
         if (outcome instanceof TickOutcome.Refused refused) {
             form.reader().refuse("step", refused.sentence());
@@ -90,32 +83,7 @@ public final class TickPages implements Pages {
 
     /** Where to go on: only within this site. */
     private static String then(Context ctx, Sowing sowing) {
-        String asked = new FormReader(ctx.formParamMap()).text("then");
-        return asked.equals("/today") || asked.equals("/today?show=all") || asked.equals("/today?show=mine")
-                ? asked
-                : "/sowings/" + sowing.id();
-    }
-
-    /** A tray keeps its place under the light until it begins to harden off, or until the next one needs the place. */
-    private LocalDate lightUntil(History history, Tick tick, LocalDate today) {
-        Tick.LightPlace light = tick.lightPlace();
-        LocalDate wanted = reader.subject(history, today)
-                .step(Step.HARDEN_OFF)
-                .map(TimelineStep::ideal)
-                .filter(day -> day.isAfter(today))
-                .orElse(today.plusDays(USUAL_LIGHT_DAYS));
-        if (light == null) {
-            return wanted;
-        }
-        LocalDate free = space
-                .litPlaces(today, today.plusDays(LIGHT_DAYS_AHEAD), light.slot().quarters())
-                .stream()
-                .filter(place ->
-                        place.placeId().equals(light.placeId()) && place.slot().equals(light.slot()))
-                .map(LitPlace::freeUntil)
-                .findFirst()
-                .orElse(wanted);
-        return free.isBefore(wanted) ? free : wanted;
+        return GoOn.to(new FormReader(ctx.formParamMap()).text("then"), "/sowings/" + sowing.id());
     }
 
     private Map<String, Object> model(Context ctx, History history, FormReader form) {
@@ -137,7 +105,7 @@ public final class TickPages implements Pages {
                         .map(step -> new Choice(step.word(), step.done()))
                         .toList());
         model.put("problems", TodayPages.PROBLEMS);
-        model.put("litPlaces", space.litPlaces(today, today.plusDays(LIGHT_DAYS_AHEAD), quarters));
+        model.put("litPlaces", space.litPlaces(today, today.plusDays(LightUntil.DAYS_AHEAD), quarters));
         return model;
     }
 

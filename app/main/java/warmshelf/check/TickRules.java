@@ -50,16 +50,18 @@ final class TickRules {
     /** Why a tick cannot be taken, in a sentence; empty when it can. */
     static Optional<String> refusal(Sowing sowing, Progress progress, Tick tick) {
         if (!open(sowing.method(), progress.stage()).contains(tick.step())) {
-            return Optional.of("%s is %s; '%s' cannot follow that."
-                    .formatted(
-                            sowing.title(),
-                            progress.stage().title(),
-                            tick.step().done()));
+            return Optional.of(cannotFollow(sowing, progress, tick));
         }
         return tick.supersedes() == null ? fewerThanBefore(sowing, progress, tick) : Optional.empty();
     }
 
-    private static Optional<String> fewerThanBefore(Sowing sowing, Progress progress, Tick tick) {
+    static String cannotFollow(Sowing sowing, Progress progress, Tick tick) {
+        return "%s is %s; '%s' cannot follow that."
+                .formatted(sowing.title(), progress.stage().title(), tick.step().done());
+    }
+
+    /** Why counts that say 'so far' cannot be taken after those known before; empty when they can. */
+    static Optional<String> fewerThanBefore(Sowing sowing, Progress progress, Tick tick) {
         boolean inBag = sowing.method() == Method.BAG
                 && progress.stage().isWaitingForSeed()
                 && progress.stage() != SowingStage.IN_CELLS;

@@ -4,8 +4,8 @@ import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import org.jooq.DSLContext;
 import org.jooq.exception.IntegrityConstraintViolationException;
@@ -44,7 +44,7 @@ public final class TickStore {
         this.entries = entries;
         this.stays = stays;
         this.lots = lots;
-        this.slowSeed = new SlowSeedStore(database, sowings, entries, stays);
+        this.slowSeed = new SlowSeedStore(sowings, entries, stays);
     }
 
     /**
@@ -53,29 +53,39 @@ public final class TickStore {
      * @param lightUntil the day until which a place under the light is wanted, if one is
      */
     public TickOutcome keep(UUID sowingId, Tick tick, LocalDate lightUntil, UUID by) {
+        return keep(sql, sowingId, tick, lightUntil, by);
+    }
+
+    /** The same within the caller's transaction, where there is one: a refusal leaves what else it holds untouched. */
+    TickOutcome keep(DSLContext within, UUID sowingId, Tick tick, LocalDate lightUntil, UUID by) {
         try {
-            TickOutcome outcome = sql.transactionResult(inside -> keep(inside.dsl(), sowingId, tick, lightUntil, by));
+            TickOutcome outcome =
+                    within.transactionResult(inside -> keepInside(inside.dsl(), sowingId, tick, lightUntil, by));
             return outcome instanceof TickOutcome.Kept kept && !kept.again()
-                    ? new TickOutcome.Kept(
-                            kept.stage(), false, slowSeed.extend(sowingId, kept.stage(), tick.seenOn(), by))
+                    ? withSpace(within, kept, sowingId, tick, by)
                     : outcome;
         } catch (SpaceClash clash) {
-            return new TickOutcome.Refused(409, clash.sentence());
+            return new TickOutcome.Refused(409, clash.sentence(), true);
         } catch (IntegrityConstraintViolationException twice) {
             // Two phones sent the same entry at the same moment: one row is kept, and that is all that was wanted.
-            return entries.find(sql, tick.id())
+            return entries.find(within, tick.id())
                     .<TickOutcome>map(kept -> kept.sowingId().equals(sowingId)
-                            ? new TickOutcome.Kept(stageOf(sowingId), true, "")
+                            ? new TickOutcome.Kept(stageOf(within, sowingId), true, "")
                             : new TickOutcome.Refused(409, "This entry's id was used for another sowing already."))
                     .orElseThrow(() -> twice);
         }
     }
 
-    private SowingStage stageOf(UUID sowingId) {
-        return sowings.find(sowingId).map(Sowing::stage).orElseThrow();
+    private TickOutcome withSpace(DSLContext within, TickOutcome.Kept kept, UUID sowingId, Tick tick, UUID by) {
+        String space = slowSeed.extend(within, sowingId, kept.stage(), tick.seenOn(), by);
+        return new TickOutcome.Kept(kept.stage(), false, (kept.remark() + " " + space).strip());
     }
 
-    private TickOutcome keep(DSLContext tx, UUID sowingId, Tick tick, LocalDate lightUntil, UUID by) {
+    private SowingStage stageOf(DSLContext within, UUID sowingId) {
+        return sowings.find(within, sowingId).map(Sowing::stage).orElseThrow();
+    }
+
+    private TickOutcome keepInside(DSLContext tx, UUID sowingId, Tick tick, LocalDate lightUntil, UUID by) {
         Optional<Sowing> held = sowings.findAndHold(tx, sowingId);
         if (held.isEmpty()) {
             return new TickOutcome.Refused(404, "There is no such sowing.");
@@ -85,7 +95,8 @@ public final class TickStore {
         if (before.stream().anyMatch(entry -> entry.id().equals(tick.id()))) {
             return new TickOutcome.Kept(sowing.stage(), true, "");
         }
-        Optional<String> refusal = refusal(sowing, before, tick);
+        TickJudge judge = judge(tx, sowing, before, tick);
+        Optional<String> refusal = judge.refusal();
         if (refusal.isPresent()) {
             return new TickOutcome.Refused(409, refusal.get());
         }
@@ -99,7 +110,12 @@ public final class TickStore {
         if (tick.step() == EntryStep.SOWN && before.stream().noneMatch(earlier -> earlier.step() == EntryStep.SOWN)) {
             takeSeeds(tx, sowing, by);
         }
-        boolean firstMove = Progress.of(sowing.method(), sowing.seeds(), before).moved() == 0;
+        if (judge.isDouble() || judge.isOvertaken()) {
+            return new TickOutcome.Kept(progress.stage(), false, placesStay(tick));
+        }
+        // Later, what lies under a light lies there by a tick, and is no booking any more.
+        boolean firstMove = sowing.stage().compareTo(SowingStage.UNDER_LIGHT) < 0
+                && Progress.of(sowing.method(), sowing.seeds(), before).moved() == 0;
         moveSpace(tx, sowing, progress.stage(), firstMove, tick, lightUntil, by);
         return new TickOutcome.Kept(progress.stage(), false, "");
     }
@@ -112,36 +128,29 @@ public final class TickStore {
         }
     }
 
-    private static Optional<String> refusal(Sowing sowing, List<Entry> before, Tick tick) {
-        Optional<Entry> corrected = before.stream()
-                .filter(entry -> entry.id().equals(tick.supersedes()))
-                .findFirst();
-        if (tick.supersedes() != null && corrected.isEmpty()) {
-            return Optional.of("The entry to correct is not one of this sowing's.");
-        }
-        List<Entry> standing = before.stream()
-                .filter(entry -> !Objects.equals(entry.id(), tick.supersedes()))
-                .toList();
-        Progress progress = Progress.of(sowing.method(), sowing.seeds(), standing);
-        if (sowing.stage() == SowingStage.WITHDRAWN || progress.stage().isOver()) {
-            return Optional.of(
-                    "%s has ended (%s); nothing more is entered for it. To mend a slip, correct the last entry."
-                            .formatted(sowing.title(), sowing.stage().title()));
-        }
-        // The same step once more says how it was, not what comes next.
-        boolean sameStep =
-                corrected.filter(entry -> entry.step() == tick.step()).isPresent();
-        return sameStep ? Optional.empty() : TickRules.refusal(sowing, progress, tick);
+    private TickJudge judge(DSLContext tx, Sowing sowing, List<Entry> before, Tick tick) {
+        Tick.FromPhone phone = tick.fromPhone();
+        return phone == null
+                ? new TickJudge(sowing, before, Set.of(), tick, audit.now())
+                : new TickJudge(
+                        sowing, before, entries.keptAfter(tx, sowing.id(), phone.knewUntil()), tick, phone.seenAt());
+    }
+
+    private static String placesStay(Tick tick) {
+        return tick.step() == EntryStep.LOOK || tick.step() == EntryStep.UNDONE
+                ? ""
+                : "Somebody entered the same or a later step already, so its place stays as they left it.";
     }
 
     private Entry entry(UUID sowingId, Tick tick, UUID by) {
-        OffsetDateTime now = audit.now();
+        Tick.FromPhone phone = tick.fromPhone();
+        OffsetDateTime seenAt = phone == null ? audit.now() : phone.seenAt();
         return new Entry(
                 tick.id(),
                 sowingId,
                 tick.step(),
                 tick.seenOn(),
-                now,
+                seenAt,
                 tick.sprouted(),
                 tick.moved(),
                 tick.lost(),
@@ -161,7 +170,7 @@ public final class TickStore {
             Tick tick,
             LocalDate lightUntil,
             UUID by) {
-        if (tick.step() == EntryStep.LOOK) {
+        if (tick.step() == EntryStep.LOOK || tick.step() == EntryStep.UNDONE) {
             return;
         }
         boolean leavesMat = stage.compareTo(SowingStage.UNDER_LIGHT) >= 0
@@ -171,7 +180,9 @@ public final class TickStore {
         List<Stay> lying = StayBookStore.ofSowing(tx, sowing.id());
         // A bag that is moved seed by seed stays on its mat while its first cells lie under the light already.
         boolean partlyMoved = tick.step() == EntryStep.MOVED_TO_CELLS && !leavesMat;
-        boolean leavesNow = tick.step() == EntryStep.OFF_HEAT || tick.step() == EntryStep.MOVED_TO_CELLS;
+        boolean leavesNow = tick.step() == EntryStep.OFF_HEAT
+                || tick.step() == EntryStep.UNDER_LIGHT
+                || tick.step() == EntryStep.MOVED_TO_CELLS;
         Optional<Stay> booked = leavesNow && firstMove
                 ? lying.stream()
                         .filter(stay -> !stay.isOnMat() && stay.to().isAfter(tick.seenOn()))

@@ -2,18 +2,22 @@ package warmshelf.check;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.time.Clock;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.LitPlace;
 import warmshelf.allocation.SpaceStore;
 import warmshelf.sowing.Problem;
 import warmshelf.web.Aside;
 import warmshelf.web.Choice;
 import warmshelf.web.Pages;
+import warmshelf.web.Refusal;
+import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
 
@@ -28,16 +32,19 @@ public final class TodayPages implements Pages {
     private final RoundStore rounds;
     private final SpaceStore space;
     private final Aside aside;
+    private final Clock clock;
 
-    TodayPages(RoundStore rounds, SpaceStore space, Aside aside) {
+    TodayPages(RoundStore rounds, SpaceStore space, Aside aside, Clock clock) {
         this.rounds = rounds;
         this.space = space;
         this.aside = aside;
+        this.clock = clock;
     }
 
     @Override
     public void register(RoutesConfig routes) {
         routes.get("/today", this::show, Role.MEMBER);
+        routes.get("/today/items/{id}", this::item, Role.MEMBER);
     }
 
     /** A fresh id for each form, so that pressing twice keeps one entry. */
@@ -52,7 +59,7 @@ public final class TodayPages implements Pages {
         LocalDate day = visitor.today();
         RoundStore.Watch watch = rounds.watch(day);
         boolean looks = watch.today().stream().anyMatch(duty -> duty.memberId().equals(visitor.memberId()));
-        Map<String, Object> model = new HashMap<>(aside.model(visitor));
+        Map<String, @Nullable Object> model = new HashMap<>(aside.model(visitor));
         boolean standsIn = model.get("standIn") instanceof List<?> late && !late.isEmpty();
         boolean whole = switch (String.valueOf(ctx.queryParam("show"))) {
             case "all" -> true;
@@ -62,6 +69,9 @@ public final class TodayPages implements Pages {
         Round round = whole ? rounds.whole(day) : rounds.of(visitor.memberId(), day);
         boolean asksForLight =
                 round.stops().stream().flatMap(stop -> stop.items().stream()).anyMatch(Round.Item::asksForLight);
+        model.put("one", one(ctx, round));
+        model.put("madeAt", clock.instant().toString());
+        model.put("problems", PROBLEMS);
         model.put("round", round);
         model.put("whole", whole);
         model.put("looks", looks);
@@ -70,7 +80,33 @@ public final class TodayPages implements Pages {
         model.put("tickIds", new TickIds());
         model.put("litPlaces", asksForLight ? litPlaces(day, 2) : List.of());
         model.put("wholeLitPlaces", asksForLight ? litPlaces(day, 4) : List.of());
+        // By this the phone knows a round from a sign-in page, and whose it is.
+        ctx.header("X-Warmshelf-Member", visitor.memberId().toString());
         ctx.render("check/today.peb", model);
+    }
+
+    private static @Nullable OneStep one(Context ctx, Round round) {
+        List<Round.Step> walk = round.walk();
+        if (!"one".equals(ctx.queryParam("show")) || walk.isEmpty()) {
+            return null;
+        }
+        String at = String.valueOf(ctx.queryParam("at"));
+        return OneStep.at(walk, at.matches("\\d{1,5}") ? Integer.parseInt(at) : 1);
+    }
+
+    /** One item by itself, as it stands after a tick. */
+    private void item(Context ctx) {
+        Visitor visitor = Visitor.of(ctx);
+        Round.Item item =
+                rounds.whole(visitor.today()).item(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
+        PlaceAddress address = item.address();
+        Map<String, Object> model = new HashMap<>();
+        model.put("item", item);
+        model.put("number", address == null ? 0 : address.number());
+        model.put("tickIds", new TickIds());
+        model.put("litPlaces", item.asksForLight() ? litPlaces(visitor.today(), 2) : List.of());
+        model.put("wholeLitPlaces", item.asksForLight() ? litPlaces(visitor.today(), 4) : List.of());
+        ctx.render("check/item.peb", model);
     }
 
     /** The first few: every tray's choice repeats them, and the sowing's own entry form offers all. */

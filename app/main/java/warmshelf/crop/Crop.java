@@ -35,6 +35,15 @@ public record Crop(
         String source,
         String sourceUrl) {
 
+    /**
+     * A stand-in for a crop that was kept under an id which the reference does not have (any more): its name is that id, and
+     * nothing else is known of it.
+     */
+    public static Crop unlisted(String id) {
+        return new Crop(
+                id, id, "", Hardiness.TENDER, 0, 0, 0, 0, null, null, "", "", Optional.empty(), null, null, "", "", "");
+    }
+
     /** Days to the first harvest, counted from planting out or from sowing. */
     public record DaysToMaturity(int min, int max, Basis basis) {}
 

@@ -39,6 +39,16 @@ public final class CropCatalogue {
         return find(id).orElseThrow(() -> new IllegalArgumentException("no crop has the id '" + id + "'"));
     }
 
+    /** The crop of an id, or a {@linkplain Crop#unlisted stand-in} of that name. */
+    public Crop orUnlisted(String id) {
+        return find(id).orElseGet(() -> Crop.unlisted(id));
+    }
+
+    /** Whether anything is known of a crop. */
+    public boolean lists(Crop crop) {
+        return crops.containsKey(crop.id());
+    }
+
     /** Every crop, in the table's order: warm vegetables, cool ones, herbs, flowers. */
     public List<Crop> all() {
         return List.copyOf(crops.values());

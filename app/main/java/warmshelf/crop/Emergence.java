@@ -1,6 +1,7 @@
 package warmshelf.crop;
 
 import java.util.OptionalDouble;
+import org.apache.commons.statistics.distribution.NormalDistribution;
 
 /**
  * When seed is expected to come up at one temperature.
@@ -10,4 +11,17 @@ import java.util.OptionalDouble;
  * @param days95 days by which all but the last twentieth is expected
  * @param normalShare share 0..1 of good seed that makes a normal seedling at this temperature, where it was tested
  */
-public record Emergence(double days, double days5, double days95, OptionalDouble normalShare) {}
+public record Emergence(double days, double days5, double days95, OptionalDouble normalShare) {
+    /** Standard deviations from the median to the 5 and 95 % points of a normal distribution. */
+    private static final double SIGMAS = 1.6448536269514722;
+
+    /** The share 0..1 of the seed that comes up at all which has done so after some days: log-normal on each side of the median. */
+    public double shownAfter(double daysSinceSowing) {
+        if (daysSinceSowing <= 0) {
+            return 0;
+        }
+        double edge = daysSinceSowing < days ? days / days5 : days95 / days;
+        double sigma = Math.log(edge) / SIGMAS;
+        return NormalDistribution.of(0, 1).cumulativeProbability(Math.log(daysSinceSowing / days) / sigma);
+    }
+}

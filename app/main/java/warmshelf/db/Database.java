@@ -120,6 +120,16 @@ public final class Database implements AutoCloseable {
         return sql.dialect() != SQLDialect.H2;
     }
 
+    /**
+     * Has what was committed brought onto the disk itself, so that not even a power cut loses it. PostgreSQL does so at each
+     * commit; an H2 file is only written then.
+     */
+    public void flush() {
+        if (!isShared()) {
+            sql.execute("checkpoint sync");
+        }
+    }
+
     /** Whether the database answers a question just now. */
     public boolean answers() {
         try {

@@ -94,7 +94,7 @@ record DemoHouse(
                         histories,
                         new TodayStore(database),
                         new WalkStore(database),
-                        new RoundReader(planner)),
+                        new RoundReader(planner, sowing -> java.util.Optional.empty())),
                 new TickStore(database, audit, sowings, entries, stays, lots),
                 new ReadingStore(database, audit),
                 new DutyStore(database, audit, standIns),

@@ -8,21 +8,21 @@ import java.util.Base64;
 import java.util.HexFormat;
 
 /** Random words that open a session or a link. Only their hashes are stored, so a copy of the database opens nothing. */
-final class Token {
+public final class Token {
     private static final SecureRandom RANDOM = new SecureRandom();
     private static final int BYTES = 32;
 
     private Token() {}
 
     /** 256 random bits as 43 letters, digits, '-' and '_'. */
-    static String random() {
+    public static String random() {
         byte[] bytes = new byte[BYTES];
         RANDOM.nextBytes(bytes);
         return Base64.getUrlEncoder().withoutPadding().encodeToString(bytes);
     }
 
     /** SHA-256 as 64 hexadecimal digits: enough for random tokens, which cannot be guessed as passphrases can. */
-    static String hash(String token) {
+    public static String hash(String token) {
         try {
             byte[] digest = MessageDigest.getInstance("SHA-256").digest(token.getBytes(StandardCharsets.UTF_8));
             return HexFormat.of().formatHex(digest);

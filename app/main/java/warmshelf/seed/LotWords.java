@@ -30,7 +30,7 @@ public record LotWords(
         String note) {
 
     static LotWords of(Lot lot, List<GerminationTest> tests, CropCatalogue crops, int season) {
-        Crop crop = crops.get(lot.cropId());
+        Crop crop = crops.orUnlisted(lot.cropId());
         return new LotWords(
                 lot.id(),
                 crop.name(),

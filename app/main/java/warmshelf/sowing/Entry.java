@@ -2,6 +2,7 @@ package warmshelf.sowing;
 
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
+import java.util.Comparator;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
@@ -10,6 +11,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param id made by the phone, so that sending twice stores once
  * @param seenOn the day it was seen, in the group's time zone
+ * @param seenAt the moment: the phone's, or that of entering it where only the day is known
  * @param sprouted so far: roots showing in a bag, or seedlings up in cells; null: not counted
  * @param moved so far moved from the bag into cells
  * @param lost so far lost
@@ -29,4 +31,9 @@ public record Entry(
         String note,
         @Nullable UUID supersedes,
         UUID by,
-        String byName) {}
+        String byName) {
+
+    /** The order in which things were seen: a phone without signal may send the earlier one later. */
+    public static final Comparator<Entry> BY_SEEN =
+            Comparator.comparing(Entry::seenOn).thenComparing(Entry::seenAt);
+}

@@ -13,6 +13,8 @@ public enum EntryStep {
     HARDENING_OFF("hardening-off", "put out to harden off"),
     PLANTED_OUT("planted-out", "planted out"),
     GAVE_UP("gave-up", "given up"),
+    /** Takes back the entry that it supersedes, and counts for nothing itself. */
+    UNDONE("undone", "taken back"),
     /** A thermometer on a mat. */
     READING("reading", "thermometer read");
 

@@ -3,10 +3,12 @@ package warmshelf.sowing;
 import static warmshelf.db.generated.Tables.ENTRY;
 import static warmshelf.db.generated.Tables.MEMBER;
 
+import java.time.OffsetDateTime;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.jooq.Condition;
@@ -39,6 +41,14 @@ public final class EntryStore {
     public Optional<Entry> find(DSLContext sql, UUID id) {
         return entries(sql, ENTRY, ENTRY.ID.eq(id).and(ENTRY.SOWING_ID.isNotNull())).stream()
                 .findFirst();
+    }
+
+    /** The entries of a sowing that were kept after a moment, so that nobody could know of them then. */
+    public Set<UUID> keptAfter(DSLContext sql, UUID sowing, OffsetDateTime moment) {
+        return sql.select(ENTRY.ID)
+                .from(ENTRY)
+                .where(ENTRY.SOWING_ID.eq(sowing), ENTRY.MADE_AT.gt(moment))
+                .fetchSet(ENTRY.ID);
     }
 
     /** Adds an entry within the caller's transaction. */

@@ -3,7 +3,9 @@ package warmshelf.sowing;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
@@ -15,7 +17,7 @@ import warmshelf.allocation.Stay;
 /**
  * A sowing with all that happened to it.
  *
- * @param entries the oldest first
+ * @param entries as they came in, the oldest first
  * @param stays in order of time
  * @param setPointC the set-point of the mat it lies or will lie on; null: on none
  */
@@ -59,6 +61,29 @@ public record History(
         return Optional.ofNullable(progress().seen().sown())
                 .map(sown -> (int) ChronoUnit.DAYS.between(sown, today))
                 .orElse(0);
+    }
+
+    /**
+     * The entries that tell of the same as another one of that day, each with whether it is the one that counts: of two phones
+     * that ticked the same, the one that saw it later.
+     */
+    public Map<UUID, Boolean> doubled() {
+        Set<UUID> corrected = corrected();
+        Map<String, List<Entry>> same = entries.stream()
+                .filter(entry -> entry.step() != EntryStep.UNDONE && !corrected.contains(entry.id()))
+                .sorted(Entry.BY_SEEN)
+                .collect(Collectors.groupingBy(entry -> entry.step() + " " + entry.seenOn()));
+        Map<UUID, Boolean> doubled = new HashMap<>();
+        same.values().stream().filter(list -> list.size() > 1).forEach(list -> {
+            list.forEach(entry -> doubled.put(entry.id(), false));
+            doubled.put(list.get(list.size() - 1).id(), true);
+        });
+        return doubled;
+    }
+
+    /** The entries as they were seen, the oldest first. */
+    public List<Entry> asSeen() {
+        return entries.stream().sorted(Entry.BY_SEEN).toList();
     }
 
     /** The entries that a later one corrects. */

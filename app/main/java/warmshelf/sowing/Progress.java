@@ -1,7 +1,6 @@
 package warmshelf.sowing;
 
 import java.time.LocalDate;
-import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -34,8 +33,8 @@ public record Progress(
         @Nullable Problem lastProblem) {
 
     /**
-     * Folds entries, by the day on which they were seen and then as they came in, into the state they leave; superseded ones
-     * do not count.
+     * Folds entries into the state they leave, in the order in which they were seen, whenever they came in; superseded ones do
+     * not count.
      */
     public static Progress of(Method method, int seeds, List<Entry> entries) {
         Set<UUID> superseded = entries.stream()
@@ -44,8 +43,8 @@ public record Progress(
                 .collect(Collectors.toSet());
         Folding folding = new Folding(method, seeds);
         entries.stream()
-                .filter(entry -> !superseded.contains(entry.id()))
-                .sorted(Comparator.comparing(Entry::seenOn).thenComparing(Entry::seenAt))
+                .filter(entry -> !superseded.contains(entry.id()) && entry.step() != EntryStep.UNDONE)
+                .sorted(Entry.BY_SEEN)
                 .forEach(folding::take);
         return folding.result();
     }

@@ -36,8 +36,11 @@ public final class SowingPlanner {
         this.frost = frost;
     }
 
-    /** The set-points that suit a crop's seed. */
+    /** The set-points that suit a crop's seed; the usual one where nothing is known of the crop. */
     public Band band(Crop crop) {
+        if (!crops.lists(crop)) {
+            return new Band(USUAL_MAT_C, USUAL_MAT_C);
+        }
         return Band.within(crops.responseOf(crop).comfortable());
     }
 
@@ -47,7 +50,7 @@ public final class SowingPlanner {
     }
 
     public Optional<Emergence> emergence(Crop crop, double celsius) {
-        return crops.responseOf(crop).at(celsius);
+        return crops.lists(crop) ? crops.responseOf(crop).at(celsius) : Optional.empty();
     }
 
     /** What decides the day of planting out; empty where no frost dates are known and no day is named. */
@@ -59,8 +62,11 @@ public final class SowingPlanner {
         return dates.map(PlantingOut.ByFrost::new);
     }
 
-    /** The timeline of something asked for at a temperature. */
+    /** The timeline of something asked for at a temperature; empty too where nothing is known of the crop. */
     public Optional<Timeline> timeline(Asking asking, double celsius, LocalDate today, Seen seen) {
+        if (!crops.lists(asking.crop())) {
+            return Optional.empty();
+        }
         TemperatureResponse response = crops.responseOf(asking.crop());
         return plantingOut(asking)
                 .map(out -> Timeline.plan(new TimelineQuestion(

@@ -7,6 +7,8 @@ import io.javalin.security.RouteRole;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -18,11 +20,13 @@ final class Access {
     private final Doors doors;
     private final SessionCookie cookie;
     private final Uploads uploads;
+    private final Set<String> forScripts;
 
-    Access(Doors doors, SessionCookie cookie, Uploads uploads) {
+    Access(Doors doors, SessionCookie cookie, Uploads uploads, Set<String> forScripts) {
         this.doors = doors;
         this.cookie = cookie;
         this.uploads = uploads;
+        this.forScripts = forScripts;
     }
 
     void check(Context ctx) {
@@ -41,7 +45,9 @@ final class Access {
         if (uploads.takes(ctx)) {
             uploads.receive(ctx);
         }
-        if (ctx.method().equals(HandlerType.POST) && !carriesToken(ctx, visitor.get())) {
+        if (isForScripts(ctx)) {
+            refuseForms(ctx);
+        } else if (ctx.method().equals(HandlerType.POST) && !carriesToken(ctx, visitor.get())) {
             throw Refusal.forbidden("This form was made for another sign-in, so nothing was changed."
                     + " Go back, load the page again, and send it once more.");
         }
@@ -66,7 +72,24 @@ final class Access {
         return role;
     }
 
-    private static void turnAway(Context ctx) {
+    private boolean isForScripts(Context ctx) {
+        return ctx.method().equals(HandlerType.POST) && forScripts.contains(ctx.path());
+    }
+
+    /** No page of another site can send JSON without this server's leave, as it can a form. */
+    private static void refuseForms(Context ctx) {
+        String type = ctx.contentType();
+        if (type == null || !type.toLowerCase(Locale.ROOT).startsWith("application/json")) {
+            throw Refusal.of(HttpStatus.UNSUPPORTED_MEDIA_TYPE, "This address takes JSON only.");
+        }
+    }
+
+    private void turnAway(Context ctx) {
+        if (isForScripts(ctx)) {
+            ctx.status(HttpStatus.UNAUTHORIZED).json(Map.of("signIn", true));
+            ctx.skipRemainingHandlers();
+            return;
+        }
         boolean readsAPage =
                 ctx.method().equals(HandlerType.GET) || ctx.method().equals(HandlerType.HEAD);
         if (Respond.wantsJson(ctx) || !readsAPage) {

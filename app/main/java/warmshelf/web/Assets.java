@@ -91,7 +91,19 @@ final class Assets {
                 .getBytes(StandardCharsets.UTF_8);
     }
 
-    private static String hash(byte[] content) {
+    /** A template's text, for those who must know whether it has changed. */
+    static String template(String name) {
+        try (InputStream file = Assets.class.getResourceAsStream("/templates/" + name)) {
+            if (file == null) {
+                throw new IllegalArgumentException("no file templates/" + name);
+            }
+            return new String(file.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
+    }
+
+    static String hash(byte[] content) {
         try {
             byte[] digest = MessageDigest.getInstance("SHA-256").digest(content);
             return HexFormat.of().formatHex(digest, 0, 6);

@@ -12,6 +12,14 @@ public interface Pages {
         return Set.of();
     }
 
+    /**
+     * The addresses to which scripts post JSON, also what waited on a phone since another sign-in: no token is asked for, the
+     * browser's word on where the request comes from decides, and whoever is signed out is told so in JSON.
+     */
+    default Set<String> forScripts() {
+        return Set.of();
+    }
+
     /** Ends what the pages have begun in the background; called when the server stops. */
     default void stop() {}
 }

@@ -95,7 +95,11 @@ public final class WebServer implements AutoCloseable {
         config.jetty.modifyServer(server -> server.setStopTimeout(5_000));
 
         Assets assets = new Assets();
-        Access access = new Access(doors, new SessionCookie(settings.https()), uploads);
+        Access access = new Access(
+                doors,
+                new SessionCookie(settings.https()),
+                uploads,
+                pages.stream().flatMap(page -> page.forScripts().stream()).collect(Collectors.toSet()));
         SecurityHeaders headers = new SecurityHeaders(settings.https());
         CrossSite crossSite = new CrossSite(settings.baseUrl());
         config.fileRenderer(new Renderer(assets, doors, clock, settings.zone()));
@@ -111,6 +115,7 @@ public final class WebServer implements AutoCloseable {
         new ErrorPages(access).register(config.routes);
         // Anyone: the sign-in page wears the same styles.
         config.routes.get("/static/{hash}/<file>", assets::serve, Role.ANYONE);
+        new PhoneAppPages(assets).register(config.routes);
         pages.forEach(page -> page.register(config.routes));
         finishRoutes(config);
     }

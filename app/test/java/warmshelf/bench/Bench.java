@@ -72,6 +72,11 @@ public final class Bench {
                     "%.0f ms",
                     medianAfterWriting(server, group.onDutySession()),
                     "");
+            line(
+                    "40 queued ticks in one request",
+                    "%.0f ms",
+                    QueuedTicks.medianMillis(server, group.onDutySession(), 40),
+                    "");
             line("Heap in use after the load (-Xmx256m)", "%.0f MiB", server.liveHeapMiB(), "under 256 MiB");
             line("Memory resident after the load", "%.0f MiB", server.residentMiB(), "");
         }

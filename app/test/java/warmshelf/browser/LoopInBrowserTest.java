@@ -49,19 +49,20 @@ class LoopInBrowserTest {
             passUntil(group, start);
             member.navigate(address + "/today");
             assertThat(main(member)).containsText("Write the label first");
-            press(member, "Done: sown");
+            tick(member, "Done: sown");
 
             passUntil(group, start.plusDays(9));
             member.navigate(address + "/today");
             assertThat(main(member)).containsText("day 9");
-            press(member, "Nothing yet");
+            tick(member, "Nothing yet");
             assertThat(main(member)).containsText("Looked at today by Ana Reyes");
 
             passUntil(group, start.plusDays(10));
             member.navigate(address + "/today");
-            member.getByLabel("Up so far").fill("9");
-            press(member, "Keep the count");
-            press(member, "Off the heat, under light");
+            member.getByLabel("Up so far", new Page.GetByLabelOptions().setExact(true))
+                    .fill("9");
+            tick(member, "Keep the count");
+            tick(member, "Off the heat, under light");
 
             assertUnderLight(member, address);
         }
@@ -189,6 +190,11 @@ class LoopInBrowserTest {
                 .getByRole(AriaRole.BUTTON, new Locator.GetByRoleOptions().setName(startingWith(button)))
                 .first()
                 .click();
+    }
+
+    /** A script keeps a tick first and sends it then: what comes next waits for the answer. */
+    private static void tick(Page page, String button) {
+        page.waitForResponse(answer -> answer.url().endsWith("/entries"), () -> press(page, button));
     }
 
     private static void follow(Page page, String link) {

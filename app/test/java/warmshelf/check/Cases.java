@@ -28,8 +28,9 @@ final class Cases {
     static final int SEEDS = 12;
     static final UUID PLACE = new UUID(6, 1);
     static final UUID LIT = new UUID(6, 2);
-    private static final RoundReader READER =
-            new RoundReader(new SowingPlanner(CropCatalogue.bundled(), new GrowerFrost(FrostSource.bundledOnly())));
+    private static final RoundReader READER = new RoundReader(
+            new SowingPlanner(CropCatalogue.bundled(), new GrowerFrost(FrostSource.bundledOnly())),
+            sowing -> java.util.Optional.of(new warmshelf.seed.GerminationShare.Uncertain(17, 3)));
 
     private final Method method;
     private final boolean warm;

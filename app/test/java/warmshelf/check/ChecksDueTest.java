@@ -96,8 +96,9 @@ class ChecksDueTest {
         assertThat(remark(lookedThrough(nearlyAll - 1), SOWN.plusDays(nearlyAll)))
                 .isNull();
         assertThat(remark(lookedThrough(nearlyAll), SOWN.plusDays(nearlyAll + 1)))
-                .isEqualTo("Slower than expected: nearly all should show by day %d. Give it time, or give it up."
-                        .formatted(nearlyAll));
+                .isEqualTo(
+                        "Slower than expected: nearly all should show by day %d. The chance that any more comes is about 40 %%. Give it time, or give it up."
+                                .formatted(nearlyAll));
     }
 
     private static Cases lookedThrough(int day) {

@@ -51,6 +51,34 @@ abstract class LightBookedContract extends StoreContract {
     }
 
     @Test
+    void the_rounds_one_press_under_the_light_takes_the_booked_place_and_its_correction_leaves_it_there() {
+        UUID sowing = upWithLightBooked();
+        Tick press = new Tick(
+                UUID.randomUUID(), EntryStep.UNDER_LIGHT, TODAY, null, null, null, false, null, "", null, null);
+        tick(sowing, press);
+        assertThat(lying(sowing)).containsExactly("mat until 2027-03-01", "lit 2027-03-01 to 2027-04-20");
+
+        tick(
+                sowing,
+                new Tick(
+                        UUID.randomUUID(),
+                        EntryStep.UNDER_LIGHT,
+                        TODAY,
+                        null,
+                        null,
+                        1,
+                        false,
+                        null,
+                        "one is bent",
+                        null,
+                        press.id(),
+                        true,
+                        null));
+
+        assertThat(lying(sowing)).containsExactly("mat until 2027-03-01", "lit 2027-03-01 to 2027-04-20");
+    }
+
+    @Test
     void while_somebody_else_still_lies_there_the_booking_stands_as_it_is() {
         UUID sowing = upWithLightBooked();
         lay(room.priyasTomatoes(), room.lit1(), LEFT, TODAY, BOOKED_FROM);
@@ -170,7 +198,8 @@ abstract class LightBookedContract extends StoreContract {
                         "",
                         light,
                         null,
-                        home));
+                        home,
+                        null));
     }
 
     private void tick(UUID sowing, Tick tick) {

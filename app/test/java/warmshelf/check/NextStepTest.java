@@ -52,7 +52,7 @@ class NextStepTest {
                 26,
                 today,
                 progress.seen()));
-        return new Subject(sowing, progress, null, timeline, OptionalInt.empty());
+        return new Subject(sowing, progress, null, timeline, OptionalInt.empty(), java.util.OptionalDouble.empty());
     }
 
     private static Sowing sowing(Crop crop) {

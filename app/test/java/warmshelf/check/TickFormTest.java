@@ -57,7 +57,8 @@ class TickFormTest {
                         "two mouldy",
                         null,
                         null,
-                        false));
+                        false,
+                        null));
     }
 
     @Test

@@ -2,16 +2,19 @@ package warmshelf.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static warmshelf.db.generated.Tables.QUARTER_DAY;
+import static warmshelf.db.generated.Tables.SOWING;
 
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.UUID;
 import org.jooq.impl.DSL;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import warmshelf.loop.Cellar;
+import warmshelf.testing.Answer;
 import warmshelf.testing.Browser;
 import warmshelf.testing.TestGroup;
 
@@ -61,6 +64,84 @@ class TodayPagesTest {
         assertThat(cellar.member().get("/today").text())
                 .contains("2 with roots showing still lie in the bag.")
                 .contains("Its cells stay where they lie under the light.");
+    }
+
+    @Test
+    void a_sowing_of_a_crop_that_is_not_listed_any_more_is_still_looked_at() {
+        String sowing = sownBag();
+        advance(7);
+        cellar.group()
+                .database()
+                .sql()
+                .update(SOWING)
+                .set(SOWING.CROP_ID, "sky-turnip")
+                .where(SOWING.ID.eq(UUID.fromString(sowing)))
+                .execute();
+
+        Answer today = cellar.member().get("/today");
+
+        assertThat(today.status()).isEqualTo(200);
+        assertThat(today.text()).contains("sky-turnip · Lantern Row", "Open the bag: does a root show?");
+        assertThat(cellar.tick(sowing, Map.of("step", "look", "sprouted", "2")).status())
+                .isEqualTo(303);
+        assertThat(cellar.member().get("/sowings/" + sowing).status()).isEqualTo(200);
+        assertThat(cellar.member().get("/sowings").status()).isEqualTo(200);
+    }
+
+    @Test
+    void one_thing_at_a_time_works_by_links_alone() {
+        sownBag();
+        advance(7);
+        Browser member = cellar.member();
+        Browser coordinator = cellar.group().signedIn(cellar.group().coordinator());
+
+        Answer first = member.get("/today?show=one&at=1");
+        assertThat(first.text()).contains("1 of 1:", "All else is done.", "All as a list");
+        assertThat(first.body()).contains("name=\"then\" value=\"/today?show=one&amp;at=1\"");
+
+        Answer both = coordinator.get("/today?show=one&at=1");
+        assertThat(both.text()).contains("1 of 2: North rack · shelf 1 · mat M1", "Thermometer of mat M1", "One on");
+        assertThat(both.body()).contains("href=\"/today?show=one&amp;at=2\">Next to do");
+        assertThat(coordinator.get("/today?show=one&at=99").text()).contains("2 of 2:", "Open the bag");
+        assertThat(coordinator.get("/today?show=one&at=x").text()).contains("1 of 2:");
+        assertThat(cellar.group()
+                        .signedIn(cellar.group().onDuty())
+                        .get("/today?show=one&at=1")
+                        .text())
+                .contains("Nothing of yours needs a look today.");
+    }
+
+    @Test
+    void a_tick_made_one_at_a_time_leads_back_there() {
+        String sowing = sownBag();
+        advance(7);
+
+        Answer ticked = cellar.tick(sowing, Map.of("step", "look", "nothing", "0", "then", "/today?show=one&at=2"));
+
+        assertThat(ticked.location()).isEqualTo("/today?show=one&at=2");
+    }
+
+    @Test
+    void one_item_is_had_by_itself_as_it_now_stands() {
+        String sowing = sownBag();
+        advance(7);
+        cellar.tick(sowing, Map.of("step", "look", "sprouted", "2"));
+
+        Answer item = cellar.member().get("/today/items/" + sowing);
+
+        assertThat(item.status()).isEqualTo(200);
+        assertThat(item.text()).contains("2 with roots showing still lie in the bag.");
+        assertThat(item.body()).doesNotContain("<html");
+        assertThat(cellar.member().get("/today/items/" + UUID.randomUUID()).status())
+                .isEqualTo(404);
+    }
+
+    @Test
+    void the_round_says_whose_it_is_so_that_a_phone_keeps_no_other_page_for_it() {
+        assertThat(cellar.member().get("/today").header("X-Warmshelf-Member"))
+                .isEqualTo(cellar.group().member().id().toString());
+        assertThat(cellar.group().stranger().get("/today").header("X-Warmshelf-Member"))
+                .isEmpty();
     }
 
     private String sownBag() {

@@ -142,7 +142,8 @@ class HeadersTest {
                 null,
                 null,
                 Set.of(),
-                ZoneId.of("UTC"));
+                ZoneId.of("UTC"),
+                null);
         try (TestDatabase place = TestDatabase.h2();
                 Server server = Server.start(settings, place.database(), new MutableClock(TestGroup.MORNING))) {
             Browser browser = Browser.at("http://127.0.0.1:" + server.port());

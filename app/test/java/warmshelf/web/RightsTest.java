@@ -82,14 +82,18 @@ class RightsTest {
         assertThat(open)
                 .containsExactly(
                         "/",
+                        "/calendar/{token}",
                         "/health",
                         "/help",
                         "/in/{token}",
                         "/join/{token}",
+                        "/manifest.webmanifest",
                         "/numbers",
+                        "/offline",
                         "/open/{token}",
                         "/sign-in",
-                        "/static/{hash}/<file>");
+                        "/static/{hash}/<file>",
+                        "/worker.js");
     }
 
     @Test

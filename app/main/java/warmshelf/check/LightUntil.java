@@ -1,0 +1,44 @@
+package warmshelf.check;
+
+import java.time.LocalDate;
+import warmshelf.allocation.LitPlace;
+import warmshelf.allocation.SpaceStore;
+import warmshelf.sowing.History;
+import warmshelf.timeline.Step;
+import warmshelf.timeline.TimelineStep;
+
+/** How long a tray keeps its place under the light: until it begins to harden off, or the next one needs the place. */
+final class LightUntil {
+    static final int DAYS_AHEAD = 120;
+    /** How long a place is held where the timeline says nothing of hardening off. */
+    private static final int USUAL_DAYS = 42;
+
+    private final RoundReader reader;
+    private final SpaceStore space;
+
+    LightUntil(RoundReader reader, SpaceStore space) {
+        this.reader = reader;
+        this.space = space;
+    }
+
+    LocalDate of(History history, Tick tick, LocalDate today) {
+        Tick.LightPlace light = tick.lightPlace();
+        LocalDate wanted = reader.subject(history, today)
+                .step(Step.HARDEN_OFF)
+                .map(TimelineStep::ideal)
+                .filter(day -> day.isAfter(today))
+                .orElse(today.plusDays(USUAL_DAYS));
+        if (light == null) {
+            return wanted;
+        }
+        LocalDate free = space
+                .litPlaces(today, today.plusDays(DAYS_AHEAD), light.slot().quarters())
+                .stream()
+                .filter(place ->
+                        place.placeId().equals(light.placeId()) && place.slot().equals(light.slot()))
+                .map(LitPlace::freeUntil)
+                .findFirst()
+                .orElse(wanted);
+        return free.isBefore(wanted) ? free : wanted;
+    }
+}

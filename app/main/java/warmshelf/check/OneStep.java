@@ -1,0 +1,23 @@
+package warmshelf.check;
+
+import java.util.List;
+
+/**
+ * The round with one thing on a screen.
+ *
+ * @param at its number, from 1
+ * @param of how many there are
+ * @param nextOpen the number of the next that is still to do, going round to the start; 0 when all is done
+ */
+public record OneStep(Round.Step step, int at, int of, int nextOpen) {
+    /** The step of a number; one beyond the ends is the nearest. There must be at least one. */
+    static OneStep at(List<Round.Step> walk, int asked) {
+        int at = Math.max(1, Math.min(asked, walk.size()));
+        int next = 0;
+        for (int ahead = 1; ahead <= walk.size() && next == 0; ahead++) {
+            int number = (at - 1 + ahead) % walk.size() + 1;
+            next = !walk.get(number - 1).isDone() && number != at ? number : 0;
+        }
+        return new OneStep(walk.get(at - 1), at, walk.size(), next);
+    }
+}

@@ -1,0 +1,125 @@
+package warmshelf.check;
+
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import warmshelf.sowing.Entry;
+import warmshelf.sowing.EntryStep;
+import warmshelf.sowing.Progress;
+import warmshelf.sowing.Sowing;
+import warmshelf.sowing.SowingStage;
+
+/**
+ * Judges a tick by what had been seen when it was seen, whenever it comes in: a phone without signal may send yesterday's look
+ * after somebody else's of today.
+ *
+ * @param before what is kept of the sowing already
+ * @param unknown which of it the person could not know, because it was kept after their page was made
+ * @param seenAt when the tick was seen; where only its day is known, when it came in
+ */
+record TickJudge(Sowing sowing, List<Entry> before, Set<UUID> unknown, Tick tick, OffsetDateTime seenAt) {
+    /** What changes neither a place nor a packet of seed, and so can simply be taken back. */
+    private static final Set<EntryStep> CAN_BE_UNDONE =
+            EnumSet.of(EntryStep.LOOK, EntryStep.SOAKED, EntryStep.FIRST_FEED);
+
+    /** Why the tick cannot be taken, in a sentence; empty when it can. */
+    Optional<String> refusal() {
+        Optional<Entry> corrected = corrected();
+        if (tick.supersedes() != null && corrected.isEmpty()) {
+            return Optional.of("The entry to correct is not one of this sowing's.");
+        }
+        if (tick.step() == EntryStep.UNDONE && corrected.isPresent()) {
+            return refusalToUndo(corrected.get());
+        }
+        if (isDouble()) {
+            return Optional.empty();
+        }
+        Progress then = progress(seenBefore());
+        if (sowing.stage() == SowingStage.WITHDRAWN || then.stage().isOver()) {
+            return Optional.of(
+                    "%s has ended (%s); nothing more is entered for it. To mend a slip, correct the last entry."
+                            .formatted(sowing.title(), sowing.stage().title()));
+        }
+        // The same step once more says how it was, not what comes next.
+        boolean sameStep =
+                corrected.filter(entry -> entry.step() == tick.step()).isPresent();
+        return sameStep ? Optional.empty() : refusalByRule(then);
+    }
+
+    /** Another phone has sent the same step of the same day: both are kept, and the one seen later counts. */
+    boolean isDouble() {
+        return tick.fromPhone() != null
+                && tick.step() != EntryStep.LOOK
+                && tick.supersedes() == null
+                && standing().stream()
+                        .anyMatch(entry ->
+                                entry.step() == tick.step() && entry.seenOn().equals(tick.seenOn()));
+    }
+
+    /** Whether a step was seen after this one, so that this one decides no more where the sowing lies. */
+    boolean isOvertaken() {
+        List<Entry> earlier = seenBefore();
+        return tick.supersedes() == null
+                && standing().stream().anyMatch(entry -> entry.step() != EntryStep.LOOK && !earlier.contains(entry));
+    }
+
+    private Optional<String> refusalByRule(Progress then) {
+        Set<EntryStep> open = EnumSet.copyOf(openAt(then.stage()));
+        // Two clocks never quite agree: what can follow now is not refused for a minute's difference.
+        open.addAll(openAt(progress(standing()).stage()));
+        if (!open.contains(tick.step())) {
+            return Optional.of(TickRules.cannotFollow(sowing, then, tick));
+        }
+        List<Entry> known = seenBefore().stream()
+                .filter(entry -> !unknown.contains(entry.id()))
+                .toList();
+        return tick.supersedes() == null ? TickRules.fewerThanBefore(sowing, progress(known), tick) : Optional.empty();
+    }
+
+    private Set<EntryStep> openAt(SowingStage stage) {
+        Set<EntryStep> open = EnumSet.noneOf(EntryStep.class);
+        open.addAll(TickRules.open(sowing.method(), stage));
+        return open;
+    }
+
+    private Optional<String> refusalToUndo(Entry corrected) {
+        boolean alreadyCorrected =
+                before.stream().anyMatch(entry -> corrected.id().equals(entry.supersedes()));
+        if (alreadyCorrected) {
+            return Optional.of("This entry has been corrected or taken back already.");
+        }
+        return CAN_BE_UNDONE.contains(corrected.step())
+                ? Optional.empty()
+                : Optional.of("'%s' moved the sowing on and cannot simply be taken back; correct it on its page."
+                        .formatted(corrected.step().done()));
+    }
+
+    private Optional<Entry> corrected() {
+        return before.stream()
+                .filter(entry -> entry.id().equals(tick.supersedes()))
+                .findFirst();
+    }
+
+    private List<Entry> standing() {
+        return before.stream()
+                .filter(entry -> !Objects.equals(entry.id(), tick.supersedes()))
+                .toList();
+    }
+
+    private List<Entry> seenBefore() {
+        LocalDate day = tick.seenOn();
+        return standing().stream()
+                .filter(entry -> entry.seenOn().isBefore(day)
+                        || (entry.seenOn().equals(day) && !entry.seenAt().isAfter(seenAt)))
+                .toList();
+    }
+
+    private Progress progress(List<Entry> entries) {
+        return Progress.of(sowing.method(), sowing.seeds(), entries);
+    }
+}

@@ -1,0 +1,66 @@
+package warmshelf.reminder;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import warmshelf.web.DayWords;
+
+/**
+ * What one person is told of one day.
+ *
+ * @param tomorrow told the evening before
+ * @param duties the sites at which they look
+ * @param looks their own sowings that want a look; not known the evening before, then 0
+ * @param steps due on that day, or next and overdue
+ */
+record DayAhead(LocalDate day, boolean tomorrow, List<String> duties, int looks, List<StepAhead> steps) {
+
+    static DayAhead of(LocalDate day, boolean tomorrow, List<String> duties, int looks, List<StepAhead> ahead) {
+        List<StepAhead> due = ahead.stream()
+                .filter(step ->
+                        step.ideal().equals(day) || step.next() && step.ideal().isBefore(day))
+                .toList();
+        return new DayAhead(day, tomorrow, duties, looks, due);
+    }
+
+    /** With nothing to say nobody is written to. */
+    boolean isEmpty() {
+        return duties.isEmpty() && looks == 0 && steps.isEmpty();
+    }
+
+    /** For example 'Today: you look at the Hall cellar; 2 things to do'. */
+    String subject() {
+        List<String> parts = new ArrayList<>();
+        if (!duties.isEmpty()) {
+            parts.add("you look at " + String.join(" and ", duties));
+        }
+        if (!steps.isEmpty()) {
+            parts.add(steps.size() == 1 ? "1 thing to do" : steps.size() + " things to do");
+        }
+        if (parts.isEmpty()) {
+            parts.add(looks == 1 ? "1 sowing wants a look" : looks + " sowings want a look");
+        }
+        return (tomorrow ? "Tomorrow: " : "Today: ") + String.join("; ", parts);
+    }
+
+    /** The letter in plain text. */
+    String words(String name, String groupName, String address) {
+        StringBuilder words = new StringBuilder(
+                "Hello %s,\n\n%s, %s:\n".formatted(name, tomorrow ? "tomorrow" : "today", DayWords.day(day)));
+        for (String site : duties) {
+            words.append("\n* You look at %s. The round: %s/today?show=all\n".formatted(site, address));
+        }
+        if (looks > 0) {
+            words.append("\n* %s a look: %s/today?show=mine\n"
+                    .formatted(looks == 1 ? "1 of your sowings wants" : looks + " of your sowings want", address));
+        }
+        for (StepAhead step : steps) {
+            String late = step.ideal().isBefore(day) ? " (since %s)".formatted(DayWords.day(step.ideal())) : "";
+            words.append("\n* %s: %s%s. %s\n  %s/sowings/%s\n"
+                    .formatted(step.title(), step.step().title(), late, step.why(), address, step.sowing()));
+        }
+        words.append(
+                "\n%s\nTo change when you are written to, or stop it: %s/reminders\n".formatted(groupName, address));
+        return words.toString();
+    }
+}

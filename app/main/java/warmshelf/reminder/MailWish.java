@@ -1,0 +1,10 @@
+package warmshelf.reminder;
+
+/**
+ * When a member wants to be written to.
+ *
+ * @param ofAlarms when a mat with something of theirs on it, for coordinators any mat, is too hot or too cold
+ */
+record MailWish(String address, boolean inTheMorning, boolean inTheEvening, boolean ofAlarms) {
+    static final MailWish NONE = new MailWish("", false, false, false);
+}

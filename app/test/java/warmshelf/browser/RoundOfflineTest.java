@@ -1,0 +1,265 @@
+package warmshelf.browser;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.LoadState;
+import java.util.List;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+
+/** The round in a cellar without signal. The server is stopped for it: an offline switch would not stop the worker. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class RoundOfflineTest {
+    private Chromium chromium;
+
+    @BeforeAll
+    void start() {
+        chromium = Chromium.open();
+    }
+
+    @AfterAll
+    void stop() {
+        if (chromium != null) {
+            chromium.close();
+        }
+    }
+
+    @Test
+    void forty_ticks_without_signal_are_stored_once_each_when_the_page_is_opened_again_with_signal() {
+        try (PhoneRound round = PhoneRound.of(40);
+                BrowserContext phone = round.phone(chromium, round.tom())) {
+            Page page = opened(phone, round);
+            round.stop();
+
+            for (int tray = 1; tray <= 40; tray++) {
+                item(page, round, tray).locator("button[name=nothing]").click();
+                assertThat(item(page, round, tray)).containsText("Kept on this phone");
+            }
+            assertThat(status(page)).containsText("40 kept on this phone, waiting for signal");
+            page.close();
+
+            Page again = phone.newPage();
+            again.navigate(round.address() + "/today");
+            assertThat(status(again)).containsText("40 kept on this phone, waiting for signal");
+            assertThat(round.looks()).isZero();
+            again.close();
+
+            round.start();
+            Page later = phone.newPage();
+            later.navigate(round.address() + "/today");
+            assertThat(status(later)).containsText("All sent");
+            assertThat(round.looks()).isEqualTo(40);
+
+            later.reload();
+            assertThat(item(later, round, 7)).containsText("Looked at today");
+            assertThat(later.locator(".round__kept")).hasCount(0);
+            assertThat(round.looks()).isEqualTo(40);
+        }
+    }
+
+    @Test
+    void an_answer_that_never_came_doubles_nothing() {
+        try (PhoneRound round = PhoneRound.of(3);
+                BrowserContext phone = round.phone(chromium, round.tom())) {
+            Page page = opened(phone, round);
+            // the server keeps the tick, but its answer is lost on the way
+            page.evaluate("""
+                    () => { const real = window.fetch; let lost = false;
+                      window.fetch = async (...asked) => { const reply = await real(...asked);
+                        if (lost || asked[0] !== '/round/entries') return reply;
+                        lost = true;
+                        throw new TypeError('lost'); };
+                      // the worker would send by itself
+                      ServiceWorkerRegistration.prototype.__defineGetter__('sync', () => undefined); }
+                    """);
+            item(page, round, 1).locator("button[name=nothing]").click();
+            assertThat(status(page)).containsText("1 kept on this phone, waiting for signal");
+            assertThat(round.looks()).isEqualTo(1);
+
+            item(page, round, 2).locator("button[name=nothing]").click();
+            assertThat(item(page, round, 2)).containsText("Sent: nothing yet");
+
+            assertThat(status(page)).containsText("All sent");
+            assertThat(round.looks()).isEqualTo(2);
+        }
+    }
+
+    @Test
+    void a_server_that_dies_between_two_sends_gets_the_second_later() {
+        try (PhoneRound round = PhoneRound.of(3);
+                BrowserContext phone = round.phone(chromium, round.tom())) {
+            Page page = opened(phone, round);
+            item(page, round, 1).locator("button[name=nothing]").click();
+            assertThat(item(page, round, 1)).containsText("Sent: nothing yet");
+            round.stop();
+            item(page, round, 2).locator("button[name=nothing]").click();
+            assertThat(status(page)).containsText("1 kept on this phone, waiting for signal");
+            round.start();
+
+            page.evaluate("() => window.dispatchEvent(new Event('online'))");
+
+            assertThat(status(page)).containsText("All sent");
+            assertThat(round.looks()).isEqualTo(2);
+        }
+    }
+
+    @Test
+    void of_two_phones_that_ticked_the_same_tray_both_are_kept_and_the_one_seen_later_counts() {
+        try (PhoneRound round = PhoneRound.of(1);
+                BrowserContext toms = round.phone(chromium, round.tom());
+                BrowserContext priyas = round.phone(chromium, round.priya())) {
+            Page tom = opened(toms, round);
+            Page priya = priyas.newPage();
+            priya.navigate(round.address() + "/today?show=all");
+            ready(priya);
+            round.stop();
+            count(tom, round, 1, "4");
+            assertThat(status(tom)).containsText("1 kept on this phone, waiting");
+            count(priya, round, 1, "3");
+            assertThat(status(priya)).containsText("1 kept on this phone, waiting");
+            round.start();
+
+            priya.evaluate("() => window.dispatchEvent(new Event('online'))");
+            assertThat(status(priya)).containsText("All sent");
+            tom.evaluate("() => window.dispatchEvent(new Event('online'))");
+            assertThat(status(tom)).containsText("All sent");
+
+            assertThat(round.counts(1)).containsExactly(4, 3);
+            tom.navigate(round.address() + "/sowings/" + round.sowing(1));
+            assertThat(tom.locator(".entries"))
+                    .containsText("more than one was kept for this day; this one, seen last");
+            assertThat(tom.locator(".summary")).containsText("3 up");
+        }
+    }
+
+    @Test
+    void after_signing_in_again_the_queue_goes_on() {
+        try (PhoneRound round = PhoneRound.of(2);
+                BrowserContext phone = round.phone(chromium, round.tom())) {
+            Page page = opened(phone, round);
+            phone.clearCookies();
+            item(page, round, 1).locator("button[name=nothing]").click();
+            Locator link = status(page).locator("a");
+            assertThat(link).hasText("Sign in to send 1 kept tick");
+            assertThat(round.looks()).isZero();
+
+            link.click();
+            page.getByLabel("Your name").fill(round.tom().name());
+            page.getByLabel("Passphrase").fill(round.tom().passphrase());
+            page.locator("main button[type=submit]").first().click();
+
+            assertThat(status(page)).containsText("All sent");
+            assertThat(round.looks()).isEqualTo(1);
+        }
+    }
+
+    @Test
+    void whoever_shares_the_phone_sees_no_other_members_round_and_sends_no_ticks_of_theirs() {
+        try (PhoneRound round = PhoneRound.of(2);
+                BrowserContext phone = round.phone(chromium, round.tom())) {
+            Page page = opened(phone, round);
+            round.stop();
+            item(page, round, 1).locator("button[name=nothing]").click();
+            assertThat(status(page)).containsText("1 kept on this phone");
+            round.start();
+            round.signIn(phone, round.priya());
+
+            page.navigate(round.address() + "/today");
+            assertThat(status(page))
+                    .containsText("1 of Tom Okafor’s are kept here too and go when Tom Okafor signs in.");
+            ready(page);
+            round.stop();
+            page.navigate(round.address() + "/today");
+            assertThat(page.locator("main")).not().containsText("Row 01");
+            assertThat(round.looks()).isZero();
+
+            round.start();
+            round.signIn(phone, round.tom());
+            page.navigate(round.address() + "/today");
+            assertThat(status(page)).containsText("All sent");
+            assertThat(round.looks()).isEqualTo(1);
+        }
+    }
+
+    @Test
+    void signing_out_leaves_no_round_on_the_phone_but_keeps_the_ticks() {
+        try (PhoneRound round = PhoneRound.of(2);
+                BrowserContext phone = round.phone(chromium, round.tom())) {
+            Page page = opened(phone, round);
+            round.stop();
+            item(page, round, 1).locator("button[name=nothing]").click();
+            assertThat(status(page)).containsText("1 kept on this phone, waiting");
+            round.start();
+
+            page.locator(".foot-nav summary").click();
+            page.locator(".foot-nav__more button").click();
+            page.waitForLoadState(LoadState.LOAD);
+            assertThat(pagesKept(page)).isEmpty();
+            round.stop();
+            page.navigate(round.address() + "/today");
+
+            assertThat(page.locator("h1")).hasText("No signal here");
+            assertThat(page.evaluate("() => new Promise(done => { indexedDB.open('warmshelf-round').onsuccess = e =>"
+                            + " e.target.result.transaction('ticks').objectStore('ticks').count().onsuccess ="
+                            + " n => done(n.target.result); })"))
+                    .isEqualTo(1);
+        }
+    }
+
+    @Test
+    void pages_other_than_today_say_that_there_is_no_signal_and_lead_to_today() {
+        try (PhoneRound round = PhoneRound.of(1);
+                BrowserContext phone = round.phone(chromium, round.tom())) {
+            Page page = opened(phone, round);
+            round.stop();
+
+            page.navigate(round.address() + "/racks");
+            assertThat(page.locator("h1")).hasText("No signal here");
+            page.locator("main a").click();
+
+            assertThat(page.locator("main")).containsText("Row 01");
+        }
+    }
+
+    static Page opened(BrowserContext phone, PhoneRound round) {
+        Page page = phone.newPage();
+        page.navigate(round.address() + "/today");
+        ready(page);
+        return page;
+    }
+
+    /** Waits until the worker has kept the page. */
+    static void ready(Page page) {
+        page.evaluate("""
+                async () => {
+                  const kept = async () => (await (await caches.open('warmshelf-pages')).keys()).length > 0;
+                  while (!navigator.serviceWorker.controller || !(await kept())) await new Promise(then => setTimeout(then, 50));
+                }
+                """);
+        assertThat(status(page)).not().isEmpty();
+    }
+
+    static List<?> pagesKept(Page page) {
+        return (List<?>) page.evaluate(
+                "async () => (await (await caches.open('warmshelf-pages')).keys()).map(each => each.url)");
+    }
+
+    static Locator status(Page page) {
+        return page.locator("#round-status");
+    }
+
+    static Locator item(Page page, PhoneRound round, int tray) {
+        return page.locator("#s-" + round.sowing(tray));
+    }
+
+    static void count(Page page, PhoneRound round, int tray, String sprouted) {
+        item(page, round, tray).locator("input[name=sprouted]").fill(sprouted);
+        item(page, round, tray).locator("button[type=submit]:not([name])").click();
+    }
+}

@@ -1,0 +1,261 @@
+package warmshelf.browser;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThat;
+import static warmshelf.browser.RoundOfflineTest.count;
+import static warmshelf.browser.RoundOfflineTest.item;
+import static warmshelf.browser.RoundOfflineTest.opened;
+import static warmshelf.browser.RoundOfflineTest.pagesKept;
+import static warmshelf.browser.RoundOfflineTest.status;
+import static warmshelf.db.generated.Tables.ENTRY;
+import static warmshelf.db.generated.Tables.SOWING;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import java.util.List;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+
+/** Walking the round with one thumb. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class RoundOnPhoneTest {
+    private Chromium chromium;
+    private PhoneRound round;
+    private BrowserContext phone;
+
+    @BeforeAll
+    void start() {
+        chromium = Chromium.open();
+    }
+
+    @AfterAll
+    void stop() {
+        if (chromium != null) {
+            chromium.close();
+        }
+    }
+
+    @BeforeEach
+    void takeThePhone() {
+        round = PhoneRound.of(4);
+        phone = round.phone(chromium, round.tom());
+    }
+
+    @AfterEach
+    void putItAway() {
+        phone.close();
+        round.close();
+    }
+
+    @Test
+    void a_count_is_stepped_up_kept_and_taken_back() {
+        Page page = opened(phone, round);
+        Locator first = item(page, round, 1);
+        for (int press = 0; press < 3; press++) {
+            first.locator("button[aria-label^='One more']").click();
+        }
+        first.locator("button[aria-label^='One fewer']").click();
+        first.locator("button[type=submit]:not([name])").click();
+        assertThat(first).containsText("Sent: 2 so far");
+        assertThat(round.counts(1)).containsExactly(2);
+
+        first.locator("[data-act=undo]").click();
+
+        assertThat(first).containsText("Sent: taken back: 2 so far");
+        assertThat(first.locator("button[name=nothing]")).isVisible();
+        page.navigate(round.address() + "/sowings/" + round.sowing(1));
+        assertThat(page.locator(".summary")).containsText("0 up");
+    }
+
+    @Test
+    void what_was_not_sent_yet_is_taken_back_without_a_trace() {
+        Page page = opened(phone, round);
+        round.stop();
+        count(page, round, 1, "5");
+        item(page, round, 1).locator("[data-act=undo]").click();
+
+        assertThat(status(page)).containsText("All sent");
+        assertThat(item(page, round, 1).locator("button[name=nothing]")).isVisible();
+        round.start();
+        page.reload();
+        assertThat(status(page)).containsText("All sent");
+        assertThat(round.looks()).isZero();
+    }
+
+    @Test
+    void a_refusal_stays_with_its_sentence_until_it_is_changed_or_thrown_away() {
+        Page page = opened(phone, round);
+        count(page, round, 1, "99");
+        count(page, round, 2, "98");
+        Locator refused = item(page, round, 1).locator(".round__kept--refused");
+        assertThat(refused).containsText("Sprouted so far was '99'; a whole number from 0 to 12 is accepted.");
+        page.reload();
+        assertThat(refused).containsText("99 so far");
+        assertThat(status(page)).containsText("2 not taken: see below.");
+
+        refused.locator("[data-act=change]").click();
+        assertThat(item(page, round, 1).locator("input[name=sprouted]")).hasValue("99");
+        count(page, round, 1, "9");
+        assertThat(item(page, round, 1)).containsText("Sent: 9 so far");
+        assertThat(refused).hasCount(0);
+        item(page, round, 2).locator("[data-act=forget]").click();
+
+        assertThat(page.locator(".round__kept--refused")).hasCount(0);
+        assertThat(status(page)).containsText("All sent");
+        assertThat(round.looks()).isEqualTo(1);
+    }
+
+    @Test
+    void a_tick_for_a_sowing_that_is_gone_from_the_round_is_shown_above_it() {
+        Page page = opened(phone, round);
+        round.stop();
+        count(page, round, 1, "5");
+        round.group()
+                .database()
+                .sql()
+                .update(SOWING)
+                .set(SOWING.STAGE, "withdrawn")
+                .where(SOWING.ID.eq(round.sowing(1)))
+                .execute();
+        round.start();
+
+        page.reload();
+
+        assertThat(page.locator("#round-elsewhere")).containsText("Row 01, 5 so far");
+        assertThat(page.locator("#round-elsewhere")).containsText("has ended (withdrawn)");
+    }
+
+    @Test
+    void a_whole_shelf_has_nothing_yet_after_two_presses() {
+        Page page = opened(phone, round);
+
+        page.locator(".round__all button").click();
+        assertThat(round.looks()).isZero();
+        page.locator(".round__all button").first().click();
+
+        assertThat(status(page)).containsText("All sent");
+        assertThat(page.locator(".round__kept--sent")).hasCount(4);
+        assertThat(round.looks()).isEqualTo(4);
+        assertThat(page.locator(".round__all")).isHidden();
+    }
+
+    @Test
+    void one_thing_is_on_the_screen_for_those_who_like_it_so_and_it_is_remembered() {
+        Page page = opened(phone, round);
+        page.locator("#round-view").click();
+        assertThat(page.locator(".round__item:visible")).hasCount(1);
+        assertThat(page.locator(".round__bar")).containsText("1 of 4");
+
+        item(page, round, 1).locator("button[name=nothing]").click();
+        item(page, round, 1).locator("[data-act=next]").click();
+        assertThat(page.locator(".round__bar")).containsText("2 of 4");
+        page.reload();
+
+        assertThat(page.locator(".round__item:visible")).hasCount(1);
+        assertThat(item(page, round, 2)).isVisible();
+        page.locator("#round-view").click();
+        assertThat(page.locator(".round__item:visible")).hasCount(4);
+    }
+
+    @Test
+    void a_problem_and_a_note_are_kept_without_signal_too() {
+        Page page = opened(phone, round);
+        round.stop();
+        item(page, round, 1).locator(".round__more").click();
+        item(page, round, 1).locator("select[name=problem]").selectOption("mould");
+        item(page, round, 1).locator("textarea").fill("white fluff at the edge");
+        item(page, round, 1).locator(".round__extra button[type=submit]").click();
+        assertThat(item(page, round, 1)).containsText("mould, “white fluff at the edge”");
+        round.start();
+        page.reload();
+
+        assertThat(status(page)).containsText("All sent");
+        assertThat(round.group()
+                        .database()
+                        .sql()
+                        .fetchCount(ENTRY, ENTRY.PROBLEM.eq("mould"), ENTRY.NOTE.eq("white fluff at the edge")))
+                .isEqualTo(1);
+    }
+
+    @Test
+    void a_browser_that_keeps_nothing_says_so_and_sends_at_once() {
+        phone.addInitScript(
+                "Object.defineProperty(window, 'indexedDB', { value: { open() { throw new Error('private'); } } })");
+        Page page = phone.newPage();
+        page.navigate(round.address() + "/today");
+        assertThat(status(page)).containsText("This browser keeps nothing (a private window?)");
+
+        item(page, round, 1).locator("button[name=nothing]").click();
+
+        assertThat(item(page, round, 1)).containsText("Sent: nothing yet");
+        assertThat(round.looks()).isEqualTo(1);
+    }
+
+    @Test
+    void a_new_worker_takes_over_and_loses_neither_ticks_nor_the_page() {
+        Page page = opened(phone, round);
+        round.stop();
+        count(page, round, 1, "2");
+        assertThat(status(page)).containsText("1 kept on this phone, waiting");
+        round.start();
+        // the next version of the program sends another worker
+        phone.route("**/worker.js", route -> {
+            var reply = route.fetch();
+            route.fulfill(new com.microsoft.playwright.Route.FulfillOptions()
+                    .setResponse(reply)
+                    .setBody(reply.text().replaceFirst("VERSION = \"", "VERSION = \"next-")));
+        });
+        page.evaluate(
+                "async () => { const mine = await navigator.serviceWorker.getRegistration(); await mine.update(); }");
+        page.reload();
+
+        assertThat(status(page)).containsText("All sent");
+        assertThat(round.counts(1)).containsExactly(2);
+        assertThat(pagesKept(page)).isNotEmpty();
+    }
+
+    @Test
+    void waiting_sent_and_refused_ticks_break_no_accessibility_rule_and_fit_with_letters_of_twice_the_size() {
+        Page page = opened(phone, round);
+        count(page, round, 1, "99");
+        count(page, round, 2, "2");
+        assertThat(item(page, round, 2)).containsText("Sent");
+        assertThat(item(page, round, 1)).containsText("Not taken");
+        round.stop();
+        count(page, round, 3, "1");
+        assertThat(status(page)).containsText("1 kept on this phone");
+        item(page, round, 4).locator(".round__more").click();
+
+        assertThat(new AxeBuilder(page)
+                        .setLegacyMode(true)
+                        .withTags(List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"))
+                        .analyze()
+                        .getViolations())
+                .isEmpty();
+        assertThat((List<?>) page.evaluate("() => [...document.querySelectorAll('.round button')].filter(e =>"
+                        + " e.offsetParent && (e.offsetHeight < 48 || e.offsetWidth < 48)).map(e => e.outerHTML)"))
+                .isEmpty();
+        page.evaluate("() => { document.documentElement.style.fontSize = '200%'; }");
+        assertThat(page.evaluate("() => document.scrollingElement.scrollWidth")).isEqualTo(Screen.PHONE.width());
+    }
+
+    @Test
+    void the_round_is_ticked_with_keys_alone() {
+        Page page = opened(phone, round);
+        item(page, round, 1).locator("button[name=nothing]").focus();
+        page.keyboard().press("Enter");
+        assertThat(item(page, round, 1).locator(".round__kept")).isFocused();
+
+        page.keyboard().press("Tab");
+        page.keyboard().press("Tab");
+        page.keyboard().press("Enter");
+
+        assertThat(item(page, round, 2)).isFocused();
+    }
+}

@@ -1,0 +1,180 @@
+package warmshelf.reminder;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static warmshelf.db.generated.Tables.MAT;
+
+import com.icegreen.greenmail.util.GreenMail;
+import com.icegreen.greenmail.util.ServerSetup;
+import jakarta.mail.internet.MimeMessage;
+import java.time.Duration;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import warmshelf.frost.evidence.FrostSource;
+import warmshelf.group.GroupStore;
+import warmshelf.loop.Cellar;
+import warmshelf.sowing.SowingStores;
+import warmshelf.testing.TestGroup;
+
+/** Letters as a real mail server in this process receives them (GreenMail). */
+class RemindersTest {
+    private static final String ADDRESS = "https://seeds.example.org";
+
+    private final GreenMail mail = new GreenMail(new ServerSetup(0, "127.0.0.1", ServerSetup.PROTOCOL_SMTP));
+    private Cellar cellar;
+    private Reminders reminders;
+    private MailWishStore wishes;
+
+    @BeforeEach
+    void open() {
+        mail.start();
+        cellar = Cellar.open();
+        var database = cellar.group().database();
+        var audit = cellar.group().audit();
+        wishes = new MailWishStore(database, audit);
+        reminders = reminders(mail.getSmtp().getPort());
+    }
+
+    private Reminders reminders(int port) {
+        var database = cellar.group().database();
+        var audit = cellar.group().audit();
+        return ReminderRoom.reminders(
+                SowingStores.over(database, audit, FrostSource.bundledOnly()),
+                new GroupStore(database, audit),
+                new MailServer("127.0.0.1", port, null, null, "seeds@example.org", MailServer.Security.NONE),
+                cellar.group().clock(),
+                ADDRESS);
+    }
+
+    @AfterEach
+    void close() {
+        cellar.close();
+        mail.stop();
+    }
+
+    @Test
+    void in_the_morning_a_member_is_told_once_what_is_to_be_done() throws Exception {
+        wishes.keep(tom(), new MailWish("tom@example.org", true, false, false));
+        cellar.ask(Cellar.peppers());
+        // the ideal day of sowing, nine in the morning
+        cellar.group().clock().advance(Duration.ofDays(23));
+
+        reminders.tick();
+        reminders.tick();
+
+        assertThat(letters()).hasSize(1);
+        MimeMessage letter = mail.getReceivedMessages()[0];
+        assertThat(letter.getSubject()).isEqualTo("Today: 1 thing to do");
+        assertThat(letter.getFrom()[0].toString()).isEqualTo(TestGroup.NAME + " <seeds@example.org>");
+        assertThat(letter.getAllRecipients()[0].toString()).isEqualTo("tom@example.org");
+        assertThat(letter.getHeader("Auto-Submitted")).containsExactly("auto-generated");
+        assertThat(letters().get(0))
+                .contains("Hello Tom Okafor", "Pepper, sweet and mild hot · Lantern Row: ", ADDRESS + "/sowings/")
+                .contains("or stop it: " + ADDRESS + "/reminders");
+    }
+
+    @Test
+    void in_the_evening_a_member_is_told_of_tomorrows_duty() throws Exception {
+        wishes.keep(tom(), new MailWish("tom@example.org", false, true, false));
+        onDuty(TestGroup.TODAY.plusDays(1).toString());
+
+        reminders.tick();
+        assertThat(letters()).as("nine in the morning is no evening").isEmpty();
+        cellar.group().clock().advance(Duration.ofHours(9));
+        reminders.tick();
+
+        assertThat(mail.getReceivedMessages()[0].getSubject()).isEqualTo("Tomorrow: you look at Hall cellar");
+        assertThat(letters().get(0)).contains("You look at Hall cellar. The round: " + ADDRESS + "/today?show=all");
+    }
+
+    @Test
+    void with_nothing_to_say_nobody_is_written_to() {
+        wishes.keep(tom(), new MailWish("tom@example.org", true, true, true));
+
+        reminders.tick();
+        cellar.group().clock().advance(Duration.ofHours(10));
+        reminders.tick();
+
+        assertThat(mail.getReceivedMessages()).isEmpty();
+    }
+
+    @Test
+    void a_hot_mat_is_told_at_once_to_the_coordinator_and_to_whoever_lies_there_and_once() throws Exception {
+        wishes.keep(tom(), new MailWish("tom@example.org", false, false, true));
+        wishes.keep(cellar.group().coordinator().id(), new MailWish("ilse@example.org", false, false, true));
+        wishes.keep(cellar.group().onDuty().id(), new MailWish("other@example.org", false, false, true));
+        cellar.placeAsSuggested(cellar.ask(Cellar.peppers()));
+        cellar.group().clock().advance(Duration.ofDays(23));
+        UUID mat = cellar.group()
+                .database()
+                .sql()
+                .select(MAT.ID)
+                .from(MAT)
+                .where(MAT.NAME.eq("M1"))
+                .fetchSingle(MAT.ID);
+        cellar.coordinator().post("/mats/" + mat + "/readings", Map.of("celsius", "95"));
+
+        reminders.tick();
+        reminders.tick();
+
+        assertThat(Arrays.stream(mail.getReceivedMessages()).map(RemindersTest::recipient))
+                .containsExactlyInAnyOrder("tom@example.org", "ilse@example.org");
+        assertThat(mail.getReceivedMessages()[0].getSubject()).isEqualTo("Mat M1 is too hot");
+        assertThat(letters().get(0)).contains("at 95 °F", "Dry hands, and unplug it");
+    }
+
+    @Test
+    void while_the_mail_server_is_away_letters_wait_and_nothing_is_lost() {
+        wishes.keep(tom(), new MailWish("tom@example.org", false, true, false));
+        onDuty(TestGroup.TODAY.plusDays(1).toString());
+        cellar.group().clock().advance(Duration.ofHours(9));
+        int port = mail.getSmtp().getPort();
+        mail.stop();
+        reminders.tick();
+
+        GreenMail back = new GreenMail(new ServerSetup(port, "127.0.0.1", ServerSetup.PROTOCOL_SMTP));
+        back.start();
+        try {
+            reminders.tick();
+            assertThat(back.getReceivedMessages()).as("not before its time").isEmpty();
+            cellar.group().clock().advance(Duration.ofMinutes(2));
+            reminders.tick();
+            assertThat(back.getReceivedMessages()).hasSize(1);
+        } finally {
+            back.stop();
+        }
+    }
+
+    private void onDuty(String day) {
+        String field =
+                Cellar.first(cellar.coordinator().get("/duty").body(), "name=\"(duty/[0-9a-f-]{36}/" + day + ")\"");
+        assertThat(cellar.coordinator()
+                        .post("/duty", Map.of(field, tom().toString()))
+                        .status())
+                .isEqualTo(303);
+    }
+
+    private UUID tom() {
+        return cellar.group().member().id();
+    }
+
+    private static String recipient(MimeMessage letter) {
+        try {
+            return letter.getAllRecipients()[0].toString();
+        } catch (jakarta.mail.MessagingException broken) {
+            throw new IllegalStateException(broken);
+        }
+    }
+
+    private List<String> letters() throws Exception {
+        List<String> letters = new java.util.ArrayList<>();
+        for (MimeMessage letter : mail.getReceivedMessages()) {
+            letters.add(String.valueOf(letter.getContent()).replace("\r\n", "\n"));
+        }
+        return letters;
+    }
+}

@@ -1,0 +1,93 @@
+// Sends what is kept, one sender at a time over all tabs and the worker. A tick counts as sent only after the server has said
+// of that very tick that it keeps it.
+(() => {
+  const kept = self.roundKept;
+  const AT_ONCE = 100;
+  const PATIENCE_MS = 20000;
+  const LEASE_MS = 30000;
+  const TURN_MS = 250;
+  const UNREADABLE = [400, 413, 415, 422];
+
+  /** Runs work while nobody else sends; waits for its turn. */
+  async function alone(work) {
+    if (self.navigator.locks) {
+      return self.navigator.locks.request("warmshelf-send", work);
+    }
+    while (!(await kept.lease("send", LEASE_MS))) await new Promise((then) => setTimeout(then, TURN_MS));
+    try {
+      return await work();
+    } finally {
+      await kept.endLease("send");
+    }
+  }
+
+  async function post(member, ticks) {
+    const stop = new AbortController();
+    const timer = setTimeout(() => stop.abort(), PATIENCE_MS);
+    try {
+      const reply = await fetch("/round/entries", {
+        method: "POST",
+        credentials: "same-origin",
+        redirect: "error",
+        signal: stop.signal,
+        headers: { "Content-Type": "application/json", Accept: "application/json" },
+        body: JSON.stringify({ sentAt: new Date().toISOString(), member, entries: ticks.map((tick) => tick.body) }),
+      });
+      const json = (reply.headers.get("Content-Type") ?? "").startsWith("application/json");
+      return { status: reply.status, said: json ? await reply.json() : null };
+    } catch {
+      return { status: 0, said: null };
+    } finally {
+      clearTimeout(timer);
+    }
+  }
+
+  async function note(answer, at) {
+    if (answer.answer === "refused") {
+      return kept.change(answer.id, { state: "refused", sentence: answer.sentence, again: answer.again });
+    }
+    return kept.change(answer.id, { state: "sent", sentence: answer.sentence, sentAt: at });
+  }
+
+  function verdict(status, said) {
+    if (status === 401) return "sign-in";
+    if (status === 409 && said?.otherMember) return "other-member";
+    return status === 0 ? "no-signal" : "trouble";
+  }
+
+  /** Sends the rest, and again singly where the server cannot read them together, or stumbles, so that one bad tick holds up no other. */
+  async function sendAll(member, waiting) {
+    let many = AT_ONCE;
+    let end = "sent";
+    for (let at = 0; at < waiting.length; ) {
+      const ticks = waiting.slice(at, at + many);
+      const { status, said } = await post(member, ticks);
+      if (status === 200 && Array.isArray(said?.entries)) {
+        for (const answer of said.entries) await note(answer, said.at);
+        at += ticks.length;
+      } else if ((UNREADABLE.includes(status) || status === 500) && ticks.length > 1) {
+        many = 1;
+      } else if (status === 500) {
+        end = "trouble";
+        at += 1;
+      } else if (UNREADABLE.includes(status)) {
+        await note({ id: ticks[0].id, answer: "refused", sentence: said?.error ?? "It could not be read.", again: false });
+        at += 1;
+      } else {
+        return verdict(status, said);
+      }
+    }
+    return end;
+  }
+
+  /** Sends a member's waiting ticks: 'sent', 'sign-in', 'other-member', 'no-signal' or 'trouble'. */
+  self.roundSend = (member) =>
+    alone(async () => {
+      const waiting = (await kept.all())
+        .filter((tick) => tick.state === "waiting" && tick.member === member)
+        .sort((one, other) => one.at - other.at);
+      return waiting.length === 0 ? "sent" : sendAll(member, waiting);
+    });
+
+  self.roundAlone = alone;
+})();

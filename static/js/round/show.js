@@ -1,0 +1,150 @@
+// Shows what is kept beside the thing it is about, and the line at the top that says how it stands.
+(() => {
+  const round = document.getElementById("round");
+  if (!round) return;
+  const status = document.getElementById("round-status");
+  const elsewhere = document.getElementById("round-elsewhere");
+  const UNDOABLE = ["look", "soaked", "first-feed"];
+  const OFF_BY_C = 2;
+
+  const itemOf = (tick) => round.querySelector(`[data-sowing="${tick.subject}"], [data-mat="${tick.subject}"]`);
+  const hour = (iso) => new Date(iso).toLocaleTimeString([], { hour: "2-digit", minute: "2-digit" });
+  const isLater = (one, other) => Date.parse(one) > Date.parse(other);
+
+  function element(name, className, text) {
+    const made = document.createElement(name);
+    if (className) made.className = className;
+    if (text) made.textContent = text;
+    return made;
+  }
+
+  function button(words, about, act, id) {
+    const made = element("button", "button button--plain", words);
+    made.type = "button";
+    made.dataset.act = act;
+    made.dataset.of = id;
+    made.append(element("span", "hidden-words", ": " + about));
+    return made;
+  }
+
+  function heading(tick) {
+    if (tick.state === "refused") return "Not taken";
+    return tick.state === "sent" ? "Sent" : roundKept.lasting ? "Kept on this phone" : "On its way";
+  }
+
+  /** A mat that is off is said at once, also without signal. */
+  function warning(tick, item) {
+    if (!tick.body.mat || !item) return "";
+    const typed = parseFloat(String(tick.body.celsius).replace(",", "."));
+    const celsius = tick.body.unit === "F" ? ((typed - 32) * 5) / 9 : typed;
+    return Math.abs(celsius - Number(item.dataset.set)) > OFF_BY_C ? " More than two degrees off: turn it and tell a coordinator." : "";
+  }
+
+  function line(tick, item) {
+    const made = element(item ? "div" : "li", "round__kept round__kept--" + tick.state);
+    made.dataset.tick = tick.id;
+    made.dataset.is = tick.state + tick.sentence;
+    made.tabIndex = -1;
+    const words = element("p");
+    words.append(element("strong", "", heading(tick)), `: ${item ? "" : tick.title + ", "}${tick.words}, ${hour(tick.body.seenAt)}.`);
+    if (tick.sentence) words.append(" " + tick.sentence);
+    const warned = warning(tick, item);
+    if (warned) words.append(element("strong", "", warned));
+    made.append(words);
+    const actions = element("div", "actions");
+    if (tick.state === "refused") {
+      actions.append(button("Change", tick.title, "change", tick.id));
+      if (tick.again) actions.append(button("Try again", tick.title, "again", tick.id));
+      actions.append(button("Throw away", tick.title, "forget", tick.id));
+    } else {
+      const canUndo = tick.state === "waiting" || (UNDOABLE.includes(tick.body.step) && !tick.body.mat);
+      if (canUndo && tick.body.step !== "undone") actions.append(button("Undo", tick.title, "undo", tick.id));
+      if (item) actions.append(button("Next to do", "", "next", tick.id));
+    }
+    if (actions.childElementCount) made.append(actions);
+    return made;
+  }
+
+  /** What is to be seen: not what was taken back, and not what the page itself shows already. */
+  function worthShowing(ticks) {
+    const takenBack = new Set(ticks.filter((tick) => tick.body.step === "undone" && tick.state !== "refused").map((tick) => tick.body.supersedes));
+    return ticks.filter(
+      (tick) => !takenBack.has(tick.id) && (tick.state !== "sent" || isLater(tick.sentAt, round.dataset.made)),
+    );
+  }
+
+  function draw(tick) {
+    const item = itemOf(tick);
+    const old = round.querySelector(`[data-tick="${tick.id}"]`);
+    if (old && old.dataset.is === tick.state + tick.sentence && (item ?? elsewhere).contains(old)) return;
+    const made = line(tick, item);
+    const focused = old?.contains(document.activeElement);
+    if (old && (item ?? elsewhere).contains(old)) old.replaceWith(made);
+    else {
+      old?.remove();
+      (item ?? elsewhere).append(made);
+    }
+    if (focused) made.focus();
+  }
+
+  /** A check whose tick is kept is no more to be ticked, until the page itself knows of it. */
+  function fold(shown) {
+    for (const item of round.querySelectorAll("[data-sowing], [data-mat]")) {
+      const mine = shown.filter((tick) => itemOf(tick) === item && tick.state !== "refused");
+      const made = item.dataset.made ?? round.dataset.made;
+      const done = mine
+        .filter((tick) => tick.state === "waiting" || isLater(tick.sentAt, made))
+        .map((tick) => (tick.body.mat ? "reading" : tick.body.step));
+      for (const form of item.querySelectorAll("form.round__do")) {
+        const step = item.dataset.mat ? "reading" : form.elements.step.value;
+        (form.closest(".round__check") ?? form).hidden = done.includes(step);
+      }
+      item.classList.toggle("round__item--kept", mine.some((tick) => tick.state === "waiting"));
+    }
+  }
+
+  /** Redraws all lines from what is kept of this member's. */
+  function show(ticks) {
+    const shown = worthShowing(ticks);
+    const ids = new Set(shown.map((tick) => tick.id));
+    for (const old of round.querySelectorAll("[data-tick]")) if (!ids.has(old.dataset.tick)) old.remove();
+    if (elsewhere) shown.forEach(draw);
+    else shown.filter(itemOf).forEach(draw);
+    if (elsewhere) elsewhere.hidden = elsewhere.childElementCount === 0;
+    fold(shown);
+  }
+
+  const count = (number, words) => `${number} ${words}`;
+
+  function sentence(waiting, end) {
+    if (waiting === 0) return "All sent";
+    if (end === "sending") return `Sending ${waiting}…`;
+    if (end === "trouble") return `${count(waiting, "kept on this phone")}; the server has trouble, so they are sent later`;
+    if (end === "other-member") return `${count(waiting, "kept on this phone")}; somebody else is signed in`;
+    return count(waiting, "kept on this phone, waiting for signal") + `. This page is from ${hour(round.dataset.made)}`;
+  }
+
+  /** Says how it stands: how many wait, why, and what else there is to know. */
+  function tell(all, end) {
+    const mine = all.filter((tick) => tick.member === round.dataset.member);
+    const waiting = mine.filter((tick) => tick.state === "waiting").length;
+    const refused = mine.filter((tick) => tick.state === "refused").length;
+    const others = all.filter((tick) => tick.member !== round.dataset.member && tick.state !== "sent");
+    const parts = [];
+    if (!roundKept.lasting) parts.push("This browser keeps nothing (a private window?): leave this page open until all is sent.");
+    if (!(waiting && end === "sign-in")) parts.push(sentence(waiting, end) + ".");
+    if (refused) parts.push(`${refused} not taken: see below.`);
+    if (others.length) parts.push(`${others.length} of ${others[0].memberName}’s are kept here too and go when ${others[0].memberName} signs in.`);
+    const words = parts.join(" ");
+    if (waiting && end === "sign-in") {
+      const link = element("a", "", `Sign in to send ${waiting} kept ${waiting === 1 ? "tick" : "ticks"}`);
+      link.href = "/sign-in?then=/today";
+      status.replaceChildren(link, words ? " " + words : "");
+    } else if (status.textContent !== words) {
+      status.textContent = words;
+    }
+    status.classList.toggle("round__status--open", waiting + refused > 0);
+  }
+
+  self.roundShow = { show, tell, element, itemOf };
+})();

@@ -1,0 +1,163 @@
+// Walking the round with one thumb: counting up and down, one thing on a screen, a whole shelf at once.
+(() => {
+  const round = document.getElementById("round");
+  if (!round) return;
+  const { element } = self.roundShow;
+  const VIEW = "warmshelf.round-view";
+  const viewLink = document.getElementById("round-view");
+  const isOneFromServer = !document.getElementById("round-elsewhere");
+  let bar = null;
+  let now = 0;
+
+  const items = () => [...round.querySelectorAll(".round__item")];
+  const isOpen = (item) =>
+    !item.classList.contains("round__item--done") &&
+    [...item.querySelectorAll("form.round__do")].some((form) => !(form.closest(".round__check") ?? form).hidden);
+
+  // ---- counts
+
+  function stepper(input) {
+    if (input.previousElementSibling?.classList.contains("round__step")) return;
+    const about = input.labels[0].textContent.trim() + ", " + input.closest("[data-title]").dataset.title;
+    for (const [sign, by, words] of [["−", -1, "One fewer"], ["+", 1, "One more"]]) {
+      const made = element("button", "button button--plain round__step", sign);
+      made.type = "button";
+      made.setAttribute("aria-label", words + ": " + about);
+      made.addEventListener("click", () => {
+        const next = (parseInt(input.value, 10) || 0) + by;
+        input.value = String(Math.max(0, Math.min(next, Number(input.dataset.most))));
+      });
+      if (by < 0) input.before(made);
+      else input.after(made);
+    }
+  }
+
+  function enhance(within) {
+    within.querySelectorAll(".round__count").forEach(stepper);
+  }
+
+  // ---- a whole shelf
+
+  const nothings = (list) =>
+    [...list.querySelectorAll("button[name=nothing]")].filter((button) => !button.closest(".round__check").hidden && isOpen(button.closest(".round__item")));
+
+  function offerShelf(list) {
+    const offer = element("div", "round__all actions");
+    list.before(offer);
+    const draw = (sure) => {
+      const open = nothings(list);
+      const words = open.every((button) => button.value === "0") ? "nothing yet" : "nothing new";
+      offer.hidden = open.length < 2;
+      if (offer.hidden) return offer.replaceChildren();
+      const press = element("button", "button button--plain", sure ? `Yes, ${words} at all ${open.length}` : `All of this shelf: ${words}`);
+      press.type = "button";
+      press.addEventListener("click", () => {
+        if (!sure) return draw(true);
+        self.roundKeep(open.map((button) => [button.form, button]));
+        return draw(false);
+      });
+      offer.replaceChildren(press);
+      if (sure) {
+        const no = element("button", "button button--plain", "No");
+        no.type = "button";
+        no.addEventListener("click", () => draw(false));
+        offer.append(no);
+        press.focus();
+      }
+    };
+    draw(false);
+    round.addEventListener("round-shown", () => draw(false));
+  }
+
+  // ---- one on a screen, or the list
+
+  function remembered() {
+    try {
+      return localStorage.getItem(VIEW);
+    } catch {
+      return null;
+    }
+  }
+
+  function remember(view) {
+    try {
+      localStorage.setItem(VIEW, view);
+    } catch {
+      // a browser that keeps nothing shows the list next time
+    }
+  }
+
+  function goTo(index, focus) {
+    const all = items();
+    now = (index + all.length) % all.length;
+    all.forEach((item, at) => item.classList.toggle("round__item--now", at === now));
+    const shelf = all[now].closest("ol")?.previousElementSibling ? titleOf(all[now]) : "";
+    bar.firstChild.textContent = `${now + 1} of ${all.length}${shelf}`;
+    if (focus) {
+      all[now].tabIndex = -1;
+      all[now].focus();
+    }
+  }
+
+  function titleOf(item) {
+    const before = [...round.querySelectorAll(".round__shelf, .round__site")].filter(
+      (title) => title.compareDocumentPosition(item) & Node.DOCUMENT_POSITION_FOLLOWING,
+    );
+    return before.length ? ": " + before[before.length - 1].textContent.trim().replace(/\s+/g, " ") : "";
+  }
+
+  function makeBar() {
+    bar = element("div", "round__bar actions");
+    bar.append(element("p", "round__where", " "));
+    for (const [words, go] of [["One back", () => goTo(now - 1, true)], ["One on", () => goTo(now + 1, true)], ["Next to do", nextOpen]]) {
+      const made = element("button", "button" + (words === "Next to do" ? "" : " button--plain"), words);
+      made.type = "button";
+      made.addEventListener("click", go);
+      bar.append(made);
+    }
+    round.append(bar);
+  }
+
+  function view(one) {
+    if (one && !bar) makeBar();
+    round.classList.toggle("round--one", one);
+    if (bar) bar.hidden = !one;
+    viewLink.textContent = one ? "All as a list" : "One at a time";
+    if (one) goTo(Math.max(0, items().findIndex(isOpen)), false);
+  }
+
+  /** Leads to the next thing to do after the one that is in use, going round to the start. */
+  function nextOpen() {
+    const all = items();
+    const from = round.classList.contains("round--one") ? now : all.findIndex((item) => item.contains(document.activeElement));
+    for (let ahead = 1; ahead <= all.length; ahead++) {
+      const at = (from + ahead + all.length) % all.length;
+      if (!isOpen(all[at])) continue;
+      if (round.classList.contains("round--one")) return goTo(at, true);
+      all[at].tabIndex = -1;
+      all[at].focus({ preventScroll: true });
+      return all[at].scrollIntoView({ block: "center" });
+    }
+    return document.getElementById("round-status").scrollIntoView({ block: "center" });
+  }
+
+  enhance(round);
+  round.querySelectorAll(".round__list").forEach((list) => {
+    if (!isOneFromServer) offerShelf(list);
+  });
+  if (!isOneFromServer && items().length > 0) {
+    viewLink.addEventListener("click", (event) => {
+      event.preventDefault();
+      const one = !round.classList.contains("round--one");
+      remember(one ? "one" : "list");
+      view(one);
+    });
+    if (remembered() === "one") {
+      view(true);
+      // once it is known what waits here, that is no more to do
+      round.addEventListener("round-shown", () => goTo(Math.max(0, items().findIndex(isOpen)), false), { once: true });
+    }
+  }
+
+  self.roundWalk = { enhance, nextOpen };
+})();
