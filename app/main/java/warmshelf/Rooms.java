@@ -103,9 +103,8 @@ final class Rooms {
         pages.addAll(StayRoom.pages(stores));
         RoundStore rounds = CheckRoom.rounds(stores);
         DutyRoom duty = new DutyRoom(database, audit, rounds);
-        Aside alarms = new MatAlarms(new MatAlarmStore(database));
-        pages.addAll(
-                CheckRoom.pages(stores, rounds, plans.today().and(duty.today()).and(alarms), clock));
+        Aside today = Aside.of(plans.today(), new MatAlarms(new MatAlarmStore(database)), duty.today());
+        pages.addAll(CheckRoom.pages(stores, rounds, today, clock));
         pages.addAll(duty.pages());
         pages.addAll(plans.pages(RequestRoom.placements(stores)));
         pages.addAll(IntakeRoom.pages(database, audit, clock));

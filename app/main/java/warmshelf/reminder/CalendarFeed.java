@@ -1,13 +1,18 @@
 package warmshelf.reminder;
 
-import biweekly.Biweekly;
+import biweekly.ICalVersion;
 import biweekly.ICalendar;
 import biweekly.component.VEvent;
+import biweekly.io.text.ICalWriter;
 import biweekly.property.DateEnd;
 import biweekly.property.DateStart;
 import biweekly.util.DateTimeComponents;
 import biweekly.util.Duration;
 import biweekly.util.ICalDate;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Date;
@@ -20,6 +25,7 @@ import java.util.List;
 final class CalendarFeed {
     private static final String PRODUCT = "-//Warmshelf//Days//EN";
     private static final int REFRESH_HOURS = 12;
+    private static final int LONGEST_LINE = 75;
 
     private final String address;
     private final Instant now;
@@ -46,7 +52,36 @@ final class CalendarFeed {
         calendar.setRefreshInterval(Duration.builder().hours(REFRESH_HOURS).build());
         steps.forEach(step -> calendar.addEvent(event(step)));
         duties.forEach(duty -> calendar.addEvent(event(duty)));
-        return Biweekly.write(calendar).go();
+        return folded(unfolded(calendar));
+    }
+
+    /** The library folds by letters; RFC 5545, section 3.1, counts octets, so it is told not to fold. */
+    private static String unfolded(ICalendar calendar) {
+        StringWriter text = new StringWriter();
+        try (ICalWriter writer = new ICalWriter(text, ICalVersion.V2_0)) {
+            writer.getVObjectWriter().getFoldedLineWriter().setLineLength(null);
+            writer.write(calendar);
+        } catch (IOException impossible) {
+            throw new UncheckedIOException("a text in memory could not be written", impossible);
+        }
+        return text.toString();
+    }
+
+    private static String folded(String text) {
+        StringBuilder folded = new StringBuilder();
+        int octets = 0;
+        for (int at = 0; at < text.length(); at += Character.charCount(text.codePointAt(at))) {
+            String letter = Character.toString(text.codePointAt(at));
+            int length = letter.getBytes(StandardCharsets.UTF_8).length;
+            boolean breaks = letter.equals("\r") || letter.equals("\n");
+            if (!breaks && octets + length > LONGEST_LINE) {
+                folded.append("\r\n ");
+                octets = 1;
+            }
+            folded.append(letter);
+            octets = breaks ? 0 : octets + length;
+        }
+        return folded.toString();
     }
 
     private VEvent event(StepAhead step) {

@@ -3,6 +3,9 @@ package warmshelf.reminder;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.UUID;
+import java.util.stream.Collectors;
 import warmshelf.web.DayWords;
 
 /**
@@ -11,14 +14,19 @@ import warmshelf.web.DayWords;
  * @param tomorrow told the evening before
  * @param duties the sites at which they look
  * @param looks their own sowings that want a look; not known the evening before, then 0
- * @param steps due on that day, or next and overdue
+ * @param steps due on that day; of sowings that have none, the next one if it is overdue
  */
 record DayAhead(LocalDate day, boolean tomorrow, List<String> duties, int looks, List<StepAhead> steps) {
 
     static DayAhead of(LocalDate day, boolean tomorrow, List<String> duties, int looks, List<StepAhead> ahead) {
+        Set<UUID> dueToday = ahead.stream()
+                .filter(step -> step.ideal().equals(day))
+                .map(StepAhead::sowing)
+                .collect(Collectors.toSet());
+        // What was passed over is not told beside what comes after it: who sows today does not soak any more.
         List<StepAhead> due = ahead.stream()
-                .filter(step ->
-                        step.ideal().equals(day) || step.next() && step.ideal().isBefore(day))
+                .filter(step -> step.ideal().equals(day)
+                        || step.next() && step.ideal().isBefore(day) && !dueToday.contains(step.sowing()))
                 .toList();
         return new DayAhead(day, tomorrow, duties, looks, due);
     }

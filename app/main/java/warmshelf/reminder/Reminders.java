@@ -161,7 +161,11 @@ final class Reminders {
                 letters.sent(letter.id());
             } catch (Postman.NotTaken notTaken) {
                 letters.failed(letter);
-                LOG.warn("letter {} was not taken by the mail server (try {})", letter.id(), letter.tries(), notTaken);
+                LOG.warn(
+                        "letter {} was not taken by the mail server (try {}): {}",
+                        letter.id(),
+                        letter.tries(),
+                        notTaken.getCause().getMessage());
             }
         }
     }

@@ -7,12 +7,14 @@ import java.util.Map;
 public interface Aside {
     Map<String, Object> model(Visitor visitor);
 
-    /** What both add. */
-    default Aside and(Aside other) {
+    /** What several rooms add to one page. */
+    static Aside of(Aside... asides) {
         return visitor -> {
-            Map<String, Object> both = new HashMap<>(model(visitor));
-            both.putAll(other.model(visitor));
-            return both;
+            Map<String, Object> all = new HashMap<>();
+            for (Aside each : asides) {
+                all.putAll(each.model(visitor));
+            }
+            return all;
         };
     }
 }
