@@ -32,7 +32,13 @@ final class Postman {
         private static final long serialVersionUID = 1L;
 
         NotTaken(MailException cause) {
-            super(cause);
+            super(deepest(cause), cause);
+        }
+
+        /** What the library says of it tells less than what the network or the server said. */
+        private static String deepest(Throwable cause) {
+            Throwable inner = cause.getCause();
+            return inner == null ? String.valueOf(cause.getMessage()) : deepest(inner);
         }
     }
 

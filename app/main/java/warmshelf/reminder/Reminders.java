@@ -165,7 +165,7 @@ final class Reminders {
                         "letter {} was not taken by the mail server (try {}): {}",
                         letter.id(),
                         letter.tries(),
-                        notTaken.getCause().getMessage());
+                        notTaken.getMessage());
             }
         }
     }

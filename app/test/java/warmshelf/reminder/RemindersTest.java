@@ -68,12 +68,16 @@ class RemindersTest {
 
         assertThat(letters()).hasSize(1);
         MimeMessage letter = mail.getReceivedMessages()[0];
-        assertThat(letter.getSubject()).isEqualTo("Today: 1 thing to do");
+        assertThat(letter.getSubject()).isEqualTo("Today: 2 things to do");
         assertThat(letter.getFrom()[0].toString()).isEqualTo(TestGroup.NAME + " <seeds@example.org>");
         assertThat(letter.getAllRecipients()[0].toString()).isEqualTo("tom@example.org");
         assertThat(letter.getHeader("Auto-Submitted")).containsExactly("auto-generated");
         assertThat(letters().get(0))
-                .contains("Hello Tom Okafor", "Pepper, sweet and mild hot · Lantern Row: ", ADDRESS + "/sowings/")
+                .contains(
+                        "Hello Tom Okafor",
+                        "Pepper, sweet and mild hot · Lantern Row: Soak the seed.",
+                        "Pepper, sweet and mild hot · Lantern Row: Sow.",
+                        ADDRESS + "/sowings/")
                 .contains("or stop it: " + ADDRESS + "/reminders");
     }
 
