@@ -13,6 +13,7 @@ import warmshelf.allocation.plan.PlanChecker;
 import warmshelf.allocation.plan.PlanQuestion;
 import warmshelf.allocation.plan.Refused;
 import warmshelf.allocation.plan.SeasonPlan;
+import warmshelf.allocation.plan.solver.SolverProcess;
 
 /**
  * Plans a season. The same question, seed and seconds give the same plan on every machine: seconds are turned into an amount
@@ -23,10 +24,11 @@ public final class Planner {
     private static final long WORK_A_SECOND = 12_000_000;
 
     /** More than this for each request has not been seen to help. */
-    private static final long MOST_WORK_A_REQUEST = 1_000_000;
+    private static final long MOST_WORK_A_REQUEST = 300_000;
 
     private static final double SHARE_BEFORE_PROOF = 0.2;
-    private static final double PROOF_SHARE = 0.1;
+    private static final double PROOF_SHARE = 0.05;
+    private static final double REFILL_SHARE = 0.1;
     private static final int STEPS_BETWEEN_LOOKS = 64;
     private static final int BOUND_STEPS = 40;
 
@@ -139,7 +141,23 @@ public final class Planner {
         boolean proofCutShort = prover.await(seconds - elapsed(), layout.placed(), cancelled);
         placedBySearch = layout.placed();
         prover.improve(layout);
-        return stopped || proofCutShort;
+        int placedAtMost = Math.min(bound.bound(), prover.bound(layout.placed()));
+        SolverProcess solver = prover.process();
+        if (stopped || proofCutShort || solver == null || optimal(layout.score(), placedAtMost)) {
+            return stopped || proofCutShort;
+        }
+        boolean refillCutShort = new Refill(layout, possible, solver, (int) seed)
+                .run(
+                        REFILL_SHARE * seconds,
+                        () -> seconds - elapsed(),
+                        cancelled,
+                        () -> tell(layout, placedAtMost, listener));
+        Polish.of(layout, cancelled);
+        return refillCutShort;
+    }
+
+    private void tell(Layout layout, int placedAtMost, Consumer<Progress> listener) {
+        listener.accept(new Progress(layout.placed(), placedAtMost, elapsed(), 1, () -> soFar(layout.snapshot())));
     }
 
     /** A plan in the middle of the search, whose refusals have not been looked into. */
