@@ -13,25 +13,12 @@ import warmshelf.allocation.plan.PlanChecker;
 import warmshelf.allocation.plan.PlanQuestion;
 import warmshelf.allocation.plan.Refused;
 import warmshelf.allocation.plan.SeasonPlan;
-import warmshelf.allocation.plan.solver.SolverProcess;
 
 /**
  * Plans a season. The same question, seed and seconds give the same plan on every machine: seconds are turned into an amount
  * of work, and the clock only stops what a slow or busy machine cannot finish in that time ({@link Outcome#cutShort}).
  */
 public final class Planner {
-    /** Looks at a place per second allotted; about half of what an old laptop does, so that the clock seldom decides. */
-    private static final long WORK_A_SECOND = 12_000_000;
-
-    /** More than this for each request has not been seen to help. */
-    private static final long MOST_WORK_A_REQUEST = 300_000;
-
-    private static final double SHARE_BEFORE_PROOF = 0.2;
-    private static final double PROOF_SHARE = 0.05;
-    private static final double REFILL_SHARE = 0.1;
-    private static final int STEPS_BETWEEN_LOOKS = 64;
-    private static final int BOUND_STEPS = 40;
-
     /** How to plan. */
     public enum Manner {
         SEARCH,
@@ -86,9 +73,11 @@ public final class Planner {
             return outcome(layout, bound, bound.bound(), false);
         }
         try (Prover prover = new Prover(possible, (int) seed)) {
-            boolean cutShort = search(layout, bound, prover, seconds, seed, listener, cancelled);
-            int placedAtMost = Math.min(bound.bound(), prover.bound(layout.placed()));
-            return outcome(layout, bound, placedAtMost, cutShort);
+            Improvement improvement =
+                    new Improvement(layout, possible, bound, prover, seconds, seed, this::elapsed, listener, cancelled);
+            boolean cutShort = improvement.run(score -> optimal(score, improvement.placedAtMost()));
+            placedBySearch = improvement.placedBySearch();
+            return outcome(layout, bound, improvement.placedAtMost(), cutShort);
         }
     }
 
@@ -103,73 +92,6 @@ public final class Planner {
         Baselines.greedy(greedy);
         boolean greedyIsBetter = manner == Manner.GREEDY || greedy.score().compareTo(firstCome.score()) >= 0;
         return greedyIsBetter ? greedy : firstCome;
-    }
-
-    private boolean search(
-            Layout layout,
-            CapacityBound bound,
-            Prover prover,
-            int seconds,
-            long seed,
-            Consumer<Progress> listener,
-            BooleanSupplier cancelled) {
-        Search search = new Search(layout, possible, seed);
-        long budget = Math.min(seconds * WORK_A_SECOND, ground.asks.size() * MOST_WORK_A_REQUEST);
-        int worthwhile = bound.worthwhileSteps();
-        int boundSteps = 0;
-        boolean stopped = false;
-        while (!stopped && search.canGoOn() && search.work() < budget) {
-            double share = (double) search.work() / budget;
-            for (int i = 0; i < STEPS_BETWEEN_LOOKS; i++) {
-                search.step(share);
-            }
-            if (boundSteps < worthwhile) {
-                bound.improve(BOUND_STEPS, search.bestScore().placed());
-                boundSteps += BOUND_STEPS;
-            }
-            if (share >= SHARE_BEFORE_PROOF && !prover.isStarted()) {
-                prover.start(ground, search.best(), seconds - elapsed(), PROOF_SHARE * seconds);
-            }
-            int placed = search.bestScore().placed();
-            int placedAtMost = Math.min(bound.bound(), prover.bound(placed));
-            listener.accept(new Progress(placed, placedAtMost, elapsed(), share, () -> soFar(search.best())));
-            stopped = cancelled.getAsBoolean() || elapsed() >= seconds;
-        }
-        search.returnToBest();
-        Polish.of(layout, cancelled);
-        bound.improve(worthwhile - boundSteps, layout.placed());
-        boolean proofCutShort = prover.await(seconds - elapsed(), layout.placed(), cancelled);
-        placedBySearch = layout.placed();
-        prover.improve(layout);
-        int placedAtMost = Math.min(bound.bound(), prover.bound(layout.placed()));
-        SolverProcess solver = prover.process();
-        if (stopped || proofCutShort || solver == null || optimal(layout.score(), placedAtMost)) {
-            return stopped || proofCutShort;
-        }
-        boolean refillCutShort = new Refill(layout, possible, solver, (int) seed)
-                .run(
-                        REFILL_SHARE * seconds,
-                        () -> seconds - elapsed(),
-                        cancelled,
-                        () -> tell(layout, placedAtMost, listener));
-        Polish.of(layout, cancelled);
-        return refillCutShort;
-    }
-
-    private void tell(Layout layout, int placedAtMost, Consumer<Progress> listener) {
-        listener.accept(new Progress(layout.placed(), placedAtMost, elapsed(), 1, () -> soFar(layout.snapshot())));
-    }
-
-    /** A plan in the middle of the search, whose refusals have not been looked into. */
-    private SeasonPlan soFar(Spot[] best) {
-        Layout layout = new Layout(ground);
-        layout.restore(best);
-        List<Refused> refused = ground.asks.stream()
-                .filter(ask -> layout.spot(ask.index()) == null)
-                .map(ask ->
-                        new Refused(question.requests().get(ask.index()).id(), "No place was found for it so far.", ""))
-                .toList();
-        return new SeasonPlan(Plans.placed(layout), SetPointRuns.spans(layout), refused);
     }
 
     private Outcome outcome(Layout layout, CapacityBound bound, int placedAtMost, boolean cutShort) {

@@ -18,7 +18,7 @@ final class Refill {
 
     private static final int MOST_WAITING = 40;
 
-    private static final double WORK_A_ROUND = 0.25;
+    private static final double WORK_A_ROUND = 0.1;
     private static final double LEAST_SECONDS = 0.1;
 
     private final Layout layout;
@@ -34,6 +34,15 @@ final class Refill {
         this.solver = solver;
         this.seed = seed;
         random = new Random(seed);
+    }
+
+    /** Whether all mats are laid anew at once. */
+    static boolean isWhole(Ground ground) {
+        int places = 0;
+        for (int mat = 0; mat < ground.mats; mat++) {
+            places += ground.places[mat];
+        }
+        return places <= PLACES;
     }
 
     /**
