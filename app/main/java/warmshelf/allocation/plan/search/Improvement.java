@@ -22,13 +22,13 @@ final class Improvement {
     private static final long MOST_WORK_A_REQUEST = 1_000_000;
 
     /** The same where the solver lays all mats at once: it finds more in the time that is saved. */
-    private static final long WORK_A_REQUEST_OF_FEW_MATS = 300_000;
+    private static final long WORK_A_REQUEST_OF_FEW_MATS = 500_000;
 
     private static final double SHARE_BEFORE_PROOF = 0.2;
     private static final double PROOF_SHARE = 0.05;
     private static final double REFILL_SHARE = 0.1;
     /** Of the clock, what the solver leaves to the last search. */
-    private static final double SECONDS_SHARE_BEFORE_LAST = 0.85;
+    private static final double SECONDS_SHARE_BEFORE_LAST = 0.9;
 
     private static final double COOL = 0.7;
     private static final double WORK_SHARE_OF_LAST = 0.2;
@@ -107,6 +107,7 @@ final class Improvement {
     private boolean search(Search search, double from, long work) {
         boolean stopped = false;
         while (!stopped && search.canGoOn() && search.work() < work) {
+            prover.open();
             double share = (double) search.work() / work;
             for (int i = 0; i < STEPS_BETWEEN_LOOKS; i++) {
                 search.step(from + (1 - from) * share);

@@ -13,6 +13,7 @@ import warmshelf.allocation.plan.PlanChecker;
 import warmshelf.allocation.plan.PlanQuestion;
 import warmshelf.allocation.plan.Refused;
 import warmshelf.allocation.plan.SeasonPlan;
+import warmshelf.allocation.plan.solver.SolverProcess;
 
 /**
  * Plans a season. The same question, seed and seconds give the same plan on every machine: seconds are turned into an amount
@@ -60,11 +61,29 @@ public final class Planner {
             long seed,
             Consumer<Progress> listener,
             BooleanSupplier cancelled) {
-        FixedStays.check(question);
-        return new Planner(question).run(manner, seconds, seed, listener, cancelled);
+        return plan(question, manner, seconds, seed, listener, cancelled, SolverProcess::start);
     }
 
-    private Outcome run(Manner manner, int seconds, long seed, Consumer<Progress> listener, BooleanSupplier cancelled) {
+    /** The same with a solver of one's own. */
+    static Outcome plan(
+            PlanQuestion question,
+            Manner manner,
+            int seconds,
+            long seed,
+            Consumer<Progress> listener,
+            BooleanSupplier cancelled,
+            Supplier<SolverProcess> solver) {
+        FixedStays.check(question);
+        return new Planner(question).run(manner, seconds, seed, listener, cancelled, solver);
+    }
+
+    private Outcome run(
+            Manner manner,
+            int seconds,
+            long seed,
+            Consumer<Progress> listener,
+            BooleanSupplier cancelled,
+            Supplier<SolverProcess> solver) {
         Layout layout = baseline(manner);
         CapacityBound bound = new CapacityBound(new Layout(ground), possible);
         if (manner != Manner.SEARCH) {
@@ -72,7 +91,7 @@ public final class Planner {
             placedBySearch = layout.placed();
             return outcome(layout, bound, bound.bound(), false);
         }
-        try (Prover prover = new Prover(possible, (int) seed)) {
+        try (Prover prover = new Prover(possible, (int) seed, solver)) {
             Improvement improvement =
                     new Improvement(layout, possible, bound, prover, seconds, seed, this::elapsed, listener, cancelled);
             boolean cutShort = improvement.run(score -> optimal(score, improvement.placedAtMost()));

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Random;
 import java.util.function.BooleanSupplier;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.plan.solver.IntegerProgram;
 import warmshelf.allocation.plan.solver.SolverProcess;
@@ -20,6 +21,7 @@ final class Prover implements AutoCloseable {
 
     private final boolean[] possible;
     private final int seed;
+    private final Supplier<SolverProcess> starter;
     private boolean started;
     private @Nullable SolverProcess process;
     private List<RoomProgram.Stay> stays = List.of();
@@ -27,9 +29,17 @@ final class Prover implements AutoCloseable {
     private boolean settled;
     private int @Nullable [] plan;
 
-    Prover(boolean[] possible, int seed) {
+    Prover(boolean[] possible, int seed, Supplier<SolverProcess> starter) {
         this.possible = possible;
+        this.starter = starter;
         this.seed = Math.floorMod(seed, 1_000_000);
+    }
+
+    /** Starts the solver's process, so that it is ready when the first question comes. */
+    void open() {
+        if (process == null) {
+            process = starter.get();
+        }
     }
 
     boolean isStarted() {
@@ -39,7 +49,7 @@ final class Prover implements AutoCloseable {
     /** Starts the solver from a known plan; {@code work} is counted by the solver itself, without a clock. */
     void start(Ground ground, @Nullable Spot[] known, double seconds, double work) {
         started = true;
-        process = SolverProcess.start();
+        open();
         if (largest(ground) > LARGEST) {
             settled = true;
             return;
@@ -49,7 +59,7 @@ final class Prover implements AutoCloseable {
         RoomProgram room = new RoomProgram(layout, possible);
         IntegerProgram program = room.build();
         stays = room.stays();
-        if (stays.isEmpty()) {
+        if (process == null || stays.isEmpty()) {
             settled = true;
         } else {
             process.ask(program, seconds, work, seed);

@@ -19,6 +19,9 @@ final class Refill {
     private static final int MOST_WAITING = 40;
 
     private static final double WORK_A_ROUND = 0.1;
+    /** A long round does more than several short ones, where the same mats would come again. */
+    private static final double WORK_A_WHOLE_ROUND = 0.4;
+
     private static final double LEAST_SECONDS = 0.1;
 
     private final Layout layout;
@@ -26,6 +29,7 @@ final class Refill {
     private final SolverProcess solver;
     private final Random random;
     private final int seed;
+    private final double workARound;
     private final List<Integer> order = new ArrayList<>();
 
     Refill(Layout layout, boolean[] possible, SolverProcess solver, int seed) {
@@ -33,6 +37,7 @@ final class Refill {
         this.possible = possible;
         this.solver = solver;
         this.seed = seed;
+        workARound = isWhole(layout.ground) ? WORK_A_WHOLE_ROUND : WORK_A_ROUND;
         random = new Random(seed);
     }
 
@@ -54,7 +59,7 @@ final class Refill {
      * @return whether the clock or a cancel ended it
      */
     boolean run(double work, DoubleSupplier secondsLeft, BooleanSupplier cancelled, Runnable told) {
-        int rounds = (int) Math.ceil(work / WORK_A_ROUND);
+        int rounds = (int) Math.ceil(work / workARound);
         for (int round = 0; round < rounds && solver.isAlive(); round++) {
             if (cancelled.getAsBoolean() || secondsLeft.getAsDouble() < LEAST_SECONDS) {
                 return true;
@@ -70,7 +75,7 @@ final class Refill {
 
     private boolean round(int roundSeed, DoubleSupplier secondsLeft, BooleanSupplier cancelled) {
         PlaceProgram program = new PlaceProgram(layout, nextMats(), waiting());
-        solver.ask(program.program(), secondsLeft.getAsDouble(), WORK_A_ROUND, roundSeed);
+        solver.ask(program.program(), secondsLeft.getAsDouble(), workARound, roundSeed);
         boolean cutShort = !solver.await(() -> cancelled.getAsBoolean() || secondsLeft.getAsDouble() < LEAST_SECONDS);
         solver.plan().ifPresent(values -> {
             Layout other = program.lay(values);

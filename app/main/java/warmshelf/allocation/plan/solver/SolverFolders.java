@@ -20,12 +20,13 @@ final class SolverFolders {
 
     /** A new folder. Those that are older than a day were left behind by a process that was killed; they go. */
     static Path create() throws IOException {
-        Path folder = Files.createTempDirectory(NAME);
-        Path parent = folder.getParent();
-        if (parent != null) {
-            // the new folder's own time is now, by the clock that gave the others theirs
-            clean(parent, Files.getLastModifiedTime(folder).toInstant().minus(KEPT));
-        }
+        return create(Path.of(System.getProperty("java.io.tmpdir")));
+    }
+
+    static Path create(Path parent) throws IOException {
+        Path folder = Files.createTempDirectory(parent, NAME);
+        // the new folder's own time is now, by the clock that gave the others theirs
+        clean(parent, Files.getLastModifiedTime(folder).toInstant().minus(KEPT));
         return folder;
     }
 

@@ -38,7 +38,7 @@ public final class SolverProcess implements AutoCloseable {
     }
 
     /** Starts any class as the child, with its arguments. */
-    static SolverProcess start(List<String> classAndArguments) {
+    public static SolverProcess start(List<String> classAndArguments) {
         @Nullable Path folder = null;
         try {
             folder = SolverFolders.create();
@@ -46,6 +46,9 @@ public final class SolverProcess implements AutoCloseable {
             ProcessBuilder builder = new ProcessBuilder(
                     java.toString(),
                     "-Xmx1g",
+                    // quick to start rather than quick in the long run: the work is done in the native library
+                    "-XX:TieredStopAtLevel=1",
+                    "-XX:+UseSerialGC",
                     "-Djava.io.tmpdir=" + folder,
                     "-XX:ErrorFile=" + folder.resolve("crash.log"),
                     "-classpath",
