@@ -128,8 +128,12 @@ function putDown() {
   letGo();
   const form = ask.querySelector("form");
   document.getElementById("board-ask-title").textContent = answer.fits ? "Move it?" : "It clashes here";
-  ask.querySelector("[data-say=now]").textContent = answer.now;
-  ask.querySelector("[data-say=then]").textContent = answer.then;
+  for (const which of ["now", "then"]) {
+    const said = ask.querySelector(`[data-say=${which}]`);
+    said.textContent = answer[which] ?? "";
+    // What has ended, say, has no other place to compare with.
+    said.closest("p, div").hidden = !answer[which];
+  }
   ask.querySelector("[data-say=clashes]").replaceChildren(...answer.clashes.map((clash) => {
     const line = document.createElement("li");
     line.textContent = clash;

@@ -5,6 +5,9 @@ import java.util.ArrayList;
 import java.util.List;
 import warmshelf.allocation.SetPointPages;
 import warmshelf.check.CheckRoom;
+import warmshelf.check.alarm.MatAlarmStore;
+import warmshelf.check.alarm.MatAlarms;
+import warmshelf.code.CodePages;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.db.Audit;
@@ -43,6 +46,7 @@ import warmshelf.shelf.StandStore;
 import warmshelf.sowing.SowingRoom;
 import warmshelf.sowing.SowingStores;
 import warmshelf.stay.StayRoom;
+import warmshelf.web.Aside;
 import warmshelf.web.BookPages;
 import warmshelf.web.BrowserSession;
 import warmshelf.web.HealthPages;
@@ -82,6 +86,8 @@ final class Rooms {
                 new MatPages(sites, new MatStore(database.sql(), audit)),
                 new BoardPages(sites, board),
                 new FrostPages(frost, new AcceptedRiskStore(database, audit)::of),
+                new CodePages(
+                        database, audit, id -> crops.find(id).map(Crop::name).orElse(id), browsers),
                 new SeedBoxPages(new LotStore(database, audit), crops)));
         pages.addAll(GardenRoom.pages(database, audit));
         // Asking, placing and the daily round stand on the same stores.
@@ -91,7 +97,7 @@ final class Rooms {
         pages.addAll(SowingRoom.pages(stores, plans.ownSowings()));
         pages.addAll(RequestRoom.pages(stores, plans.requests()));
         pages.addAll(StayRoom.pages(stores));
-        pages.addAll(CheckRoom.pages(stores, plans.today()));
+        pages.addAll(CheckRoom.pages(stores, Aside.of(plans.today(), new MatAlarms(new MatAlarmStore(database)))));
         pages.addAll(plans.pages(RequestRoom.placements(stores)));
         pages.addAll(IntakeRoom.pages(database, audit, clock));
         return pages;

@@ -50,6 +50,14 @@ public final class LyingStore {
         return StayBookStore.find(sql, id).map(this::lying);
     }
 
+    /** The place under a light that is booked for the day on which a stay on a mat ends. */
+    public Optional<Stay> bookedAfter(LyingStay lying) {
+        return StayBookStore.ofSowing(sql, lying.stay().sowingId()).stream()
+                .filter(stay -> lying.stay().isOnMat() && !stay.isOnMat())
+                .filter(stay -> stay.from().equals(lying.stay().to()))
+                .findFirst();
+    }
+
     private LyingStay lying(Stay stay) {
         Record about = sql.select(SOWING.CROP_ID, SOWING.STAGE, LOT.VARIETY, MEMBER.NAME, PLACE.MAT_ID)
                 .from(STAY)

@@ -129,6 +129,15 @@ final class MoveBookStore {
                         ago(move.get(STAY_MOVE.MOVED_AT), now));
     }
 
+    private static String done(String action) {
+        return switch (action) {
+            case "extend stay" -> "let this lie longer";
+            case "begin stay earlier" -> "let this begin earlier";
+            case "begin stay later" -> "let this begin later";
+            default -> "ended this stay";
+        };
+    }
+
     private static String otherwise(DSLContext sql, UUID stay, OffsetDateTime now) {
         return sql.select(AUDIT_LINE.ACTION, AUDIT_LINE.AT, MEMBER.NAME)
                 .from(AUDIT_LINE)
@@ -137,11 +146,8 @@ final class MoveBookStore {
                 .where(AUDIT_LINE.SUBJECT.eq("stay"), AUDIT_LINE.SUBJECT_ID.eq(stay.toString()))
                 .orderBy(AUDIT_LINE.AT.desc())
                 .limit(1)
-                .fetchOptional(line -> "%s %s, %s."
-                        .formatted(
-                                line.value3(),
-                                line.value1().equals("extend stay") ? "let this lie longer" : "ended this stay",
-                                ago(line.value2(), now)))
+                .fetchOptional(
+                        line -> "%s %s, %s.".formatted(line.value3(), done(line.value1()), ago(line.value2(), now)))
                 .orElse("Somebody else changed this a moment ago.");
     }
 

@@ -35,7 +35,8 @@ public final class MoveStore {
     }
 
     /**
-     * Moves a stay. What lies there since before today is carried: its stay ends today and another begins.
+     * Moves a stay. What lies there since before today is carried: its stay ends today and another begins. A place under a
+     * light that is booked for its end follows where it can.
      *
      * @param seen the stay as it was looked at
      * @return the stay that lies at the new place
@@ -51,6 +52,7 @@ public final class MoveStore {
             UUID moved = seen.isCarriedOn(today)
                     ? stays.carry(tx, stay, spot, celsius, by)
                     : stays.relay(tx, stay, spot, celsius);
+            stays.followUnderLight(tx, stay.sowingId(), stay.to(), spot.to(), by);
             keep(tx, before, moved, celsius, null, by);
             return moved;
         });
@@ -84,6 +86,7 @@ public final class MoveStore {
             } else {
                 stays.relay(tx, stay, last.before(), last.celsiusBefore());
             }
+            stays.followUnderLight(tx, stay.sowingId(), stay.to(), last.before().to(), by);
             keep(tx, before, last.stayId(), last.celsiusBefore(), last.id(), by);
             return last.stayId();
         });
@@ -103,7 +106,8 @@ public final class MoveStore {
     }
 
     /**
-     * Frees the place: what has not begun is taken off the board, what lies there ends today; its request waits again.
+     * Frees the place: what has not begun is taken off the board, what lies there ends today; its request waits again,
+     * and a place under a light that is booked for its end is free too.
      *
      * @throws Overtaken when somebody else changed the stay since
      * @throws SpaceClash when the stay has ended
@@ -114,6 +118,12 @@ public final class MoveStore {
             Stay stay = hold(tx, seen, seen.stay().placeId());
             refuseEnded(seen, today);
             stays.end(tx, stay, seen.isBegunBy(today) ? today : stay.from(), by);
+            if (stay.isOnMat()) {
+                // Nothing comes off this mat any more, so nothing goes under the light from here.
+                StayBookStore.ofSowing(tx, stay.sowingId()).stream()
+                        .filter(booked -> !booked.isOnMat() && booked.from().equals(stay.to()))
+                        .forEach(booked -> stays.end(tx, booked, booked.from(), by));
+            }
             audit.write(tx, by, "free place", "stay", stay.id(), stay.where() + ": " + reason);
             Optional<SpaceRequest> request = requests.find(tx, stay.sowingId())
                     .filter(found -> stay.isOnMat() && found.state() == SpaceRequest.State.PLACED);

@@ -56,6 +56,7 @@ public final class RequestStore {
                 .set(SPACE_REQUEST.QUARTERS, request.quarters())
                 .set(SPACE_REQUEST.LOW_C, request.band().lowC())
                 .set(SPACE_REQUEST.HIGH_C, request.band().highC())
+                .set(SPACE_REQUEST.UNDER_LIGHT, request.underLight())
                 .set(SPACE_REQUEST.REASON, request.reason())
                 .set(SPACE_REQUEST.VERSION, request.version())
                 .execute();
@@ -100,6 +101,7 @@ public final class RequestStore {
                 found.get(SPACE_REQUEST.DAYS),
                 found.get(SPACE_REQUEST.QUARTERS),
                 new Band(found.get(SPACE_REQUEST.LOW_C), found.get(SPACE_REQUEST.HIGH_C)),
+                found.get(SPACE_REQUEST.UNDER_LIGHT),
                 found.get(SPACE_REQUEST.REASON),
                 found.get(SPACE_REQUEST.VERSION));
     }

@@ -41,6 +41,11 @@ public record Slot(int firstQuarter, int quarters) {
         return ((1 << quarters) - 1) << (firstQuarter - 1);
     }
 
+    /** Whether both take a quarter of one place. */
+    public boolean overlaps(Slot other) {
+        return (mask() & other.mask()) != 0;
+    }
+
     /** For example 'whole', 'left half' or 'quarter 3'. */
     public String words() {
         return switch (quarters) {

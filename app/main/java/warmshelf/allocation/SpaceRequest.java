@@ -8,6 +8,7 @@ import java.util.UUID;
  *
  * @param days on the mat at the temperature that suits best
  * @param band set-points that suit the crop
+ * @param underLight whether it is to go under the group's lights when it comes off the heat; false: it goes home
  * @param reason why it was refused, or empty
  */
 public record SpaceRequest(
@@ -19,6 +20,7 @@ public record SpaceRequest(
         int days,
         int quarters,
         Band band,
+        boolean underLight,
         String reason,
         int version) {
 

@@ -11,6 +11,7 @@ import static warmshelf.db.generated.Tables.SITE;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import org.jooq.DSLContext;
 import org.jooq.Record;
@@ -122,6 +123,13 @@ public final class SpaceStore {
                         .limit(1)
                         .map(slot -> place.with(slot, freeUntil(lit, place.placeId(), slot, from))))
                 .toList();
+    }
+
+    /** The first lit place in walking order that is free on all those days. */
+    public Optional<LitPlace> litPlaceFor(LocalDate from, LocalDate to, int quarters) {
+        return litPlaces(from, to, quarters).stream()
+                .filter(place -> !place.freeUntil().isBefore(to))
+                .findFirst();
     }
 
     private static LocalDate freeUntil(Board board, UUID place, Slot slot, LocalDate from) {

@@ -164,6 +164,53 @@ public final class StayStore {
     }
 
     /**
+     * Lets a stay under a light begin earlier, where its place is free until then.
+     *
+     * @return whether it does; otherwise it begins as it was booked
+     */
+    public boolean beginEarlier(DSLContext tx, Stay stay, LocalDate from, UUID by) {
+        Spot before = new Spot(stay.placeId(), stay.slot(), from, stay.from());
+        if (stay.isOnMat() || clashes.taken(tx, before).isPresent()) {
+            return false;
+        }
+        judged(() -> {
+            insertQuarterDays(tx, stay.id(), before, null);
+            return tx.update(STAY)
+                    .set(STAY.FROM_DAY, from)
+                    .set(STAY.VERSION, STAY.VERSION.plus(1))
+                    .where(STAY.ID.eq(stay.id()))
+                    .execute();
+        });
+        audit.write(tx, by, "begin stay earlier", "stay", stay.id(), "from " + from);
+        return true;
+    }
+
+    /** Lets the place under a light that is booked for the end of a stay on a mat follow to another end, as far as its room allows. */
+    void followUnderLight(DSLContext tx, UUID sowing, LocalDate end, LocalDate newEnd, UUID by) {
+        StayBookStore.ofSowing(tx, sowing).stream()
+                .filter(stay -> !stay.isOnMat() && stay.from().equals(end))
+                .forEach(booked -> {
+                    if (newEnd.isBefore(end)) {
+                        beginEarlier(tx, booked, newEnd, by);
+                    } else if (newEnd.isAfter(end) && newEnd.isBefore(booked.to())) {
+                        beginLater(tx, booked, newEnd, by);
+                    }
+                });
+    }
+
+    private void beginLater(DSLContext tx, Stay stay, LocalDate from, UUID by) {
+        tx.deleteFrom(QUARTER_DAY)
+                .where(QUARTER_DAY.STAY_ID.eq(stay.id()), QUARTER_DAY.ON_DAY.lt(from))
+                .execute();
+        tx.update(STAY)
+                .set(STAY.FROM_DAY, from)
+                .set(STAY.VERSION, STAY.VERSION.plus(1))
+                .where(STAY.ID.eq(stay.id()))
+                .execute();
+        audit.write(tx, by, "begin stay later", "stay", stay.id(), "from " + from);
+    }
+
+    /**
      * Lays a stay elsewhere or on other days, as if it had been laid there at first. The mats and the stay are held.
      *
      * @param celsius the set-point at the new place; null under a light

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.Stay;
+import warmshelf.check.alarm.MatAlarm;
 import warmshelf.sowing.Entry;
 import warmshelf.sowing.EntryStep;
 import warmshelf.sowing.History;
@@ -48,9 +49,9 @@ public record Round(List<Stop> stops, List<Item> elsewhere) {
                     mat.matId(), mat.name(), mat.setPointC(), mat.readC().isNaN() ? null : mat.readC(), mat.readBy());
         }
 
-        /** Off by more than two degrees either way. */
+        /** Too far off either way. */
         public boolean isOff() {
-            return readC != null && Math.abs(readC - setPointC) > 2;
+            return readC != null && MatAlarm.isOff(readC, setPointC);
         }
     }
 
@@ -58,13 +59,15 @@ public record Round(List<Stop> stops, List<Item> elsewhere) {
      * One sowing with all that is due at it.
      *
      * @param underLight whether some of it lies under a light already
+     * @param booked the place under a light that waits for it; null: none does
      */
     public record Item(
             Subject subject,
             List<Check> checks,
             @Nullable PlaceAddress address,
             @Nullable Entry doneToday,
-            boolean underLight) {
+            boolean underLight,
+            @Nullable Stay booked) {
         public boolean isDone() {
             return doneToday != null
                     && checks.stream().allMatch(check -> check.kind().isLook());
@@ -161,8 +164,10 @@ public record Round(List<Stop> stops, List<Item> elsewhere) {
                 stay == null || (!stay.covers(today) && stay.from().isAfter(today.plusDays(1)))
                         ? null
                         : addresses.get(stay.placeId());
-        boolean underLight = history.stays().stream().anyMatch(lies -> !lies.isOnMat() && lies.covers(today));
-        return new Item(subject, checks, address, lookedToday(history, today), underLight);
+        Stay booked = history.lightBooked(today);
+        boolean underLight =
+                booked == null && history.stays().stream().anyMatch(lies -> !lies.isOnMat() && lies.covers(today));
+        return new Item(subject, checks, address, lookedToday(history, today), underLight, booked);
     }
 
     private static @Nullable Entry lookedToday(History history, LocalDate today) {

@@ -35,14 +35,15 @@ public final class RoundReader {
                 nearlyAllBy(sowing, celsius, timeline));
     }
 
-    /** Seed that is not up lies on its mat even when the days kept for it have run out. */
+    /** Seed that is not up lies on its mat even when the days kept for it have run out, or those of its lit place begun. */
     private static @Nullable Stay whereItLies(History history, Progress progress, LocalDate today) {
         Stay stay = history.stayOn(today);
-        if (stay != null || !progress.isWhereItWasSown(history.sowing().method())) {
+        boolean onMat = stay != null && stay.isOnMat();
+        if (onMat || !progress.isWhereItWasSown(history.sowing().method())) {
             return stay;
         }
         List<Stay> past = history.stays().stream().filter(Stay::isOnMat).toList();
-        return past.isEmpty() ? null : past.get(past.size() - 1);
+        return past.isEmpty() ? stay : past.get(past.size() - 1);
     }
 
     private OptionalInt nearlyAllBy(Sowing sowing, double celsius, @Nullable Timeline timeline) {

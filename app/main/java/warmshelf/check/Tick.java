@@ -12,8 +12,9 @@ import warmshelf.sowing.Problem;
  *
  * @param id made by the phone or the page; the same id sent twice is kept once
  * @param finished the bag is done with
- * @param lightPlace where the tray goes under a light; null: nowhere here (taken home), or not asked
+ * @param lightPlace where the tray goes under a light; null: home, to the place that is booked for it, or not asked
  * @param supersedes the entry this one corrects
+ * @param goesHome the grower takes it home when it leaves the heat
  */
 public record Tick(
         UUID id,
@@ -26,7 +27,23 @@ public record Tick(
         @Nullable Problem problem,
         String note,
         @Nullable LightPlace lightPlace,
-        @Nullable UUID supersedes) {
+        @Nullable UUID supersedes,
+        boolean goesHome) {
+
+    public Tick(
+            UUID id,
+            EntryStep step,
+            LocalDate seenOn,
+            @Nullable Integer sprouted,
+            @Nullable Integer moved,
+            @Nullable Integer lost,
+            boolean finished,
+            @Nullable Problem problem,
+            String note,
+            @Nullable LightPlace lightPlace,
+            @Nullable UUID supersedes) {
+        this(id, step, seenOn, sprouted, moved, lost, finished, problem, note, lightPlace, supersedes, false);
+    }
 
     /** Quarters of a place under a light. */
     public record LightPlace(UUID placeId, Slot slot) {}

@@ -51,7 +51,8 @@ final class TickForm {
                 problem(),
                 reader.optionalText("note", "The note", LONGEST_NOTE),
                 lightPlace(),
-                uuid("supersedes", "The corrected entry").orElse(null));
+                uuid("supersedes", "The corrected entry").orElse(null),
+                reader.text("lightPlace").equals("home"));
         return reader.ok() ? Optional.of(tick) : Optional.empty();
     }
 
@@ -114,7 +115,7 @@ final class TickForm {
 
     /** Seed moved out of a bag lies in half a tray of cells from then on. */
     private int trayQuarters() {
-        return Math.max(2, sowing.container().quarters());
+        return sowing.quartersUnderLight();
     }
 
     private Optional<UUID> uuid(String field, String label) {

@@ -122,13 +122,14 @@ public final class TickPages implements Pages {
         Visitor visitor = Visitor.of(ctx);
         Sowing sowing = history.sowing();
         LocalDate today = visitor.today();
-        int quarters = Math.max(2, sowing.container().quarters());
+        int quarters = sowing.quartersUnderLight();
         Map<String, Object> model = new HashMap<>();
         model.put("history", history);
         model.put("sowing", sowing);
         model.put("progress", history.progress());
         model.put("form", form);
         model.put("tickId", UUID.randomUUID());
+        model.put("booked", history.lightBooked(today));
         model.put("correcting", form.text("supersedes"));
         model.put(
                 "steps",

@@ -99,7 +99,8 @@ public final class TickStore {
         if (tick.step() == EntryStep.SOWN && before.stream().noneMatch(earlier -> earlier.step() == EntryStep.SOWN)) {
             takeSeeds(tx, sowing, by);
         }
-        moveSpace(tx, sowing, progress.stage(), tick, lightUntil, by);
+        boolean firstMove = Progress.of(sowing.method(), sowing.seeds(), before).moved() == 0;
+        moveSpace(tx, sowing, progress.stage(), firstMove, tick, lightUntil, by);
         return new TickOutcome.Kept(progress.stage(), false, "");
     }
 
@@ -152,7 +153,14 @@ public final class TickStore {
                 "");
     }
 
-    private void moveSpace(DSLContext tx, Sowing sowing, SowingStage stage, Tick tick, LocalDate lightUntil, UUID by) {
+    private void moveSpace(
+            DSLContext tx,
+            Sowing sowing,
+            SowingStage stage,
+            boolean firstMove,
+            Tick tick,
+            LocalDate lightUntil,
+            UUID by) {
         if (tick.step() == EntryStep.LOOK) {
             return;
         }
@@ -163,8 +171,20 @@ public final class TickStore {
         List<Stay> lying = StayBookStore.ofSowing(tx, sowing.id());
         // A bag that is moved seed by seed stays on its mat while its first cells lie under the light already.
         boolean partlyMoved = tick.step() == EntryStep.MOVED_TO_CELLS && !leavesMat;
-        boolean staysUnderLight =
-                partlyMoved && lying.stream().anyMatch(stay -> !stay.isOnMat() && stay.covers(tick.seenOn()));
+        boolean leavesNow = tick.step() == EntryStep.OFF_HEAT || tick.step() == EntryStep.MOVED_TO_CELLS;
+        Optional<Stay> booked = leavesNow && firstMove
+                ? lying.stream()
+                        .filter(stay -> !stay.isOnMat() && stay.to().isAfter(tick.seenOn()))
+                        .findFirst()
+                : Optional.empty();
+        if (booked.isPresent() && !leavesLight && (tick.goesHome() || tick.lightPlace() != null)) {
+            stays.end(tx, booked.get(), tick.seenOn(), by);
+        } else if (booked.isPresent() && !leavesLight && !booked.get().isBegunBy(tick.seenOn())) {
+            stays.beginEarlier(tx, booked.get(), tick.seenOn(), by);
+        }
+        boolean staysUnderLight = partlyMoved
+                && !firstMove
+                && lying.stream().anyMatch(stay -> !stay.isOnMat() && stay.covers(tick.seenOn()));
         Tick.LightPlace light = leavesMat || partlyMoved ? tick.lightPlace() : null;
         for (Stay stay : lying) {
             if (leavesLight || (leavesMat && (light != null || stay.isOnMat()))) {

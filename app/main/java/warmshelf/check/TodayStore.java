@@ -8,12 +8,15 @@ import static warmshelf.db.generated.Tables.MEMBER;
 import static warmshelf.db.generated.Tables.QUARTER_DAY;
 import static warmshelf.db.generated.Tables.SITE;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.jooq.DSLContext;
+import org.jooq.Record3;
 import org.jooq.Records;
 import warmshelf.db.Database;
 
@@ -30,13 +33,15 @@ public final class TodayStore {
 
     /** The mats on which something lies on a day. */
     Map<UUID, MatToRead> mats(LocalDate day) {
-        var readings = sql.select(ENTRY.MAT_ID, ENTRY.CELSIUS, MEMBER.NAME)
+        // In the order of reading, so that of several the last one stands.
+        Map<UUID, Record3<UUID, BigDecimal, String>> readings = new HashMap<>();
+        sql.select(ENTRY.MAT_ID, ENTRY.CELSIUS, MEMBER.NAME)
                 .from(ENTRY)
                 .join(MEMBER)
                 .on(MEMBER.ID.eq(ENTRY.MADE_BY))
                 .where(ENTRY.MAT_ID.isNotNull(), ENTRY.SEEN_ON.eq(day))
-                .orderBy(ENTRY.SEEN_AT)
-                .fetchMap(ENTRY.MAT_ID);
+                .orderBy(ENTRY.SEEN_AT, ENTRY.KEPT_ORDER)
+                .forEach(reading -> readings.put(reading.value1(), reading));
         return sql
                 .selectDistinct(MAT.ID, MAT.NAME, MAT_DAY.CELSIUS)
                 .from(MAT)

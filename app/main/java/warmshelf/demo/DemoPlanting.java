@@ -85,6 +85,7 @@ final class DemoPlanting {
                 Math.max(1, timeline.warmDays()),
                 quarters,
                 planner.band(asking.crop()),
+                true,
                 "",
                 1);
     }

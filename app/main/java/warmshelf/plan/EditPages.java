@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import warmshelf.allocation.plan.PlacedStay;
+import warmshelf.allocation.plan.Request;
 import warmshelf.allocation.plan.SeasonPlan;
 import warmshelf.plan.SeasonQuestion.Asked;
 import warmshelf.web.FormReader;
@@ -76,16 +77,33 @@ final class EditPages implements Pages {
         int version = form.reader().wholeNumber("version", "The plan's version", 1, ANY);
         Optional<PlacedStay> wanted = form.placement(visitor.units());
         if (wanted.isPresent() && form.reader().ok()) {
-            PlanDraft after = draft.with(wanted.get(), form.celsius());
+            PlacedStay placed = withLight(draft, asked, wanted.get());
+            PlanDraft after = draft.with(placed, form.celsius());
             List<String> clashes = after.clashesSince(draft);
             if (clashes.isEmpty()) {
-                String words = "%s: %s".formatted(asked.title(), PlanWords.where(wanted.get()));
+                String words = "%s: %s".formatted(asked.title(), PlanWords.where(placed));
                 keep(ctx, plan, version, after.plan(), words);
                 return;
             }
             form.reader().refuse("place", String.join(" ", clashes));
         }
         Respond.again(ctx, "plan/edit.peb", model(ctx, plan, version, draft, asked, form.reader()));
+    }
+
+    /** With the place under a light that it asked for, where one is free; where none is, the judge says so. */
+    private static PlacedStay withLight(PlanDraft draft, Asked asked, PlacedStay stay) {
+        Request.Light light = asked.wanted().light();
+        return light == null
+                ? stay
+                : new PlacedStay(
+                        stay.request(),
+                        stay.mat(),
+                        stay.place(),
+                        stay.slot(),
+                        stay.days(),
+                        draft.litPlacesWithout(stay.request())
+                                .after(stay.mat(), stay.days(), light)
+                                .orElse(null));
     }
 
     private void remove(Context ctx) {

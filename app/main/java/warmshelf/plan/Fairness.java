@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.UUID;
 import warmshelf.allocation.SpaceRequest;
 
 /**
@@ -21,6 +22,7 @@ public record Fairness(List<Share> shares, int quarterDays, int members, int fir
      * @param gotQuarterDays on mats, begun or published
      */
     public record Asking(
+            UUID memberId,
             String member,
             String variety,
             SpaceRequest.State state,
@@ -46,21 +48,21 @@ public record Fairness(List<Share> shares, int quarterDays, int members, int fir
 
     /** Of the requests in the order of their members. */
     static Fairness of(List<Asking> askings) {
-        Map<String, List<Asking>> byMember = new LinkedHashMap<>();
-        askings.forEach(asking -> byMember.computeIfAbsent(asking.member(), none -> new ArrayList<>())
+        // Two people may bear one name.
+        Map<UUID, List<Asking>> byMember = new LinkedHashMap<>();
+        askings.forEach(asking -> byMember.computeIfAbsent(asking.memberId(), none -> new ArrayList<>())
                 .add(asking));
         int all = askings.stream().mapToInt(Asking::gotQuarterDays).sum();
-        List<Share> shares = byMember.entrySet().stream()
-                .map(member -> share(member.getKey(), member.getValue(), all))
-                .toList();
+        List<Share> shares =
+                byMember.values().stream().map(own -> share(own, all)).toList();
         int met = (int) shares.stream().filter(Share::firstChoiceMet).count();
         return new Fairness(shares, all, shares.size(), met);
     }
 
-    private static Share share(String member, List<Asking> askings, int all) {
+    private static Share share(List<Asking> askings, int all) {
         int got = askings.stream().mapToInt(Asking::gotQuarterDays).sum();
         return new Share(
-                member,
+                askings.get(0).member(),
                 askings.size(),
                 (int) askings.stream().filter(Asking::isPlaced).count(),
                 askings.stream().anyMatch(asking -> asking.choice() == 1 && asking.isPlaced()),

@@ -30,6 +30,7 @@ final class FairnessStore {
         Map<UUID, String> told = told();
         return sql.select(
                         SOWING.ID,
+                        MEMBER.ID,
                         MEMBER.NAME,
                         LOT.VARIETY,
                         SPACE_REQUEST.STATE,
@@ -48,11 +49,12 @@ final class FairnessStore {
                 .fetch(row -> new Fairness.Asking(
                         row.value2(),
                         row.value3(),
-                        SpaceRequest.State.named(row.value4()),
+                        row.value4(),
+                        SpaceRequest.State.named(row.value5()),
                         choices.getOrDefault(row.value1(), 0),
-                        row.value5() * row.value6(),
+                        row.value6() * row.value7(),
                         got.getOrDefault(row.value1(), 0),
-                        row.value7().isEmpty() ? told.getOrDefault(row.value1(), "") : row.value7()));
+                        row.value8().isEmpty() ? told.getOrDefault(row.value1(), "") : row.value8()));
     }
 
     private Map<UUID, Integer> quarterDays(int season) {

@@ -10,6 +10,7 @@ import warmshelf.allocation.plan.SeasonPlan;
  * A plan as it is kept.
  *
  * @param requests how many it was asked about
+ * @param withLight whether who asked for a place under a light after the mat must get one
  * @param spentSeconds since the run began
  * @param freed published stays that it may move
  * @param publishedBy a name; null while nobody has
@@ -19,6 +20,7 @@ public record KeptPlan(
         State state,
         long seed,
         int seconds,
+        boolean withLight,
         String questionHash,
         String askedBy,
         OffsetDateTime askedAt,

@@ -1,5 +1,6 @@
 package warmshelf.plan;
 
+import static warmshelf.db.generated.Tables.MEMBER;
 import static warmshelf.db.generated.Tables.PLAN_NOTE;
 
 import java.time.Duration;
@@ -8,6 +9,7 @@ import java.util.Map;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.jooq.DSLContext;
+import org.jooq.Records;
 import org.jspecify.annotations.Nullable;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
@@ -56,6 +58,21 @@ final class NoteStore {
                 .stream()
                 .collect(Collectors.groupingBy(Note::memberId));
     }
+
+    /** Everything members were told by one plan, also what they put away; by their names, the oldest first. */
+    List<Told> ofPlan(UUID plan) {
+        return database.sql()
+                .select(MEMBER.NAME, PLAN_NOTE.WORDS)
+                .from(PLAN_NOTE)
+                .join(MEMBER)
+                .on(MEMBER.ID.eq(PLAN_NOTE.MEMBER_ID))
+                .where(PLAN_NOTE.PLAN_ID.eq(plan))
+                .orderBy(MEMBER.NAME, MEMBER.ID, PLAN_NOTE.MADE_AT, PLAN_NOTE.PLACED.desc(), PLAN_NOTE.WORDS)
+                .fetch(Records.mapping(Told::new));
+    }
+
+    /** What a member was told. */
+    public record Told(String member, String words) {}
 
     /** Tells a member of their sowing, in the place of what they were told before. */
     void tell(DSLContext tx, UUID plan, UUID member, UUID sowing, boolean placed, String words) {

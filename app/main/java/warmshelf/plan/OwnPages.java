@@ -4,6 +4,7 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.UUID;
 import warmshelf.allocation.SpaceClash;
+import warmshelf.request.LightAfterHeat;
 import warmshelf.request.PlacementStore;
 import warmshelf.web.DayWords;
 import warmshelf.web.Pages;
@@ -18,12 +19,14 @@ final class OwnPages implements Pages {
     private final NoteStore notes;
     private final WaitingList waiting;
     private final PlacementStore placements;
+    private final LightAfterHeat lights;
 
-    OwnPages(RankStore ranks, NoteStore notes, WaitingList waiting, PlacementStore placements) {
+    OwnPages(RankStore ranks, NoteStore notes, WaitingList waiting, PlacementStore placements, LightAfterHeat lights) {
         this.ranks = ranks;
         this.notes = notes;
         this.waiting = waiting;
         this.placements = placements;
+        this.lights = lights;
     }
 
     @Override
@@ -50,19 +53,23 @@ final class OwnPages implements Pages {
                 .findFirst()
                 .orElseThrow(() -> Refusal.conflict(
                         "That place is not to be had any more: somebody was quicker, or your request does not wait."));
+        LightAfterHeat.Found light =
+                lights.after(offer.sowing(), offer.request(), offer.fit().spot().to(), visitor.today());
         try {
-            placements.place(sowing, offer.fit().spot(), offer.fit().celsius(), visitor.memberId());
+            placements.place(sowing, offer.fit().spot(), offer.fit().celsius(), light.spot(), visitor.memberId());
         } catch (SpaceClash clash) {
             throw Refusal.conflict(clash.sentence());
         }
         Respond.seeOther(
                 ctx,
                 "/sowings",
-                "Your %s lies on mat %s from %s."
+                "Your %s lies on mat %s from %s. %s"
                         .formatted(
                                 offer.sowing().title(),
                                 offer.fit().mat().name(),
-                                DayWords.day(offer.fit().spot().from())));
+                                DayWords.day(offer.fit().spot().from()),
+                                light.words())
+                        .strip());
     }
 
     /** What is offered now is what the member saw; never another place in its stead. */

@@ -12,10 +12,12 @@ import warmshelf.web.Visitor;
 final class PlanDesk {
     private final PlanStore plans;
     private final QuestionStore questions;
+    private final NoteStore notes;
 
-    PlanDesk(PlanStore plans, QuestionStore questions) {
+    PlanDesk(PlanStore plans, QuestionStore questions, NoteStore notes) {
         this.plans = plans;
         this.questions = questions;
+        this.notes = notes;
     }
 
     KeptPlan plan(String id) {
@@ -41,7 +43,7 @@ final class PlanDesk {
 
     PlanDraft draft(KeptPlan plan, Visitor visitor) {
         Set<UUID> freed = plan.isOpen() ? plan.freed() : Set.of();
-        return PlanDraft.of(questions.question(freed, visitor.today()), plan.plan());
+        return PlanDraft.of(questions.question(freed, plan.withLight(), visitor.today()), plan.plan());
     }
 
     /**
@@ -54,6 +56,7 @@ final class PlanDesk {
         Map<String, Object> model = new HashMap<>();
         model.put("plan", plan);
         model.put("view", PlanView.of(draft(plan, visitor)));
+        model.put("told", plan.isOpen() ? List.of() : notes.ofPlan(plan.id()));
         model.put("problems", problems);
         model.put("changes", changes);
         model.put("edits", plans.editsSince(plan.id(), 0));

@@ -84,6 +84,11 @@ record PlanDraft(SeasonQuestion asked, SeasonPlan plan, List<String> problems) {
         return asked.named(since);
     }
 
+    /** The places under a light that are free when a request is not counted. */
+    LightFit litPlacesWithout(String request) {
+        return new LightFit(asked.question(), others(request));
+    }
+
     private List<PlacedStay> others(String request) {
         return plan.placed().stream()
                 .filter(stay -> !stay.request().equals(request))

@@ -45,17 +45,20 @@ final class PlanPages implements Pages {
     }
 
     private void all(Context ctx) {
-        FormReader form = new FormReader(Map.of("seconds", List.of("30"), "seed", List.of("1")));
+        FormReader form =
+                new FormReader(Map.of("seconds", List.of("30"), "seed", List.of("1"), "withLight", List.of("yes")));
         ctx.render("plan/list.peb", model(ctx, form, Set.of()));
     }
 
     private Map<String, Object> model(Context ctx, FormReader form, Set<UUID> ticked) {
-        SeasonQuestion question = questions.question(Set.of(), Visitor.of(ctx).today());
+        SeasonQuestion question =
+                questions.question(Set.of(), false, Visitor.of(ctx).today());
         Map<String, Object> model = new HashMap<>();
         model.put("plans", plans.newest());
         model.put("running", plans.newest().stream().anyMatch(KeptPlan::isRunning));
         model.put("waiting", question.asked().size());
         model.put("mats", question.mats().size());
+        model.put("lit", !question.litPlaces().isEmpty());
         model.put("movable", movable(question));
         model.put("ticked", ticked.stream().map(UUID::toString).collect(Collectors.toSet()));
         model.put("form", form);
@@ -67,7 +70,7 @@ final class PlanPages implements Pages {
 
     private static List<Lying> movable(SeasonQuestion question) {
         return question.lying().values().stream()
-                .filter(lying -> lying.mat() != null && !lying.stay().isBegunBy(question.today()))
+                .filter(lying -> lying.stay().isOnMat() && !lying.stay().isBegunBy(question.today()))
                 .toList();
     }
 
@@ -78,7 +81,7 @@ final class PlanPages implements Pages {
             Respond.again(ctx, "plan/list.peb", model(ctx, form.reader(), new HashSet<>(form.freed())));
             return;
         }
-        SeasonQuestion question = questions.question(new HashSet<>(form.freed()), visitor.today());
+        SeasonQuestion question = questions.question(new HashSet<>(form.freed()), form.withLight(), visitor.today());
         if (question.asked().isEmpty()) {
             throw Refusal.conflict("No request is waiting, so there is nothing to plan.");
         }
@@ -88,7 +91,7 @@ final class PlanPages implements Pages {
                 .flatMap(asked -> Optional.ofNullable(asked.freed()).stream())
                 .map(warmshelf.allocation.Stay::id)
                 .toList();
-        UUID plan = plans.begin(question, freed, form.seed(), form.seconds(), visitor.memberId())
+        UUID plan = plans.begin(question, freed, form.manner(), visitor.memberId())
                 .orElseThrow(() -> Refusal.conflict(
                         "A plan is being worked on already; look at it on the page 'Plan', or stop it first."));
         job.start(plan, question.question(), form.seed(), form.seconds());

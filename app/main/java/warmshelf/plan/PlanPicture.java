@@ -4,13 +4,12 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
-import warmshelf.allocation.MatSpace;
 import warmshelf.allocation.Slot;
 import warmshelf.allocation.plan.PlacedStay;
 import warmshelf.allocation.plan.SetPointSpan;
 
 /**
- * The plan drawn: for each mat its places down, days across, in CSS pixels. What is proposed carries a mark and a dashed edge,
+ * The plan drawn: for each mat, and each lit shelf, its places down, days across, in CSS pixels. What is proposed carries a mark and a dashed edge,
  * what is published has a plain one.
  */
 public record PlanPicture(int width, int height, List<Week> weeks, List<Band> bands) {
@@ -25,7 +24,7 @@ public record PlanPicture(int width, int height, List<Week> weeks, List<Band> ba
     /** A Monday. */
     public record Week(int x, LocalDate monday) {}
 
-    /** A mat: its set-points in a strip on top, its places below. */
+    /** A mat: its set-points in a strip on top, its places below; or a lit shelf, which has no set-points. */
     public record Band(String name, int y, int height, List<Warm> warm, List<Row> rows) {}
 
     /** Days at one set-point. */
@@ -43,6 +42,11 @@ public record PlanPicture(int width, int height, List<Week> weeks, List<Band> ba
         for (SetPointSpan span : draft.plan().setPoints()) {
             days = Math.max(days, (int) (span.days().to().toEpochDay() - from.toEpochDay()));
         }
+        for (PlacedStay stay : draft.plan().placed()) {
+            if (stay.light() != null) {
+                days = Math.max(days, (int) (stay.light().days().to().toEpochDay() - from.toEpochDay()));
+            }
+        }
         return new Drawing(draft, from, Math.min(days, MOST_DAYS)).draw();
     }
 
@@ -50,8 +54,8 @@ public record PlanPicture(int width, int height, List<Week> weeks, List<Band> ba
         PlanPicture draw() {
             List<Band> bands = new ArrayList<>();
             int y = 0;
-            for (MatSpace mat : draft.asked().mats().values()) {
-                Band band = band(mat, y);
+            for (SeasonQuestion.Surface surface : draft.asked().surfaces()) {
+                Band band = band(surface, y);
                 bands.add(band);
                 y += band.height() + GAP;
             }
@@ -62,16 +66,17 @@ public record PlanPicture(int width, int height, List<Week> weeks, List<Band> ba
             return new PlanPicture(days * DAY, y, weeks, bands);
         }
 
-        private Band band(MatSpace mat, int top) {
+        private Band band(SeasonQuestion.Surface surface, int top) {
             List<Row> rows = new ArrayList<>();
             int y = top + TITLE;
-            for (int place = 1; place <= mat.places().size(); place++) {
-                Row row = row(mat, place, y);
+            for (int place = 1; place <= surface.places(); place++) {
+                Row row = row(surface, place, y);
                 rows.add(row);
                 y += row.height();
             }
             List<Warm> warm = draft.plan().setPoints().stream()
-                    .filter(span -> span.mat().equals(mat.name())
+                    .filter(span -> !surface.lit()
+                            && span.mat().equals(surface.name())
                             && x(span.days().to()) > x(span.days().from()))
                     .map(span -> new Warm(
                             x(span.days().from()),
@@ -79,13 +84,21 @@ public record PlanPicture(int width, int height, List<Week> weeks, List<Band> ba
                             span.celsius(),
                             style(span.celsius())))
                     .toList();
-            return new Band(mat.name(), top, y - top, warm, rows);
+            return new Band(surface.lit() ? litName(surface.name()) : surface.name(), top, y - top, warm, rows);
         }
 
-        private Row row(MatSpace mat, int place, int y) {
+        /** 'light North 2' for the second shelf of the rack North: as much as the names' column holds. */
+        private static String litName(String name) {
+            String[] parts = name.split(" · ", -1);
+            String rack = parts.length > 1 ? parts[1] : "";
+            String shelf = name.substring(name.lastIndexOf(' ') + 1);
+            return "light %s %s".formatted(rack.length() <= 6 ? rack : rack.substring(0, 5) + "…", shelf);
+        }
+
+        private Row row(SeasonQuestion.Surface surface, int place, int y) {
             List<Bar> bars = new ArrayList<>();
             draft.asked().lying().values().stream()
-                    .filter(lying -> mat.name().equals(lying.mat()) && lying.place() == place)
+                    .filter(lying -> surface.holds(lying) && lying.place() == place)
                     .forEach(lying -> bars.add(bar(
                             y,
                             lying.stay().slot(),
@@ -94,12 +107,13 @@ public record PlanPicture(int width, int height, List<Week> weeks, List<Band> ba
                             false,
                             lying.title())));
             for (PlacedStay stay : draft.plan().placed()) {
-                if (stay.mat().equals(mat.name()) && stay.place() == place) {
+                PlanView.Laid laid = PlanView.Laid.on(surface, stay);
+                if (laid != null && laid.place() == place) {
                     bars.add(bar(
                             y,
-                            stay.slot(),
-                            stay.days().from(),
-                            stay.days().to(),
+                            laid.slot(),
+                            laid.days().from(),
+                            laid.days().to(),
                             true,
                             PlanView.title(draft, stay.request())));
                 }

@@ -3,6 +3,7 @@ package warmshelf.plan;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
+import warmshelf.request.LightAfterHeat;
 import warmshelf.request.PlacementStore;
 import warmshelf.sowing.SowingStores;
 import warmshelf.web.Aside;
@@ -28,15 +29,16 @@ public final class PlanRoom {
     public List<Pages> pages(PlacementStore placements) {
         PlanStore plans = new PlanStore(stores.database(), stores.audit());
         QuestionStore questions = new QuestionStore(stores, ranks);
-        PlanDesk desk = new PlanDesk(plans, questions);
+        PlanDesk desk = new PlanDesk(plans, questions, notes);
         return List.of(
                 // before the pages whose address holds an id in the same place
                 new FairnessPages(new FairnessStore(stores.database()), ranks),
                 new MatOutPages(new MatOutStore(stores.database(), stores.audit()), stores.space()),
                 new PlanPages(plans, questions, new PlanJob(plans, new SearchPlanner(), BEAT), desk),
                 new EditPages(plans, desk),
-                new PublishPages(plans, desk, new PublishStore(stores, plans, notes)),
-                new OwnPages(ranks, notes, waiting, placements));
+                new PublishPages(
+                        plans, desk, new PublishStore(stores, plans, notes), new UndoStore(stores, plans, notes)),
+                new OwnPages(ranks, notes, waiting, placements, new LightAfterHeat(stores.planner(), stores.space())));
     }
 
     /** What Today tells a member of the last publication. */

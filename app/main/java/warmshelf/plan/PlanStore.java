@@ -45,22 +45,35 @@ final class PlanStore {
     record Edit(int version, String words, String by) {}
 
     /**
+     * How a run is made.
+     *
+     * @param withLight whether who asked for a place under a light after the mat must get one
+     */
+    record Manner(long seed, int seconds, boolean withLight) {}
+
+    /**
      * Takes the turn for a run.
      *
      * @return empty when another run has it
      */
-    Optional<UUID> begin(SeasonQuestion question, Collection<UUID> freed, long seed, int seconds, UUID by) {
+    Optional<UUID> begin(SeasonQuestion question, Collection<UUID> freed, Manner manner, UUID by) {
         UUID id = UUID.randomUUID();
         try {
             sql.transaction(inside -> {
                 DSLContext tx = inside.dsl();
                 loseSilent(tx);
-                insert(tx, id, question, seed, seconds, by);
+                insert(tx, id, question, manner, by);
                 freed.forEach(stay -> tx.insertInto(SEASON_PLAN_FREED)
                         .set(SEASON_PLAN_FREED.PLAN_ID, id)
                         .set(SEASON_PLAN_FREED.STAY_ID, stay)
                         .execute());
-                audit.write(tx, by, "plan season", "plan", id, "seed %d, %d seconds".formatted(seed, seconds));
+                audit.write(
+                        tx,
+                        by,
+                        "plan season",
+                        "plan",
+                        id,
+                        "seed %d, %d seconds".formatted(manner.seed(), manner.seconds()));
             });
         } catch (DataAccessException refused) {
             if (refused.sqlState().startsWith("23") && turnIsTaken()) {
@@ -75,14 +88,15 @@ final class PlanStore {
         return sql.fetchExists(SEASON_PLAN, SEASON_PLAN.RUNNING.eq(TURN));
     }
 
-    private void insert(DSLContext tx, UUID id, SeasonQuestion question, long seed, int seconds, UUID by) {
+    private void insert(DSLContext tx, UUID id, SeasonQuestion question, Manner manner, UUID by) {
         int requests = question.asked().size();
         tx.insertInto(SEASON_PLAN)
                 .set(SEASON_PLAN.ID, id)
                 .set(SEASON_PLAN.STATE, KeptPlan.State.RUNNING.word())
                 .set(SEASON_PLAN.RUNNING, TURN)
-                .set(SEASON_PLAN.SEED, seed)
-                .set(SEASON_PLAN.SECONDS, seconds)
+                .set(SEASON_PLAN.SEED, manner.seed())
+                .set(SEASON_PLAN.SECONDS, manner.seconds())
+                .set(SEASON_PLAN.WITH_LIGHT, manner.withLight())
                 .set(SEASON_PLAN.QUESTION_HASH, question.hash())
                 .set(SEASON_PLAN.ASKED_BY, by)
                 .set(SEASON_PLAN.ASKED_AT, audit.now())
@@ -278,6 +292,7 @@ final class PlanStore {
                 kept == KeptPlan.State.RUNNING && silent ? KeptPlan.State.LOST : kept,
                 found.get(SEASON_PLAN.SEED),
                 found.get(SEASON_PLAN.SECONDS),
+                found.get(SEASON_PLAN.WITH_LIGHT),
                 found.get(SEASON_PLAN.QUESTION_HASH),
                 found.get(MEMBER.NAME),
                 found.get(SEASON_PLAN.ASKED_AT),

@@ -7,13 +7,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
+import warmshelf.allocation.Slot;
 import warmshelf.allocation.Stay;
+import warmshelf.allocation.plan.DayRange;
 import warmshelf.allocation.plan.PlacedStay;
 import warmshelf.allocation.plan.Refused;
 import warmshelf.allocation.plan.SetPointSpan;
 import warmshelf.plan.SeasonQuestion.Asked;
 
-/** A proposed plan beside what is published, in words: by member and by mat. */
+/** A proposed plan beside what is published, in words: by member, by mat and by lit shelf. */
 public record PlanView(List<Member> members, List<MatDays> mats, List<String> clashes, PlanPicture picture) {
 
     /** One member's lines. */
@@ -45,8 +47,8 @@ public record PlanView(List<Member> members, List<MatDays> mats, List<String> cl
         }
     }
 
-    /** A mat's set-points; {@code places} in words for those who do not see the picture. */
-    public record MatDays(String name, String where, List<SetPointSpan> spans, List<Lies> lies) {}
+    /** A mat with its set-points, or a lit shelf, and what lies there in words for those who do not see the picture. */
+    public record MatDays(SeasonQuestion.Surface surface, List<SetPointSpan> spans, List<Lies> lies) {}
 
     /** Something on a mat. */
     public record Lies(String title, int place, String part, LocalDate from, LocalDate to, boolean proposed) {}
@@ -74,6 +76,7 @@ public record PlanView(List<Member> members, List<MatDays> mats, List<String> cl
         String where = PlanWords.where(stay);
         @Nullable String before = before(asked.freed());
         boolean same = asked.freed() != null
+                && (stay.light() == null) == (asked.freedLight() == null)
                 && before != null
                 && before.endsWith("mat %s · place %d, %s, %s"
                         .formatted(
@@ -105,21 +108,20 @@ public record PlanView(List<Member> members, List<MatDays> mats, List<String> cl
 
     private static List<MatDays> mats(PlanDraft draft) {
         SeasonQuestion asked = draft.asked();
-        return asked.mats().values().stream()
-                .map(mat -> new MatDays(
-                        mat.name(),
-                        mat.where(),
+        return asked.surfaces().stream()
+                .map(surface -> new MatDays(
+                        surface,
                         draft.plan().setPoints().stream()
-                                .filter(span -> span.mat().equals(mat.name()))
+                                .filter(span -> !surface.lit() && span.mat().equals(surface.name()))
                                 .toList(),
-                        lies(draft, mat.name())))
+                        lies(draft, surface)))
                 .toList();
     }
 
-    static List<Lies> lies(PlanDraft draft, String mat) {
+    static List<Lies> lies(PlanDraft draft, SeasonQuestion.Surface surface) {
         List<Lies> lies = new ArrayList<>();
         draft.asked().lying().values().stream()
-                .filter(lying -> mat.equals(lying.mat()))
+                .filter(surface::holds)
                 .forEach(lying -> lies.add(new Lies(
                         lying.title(),
                         lying.place(),
@@ -127,17 +129,33 @@ public record PlanView(List<Member> members, List<MatDays> mats, List<String> cl
                         lying.stay().from(),
                         lying.stay().to().minusDays(1),
                         false)));
-        draft.plan().placed().stream()
-                .filter(stay -> stay.mat().equals(mat))
-                .forEach(stay -> lies.add(new Lies(
+        for (PlacedStay stay : draft.plan().placed()) {
+            Laid laid = Laid.on(surface, stay);
+            if (laid != null) {
+                lies.add(new Lies(
                         title(draft, stay.request()),
-                        stay.place(),
-                        stay.slot().words(),
-                        stay.days().from(),
-                        stay.days().to().minusDays(1),
-                        true)));
+                        laid.place(),
+                        laid.slot().words(),
+                        laid.days().from(),
+                        laid.days().to().minusDays(1),
+                        true));
+            }
+        }
         lies.sort(java.util.Comparator.comparingInt(Lies::place).thenComparing(Lies::from));
         return lies;
+    }
+
+    /** What a placement takes of one surface. */
+    record Laid(int place, Slot slot, DayRange days) {
+        static @Nullable Laid on(SeasonQuestion.Surface surface, PlacedStay stay) {
+            PlacedStay.LitStay light = stay.light();
+            if (!surface.lit() && stay.mat().equals(surface.name())) {
+                return new Laid(stay.place(), stay.slot(), stay.days());
+            }
+            return surface.lit() && light != null && light.shelf().equals(surface.name())
+                    ? new Laid(light.place(), light.slot(), light.days())
+                    : null;
+        }
     }
 
     static String title(PlanDraft draft, String request) {

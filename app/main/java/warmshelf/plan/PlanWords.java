@@ -1,6 +1,8 @@
 package warmshelf.plan;
 
 import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
+import warmshelf.allocation.Stay;
 import warmshelf.allocation.plan.PlacedStay;
 import warmshelf.allocation.plan.Refused;
 import warmshelf.web.DayWords;
@@ -12,24 +14,46 @@ final class PlanWords {
     /** For example 'mat M2, place 1, left half, Wed 3 Mar to Tue 16 Mar'. */
     static String where(PlacedStay stay) {
         LocalDate last = stay.days().to().minusDays(1);
-        return "mat %s, place %d, %s, %s to %s"
+        String light = light(stay);
+        return "mat %s, place %d, %s, %s to %s%s"
                 .formatted(
                         stay.mat(),
                         stay.place(),
                         stay.slot().words(),
                         DayWords.day(stay.days().from()),
-                        DayWords.day(last));
+                        DayWords.day(last),
+                        light.isEmpty() ? "" : "; then " + light);
     }
 
-    static String told(String title, PlacedStay stay) {
-        return "Your %s lies on mat %s from %s: place %d, %s, until %s."
+    /** Of a placement, and of where it was to lie until now. */
+    static String told(String title, PlacedStay stay, @Nullable Stay before) {
+        String light = light(stay);
+        return "Your %s lies on mat %s from %s: place %d, %s, until %s.%s%s"
                 .formatted(
                         title,
                         stay.mat(),
                         DayWords.day(stay.days().from()),
                         stay.place(),
                         stay.slot().words(),
-                        DayWords.day(stay.days().to().minusDays(1)));
+                        DayWords.day(stay.days().to().minusDays(1)),
+                        light.isEmpty() ? "" : " Then it goes " + light + ".",
+                        before == null
+                                ? ""
+                                : " It was moved; before, it was to begin on %2$s: %1$s."
+                                        .formatted(before.where(), DayWords.day(before.from())));
+    }
+
+    /** For example 'under the light: Hall cellar · North · shelf 3, place 2, left half, until Thu 6 May'; empty without one. */
+    private static String light(PlacedStay stay) {
+        PlacedStay.LitStay light = stay.light();
+        return light == null
+                ? ""
+                : "under the light: %s, place %d, %s, until %s"
+                        .formatted(
+                                light.shelf(),
+                                light.place(),
+                                light.slot().words(),
+                                DayWords.day(light.days().to().minusDays(1)));
     }
 
     static String told(String title, Refused refused) {

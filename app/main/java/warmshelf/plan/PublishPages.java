@@ -18,11 +18,13 @@ final class PublishPages implements Pages {
     private final PlanStore plans;
     private final PlanDesk desk;
     private final PublishStore publications;
+    private final UndoStore undoing;
 
-    PublishPages(PlanStore plans, PlanDesk desk, PublishStore publications) {
+    PublishPages(PlanStore plans, PlanDesk desk, PublishStore publications, UndoStore undoing) {
         this.plans = plans;
         this.desk = desk;
         this.publications = publications;
+        this.undoing = undoing;
     }
 
     @Override
@@ -62,10 +64,18 @@ final class PublishPages implements Pages {
         Respond.seeOther(
                 ctx,
                 "/plans/" + plan.id(),
-                "Published: %d placed, %d told that they wait."
+                "Published: %d placed, %s."
                         .formatted(
                                 draft.plan().placed().size(),
-                                draft.plan().refused().size()));
+                                told(draft.plan().refused().size())));
+    }
+
+    private static String told(int waiting) {
+        return switch (waiting) {
+            case 0 -> "and nobody waits";
+            case 1 -> "1 is told why it waits";
+            default -> waiting + " are told why they wait";
+        };
     }
 
     private void notPublished(Context ctx, KeptPlan plan, List<String> why, List<PlanStore.Edit> changes) {
@@ -83,14 +93,21 @@ final class PublishPages implements Pages {
         if (plans.lastPublished().filter(last -> last.id().equals(plan.id())).isEmpty()) {
             throw Refusal.conflict("Only the last publication can be undone.");
         }
-        PublishStore.Undone undone = publications
-                .undo(plan.id(), visitor.today(), visitor.memberId())
+        UndoStore.Undone undone = undoing.undo(plan.id(), visitor.today(), visitor.memberId())
                 .orElseThrow(
                         () -> Refusal.conflict("All that this plan placed has begun or ended, so nothing is undone."));
+        String before = undone.restored() == 0
+                ? ""
+                : (undone.restored() == 1
+                        ? "1 lies where it lay before, "
+                        : undone.restored() + " lie where they lay before, ");
         String kept = undone.begun().isEmpty()
                 ? ""
                 : " What has begun stays: %s.".formatted(String.join(", ", undone.begun()));
         Respond.seeOther(
-                ctx, "/plans/" + plan.id(), "Undone: %d wait for a place again.%s".formatted(undone.waiting(), kept));
+                ctx,
+                "/plans/" + plan.id(),
+                "Undone: %s%d %s for a place again.%s"
+                        .formatted(before, undone.waiting(), undone.waiting() == 1 ? "waits" : "wait", kept));
     }
 }

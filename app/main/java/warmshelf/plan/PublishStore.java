@@ -1,10 +1,11 @@
 package warmshelf.plan;
 
 import static warmshelf.db.generated.Tables.MAT_DAY;
+import static warmshelf.db.generated.Tables.QUARTER_DAY;
+import static warmshelf.db.generated.Tables.SEASON_PLAN_BEFORE;
 import static warmshelf.db.generated.Tables.SEASON_PLAN_STAY;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +13,8 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import org.jooq.DSLContext;
+import org.jooq.impl.DSL;
+import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.MatSpace;
 import warmshelf.allocation.SpaceClash;
 import warmshelf.allocation.SpaceRequest;
@@ -25,7 +28,7 @@ import warmshelf.plan.SeasonQuestion.Asked;
 import warmshelf.sowing.Sowing;
 import warmshelf.sowing.SowingStores;
 
-/** Publishes a plan, all or nothing, with the database as the judge; and takes a publication back. */
+/** Publishes a plan, all or nothing, with the database as the judge. */
 final class PublishStore {
     private static final String BEGUN_OR_CHANGED =
             "%s was to be moved, but has begun or changed in the meantime. Please plan anew.";
@@ -39,9 +42,6 @@ final class PublishStore {
         this.plans = plans;
         this.notes = notes;
     }
-
-    /** What an undo did: how many wait again, and what has begun and therefore stays. */
-    record Undone(int waiting, List<String> begun) {}
 
     /**
      * Lays everything that the draft places, sets the mats, and tells the members.
@@ -61,7 +61,7 @@ final class PublishStore {
             for (Asked asked : draft.asked().asked().values()) {
                 if (asked.freed() != null
                         && !stays(draft, asked, placed.get(asked.wanted().id()))) {
-                    free(tx, asked, draft.asked().today(), by);
+                    free(tx, plan, asked, draft.asked().today(), by);
                 }
             }
             setPoints(tx, draft, by);
@@ -82,16 +82,28 @@ final class PublishStore {
     }
 
     /** Whether a freed stay is planned where it lies already. */
-    private static boolean stays(PlanDraft draft, Asked asked, @org.jspecify.annotations.Nullable PlacedStay planned) {
+    private static boolean stays(PlanDraft draft, Asked asked, @Nullable PlacedStay planned) {
         Stay freed = Objects.requireNonNull(asked.freed());
         return planned != null
                 && placeOf(draft, planned).equals(freed.placeId())
                 && planned.slot().equals(freed.slot())
                 && planned.days().from().equals(freed.from())
+                && planned.days().to().equals(freed.to())
+                && staysUnderLight(draft, asked.freedLight(), planned.light());
+    }
+
+    private static boolean staysUnderLight(
+            PlanDraft draft, @Nullable Stay freed, PlacedStay.@Nullable LitStay planned) {
+        if (freed == null || planned == null) {
+            return freed == null && planned == null;
+        }
+        return litPlaceOf(draft, planned).equals(freed.placeId())
+                && planned.slot().equals(freed.slot())
+                && planned.days().from().equals(freed.from())
                 && planned.days().to().equals(freed.to());
     }
 
-    private void free(DSLContext tx, Asked asked, LocalDate today, UUID by) {
+    private void free(DSLContext tx, UUID plan, Asked asked, LocalDate today, UUID by) {
         Stay freed = Objects.requireNonNull(asked.freed());
         Optional<Stay> now = StayBookStore.find(tx, freed.id());
         SpaceRequest request = stores.requests()
@@ -105,7 +117,33 @@ final class PublishStore {
         if (!unchanged) {
             throw new SpaceClash(BEGUN_OR_CHANGED.formatted(asked.title()));
         }
-        stores.stays().end(tx, freed, freed.from(), by);
+        takeOff(tx, plan, freed, by);
+        // As it is now: what was booked under a light may have been moved since the plan was made.
+        StayBookStore.ofSowing(tx, freed.sowingId()).stream()
+                .filter(stay -> !stay.isOnMat())
+                .forEach(light -> takeOff(tx, plan, light, by));
+    }
+
+    private void takeOff(DSLContext tx, UUID plan, Stay stay, UUID by) {
+        tx.insertInto(SEASON_PLAN_BEFORE)
+                .set(SEASON_PLAN_BEFORE.PLAN_ID, plan)
+                .set(SEASON_PLAN_BEFORE.STAY_ID, stay.id())
+                .set(SEASON_PLAN_BEFORE.PLACE_ID, stay.placeId())
+                .set(SEASON_PLAN_BEFORE.FIRST_QUARTER, stay.slot().firstQuarter())
+                .set(SEASON_PLAN_BEFORE.QUARTERS, stay.slot().quarters())
+                .set(SEASON_PLAN_BEFORE.FROM_DAY, stay.from())
+                .set(SEASON_PLAN_BEFORE.TO_DAY, stay.to())
+                .set(SEASON_PLAN_BEFORE.CELSIUS, celsius(tx, stay))
+                .execute();
+        stores.stays().end(tx, stay, stay.from(), by);
+    }
+
+    private static @Nullable Integer celsius(DSLContext tx, Stay stay) {
+        return tx.select(DSL.min(QUARTER_DAY.CELSIUS))
+                .from(QUARTER_DAY)
+                .where(QUARTER_DAY.STAY_ID.eq(stay.id()))
+                .fetchSingle()
+                .value1();
     }
 
     private void setPoints(DSLContext tx, PlanDraft draft, UUID by) {
@@ -140,15 +178,26 @@ final class PublishStore {
                 planned.slot(),
                 planned.days().from(),
                 planned.days().to());
-        UUID stay;
         try {
-            stay = stores.stays().layAsSet(tx, request.sowingId(), spot, request.band(), by);
+            keep(tx, plan, stores.stays().layAsSet(tx, request.sowingId(), spot, request.band(), by));
+            PlacedStay.LitStay light = planned.light();
+            if (light != null) {
+                Spot under = new Spot(
+                        litPlaceOf(draft, light),
+                        light.slot(),
+                        light.days().from(),
+                        light.days().to());
+                keep(tx, plan, stores.stays().layUnderLight(tx, request.sowingId(), under, by));
+            }
         } catch (SpaceClash clash) {
             throw new SpaceClash(asked.title() + ": " + clash.sentence());
         }
         if (!stores.requests().decide(tx, request, SpaceRequest.State.PLACED, "", by)) {
             throw new SpaceClash(asked.title() + " was decided on a moment ago.");
         }
+    }
+
+    private static void keep(DSLContext tx, UUID plan, UUID stay) {
         tx.insertInto(SEASON_PLAN_STAY)
                 .set(SEASON_PLAN_STAY.PLAN_ID, plan)
                 .set(SEASON_PLAN_STAY.STAY_ID, stay)
@@ -169,10 +218,26 @@ final class PublishStore {
         return places.get(planned.place() - 1);
     }
 
+    private static UUID litPlaceOf(PlanDraft draft, PlacedStay.LitStay planned) {
+        List<UUID> places = draft.asked().litPlaces().getOrDefault(planned.shelf(), List.of());
+        if (planned.place() > places.size()) {
+            throw new SpaceClash("There is no place %d under the light of %s any more. Please plan anew."
+                    .formatted(planned.place(), planned.shelf()));
+        }
+        return places.get(planned.place() - 1);
+    }
+
     private void tell(DSLContext tx, UUID plan, PlanDraft draft) {
         for (PlacedStay planned : draft.plan().placed()) {
             Asked asked = Objects.requireNonNull(draft.asked().asked().get(planned.request()));
-            tell(tx, plan, asked.sowing(), true, PlanWords.told(asked.sowing().title(), planned));
+            if (asked.freed() == null || !stays(draft, asked, planned)) {
+                tell(
+                        tx,
+                        plan,
+                        asked.sowing(),
+                        true,
+                        PlanWords.told(asked.sowing().title(), planned, asked.freed()));
+            }
         }
         for (Refused refused : draft.plan().refused()) {
             Asked asked = Objects.requireNonNull(draft.asked().asked().get(refused.request()));
@@ -183,65 +248,5 @@ final class PublishStore {
 
     private void tell(DSLContext tx, UUID plan, Sowing sowing, boolean placed, String words) {
         notes.tell(tx, plan, sowing.grower().memberId(), sowing.id(), placed, words);
-    }
-
-    /**
-     * Takes the stays of a publication back that have not begun; their requests wait again.
-     *
-     * @return empty when it is not published, or everything of it has begun
-     */
-    Optional<Undone> undo(UUID plan, LocalDate today, UUID by) {
-        return stores.database().sql().transactionResult(inside -> {
-            DSLContext tx = inside.dsl();
-            int waiting = 0;
-            List<String> begun = new ArrayList<>();
-            for (Stay stay : published(tx, plan)) {
-                Optional<Sowing> held = stores.sowings().findAndHold(tx, stay.sowingId());
-                if (held.isEmpty() || held.get().stage().isOver()) {
-                    continue;
-                }
-                Sowing sowing = held.get();
-                if (stay.isBegunBy(today) || !sowing.stage().isBeforeSowing()) {
-                    begun.add("%s's %s".formatted(sowing.grower().name(), sowing.title()));
-                    continue;
-                }
-                waiting += takeBack(tx, plan, stay, sowing, by);
-            }
-            if (waiting == 0 || !plans.undo(tx, plan, by)) {
-                return Optional.<Undone>empty();
-            }
-            stores.audit().write(tx, by, "undo plan", "plan", plan, waiting + " wait again");
-            return Optional.of(new Undone(waiting, begun));
-        });
-    }
-
-    private int takeBack(DSLContext tx, UUID plan, Stay stay, Sowing sowing, UUID by) {
-        Optional<SpaceRequest> request =
-                stores.requests().find(tx, stay.sowingId()).filter(found -> found.state() == SpaceRequest.State.PLACED);
-        if (request.isEmpty()) {
-            return 0;
-        }
-        stores.stays().end(tx, stay, stay.from(), by);
-        stores.requests().decide(tx, request.get(), SpaceRequest.State.WAITING, "", by);
-        tell(
-                tx,
-                plan,
-                sowing,
-                false,
-                "The plan was taken back, and your %s waits for a place again.".formatted(sowing.title()));
-        return 1;
-    }
-
-    /** What the plan laid and still lies or will lie there, by sowing, so that two who undo at once take turns. */
-    private static List<Stay> published(DSLContext tx, UUID plan) {
-        return tx
-                .select(SEASON_PLAN_STAY.STAY_ID)
-                .from(SEASON_PLAN_STAY)
-                .where(SEASON_PLAN_STAY.PLAN_ID.eq(plan))
-                .fetch(SEASON_PLAN_STAY.STAY_ID)
-                .stream()
-                .flatMap(id -> StayBookStore.find(tx, id).stream())
-                .sorted(java.util.Comparator.comparing(Stay::sowingId))
-                .toList();
     }
 }

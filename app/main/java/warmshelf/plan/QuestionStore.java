@@ -11,16 +11,19 @@ import static warmshelf.db.generated.Tables.SITE;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jooq.DSLContext;
 import org.jooq.impl.DSL;
+import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.Band;
 import warmshelf.allocation.MatSpace;
 import warmshelf.allocation.SpaceRequest;
@@ -50,7 +53,7 @@ final class QuestionStore {
     }
 
     /** Where a place is. */
-    private record Spot(String surface, boolean lit, int number) {}
+    private record Spot(UUID place, String surface, boolean lit, int number) {}
 
     /** What the rows of a stay's days say. */
     private record Warm(Band band, Band setPoints) {}
@@ -59,19 +62,20 @@ final class QuestionStore {
      * Everything that waits, around everything that lies or is published from a day on.
      *
      * @param freed published stays that may be moved; those that have begun by then stay fixed all the same
+     * @param withLight whether who asked for a place under a light after the mat must get one
      */
-    SeasonQuestion question(Set<UUID> freed, LocalDate today) {
+    SeasonQuestion question(Set<UUID> freed, boolean withLight, LocalDate today) {
         List<Stay> stays = StayBookStore.lastingAfter(sql, today);
         List<SpaceRequest> waiting = stores.requests().waiting();
         Map<UUID, Sowing> sowings = sowings(stays, waiting);
         Map<String, MatSpace> mats = new LinkedHashMap<>();
         stores.space().mats().forEach(mat -> mats.put(mat.name(), mat));
-        RequestsAsked requests = new RequestsAsked(stores.planner(), ranks.choices(), mats.values(), today);
+        RequestsAsked requests = new RequestsAsked(stores.planner(), ranks.choices(), mats.values(), today, withLight);
         Map<String, Asked> asked = new LinkedHashMap<>();
         waiting.forEach(request -> {
             Sowing sowing = sowings.get(request.sowingId());
             if (sowing != null && !sowing.stage().isOver()) {
-                asked.put(request.sowingId().toString(), requests.asked(sowing, request, null));
+                asked.put(request.sowingId().toString(), requests.asked(sowing, request, null, null));
             }
         });
         Set<UUID> moving = new HashSet<>();
@@ -80,7 +84,11 @@ final class QuestionStore {
             SpaceRequest request = stores.requests().find(stay.sowingId()).orElse(null);
             if (sowing != null && request != null && request.state() == SpaceRequest.State.PLACED) {
                 moving.add(stay.id());
-                asked.put(stay.sowingId().toString(), requests.asked(sowing, request, stay));
+                Stay light = bookedAfter(stays, stay);
+                if (light != null) {
+                    moving.add(light.id());
+                }
+                asked.put(stay.sowingId().toString(), requests.asked(sowing, request, stay, light));
             }
         }
         stays.removeIf(stay -> moving.contains(stay.id()));
@@ -91,6 +99,13 @@ final class QuestionStore {
         return stays.stream()
                 .filter(stay -> freed.contains(stay.id()) && stay.isOnMat() && !stay.isBegunBy(today))
                 .toList();
+    }
+
+    private static @Nullable Stay bookedAfter(List<Stay> stays, Stay freed) {
+        return stays.stream()
+                .filter(stay -> stay.sowingId().equals(freed.sowingId()) && !stay.isOnMat())
+                .findFirst()
+                .orElse(null);
     }
 
     private SeasonQuestion around(
@@ -116,7 +131,7 @@ final class QuestionStore {
                     spot.number(),
                     rows == null ? null : rows.band(),
                     rows == null ? null : rows.setPoints());
-            lying.put(stay.id().toString(), new Lying(stay, sowing, spot.lit() ? null : spot.surface(), spot.number()));
+            lying.put(stay.id().toString(), new Lying(stay, sowing, spot.surface(), spot.number()));
         }
         DayRange days = RequestsAsked.days(today, asked.values(), stays);
         PlanQuestion question = new PlanQuestion(
@@ -126,7 +141,7 @@ final class QuestionStore {
                 litShelves(spots.values()),
                 fixed.stays(),
                 asked.values().stream().map(Asked::wanted).toList());
-        return new SeasonQuestion(question, asked, lying, mats);
+        return new SeasonQuestion(question, asked, lying, mats, litPlaces(spots.values()));
     }
 
     private Map<UUID, Sowing> sowings(List<Stay> stays, List<SpaceRequest> waiting) {
@@ -151,7 +166,7 @@ final class QuestionStore {
                     boolean lit = row.get(PLACE.KIND).equals("lit");
                     String shelf = "%s · %s · shelf %d"
                             .formatted(row.get(SITE.NAME), row.get(RACK.NAME), row.get(SHELF.FROM_TOP));
-                    return new Spot(lit ? shelf : row.get(MAT.NAME), lit, row.get(PLACE.NUMBER));
+                    return new Spot(row.get(PLACE.ID), lit ? shelf : row.get(MAT.NAME), lit, row.get(PLACE.NUMBER));
                 });
     }
 
@@ -220,12 +235,16 @@ final class QuestionStore {
     }
 
     private static List<LitShelf> litShelves(Collection<Spot> spots) {
+        return litPlaces(spots).entrySet().stream()
+                .map(shelf -> new LitShelf(shelf.getKey(), shelf.getValue().size()))
+                .toList();
+    }
+
+    private static Map<String, List<UUID>> litPlaces(Collection<Spot> spots) {
         return spots.stream()
                 .filter(Spot::lit)
-                .collect(Collectors.groupingBy(Spot::surface, java.util.TreeMap::new, Collectors.counting()))
-                .entrySet()
-                .stream()
-                .map(shelf -> new LitShelf(shelf.getKey(), shelf.getValue().intValue()))
-                .toList();
+                .sorted(Comparator.comparingInt(Spot::number))
+                .collect(Collectors.groupingBy(
+                        Spot::surface, TreeMap::new, Collectors.mapping(Spot::place, Collectors.toList())));
     }
 }

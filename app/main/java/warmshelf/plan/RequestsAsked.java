@@ -28,15 +28,23 @@ final class RequestsAsked {
     private final Map<UUID, Integer> choices;
     private final Collection<MatSpace> mats;
     private final LocalDate today;
+    private final boolean withLight;
 
-    RequestsAsked(SowingPlanner planner, Map<UUID, Integer> choices, Collection<MatSpace> mats, LocalDate today) {
+    /** With light: who asked for it gets a place under a light after the mat, or none on it either. */
+    RequestsAsked(
+            SowingPlanner planner,
+            Map<UUID, Integer> choices,
+            Collection<MatSpace> mats,
+            LocalDate today,
+            boolean withLight) {
         this.planner = planner;
         this.choices = choices;
         this.mats = mats;
         this.today = today;
+        this.withLight = withLight;
     }
 
-    Asked asked(Sowing sowing, SpaceRequest request, @Nullable Stay freed) {
+    Asked asked(Sowing sowing, SpaceRequest request, @Nullable Stay freed, @Nullable Stay freedLight) {
         LocalDate earliest = request.earliest();
         LocalDate ideal = request.ideal();
         // Days that have passed are no choice any more; a window that is over stays as it is and is refused for that.
@@ -55,8 +63,14 @@ final class RequestsAsked {
                 ideal,
                 request.latest(),
                 request.band(),
-                null);
-        return new Asked(sowing, request, wanted, freed);
+                light(sowing, request));
+        return new Asked(sowing, request, wanted, freed, freedLight);
+    }
+
+    private Request.@Nullable Light light(Sowing sowing, SpaceRequest request) {
+        return withLight && request.underLight()
+                ? new Request.Light(planner.lightDays(Asking.of(sowing), today), sowing.quartersUnderLight())
+                : null;
     }
 
     /** Only the degrees that some mat can hold; the whole band where none can, so that the reason is told. */
@@ -84,7 +98,8 @@ final class RequestsAsked {
                     .mapToInt(days -> days)
                     .max()
                     .orElse(1);
-            to = later(to, wanted.latest().plusDays(longest + 1L));
+            long light = wanted.light() == null ? 0 : wanted.light().days();
+            to = later(to, wanted.latest().plusDays(longest + light + 1L));
         }
         for (Stay stay : stays) {
             to = later(to, stay.to());

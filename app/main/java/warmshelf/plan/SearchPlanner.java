@@ -20,7 +20,7 @@ final class SearchPlanner implements Planner {
                 seed,
                 telling::tell,
                 cancelled);
-        return new Found(outcome.plan(), outcome.placedAtMost(), outcome.optimal());
+        return new Found(new NearbyLight(question).arranged(outcome.plan()), outcome.placedAtMost(), outcome.optimal());
     }
 
     /** The search tells many times a second; a plan is written out about once. */

@@ -4,9 +4,11 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
+import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.MatSpace;
 import warmshelf.allocation.SpaceRequest;
@@ -22,20 +24,27 @@ import warmshelf.sowing.Sowing;
  * @param asked requests by id
  * @param lying fixed stays by id
  * @param mats by name, in walking order
+ * @param litPlaces the places of each lit shelf by its name, in the order of their numbers
  */
 public record SeasonQuestion(
-        PlanQuestion question, Map<String, Asked> asked, Map<String, Lying> lying, Map<String, MatSpace> mats) {
+        PlanQuestion question,
+        Map<String, Asked> asked,
+        Map<String, Lying> lying,
+        Map<String, MatSpace> mats,
+        Map<String, List<UUID>> litPlaces) {
 
     /**
      * A request.
      *
      * @param freed the published stay that the plan may move; null for one that waits
+     * @param freedLight the place under a light that is booked for it after the freed stay, and moves with it; null: none is
      */
     public record Asked(
             Sowing sowing,
             SpaceRequest request,
             Request wanted,
-            @Nullable Stay freed) {
+            @Nullable Stay freed,
+            @Nullable Stay freedLight) {
         /** For example 'Tom Okafor's Pepper · Lantern Row'. */
         public String title() {
             return "%s's %s".formatted(sowing.grower().name(), sowing.title());
@@ -45,13 +54,32 @@ public record SeasonQuestion(
     /**
      * A stay that no plan moves.
      *
-     * @param mat its mat's name; null under a light
+     * @param surface its mat's or lit shelf's name
      * @param place its number
      */
-    public record Lying(Stay stay, Sowing sowing, @Nullable String mat, int place) {
+    public record Lying(Stay stay, Sowing sowing, String surface, int place) {
         public String title() {
             return "%s's %s".formatted(sowing.grower().name(), sowing.title());
         }
+    }
+
+    /** A mat, or a lit shelf, as a plan shows it. */
+    public record Surface(String name, String where, boolean lit, int places) {
+        boolean holds(Lying lying) {
+            return lying.stay().isOnMat() != lit && lying.surface().equals(name);
+        }
+    }
+
+    /** The mats in walking order, then the lit shelves where the plan takes care of what comes off the heat. */
+    List<Surface> surfaces() {
+        List<Surface> surfaces = new ArrayList<>();
+        mats.values()
+                .forEach(mat -> surfaces.add(
+                        new Surface(mat.name(), mat.where(), false, mat.places().size())));
+        if (asked.values().stream().anyMatch(each -> each.wanted().light() != null)) {
+            litPlaces.forEach((shelf, places) -> surfaces.add(new Surface(shelf, shelf, true, places.size())));
+        }
+        return surfaces;
     }
 
     public LocalDate today() {

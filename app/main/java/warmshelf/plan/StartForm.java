@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.UUID;
 import warmshelf.web.FormReader;
 
-/** Reads how a run is to be made: seconds, seed, and the published stays that it may move. */
+/** Reads how a run is to be made: seconds, seed, whether with places under a light, and the published stays that it may move. */
 final class StartForm {
     static final int LEAST_SECONDS = 5;
     static final int MOST_SECONDS = 300;
@@ -17,11 +17,13 @@ final class StartForm {
     private final List<UUID> freed = new ArrayList<>();
     private final int seconds;
     private final int seed;
+    private final boolean withLight;
 
     StartForm(Map<String, List<String>> typed) {
         reader = new FormReader(typed);
         seconds = reader.wholeNumber("seconds", "The seconds", LEAST_SECONDS, MOST_SECONDS);
         seed = reader.optionalWholeNumber("seed", "The seed", 0, LARGEST_SEED).orElse(1);
+        withLight = reader.ticked("withLight");
         for (String stay : typed.getOrDefault("free", List.of())) {
             try {
                 freed.add(UUID.fromString(stay));
@@ -42,6 +44,14 @@ final class StartForm {
 
     int seed() {
         return seed;
+    }
+
+    boolean withLight() {
+        return withLight;
+    }
+
+    PlanStore.Manner manner() {
+        return new PlanStore.Manner(seed, seconds, withLight);
     }
 
     List<UUID> freed() {

@@ -23,7 +23,7 @@ final class WaitingList {
     }
 
     /** Freed room offered to a waiting request. */
-    public record FreedOffer(Sowing sowing, FreedFit.Fit fit) {}
+    public record FreedOffer(Sowing sowing, SpaceRequest request, FreedFit.Fit fit) {}
 
     List<FreedOffer> all(LocalDate today) {
         List<FreedStore.Freed> rooms = freed.reachingBeyond(today);
@@ -46,7 +46,8 @@ final class WaitingList {
         FreedFit fits = new FreedFit(stores.space().board(today, today.plusDays(DAYS_AHEAD)), today);
         return waiting.stream()
                 .flatMap(history -> fits.fit(wish(history, today), rooms).stream()
-                        .map(fit -> new FreedOffer(history.sowing(), fit)))
+                        .map(fit -> new FreedOffer(
+                                history.sowing(), java.util.Objects.requireNonNull(history.request()), fit)))
                 .toList();
     }
 

@@ -34,15 +34,19 @@ public final class PlacementStore {
     /**
      * Lays a waiting request on a mat.
      *
+     * @param light where it goes after the mat; null: nothing is booked
      * @throws SpaceClash when the space or the temperature does not allow it, or someone else was first
      */
-    public void place(UUID sowing, Spot spot, int celsius, UUID by) {
+    public void place(UUID sowing, Spot spot, int celsius, @Nullable Spot light, UUID by) {
         sql.transaction(inside -> {
             DSLContext tx = inside.dsl();
             // Held, so that a withdrawal at the same moment cannot leave a stay behind.
             sowings.findAndHold(tx, sowing);
             SpaceRequest request = waiting(tx, sowing);
             stays.layOnMat(tx, sowing, spot, celsius, request.band(), by);
+            if (light != null) {
+                stays.layUnderLight(tx, sowing, light, by);
+            }
             decide(tx, request, SpaceRequest.State.PLACED, "", by);
         });
     }

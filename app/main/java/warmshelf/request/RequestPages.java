@@ -46,6 +46,7 @@ public final class RequestPages implements Pages {
     private final SowingPlanner planner;
     private final SpaceStore space;
     private final PlacementStore placements;
+    private final LightAfterHeat lights;
     private final Aside aside;
 
     RequestPages(
@@ -54,6 +55,7 @@ public final class RequestPages implements Pages {
         this.planner = planner;
         this.space = space;
         this.placements = placements;
+        this.lights = new LightAfterHeat(planner, space);
         this.aside = aside;
     }
 
@@ -139,11 +141,11 @@ public final class RequestPages implements Pages {
                 continue;
             }
             try {
+                Spot spot = spot(line.offer());
+                LightAfterHeat.Found light =
+                        lights.after(line.history().sowing(), line.request(), spot.to(), visitor.today());
                 placements.place(
-                        line.request().sowingId(),
-                        spot(line.offer()),
-                        line.offer().celsius(),
-                        visitor.memberId());
+                        line.request().sowingId(), spot, line.offer().celsius(), light.spot(), visitor.memberId());
                 placed++;
             } catch (SpaceClash clash) {
                 clashes.add(line.history().sowing().title() + ": " + clash.sentence());
@@ -174,9 +176,15 @@ public final class RequestPages implements Pages {
             Respond.again(ctx, "request/show.peb", model(ctx, history, form.reader(), new FormReader(Map.of())));
             return;
         }
+        LightAfterHeat.Found light =
+                lights.after(history.sowing(), request, placement.get().spot().to(), visitor.today());
         try {
             placements.place(
-                    request.sowingId(), placement.get().spot(), placement.get().celsius(), visitor.memberId());
+                    request.sowingId(),
+                    placement.get().spot(),
+                    placement.get().celsius(),
+                    light.spot(),
+                    visitor.memberId());
         } catch (SpaceClash clash) {
             form.reader().refuse("place", clash.sentence());
             ctx.status(HttpStatus.CONFLICT)
@@ -186,11 +194,13 @@ public final class RequestPages implements Pages {
         Respond.seeOther(
                 ctx,
                 "/requests",
-                "%s lies on mat %s from %s."
+                "%s lies on mat %s from %s. %s"
                         .formatted(
                                 history.sowing().title(),
                                 placement.get().mat().name(),
-                                DayWords.day(placement.get().spot().from())));
+                                DayWords.day(placement.get().spot().from()),
+                                light.words())
+                        .strip());
     }
 
     private void refuse(Context ctx) {

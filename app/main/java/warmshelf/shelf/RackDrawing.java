@@ -40,7 +40,7 @@ final class RackDrawing {
             shelves.add(picture);
             top = picture.boardY() + BOARD;
         }
-        return new RackPicture(rack.name(), width + 2 * UPRIGHT, top + FEET, shelves);
+        return new RackPicture(rack.id(), rack.name(), width + 2 * UPRIGHT, top + FEET, shelves);
     }
 
     private ShelfPicture shelf(Shelf shelf, int top) {

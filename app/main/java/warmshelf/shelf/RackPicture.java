@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
  * One rack on one day, as one sees it standing there. Sizes are CSS pixels: text is drawn at its reading size, and a rack
  * too wide for a screen is scrolled, not shrunk.
  */
-public record RackPicture(String name, int width, int height, List<ShelfPicture> shelves) {
+public record RackPicture(UUID id, String name, int width, int height, List<ShelfPicture> shelves) {
 
     /**
      * A level between the uprights.

@@ -103,6 +103,7 @@ final class WeeksDrawing {
         return new Bar(
                 stay.stayId(),
                 new Quarters(stay.firstQuarter(), stay.quarters()),
+                !stay.to().isAfter(today),
                 stay.isFixedOn(today) ? null : stay.from(),
                 box,
                 stay.kind(),

@@ -44,6 +44,7 @@ public record WeeksPicture(
     /**
      * A stay.
      *
+     * @param over whether it has ended, so that it stays as it was
      * @param movableFrom the first day, where it can be another one; null: something lies there already
      * @param begun it began before the first day shown
      * @param words everything in full, for those who hear the page
@@ -51,6 +52,7 @@ public record WeeksPicture(
     public record Bar(
             UUID stayId,
             Quarters quarters,
+            boolean over,
             @Nullable LocalDate movableFrom,
             Box box,
             String kind,

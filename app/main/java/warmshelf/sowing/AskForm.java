@@ -56,6 +56,7 @@ final class AskForm {
                 reader.wholeNumber("plants", "Plants wanted", 1, MOST_PLANTS),
                 method,
                 reader.text("heat").equals("warm"),
+                underLight(),
                 container(method),
                 cellsInATray(),
                 seedsPerCell(method),
@@ -137,6 +138,13 @@ final class AskForm {
     private Method method() {
         String word = reader.choice("method", "The method", List.of(Method.CELLS.word(), Method.BAG.word()));
         return reader.problems().containsKey("method") ? Method.CELLS : Method.named(word);
+    }
+
+    /** Nothing chosen asks for no place under the lights. */
+    private boolean underLight() {
+        return !reader.text("after").isEmpty()
+                && reader.choice("after", "After the heat", List.of("light", "home"))
+                        .equals("light");
     }
 
     private Container container(Method method) {
@@ -222,6 +230,7 @@ final class AskForm {
             int plants,
             Method method,
             boolean warm,
+            boolean underLight,
             Container container,
             int cellsInATray,
             int seedsPerCell,

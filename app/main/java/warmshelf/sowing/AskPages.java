@@ -35,6 +35,9 @@ public final class AskPages implements Pages {
     private static final List<Choice> HEATS = List.of(
             new Choice("warm", "Warm: on one of the group’s mats"),
             new Choice("room", "Not warm: at room temperature"));
+    private static final List<Choice> AFTERS = List.of(
+            new Choice("light", "Under the group’s lights, as long as there is room"),
+            new Choice("home", "Home with me"));
     private static final List<Choice> CONTAINERS = List.of(
             new Choice("half-tray", "Half a tray"),
             new Choice("tray", "A whole tray"),
@@ -81,6 +84,7 @@ public final class AskPages implements Pages {
         Map<String, List<String>> typed = new HashMap<>(ctx.queryParamMap());
         typed.putIfAbsent("method", List.of("cells"));
         typed.putIfAbsent("heat", List.of("warm"));
+        typed.putIfAbsent("after", List.of("light"));
         typed.putIfAbsent("container", List.of("half-tray"));
         typed.putIfAbsent("where", List.of("outdoors"));
         typed.putIfAbsent("cellsInATray", List.of("72"));
@@ -180,6 +184,7 @@ public final class AskPages implements Pages {
                         .toList());
         model.put("methods", METHODS);
         model.put("heats", HEATS);
+        model.put("afters", AFTERS);
         model.put("containers", CONTAINERS);
         model.put("wheres", WHERES);
         model.put("risks", RISKS);

@@ -218,6 +218,7 @@ public final class AskPlanner {
                         wish.daysAt().applyAsInt(plan.celsius()),
                         wish.quarters(),
                         wish.band(),
+                        plan.ask().underLight(),
                         "",
                         1));
     }

@@ -38,6 +38,17 @@ public record History(
                 .orElse(null);
     }
 
+    /** The place under a light that waits for what is still on the heat, or not sown; null: none does. */
+    public @Nullable Stay lightBooked(LocalDate day) {
+        Progress progress = progress();
+        return progress.moved() > 0 || progress.stage().compareTo(SowingStage.UNDER_LIGHT) >= 0
+                ? null
+                : stays.stream()
+                        .filter(stay -> !stay.isOnMat() && stay.to().isAfter(day))
+                        .findFirst()
+                        .orElse(null);
+    }
+
     /** The temperature its dates are reckoned at. */
     public double celsius(SowingPlanner planner) {
         return setPointC == null ? planner.reckonedC(sowing.crop(), sowing.warm()) : setPointC;

@@ -38,6 +38,11 @@ public record Sowing(
     /** Whose sowing it is, and where their garden lies. */
     public record Grower(UUID memberId, String name, String country, String postcode) {}
 
+    /** What it takes under a light: what was sown in a bag lies in half a tray of cells from then on. */
+    public int quartersUnderLight() {
+        return Math.max(2, container.quarters());
+    }
+
     /** For example 'Pepper, sweet and mild hot · Lantern Row'. */
     public String title() {
         return variety.isEmpty() ? crop.name() : crop.name() + " · " + variety;

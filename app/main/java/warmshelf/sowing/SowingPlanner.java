@@ -1,6 +1,7 @@
 package warmshelf.sowing;
 
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -13,6 +14,7 @@ import warmshelf.crop.TemperatureResponse;
 import warmshelf.timeline.FrostDates;
 import warmshelf.timeline.PlantingOut;
 import warmshelf.timeline.Seen;
+import warmshelf.timeline.Step;
 import warmshelf.timeline.Timeline;
 import warmshelf.timeline.TimelineQuestion;
 
@@ -22,6 +24,9 @@ public final class SowingPlanner {
     public static final int USUAL_MAT_C = 26;
     /** What a sowing without bottom heat is reckoned at: a lived-in room, common practice. */
     public static final int ROOM_C = 20;
+
+    /** How long a place under a light is asked for where the timeline says nothing of hardening off. */
+    private static final int USUAL_LIGHT_DAYS = 42;
 
     private final CropCatalogue crops;
     private final GrowerFrost frost;
@@ -72,6 +77,22 @@ public final class SowingPlanner {
         // A search for space asks for the same few temperatures again and again.
         Map<Integer, Integer> known = new HashMap<>();
         return celsius -> known.computeIfAbsent(celsius, degrees -> warmDays(asking, degrees, today, otherwise));
+    }
+
+    /** Days under a light, from coming off the heat until hardening off begins. */
+    public int lightDays(Asking asking, LocalDate today) {
+        int celsius = reckonedC(asking.crop(), asking.warm());
+        return timeline(asking, celsius, today, Seen.nothing())
+                .flatMap(SowingPlanner::lightDays)
+                .filter(days -> days > 0)
+                .orElse(USUAL_LIGHT_DAYS);
+    }
+
+    private static Optional<Integer> lightDays(Timeline timeline) {
+        return timeline.step(Step.SOW)
+                .flatMap(sow -> timeline.step(Step.HARDEN_OFF)
+                        .map(harden ->
+                                (int) ChronoUnit.DAYS.between(sow.ideal(), harden.ideal()) - timeline.warmDays()));
     }
 
     private int warmDays(Asking asking, int celsius, LocalDate today, int otherwise) {

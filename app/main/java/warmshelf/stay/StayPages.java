@@ -68,7 +68,11 @@ public final class StayPages implements Pages {
         }
         MoveOutlook outlook = reader.outlook(stay, wish.get(), Visitor.of(ctx).today());
         if (Respond.wantsJson(ctx)) {
-            ctx.json(json(stay, outlook, Visitor.of(ctx).units()));
+            ctx.json(json(
+                    stay,
+                    outlook,
+                    Visitor.of(ctx).units(),
+                    booked(stay, outlook).isPresent()));
         } else {
             ctx.render("stay/move.peb", comparison(ctx, stay, form, outlook, null));
         }
@@ -83,7 +87,7 @@ public final class StayPages implements Pages {
         Respond.again(ctx, "stay/show.peb", model(ctx, stay, form.reader(), new FormReader(Map.of())));
     }
 
-    private static Map<String, Object> json(LyingStay stay, MoveOutlook outlook, Units units) {
+    private static Map<String, Object> json(LyingStay stay, MoveOutlook outlook, Units units, boolean lightFollows) {
         return Map.of(
                 "fits", outlook.fits(),
                 "same", outlook.same(),
@@ -97,11 +101,12 @@ public final class StayPages implements Pages {
                                 units),
                 "then",
                         words(
-                                outlook.place().whereWith(outlook.spot().slot()),
-                                outlook.spot().from(),
-                                outlook.spot().to(),
-                                outlook.celsius(),
-                                units),
+                                        outlook.place().whereWith(outlook.spot().slot()),
+                                        outlook.spot().from(),
+                                        outlook.spot().to(),
+                                        outlook.celsius(),
+                                        units)
+                                + (lightFollows ? "; its place under the light follows where that room is free" : ""),
                 "clashes", outlook.clashes());
     }
 
@@ -282,6 +287,7 @@ public final class StayPages implements Pages {
         model.put("stay", stay.stay());
         model.put("begun", stay.isBegunBy(today));
         model.put("outlook", outlook);
+        model.put("booked", booked(stay, outlook).orElse(null));
         model.put("conflict", conflict);
         model.put("spot", spot);
         model.put("groups", reader.choices(stay, today));
@@ -291,6 +297,12 @@ public final class StayPages implements Pages {
                 steps(stay, spot, outlook.spot().from(), today, form.reader().text("back")));
         model.put("back", form.back().orElse(""));
         return model;
+    }
+
+    /** The place under a light that was booked for another last day on the mat than it would have. */
+    private Optional<Stay> booked(LyingStay stay, MoveOutlook outlook) {
+        return lying.bookedAfter(stay)
+                .filter(booked -> !booked.from().equals(outlook.spot().to()));
     }
 
     /** Moves by a day or a week as links: the address, and the words. */

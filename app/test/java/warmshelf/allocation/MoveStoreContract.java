@@ -234,6 +234,7 @@ abstract class MoveStoreContract extends StoreContract {
                                 10,
                                 2,
                                 WARM,
+                                false,
                                 "",
                                 1)));
 

@@ -186,6 +186,7 @@ final class BenchSowings {
                 WARM_DAYS,
                 intent.container().quarters(),
                 band,
+                false,
                 "",
                 1);
     }

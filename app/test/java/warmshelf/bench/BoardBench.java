@@ -11,7 +11,10 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import warmshelf.testing.Browser;
 
-/** Measures the boards of a group with 60 mats and some 600 stays: what one person waits for, and what a page weighs. */
+/**
+ * Measures the boards and the counter of a group with 60 mats and some 600 stays: what one person waits for, and what a page
+ * weighs.
+ */
 public final class BoardBench {
     private static final int WARM_UP = 40;
     private static final int MEASURED = 31;
@@ -48,6 +51,13 @@ public final class BoardBench {
         }
         line(server, "A stay's page", stay.group(1), group.coordinatorSession());
         line(server, "What a move would come to", stay.group(1) + "/move", group.coordinatorSession());
+        Matcher request = Pattern.compile("\"(/requests/[0-9a-f-]{36})\"")
+                .matcher(coordinator.get("/requests").body());
+        if (!request.find()) {
+            throw new IllegalStateException("nobody waits for a place");
+        }
+        line(server, "The counter: a request", request.group(1), group.coordinatorSession());
+        line(server, "All requests with offers", "/requests", group.coordinatorSession());
     }
 
     private static void line(BenchProcess server, String what, String path, String session) throws IOException {

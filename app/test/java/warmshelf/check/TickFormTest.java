@@ -56,7 +56,8 @@ class TickFormTest {
                         Problem.MOULD,
                         "two mouldy",
                         null,
-                        null));
+                        null,
+                        false));
     }
 
     @Test

@@ -1,7 +1,9 @@
 package warmshelf.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static warmshelf.db.generated.Tables.PLACE;
 import static warmshelf.db.generated.Tables.SEASON_PLAN;
+import static warmshelf.db.generated.Tables.SITE;
 import static warmshelf.db.generated.Tables.SPACE_REQUEST;
 import static warmshelf.db.generated.Tables.STAY;
 
@@ -18,8 +20,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import warmshelf.allocation.ClashStore;
+import warmshelf.allocation.Slot;
+import warmshelf.allocation.Spot;
+import warmshelf.allocation.StayStore;
+import warmshelf.crop.CropCatalogue;
 import warmshelf.loop.Cellar;
 import warmshelf.testing.Answer;
+import warmshelf.testing.TestGroup;
 
 class PlanPagesTest {
     private Cellar cellar;
@@ -80,7 +88,7 @@ class PlanPagesTest {
         cellar.coordinator().post(plan + "/undoing");
 
         assertThat(cellar.coordinator().get(plan).text())
-                .contains("Undone: 1 wait for a place again. What has begun stays: Tom Okafor's");
+                .contains("Undone: 1 waits for a place again. What has begun stays: Tom Okafor's");
         assertThat(state(sown)).isEqualTo("placed");
         assertThat(state(other)).isEqualTo("waiting");
     }
@@ -270,6 +278,83 @@ class PlanPagesTest {
         assertThat(state(placed)).isEqualTo("placed");
     }
 
+    @Test
+    void what_asked_for_light_is_planned_published_and_ticked_with_it() {
+        String sowing = cellar.ask(withLight());
+        String plan = planned(Map.of("seconds", "5", "seed", "1", "withLight", "yes"));
+        assertThat(cellar.coordinator().get(plan).text())
+                .contains("; then under the light: Hall cellar · North rack · shelf 2, place 1, left half, until");
+
+        assertThat(publish(plan).status()).isEqualTo(303);
+
+        assertThat(stays()).isEqualTo(2);
+        assertThat(cellar.member().get("/sowings/" + sowing + "/entry").body())
+                .contains("to its booked place, Hall cellar · North rack · shelf 2 · light · place 1, left half");
+    }
+
+    @Test
+    void with_no_place_left_under_the_lights_nothing_is_put_on_the_heat_to_have_nowhere_to_go() {
+        cellar.ask(withLight());
+        fillTheLitShelf(cellar.ask(Cellar.peppers()));
+
+        String withLight = planned(Map.of("seconds", "5", "seed", "1", "withLight", "yes"));
+        String without = planned(Map.of("seconds", "5", "seed", "1"));
+
+        assertThat(cellar.coordinator().get(withLight).text())
+                .contains(
+                        "1 of 2 requests have a place",
+                        "There is room on a mat, but no lit place for it when it comes off the heat.");
+        assertThat(cellar.coordinator().get(without).text()).contains("2 of 2 requests have a place");
+    }
+
+    private void fillTheLitShelf(String sowing) {
+        StayStore stays = new StayStore(cellar.group().audit(), new ClashStore(CropCatalogue.bundled()));
+        sql().transaction(tx -> tx.dsl()
+                .select(PLACE.ID)
+                .from(PLACE)
+                .where(PLACE.KIND.eq("lit"))
+                .forEach(place -> stays.layUnderLight(
+                        tx.dsl(),
+                        UUID.fromString(sowing),
+                        new Spot(place.value1(), new Slot(1, 4), TestGroup.TODAY, TestGroup.TODAY.plusDays(90)),
+                        cellar.group().coordinator().id())));
+    }
+
+    @Test
+    void a_change_by_hand_takes_its_light_along() {
+        String sowing = cellar.ask(withLight());
+        String plan = planned(Map.of("seconds", "5", "seed", "1", "withLight", "yes"));
+        Map<String, String> there = new HashMap<>(typed(plan + "/requests/" + sowing));
+        there.put("place", "M1/2");
+        there.put("quarter", "3");
+
+        Answer changed = cellar.coordinator().post(plan + "/requests/" + sowing, there);
+
+        assertThat(changed.status()).as(changed.text()).isEqualTo(303);
+        assertThat(cellar.coordinator().get(plan).text())
+                .contains("mat M1, place 2, right half", "then under the light");
+    }
+
+    @Test
+    void what_overloads_a_circuit_already_is_told_before_a_run_begins() {
+        cellar.placeAsSuggested(cellar.ask(Cellar.peppers()));
+        cellar.ask(Cellar.peppers());
+        sql().update(SITE).set(SITE.CIRCUIT_AMPS, java.math.BigDecimal.ONE).execute();
+
+        Answer answer = cellar.coordinator().post("/plans", Map.of("seconds", "5", "seed", "1"));
+
+        assertThat(answer.status()).isEqualTo(409);
+        assertThat(answer.text())
+                .contains("What lies there already does not hold together, so nothing was planned.", "Hall cellar");
+        assertThat(sql().fetchCount(SEASON_PLAN)).isZero();
+    }
+
+    private static Map<String, String> withLight() {
+        Map<String, String> asked = new HashMap<>(Cellar.peppers());
+        asked.put("after", "light");
+        return asked;
+    }
+
     private String planned() {
         return planned(Map.of("seconds", "5", "seed", "1"));
     }
@@ -325,6 +410,7 @@ class PlanPagesTest {
                 .set(SEASON_PLAN.RUNNING, "season")
                 .set(SEASON_PLAN.SEED, 1L)
                 .set(SEASON_PLAN.SECONDS, 60)
+                .set(SEASON_PLAN.WITH_LIGHT, false)
                 .set(SEASON_PLAN.QUESTION_HASH, "none")
                 .set(SEASON_PLAN.ASKED_BY, cellar.group().coordinator().id())
                 .set(SEASON_PLAN.ASKED_AT, now)

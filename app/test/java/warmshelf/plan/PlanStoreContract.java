@@ -47,6 +47,7 @@ abstract class PlanStoreContract extends StoreContract {
                 new PlanQuestion(DAYS, List.of(), List.of(), List.of(), List.of(), List.of()),
                 Map.of(),
                 Map.of(),
+                Map.of(),
                 Map.of());
     }
 
@@ -170,6 +171,6 @@ abstract class PlanStoreContract extends StoreContract {
     }
 
     private Optional<UUID> begin() {
-        return plans.begin(question, List.of(), 5, 30, room.tom());
+        return plans.begin(question, List.of(), new PlanStore.Manner(5, 30, false), room.tom());
     }
 }

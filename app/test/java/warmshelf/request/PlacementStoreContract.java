@@ -50,7 +50,7 @@ abstract class PlacementStoreContract extends StoreContract {
     void a_placed_request_has_its_stay_and_its_state() {
         UUID sowing = waiting();
 
-        placements.place(sowing, spot(), 26, room.priya());
+        placements.place(sowing, spot(), 26, null, room.priya());
 
         assertThat(state(sowing)).isEqualTo(SpaceRequest.State.PLACED);
         assertThat(StayBookStore.ofSowing(database().sql(), sowing)).hasSize(1);
@@ -60,9 +60,9 @@ abstract class PlacementStoreContract extends StoreContract {
     void a_clash_leaves_the_request_waiting() {
         UUID first = waiting();
         UUID second = waiting();
-        placements.place(first, spot(), 26, room.priya());
+        placements.place(first, spot(), 26, null, room.priya());
 
-        assertThatThrownBy(() -> placements.place(second, spot(), 26, room.priya()))
+        assertThatThrownBy(() -> placements.place(second, spot(), 26, null, room.priya()))
                 .isInstanceOf(SpaceClash.class)
                 .hasMessageContaining("is taken by Tom Okafor's Lantern Row");
 
@@ -74,7 +74,7 @@ abstract class PlacementStoreContract extends StoreContract {
         UUID sowing = waiting();
         placements.refuse(sowing, "The mats are off.", room.priya());
 
-        assertThatThrownBy(() -> placements.place(sowing, spot(), 26, room.priya()))
+        assertThatThrownBy(() -> placements.place(sowing, spot(), 26, null, room.priya()))
                 .isInstanceOf(SpaceClash.class)
                 .hasMessage("This request is not waiting any more; someone else decided on it a moment ago.");
         assertThat(database().sql().fetchCount(QUARTER_DAY)).isZero();
@@ -83,13 +83,13 @@ abstract class PlacementStoreContract extends StoreContract {
     @Test
     void a_decision_taken_back_frees_the_place_and_lets_the_request_wait() {
         UUID sowing = waiting();
-        placements.place(sowing, spot(), 26, room.priya());
+        placements.place(sowing, spot(), 26, null, room.priya());
 
         placements.takeBack(sowing, room.priya());
 
         assertThat(state(sowing)).isEqualTo(SpaceRequest.State.WAITING);
         assertThat(database().sql().fetchCount(QUARTER_DAY)).isZero();
-        placements.place(sowing, spot(), 26, room.priya());
+        placements.place(sowing, spot(), 26, null, room.priya());
         assertThat(state(sowing)).isEqualTo(SpaceRequest.State.PLACED);
     }
 
@@ -103,7 +103,7 @@ abstract class PlacementStoreContract extends StoreContract {
                 Callable<Boolean> place = () -> {
                     together.await();
                     try {
-                        placements.place(sowing, spot(), 26, room.priya());
+                        placements.place(sowing, spot(), 26, null, room.priya());
                         return true;
                     } catch (SpaceClash withdrawnFirst) {
                         return false;
@@ -142,6 +142,7 @@ abstract class PlacementStoreContract extends StoreContract {
                                 14,
                                 2,
                                 new Band(24, 30),
+                                false,
                                 "",
                                 1)));
         return sowing;

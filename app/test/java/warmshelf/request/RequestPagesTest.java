@@ -134,6 +134,39 @@ class RequestPagesTest {
         assertThat(answer.text()).contains("Only a decision on seed that is not sown yet can be taken back.");
     }
 
+    @Test
+    void at_the_counter_the_light_after_the_heat_is_booked_as_well_and_a_decision_taken_back_frees_it() {
+        Map<String, String> asked = new HashMap<>(Cellar.peppers());
+        asked.put("after", "light");
+        String sowing = cellar.ask(asked);
+
+        cellar.placeAsSuggested(sowing);
+
+        assertThat(cellar.coordinator().get("/requests").text())
+                .contains("its place is under the light: Hall cellar · North rack · shelf 2 · place 1, left half.");
+        assertThat(lastingStays(sowing)).isEqualTo(2);
+        cellar.coordinator().post("/requests/" + sowing + "/return");
+        assertThat(lastingStays(sowing)).isZero();
+    }
+
+    @Test
+    void where_it_goes_after_the_heat_is_one_of_two() {
+        Map<String, String> asked = new HashMap<>(Cellar.peppers());
+        asked.put("after", "the attic");
+
+        Answer answer = cellar.member().post("/sowings", asked);
+
+        assertThat(answer.status()).isEqualTo(422);
+        assertThat(answer.text()).contains("After the heat was 'the attic'; accepted are: light, home.");
+    }
+
+    private int lastingStays(String sowing) {
+        return cellar.group()
+                .database()
+                .sql()
+                .fetchCount(STAY, STAY.SOWING_ID.eq(UUID.fromString(sowing)), STAY.FROM_DAY.lt(STAY.TO_DAY));
+    }
+
     private Map<String, String> placement() {
         String action = "/requests/" + waiting + "/placement";
         return Cellar.hiddenFields(

@@ -54,6 +54,26 @@ class WeeksPictureTest {
     }
 
     @Test
+    void what_has_ended_by_today_is_drawn_and_said_to_be_over() {
+        StayOnBoard stay = Stand.stay(1, 1, 4, MONDAY, MONDAY.plusDays(4));
+
+        assertThat(mat(picture(MONDAY.plusDays(4), stay))
+                        .rows()
+                        .get(0)
+                        .bars()
+                        .get(0)
+                        .over())
+                .isTrue();
+        assertThat(mat(picture(MONDAY.plusDays(3), stay))
+                        .rows()
+                        .get(0)
+                        .bars()
+                        .get(0)
+                        .over())
+                .isFalse();
+    }
+
+    @Test
     void a_place_gets_as_many_lanes_as_its_stays_need() {
         assertThat(row(Stand.stay(1, 1, 4, MONDAY, MONDAY.plusDays(7))).lanes()).isEqualTo(1);
         assertThat(row(Stand.stay(1, 3, 2, MONDAY, MONDAY.plusDays(7))).lanes()).isEqualTo(2);

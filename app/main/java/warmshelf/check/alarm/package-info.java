@@ -1,0 +1,2 @@
+/** Mats that were read too hot or too cold, and whom that concerns. */
+package warmshelf.check.alarm;

@@ -1,0 +1,369 @@
+package warmshelf.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static warmshelf.db.generated.Tables.QUARTER_DAY;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Set;
+import java.util.UUID;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CyclicBarrier;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import org.jooq.DSLContext;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import warmshelf.allocation.Band;
+import warmshelf.allocation.Slot;
+import warmshelf.allocation.SpaceClash;
+import warmshelf.allocation.SpaceRequest;
+import warmshelf.allocation.Spot;
+import warmshelf.allocation.Stay;
+import warmshelf.allocation.StayBookStore;
+import warmshelf.allocation.plan.DayRange;
+import warmshelf.allocation.plan.PlacedStay;
+import warmshelf.allocation.plan.Refused;
+import warmshelf.allocation.plan.Request;
+import warmshelf.allocation.plan.SeasonPlan;
+import warmshelf.allocation.plan.SetPointSpan;
+import warmshelf.frost.evidence.FrostSource;
+import warmshelf.sowing.EntryStep;
+import warmshelf.sowing.SowingStage;
+import warmshelf.sowing.SowingStores;
+import warmshelf.testing.GrowRoom;
+import warmshelf.testing.StoreContract;
+import warmshelf.testing.TestGroup;
+
+/** From a proposed plan to published stays and back; the plans are written by hand, so that each test says what lies where. */
+abstract class PublicationContract extends StoreContract {
+    private static final LocalDate TODAY = TestGroup.TODAY;
+    private static final LocalDate START = LocalDate.of(2027, 3, 10);
+    private static final Slot LEFT = new Slot(1, 2);
+    private static final Slot RIGHT = new Slot(3, 2);
+    private static final String LIT_SHELF = "Hall cellar · North rack · shelf 2";
+
+    private GrowRoom room;
+    private SowingStores stores;
+    private PlanStore plans;
+    private NoteStore notes;
+    private QuestionStore questions;
+    private PublishStore publications;
+    private UndoStore undoing;
+
+    @BeforeEach
+    void moveIn() {
+        room = new GrowRoom(database(), audit());
+        stores = SowingStores.over(database(), audit(), FrostSource.bundledOnly());
+        plans = new PlanStore(database(), audit());
+        notes = new NoteStore(database(), audit());
+        questions = new QuestionStore(stores, new RankStore(database(), audit()));
+        publications = new PublishStore(stores, plans, notes);
+        undoing = new UndoStore(stores, plans, notes);
+    }
+
+    @Test
+    void a_published_plan_lays_what_it_placed_books_the_light_after_it_and_tells_everyone() {
+        UUID placed = waiting(room.tomsPeppers(), true);
+        UUID refused = waiting(room.priyasTomatoes(), false);
+        UUID plan = proposed(Set.of(), true, List.of(on(placed, 1, LEFT)), refused);
+
+        assertThat(publish(plan)).isTrue();
+
+        List<Stay> stays = stays(placed);
+        assertThat(stays).extracting(Stay::kind).containsExactly("mat", "lit");
+        assertThat(stays.get(1).from()).isEqualTo(stays.get(0).to());
+        assertThat(stays.get(1).placeId()).isEqualTo(room.lit1());
+        assertThat(state(placed)).isEqualTo(SpaceRequest.State.PLACED);
+        assertThat(state(refused)).isEqualTo(SpaceRequest.State.WAITING);
+        assertThat(notes.ofMember(room.tom()).get(0).words())
+                .startsWith("Your Pepper, sweet and mild hot · Lantern Row lies on mat M1 from")
+                .contains("Then it goes under the light: " + LIT_SHELF + ", place 1, left half");
+        assertThat(notes.ofMember(room.priya()).get(0).words()).contains("Every mat is full.");
+        assertThat(notes.ofPlan(plan)).extracting(NoteStore.Told::member).containsExactly("Priya Nair", "Tom Okafor");
+    }
+
+    @Test
+    void whatever_does_not_fit_any_more_leaves_everything_unpublished() {
+        UUID first = waiting(room.tomsPeppers(), false);
+        UUID second = waiting(room.priyasTomatoes(), false);
+        UUID plan = proposed(Set.of(), false, List.of(on(first, 1, LEFT), on(second, 1, RIGHT)));
+        PlanDraft draft = draft(plan);
+        UUID other = room.tomsPeppers();
+        database()
+                .sql()
+                .transaction(tx ->
+                        stores.stays().layOnMat(tx.dsl(), other, spot(1, RIGHT), 26, new Band(24, 30), room.tom()));
+
+        assertThatThrownBy(() -> publications.publish(plan, 1, draft, room.priya()))
+                .isInstanceOf(SpaceClash.class)
+                .hasMessageContaining("Priya Nair's Tomato · Harbour Light: ")
+                .hasMessageContaining("is taken by Tom Okafor's Lantern Row");
+
+        assertThat(stays(first)).isEmpty();
+        assertThat(state(first)).isEqualTo(SpaceRequest.State.WAITING);
+        assertThat(plans.find(plan).orElseThrow().state()).isEqualTo(KeptPlan.State.PROPOSED);
+        assertThat(notes.ofMember(room.tom())).isEmpty();
+    }
+
+    @Test
+    void an_undone_publication_puts_back_what_it_moved_and_lets_the_rest_wait() {
+        UUID moved = published(room.tomsPeppers(), 1, LEFT);
+        Stay before = stays(moved).get(0);
+        UUID fresh = waiting(room.priyasTomatoes(), false);
+        UUID plan = proposed(Set.of(before.id()), false, List.of(on(moved, 2, RIGHT), on(fresh, 1, LEFT)));
+        publish(plan);
+        assertThat(stays(moved).get(0).placeId()).isEqualTo(room.m1Place2());
+
+        UndoStore.Undone undone = undoing.undo(plan, TODAY, room.priya()).orElseThrow();
+
+        assertThat(undone.restored()).isEqualTo(1);
+        assertThat(undone.waiting()).isEqualTo(1);
+        Stay back = stays(moved).get(0);
+        assertThat(List.of(back.placeId(), back.slot(), back.from(), back.to()))
+                .isEqualTo(List.of(before.placeId(), before.slot(), before.from(), before.to()));
+        assertThat(state(moved)).isEqualTo(SpaceRequest.State.PLACED);
+        assertThat(stays(fresh)).isEmpty();
+        assertThat(state(fresh)).isEqualTo(SpaceRequest.State.WAITING);
+        assertThat(notes.ofMember(room.tom()).get(0).words()).contains("lies where it lay before: Hall cellar");
+        assertThat(undoing.undo(plan, TODAY, room.priya())).isEmpty();
+    }
+
+    @Test
+    void what_lost_its_place_gets_it_back_by_an_undo_with_its_light() {
+        UUID first = waiting(room.tomsPeppers(), true);
+        publish(proposed(Set.of(), true, List.of(on(first, 1, LEFT))));
+        List<Stay> before = stays(first);
+        UUID plan = proposed(Set.of(before.get(0).id()), true, List.of(), first);
+        publish(plan);
+        assertThat(stays(first)).isEmpty();
+        assertThat(database().sql().fetchCount(QUARTER_DAY)).isZero();
+
+        assertThat(undoing.undo(plan, TODAY, room.priya())).isPresent();
+
+        assertThat(stays(first))
+                .extracting(Stay::placeId, Stay::from, Stay::to)
+                .containsExactlyElementsOf(before.stream()
+                        .map(stay -> org.assertj.core.groups.Tuple.tuple(stay.placeId(), stay.from(), stay.to()))
+                        .toList());
+    }
+
+    @Test
+    void room_that_somebody_took_meanwhile_is_not_taken_from_them_by_an_undo() {
+        UUID moved = published(room.tomsPeppers(), 1, LEFT);
+        UUID plan = proposed(Set.of(stays(moved).get(0).id()), false, List.of(on(moved, 2, RIGHT)));
+        publish(plan);
+        UUID counter = published(room.priyasTomatoes(), 1, LEFT);
+
+        UndoStore.Undone undone = undoing.undo(plan, TODAY, room.priya()).orElseThrow();
+
+        assertThat(undone.restored()).isZero();
+        assertThat(undone.waiting()).isEqualTo(1);
+        assertThat(stays(moved)).isEmpty();
+        assertThat(state(moved)).isEqualTo(SpaceRequest.State.WAITING);
+        assertThat(stays(counter)).hasSize(1);
+    }
+
+    @Test
+    void what_has_begun_stays_and_is_named() {
+        UUID begun = waiting(room.tomsPeppers(), false);
+        UUID other = waiting(room.priyasTomatoes(), false);
+        UUID plan = proposed(Set.of(), false, List.of(on(begun, 1, LEFT), on(other, 2, LEFT)));
+        publish(plan);
+        sow(begun);
+
+        UndoStore.Undone undone = undoing.undo(plan, TODAY, room.priya()).orElseThrow();
+
+        assertThat(undone.begun()).containsExactly("Tom Okafor's Pepper, sweet and mild hot · Lantern Row");
+        assertThat(stays(begun)).hasSize(1);
+        assertThat(stays(other)).isEmpty();
+    }
+
+    @Test
+    void a_place_given_by_hand_after_the_publication_is_not_taken_back() {
+        UUID sowing = waiting(room.tomsPeppers(), false);
+        UUID plan = proposed(Set.of(), false, List.of(on(sowing, 1, LEFT)));
+        publish(plan);
+        database().sql().transaction(tx -> {
+            stores.stays().end(tx.dsl(), stays(sowing).get(0), START, room.priya());
+            stores.stays().layOnMat(tx.dsl(), sowing, spot(2, LEFT), 26, new Band(24, 30), room.priya());
+        });
+
+        assertThat(undoing.undo(plan, TODAY, room.priya())).isEmpty();
+        assertThat(stays(sowing)).hasSize(1);
+    }
+
+    @Test
+    void a_plan_published_and_space_given_away_at_once_never_share_a_quarter() throws Exception {
+        ExecutorService both = Executors.newFixedThreadPool(2);
+        try {
+            for (int round = 0; round < 25; round++) {
+                UUID planned = waiting(room.tomsPeppers(), false);
+                UUID counter = room.priyasTomatoes();
+                UUID plan = proposed(Set.of(), false, List.of(on(planned, 1, LEFT)));
+                PlanDraft draft = draft(plan);
+                CyclicBarrier together = new CyclicBarrier(2);
+                Callable<Boolean> publish = () -> {
+                    together.await();
+                    return won(() -> publications.publish(plan, 1, draft, room.priya()));
+                };
+                Callable<Boolean> place = () -> {
+                    together.await();
+                    return won(() -> database()
+                            .sql()
+                            .transaction(tx -> stores.stays()
+                                    .layOnMat(tx.dsl(), counter, spot(1, LEFT), 26, new Band(24, 30), room.tom())));
+                };
+
+                int winners = 0;
+                for (Future<Boolean> done : both.invokeAll(List.of(publish, place))) {
+                    winners += done.get() ? 1 : 0;
+                }
+
+                assertThat(winners).isEqualTo(1);
+                assertThat(stays(planned).size() + stays(counter).size()).isEqualTo(1);
+                assertThat(state(planned) == SpaceRequest.State.PLACED)
+                        .isEqualTo(stays(planned).size() == 1);
+                free(planned);
+                free(counter);
+            }
+        } finally {
+            both.shutdownNow();
+        }
+    }
+
+    private static boolean won(Runnable write) {
+        try {
+            write.run();
+            return true;
+        } catch (SpaceClash otherFirst) {
+            return false;
+        }
+    }
+
+    private void free(UUID sowing) {
+        database()
+                .sql()
+                .transaction(tx ->
+                        stays(sowing).forEach(stay -> stores.stays().end(tx.dsl(), stay, stay.from(), room.priya())));
+    }
+
+    private void sow(UUID sowing) {
+        database().sql().transaction(tx -> {
+            stores.entries()
+                    .add(
+                            tx.dsl(),
+                            new warmshelf.sowing.Entry(
+                                    UUID.randomUUID(),
+                                    sowing,
+                                    EntryStep.SOWN,
+                                    TODAY,
+                                    audit().now(),
+                                    null,
+                                    null,
+                                    null,
+                                    false,
+                                    null,
+                                    "",
+                                    null,
+                                    room.tom(),
+                                    ""));
+            stores.sowings().moveTo(tx.dsl(), sowing, SowingStage.SOWN);
+        });
+    }
+
+    private UUID waiting(UUID sowing, boolean underLight) {
+        database()
+                .sql()
+                .transaction(tx -> stores.requests()
+                        .add(
+                                tx.dsl(),
+                                new SpaceRequest(
+                                        sowing,
+                                        SpaceRequest.State.WAITING,
+                                        START.minusDays(5),
+                                        START,
+                                        START.plusDays(5),
+                                        14,
+                                        2,
+                                        new Band(24, 30),
+                                        underLight,
+                                        "",
+                                        1)));
+        return sowing;
+    }
+
+    /** A request that an earlier plan placed on M1. */
+    private UUID published(UUID sowing, int place, Slot slot) {
+        waiting(sowing, false);
+        assertThat(publish(proposed(Set.of(), false, List.of(on(sowing, place, slot)))))
+                .isTrue();
+        return sowing;
+    }
+
+    private static PlacedStay on(UUID sowing, int place, Slot slot) {
+        return new PlacedStay(sowing.toString(), "M1", place, slot, new DayRange(START, START.plusDays(1)), null);
+    }
+
+    /** A finished plan of those placements at 26 °C, each as long as it needs there and with the light it asked for. */
+    private UUID proposed(Set<UUID> freed, boolean withLight, List<PlacedStay> placements, UUID... refused) {
+        SeasonQuestion question = questions.question(freed, withLight, TODAY);
+        UUID plan = plans.begin(question, freed, new PlanStore.Manner(1, 5, withLight), room.priya())
+                .orElseThrow();
+        List<PlacedStay> placed =
+                placements.stream().map(stay -> whole(question, stay)).toList();
+        DayRange warm = new DayRange(
+                START,
+                placed.stream()
+                        .map(stay -> stay.days().to())
+                        .max(LocalDate::compareTo)
+                        .orElse(START.plusDays(1)));
+        List<Refused> no = List.of(refused).stream()
+                .map(id -> new Refused(id.toString(), "Every mat is full.", ""))
+                .toList();
+        plans.finish(
+                plan,
+                new Planner.Found(new SeasonPlan(placed, List.of(new SetPointSpan("M1", warm, 26)), no), 9, false),
+                1);
+        return plan;
+    }
+
+    private static PlacedStay whole(SeasonQuestion question, PlacedStay stay) {
+        Request wanted = java.util.Objects.requireNonNull(question.asked().get(stay.request()))
+                .wanted();
+        LocalDate to = START.plusDays(wanted.daysAt(26).orElseThrow());
+        PlacedStay.@Nullable LitStay light = wanted.light() == null
+                ? null
+                : new LightFit(question.question(), List.of())
+                        .after("M1", new DayRange(START, to), wanted.light())
+                        .orElseThrow();
+        return new PlacedStay(stay.request(), stay.mat(), stay.place(), stay.slot(), new DayRange(START, to), light);
+    }
+
+    private PlanDraft draft(UUID plan) {
+        KeptPlan kept = plans.find(plan).orElseThrow();
+        PlanDraft draft = PlanDraft.of(questions.question(kept.freed(), kept.withLight(), TODAY), kept.plan());
+        assertThat(draft.problems()).isEmpty();
+        return draft;
+    }
+
+    private boolean publish(UUID plan) {
+        return publications.publish(plan, 1, draft(plan), room.priya());
+    }
+
+    private Spot spot(int place, Slot slot) {
+        return new Spot(place == 1 ? room.m1Place1() : room.m1Place2(), slot, START, START.plusDays(3));
+    }
+
+    private List<Stay> stays(UUID sowing) {
+        DSLContext sql = database().sql();
+        return StayBookStore.ofSowing(sql, sowing);
+    }
+
+    private SpaceRequest.State state(UUID sowing) {
+        return stores.requests().find(sowing).orElseThrow().state();
+    }
+}

@@ -1,0 +1,10 @@
+package warmshelf.plan;
+
+import warmshelf.testing.TestDatabase;
+
+class PublicationPostgresTest extends PublicationContract {
+    @Override
+    protected TestDatabase open() {
+        return TestDatabase.postgres();
+    }
+}
