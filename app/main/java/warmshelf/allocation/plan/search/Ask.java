@@ -27,4 +27,9 @@ record Ask(
     int size() {
         return ways.length == 0 ? 0 : quarters * ways[0].days();
     }
+
+    /** The same with no freedom left: one way, from one day. */
+    Ask only(Way way, int from) {
+        return new Ask(index, quarters, new Way[] {way}, from, ideal, from, member, rank, light);
+    }
 }

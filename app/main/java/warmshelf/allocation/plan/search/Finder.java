@@ -19,6 +19,7 @@ final class Finder {
         static final Taste NEAR = new Taste(1, 0.02, 0.02, 0.001, 0.01, 0);
     }
 
+    private static final int ANY = -1;
     private static final int[][] MASKS = {{}, {1, 2, 4, 8}, {3, 12}, {}, {15}};
     private static final int[][] BREAKAGE = breakage();
 
@@ -29,6 +30,7 @@ final class Finder {
     private double bestCost;
     private @Nullable Spot best;
     private long work;
+    private int onlyPlace = ANY;
     private final boolean anyCurrent;
 
     Finder(Layout layout, Random random) {
@@ -60,6 +62,16 @@ final class Finder {
         for (int i = 0; i < howMany; i++) {
             look(ask, mats[i], taste);
         }
+        return best;
+    }
+
+    /** The best spot at one place of a mat. */
+    @Nullable
+    Spot find(Ask ask, Taste taste, int mat, int place) {
+        start();
+        onlyPlace = place;
+        look(ask, mat, taste);
+        onlyPlace = ANY;
         return best;
     }
 
@@ -107,7 +119,7 @@ final class Finder {
         }
         work += ground.places[mat];
         for (int place = 0; place < ground.places[mat]; place++) {
-            int busy = layout.occupancy.busy(mat, place, from, to);
+            int busy = onlyPlace == ANY || onlyPlace == place ? layout.occupancy.busy(mat, place, from, to) : 15;
             if (busy == 15 || busy != 0 && ask.quarters() == 4) {
                 continue;
             }

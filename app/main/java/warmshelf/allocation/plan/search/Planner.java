@@ -13,23 +13,13 @@ import warmshelf.allocation.plan.PlanChecker;
 import warmshelf.allocation.plan.PlanQuestion;
 import warmshelf.allocation.plan.Refused;
 import warmshelf.allocation.plan.SeasonPlan;
+import warmshelf.allocation.plan.solver.SolverProcess;
 
 /**
  * Plans a season. The same question, seed and seconds give the same plan on every machine: seconds are turned into an amount
  * of work, and the clock only stops what a slow or busy machine cannot finish in that time ({@link Outcome#cutShort}).
  */
 public final class Planner {
-    /** Looks at a place per second allotted; about half of what an old laptop does, so that the clock seldom decides. */
-    private static final long WORK_A_SECOND = 12_000_000;
-
-    /** More than this for each request has not been seen to help. */
-    private static final long MOST_WORK_A_REQUEST = 1_000_000;
-
-    private static final double SHARE_BEFORE_PROOF = 0.2;
-    private static final double PROOF_SHARE = 0.1;
-    private static final int STEPS_BETWEEN_LOOKS = 64;
-    private static final int BOUND_STEPS = 40;
-
     /** How to plan. */
     public enum Manner {
         SEARCH,
@@ -71,11 +61,29 @@ public final class Planner {
             long seed,
             Consumer<Progress> listener,
             BooleanSupplier cancelled) {
-        FixedStays.check(question);
-        return new Planner(question).run(manner, seconds, seed, listener, cancelled);
+        return plan(question, manner, seconds, seed, listener, cancelled, SolverProcess::start);
     }
 
-    private Outcome run(Manner manner, int seconds, long seed, Consumer<Progress> listener, BooleanSupplier cancelled) {
+    /** The same with a solver of one's own. */
+    static Outcome plan(
+            PlanQuestion question,
+            Manner manner,
+            int seconds,
+            long seed,
+            Consumer<Progress> listener,
+            BooleanSupplier cancelled,
+            Supplier<SolverProcess> solver) {
+        FixedStays.check(question);
+        return new Planner(question).run(manner, seconds, seed, listener, cancelled, solver);
+    }
+
+    private Outcome run(
+            Manner manner,
+            int seconds,
+            long seed,
+            Consumer<Progress> listener,
+            BooleanSupplier cancelled,
+            Supplier<SolverProcess> solver) {
         Layout layout = baseline(manner);
         CapacityBound bound = new CapacityBound(new Layout(ground), possible);
         if (manner != Manner.SEARCH) {
@@ -83,10 +91,12 @@ public final class Planner {
             placedBySearch = layout.placed();
             return outcome(layout, bound, bound.bound(), false);
         }
-        try (Prover prover = new Prover(possible, (int) seed)) {
-            boolean cutShort = search(layout, bound, prover, seconds, seed, listener, cancelled);
-            int placedAtMost = Math.min(bound.bound(), prover.bound(layout.placed()));
-            return outcome(layout, bound, placedAtMost, cutShort);
+        try (Prover prover = new Prover(possible, (int) seed, solver)) {
+            Improvement improvement =
+                    new Improvement(layout, possible, bound, prover, seconds, seed, this::elapsed, listener, cancelled);
+            boolean cutShort = improvement.run(score -> optimal(score, improvement.placedAtMost()));
+            placedBySearch = improvement.placedBySearch();
+            return outcome(layout, bound, improvement.placedAtMost(), cutShort);
         }
     }
 
@@ -101,57 +111,6 @@ public final class Planner {
         Baselines.greedy(greedy);
         boolean greedyIsBetter = manner == Manner.GREEDY || greedy.score().compareTo(firstCome.score()) >= 0;
         return greedyIsBetter ? greedy : firstCome;
-    }
-
-    private boolean search(
-            Layout layout,
-            CapacityBound bound,
-            Prover prover,
-            int seconds,
-            long seed,
-            Consumer<Progress> listener,
-            BooleanSupplier cancelled) {
-        Search search = new Search(layout, possible, seed);
-        long budget = Math.min(seconds * WORK_A_SECOND, ground.asks.size() * MOST_WORK_A_REQUEST);
-        int worthwhile = bound.worthwhileSteps();
-        int boundSteps = 0;
-        boolean stopped = false;
-        while (!stopped && search.canGoOn() && search.work() < budget) {
-            double share = (double) search.work() / budget;
-            for (int i = 0; i < STEPS_BETWEEN_LOOKS; i++) {
-                search.step(share);
-            }
-            if (boundSteps < worthwhile) {
-                bound.improve(BOUND_STEPS, search.bestScore().placed());
-                boundSteps += BOUND_STEPS;
-            }
-            if (share >= SHARE_BEFORE_PROOF && !prover.isStarted()) {
-                prover.start(ground, search.best(), seconds - elapsed(), PROOF_SHARE * seconds);
-            }
-            int placed = search.bestScore().placed();
-            int placedAtMost = Math.min(bound.bound(), prover.bound(placed));
-            listener.accept(new Progress(placed, placedAtMost, elapsed(), share, () -> soFar(search.best())));
-            stopped = cancelled.getAsBoolean() || elapsed() >= seconds;
-        }
-        search.returnToBest();
-        Polish.of(layout, cancelled);
-        bound.improve(worthwhile - boundSteps, layout.placed());
-        boolean proofCutShort = prover.await(seconds - elapsed(), layout.placed(), cancelled);
-        placedBySearch = layout.placed();
-        prover.improve(layout);
-        return stopped || proofCutShort;
-    }
-
-    /** A plan in the middle of the search, whose refusals have not been looked into. */
-    private SeasonPlan soFar(Spot[] best) {
-        Layout layout = new Layout(ground);
-        layout.restore(best);
-        List<Refused> refused = ground.asks.stream()
-                .filter(ask -> layout.spot(ask.index()) == null)
-                .map(ask ->
-                        new Refused(question.requests().get(ask.index()).id(), "No place was found for it so far.", ""))
-                .toList();
-        return new SeasonPlan(Plans.placed(layout), SetPointRuns.spans(layout), refused);
     }
 
     private Outcome outcome(Layout layout, CapacityBound bound, int placedAtMost, boolean cutShort) {

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Random;
 import java.util.function.BooleanSupplier;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.plan.solver.IntegerProgram;
 import warmshelf.allocation.plan.solver.SolverProcess;
@@ -15,18 +16,30 @@ import warmshelf.allocation.plan.solver.SolverProcess;
  */
 final class Prover implements AutoCloseable {
     private static final double SLACK = 1e-6;
-    private static final long LARGEST = 1_000_000;
-    private static final long LOOK_AGAIN_MS = 20;
+    /** With more factors than this it has not been seen to find anything within a minute. */
+    private static final long LARGEST = 20_000;
 
     private final boolean[] possible;
     private final int seed;
+    private final Supplier<SolverProcess> starter;
     private boolean started;
     private @Nullable SolverProcess process;
     private List<RoomProgram.Stay> stays = List.of();
+    private double proven = Double.MAX_VALUE;
+    private boolean settled;
+    private int @Nullable [] plan;
 
-    Prover(boolean[] possible, int seed) {
+    Prover(boolean[] possible, int seed, Supplier<SolverProcess> starter) {
         this.possible = possible;
+        this.starter = starter;
         this.seed = Math.floorMod(seed, 1_000_000);
+    }
+
+    /** Starts the solver's process, so that it is ready when the first question comes. */
+    void open() {
+        if (process == null) {
+            process = starter.get();
+        }
     }
 
     boolean isStarted() {
@@ -36,7 +49,9 @@ final class Prover implements AutoCloseable {
     /** Starts the solver from a known plan; {@code work} is counted by the solver itself, without a clock. */
     void start(Ground ground, @Nullable Spot[] known, double seconds, double work) {
         started = true;
+        open();
         if (largest(ground) > LARGEST) {
+            settled = true;
             return;
         }
         Layout layout = new Layout(ground);
@@ -44,8 +59,10 @@ final class Prover implements AutoCloseable {
         RoomProgram room = new RoomProgram(layout, possible);
         IntegerProgram program = room.build();
         stays = room.stays();
-        if (!stays.isEmpty()) {
-            process = SolverProcess.start(program, seconds, work, seed);
+        if (process == null || stays.isEmpty()) {
+            settled = true;
+        } else {
+            process.ask(program, seconds, work, seed);
         }
     }
 
@@ -60,54 +77,44 @@ final class Prover implements AutoCloseable {
         return factors;
     }
 
+    /** The solver itself, for other questions, once this one is answered. */
+    @Nullable
+    SolverProcess process() {
+        return process;
+    }
+
     /** No plan places more than this. A figure below what a checked plan places would be the solver's fault: not heard. */
     int bound(int placed) {
-        double bound = process == null ? Double.MAX_VALUE : process.bound().orElse(Double.MAX_VALUE);
-        int whole = (int) Math.floor(Math.min(bound, Integer.MAX_VALUE - 1) + SLACK);
+        if (process != null && !settled) {
+            proven = Math.min(proven, process.bound().orElse(Double.MAX_VALUE));
+        }
+        int whole = (int) Math.floor(Math.min(proven, Integer.MAX_VALUE - 1) + SLACK);
         return whole < placed ? Integer.MAX_VALUE : whole;
     }
 
     /** Waits until the solver has done its work; true when it was stopped before. */
     boolean await(double seconds, int placed, BooleanSupplier cancelled) {
-        long end = System.nanoTime() + (long) (seconds * 1e9);
-        while (process != null && process.isRunning() && bound(placed) > placed) {
-            if (cancelled.getAsBoolean() || System.nanoTime() > end) {
-                return true;
-            }
-            try {
-                Thread.sleep(LOOK_AGAIN_MS);
-            } catch (InterruptedException interrupted) {
-                Thread.currentThread().interrupt();
-                return true;
-            }
+        if (process == null || settled) {
+            return false;
         }
-        return false;
+        long end = System.nanoTime() + (long) (seconds * 1e9);
+        boolean answered = process.await(() -> cancelled.getAsBoolean() || System.nanoTime() > end);
+        bound(placed);
+        plan = process.plan().orElse(null);
+        settled = true;
+        return !answered;
     }
 
     /** Lays the solver's plan down as far as the exact rules allow and keeps it if the exact score is better. */
     void improve(Layout layout) {
-        int[] values = process == null ? null : process.plan().orElse(null);
-        if (values == null) {
+        if (plan == null) {
             return;
         }
         Layout other = new Layout(layout.ground);
         Finder finder = new Finder(other, new Random(0));
-        for (RoomProgram.Stay stay : wanted(values)) {
+        for (RoomProgram.Stay stay : wanted(plan)) {
             Ask ask = layout.ground.asks.get(stay.ask());
-            lay(
-                    other,
-                    finder,
-                    ask,
-                    new Ask(
-                            ask.index(),
-                            ask.quarters(),
-                            new Way[] {stay.way()},
-                            stay.from(),
-                            ask.ideal(),
-                            stay.from(),
-                            ask.member(),
-                            ask.rank(),
-                            ask.light()));
+            lay(other, finder, ask, ask.only(stay.way(), stay.from()));
         }
         for (Ask ask : layout.ground.asks) {
             if (other.spot(ask.index()) == null && possible[ask.index()]) {

@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.StringTokenizer;
 
 /**
- * Whole numbers to be chosen so that a weighted sum is greatest while other weighted sums stay at or below their limits.
- * Written and read as lines of numbers, one a number or row.
+ * Whole numbers to be chosen so that a weighted sum is greatest while other weighted sums stay at or below their limits, and
+ * while stretches of days that share a room never take more of it than there is. Written and read as lines of numbers.
  */
 public final class IntegerProgram {
     /** A whole number from 0 to {@code most}; {@code hint} is its value in a plan already known. */
@@ -18,8 +18,16 @@ public final class IntegerProgram {
     /** The sum of factor times number is at most {@code limit}; exactly so when {@code equal}. */
     record Row(boolean equal, long limit, int[] numbers, int[] factors) {}
 
+    /** So many days from the day in the number {@code first}, one of {@code firsts}; there when {@code present} is 1. */
+    record Stretch(int first, int present, int days, int[] firsts) {}
+
+    /** On no day do the stretches there take more than {@code capacity} together. */
+    record Room(int capacity, int[] stretches, int[] sizes) {}
+
     private final List<Number> numbers = new ArrayList<>();
     private final List<Row> rows = new ArrayList<>();
+    private final List<Stretch> stretches = new ArrayList<>();
+    private final List<Room> rooms = new ArrayList<>();
 
     /** Adds a number and says its index. */
     public int number(int most, int weight, int hint) {
@@ -33,6 +41,27 @@ public final class IntegerProgram {
 
     public void exactly(long value, Sum sum) {
         add(true, value, sum);
+    }
+
+    /** Adds a stretch of days and says its index among the stretches. */
+    public int stretch(int first, int present, int days, List<Integer> firsts) {
+        stretches.add(new Stretch(first, present, days, ints(firsts)));
+        return stretches.size() - 1;
+    }
+
+    /** Adds a room; the sum is over stretches, its factors are their sizes. */
+    public void room(int capacity, Sum sizes) {
+        if (!sizes.numbers.isEmpty()) {
+            rooms.add(new Room(capacity, ints(sizes.numbers), ints(sizes.factors)));
+        }
+    }
+
+    List<Stretch> stretches() {
+        return stretches;
+    }
+
+    List<Room> rooms() {
+        return rooms;
     }
 
     List<Number> numbers() {
@@ -54,24 +83,38 @@ public final class IntegerProgram {
     }
 
     void write(PrintStream out) {
-        out.println(numbers.size() + " " + rows.size());
+        out.println(numbers.size() + " " + rows.size() + " " + stretches.size() + " " + rooms.size());
         numbers.forEach(number -> out.println(number.most() + " " + number.weight() + " " + number.hint()));
-        for (Row row : rows) {
+        rows.forEach(
+                row -> out.println((row.equal() ? 1 : 0) + " " + row.limit() + pairs(row.numbers(), row.factors())));
+        for (Stretch stretch : stretches) {
             StringBuilder line = new StringBuilder();
-            line.append(row.equal() ? 1 : 0).append(' ').append(row.limit());
-            for (int i = 0; i < row.numbers().length; i++) {
-                line.append(' ').append(row.numbers()[i]).append(' ').append(row.factors()[i]);
+            line.append(stretch.first()).append(' ').append(stretch.present());
+            line.append(' ').append(stretch.days());
+            for (int first : stretch.firsts()) {
+                line.append(' ').append(first);
             }
             out.println(line);
         }
+        rooms.forEach(room -> out.println(room.capacity() + pairs(room.stretches(), room.sizes())));
         out.flush();
+    }
+
+    private static String pairs(int[] numbers, int[] factors) {
+        StringBuilder line = new StringBuilder();
+        for (int i = 0; i < numbers.length; i++) {
+            line.append(' ').append(numbers[i]).append(' ').append(factors[i]);
+        }
+        return line.toString();
     }
 
     static IntegerProgram read(BufferedReader in) throws IOException {
         IntegerProgram program = new IntegerProgram();
         StringTokenizer head = new StringTokenizer(line(in));
-        int numbers = Integer.parseInt(head.nextToken());
-        int rows = Integer.parseInt(head.nextToken());
+        int numbers = next(head);
+        int rows = next(head);
+        int stretches = next(head);
+        int rooms = next(head);
         for (int i = 0; i < numbers; i++) {
             StringTokenizer words = new StringTokenizer(line(in));
             program.number(next(words), next(words), next(words));
@@ -79,14 +122,32 @@ public final class IntegerProgram {
         for (int i = 0; i < rows; i++) {
             StringTokenizer words = new StringTokenizer(line(in));
             boolean equal = next(words) == 1;
-            long limit = Long.parseLong(words.nextToken());
-            Sum sum = new Sum();
+            program.add(equal, Long.parseLong(words.nextToken()), sum(words));
+        }
+        for (int i = 0; i < stretches; i++) {
+            StringTokenizer words = new StringTokenizer(line(in));
+            List<Integer> firsts = new ArrayList<>();
+            int first = next(words);
+            int present = next(words);
+            int days = next(words);
             while (words.hasMoreTokens()) {
-                sum.add(next(words), next(words));
+                firsts.add(next(words));
             }
-            program.add(equal, limit, sum);
+            program.stretch(first, present, days, firsts);
+        }
+        for (int i = 0; i < rooms; i++) {
+            StringTokenizer words = new StringTokenizer(line(in));
+            program.room(next(words), sum(words));
         }
         return program;
+    }
+
+    private static Sum sum(StringTokenizer words) {
+        Sum sum = new Sum();
+        while (words.hasMoreTokens()) {
+            sum.add(next(words), next(words));
+        }
+        return sum;
     }
 
     private static int next(StringTokenizer words) {

@@ -3,17 +3,14 @@ package warmshelf.allocation.plan.solver;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.PrintStream;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.StringTokenizer;
 import java.util.concurrent.TimeUnit;
-import java.util.stream.Stream;
+import java.util.function.BooleanSupplier;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -21,38 +18,37 @@ import org.jspecify.annotations.Nullable;
  * further bound and no further plan. Its native library lies in a folder of its own that goes when it goes.
  */
 public final class SolverProcess implements AutoCloseable {
+    private static final long LOOK_AGAIN_MS = 20;
+
     private final @Nullable Process process;
     private final @Nullable Path folder;
     private @Nullable Thread listener;
     private double bound = Double.POSITIVE_INFINITY;
     private int @Nullable [] plan;
+    private boolean asked;
 
     private SolverProcess(@Nullable Process process, @Nullable Path folder) {
         this.process = process;
         this.folder = folder;
     }
 
-    /**
-     * Starts the solver.
-     *
-     * @param seconds by the clock
-     * @param work in the solver's own deterministic units
-     */
-    public static SolverProcess start(IntegerProgram program, double seconds, double work, int seed) {
-        List<String> child = List.of(
-                SolverChild.class.getName(), Double.toString(seconds), Double.toString(work), Integer.toString(seed));
-        return start(program, child);
+    /** Starts the solver, which then waits to be asked. */
+    public static SolverProcess start() {
+        return start(List.of(SolverChild.class.getName()));
     }
 
     /** Starts any class as the child, with its arguments. */
-    static SolverProcess start(IntegerProgram program, List<String> classAndArguments) {
+    public static SolverProcess start(List<String> classAndArguments) {
         @Nullable Path folder = null;
         try {
-            folder = Files.createTempDirectory("warmshelf-solver");
+            folder = SolverFolders.create();
             Path java = Path.of(System.getProperty("java.home"), "bin", "java");
             ProcessBuilder builder = new ProcessBuilder(
                     java.toString(),
                     "-Xmx1g",
+                    // quick to start rather than quick in the long run: the work is done in the native library
+                    "-XX:TieredStopAtLevel=1",
+                    "-XX:+UseSerialGC",
                     "-Djava.io.tmpdir=" + folder,
                     "-XX:ErrorFile=" + folder.resolve("crash.log"),
                     "-classpath",
@@ -60,13 +56,30 @@ public final class SolverProcess implements AutoCloseable {
             builder.command().addAll(classAndArguments);
             builder.redirectError(ProcessBuilder.Redirect.DISCARD);
             SolverProcess started = new SolverProcess(builder.start(), folder);
-            started.inBackground(() -> started.send(program));
             started.listener = started.inBackground(started::listen);
             return started;
         } catch (IOException noChild) {
-            delete(folder);
+            SolverFolders.delete(folder);
             return new SolverProcess(null, null);
         }
+    }
+
+    /**
+     * Asks a question; what was found for the one before is forgotten. Only when that one is answered.
+     *
+     * @param seconds by the clock
+     * @param work in the solver's own deterministic units
+     */
+    public void ask(IntegerProgram program, double seconds, double work, int seed) {
+        if (isRunning()) {
+            throw new IllegalStateException("the solver has not answered yet");
+        }
+        synchronized (this) {
+            bound = Double.POSITIVE_INFINITY;
+            plan = null;
+            asked = true;
+        }
+        inBackground(() -> send(program, seconds + " " + work + " " + seed));
     }
 
     /** No plan is worth more than this, as far as is known; infinite while nothing is. */
@@ -79,9 +92,31 @@ public final class SolverProcess implements AutoCloseable {
         return Optional.ofNullable(plan);
     }
 
-    public boolean isRunning() {
+    /** Whether an answer is still to be expected. */
+    public synchronized boolean isRunning() {
         // as long as it is listened to: what it said last may still be on the way
+        return asked && isAlive();
+    }
+
+    /** Whether it can be asked at all. */
+    public boolean isAlive() {
         return listener != null && listener.isAlive();
+    }
+
+    /** Waits for the answer; false when {@code enough} said so before. */
+    public boolean await(BooleanSupplier enough) {
+        while (isRunning()) {
+            if (enough.getAsBoolean()) {
+                return false;
+            }
+            try {
+                Thread.sleep(LOOK_AGAIN_MS);
+            } catch (InterruptedException interrupted) {
+                Thread.currentThread().interrupt();
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Ends it, whatever it is doing, and cleans up. */
@@ -95,15 +130,7 @@ public final class SolverProcess implements AutoCloseable {
                 Thread.currentThread().interrupt();
             }
         }
-        delete(folder);
-    }
-
-    /** Waits until it has ended by itself and all it said has been heard. */
-    void awaitEnd() throws InterruptedException {
-        if (process != null && listener != null) {
-            process.waitFor();
-            listener.join();
-        }
+        SolverFolders.delete(folder);
     }
 
     private Thread inBackground(Runnable task) {
@@ -113,12 +140,12 @@ public final class SolverProcess implements AutoCloseable {
         return thread;
     }
 
-    private void send(IntegerProgram program) {
+    private void send(IntegerProgram program, String limits) {
         if (process != null) {
             // a child that died meanwhile makes the stream remember an error, which is of no concern
-            try (PrintStream out = new PrintStream(process.getOutputStream(), false, StandardCharsets.UTF_8)) {
-                program.write(out);
-            }
+            PrintStream out = new PrintStream(process.getOutputStream(), false, StandardCharsets.UTF_8);
+            out.println(limits);
+            program.write(out);
         }
     }
 
@@ -146,18 +173,8 @@ public final class SolverProcess implements AutoCloseable {
                 values[i] = Integer.parseInt(words.nextToken());
             }
             plan = values;
-        }
-    }
-
-    private static void delete(@Nullable Path folder) {
-        if (folder == null) {
-            return;
-        }
-        try (Stream<Path> files = Files.walk(folder)) {
-            files.sorted(Comparator.reverseOrder())
-                    .forEach(path -> path.toFile().delete());
-        } catch (IOException | UncheckedIOException gone) {
-            // a temporary folder that cannot be read is left to the operating system
+        } else if (line.equals("done")) {
+            asked = false;
         }
     }
 }

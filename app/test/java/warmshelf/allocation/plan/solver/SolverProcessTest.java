@@ -23,8 +23,9 @@ class SolverProcessTest {
         program.atMost(8, weight);
         long before = folders();
 
-        try (SolverProcess solver = SolverProcess.start(program, 60, 60, 1)) {
-            solver.awaitEnd();
+        try (SolverProcess solver = SolverProcess.start()) {
+            solver.ask(program, 60, 60, 1);
+            assertThat(solver.await(() -> false)).isTrue();
 
             // worth 3, 4 and 5 at weights 5, 4 and 3: the last two weigh 7 and are worth 9
             assertThat(solver.plan()).hasValue(new int[] {0, 1, 1});
@@ -35,8 +36,9 @@ class SolverProcessTest {
 
     @Test
     void a_child_that_dies_costs_only_what_it_had_not_said() throws Exception {
-        try (SolverProcess solver = SolverProcess.start(new IntegerProgram(), List.of(DyingChild.class.getName()))) {
-            solver.awaitEnd();
+        try (SolverProcess solver = SolverProcess.start(List.of(DyingChild.class.getName()))) {
+            solver.ask(new IntegerProgram(), 60, 60, 1);
+            solver.await(() -> false);
 
             assertThat(solver.bound()).hasValue(12.5);
             assertThat(solver.plan()).hasValue(new int[] {1, 0});
@@ -45,8 +47,9 @@ class SolverProcessTest {
 
     @Test
     void a_child_that_is_not_there_says_nothing() throws Exception {
-        try (SolverProcess solver = SolverProcess.start(new IntegerProgram(), List.of("warmshelf.NoSuchClass"))) {
-            solver.awaitEnd();
+        try (SolverProcess solver = SolverProcess.start(List.of("warmshelf.NoSuchClass"))) {
+            solver.ask(new IntegerProgram(), 60, 60, 1);
+            solver.await(() -> false);
 
             assertThat(solver.bound()).isEmpty();
             assertThat(solver.plan()).isEmpty();
