@@ -33,6 +33,11 @@ public record Subject(
         return timeline == null ? Optional.empty() : timeline.step(step);
     }
 
+    /** Whether giving it up is offered: none of it shows, and by now nearly all should. */
+    public boolean mayBeGivenUp() {
+        return moreToCome.isPresent() && progress.sprouted() == 0 && progress.up() == 0;
+    }
+
     /** Days since it was sown; the day of sowing is day 0. Before sowing 0 too. */
     public int dayCount(LocalDate today) {
         LocalDate sown = progress.seen().sown();

@@ -67,6 +67,25 @@ class TodayPagesTest {
     }
 
     @Test
+    void late_seed_says_the_chance_that_more_comes_and_offers_to_be_given_up() {
+        String sowing = sownBag();
+        advance(8);
+        assertThat(cellar.member().get("/today").text()).doesNotContain("Give it up:");
+
+        advance(30);
+        cellar.tick(sowing, Map.of("step", "look", "sprouted", "0"));
+        advance(1);
+        Answer today = cellar.member().get("/today");
+
+        assertThat(today.text()).contains("The chance that any more comes is about");
+        assertThat(today.body()).contains("/sowings/" + sowing + "/entry?step=gave-up");
+        assertThat(cellar.member()
+                        .get("/sowings/" + sowing + "/entry?step=gave-up")
+                        .body())
+                .containsPattern("value=\"gave-up\"[^>]*(selected|checked)");
+    }
+
+    @Test
     void a_sowing_of_a_crop_that_is_not_listed_any_more_is_still_looked_at() {
         String sowing = sownBag();
         advance(7);
