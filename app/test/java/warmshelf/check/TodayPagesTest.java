@@ -72,7 +72,7 @@ class TodayPagesTest {
         advance(8);
         assertThat(cellar.member().get("/today").text()).doesNotContain("Give it up:");
 
-        advance(30);
+        advance(15);
         cellar.tick(sowing, Map.of("step", "look", "sprouted", "0"));
         advance(1);
         Answer today = cellar.member().get("/today");
