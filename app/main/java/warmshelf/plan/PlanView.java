@@ -76,7 +76,7 @@ public record PlanView(List<Member> members, List<MatDays> mats, List<String> cl
         String where = PlanWords.where(stay);
         @Nullable String before = before(asked.freed());
         boolean same = asked.freed() != null
-                && (stay.light() == null) == (asked.freedLight() == null)
+                && keepsLight(asked.freedLight(), stay.light())
                 && before != null
                 && before.endsWith("mat %s · place %d, %s, %s"
                         .formatted(
@@ -88,6 +88,21 @@ public record PlanView(List<Member> members, List<MatDays> mats, List<String> cl
         int shift =
                 (int) (stay.days().from().toEpochDay() - asked.request().ideal().toEpochDay());
         return new Line(asked.wanted().id(), asked.sowing().title(), what, where, shift, before, "", "");
+    }
+
+    /** What publication does not move is not said to move here, and the other way round. */
+    private static boolean keepsLight(@Nullable Stay freed, PlacedStay.@Nullable LitStay planned) {
+        if (freed == null || planned == null) {
+            return freed == null && planned == null;
+        }
+        return freed.where()
+                        .equals("%s · light · place %d, %s"
+                                .formatted(
+                                        planned.shelf(),
+                                        planned.place(),
+                                        planned.slot().words()))
+                && freed.from().equals(planned.days().from())
+                && freed.to().equals(planned.days().to());
     }
 
     private static Line waitingLine(SeasonQuestion question, Asked asked, @Nullable Refused no) {

@@ -321,6 +321,28 @@ class PlanPagesTest {
     }
 
     @Test
+    void what_is_planned_where_it_lies_already_keeps_its_place_and_its_light() {
+        cellar.ask(withLight());
+        publish(planned(Map.of("seconds", "5", "seed", "1", "withLight", "yes")));
+        String stay = cellar.group()
+                .database()
+                .sql()
+                .select(STAY.ID)
+                .from(STAY)
+                .join(PLACE)
+                .on(PLACE.ID.eq(STAY.PLACE_ID))
+                .where(PLACE.KIND.eq("mat"))
+                .fetchSingle(STAY.ID)
+                .toString();
+
+        String again = planned(Map.of("seconds", "5", "seed", "1", "withLight", "yes", "free", stay));
+
+        assertThat(cellar.coordinator().get(again).text()).contains("keeps its place: mat M1");
+        publish(again);
+        assertThat(sql().fetchCount(STAY)).as("nothing was laid anew").isEqualTo(2);
+    }
+
+    @Test
     void a_change_by_hand_takes_its_light_along() {
         String sowing = cellar.ask(withLight());
         String plan = planned(Map.of("seconds", "5", "seed", "1", "withLight", "yes"));
