@@ -32,8 +32,27 @@
     }
   }
 
+  /** An item says its id and title once, for the wire's sake; the scripts ask for them in many places. */
+  function name(item) {
+    item.dataset.sowing = item.id.slice("s-".length);
+    item.dataset.title = item.querySelector(".round__name a").textContent;
+  }
+
   function enhance(within) {
+    if (within.matches("li.round__item")) name(within);
+    within.querySelectorAll("li.round__item").forEach(name);
     within.querySelectorAll(".round__count").forEach(stepper);
+    within.querySelectorAll(".round__how").forEach((how) => how.setAttribute("aria-expanded", "false"));
+  }
+
+  /** Shows what to do at the check itself, or folds it away again. */
+  function tellHow(how) {
+    const isTold = how.getAttribute("aria-expanded") === "true";
+    how.setAttribute("aria-expanded", String(!isTold));
+    if (isTold) return how.parentElement.nextElementSibling.remove();
+    const told = element("div", "round__told");
+    told.append(...document.querySelector(how.hash).cloneNode(true).childNodes);
+    return how.parentElement.after(told);
   }
 
   // ---- a whole shelf
@@ -159,5 +178,5 @@
     }
   }
 
-  self.roundWalk = { enhance, nextOpen };
+  self.roundWalk = { enhance, nextOpen, tellHow };
 })();
