@@ -222,6 +222,8 @@
       // the page shows it already
       if (each.state === "sent" && each.member === me && Date.parse(each.sentAt) <= Date.parse(round.dataset.made)) await kept.forget(each.id);
     }
+    await redraw();
+    self.roundRest.begin(redraw);
     await send();
   }
 

@@ -138,6 +138,7 @@
   }
 
   function view(one) {
+    if (one) self.roundRest.all();
     if (one && !bar) makeBar();
     round.classList.toggle("round--one", one);
     if (bar) bar.hidden = !one;
@@ -147,6 +148,7 @@
 
   /** Leads to the next thing to do after the one that is in use, going round to the start. */
   function nextOpen() {
+    self.roundRest.all();
     const all = items();
     const from = round.classList.contains("round--one") ? now : all.findIndex((item) => item.contains(document.activeElement));
     for (let ahead = 1; ahead <= all.length; ahead++) {
@@ -160,10 +162,13 @@
     return document.getElementById("round-status").scrollIntoView({ block: "center" });
   }
 
-  enhance(round);
-  round.querySelectorAll(".round__list").forEach((list) => {
+  function enhanceList(list) {
+    enhance(list);
     if (!isOneFromServer) offerShelf(list);
-  });
+  }
+
+  round.querySelectorAll(".round__list").forEach(enhanceList);
+  self.roundRest.unfolded = enhanceList;
   if (!isOneFromServer && items().length > 0) {
     viewLink.addEventListener("click", (event) => {
       event.preventDefault();
