@@ -37,7 +37,7 @@ self.addEventListener("sync", (event) => {
 });
 
 async function sendAll() {
-  const waiting = (await self.roundKept.all()).filter((tick) => tick.state === "waiting");
+  const waiting = (await self.roundKept.all()).filter(self.roundKept.waits);
   const ends = [];
   for (const member of new Set(waiting.map((tick) => tick.member))) ends.push(await self.roundSend(member));
   new BroadcastChannel("warmshelf-round").postMessage("sent");

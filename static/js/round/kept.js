@@ -83,6 +83,9 @@
   };
 
   kept.lasting = true;
+
+  /** Whether something of a tick has still to be sent: itself, or the photo that goes after it. */
+  kept.waits = (tick) => tick.state === "waiting" || (tick.state === "sent" && Boolean(tick.photo));
   kept.useMemory = () => Object.assign(kept, inMemory, { lasting: false });
   self.roundKept = kept;
 })();

@@ -21,17 +21,17 @@
     }
   }
 
-  async function post(member, ticks) {
+  async function post(address, body) {
     const stop = new AbortController();
     const timer = setTimeout(() => stop.abort(), PATIENCE_MS);
     try {
-      const reply = await fetch("/round/entries", {
+      const reply = await fetch(address, {
         method: "POST",
         credentials: "same-origin",
         redirect: "error",
         signal: stop.signal,
         headers: { "Content-Type": "application/json", Accept: "application/json" },
-        body: JSON.stringify({ sentAt: new Date().toISOString(), member, entries: ticks.map((tick) => tick.body) }),
+        body: JSON.stringify(body),
       });
       const json = (reply.headers.get("Content-Type") ?? "").startsWith("application/json");
       return { status: reply.status, said: json ? await reply.json() : null };
@@ -61,7 +61,8 @@
     let end = "sent";
     for (let at = 0; at < waiting.length; ) {
       const ticks = waiting.slice(at, at + many);
-      const { status, said } = await post(member, ticks);
+      const entries = ticks.map((tick) => tick.body);
+      const { status, said } = await post("/round/entries", { sentAt: new Date().toISOString(), member, entries });
       if (status === 200 && Array.isArray(said?.entries)) {
         for (const answer of said.entries) await note(answer, said.at);
         at += ticks.length;
@@ -80,13 +81,33 @@
     return end;
   }
 
-  /** Sends a member's waiting ticks: 'sent', 'sign-in', 'other-member', 'no-signal' or 'trouble'. */
+  function base64(bytes) {
+    const all = new Uint8Array(bytes);
+    let text = "";
+    for (let at = 0; at < all.length; at += 8192) text += String.fromCharCode(...all.subarray(at, at + 8192));
+    return btoa(text);
+  }
+
+  /** Sends the photos of ticks that are stored, one by one; a photo is forgotten only once the server has it or never will. */
+  async function sendPhotos(member) {
+    for (const tick of await of(member, (each) => each.state === "sent" && each.photo)) {
+      const { id, jpeg } = tick.photo;
+      const { status, said } = await post("/round/photos", { id, entry: tick.id, member, jpeg: base64(jpeg) });
+      if (status === 200 && said?.kept) await kept.change(tick.id, { photo: null });
+      else if (UNREADABLE.includes(status)) await kept.change(tick.id, { photo: null, sentence: said?.error ?? "The photo could not be read." });
+      else return verdict(status, said);
+    }
+    return "sent";
+  }
+
+  const of = async (member, which) =>
+    (await kept.all()).filter((tick) => tick.member === member && which(tick)).sort((one, other) => one.at - other.at);
+
+  /** Sends what waits of a member's: 'sent', 'sign-in', 'other-member', 'no-signal' or 'trouble'. */
   self.roundSend = (member) =>
     alone(async () => {
-      const waiting = (await kept.all())
-        .filter((tick) => tick.state === "waiting" && tick.member === member)
-        .sort((one, other) => one.at - other.at);
-      return waiting.length === 0 ? "sent" : sendAll(member, waiting);
+      const end = await sendAll(member, await of(member, (tick) => tick.state === "waiting"));
+      return end === "sent" ? sendPhotos(member) : end;
     });
 
   self.roundAlone = alone;

@@ -29,8 +29,11 @@
 
   function heading(tick) {
     if (tick.state === "refused") return "Not taken";
-    return tick.state === "sent" ? "Sent" : roundKept.lasting ? "Kept on this phone" : "On its way";
+    if (tick.state === "sent") return tick.photo ? "Sent, its photo waits" : "Sent";
+    return roundKept.lasting ? "Kept on this phone" : "On its way";
   }
+
+  const looks = (tick) => tick.state + tick.sentence + Boolean(tick.photo);
 
   /** A mat that is off is said at once, also without signal. */
   function warning(tick, item) {
@@ -43,7 +46,7 @@
   function line(tick, item) {
     const made = element(item ? "div" : "li", "round__kept round__kept--" + tick.state);
     made.dataset.tick = tick.id;
-    made.dataset.is = tick.state + tick.sentence;
+    made.dataset.is = looks(tick);
     made.tabIndex = -1;
     const words = element("p");
     words.append(element("strong", "", heading(tick)), `: ${item ? "" : tick.title + ", "}${tick.words}, ${hour(tick.body.seenAt)}.`);
@@ -69,14 +72,14 @@
   function worthShowing(ticks) {
     const takenBack = new Set(ticks.filter((tick) => tick.body.step === "undone" && tick.state !== "refused").map((tick) => tick.body.supersedes));
     return ticks.filter(
-      (tick) => !takenBack.has(tick.id) && (tick.state !== "sent" || isLater(tick.sentAt, round.dataset.made)),
+      (tick) => !takenBack.has(tick.id) && (tick.state !== "sent" || roundKept.waits(tick) || isLater(tick.sentAt, round.dataset.made)),
     );
   }
 
   function draw(tick) {
     const item = itemOf(tick);
     const old = round.querySelector(`[data-tick="${tick.id}"]`);
-    if (old && old.dataset.is === tick.state + tick.sentence && (item ?? elsewhere).contains(old)) return;
+    if (old && old.dataset.is === looks(tick) && (item ?? elsewhere).contains(old)) return;
     const made = line(tick, item);
     const focused = old?.contains(document.activeElement);
     // Whoever has stepped on to one of the buttons stays on it, or the next key would press another.
@@ -130,9 +133,9 @@
   /** Says how it stands: how many wait, why, and what else there is to know. */
   function tell(all, end) {
     const mine = all.filter((tick) => tick.member === round.dataset.member);
-    const waiting = mine.filter((tick) => tick.state === "waiting").length;
+    const waiting = mine.filter(roundKept.waits).length;
     const refused = mine.filter((tick) => tick.state === "refused").length;
-    const others = all.filter((tick) => tick.member !== round.dataset.member && tick.state !== "sent");
+    const others = all.filter((tick) => tick.member !== round.dataset.member && (tick.state === "refused" || roundKept.waits(tick)));
     const parts = [];
     if (!roundKept.lasting) parts.push("This browser keeps nothing (a private window?): leave this page open until all is sent.");
     if (!(waiting && end === "sign-in")) parts.push(sentence(waiting, end) + ".");

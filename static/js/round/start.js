@@ -90,7 +90,7 @@
 
   async function send() {
     await opened;
-    const before = (await kept.all()).filter((each) => each.state === "waiting" && each.member === me);
+    const before = (await kept.all()).filter((each) => kept.waits(each) && each.member === me);
     if (before.length && end !== "no-signal" && end !== "sign-in") end = "sending";
     await redraw();
     end = await self.roundSend(me);
@@ -125,10 +125,32 @@
     }
   }
 
+  /** The photo chosen in a form, made small; the one that waited already where a tick is changed. */
+  async function photoOf(form) {
+    const file = form.elements.photo?.files[0];
+    if (file) return { id: uuid(), jpeg: await self.roundPhoto(file) };
+    const before = form.dataset.replaces && (await kept.all()).find((each) => each.id === form.dataset.replaces);
+    return before?.photo ?? null;
+  }
+
+  async function makeTick(form, pressed) {
+    const made = read(form, pressed);
+    const photo = await photoOf(form);
+    return photo ? { ...made, photo, words: made.words + ", with a photo" } : made;
+  }
+
   /** Keeps some ticks, shows them, and sends them if it can. */
   async function keep(pairs) {
     for (const [form, pressed] of pairs) {
-      const made = read(form, pressed);
+      let made;
+      try {
+        made = await makeTick(form, pressed);
+      } catch {
+        // nothing is lost: the form stays as it is, and says why
+        form.querySelector("[data-wrong]").hidden = false;
+        form.elements.photo.focus();
+        return;
+      }
       await store(made, form.dataset.replaces);
       delete form.dataset.replaces;
       if (form.classList.contains("round__extra")) form.remove();
@@ -161,7 +183,10 @@
       if (!each) return;
       const item = itemOf(each) ?? { dataset: each.body.mat ? { mat: each.subject, title: each.title } : { sowing: each.subject, title: each.title } };
       if (each.state === "waiting") await kept.forget(id);
-      else await store(tick(item, { step: "undone", supersedes: id }, "taken back: " + each.words));
+      else {
+        await kept.change(id, { photo: null });
+        await store(tick(item, { step: "undone", supersedes: id }, "taken back: " + each.words));
+      }
       delete item.dataset.made;
     });
     await redraw();
@@ -220,7 +245,7 @@
     await opened;
     for (const each of await kept.all()) {
       // the page shows it already
-      if (each.state === "sent" && each.member === me && Date.parse(each.sentAt) <= Date.parse(round.dataset.made)) await kept.forget(each.id);
+      if (each.state === "sent" && !each.photo && each.member === me && Date.parse(each.sentAt) <= Date.parse(round.dataset.made)) await kept.forget(each.id);
     }
     await redraw();
     self.roundRest.begin(redraw);
@@ -248,7 +273,7 @@
   addEventListener("online", send);
   document.addEventListener("visibilitychange", () => document.visibilityState === "visible" && send());
   setInterval(async () => {
-    if (document.visibilityState === "visible" && (await kept.all()).some((each) => each.state === "waiting" && each.member === me)) send();
+    if (document.visibilityState === "visible" && (await kept.all()).some((each) => kept.waits(each) && each.member === me)) send();
   }, RETRY_MS);
   begin();
   startWorker();

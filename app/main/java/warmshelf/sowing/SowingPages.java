@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.SpaceRequest;
 import warmshelf.allocation.Stay;
 import warmshelf.crop.CropCatalogue;
+import warmshelf.photo.PhotoStore;
 import warmshelf.timeline.Timeline;
 import warmshelf.timeline.TimelineStep;
 import warmshelf.web.Aside;
@@ -27,12 +28,14 @@ public final class SowingPages implements Pages {
     private final CropCatalogue crops;
     private final SowingPlanner planner;
     private final HistoryStore histories;
+    private final PhotoStore photos;
     private final Aside aside;
 
-    SowingPages(CropCatalogue crops, SowingPlanner planner, HistoryStore histories, Aside aside) {
+    SowingPages(CropCatalogue crops, SowingPlanner planner, HistoryStore histories, PhotoStore photos, Aside aside) {
         this.crops = crops;
         this.planner = planner;
         this.histories = histories;
+        this.photos = photos;
         this.aside = aside;
     }
 
@@ -82,6 +85,11 @@ public final class SowingPages implements Pages {
         model.put("history", history);
         model.put("sowing", sowing);
         model.put("progress", history.progress());
+        model.put("photos", photos.ofSowing(sowing.id()));
+        model.put(
+                "mayTakeOut",
+                visitor.coordinator()
+                        || visitor.memberId().equals(sowing.grower().memberId()));
         model.put("stay", history.stayOn(visitor.today()));
         model.put("mayWithdraw", mayWithdraw(visitor, sowing));
         Optional<Timeline> timeline = timeline(history, visitor.today());

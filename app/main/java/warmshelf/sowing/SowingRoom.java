@@ -2,6 +2,8 @@ package warmshelf.sowing;
 
 import java.util.List;
 import warmshelf.frost.garden.AcceptedRiskStore;
+import warmshelf.photo.PhotoPages;
+import warmshelf.photo.PhotoStore;
 import warmshelf.web.Aside;
 import warmshelf.web.Pages;
 
@@ -12,8 +14,10 @@ public final class SowingRoom {
     public static List<Pages> pages(SowingStores stores, Aside aside) {
         AskStore asks = new AskStore(stores.database(), stores.lots(), stores.sowings(), stores.requests());
         AcceptedRiskStore risks = new AcceptedRiskStore(stores.database(), stores.audit());
+        PhotoStore photos = new PhotoStore(stores.database(), stores.audit());
         return List.of(
                 new AskPages(stores.crops(), stores.planner(), stores.lots(), stores.space(), asks, risks),
-                new SowingPages(stores.crops(), stores.planner(), stores.histories(), aside));
+                new SowingPages(stores.crops(), stores.planner(), stores.histories(), photos, aside),
+                new PhotoPages(photos));
     }
 }

@@ -21,6 +21,7 @@ final class PhoneAppPages implements Pages {
             "js/round/rest.js",
             "js/round/show.js",
             "js/round/walk.js",
+            "js/round/photo.js",
             "js/round/start.js",
             "icons/warmshelf.svg",
             "icons/warmshelf-192.png");

@@ -2,16 +2,19 @@ package warmshelf.browser;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
+import static warmshelf.db.generated.Tables.PHOTO;
 
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.FilePayload;
 import com.microsoft.playwright.options.LoadState;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
+import warmshelf.photo.Pictures;
 
 /** The round in a cellar without signal. The server is stopped for it: an offline switch would not stop the worker. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
@@ -85,6 +88,66 @@ class RoundOfflineTest {
     /** Each making of the page has a number of its own. */
     private static String madeAs(Page page) {
         return page.locator("input[name=page]").first().inputValue();
+    }
+
+    @Test
+    void a_photo_taken_without_signal_is_made_small_kept_on_the_phone_and_sent_once_after_its_tick() {
+        try (PhoneRound round = PhoneRound.of(2);
+                BrowserContext phone = round.phone(chromium, round.tom())) {
+            Page page = opened(phone, round);
+            round.stop();
+            Locator tray = item(page, round, 1);
+            tray.locator("a.round__more").click();
+            tray.locator("textarea").fill("fluff at the rim");
+            tray.locator("input[type=file]")
+                    .setInputFiles(new FilePayload(
+                            "IMG_0001.jpg", "image/jpeg", Pictures.asFromCamera(Pictures.jpeg(3000, 2000), 6)));
+            tray.locator("form.round__extra button[type=submit]").click();
+            assertThat(tray).containsText("Kept on this phone: “fluff at the rim”, with a photo");
+
+            page.close();
+            Page again = phone.newPage();
+            again.navigate(round.address() + "/today");
+            assertThat(status(again)).containsText("1 kept on this phone, waiting for signal");
+            round.start();
+            again.reload();
+            assertThat(status(again)).containsText("All sent");
+            again.reload();
+
+            List<byte[]> kept = round.group()
+                    .database()
+                    .sql()
+                    .select(PHOTO.JPEG)
+                    .from(PHOTO)
+                    .fetch(PHOTO.JPEG);
+            assertThat(kept).hasSize(1);
+            assertThat(kept.get(0).length).isLessThanOrEqualTo(300 * 1024);
+            assertThat(Pictures.tellsMore(kept.get(0))).isFalse();
+            assertThat(round.looks()).isEqualTo(1);
+            again.navigate(round.address() + "/sowings/" + round.sowing(1));
+            assertThat(again.locator(".photos img")).hasCount(1);
+            // turned upright: 2000 by 3000, made 1280 long
+            assertThat(again.locator(".photos img")).hasAttribute("height", "1280");
+        }
+    }
+
+    @Test
+    void a_photo_that_cannot_be_read_is_said_at_once_and_the_rest_stays_as_typed() {
+        try (PhoneRound round = PhoneRound.of(1);
+                BrowserContext phone = round.phone(chromium, round.tom())) {
+            Page page = opened(phone, round);
+            Locator tray = item(page, round, 1);
+            tray.locator("a.round__more").click();
+            tray.locator("textarea").fill("fluff");
+            tray.locator("input[type=file]")
+                    .setInputFiles(new FilePayload("list.jpg", "image/jpeg", new byte[] {1, 2, 3}));
+
+            tray.locator("form.round__extra button[type=submit]").click();
+
+            assertThat(tray.locator("[data-wrong]")).isVisible();
+            assertThat(tray.locator("textarea")).hasValue("fluff");
+            assertThat(round.looks()).isZero();
+        }
     }
 
     @Test

@@ -1,0 +1,167 @@
+package warmshelf.photo;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import io.javalin.http.UploadedFile;
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import warmshelf.web.FormReader;
+import warmshelf.web.Pages;
+import warmshelf.web.Refusal;
+import warmshelf.web.Respond;
+import warmshelf.web.Role;
+import warmshelf.web.Visitor;
+
+/** Adding pictures, from a page or from a phone's store, showing them and taking them out. */
+public final class PhotoPages implements Pages {
+    private static final String ADDRESS = "/photos";
+    private static final String FROM_PHONE = "/round/photos";
+    private static final int MOST_SENT = 20_000_000;
+
+    private final PhotoStore photos;
+
+    public PhotoPages(PhotoStore photos) {
+        this.photos = photos;
+    }
+
+    @Override
+    public void register(RoutesConfig routes) {
+        routes.get(ADDRESS + "/new", this::form, Role.MEMBER);
+        routes.post(ADDRESS, this::add, Role.MEMBER);
+        routes.get(ADDRESS + "/{id}", this::show, Role.MEMBER);
+        routes.post(ADDRESS + "/{id}/removal", this::remove, Role.MEMBER);
+        routes.post(FROM_PHONE, this::take, Role.MEMBER);
+    }
+
+    @Override
+    public Set<String> uploads() {
+        return Set.of(ADDRESS);
+    }
+
+    @Override
+    public Set<String> forScripts() {
+        return Set.of(FROM_PHONE);
+    }
+
+    private void form(Context ctx) {
+        PhotoStore.About about = about(String.valueOf(ctx.queryParam("entry")));
+        ctx.render("photo/new.peb", model(new FormReader(ctx.queryParamMap()), about));
+    }
+
+    private static Map<String, Object> model(FormReader form, PhotoStore.About about) {
+        Map<String, Object> model = new HashMap<>();
+        model.put("form", form);
+        model.put("about", about);
+        model.put("id", UUID.randomUUID());
+        return model;
+    }
+
+    private PhotoStore.About about(String entry) {
+        try {
+            return photos.entry(UUID.fromString(entry)).orElseThrow(Refusal::notFound);
+        } catch (IllegalArgumentException notAnId) {
+            throw Refusal.notFound();
+        }
+    }
+
+    private void add(Context ctx) throws IOException {
+        FormReader form = new FormReader(ctx.formParamMap());
+        PhotoStore.About about = about(form.text("entry"));
+        Optional<String> refused = keep(ctx, form, about);
+        if (refused.isPresent()) {
+            form.refuse("file", refused.get());
+            Respond.again(ctx, "photo/new.peb", model(form, about));
+            return;
+        }
+        Respond.seeOther(ctx, "/sowings/" + about.sowing(), "The photo is kept with what was seen.");
+    }
+
+    private Optional<String> keep(Context ctx, FormReader form, PhotoStore.About about) throws IOException {
+        UploadedFile sent = ctx.uploadedFile("file");
+        if (sent == null || sent.filename().isBlank()) {
+            return Optional.of("The photo is missing; a JPEG or PNG picture is accepted.");
+        }
+        if (sent.size() > MOST_SENT) {
+            return Optional.of("The photo is %,d MB large; up to %d MB are accepted."
+                    .formatted(sent.size() / 1_000_000, MOST_SENT / 1_000_000));
+        }
+        try (InputStream content = sent.content()) {
+            Picture picture = Shrink.picture(content.readAllBytes());
+            return sentence(
+                    photos.add(id(form), about.entry(), picture, Visitor.of(ctx).memberId()));
+        } catch (Shrink.Unfit unfit) {
+            return Optional.of(unfit.sentence());
+        }
+    }
+
+    private static UUID id(FormReader form) {
+        try {
+            return UUID.fromString(form.text("id"));
+        } catch (IllegalArgumentException notSent) {
+            return UUID.randomUUID();
+        }
+    }
+
+    /** Why it is not kept; empty when it is. */
+    private static Optional<String> sentence(PhotoStore.Keeping keeping) {
+        return switch (keeping) {
+            case ADDED, THERE_BEFORE -> Optional.empty();
+            case ID_IN_USE -> Optional.of("The photo's id was used for something else already; send it once more.");
+            case NO_ENTRY -> Optional.of("There is no such entry at a sowing.");
+            case ENOUGH ->
+                Optional.of("There are %d photos with this entry already; take one out first."
+                        .formatted(PhotoStore.MOST_AT_ENTRY));
+        };
+    }
+
+    /** A picture that waited on a phone: 200 when it is kept, 422 with a sentence when it never can be. */
+    private void take(Context ctx) {
+        Visitor visitor = Visitor.of(ctx);
+        SentPhoto sent = SentPhoto.read(ctx.body())
+                .orElseThrow(() ->
+                        Refusal.of(HttpStatus.BAD_REQUEST, "What was sent is no photo with 'id', 'entry' and 'jpeg'."));
+        if (!sent.member().isEmpty() && !sent.member().equals(visitor.memberId().toString())) {
+            ctx.status(HttpStatus.CONFLICT).json(Map.of("otherMember", true));
+            return;
+        }
+        Optional<String> refused;
+        try {
+            Picture picture = Shrink.picture(sent.file());
+            refused = sentence(photos.add(sent.id(), sent.entry(), picture, visitor.memberId()));
+        } catch (Shrink.Unfit unfit) {
+            refused = Optional.of(unfit.sentence());
+        }
+        if (refused.isPresent()) {
+            throw Refusal.of(HttpStatus.UNPROCESSABLE_CONTENT, refused.get());
+        }
+        ctx.json(Map.of("kept", true));
+    }
+
+    private void show(Context ctx) {
+        byte[] jpeg = photos.jpeg(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
+        // An hour, so that one that was taken out is gone soon; it never changes.
+        ctx.header("Cache-Control", "private, max-age=3600, immutable");
+        ctx.contentType("image/jpeg").result(jpeg);
+    }
+
+    private void remove(Context ctx) {
+        Visitor visitor = Visitor.of(ctx);
+        Photo photo = photos.find(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
+        PhotoStore.About about = photos.entry(photo.entry()).orElseThrow(Refusal::notFound);
+        if (!mayRemove(visitor, photo, about.grower())) {
+            throw Refusal.forbidden("Only who added the photo, the sowing's grower or a coordinator may take it out.");
+        }
+        photos.remove(photo, visitor.memberId());
+        Respond.seeOther(ctx, "/sowings/" + about.sowing(), "The photo is taken out.");
+    }
+
+    private static boolean mayRemove(Visitor visitor, Photo photo, UUID grower) {
+        return visitor.coordinator() || photo.by().equals(visitor.memberId()) || grower.equals(visitor.memberId());
+    }
+}

@@ -1,0 +1,171 @@
+package warmshelf.photo;
+
+import com.drew.imaging.ImageMetadataReader;
+import com.drew.imaging.ImageProcessingException;
+import com.drew.metadata.Metadata;
+import com.drew.metadata.exif.ExifDirectoryBase;
+import com.drew.metadata.exif.ExifIFD0Directory;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.util.Iterator;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import javax.imageio.ImageIO;
+import javax.imageio.ImageReadParam;
+import javax.imageio.ImageReader;
+import javax.imageio.stream.ImageInputStream;
+import net.coobird.thumbnailator.Thumbnails;
+import net.coobird.thumbnailator.util.exif.ExifFilterUtils;
+import net.coobird.thumbnailator.util.exif.Orientation;
+
+/**
+ * Makes a picture small enough to keep. What comes in is decoded and written anew, whoever says it is small already: so
+ * nothing stays of what a camera writes beside the picture (place, time, make, a preview), nor of what is no picture.
+ */
+final class Shrink {
+    /** The most bytes that are kept of one picture. */
+    static final int MOST_BYTES = 300 * 1024;
+
+    /** The longer side of what is kept, in pixels: a mould spot or a fallen stem can be made out. */
+    static final int LONGEST_SIDE = 1280;
+
+    /** What is read at all; the largest phone cameras make twice a hundred million. */
+    static final long MOST_PIXELS = 220_000_000L;
+
+    private static final Set<String> FORMATS = Set.of("jpeg", "png");
+    /** The Exif standard numbers eight ways to hold a camera. */
+    private static final int ORIENTATIONS = 8;
+
+    private static final double[] QUALITIES = {0.82, 0.7, 0.55, 0.4};
+    private static final int[] SIDES = {LONGEST_SIDE, 960, 640};
+
+    static {
+        // a picture is in memory already, so nothing of it needs to lie on the disk
+        ImageIO.setUseCache(false);
+    }
+
+    private Shrink() {}
+
+    /** Says in a sentence why a file cannot be kept as a picture. */
+    static final class Unfit extends Exception {
+        private static final long serialVersionUID = 1;
+
+        Unfit(String sentence) {
+            super(sentence);
+        }
+
+        String sentence() {
+            return String.valueOf(getMessage());
+        }
+    }
+
+    /**
+     * The picture in a file.
+     *
+     * @throws Unfit when it is none, or of a kind that is not read here
+     */
+    static Picture picture(byte[] file) throws Unfit {
+        try (ImageInputStream input = ImageIO.createImageInputStream(new ByteArrayInputStream(file))) {
+            Iterator<ImageReader> readers = ImageIO.getImageReaders(input);
+            if (!readers.hasNext()) {
+                throw notAPicture();
+            }
+            ImageReader reader = readers.next();
+            try {
+                reader.setInput(input);
+                return small(upright(decoded(reader), file));
+            } finally {
+                reader.dispose();
+            }
+        } catch (IOException | RuntimeException broken) {
+            // the readers answer a broken file with exceptions of every kind
+            throw notAPicture();
+        }
+    }
+
+    private static Unfit notAPicture() {
+        return new Unfit("The photo could not be read; a whole JPEG or PNG picture is accepted"
+                + " (phones that save HEIC can be set to save JPEG, 'most compatible').");
+    }
+
+    private static BufferedImage decoded(ImageReader reader) throws IOException, Unfit {
+        if (!FORMATS.contains(reader.getFormatName().toLowerCase(Locale.ROOT))) {
+            throw notAPicture();
+        }
+        int width = reader.getWidth(0);
+        int height = reader.getHeight(0);
+        if ((long) width * height > MOST_PIXELS) {
+            throw new Unfit("The photo is %,d by %,d pixels; at most %d million pixels are accepted."
+                    .formatted(width, height, MOST_PIXELS / 1_000_000));
+        }
+        ImageReadParam part = reader.getDefaultReadParam();
+        // Twice the size that is kept is plenty to make it from, and fits into a small machine's memory.
+        int every = Math.max(1, Math.max(width, height) / (2 * LONGEST_SIDE));
+        part.setSourceSubsampling(every, every, 0, 0);
+        return onWhite(reader.read(0, part));
+    }
+
+    private static BufferedImage upright(BufferedImage decoded, byte[] file) {
+        return orientation(file)
+                .filter(orientation -> orientation != Orientation.TOP_LEFT)
+                .map(orientation ->
+                        ExifFilterUtils.getFilterForOrientation(orientation).apply(decoded))
+                .orElse(decoded);
+    }
+
+    /** How the camera was held, where it says so readably. */
+    private static Optional<Orientation> orientation(byte[] file) {
+        try {
+            Metadata beside = ImageMetadataReader.readMetadata(new ByteArrayInputStream(file));
+            ExifIFD0Directory camera = beside.getFirstDirectoryOfType(ExifIFD0Directory.class);
+            Integer number = camera == null ? null : camera.getInteger(ExifDirectoryBase.TAG_ORIENTATION);
+            return number == null || number < 1 || number > ORIENTATIONS
+                    ? Optional.empty()
+                    : Optional.of(Orientation.typeOf(number));
+        } catch (ImageProcessingException | IOException | RuntimeException unreadable) {
+            return Optional.empty();
+        }
+    }
+
+    /** JPEG knows no see-through. */
+    private static BufferedImage onWhite(BufferedImage read) {
+        BufferedImage plain = new BufferedImage(read.getWidth(), read.getHeight(), BufferedImage.TYPE_INT_RGB);
+        Graphics2D paint = plain.createGraphics();
+        paint.drawImage(read, 0, 0, Color.WHITE, null);
+        paint.dispose();
+        return plain;
+    }
+
+    private static Picture small(BufferedImage upright) throws IOException, Unfit {
+        for (int side : SIDES) {
+            BufferedImage scaled = scaled(upright, side);
+            for (double quality : QUALITIES) {
+                byte[] jpeg = jpeg(scaled, quality);
+                if (jpeg.length <= MOST_BYTES) {
+                    return new Picture(jpeg, scaled.getWidth(), scaled.getHeight());
+                }
+            }
+        }
+        throw new Unfit("The photo is too rich in detail to be made small; take one from nearer by.");
+    }
+
+    private static BufferedImage scaled(BufferedImage upright, int side) throws IOException {
+        boolean fits = Math.max(upright.getWidth(), upright.getHeight()) <= side;
+        return fits ? upright : Thumbnails.of(upright).size(side, side).asBufferedImage();
+    }
+
+    private static byte[] jpeg(BufferedImage picture, double quality) throws IOException {
+        ByteArrayOutputStream file = new ByteArrayOutputStream();
+        Thumbnails.of(picture)
+                .scale(1)
+                .outputFormat("jpg")
+                .outputQuality(quality)
+                .toOutputStream(file);
+        return file.toByteArray();
+    }
+}

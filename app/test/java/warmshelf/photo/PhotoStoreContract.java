@@ -1,0 +1,138 @@
+package warmshelf.photo;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static warmshelf.db.generated.Tables.AUDIT_LINE;
+import static warmshelf.db.generated.Tables.ENTRY;
+import static warmshelf.db.generated.Tables.PHOTO;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.UUID;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import org.jooq.exception.DataAccessException;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import warmshelf.testing.GrowRoom;
+import warmshelf.testing.StoreContract;
+
+abstract class PhotoStoreContract extends StoreContract {
+    private static final LocalDate DAY = LocalDate.of(2027, 3, 1);
+    private static final Picture PICTURE = new Picture(Pictures.jpeg(40, 30), 40, 30);
+
+    private GrowRoom room;
+    private PhotoStore photos;
+    private UUID sowing;
+    private UUID entry;
+
+    @BeforeEach
+    void moveIn() {
+        room = new GrowRoom(database(), audit());
+        photos = new PhotoStore(database(), audit());
+        sowing = room.tomsPeppers();
+        entry = entry(sowing, null);
+    }
+
+    @Test
+    void a_photo_is_kept_with_its_entry_who_and_when() {
+        UUID id = UUID.randomUUID();
+
+        assertThat(add(id, entry)).isEqualTo(PhotoStore.Keeping.ADDED);
+
+        assertThat(photos.ofSowing(sowing).get(entry))
+                .containsExactly(new Photo(id, entry, 40, 30, room.priya(), "Priya Nair"));
+        assertThat(photos.jpeg(id).orElseThrow()).isEqualTo(PICTURE.jpeg());
+        assertThat(photos.entry(entry).orElseThrow().grower()).isEqualTo(room.tom());
+        assertThat(lines("add photo")).isEqualTo(1);
+    }
+
+    @Test
+    void one_sent_twice_is_kept_once() {
+        UUID id = UUID.randomUUID();
+
+        add(id, entry);
+
+        assertThat(add(id, entry)).isEqualTo(PhotoStore.Keeping.THERE_BEFORE);
+        assertThat(database().sql().fetchCount(PHOTO)).isEqualTo(1);
+    }
+
+    @Test
+    void one_id_cannot_serve_two_entries() {
+        UUID id = UUID.randomUUID();
+        add(id, entry);
+
+        assertThat(add(id, entry(sowing, null))).isEqualTo(PhotoStore.Keeping.ID_IN_USE);
+    }
+
+    @Test
+    void neither_what_does_not_exist_nor_a_mats_reading_takes_one() {
+        assertThat(add(UUID.randomUUID(), UUID.randomUUID())).isEqualTo(PhotoStore.Keeping.NO_ENTRY);
+        assertThat(add(UUID.randomUUID(), entry(null, room.m1()))).isEqualTo(PhotoStore.Keeping.NO_ENTRY);
+    }
+
+    @Test
+    void of_six_sent_to_one_entry_at_once_three_are_kept() throws Exception {
+        ExecutorService phones = Executors.newFixedThreadPool(6);
+        try {
+            Callable<PhotoStore.Keeping> send = () -> add(UUID.randomUUID(), entry);
+            for (Future<PhotoStore.Keeping> sent : phones.invokeAll(List.of(send, send, send, send, send, send))) {
+                assertThat(sent.get()).isIn(PhotoStore.Keeping.ADDED, PhotoStore.Keeping.ENOUGH);
+            }
+        } finally {
+            phones.shutdownNow();
+        }
+        assertThat(photos.ofSowing(sowing).get(entry)).hasSize(3);
+    }
+
+    @Test
+    void the_database_itself_keeps_nothing_larger() {
+        Picture large = new Picture(new byte[Shrink.MOST_BYTES + 1], 40, 30);
+
+        assertThatThrownBy(() -> photos.add(UUID.randomUUID(), entry, large, room.tom()))
+                .isInstanceOf(DataAccessException.class);
+        assertThat(database().sql().fetchCount(PHOTO)).isZero();
+    }
+
+    @Test
+    void one_taken_out_is_gone_and_the_line_that_says_who_did_stays() {
+        UUID id = UUID.randomUUID();
+        add(id, entry);
+
+        photos.remove(photos.find(id).orElseThrow(), room.tom());
+
+        assertThat(photos.jpeg(id)).isEmpty();
+        assertThat(photos.ofSowing(sowing)).isEmpty();
+        assertThat(lines("take photo out")).isEqualTo(1);
+    }
+
+    private PhotoStore.Keeping add(UUID id, UUID to) {
+        return photos.add(id, to, PICTURE, room.priya());
+    }
+
+    private int lines(String action) {
+        return database().sql().fetchCount(AUDIT_LINE, AUDIT_LINE.ACTION.eq(action));
+    }
+
+    private UUID entry(UUID ofSowing, UUID ofMat) {
+        UUID id = UUID.randomUUID();
+        database()
+                .sql()
+                .insertInto(ENTRY)
+                .set(ENTRY.ID, id)
+                .set(ENTRY.SOWING_ID, ofSowing)
+                .set(ENTRY.MAT_ID, ofMat)
+                .set(ENTRY.STEP, ofMat == null ? "look" : "reading")
+                .set(ENTRY.SEEN_ON, DAY)
+                .set(ENTRY.SEEN_AT, audit().now())
+                .set(ENTRY.CELSIUS, ofMat == null ? null : new java.math.BigDecimal("25.0"))
+                .set(ENTRY.FINISHED, false)
+                .set(ENTRY.NOTE, "")
+                .set(ENTRY.MADE_BY, room.tom())
+                .set(ENTRY.MADE_AT, audit().now())
+                .execute();
+        return id;
+    }
+}
