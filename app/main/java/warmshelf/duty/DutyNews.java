@@ -46,6 +46,11 @@ final class DutyNews implements Aside {
                         .toList());
     }
 
+    /** The rounds that are not done after their site's hour. */
+    List<LateRound> late(LocalDate day, LocalTime now) {
+        return late(watches.of(day), now);
+    }
+
     private LocalTime timeOfDay(Visitor visitor) {
         return clock.get().atZoneSameInstant(visitor.zone()).toLocalTime();
     }

@@ -1,5 +1,7 @@
 package warmshelf.duty;
 
+import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.List;
 import warmshelf.check.RoundStore;
 import warmshelf.db.Audit;
@@ -16,7 +18,7 @@ public final class DutyRoom {
     private final WillingStore willing;
     private final SwapStore swaps;
     private final SwapReadStore swapReads;
-    private final Aside news;
+    private final DutyNews news;
 
     public DutyRoom(Database database, Audit audit, RoundStore rounds) {
         this.database = database;
@@ -35,6 +37,11 @@ public final class DutyRoom {
                 new MinePages(duties, standIns, willing, swapReads),
                 new ProposalPages(duties, new RotaBookStore(database)),
                 new SwapPages(duties, swaps, swapReads));
+    }
+
+    /** The rounds of a day that are not done after their site's hour, given the time of day in the group's zone. */
+    public List<LateRound> late(LocalDate day, LocalTime now) {
+        return news.late(day, now);
     }
 
     /** Days to take, rounds to walk in another's stead, and for coordinators what is late. */

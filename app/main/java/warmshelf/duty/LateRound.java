@@ -28,7 +28,7 @@ public record LateRound(SiteWatch watch, long open) {
                 .toList();
     }
 
-    boolean standsIn(UUID member) {
+    public boolean standsIn(UUID member) {
         Named standIn = watch.standIn();
         return standIn != null && standIn.id().equals(member);
     }
