@@ -46,9 +46,15 @@ final class DutyNews implements Aside {
                         .toList());
     }
 
-    /** The rounds that are not done after their site's hour. */
-    List<LateRound> late(LocalDate day, LocalTime now) {
-        return late(watches.of(day), now);
+    /** The rounds that somebody is to walk by now because whoever is on duty has not. */
+    List<LateRound> standIns(UUID member, LocalDate day, LocalTime now) {
+        WatchStore.Watch watch = watches.of(day);
+        // read for those only whom it may concern
+        return watch.sites().stream().anyMatch(site -> site.isPast(now) && site.standsIn(member))
+                ? late(watch, now).stream()
+                        .filter(round -> round.standsIn(member))
+                        .toList()
+                : List.of();
     }
 
     private LocalTime timeOfDay(Visitor visitor) {

@@ -3,6 +3,7 @@ package warmshelf.duty;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
+import java.util.UUID;
 import warmshelf.check.RoundStore;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
@@ -39,9 +40,9 @@ public final class DutyRoom {
                 new SwapPages(duties, swaps, swapReads));
     }
 
-    /** The rounds of a day that are not done after their site's hour, given the time of day in the group's zone. */
-    public List<LateRound> late(LocalDate day, LocalTime now) {
-        return news.late(day, now);
+    /** The rounds that somebody is to walk because whoever is on duty has not, by a time of day in the group's zone. */
+    public List<LateRound> standIns(UUID member, LocalDate day, LocalTime now) {
+        return news.standIns(member, day, now);
     }
 
     /** Days to take, rounds to walk in another's stead, and for coordinators what is late. */

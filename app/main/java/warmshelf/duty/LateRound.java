@@ -28,9 +28,8 @@ public record LateRound(SiteWatch watch, long open) {
                 .toList();
     }
 
-    public boolean standsIn(UUID member) {
-        Named standIn = watch.standIn();
-        return standIn != null && standIn.id().equals(member);
+    boolean standsIn(UUID member) {
+        return watch.standsIn(member);
     }
 
     /** For the one who stands in. */

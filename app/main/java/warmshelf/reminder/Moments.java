@@ -47,9 +47,9 @@ final class Moments {
         int of(UUID member, LocalDate day);
     }
 
-    /** The rounds of a day that are not done after their site's hour. */
+    /** The rounds that somebody is to walk because whoever is on duty has not. */
     interface LateRounds {
-        List<LateRound> at(LocalDate day, LocalTime now);
+        List<LateRound> of(UUID member, LocalDate day, LocalTime now);
     }
 
     static String aboutDay(LocalDate day, boolean tomorrow) {
@@ -99,10 +99,9 @@ final class Moments {
                 now.plus(ALARM_COUNTS).toInstant());
     }
 
-    /** The rounds somebody is to walk because whoever is on duty has not. */
+    /** What is told to whoever stands in. */
     List<Telling> standIns(GroupProfile profile, Listener listener, ZonedDateTime now) {
-        return lateRounds.at(now.toLocalDate(), now.toLocalTime()).stream()
-                .filter(late -> late.standsIn(listener.id()))
+        return lateRounds.of(listener.id(), now.toLocalDate(), now.toLocalTime()).stream()
                 .map(late -> standIn(profile, listener, late, now))
                 .toList();
     }

@@ -89,7 +89,7 @@ final class PushPages implements Pages {
             Respond.again(ctx, "reminder/show.peb", view.withPushForm(visitor, withWishes(form, visitor)));
             return;
         }
-        Respond.seeOther(ctx, "/reminders", "This device is told from now on: %s.".formatted(name));
+        Respond.seeOther(ctx, "/reminders", "This device gets notices from now on: %s.".formatted(name));
     }
 
     /** The form that came back names a device only; what is wanted stays as it is kept. */
@@ -113,7 +113,7 @@ final class PushPages implements Pages {
         if (!devices.stop(visitor.memberId(), Respond.id(ctx, "id"))) {
             throw Refusal.notFound();
         }
-        Respond.seeOther(ctx, "/reminders", "That device is told nothing any more.");
+        Respond.seeOther(ctx, "/reminders", "That device gets no more notices.");
     }
 
     private void test(Context ctx) {

@@ -105,7 +105,7 @@ public final class ReminderRoom {
                 new TodayStore(stores.database()),
                 new MatAlarmStore(stores.database()),
                 CheckRoom.ownLooks(stores)::applyAsInt,
-                duty::late,
+                duty::standIns,
                 address);
         return new Reminders(group, moments, channel, clock);
     }

@@ -60,10 +60,10 @@ class PushPagesTest {
 
         assertThat(phone.get("/reminders").text())
                 .contains(
-                        "This device is told from now on: Tom’s phone.",
+                        "This device gets notices from now on: Tom’s phone.",
                         "(this device)",
                         "Added Mon 1 Mar",
-                        "not told of anything yet");
+                        "no notice sent yet");
         String path = "/reminders/devices/" + id(phone);
         assertThat(phone.post(path + "/test").status()).isEqualTo(303);
         assertThat(group.database().sql().fetchSingle(PUSH_NOTICE).getTitle()).isEqualTo("Notices work on this device");
@@ -187,7 +187,7 @@ class PushPagesTest {
         phone.post("/sign-out");
 
         assertThat(group.signedIn(group.member()).get("/reminders").text())
-                .contains("No longer told", "Tom’s phone, since Mon 1 Mar: you were signed out there");
+                .contains("No longer getting notices", "Tom’s phone, since Mon 1 Mar: you were signed out there");
     }
 
     @Test
