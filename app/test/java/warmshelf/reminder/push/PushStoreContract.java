@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.UUID;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CyclicBarrier;
@@ -181,7 +182,7 @@ abstract class PushStoreContract extends StoreContract {
     void after_signing_out_on_a_device_not_even_what_waited_is_sent_there() {
         add("a");
         notices.lay(room.tom(), notice("alarm 1"));
-        new SessionStore(database(), clock).end(sessions.get(toms), room.tom());
+        new SessionStore(database(), clock).end(Objects.requireNonNull(sessions.get(toms)), room.tom());
 
         assertThat(notices.take()).isEmpty();
         assertThat(wishes.owners()).isEmpty();
