@@ -128,3 +128,55 @@ function nameOf(url) {
 async function offlinePage() {
   return (await caches.match("/offline")) ?? Response.error();
 }
+
+// ---- notices
+
+self.addEventListener("push", (event) => event.waitUntil(showNotice(event.data)));
+
+async function showNotice(data) {
+  let notice = {};
+  try {
+    notice = data.json();
+  } catch {
+    // Something must be shown, or the browser shows words of its own.
+  }
+  await self.registration.showNotification(notice.title ?? "Warmshelf", {
+    body: notice.body ?? "",
+    tag: notice.path,
+    icon: SHELL.find((address) => address.endsWith("warmshelf-192.png")),
+    data: { path: ownPath(notice.path) },
+  });
+}
+
+/** Only a page of ours is opened. */
+function ownPath(path) {
+  const url = new URL(path ?? "/", self.location.origin);
+  return url.origin === self.location.origin ? url.pathname + url.search : "/";
+}
+
+self.addEventListener("notificationclick", (event) => {
+  event.notification.close();
+  event.waitUntil(openPage(event.notification.data?.path ?? "/"));
+});
+
+async function openPage(path) {
+  const open = await self.clients.matchAll({ type: "window", includeUncontrolled: true });
+  const there = open.find((each) => each.url === self.location.origin + path);
+  if (there) return there.focus();
+  return self.clients.openWindow(path);
+}
+
+self.addEventListener("pushsubscriptionchange", (event) => event.waitUntil(tellNewAddress(event)));
+
+async function tellNewAddress(event) {
+  const key = event.oldSubscription?.options.applicationServerKey;
+  const made = event.newSubscription
+    ?? (key && (await self.registration.pushManager.subscribe({ userVisibleOnly: true, applicationServerKey: key })));
+  if (!made) return;
+  const { endpoint, keys } = made.toJSON();
+  await fetch("/reminders/devices/moved", {
+    method: "POST",
+    headers: { "Content-Type": "application/json" },
+    body: JSON.stringify({ endpoint, p256dh: keys.p256dh, auth: keys.auth }),
+  });
+}

@@ -10,6 +10,7 @@ import warmshelf.demo.DemoCommand;
 import warmshelf.frost.FrostCheckCommand;
 import warmshelf.frost.FrostCommand;
 import warmshelf.frost.FrostSurfaceCommand;
+import warmshelf.reminder.push.PushKeysCommand;
 import warmshelf.seed.SowCommand;
 import warmshelf.timeline.TimelineCommand;
 
@@ -25,6 +26,7 @@ import warmshelf.timeline.TimelineCommand;
             FrostSurfaceCommand.class,
             PlanCheckCommand.class,
             PlanCommand.class,
+            PushKeysCommand.class,
             ServeCommand.class,
             SowCommand.class,
             TimelineCommand.class,

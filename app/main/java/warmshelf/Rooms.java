@@ -35,7 +35,6 @@ import warmshelf.member.PeoplePages;
 import warmshelf.member.SessionStore;
 import warmshelf.member.SignInPages;
 import warmshelf.plan.PlanRoom;
-import warmshelf.reminder.MailServer;
 import warmshelf.reminder.ReminderRoom;
 import warmshelf.request.RequestRoom;
 import warmshelf.seed.LotStore;
@@ -62,7 +61,8 @@ import warmshelf.web.WebSettings;
 final class Rooms {
     private Rooms() {}
 
-    static List<Pages> pages(Database database, Clock clock, SessionStore sessions, WebSettings web, boolean mail) {
+    static List<Pages> pages(
+            Database database, Clock clock, SessionStore sessions, WebSettings web, ReminderRoom.Means means) {
         Audit audit = new Audit(clock);
         CropCatalogue crops = CropCatalogue.bundled();
         MemberStore members = new MemberStore(database, audit);
@@ -108,14 +108,14 @@ final class Rooms {
         pages.addAll(duty.pages());
         pages.addAll(plans.pages(RequestRoom.placements(stores)));
         pages.addAll(IntakeRoom.pages(database, audit, clock));
-        pages.addAll(ReminderRoom.pages(stores, group, browsers, clock, mail));
+        pages.addAll(ReminderRoom.pages(stores, group, browsers, clock, means));
         return pages;
     }
 
     /** What goes on without anybody asking; closed when the server stops. */
-    static AutoCloseable work(Database database, Clock clock, MailServer mail, String address) {
+    static AutoCloseable work(Database database, Clock clock, ReminderRoom.Means means, String address) {
         Audit audit = new Audit(clock);
         SowingStores stores = SowingStores.over(database, audit, EvidenceStore.over(database, audit));
-        return ReminderRoom.start(stores, new GroupStore(database, audit), mail, clock, address);
+        return ReminderRoom.start(stores, new GroupStore(database, audit), means, clock, address);
     }
 }

@@ -28,9 +28,9 @@ public final class Server implements AutoCloseable {
         this.database = database;
         this.clock = clock;
         this.web = web;
-        this.work = settings.mail() == null
+        this.work = settings.means().none()
                 ? () -> {}
-                : Rooms.work(database, clock, settings.mail(), settings.addressAt(web.port()));
+                : Rooms.work(database, clock, settings.means(), settings.addressAt(web.port()));
     }
 
     public static Server start(Settings settings, Database database, Clock clock) {
@@ -44,8 +44,7 @@ public final class Server implements AutoCloseable {
      */
     public static Server start(Settings settings, Database database, Clock clock, List<Pages> more) {
         SessionStore sessions = new SessionStore(database, clock);
-        List<Pages> pages =
-                new ArrayList<>(Rooms.pages(database, clock, sessions, settings.web(), settings.mail() != null));
+        List<Pages> pages = new ArrayList<>(Rooms.pages(database, clock, sessions, settings.web(), settings.means()));
         pages.addAll(more);
         try {
             return new Server(settings, database, clock, WebServer.start(settings.web(), sessions, clock, pages));

@@ -8,6 +8,8 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import warmshelf.db.Database;
 import warmshelf.reminder.MailServer;
+import warmshelf.reminder.ReminderRoom;
+import warmshelf.reminder.push.PushKeys;
 import warmshelf.web.WebSettings;
 
 /**
@@ -20,6 +22,7 @@ import warmshelf.web.WebSettings;
  * @param trustedProxies addresses of reverse proxies whose word on the visitor's address is taken
  * @param zone counts the days until the group has named its own zone
  * @param mail the server that takes letters; null: none are sent
+ * @param push the keys for notices on phones; null: none are sent
  */
 public record Settings(
         String host,
@@ -31,11 +34,12 @@ public record Settings(
         @Nullable String jdbcPassword,
         Set<String> trustedProxies,
         ZoneId zone,
-        @Nullable MailServer mail) {
+        @Nullable MailServer mail,
+        @Nullable PushKeys push) {
 
     /** On this machine only, at any free port, in UTC: for tests and trials. */
     public static Settings onFreePort(Path dataFolder) {
-        return new Settings("127.0.0.1", 0, null, dataFolder, null, null, null, Set.of(), ZoneId.of("UTC"), null);
+        return new Settings("127.0.0.1", 0, null, dataFolder, null, null, null, Set.of(), ZoneId.of("UTC"), null, null);
     }
 
     /**
@@ -56,6 +60,10 @@ public record Settings(
         } catch (RuntimeException notOpened) {
             throw DatabaseTrouble.explained(notOpened, this);
         }
+    }
+
+    ReminderRoom.Means means() {
+        return new ReminderRoom.Means(mail, push);
     }
 
     WebSettings web() {

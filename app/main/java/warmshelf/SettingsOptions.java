@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import warmshelf.reminder.MailServer;
 
@@ -106,6 +107,9 @@ public final class SettingsOptions {
             description = "Address that letters come from; needed with --mail-host (WARMSHELF_MAIL_FROM).")
     private @Nullable String mailFrom;
 
+    @Mixin
+    private PushOptions push = new PushOptions();
+
     /**
      * Reads every setting.
      *
@@ -123,7 +127,8 @@ public final class SettingsOptions {
                 given("--trusted-proxies", trustedProxies, environment).orDefault("", SettingsOptions::addresses),
                 given("--time-zone", timeZone, environment)
                         .orDefault(ZoneId.systemDefault().getId(), SettingsOptions::zone),
-                mailServer(environment));
+                mailServer(environment),
+                push.read(environment));
     }
 
     private @Nullable MailServer mailServer(Map<String, String> environment) {
@@ -161,7 +166,7 @@ public final class SettingsOptions {
         };
     }
 
-    private static Given given(String option, @Nullable String typed, Map<String, String> environment) {
+    static Given given(String option, @Nullable String typed, Map<String, String> environment) {
         String variable = "WARMSHELF_" + option.substring(2).replace('-', '_').toUpperCase(java.util.Locale.ROOT);
         String set = environment.get(variable);
         return typed != null || set == null || set.isBlank()
@@ -233,7 +238,7 @@ public final class SettingsOptions {
     }
 
     /** What was given for one setting, and by which option or variable. */
-    private record Given(String by, @Nullable String typed) {
+    record Given(String by, @Nullable String typed) {
         String text() {
             return typed == null ? "" : typed;
         }

@@ -103,6 +103,7 @@ class OpeningTheDatabaseTest {
                 "nothing",
                 Set.of(),
                 ZoneId.of("UTC"),
+                null,
                 null);
 
         assertThatThrownBy(settings::openDatabase)

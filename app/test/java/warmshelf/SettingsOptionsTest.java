@@ -3,15 +3,20 @@ package warmshelf;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.type.TypeReference;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.Map;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import picocli.CommandLine;
 import warmshelf.reminder.MailServer;
+import warmshelf.reminder.push.PushKeys;
 import warmshelf.testing.CommandRun;
 
 class SettingsOptionsTest {
@@ -95,6 +100,68 @@ class SettingsOptionsTest {
     }
 
     @Test
+    void the_push_keys_that_the_command_prints_can_be_set() {
+        Map<String, String> keys = pushKeys();
+
+        PushKeys push = Objects.requireNonNull(read(
+                        Map.of("WARMSHELF_PUSH_PRIVATE_KEY", keys.get("privateKey")),
+                        "--push-public-key=" + keys.get("publicKey"),
+                        "--push-contact=mailto:seeds@example.org")
+                .push());
+
+        assertThat(push.publicKey()).isEqualTo(keys.get("publicKey"));
+        assertThat(push.contact()).isEqualTo("mailto:seeds@example.org");
+        assertThat(read(Map.of()).push()).isNull();
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+                    --push-public-key  | abc     | --push-public-key was 'abc'; a public key as push-keys prints it, 87 characters, is accepted.
+                    --push-private-key | secret1 | --push-private-key had 7 characters and is no private key; one as push-keys prints it, 43
+                    --push-contact     | seeds   | --push-contact was 'seeds'; an address such as mailto:seeds@example.org is accepted.
+                    """)
+    void a_wrong_push_setting_is_named_and_no_secret_is_repeated(String option, String value, String sentence) {
+        Map<String, String> keys = pushKeys();
+        Map<String, String> environment = Map.of(
+                "WARMSHELF_PUSH_PUBLIC_KEY", keys.get("publicKey"),
+                "WARMSHELF_PUSH_PRIVATE_KEY", keys.get("privateKey"),
+                "WARMSHELF_PUSH_CONTACT", "mailto:seeds@example.org");
+
+        assertThatThrownBy(() -> read(environment, option + "=" + value))
+                .isInstanceOf(BadInput.class)
+                .hasMessageContaining(sentence)
+                .message()
+                .doesNotContain("secret1", keys.get("privateKey"));
+    }
+
+    @Test
+    void push_keys_of_two_pairs_or_one_alone_are_refused() {
+        Map<String, String> keys = pushKeys();
+        String contact = "--push-contact=mailto:seeds@example.org";
+
+        assertThatThrownBy(() -> read(
+                        Map.of("WARMSHELF_PUSH_PRIVATE_KEY", pushKeys().get("privateKey")),
+                        "--push-public-key=" + keys.get("publicKey"),
+                        contact))
+                .isInstanceOf(BadInput.class)
+                .hasMessage(
+                        "--push-public-key and --push-private-key do not belong together; take both from one run of push-keys.");
+        assertThatThrownBy(() -> read(Map.of(), contact))
+                .isInstanceOf(BadInput.class)
+                .hasMessageStartingWith("--push-public-key is missing; notices on phones need");
+    }
+
+    private static Map<String, String> pushKeys() {
+        CommandRun run = CommandRun.of("push-keys");
+        assertThat(run.status()).isZero();
+        try {
+            return new ObjectMapper().readValue(run.out(), new TypeReference<Map<String, String>>() {});
+        } catch (JsonProcessingException notJson) {
+            throw new IllegalStateException(notJson);
+        }
+    }
+
+    @Test
     void a_wrong_variable_is_called_by_its_own_name() {
         assertThatThrownBy(() -> read(Map.of("WARMSHELF_PORT", "abc")))
                 .isInstanceOf(BadInput.class)
@@ -102,7 +169,14 @@ class SettingsOptionsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"serve --port abc", "serve --wrong", "serve --time-zone Duluth", "serve here"})
+    @ValueSource(
+            strings = {
+                "serve --port abc",
+                "serve --wrong",
+                "serve --time-zone Duluth",
+                "serve --push-public-key abc",
+                "serve here"
+            })
     void serve_ends_with_status_2_and_a_sentence(String words) {
         CommandRun run = CommandRun.of(words.split(" "));
 

@@ -46,6 +46,17 @@ final class DutyNews implements Aside {
                         .toList());
     }
 
+    /** The rounds that somebody is to walk by now because whoever is on duty has not. */
+    List<LateRound> standIns(UUID member, LocalDate day, LocalTime now) {
+        WatchStore.Watch watch = watches.of(day);
+        // read for those only whom it may concern
+        return watch.sites().stream().anyMatch(site -> site.isPast(now) && site.standsIn(member))
+                ? late(watch, now).stream()
+                        .filter(round -> round.standsIn(member))
+                        .toList()
+                : List.of();
+    }
+
     private LocalTime timeOfDay(Visitor visitor) {
         return clock.get().atZoneSameInstant(visitor.zone()).toLocalTime();
     }

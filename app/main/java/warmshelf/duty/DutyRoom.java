@@ -1,6 +1,9 @@
 package warmshelf.duty;
 
+import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.List;
+import java.util.UUID;
 import warmshelf.check.RoundStore;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
@@ -16,7 +19,7 @@ public final class DutyRoom {
     private final WillingStore willing;
     private final SwapStore swaps;
     private final SwapReadStore swapReads;
-    private final Aside news;
+    private final DutyNews news;
 
     public DutyRoom(Database database, Audit audit, RoundStore rounds) {
         this.database = database;
@@ -35,6 +38,11 @@ public final class DutyRoom {
                 new MinePages(duties, standIns, willing, swapReads),
                 new ProposalPages(duties, new RotaBookStore(database)),
                 new SwapPages(duties, swaps, swapReads));
+    }
+
+    /** The rounds that somebody is to walk because whoever is on duty has not, by a time of day in the group's zone. */
+    public List<LateRound> standIns(UUID member, LocalDate day, LocalTime now) {
+        return news.standIns(member, day, now);
     }
 
     /** Days to take, rounds to walk in another's stead, and for coordinators what is late. */

@@ -29,8 +29,7 @@ public record LateRound(SiteWatch watch, long open) {
     }
 
     boolean standsIn(UUID member) {
-        Named standIn = watch.standIn();
-        return standIn != null && standIn.id().equals(member);
+        return watch.standsIn(member);
     }
 
     /** For the one who stands in. */

@@ -1,6 +1,7 @@
 package warmshelf.duty;
 
 import java.time.LocalTime;
+import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -15,6 +16,10 @@ public record SiteWatch(
         @Nullable LocalTime doneBy,
         @Nullable Named onDuty,
         @Nullable Named standIn) {
+
+    boolean standsIn(UUID member) {
+        return standIn != null && standIn.id().equals(member);
+    }
 
     boolean isPast(LocalTime now) {
         return doneBy != null && !now.isBefore(doneBy);

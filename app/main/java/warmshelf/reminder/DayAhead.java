@@ -17,6 +17,7 @@ import warmshelf.web.DayWords;
  * @param steps due on that day; of sowings that have none, the next one if it is overdue
  */
 record DayAhead(LocalDate day, boolean tomorrow, List<String> duties, int looks, List<StepAhead> steps) {
+    private static final int BRIEFLY = 3;
 
     static DayAhead of(LocalDate day, boolean tomorrow, List<String> duties, int looks, List<StepAhead> ahead) {
         Set<UUID> dueToday = ahead.stream()
@@ -49,6 +50,24 @@ record DayAhead(LocalDate day, boolean tomorrow, List<String> duties, int looks,
             parts.add(looks == 1 ? "1 sowing wants a look" : looks + " sowings want a look");
         }
         return (tomorrow ? "Tomorrow: " : "Today: ") + String.join("; ", parts);
+    }
+
+    /** For a lock screen, for example 'Pepper: Sow. Tomato: Pot on.'; of a sowing its crop only. */
+    String brief() {
+        List<String> parts = steps.stream()
+                .limit(BRIEFLY)
+                .map(step -> "%s: %s.".formatted(step.crop(), step.step().title()))
+                .toList();
+        String more = steps.size() > BRIEFLY ? " And %d more.".formatted(steps.size() - BRIEFLY) : "";
+        return String.join(" ", parts) + more;
+    }
+
+    /** The page that shows it. */
+    String path() {
+        if (!duties.isEmpty()) {
+            return tomorrow ? "/duty" : "/today?show=all";
+        }
+        return tomorrow ? "/sowings" : "/today?show=mine";
     }
 
     /** The letter in plain text. */

@@ -48,7 +48,8 @@ final class MailWishStore {
                 row.get(MAIL_WISH.ADDRESS),
                 row.get(MAIL_WISH.IN_THE_MORNING),
                 row.get(MAIL_WISH.IN_THE_EVENING),
-                row.get(MAIL_WISH.OF_ALARMS));
+                row.get(MAIL_WISH.OF_ALARMS),
+                row.get(MAIL_WISH.OF_STAND_INS));
     }
 
     /** Keeps a wish in the place of the one before; one for nothing is forgotten, address and all. */
@@ -69,6 +70,7 @@ final class MailWishStore {
                         .set(MAIL_WISH.IN_THE_MORNING, wish.inTheMorning())
                         .set(MAIL_WISH.IN_THE_EVENING, wish.inTheEvening())
                         .set(MAIL_WISH.OF_ALARMS, wish.ofAlarms())
+                        .set(MAIL_WISH.OF_STAND_INS, wish.ofStandIns())
                         .set(MAIL_WISH.CHANGED_AT, audit.now())
                         .execute();
             }

@@ -24,17 +24,27 @@ final class ReminderForm {
     /** The form as it stands. */
     static FormReader filled(MailWish wish) {
         return new FormReader(Map.of(
-                "address", List.of(wish.address()),
-                "morning", List.of(wish.inTheMorning() ? "yes" : ""),
-                "evening", List.of(wish.inTheEvening() ? "yes" : ""),
-                "alarms", List.of(wish.ofAlarms() ? "yes" : "")));
+                "address",
+                List.of(wish.address()),
+                "morning",
+                List.of(wish.inTheMorning() ? "yes" : ""),
+                "evening",
+                List.of(wish.inTheEvening() ? "yes" : ""),
+                "alarms",
+                List.of(wish.ofAlarms() ? "yes" : ""),
+                "standIns",
+                List.of(wish.ofStandIns() ? "yes" : "")));
     }
 
     /** The wish; empty when something typed cannot be taken. Nothing ticked means no letters, whatever the address. */
     Optional<MailWish> wish() {
         MailWish wish = new MailWish(
-                reader.text("address"), reader.ticked("morning"), reader.ticked("evening"), reader.ticked("alarms"));
-        if (!wish.inTheMorning() && !wish.inTheEvening() && !wish.ofAlarms()) {
+                reader.text("address"),
+                reader.ticked("morning"),
+                reader.ticked("evening"),
+                reader.ticked("alarms"),
+                reader.ticked("standIns"));
+        if (!wish.inTheMorning() && !wish.inTheEvening() && !wish.ofAlarms() && !wish.ofStandIns()) {
             return Optional.of(MailWish.NONE);
         }
         checkAddress(wish.address());

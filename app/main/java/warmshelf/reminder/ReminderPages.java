@@ -2,12 +2,8 @@ package warmshelf.reminder;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.util.HashMap;
-import java.util.Map;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import warmshelf.web.BrowserSession;
-import warmshelf.web.FormReader;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
@@ -19,14 +15,13 @@ final class ReminderPages implements Pages {
     private final CalendarLinkStore links;
     private final MailWishStore wishes;
     private final BrowserSession browsers;
-    private final boolean mail;
+    private final ReminderView view;
 
-    /** With mail: whether this installation has a mail server to send by. */
-    ReminderPages(CalendarLinkStore links, MailWishStore wishes, BrowserSession browsers, boolean mail) {
+    ReminderPages(CalendarLinkStore links, MailWishStore wishes, BrowserSession browsers, ReminderView view) {
         this.links = links;
         this.wishes = wishes;
         this.browsers = browsers;
-        this.mail = mail;
+        this.view = view;
     }
 
     @Override
@@ -38,26 +33,14 @@ final class ReminderPages implements Pages {
     }
 
     private void show(Context ctx) {
-        FormReader form =
-                ReminderForm.filled(wishes.of(Visitor.of(ctx).memberId()).orElse(MailWish.NONE));
-        ctx.render("reminder/show.peb", model(ctx, form, null));
-    }
-
-    private Map<String, @Nullable Object> model(Context ctx, FormReader form, @Nullable String calendar) {
-        Map<String, @Nullable Object> model = new HashMap<>();
-        model.put("form", form);
-        model.put("mail", mail);
-        model.put("hasCalendar", links.has(Visitor.of(ctx).memberId()));
-        model.put("calendar", calendar);
-        return model;
+        ctx.render("reminder/show.peb", view.model(Visitor.of(ctx), null));
     }
 
     /** The address is shown this once, in the answer itself: it is not kept, so no later page could show it. */
     private void makeCalendar(Context ctx) {
         Visitor visitor = Visitor.of(ctx);
         String token = links.make(visitor.memberId());
-        FormReader form = ReminderForm.filled(wishes.of(visitor.memberId()).orElse(MailWish.NONE));
-        ctx.render("reminder/show.peb", model(ctx, form, browsers.wholeAddress(ctx, "/calendar/" + token + ".ics")));
+        ctx.render("reminder/show.peb", view.model(visitor, browsers.wholeAddress(ctx, "/calendar/" + token + ".ics")));
     }
 
     private void endCalendar(Context ctx) {
@@ -67,13 +50,13 @@ final class ReminderPages implements Pages {
     }
 
     private void changeLetters(Context ctx) {
-        if (!mail) {
+        if (!view.mail()) {
             throw Refusal.conflict("No mail server is set for this installation, so it sends no letters.");
         }
         ReminderForm form = new ReminderForm(ctx.formParamMap());
         Optional<MailWish> wish = form.wish();
         if (wish.isEmpty()) {
-            Respond.again(ctx, "reminder/show.peb", model(ctx, form.reader(), null));
+            Respond.again(ctx, "reminder/show.peb", view.withMailForm(Visitor.of(ctx), form.reader()));
             return;
         }
         wishes.keep(Visitor.of(ctx).memberId(), wish.get());

@@ -1,68 +1,121 @@
 package warmshelf.reminder;
 
 import java.time.Clock;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
+import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import warmshelf.check.CheckRoom;
 import warmshelf.check.TodayStore;
 import warmshelf.check.alarm.MatAlarmStore;
+import warmshelf.duty.DutyRoom;
 import warmshelf.group.GroupStore;
+import warmshelf.reminder.push.EndpointRule;
+import warmshelf.reminder.push.PublicEndpoints;
+import warmshelf.reminder.push.PushAddressStore;
+import warmshelf.reminder.push.PushKeys;
+import warmshelf.reminder.push.PushNoticeStore;
+import warmshelf.reminder.push.PushPost;
+import warmshelf.reminder.push.PushWishStore;
 import warmshelf.sowing.SowingStores;
 import warmshelf.web.BrowserSession;
 import warmshelf.web.Pages;
+import warmshelf.web.RateLimits;
 
-/** Reminders, wired; and the minute's work that sends letters. */
+/** Reminders, wired; and the work that sends letters and notices while nobody asks. */
 public final class ReminderRoom {
     private static final Logger LOG = LoggerFactory.getLogger(ReminderRoom.class);
-    private static final int EVERY_SECONDS = 60;
+    private static final int THINK_EVERY_SECONDS = 60;
+    /** Whoever asks for a test looks at the phone and waits. */
+    private static final int PUSH_EVERY_SECONDS = 10;
 
     private ReminderRoom() {}
 
-    public static List<Pages> pages(
-            SowingStores stores, GroupStore group, BrowserSession browsers, Clock clock, boolean mail) {
-        CalendarLinkStore links = new CalendarLinkStore(stores.database(), stores.audit());
-        return List.of(
-                new CalendarPages(group, stores, links, new DutyDaysStore(stores.database()), browsers, clock),
-                new ReminderPages(links, new MailWishStore(stores.database(), stores.audit()), browsers, mail));
+    /** By what this installation can tell people; null: not by that. */
+    public record Means(@Nullable MailServer mail, @Nullable PushKeys push) {
+        public boolean none() {
+            return mail == null && push == null;
+        }
     }
 
-    /** Sends letters each minute until it is closed. */
-    public static AutoCloseable start(
-            SowingStores stores, GroupStore group, MailServer server, Clock clock, String address) {
-        Reminders reminders = reminders(stores, group, server, clock, address);
-        ScheduledExecutorService minutes = Executors.newSingleThreadScheduledExecutor(work -> {
-            Thread thread = new Thread(work, "reminders");
+    public static List<Pages> pages(
+            SowingStores stores, GroupStore group, BrowserSession browsers, Clock clock, Means means) {
+        CalendarLinkStore links = new CalendarLinkStore(stores.database(), stores.audit());
+        MailWishStore wishes = new MailWishStore(stores.database(), stores.audit());
+        PushAddressStore devices = new PushAddressStore(stores.database(), stores.audit());
+        PushWishStore pushWishes = new PushWishStore(stores.database(), stores.audit());
+        PushNoticeStore notices = new PushNoticeStore(stores.database(), stores.audit());
+        ReminderView view = new ReminderView(links, wishes, devices, pushWishes, means);
+        EndpointRule rule = new PublicEndpoints();
+        return List.of(
+                new CalendarPages(group, stores, links, new DutyDaysStore(stores.database()), browsers, clock),
+                new ReminderPages(links, wishes, browsers, view),
+                new PushPages(devices, pushWishes, notices, view, rule, new RateLimits(clock), clock));
+    }
+
+    /** Tells people what there is to tell until it is closed. */
+    public static AutoCloseable start(SowingStores stores, GroupStore group, Means means, Clock clock, String address) {
+        List<ScheduledExecutorService> work = new ArrayList<>();
+        if (means.mail() != null) {
+            Reminders letters = reminders(stores, group, mail(stores, means.mail()), clock, address);
+            work.add(each("letters", letters::tick, THINK_EVERY_SECONDS));
+        }
+        if (means.push() != null) {
+            Channel push = push(stores, means.push(), new PublicEndpoints(), clock);
+            Reminders notices = reminders(stores, group, push, clock, address);
+            work.add(each("notices", notices::lay, THINK_EVERY_SECONDS));
+            work.add(each("push", notices::send, PUSH_EVERY_SECONDS));
+        }
+        return () -> work.forEach(ScheduledExecutorService::shutdownNow);
+    }
+
+    private static ScheduledExecutorService each(String name, Runnable work, int seconds) {
+        ScheduledExecutorService executor = Executors.newSingleThreadScheduledExecutor(task -> {
+            Thread thread = new Thread(task, "reminders-" + name);
             thread.setDaemon(true);
             return thread;
         });
-        minutes.scheduleWithFixedDelay(() -> tick(reminders), EVERY_SECONDS, EVERY_SECONDS, TimeUnit.SECONDS);
-        return minutes::shutdownNow;
+        executor.scheduleWithFixedDelay(() -> once(work), seconds, seconds, TimeUnit.SECONDS);
+        return executor;
     }
 
-    static Reminders reminders(SowingStores stores, GroupStore group, MailServer server, Clock clock, String address) {
-        return new Reminders(
-                group,
+    static Channel mail(SowingStores stores, MailServer server) {
+        return new MailChannel(
+                new MailWishStore(stores.database(), stores.audit()),
+                new LetterStore(stores.database(), stores.audit()),
+                new Postman(server));
+    }
+
+    static Channel push(SowingStores stores, PushKeys keys, EndpointRule rule, Clock clock) {
+        return new PushChannel(
+                new PushWishStore(stores.database(), stores.audit()),
+                new PushAddressStore(stores.database(), stores.audit()),
+                new PushNoticeStore(stores.database(), stores.audit()),
+                new PushPost(stores.database(), stores.audit(), keys, rule, clock));
+    }
+
+    static Reminders reminders(SowingStores stores, GroupStore group, Channel channel, Clock clock, String address) {
+        DutyRoom duty = new DutyRoom(stores.database(), stores.audit(), CheckRoom.rounds(stores));
+        Moments moments = new Moments(
                 stores,
                 new TodayStore(stores.database()),
                 new MatAlarmStore(stores.database()),
                 CheckRoom.ownLooks(stores)::applyAsInt,
-                new MailWishStore(stores.database(), stores.audit()),
-                new LetterStore(stores.database(), stores.audit()),
-                new Postman(server),
-                clock,
+                duty::standIns,
                 address);
+        return new Reminders(group, moments, channel, clock);
     }
 
-    /** A minute that fails is told in the log; the next one tries again. */
-    private static void tick(Reminders reminders) {
+    /** What fails is told in the log and done again the next time. */
+    private static void once(Runnable work) {
         try {
-            reminders.tick();
+            work.run();
         } catch (RuntimeException fault) {
-            LOG.error("reminders could not be thought of or sent this minute; they are tried again", fault);
+            LOG.error("reminders could not be thought of or sent this time; they are tried again", fault);
         }
     }
 }

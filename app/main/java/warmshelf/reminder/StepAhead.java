@@ -12,12 +12,20 @@ import warmshelf.timeline.Step;
  * A step of a sowing that is still to be done.
  *
  * @param title of the sowing
+ * @param crop its name
  * @param ideal the day it is best done
  * @param why the sentence behind the date
  * @param next whether it is the very next one of its sowing
  */
 public record StepAhead(
-        UUID sowing, String title, Step step, LocalDate ideal, LocalDate latest, String why, boolean next) {
+        UUID sowing,
+        String title,
+        String crop,
+        Step step,
+        LocalDate ideal,
+        LocalDate latest,
+        String why,
+        boolean next) {
 
     /** Everything still to be done at some sowings, each in order; the harvest is nothing to be reminded of. */
     static List<StepAhead> of(List<History> histories, SowingPlanner planner, LocalDate today) {
@@ -37,6 +45,7 @@ public record StepAhead(
                 .map(step -> new StepAhead(
                         sowing.id(),
                         sowing.title(),
+                        sowing.crop().name(),
                         step.step(),
                         step.ideal(),
                         step.latest(),

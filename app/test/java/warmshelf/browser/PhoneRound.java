@@ -113,7 +113,7 @@ final class PhoneRound implements AutoCloseable {
 
     void start() {
         Settings settings = new Settings(
-                "127.0.0.1", port, null, Path.of("unused"), null, null, null, Set.of(), ZoneId.of("UTC"), null);
+                "127.0.0.1", port, null, Path.of("unused"), null, null, null, Set.of(), ZoneId.of("UTC"), null, null);
         server = Server.start(settings, group.database(), CLOCK);
         port = server.port();
     }

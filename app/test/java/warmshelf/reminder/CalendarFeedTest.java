@@ -38,7 +38,8 @@ class CalendarFeedTest {
     @Test
     void the_same_step_keeps_its_name_when_its_day_moves() throws Exception {
         VEvent before = events(List.of(step("Pepper")), List.of()).get(0);
-        StepAhead later = new StepAhead(SOWING, "Pepper", Step.SOW, DAY.plusDays(3), DAY.plusDays(9), "Later.", true);
+        StepAhead later =
+                new StepAhead(SOWING, "Pepper", "Pepper", Step.SOW, DAY.plusDays(3), DAY.plusDays(9), "Later.", true);
         VEvent after = events(List.of(later), List.of()).get(0);
 
         assertThat(value(after, Property.UID)).isEqualTo(value(before, Property.UID));
@@ -56,7 +57,7 @@ class CalendarFeedTest {
     @Test
     void awkward_words_come_through_and_every_line_is_at_most_75_octets() throws Exception {
         String awkward = "Tomate „Königin“; süß, groß\\klein\n" + "sehr ".repeat(40) + "ü".repeat(60);
-        StepAhead step = new StepAhead(SOWING, awkward, Step.SOW, DAY, DAY, awkward, true);
+        StepAhead step = new StepAhead(SOWING, awkward, "Pepper", Step.SOW, DAY, DAY, awkward, true);
         String written = feed().written("Hill, and Shore; Seed Starters", List.of(step), List.of());
 
         assertThat(written.split("\r\n"))
@@ -75,7 +76,8 @@ class CalendarFeedTest {
     }
 
     private static StepAhead step(String title) {
-        return new StepAhead(SOWING, title, Step.SOW, DAY, DAY.plusDays(6), "Eight weeks before planting out.", true);
+        return new StepAhead(
+                SOWING, title, "Pepper", Step.SOW, DAY, DAY.plusDays(6), "Eight weeks before planting out.", true);
     }
 
     private static CalendarFeed feed() {

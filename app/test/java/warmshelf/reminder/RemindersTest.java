@@ -42,10 +42,13 @@ class RemindersTest {
     private Reminders reminders(int port) {
         var database = cellar.group().database();
         var audit = cellar.group().audit();
+        SowingStores stores = SowingStores.over(database, audit, FrostSource.bundledOnly());
+        MailServer server =
+                new MailServer("127.0.0.1", port, null, null, "seeds@example.org", MailServer.Security.NONE);
         return ReminderRoom.reminders(
-                SowingStores.over(database, audit, FrostSource.bundledOnly()),
+                stores,
                 new GroupStore(database, audit),
-                new MailServer("127.0.0.1", port, null, null, "seeds@example.org", MailServer.Security.NONE),
+                ReminderRoom.mail(stores, server),
                 cellar.group().clock(),
                 ADDRESS);
     }
@@ -58,7 +61,7 @@ class RemindersTest {
 
     @Test
     void in_the_morning_a_member_is_told_once_what_is_to_be_done() throws Exception {
-        wishes.keep(tom(), new MailWish("tom@example.org", true, false, false));
+        wishes.keep(tom(), new MailWish("tom@example.org", true, false, false, false));
         cellar.ask(Cellar.peppers());
         // the ideal day of sowing, nine in the morning
         cellar.group().clock().advance(Duration.ofDays(23));
@@ -83,7 +86,7 @@ class RemindersTest {
 
     @Test
     void in_the_evening_a_member_is_told_of_tomorrows_duty() throws Exception {
-        wishes.keep(tom(), new MailWish("tom@example.org", false, true, false));
+        wishes.keep(tom(), new MailWish("tom@example.org", false, true, false, false));
         onDuty(TestGroup.TODAY.plusDays(1).toString());
 
         reminders.tick();
@@ -97,7 +100,7 @@ class RemindersTest {
 
     @Test
     void with_nothing_to_say_nobody_is_written_to() {
-        wishes.keep(tom(), new MailWish("tom@example.org", true, true, true));
+        wishes.keep(tom(), new MailWish("tom@example.org", true, true, true, false));
 
         reminders.tick();
         cellar.group().clock().advance(Duration.ofHours(10));
@@ -108,9 +111,9 @@ class RemindersTest {
 
     @Test
     void a_hot_mat_is_told_at_once_to_the_coordinator_and_to_whoever_lies_there_and_once() throws Exception {
-        wishes.keep(tom(), new MailWish("tom@example.org", false, false, true));
-        wishes.keep(cellar.group().coordinator().id(), new MailWish("ilse@example.org", false, false, true));
-        wishes.keep(cellar.group().onDuty().id(), new MailWish("other@example.org", false, false, true));
+        wishes.keep(tom(), new MailWish("tom@example.org", false, false, true, false));
+        wishes.keep(cellar.group().coordinator().id(), new MailWish("ilse@example.org", false, false, true, false));
+        wishes.keep(cellar.group().onDuty().id(), new MailWish("other@example.org", false, false, true, false));
         cellar.placeAsSuggested(cellar.ask(Cellar.peppers()));
         cellar.group().clock().advance(Duration.ofDays(23));
         UUID mat = cellar.group()
@@ -133,7 +136,7 @@ class RemindersTest {
 
     @Test
     void while_the_mail_server_is_away_letters_wait_and_nothing_is_lost() {
-        wishes.keep(tom(), new MailWish("tom@example.org", false, true, false));
+        wishes.keep(tom(), new MailWish("tom@example.org", false, true, false, false));
         onDuty(TestGroup.TODAY.plusDays(1).toString());
         cellar.group().clock().advance(Duration.ofHours(9));
         int port = mail.getSmtp().getPort();

@@ -6,7 +6,9 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import warmshelf.Server;
 import warmshelf.Settings;
 import warmshelf.db.Audit;
@@ -18,6 +20,7 @@ import warmshelf.member.MemberStore;
 import warmshelf.member.NewMember;
 import warmshelf.member.Passphrases;
 import warmshelf.member.SessionStore;
+import warmshelf.reminder.push.PushKeys;
 import warmshelf.web.Pages;
 import warmshelf.web.Units;
 
@@ -48,11 +51,11 @@ public final class TestGroup implements AutoCloseable {
     private final Server server;
     private final List<Person> cast;
 
-    private TestGroup(TestDatabase place, boolean opened, List<Pages> more) {
+    private TestGroup(TestDatabase place, boolean opened, List<Pages> more, @Nullable PushKeys push) {
         this.place = place;
         this.cast = opened ? moveIn(place.database(), new Audit(clock)) : List.of();
         try {
-            this.server = Server.start(Settings.onFreePort(Path.of("unused")), place.database(), clock, more);
+            this.server = Server.start(settings(push), place.database(), clock, more);
         } catch (RuntimeException notStarted) {
             place.close();
             throw notStarted;
@@ -61,22 +64,32 @@ public final class TestGroup implements AutoCloseable {
 
     /** A group with its cast, on H2. */
     public static TestGroup open() {
-        return new TestGroup(TestDatabase.h2(), true, List.of());
+        return new TestGroup(TestDatabase.h2(), true, List.of(), null);
     }
 
     /** A group with its cast, on the database given, which it closes at the end. */
     public static TestGroup open(TestDatabase place) {
-        return new TestGroup(place, true, List.of());
+        return new TestGroup(place, true, List.of(), null);
     }
 
     /** A group with its cast and pages beside the application's own. */
     public static TestGroup with(Pages... more) {
-        return new TestGroup(TestDatabase.h2(), true, List.of(more));
+        return new TestGroup(TestDatabase.h2(), true, List.of(more), null);
+    }
+
+    /** A group with its cast, in an installation that sends notices to phones. */
+    public static TestGroup withPush(PushKeys keys) {
+        return new TestGroup(TestDatabase.h2(), true, List.of(), keys);
+    }
+
+    private static Settings settings(@Nullable PushKeys push) {
+        return new Settings(
+                "127.0.0.1", 0, null, Path.of("unused"), null, null, null, Set.of(), ZoneId.of("UTC"), null, push);
     }
 
     /** An installation whose group nobody has opened. */
     public static TestGroup unopened() {
-        return new TestGroup(TestDatabase.h2(), false, List.of());
+        return new TestGroup(TestDatabase.h2(), false, List.of(), null);
     }
 
     public Person coordinator() {

@@ -147,6 +147,7 @@ class HeadersTest {
                 null,
                 Set.of(),
                 ZoneId.of("UTC"),
+                null,
                 null);
         try (TestDatabase place = TestDatabase.h2();
                 Server server = Server.start(settings, place.database(), new MutableClock(TestGroup.MORNING))) {

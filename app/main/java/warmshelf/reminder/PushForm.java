@@ -1,0 +1,70 @@
+package warmshelf.reminder;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import warmshelf.reminder.push.CurvePoint;
+import warmshelf.reminder.push.EndpointRule;
+import warmshelf.reminder.push.PushTarget;
+import warmshelf.reminder.push.PushWish;
+import warmshelf.web.DayWords;
+import warmshelf.web.FormReader;
+
+/** Reads what a browser gives to be told by, and what somebody wants to be told. */
+final class PushForm {
+    private static final int LONGEST_NAME = 60;
+    private static final int LONGEST_KEY = 100;
+    private static final int AUTH_BYTES = 16;
+
+    private final FormReader reader;
+
+    PushForm(Map<String, List<String>> typed) {
+        reader = new FormReader(typed);
+    }
+
+    FormReader reader() {
+        return reader;
+    }
+
+    /** The form as it stands. */
+    static FormReader filled(PushWish wish) {
+        return new FormReader(Map.of(
+                "device", List.of(""),
+                "pushMorning", List.of(wish.inTheMorning() ? "yes" : ""),
+                "pushEvening", List.of(wish.inTheEvening() ? "yes" : ""),
+                "pushAlarms", List.of(wish.ofAlarms() ? "yes" : ""),
+                "pushStandIns", List.of(wish.ofStandIns() ? "yes" : "")));
+    }
+
+    PushWish wish() {
+        return new PushWish(
+                reader.ticked("pushMorning"),
+                reader.ticked("pushEvening"),
+                reader.ticked("pushAlarms"),
+                reader.ticked("pushStandIns"));
+    }
+
+    /** The device's name as typed, or a plain one. */
+    String name(LocalDate today) {
+        String name = reader.optionalText("device", "The device’s name", LONGEST_NAME);
+        return name.isEmpty() ? "Device of " + DayWords.date(today) : name;
+    }
+
+    /** Where the device takes notices; empty when something given cannot be used. */
+    Optional<PushTarget> target(EndpointRule rule) {
+        String endpoint = reader.text("endpoint");
+        rule.refusal(endpoint).ifPresent(sentence -> reader.refuse("device", sentence));
+        String key = reader.text("p256dh");
+        if (key.length() > LONGEST_KEY || !CurvePoint.isPublicKey(key)) {
+            reader.refuse(
+                    "device",
+                    "The device’s key cannot be used; 65 bytes in base64url, a point of the curve P-256, are accepted.");
+        }
+        String auth = reader.text("auth");
+        if (auth.length() > 2 * AUTH_BYTES || CurvePoint.bytes(auth).length != AUTH_BYTES) {
+            reader.refuse("device", "The device’s secret cannot be used; 16 bytes in base64url are accepted.");
+        }
+        return reader.ok() ? Optional.of(new PushTarget(endpoint, key, auth)) : Optional.empty();
+    }
+}

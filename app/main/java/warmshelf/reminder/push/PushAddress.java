@@ -1,0 +1,33 @@
+package warmshelf.reminder.push;
+
+import java.time.OffsetDateTime;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A device as its owner sees it.
+ *
+ * @param name as typed, or a plain default
+ * @param here whether it is the device that asks
+ * @param endedAt null: it is told
+ * @param endedWhy empty while it is told
+ */
+public record PushAddress(
+        UUID id,
+        String name,
+        OffsetDateTime addedAt,
+        @Nullable OffsetDateTime lastToldAt,
+        boolean here,
+        @Nullable OffsetDateTime endedAt,
+        String endedWhy) {
+
+    /** For the list. */
+    public String endedWords() {
+        return switch (endedWhy) {
+            case "stopped" -> "you stopped it";
+            case "signed out" -> "you were signed out there";
+            case "gone" -> "the device no longer takes notices";
+            default -> "it has ended";
+        };
+    }
+}
