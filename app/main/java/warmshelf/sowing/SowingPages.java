@@ -99,6 +99,7 @@ public final class SowingPages implements Pages {
                 timeline.map(dates ->
                                 StepLine.of(dates, Asking.of(sowing), sowing.treatedSeed(), crops, visitor.units()))
                         .orElse(List.of()));
+        model.put("learned", planner.learnedOf(sowing, history.celsius(planner), visitor.units()));
         model.put("dayCount", history.dayCount(visitor.today()));
         ctx.render("sowing/show.peb", model);
     }
