@@ -87,16 +87,19 @@ public record CropPage(
         return new Row(
                 sowings.get(seen.sowingId()),
                 units.temperature(seen.celsius()),
-                "%s days%s, found between day %s and day %s"
-                        .formatted(
-                                LearnedWords.days(seen.days()),
-                                seen.method() == Method.BAG ? " (roots)" : "",
-                                LearnedWords.days(seen.afterDays()),
-                                LearnedWords.days(seen.byDays())),
+                seenWords(seen),
                 LearnedWords.days(seen.seedlingDays()),
                 response.at(seen.celsius())
                         .map(table -> LearnedWords.days(table.days()))
                         .orElse(""));
+    }
+
+    private static String seenWords(SeenEmergence seen) {
+        String days = LearnedWords.days(seen.days()) + " days" + (seen.method() == Method.BAG ? " (roots)" : "");
+        String by = LearnedWords.days(seen.byDays());
+        return seen.afterDays() == 0
+                ? "%s, found at the first look on day %s".formatted(days, by)
+                : "%s, found between day %s and day %s".formatted(days, LearnedWords.days(seen.afterDays()), by);
     }
 
     private static String range(double low, double high, Units units) {

@@ -14,6 +14,7 @@ import warmshelf.crop.LearnedEmergence;
 import warmshelf.crop.LearnedWords;
 import warmshelf.crop.ShiftedResponse;
 import warmshelf.crop.TemperatureResponse;
+import warmshelf.frost.FrostClimate;
 import warmshelf.timeline.FrostDates;
 import warmshelf.timeline.PlantingOut;
 import warmshelf.timeline.Seen;
@@ -94,6 +95,11 @@ public final class SowingPlanner {
     private TemperatureResponse responseTo(Sowing sowing) {
         Crop crop = sowing.crop();
         return ShiftedResponse.of(crops.responseOf(crop), learned.of(crop).factor(sowing.lotId()));
+    }
+
+    /** The climate of a grower's garden; empty where nothing is known of it. */
+    Optional<FrostClimate> climate(Sowing.Grower grower) {
+        return frost.climate(grower.memberId(), grower.country(), grower.postcode());
     }
 
     /** What decides the day of planting out; empty where no frost dates are known and no day is named. */

@@ -36,7 +36,7 @@ class CropPagesTest {
         Answer page = member.get("/crops/pepper");
 
         assertThat(page.status()).isEqualTo(200);
-        assertThat(page.body()).contains("<polyline").doesNotContain("response-chart__dot");
+        assertThat(page.body()).contains("<polyline").doesNotContain("response__dot");
         assertThat(page.text())
                 .contains("Nothing has been seen here yet, so dates go by the table.")
                 .contains("Harrington");
