@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.UUID;
 
@@ -81,16 +82,12 @@ public record LearnedEmergence(int sowings, LogShift shift, Map<UUID, OfLot> lot
 
     /** The same for a lot; the crop's where too few sowings of that lot were seen. */
     public double factor(UUID lot) {
-        OfLot own = lots.get(lot);
-        return own == null || own.sowings() < FEWEST_SOWINGS
-                ? factor()
-                : own.shift().factor();
+        return known(lot).map(own -> own.shift().factor()).orElse(factor());
     }
 
-    /** Whether enough of a lot was seen for it to have a shift of its own. */
-    public boolean knows(UUID lot) {
-        OfLot own = lots.get(lot);
-        return own != null && own.sowings() >= FEWEST_SOWINGS;
+    /** What was learned of a lot; empty where too little of it was seen for a shift of its own. */
+    public Optional<OfLot> known(UUID lot) {
+        return Optional.ofNullable(lots.get(lot)).filter(own -> own.sowings() >= FEWEST_SOWINGS);
     }
 
     private static double squared(double spread) {

@@ -27,15 +27,13 @@ public final class LearnedWords {
         if (!learned.counts()) {
             return "";
         }
-        if (learned.knows(lot)) {
-            return shifted(
-                    "From %d sowings of this lot here"
-                            .formatted(learned.lots().get(lot).sowings()),
-                    table,
-                    learned.factor(lot),
-                    place);
-        }
-        return ofCrop(learned, table, place);
+        return learned.known(lot)
+                .map(own -> shifted(
+                        "From %d sowings of this lot here".formatted(own.sowings()),
+                        table,
+                        own.shift().factor(),
+                        place))
+                .orElseGet(() -> ofCrop(learned, table, place));
     }
 
     private static String shifted(String from, double table, double factor, String place) {

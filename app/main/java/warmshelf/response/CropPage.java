@@ -69,13 +69,14 @@ public record CropPage(
                 atBest.map(table -> lots(learned, sowings, table.days(), best)).orElse(List.of()),
                 atBest.isEmpty() ? null : new ChartDrawing(response, learned, inOrder, units).chart(),
                 inOrder.stream()
-                        .map(each -> row(each, response, sowings, units))
+                        .flatMap(each -> Optional.ofNullable(sowings.get(each.sowingId())).stream()
+                                .map(sowing -> row(each, sowing, response, units)))
                         .toList());
     }
 
     private static List<Lot> lots(LearnedEmergence learned, Map<UUID, Sowing> sowings, double table, String best) {
         return sowings.values().stream()
-                .filter(sowing -> learned.counts() && learned.knows(sowing.lotId()))
+                .filter(sowing -> learned.known(sowing.lotId()).isPresent())
                 .map(sowing -> new Lot(
                         sowing.lotId(), sowing.variety(), LearnedWords.ofLot(learned, sowing.lotId(), table, best)))
                 .distinct()
@@ -83,9 +84,9 @@ public record CropPage(
                 .toList();
     }
 
-    private static Row row(SeenEmergence seen, TemperatureResponse response, Map<UUID, Sowing> sowings, Units units) {
+    private static Row row(SeenEmergence seen, Sowing sowing, TemperatureResponse response, Units units) {
         return new Row(
-                sowings.get(seen.sowingId()),
+                sowing,
                 units.temperature(seen.celsius()),
                 seenWords(seen),
                 LearnedWords.days(seen.seedlingDays()),

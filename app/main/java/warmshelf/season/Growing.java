@@ -3,9 +3,7 @@ package warmshelf.season;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.UUID;
 import java.util.stream.Stream;
 import warmshelf.timeline.Step;
@@ -19,38 +17,49 @@ import warmshelf.timeline.TimelineStep;
  * @param celsius the temperature its dates are reckoned at
  */
 public record Growing(UUID id, String crop, String variety, boolean warm, int celsius, Timeline timeline) {
-    /** A run of days in one place: from a day up to the day of the next. */
-    public record Stretch(Phase phase, LocalDate from, LocalDate to) {}
+    /** So many days are drawn of the last place, where plants stay: out, in a season that leaves time for it. */
+    private static final int DAYS_OF_LAST = 14;
 
-    /** Where it is from sowing on, without gaps; the last, out, ends with the picture. Nothing that lasts no day is listed. */
-    List<Stretch> stretches(LocalDate end) {
-        Map<Phase, LocalDate> begins = begins();
+    /**
+     * A run of days in one place: from a day up to the day of the next.
+     *
+     * @param open it goes on after that day
+     */
+    record Stretch(Phase phase, LocalDate from, LocalDate to, boolean open) {}
+
+    /** Where it is from sowing on, without gaps. Nothing that lasts no day is listed. */
+    List<Stretch> stretches() {
+        List<Begin> begins = begins();
         List<Stretch> stretches = new ArrayList<>();
-        List<Phase> phases = List.copyOf(begins.keySet());
-        for (int i = 0; i < phases.size(); i++) {
-            LocalDate from = begins.get(phases.get(i));
-            LocalDate to = i + 1 < phases.size() ? begins.get(phases.get(i + 1)) : end;
-            if (from.isBefore(to)) {
-                stretches.add(new Stretch(phases.get(i), from, to));
+        for (int i = 0; i < begins.size(); i++) {
+            Begin begin = begins.get(i);
+            boolean last = i + 1 == begins.size();
+            LocalDate to = last
+                    ? begin.day().plusDays(DAYS_OF_LAST)
+                    : begins.get(i + 1).day();
+            if (begin.day().isBefore(to)) {
+                stretches.add(new Stretch(begin.phase(), begin.day(), to, last));
             }
         }
         return stretches;
     }
 
-    private Map<Phase, LocalDate> begins() {
-        Map<Phase, LocalDate> begins = new TreeMap<>();
-        day(Step.SOW).ifPresent(day -> begins.put(warm ? Phase.HEAT : Phase.ROOM, day));
+    private record Begin(Phase phase, LocalDate day) {}
+
+    private List<Begin> begins() {
+        List<Begin> begins = new ArrayList<>();
+        day(Step.SOW).ifPresent(day -> begins.add(new Begin(warm ? Phase.HEAT : Phase.ROOM, day)));
         if (warm) {
-            day(Step.OFF_HEAT).ifPresent(day -> begins.put(Phase.ROOM, day));
+            day(Step.OFF_HEAT).ifPresent(day -> begins.add(new Begin(Phase.ROOM, day)));
         }
         // What is fed or potted on stands under a light, even where nobody noted when it was put there.
         Stream.of(Step.LIGHT, Step.FIRST_FEED, Step.POT_ON)
                 .map(this::day)
                 .flatMap(Optional::stream)
                 .findFirst()
-                .ifPresent(day -> begins.put(Phase.LIGHT, day));
-        day(Step.HARDEN_OFF).ifPresent(day -> begins.put(Phase.HARDENING, day));
-        day(Step.PLANT_OUT).ifPresent(day -> begins.put(Phase.OUT, day));
+                .ifPresent(day -> begins.add(new Begin(Phase.LIGHT, day)));
+        day(Step.HARDEN_OFF).ifPresent(day -> begins.add(new Begin(Phase.HARDENING, day)));
+        day(Step.PLANT_OUT).ifPresent(day -> begins.add(new Begin(Phase.OUT, day)));
         return begins;
     }
 
@@ -69,10 +78,6 @@ public record Growing(UUID id, String crop, String variety, boolean warm, int ce
     /** The first day there is anything to draw of; empty where the season leaves no time at all. */
     Optional<LocalDate> first() {
         return marked().stream().map(Growing::dayOf).min(LocalDate::compareTo);
-    }
-
-    Optional<LocalDate> out() {
-        return day(Step.PLANT_OUT);
     }
 
     static LocalDate dayOf(TimelineStep step) {

@@ -9,7 +9,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.stream.Stream;
 import warmshelf.season.SeasonPicture.Bar;
 import warmshelf.season.SeasonPicture.Head;
@@ -23,8 +22,6 @@ final class SeasonDrawing {
     private static final int DAY = SeasonPicture.DAY;
     /** So far back today is still shown before the first sowing begins. */
     private static final int DAYS_BEFORE = 28;
-    /** So much is shown of plants that are out. */
-    private static final int DAYS_OUT = 14;
     /** Room that a letter of a bar's label takes. */
     private static final int LETTER = 7;
 
@@ -49,11 +46,12 @@ final class SeasonDrawing {
     }
 
     private LocalDate end() {
-        Stream<LocalDate> out =
-                sowings.stream().map(Growing::out).flatMap(Optional::stream).map(day -> day.plusDays(DAYS_OUT));
+        Stream<LocalDate> stays = sowings.stream()
+                .flatMap(growing -> growing.stretches().stream())
+                .map(Growing.Stretch::to);
         Stream<LocalDate> steps =
                 sowings.stream().flatMap(growing -> growing.marked().stream()).map(Growing::dayOf);
-        return Stream.concat(out, steps).max(LocalDate::compareTo).orElseThrow();
+        return Stream.concat(stays, steps).max(LocalDate::compareTo).orElseThrow();
     }
 
     SeasonPicture draw() {
@@ -75,7 +73,7 @@ final class SeasonDrawing {
 
     private Row row(Growing growing, int y) {
         TimelineStep next = growing.next().orElse(null);
-        List<Bar> bars = growing.stretches(to).stream()
+        List<Bar> bars = growing.stretches().stream()
                 .map(stretch -> bar(growing, stretch))
                 .toList();
         List<Mark> marks = growing.marked().stream()
@@ -87,10 +85,10 @@ final class SeasonDrawing {
     private Bar bar(Growing growing, Growing.Stretch stretch) {
         Phase phase = stretch.phase();
         int width = x(stretch.to()) - x(stretch.from());
-        String label = phase.word().length() * LETTER + 6 <= width ? phase.word() : "";
+        String label = phase.label().length() * LETTER + 6 <= width ? phase.label() : "";
         String style = phase == Phase.HEAT ? "heat-" + warmth(growing.celsius()) : phase.word();
-        boolean open = phase == Phase.OUT;
-        return new Bar(style, label, x(stretch.from()), width, phase.words(), stretch.from(), stretch.to(), open);
+        return new Bar(
+                style, label, x(stretch.from()), width, phase.words(), stretch.from(), stretch.to(), stretch.open());
     }
 
     /** The steps of the scale of warmth, as everywhere. */

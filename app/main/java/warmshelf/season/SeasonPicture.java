@@ -33,6 +33,11 @@ public record SeasonPicture(
     /** The height of a row; a finger's. */
     public static final int ROW = 48;
 
+    /** What the bars can say, for the key. */
+    public List<Phase> phases() {
+        return List.of(Phase.values());
+    }
+
     /** Words above a day. */
     public record Head(int x, String words) {}
 
@@ -55,9 +60,9 @@ public record SeasonPicture(
     /**
      * Where a sowing is for some days.
      *
-     * @param style the phase's word; on the heat with its warmth
+     * @param style the phase's word; of the heat with its warmth
      * @param label empty where there is no room for it
-     * @param open whether it goes on beyond the picture
+     * @param open whether it goes on after what is drawn
      */
     public record Bar(
             String style, String label, int x, int width, String words, LocalDate from, LocalDate to, boolean open) {}

@@ -12,6 +12,7 @@ import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.LUDecomposition;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 class LearnedEmergenceTest {
@@ -57,14 +58,14 @@ class LearnedEmergenceTest {
         assertThat(learned.shift().mean()).isCloseTo(regression(null).getEntry(0), within(1e-10));
         assertThat(learned.shift().variance()).isCloseTo(regression(null).getEntry(1), within(1e-10));
         for (UUID lot : List.of(LANTERN, HARBOUR)) {
-            LogShift own = learned.lots().get(lot).shift();
+            LogShift own = learned.known(lot).orElseThrow().shift();
             assertThat(own.mean()).isCloseTo(regression(lot).getEntry(0), within(1e-10));
             assertThat(own.variance()).isCloseTo(regression(lot).getEntry(1), within(1e-10));
         }
     }
 
     /** Mean and variance of the group's shift, or of a lot's, given all that was seen. */
-    private RealVector regression(UUID lot) {
+    private RealVector regression(@Nullable UUID lot) {
         int size = seen.size();
         RealMatrix among = new Array2DRowRealMatrix(size, size);
         RealVector with = new ArrayRealVector(size);
