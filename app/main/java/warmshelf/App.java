@@ -11,6 +11,7 @@ import warmshelf.frost.FrostCheckCommand;
 import warmshelf.frost.FrostCommand;
 import warmshelf.frost.FrostSurfaceCommand;
 import warmshelf.seed.SowCommand;
+import warmshelf.seed.ViabilityCommand;
 import warmshelf.timeline.TimelineCommand;
 
 /** The command line: what {@code java -jar warmshelf.jar} does. */
@@ -28,7 +29,8 @@ import warmshelf.timeline.TimelineCommand;
             ServeCommand.class,
             SowCommand.class,
             TimelineCommand.class,
-            TodayCommand.class
+            TodayCommand.class,
+            ViabilityCommand.class
         })
 public final class App {
     private App() {}
