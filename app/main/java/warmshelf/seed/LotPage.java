@@ -59,7 +59,7 @@ public record LotPage(
                                 storage.kind() == StorageKind.OWN ? "kept" : "reckoned",
                                 units.temperature(kept.celsius()),
                                 trimmed(kept.moisturePercent())))
-                .orElse(place);
+                .orElse("Nobody has said");
     }
 
     private static String reckoned(Crop crop, Lot lot) {
@@ -84,7 +84,7 @@ public record LotPage(
                 .formatted(trimmed(StoredLife.of(crop).years()));
         return storage.conditions().isPresent()
                 ? life + ", longer where it is kept cool and dry (Harrington’s rules of thumb)."
-                : life + "; say below how it is kept, and it can be told better.";
+                : life + "; where somebody says how it is kept, it can be told better.";
     }
 
     private static String trimmed(double number) {

@@ -57,7 +57,7 @@ public final class OfferPages implements Pages {
 
     private void takeForm(Context ctx) {
         Lot lot = offered(ctx);
-        ctx.render("seed/take.peb", model(lot, typed("seeds", lot.offered())));
+        ctx.render("seed/take.peb", model(lot, typed("seeds", 0)));
     }
 
     private void take(Context ctx) {

@@ -64,7 +64,7 @@ class SeedBoxPagesTest {
                                 "storage",
                                 "own",
                                 "storageTemperature",
-                                "4,5",
+                                "40,1",
                                 "storageMoisture",
                                 "6.5")));
 
