@@ -73,9 +73,19 @@ async function asset(request, url) {
 }
 
 function today(event, url) {
-  const network = fetch(event.request);
-  event.waitUntil(network.then(keepPage).catch(() => {}));
-  event.respondWith(answer(network, url));
+  event.respondWith(answer(ask(event, url), url));
+}
+
+/** Asks for the round, and says which page is kept, so that it need not come again while nothing has changed. */
+async function ask(event, url) {
+  const page = await (await caches.open(PAGES)).match(nameOf(url));
+  const stamp = url.searchParams.get("show") === "one" ? null : page?.headers.get("ETag");
+  const reply = stamp
+    ? await fetch(url, { headers: { Accept: "text/html", "If-None-Match": stamp }, redirect: "manual", cache: "no-store" })
+    : await fetch(event.request);
+  if (reply.status === 304) return page;
+  event.waitUntil(keepPage(reply).catch(() => {}));
+  return reply;
 }
 
 async function answer(network, url) {

@@ -110,8 +110,9 @@
     const shown = worthShowing(ticks);
     const ids = new Set(shown.map((tick) => tick.id));
     for (const old of round.querySelectorAll("[data-tick]")) if (!ids.has(old.dataset.tick)) old.remove();
-    if (elsewhere) shown.forEach(draw);
-    else shown.filter(itemOf).forEach(draw);
+    // what is not on the page yet may still come
+    const isWhole = elsewhere && !self.roundRest.waits;
+    shown.filter((tick) => isWhole || itemOf(tick)).forEach(draw);
     if (elsewhere) elsewhere.hidden = elsewhere.childElementCount === 0;
     fold(shown);
   }

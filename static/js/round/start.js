@@ -108,16 +108,18 @@
     try {
       const reply = await fetch("/today/items/" + subject, { headers: { Accept: "text/html" } });
       if (!reply.ok || reply.redirected) return;
-      const fresh = new DOMParser().parseFromString(await reply.text(), "text/html").querySelector("li.round__item");
+      const answer = new DOMParser().parseFromString(await reply.text(), "text/html");
+      const fresh = answer.querySelector("li.round__item");
+      for (const told of answer.querySelectorAll(".round__told")) if (!document.getElementById(told.id)) document.getElementById("round-hows").append(told);
       fresh.dataset.made = sent.filter((each) => each.subject === subject).reduce((last, each) => (each.sentAt > last ? each.sentAt : last), "");
       if (old.classList.contains("round__item--now")) fresh.classList.add("round__item--now");
       const lines = [...old.querySelectorAll("[data-tick]")];
       const active = document.activeElement;
       const focused = lines.some((line) => line.contains(active));
       old.replaceWith(fresh);
+      self.roundWalk.enhance(fresh);
       fresh.append(...lines);
       if (focused) active.focus();
-      self.roundWalk.enhance(fresh);
     } catch {
       // what the page shows stays; the tick is kept
     }
@@ -193,6 +195,11 @@
     const pressed = event.target.closest("[data-act]");
     if (pressed) acts[pressed.dataset.act](pressed.dataset.of);
     if (event.target.closest("[data-close]")) event.target.closest("form").remove();
+    const how = event.target.closest("a.round__how");
+    if (how) {
+      event.preventDefault();
+      self.roundWalk.tellHow(how);
+    }
     const more = event.target.closest("a.round__more");
     if (more) {
       event.preventDefault();
@@ -215,6 +222,8 @@
       // the page shows it already
       if (each.state === "sent" && each.member === me && Date.parse(each.sentAt) <= Date.parse(round.dataset.made)) await kept.forget(each.id);
     }
+    await redraw();
+    self.roundRest.begin(redraw);
     await send();
   }
 

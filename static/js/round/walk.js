@@ -32,8 +32,27 @@
     }
   }
 
+  /** An item says its id and title once, for the wire's sake; the scripts ask for them in many places. */
+  function name(item) {
+    item.dataset.sowing = item.id.slice("s-".length);
+    item.dataset.title = item.querySelector(".round__name a").textContent;
+  }
+
   function enhance(within) {
+    if (within.matches("li.round__item")) name(within);
+    within.querySelectorAll("li.round__item").forEach(name);
     within.querySelectorAll(".round__count").forEach(stepper);
+    within.querySelectorAll(".round__how").forEach((how) => how.setAttribute("aria-expanded", "false"));
+  }
+
+  /** Shows what to do at the check itself, or folds it away again. */
+  function tellHow(how) {
+    const isTold = how.getAttribute("aria-expanded") === "true";
+    how.setAttribute("aria-expanded", String(!isTold));
+    if (isTold) return how.parentElement.nextElementSibling.remove();
+    const told = element("div", "round__told");
+    told.append(...document.querySelector(how.hash).cloneNode(true).childNodes);
+    return how.parentElement.after(told);
   }
 
   // ---- a whole shelf
@@ -119,6 +138,7 @@
   }
 
   function view(one) {
+    if (one) self.roundRest.all();
     if (one && !bar) makeBar();
     round.classList.toggle("round--one", one);
     if (bar) bar.hidden = !one;
@@ -128,6 +148,7 @@
 
   /** Leads to the next thing to do after the one that is in use, going round to the start. */
   function nextOpen() {
+    self.roundRest.all();
     const all = items();
     const from = round.classList.contains("round--one") ? now : all.findIndex((item) => item.contains(document.activeElement));
     for (let ahead = 1; ahead <= all.length; ahead++) {
@@ -141,10 +162,13 @@
     return document.getElementById("round-status").scrollIntoView({ block: "center" });
   }
 
-  enhance(round);
-  round.querySelectorAll(".round__list").forEach((list) => {
+  function enhanceList(list) {
+    enhance(list);
     if (!isOneFromServer) offerShelf(list);
-  });
+  }
+
+  round.querySelectorAll(".round__list").forEach(enhanceList);
+  self.roundRest.unfolded = enhanceList;
   if (!isOneFromServer && items().length > 0) {
     viewLink.addEventListener("click", (event) => {
       event.preventDefault();
@@ -159,5 +183,5 @@
     }
   }
 
-  self.roundWalk = { enhance, nextOpen };
+  self.roundWalk = { enhance, nextOpen, tellHow };
 })();

@@ -18,4 +18,9 @@ public record Check(
         String look,
         String ifSeen,
         String caution,
-        @Nullable String remark) {}
+        @Nullable String remark) {
+    /** What to do, as the page says it once for all checks like this. */
+    public HowTo howTo() {
+        return new HowTo(kind.title(), ifSeen, caution);
+    }
+}

@@ -10,6 +10,11 @@ import java.util.List;
  * @param nextOpen the number of the next that is still to do, going round to the start; 0 when all is done
  */
 public record OneStep(Round.Step step, int at, int of, int nextOpen) {
+    List<HowTo> howTos() {
+        Round.Item item = step.item();
+        return item == null ? List.of() : item.howTos();
+    }
+
     /** The step of a number; one beyond the ends is the nearest. There must be at least one. */
     static OneStep at(List<Round.Step> walk, int asked) {
         int at = Math.max(1, Math.min(asked, walk.size()));

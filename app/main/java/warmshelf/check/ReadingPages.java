@@ -43,7 +43,7 @@ public final class ReadingPages implements Pages {
             return;
         }
         double celsius = Reading.celsius(typed, fahrenheit);
-        if (!readings.add(tickId(form), mat, visitor.today(), celsius, visitor.memberId())) {
+        if (!readings.add(entryId(form, mat), mat, visitor.today(), celsius, visitor.memberId())) {
             throw Refusal.conflict(
                     "This reading's id was used for something else already. Load the page again and enter it once more.");
         }
@@ -53,11 +53,11 @@ public final class ReadingPages implements Pages {
                 "Mat %s: %s kept.".formatted(name, visitor.units().temperature(celsius)));
     }
 
-    private static UUID tickId(FormReader form) {
+    private static UUID entryId(FormReader form, UUID mat) {
         try {
             return UUID.fromString(form.text("id"));
         } catch (IllegalArgumentException notSent) {
-            return UUID.randomUUID();
+            return EntryIds.of(form, mat);
         }
     }
 }

@@ -83,6 +83,11 @@ public record Round(List<Stop> stops, List<Item> elsewhere) {
                                     check.kind() == CheckKind.OFF_HEAT || check.kind() == CheckKind.MOVE_TO_CELLS);
         }
 
+        /** What to do at each of its checks. */
+        public List<HowTo> howTos() {
+            return checks.stream().map(Check::howTo).toList();
+        }
+
         public boolean has(String kind) {
             return checks.stream().anyMatch(check -> check.kind().name().equals(kind));
         }
@@ -132,6 +137,11 @@ public record Round(List<Stop> stops, List<Item> elsewhere) {
         return all().stream()
                 .filter(item -> item.subject().sowing().id().equals(sowing))
                 .findFirst();
+    }
+
+    /** What to do, once for all checks that share it, in the order in which one comes to them. */
+    public List<HowTo> howTos() {
+        return all().stream().flatMap(item -> item.howTos().stream()).distinct().toList();
     }
 
     private List<Item> all() {

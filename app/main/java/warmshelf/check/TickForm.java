@@ -34,7 +34,7 @@ final class TickForm {
 
     /** The tick, or empty when something typed cannot be taken; the reader then has the sentences. */
     Optional<Tick> tick() {
-        UUID id = uuid("id", "The entry's id").orElseGet(UUID::randomUUID);
+        UUID id = uuid("id", "The entry's id").orElseGet(() -> EntryIds.of(reader, sowing.id()));
         EntryStep step = step();
         // A count that is left empty was not made; the button 'nothing yet' sends the count as it was.
         Integer sprouted = count(reader.text("nothing").isEmpty() ? "sprouted" : "nothing", "Sprouted so far");

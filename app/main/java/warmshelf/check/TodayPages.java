@@ -47,13 +47,6 @@ public final class TodayPages implements Pages {
         routes.get("/today/items/{id}", this::item, Role.MEMBER);
     }
 
-    /** A fresh id for each form, so that pressing twice keeps one entry. */
-    public static final class TickIds {
-        public UUID getNext() {
-            return UUID.randomUUID();
-        }
-    }
-
     private void show(Context ctx) {
         Visitor visitor = Visitor.of(ctx);
         LocalDate day = visitor.today();
@@ -69,20 +62,24 @@ public final class TodayPages implements Pages {
         Round round = whole ? rounds.whole(day) : rounds.of(visitor.memberId(), day);
         boolean asksForLight =
                 round.stops().stream().flatMap(stop -> stop.items().stream()).anyMatch(Round.Item::asksForLight);
-        model.put("one", one(ctx, round));
-        model.put("madeAt", clock.instant().toString());
+        OneStep one = one(ctx, round);
+        model.put("one", one);
+        model.put("howTos", one == null ? round.howTos() : one.howTos());
+        String madeAt = clock.instant().toString();
+        String page = UUID.randomUUID().toString();
+        model.put("madeAt", madeAt);
+        model.put("page", page);
         model.put("problems", PROBLEMS);
         model.put("round", round);
         model.put("whole", whole);
         model.put("looks", looks);
         model.put("onDuty", watch.today());
         model.put("tomorrow", watch.tomorrow());
-        model.put("tickIds", new TickIds());
         model.put("litPlaces", asksForLight ? litPlaces(day, 2) : List.of());
         model.put("wholeLitPlaces", asksForLight ? litPlaces(day, 4) : List.of());
         // By this the phone knows a round from a sign-in page, and whose it is.
         ctx.header("X-Warmshelf-Member", visitor.memberId().toString());
-        ctx.render("check/today.peb", model);
+        Respond.unlessKept(ctx, "check/today.peb", model, madeAt, page);
     }
 
     private static @Nullable OneStep one(Context ctx, Round round) {
@@ -103,7 +100,7 @@ public final class TodayPages implements Pages {
         Map<String, Object> model = new HashMap<>();
         model.put("item", item);
         model.put("number", address == null ? 0 : address.number());
-        model.put("tickIds", new TickIds());
+        model.put("page", UUID.randomUUID());
         model.put("litPlaces", item.asksForLight() ? litPlaces(visitor.today(), 2) : List.of());
         model.put("wholeLitPlaces", item.asksForLight() ? litPlaces(visitor.today(), 4) : List.of());
         ctx.render("check/item.peb", model);

@@ -18,6 +18,7 @@ final class PhoneAppPages implements Pages {
             "js/page.js",
             "js/round/kept.js",
             "js/round/send.js",
+            "js/round/rest.js",
             "js/round/show.js",
             "js/round/walk.js",
             "js/round/start.js",

@@ -2,6 +2,7 @@ package warmshelf.web;
 
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
+import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.UUID;
 
@@ -18,6 +19,25 @@ public final class Respond {
     /** The form once more, with what was typed and what is wrong with it. */
     public static void again(Context ctx, String template, Map<String, Object> model) {
         ctx.status(HttpStatus.UNPROCESSABLE_CONTENT).render(template, model);
+    }
+
+    /**
+     * The page made, or 304 without one where whoever asks names the very page by the stamp that came with it. Only the worker
+     * on a phone does, which keeps the page itself: to a browser every page stays 'no-store'.
+     *
+     * @param volatileWords what differs from one making of the page to the next and means no change
+     */
+    public static void unlessKept(Context ctx, String template, Map<String, ?> model, String... volatileWords) {
+        ctx.render(template, model);
+        String page = String.valueOf(ctx.result());
+        for (String words : volatileWords) {
+            page = page.replace(words, "");
+        }
+        String stamp = '"' + Assets.hash(page.getBytes(StandardCharsets.UTF_8)) + '"';
+        ctx.header("ETag", stamp);
+        if (stamp.equals(ctx.header("If-None-Match"))) {
+            ctx.status(HttpStatus.NOT_MODIFIED).result("");
+        }
     }
 
     /** The identifier in the address; an address that holds none leads nowhere. */

@@ -1,7 +1,6 @@
 package warmshelf.web;
 
 import io.javalin.Javalin;
-import io.javalin.compression.CompressionStrategy;
 import io.javalin.config.JavalinConfig;
 import io.javalin.config.SizeUnit;
 import io.javalin.http.ContentTooLargeResponse;
@@ -89,7 +88,7 @@ public final class WebServer implements AutoCloseable {
         config.startup.showOldJavalinVersionWarning = false;
         config.http.maxRequestSize = LARGEST_REQUEST;
         config.http.prefer405over404 = true;
-        config.http.compressionStrategy = CompressionStrategy.GZIP;
+        config.http.compressionStrategy = Packing.strategy();
         config.jetty.multipartConfig.maxTotalRequestSize(1, SizeUnit.MB);
         config.jetty.modifyHttpConfiguration(http -> http.setSendServerVersion(false));
         config.jetty.modifyServer(server -> server.setStopTimeout(5_000));

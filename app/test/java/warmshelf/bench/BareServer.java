@@ -1,10 +1,10 @@
 package warmshelf.bench;
 
 import io.javalin.Javalin;
-import io.javalin.compression.CompressionStrategy;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import warmshelf.web.Packing;
 
 /** The yardstick: the same server with the same settings and nothing behind it. */
 final class BareServer {
@@ -16,7 +16,7 @@ final class BareServer {
         Javalin.create(config -> {
                     config.startup.showJavalinBanner = false;
                     config.startup.showOldJavalinVersionWarning = false;
-                    config.http.compressionStrategy = CompressionStrategy.GZIP;
+                    config.http.compressionStrategy = Packing.strategy();
                     config.jetty.modifyHttpConfiguration(http -> http.setSendServerVersion(false));
                     config.routes.get("/constant", ctx -> ctx.html("<p>Nothing to do today.</p>"));
                     config.routes.get(

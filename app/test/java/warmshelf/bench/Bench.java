@@ -27,6 +27,8 @@ public final class Bench {
     private static final int WRITES = 31;
     private static final Pattern LINKED = Pattern.compile("(?:href|src)=\"(/static/[^\"]+)\"");
 
+    private static final Pattern CHECK = Pattern.compile("class=\"round__check\"");
+
     private Bench() {}
 
     public static void main(String[] arguments) throws IOException, InterruptedException {
@@ -120,6 +122,21 @@ public final class Bench {
                         all / 1000.0,
                         page.path().equals("/today") ? "under 60 KB" : "");
                 line(page.name() + ": the page alone", "%.1f KB", reply.bytes() / 1000.0, "");
+                long checks = CHECK.matcher(reply.text()).results().count();
+                if (checks > 0) {
+                    line(page.name() + ": checks on it", "%.0f", (double) checks, "");
+                    line(
+                            page.name() + ": the page for each 200 checks",
+                            "%.1f KB",
+                            reply.bytes() * 0.2 / checks,
+                            "under 15 KB");
+                    Load.Ask again = new Load.Ask(page.path(), page.session(), true, reply.stamp());
+                    line(
+                            page.name() + ": again, unchanged",
+                            "%.1f KB",
+                            wire.get(again).bytes() / 1000.0,
+                            "");
+                }
             }
         }
     }
@@ -171,8 +188,8 @@ public final class Bench {
     }
 
     private record Page(String name, String path, String session) {
-        Load.Ask ask(boolean gzip) {
-            return new Load.Ask(path, session, gzip);
+        Load.Ask ask(boolean packed) {
+            return new Load.Ask(path, session, packed);
         }
     }
 }

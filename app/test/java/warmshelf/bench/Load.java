@@ -76,7 +76,12 @@ final class Load {
      * One page and who asks for it.
      *
      * @param session the session's token, or empty
-     * @param gzip whether a packed answer is accepted, as browsers do
+     * @param packed whether a packed answer is accepted, as browsers do
+     * @param kept the stamp of the page that is kept already; empty where none is
      */
-    record Ask(String path, String session, boolean gzip) {}
+    record Ask(String path, String session, boolean packed, String kept) {
+        Ask(String path, String session, boolean packed) {
+            this(path, session, packed, "");
+        }
+    }
 }

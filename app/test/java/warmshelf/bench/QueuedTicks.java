@@ -12,7 +12,7 @@ import warmshelf.testing.Browser;
 
 /** A phone that comes up from the cellar: how long it waits until all it kept is on the server's disk. */
 final class QueuedTicks {
-    private static final Pattern SOWING = Pattern.compile("data-sowing=\"([0-9a-f-]{36})\"");
+    private static final Pattern SOWING = Pattern.compile("id=\"s-([0-9a-f-]{36})\"");
     private static final int BATCHES = 5;
 
     private QueuedTicks() {}

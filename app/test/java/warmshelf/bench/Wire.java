@@ -1,5 +1,7 @@
 package warmshelf.bench;
 
+import com.aayushatharva.brotli4j.Brotli4jLoader;
+import com.aayushatharva.brotli4j.decoder.BrotliInputStream;
 import java.io.BufferedInputStream;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -31,21 +33,33 @@ final class Wire implements AutoCloseable {
      * An answer.
      *
      * @param bytes on the wire: status line, headers and the body as it was sent
+     * @param encoding how it is packed: br, gzip or empty
+     * @param stamp by which the same page is known again; empty where it has none
      */
-    record Reply(int status, int bytes, boolean packed, byte[] body) {
+    record Reply(int status, int bytes, String encoding, String stamp, byte[] body) {
         /** The page's text, unpacked. */
         String text() throws IOException {
             InputStream raw = new ByteArrayInputStream(body);
-            try (InputStream open = packed ? new GZIPInputStream(raw) : raw) {
+            try (InputStream open = unpacked(raw)) {
                 return new String(open.readAllBytes(), StandardCharsets.UTF_8);
             }
+        }
+
+        private InputStream unpacked(InputStream raw) throws IOException {
+            Brotli4jLoader.ensureAvailability();
+            return switch (encoding) {
+                case "br" -> new BrotliInputStream(raw);
+                case "gzip" -> new GZIPInputStream(raw);
+                default -> raw;
+            };
         }
     }
 
     Reply get(Load.Ask ask) throws IOException {
         String request = "GET " + ask.path() + " HTTP/1.1\r\nHost: 127.0.0.1\r\n"
                 + (ask.session().isEmpty() ? "" : "Cookie: warmshelf=" + ask.session() + "\r\n")
-                + (ask.gzip() ? "Accept-Encoding: gzip\r\n" : "")
+                + (ask.kept().isEmpty() ? "" : "If-None-Match: " + ask.kept() + "\r\n")
+                + (ask.packed() ? "Accept-Encoding: gzip, deflate, br\r\n" : "")
                 + "\r\n";
         socket.getOutputStream().write(request.getBytes(StandardCharsets.US_ASCII));
         return read();
@@ -57,7 +71,8 @@ final class Wire implements AutoCloseable {
         int bytes = line.length() + 2;
         int length = 0;
         boolean chunked = false;
-        boolean packed = false;
+        String encoding = "";
+        String stamp = "";
         for (line = line(); !line.isEmpty(); line = line()) {
             bytes += line.length() + 2;
             String header = line.toLowerCase(Locale.ROOT);
@@ -65,11 +80,14 @@ final class Wire implements AutoCloseable {
                 length = Integer.parseInt(header.substring(15).strip());
             }
             chunked |= header.startsWith("transfer-encoding:") && header.contains("chunked");
-            packed |= header.startsWith("content-encoding:") && header.contains("gzip");
+            encoding = header.startsWith("content-encoding:")
+                    ? header.substring(17).strip()
+                    : encoding;
+            stamp = header.startsWith("etag:") ? line.substring(5).strip() : stamp;
         }
         bytes += 2;
         if (!chunked) {
-            return new Reply(status, bytes + length, packed, exactly(length));
+            return new Reply(status, bytes + length, encoding, stamp, exactly(length));
         }
         ByteArrayOutputStream body = new ByteArrayOutputStream();
         for (int size = chunkSize(); size > 0; size = chunkSize()) {
@@ -79,7 +97,7 @@ final class Wire implements AutoCloseable {
             bytes += size + Integer.toHexString(size).length() + 4;
         }
         line();
-        return new Reply(status, bytes + 5, packed, body.toByteArray());
+        return new Reply(status, bytes + 5, encoding, stamp, body.toByteArray());
     }
 
     private int chunkSize() throws IOException {

@@ -64,6 +64,30 @@ class RoundOfflineTest {
     }
 
     @Test
+    void a_page_that_has_not_changed_is_not_fetched_again() {
+        try (PhoneRound round = PhoneRound.of(2);
+                BrowserContext phone = round.phone(chromium, round.tom())) {
+            Page page = opened(phone, round);
+            page.reload();
+            String made = madeAs(page);
+
+            page.reload();
+            assertThat(madeAs(page)).isEqualTo(made);
+
+            item(page, round, 1).locator("button[name=nothing]").click();
+            assertThat(status(page)).containsText("All sent");
+            page.reload();
+            assertThat(madeAs(page)).isNotEqualTo(made);
+            assertThat(item(page, round, 1)).containsText("Looked at today");
+        }
+    }
+
+    /** Each making of the page has a number of its own. */
+    private static String madeAs(Page page) {
+        return page.locator("input[name=page]").first().inputValue();
+    }
+
+    @Test
     void an_answer_that_never_came_doubles_nothing() {
         try (PhoneRound round = PhoneRound.of(3);
                 BrowserContext phone = round.phone(chromium, round.tom())) {

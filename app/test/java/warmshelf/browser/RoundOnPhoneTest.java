@@ -74,6 +74,19 @@ class RoundOnPhoneTest {
     }
 
     @Test
+    void what_to_do_is_shown_at_the_check_and_folded_away_again() {
+        Page page = opened(phone, round);
+        Locator how = item(page, round, 2).locator(".round__how");
+
+        how.click();
+        assertThat(how).hasAttribute("aria-expanded", "true");
+        assertThat(item(page, round, 2).locator(".round__told")).containsText("take them out, give air, water less");
+
+        how.click();
+        assertThat(item(page, round, 2).locator(".round__told")).hasCount(0);
+    }
+
+    @Test
     void what_was_not_sent_yet_is_taken_back_without_a_trace() {
         Page page = opened(phone, round);
         round.stop();

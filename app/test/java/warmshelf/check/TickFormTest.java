@@ -142,6 +142,20 @@ class TickFormTest {
         assertThat(form.reader().problems()).containsEntry("note", "The note has 1,001 characters; at most 1000 fit.");
     }
 
+    @Test
+    void a_form_sent_twice_from_one_page_makes_one_id_and_another_step_or_page_another() {
+        UUID first = id("page-one", "look");
+
+        assertThat(id("page-one", "look")).isEqualTo(first);
+        assertThat(id("page-one", "first-feed")).isNotEqualTo(first);
+        assertThat(id("page-two", "look")).isNotEqualTo(first);
+        assertThat(id("", "look")).isNotEqualTo(id("", "look"));
+    }
+
+    private static UUID id(String page, String step) {
+        return form(Map.of("step", step, "page", page)).tick().orElseThrow().id();
+    }
+
     private static TickForm form(Map<String, String> fields) {
         Map<String, List<String>> typed = new HashMap<>();
         fields.forEach((field, text) -> typed.put(field, List.of(text)));

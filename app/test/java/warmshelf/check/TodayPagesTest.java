@@ -9,6 +9,8 @@ import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.UUID;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.jooq.impl.DSL;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -46,6 +48,46 @@ class TodayPagesTest {
         assertThat(coordinator.get("/today").body()).contains("s-" + sowing);
         assertThat(coordinator.get("/today?show=mine").body()).doesNotContain("s-" + sowing);
         assertThat(cellar.group().stranger().get("/today").location()).startsWith("/sign-in");
+    }
+
+    @Test
+    void a_page_that_is_kept_already_comes_again_only_once_something_has_changed() {
+        String sowing = sownBag();
+        advance(7);
+        Browser member = cellar.member();
+        // the first still tells of what was done just before
+        member.get("/today");
+        String kept = member.get("/today").header("ETag");
+
+        Answer unchanged = again(member, kept);
+        Answer somebodyElses = again(cellar.group().signedIn(cellar.group().onDuty()), kept);
+        cellar.tick(sowing, Map.of("step", "look", "sprouted", "2"));
+        Answer changed = again(member, kept);
+
+        assertThat(unchanged.status()).isEqualTo(304);
+        assertThat(unchanged.body()).isEmpty();
+        assertThat(unchanged.header("Cache-Control")).isEqualTo("no-store");
+        assertThat(somebodyElses.status()).isEqualTo(200);
+        assertThat(changed.status()).isEqualTo(200);
+        assertThat(changed.body()).contains("2 so far");
+    }
+
+    private static Answer again(Browser browser, String kept) {
+        return browser.send(
+                browser.request("/today").header("If-None-Match", kept).GET());
+    }
+
+    @Test
+    void what_to_do_is_said_once_on_the_page_and_each_check_leads_to_it() {
+        sownBag();
+        advance(7);
+
+        String page = cellar.member().get("/today").body();
+
+        Matcher how = Pattern.compile("href=\"#(how-[0-9a-f]+)\"").matcher(page);
+        assertThat(how.find()).isTrue();
+        assertThat(page).containsOnlyOnce("id=\"" + how.group(1) + "\"");
+        assertThat(page).containsOnlyOnce("move that seed into a cell today, root down");
     }
 
     @Test

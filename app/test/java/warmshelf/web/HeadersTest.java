@@ -83,7 +83,11 @@ class HeadersTest {
 
         assertThat(plain.header("Content-Type")).isEqualToIgnoringCase("text/html;charset=utf-8");
         assertThat(plain.body()).contains("Where the numbers come from");
+        Answer smaller = stranger.send(stranger.request("/help")
+                .header("Accept-Encoding", "gzip, deflate, br, zstd")
+                .GET());
         assertThat(compressed.header("Content-Encoding")).isEqualTo("gzip");
+        assertThat(smaller.header("Content-Encoding")).isEqualTo("br");
     }
 
     @Test
