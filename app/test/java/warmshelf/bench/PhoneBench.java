@@ -58,8 +58,7 @@ public final class PhoneBench {
     private static double median(Browser chromium, int port, String session, int slowDown) {
         String address = "http://127.0.0.1:" + port;
         List<Double> times = new ArrayList<>();
-        try (BrowserContext phone =
-                chromium.newContext(new Browser.NewContextOptions().setViewportSize(390, 844))) {
+        try (BrowserContext phone = chromium.newContext(new Browser.NewContextOptions().setViewportSize(390, 844))) {
             phone.addCookies(List.of(new Cookie("warmshelf", session).setUrl(address)));
             phone.addInitScript(NOTE_WHEN_SHOWN);
             for (int visit = 0; visit <= VISITS; visit++) {
