@@ -80,8 +80,11 @@ public record LotPage(
             return "It ages as the published viability equation says for %s (%s), with a wide doubt."
                     .formatted(equation.get().species(), equation.get().source());
         }
-        String life = "It ages by the usual life of this seed, %s years (Knott’s Handbook)"
-                .formatted(trimmed(StoredLife.of(crop).years()));
+        double years = StoredLife.of(crop).years();
+        String usual = "%s %s".formatted(trimmed(years), years == 1 ? "year" : "years");
+        String life = crop.seedLifeYears() == null
+                ? "No table gives this seed's life, so it ages as if it kept for %s (our assumption)".formatted(usual)
+                : "It ages by the usual life of this seed, %s (Knott’s Handbook)".formatted(usual);
         return storage.conditions().isPresent()
                 ? life + ", longer where it is kept cool and dry (Harrington’s rules of thumb)."
                 : life + "; where somebody says how it is kept, it can be told better.";
