@@ -94,7 +94,7 @@
       const { id, jpeg } = tick.photo;
       const { status, said } = await post("/round/photos", { id, entry: tick.id, member, jpeg: base64(jpeg) });
       if (status === 200 && said?.kept) await kept.change(tick.id, { photo: null });
-      else if (UNREADABLE.includes(status)) await kept.change(tick.id, { photo: null, sentence: said?.error ?? "The photo could not be read." });
+      else if (UNREADABLE.includes(status) && said?.error) await kept.change(tick.id, { photo: null, sentence: said.error });
       else return verdict(status, said);
     }
     return "sent";

@@ -139,7 +139,7 @@
     const parts = [];
     if (!roundKept.lasting) parts.push("This browser keeps nothing (a private window?): leave this page open until all is sent.");
     if (!(waiting && end === "sign-in")) parts.push(sentence(waiting, end) + ".");
-    if (refused) parts.push(`${refused} not taken: see below.`);
+    if (refused) parts.push(`${refused} not taken: ${elsewhere ? "see below" : "see the list"}.`);
     if (others.length) parts.push(`${others.length} of ${others[0].memberName}’s are kept here too and go when ${others[0].memberName} signs in.`);
     const words = parts.join(" ");
     if (waiting && end === "sign-in") {

@@ -52,6 +52,8 @@
     if (isTold) return how.parentElement.nextElementSibling.remove();
     const told = element("div", "round__told");
     told.append(...document.querySelector(how.hash).cloneNode(true).childNodes);
+    // the check has said already what it is
+    told.querySelector("strong").remove();
     return how.parentElement.after(told);
   }
 

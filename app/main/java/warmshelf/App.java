@@ -12,6 +12,7 @@ import warmshelf.frost.FrostCommand;
 import warmshelf.frost.FrostSurfaceCommand;
 import warmshelf.reminder.push.PushKeysCommand;
 import warmshelf.seed.SowCommand;
+import warmshelf.seed.ViabilityCommand;
 import warmshelf.timeline.TimelineCommand;
 
 /** The command line: what {@code java -jar warmshelf.jar} does. */
@@ -30,7 +31,8 @@ import warmshelf.timeline.TimelineCommand;
             ServeCommand.class,
             SowCommand.class,
             TimelineCommand.class,
-            TodayCommand.class
+            TodayCommand.class,
+            ViabilityCommand.class
         })
 public final class App {
     private App() {}

@@ -38,7 +38,8 @@ import warmshelf.plan.PlanRoom;
 import warmshelf.reminder.ReminderRoom;
 import warmshelf.request.RequestRoom;
 import warmshelf.response.CropPages;
-import warmshelf.seed.LotStore;
+import warmshelf.seed.OfferPages;
+import warmshelf.seed.OfferStore;
 import warmshelf.seed.SeedBoxPages;
 import warmshelf.shelf.BoardPages;
 import warmshelf.shelf.BoardStore;
@@ -47,6 +48,7 @@ import warmshelf.shelf.MatStore;
 import warmshelf.shelf.SitePages;
 import warmshelf.shelf.SiteStore;
 import warmshelf.shelf.StandStore;
+import warmshelf.sowing.LotUseStore;
 import warmshelf.sowing.SowingRoom;
 import warmshelf.sowing.SowingStores;
 import warmshelf.stay.StayRoom;
@@ -92,11 +94,12 @@ final class Rooms {
                 new BoardPages(sites, board),
                 new FrostPages(frost, new AcceptedRiskStore(database, audit)::of),
                 new CodePages(
-                        database, audit, id -> crops.find(id).map(Crop::name).orElse(id), browsers),
-                new SeedBoxPages(new LotStore(database, audit), crops)));
+                        database, audit, id -> crops.find(id).map(Crop::name).orElse(id), browsers)));
         pages.addAll(GardenRoom.pages(database, audit));
         // Asking, placing and the daily round stand on the same stores.
         SowingStores stores = SowingStores.over(database, audit, frost);
+        pages.add(new SeedBoxPages(stores.lots(), new LotUseStore(database, stores.entries()), crops));
+        pages.add(new OfferPages(stores.lots(), new OfferStore(database, audit, stores.lots()), crops));
         pages.add(new SetPointPages(database, stores.stays()));
         PlanRoom plans = new PlanRoom(stores);
         pages.addAll(SowingRoom.pages(stores, plans.ownSowings()));

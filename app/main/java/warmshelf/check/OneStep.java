@@ -12,7 +12,13 @@ import java.util.List;
 public record OneStep(Round.Step step, int at, int of, int nextOpen) {
     List<HowTo> howTos() {
         Round.Item item = step.item();
-        return item == null ? List.of() : item.howTos();
+        return item == null || item.isDone() ? List.of() : item.howTos();
+    }
+
+    /** The first that is still to do; the first of all when all is done. There must be at least one. */
+    static OneStep firstOpen(List<Round.Step> walk) {
+        OneStep first = at(walk, 1);
+        return first.step().isDone() && first.nextOpen() > 0 ? at(walk, first.nextOpen()) : first;
     }
 
     /** The step of a number; one beyond the ends is the nearest. There must be at least one. */

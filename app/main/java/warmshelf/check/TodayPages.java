@@ -88,7 +88,7 @@ public final class TodayPages implements Pages {
             return null;
         }
         String at = String.valueOf(ctx.queryParam("at"));
-        return OneStep.at(walk, at.matches("\\d{1,5}") ? Integer.parseInt(at) : 1);
+        return at.matches("\\d{1,5}") ? OneStep.at(walk, Integer.parseInt(at)) : OneStep.firstOpen(walk);
     }
 
     /** One item by itself, as it stands after a tick. */

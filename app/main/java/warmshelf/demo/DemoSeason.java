@@ -122,6 +122,9 @@ final class DemoSeason {
                 null,
                 lot.treated(),
                 lot.note(),
+                lot.source(),
+                lot.storage(),
+                0,
                 1);
         return asKept.share(crop, boxed.tests(), season);
     }

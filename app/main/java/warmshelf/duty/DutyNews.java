@@ -31,15 +31,12 @@ final class DutyNews implements Aside {
     @Override
     public Map<String, Object> model(Visitor visitor) {
         WatchStore.Watch watch = watches.of(visitor.today());
-        List<LateRound> late = late(watch, timeOfDay(visitor));
-        List<LateRound> standIn = late.stream()
-                .filter(round -> round.standsIn(visitor.memberId()))
-                .toList();
+        LocalTime now = timeOfDay(visitor);
         return Map.of(
                 "standIn",
-                standIn,
+                standIns(visitor.memberId(), visitor.today(), now),
                 "lateRounds",
-                visitor.coordinator() ? late : List.of(),
+                visitor.coordinator() ? late(watch, now) : List.of(),
                 "swapsAsked",
                 watch.swaps().stream()
                         .filter(swap -> swap.asks(visitor.memberId(), visitor.today()))

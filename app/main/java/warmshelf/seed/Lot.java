@@ -1,5 +1,7 @@
 package warmshelf.seed;
 
+import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -13,6 +15,9 @@ import warmshelf.crop.Crop;
  * @param ownerId null: the group's own seed
  * @param ownerName the owner's name; null for the group's own seed
  * @param treated whether the seed carries a pesticide
+ * @param source where the seed came from
+ * @param storage how it is kept
+ * @param offered how many seeds of it anybody may take
  * @param version grows with every change of the lot's own figures
  */
 public record Lot(
@@ -25,7 +30,12 @@ public record Lot(
         @Nullable String ownerName,
         boolean treated,
         String note,
+        SeedSource source,
+        Storage storage,
+        int offered,
         int version) {
+
+    private static final int FIRST_OF_MARCH = 60;
 
     /** Years since the seed's year, at least 0, in the year of sowing. */
     public int ageIn(int season) {
@@ -38,16 +48,27 @@ public record Lot(
     }
 
     /**
-     * What may be expected of the lot: its crop and age first, then its tests. Tests from before the year that precedes the
-     * season are left out, because the seed has aged since.
+     * What may be expected of the lot in the season of sowing: its crop and source first, then one test after the other, aged
+     * from each to the next as it is kept. So an old test still tells something, with more doubt the older it is. What came of
+     * sowings of this lot counts like a test.
      */
     public GerminationShare.Uncertain share(Crop crop, List<GerminationTest> tests, int season) {
-        GerminationShare.Uncertain share = AgedSeed.of(crop, ageIn(season));
-        for (GerminationTest test : tests) {
-            if (test.testedOn().getYear() >= season - 1) {
-                share = share.afterTest(test.germinated(), test.seeds());
-            }
+        SeedAgeing ageing = new SeedAgeing(crop, storage);
+        GerminationShare.Uncertain share = FreshSeed.of(crop, source);
+        double age = 0;
+        List<GerminationTest> oldestFirst = tests.stream()
+                .sorted(Comparator.comparing(GerminationTest::testedOn))
+                .toList();
+        for (GerminationTest test : oldestFirst) {
+            double then = Math.max(age, ageOn(test.testedOn()));
+            share = ageing.aged(share, age, then).afterTest(test.germinated(), test.seeds());
+            age = then;
         }
-        return share;
+        return ageing.aged(share, age, Math.max(age, ageIn(season)));
+    }
+
+    /** Seed's year is counted from the first of March, when most of it is sown. */
+    private double ageOn(LocalDate day) {
+        return day.getYear() - seedYear + (day.getDayOfYear() - FIRST_OF_MARCH) / 365.0;
     }
 }

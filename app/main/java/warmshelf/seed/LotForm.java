@@ -7,6 +7,7 @@ import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.web.FormReader;
+import warmshelf.web.Units;
 
 /** A lot as it is typed in: crop, variety, year, seeds, whose, treated, note. */
 public final class LotForm {
@@ -26,7 +27,16 @@ public final class LotForm {
     /** Nothing typed yet: the person's own seed, of this season. */
     public static LotForm blank(int season) {
         return new LotForm(
-                new FormReader(Map.of("owner", List.of("mine"), "year", List.of(String.valueOf(season)))), null);
+                new FormReader(Map.of(
+                        "owner",
+                        List.of("mine"),
+                        "year",
+                        List.of(String.valueOf(season)),
+                        "source",
+                        List.of(SeedSource.PACKET.word()),
+                        "storage",
+                        List.of(StorageKind.UNKNOWN.word()))),
+                null);
     }
 
     /**
@@ -35,7 +45,8 @@ public final class LotForm {
      * @param latestYear the latest year a packet can be packed for: this year's, or the season's
      * @param typist whose seed it is when it is 'mine'
      */
-    public static LotForm of(Map<String, List<String>> typed, CropCatalogue crops, int latestYear, UUID typist) {
+    public static LotForm of(
+            Map<String, List<String>> typed, CropCatalogue crops, int latestYear, UUID typist, Units units) {
         FormReader reader = new FormReader(typed);
         String cropId = reader.text("crop");
         if (crops.find(cropId).isEmpty()) {
@@ -48,7 +59,9 @@ public final class LotForm {
                 reader.optionalWholeNumber("seeds", "Seeds left", 0, MOST_SEEDS).orElse(null),
                 reader.choice("owner", "Whose it is", List.of("mine", "group")).equals("mine") ? typist : null,
                 reader.ticked("treated"),
-                reader.optionalText("note", "Note", LONGEST_NOTE));
+                reader.optionalText("note", "Note", LONGEST_NOTE),
+                KeepingForm.source(reader),
+                KeepingForm.storage(reader, units));
         return new LotForm(reader, reader.ok() ? lot : null);
     }
 

@@ -1,16 +1,96 @@
 package warmshelf.seed;
 
 import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
+import warmshelf.seed.StorageKind.Conditions;
+import warmshelf.web.Units;
 
 /**
  * What the page of one lot shows.
  *
+ * @param kept how it is kept, in words
+ * @param reckoned what the expectation starts from and how it ages
  * @param tests the newest first
+ * @param newestSays what the newest test can and cannot say; null without one
+ * @param results finished sowings of this lot, the newest first
  * @param changeable whether the reader may change it
+ * @param takeable whether the reader may take of what is offered
  */
-public record LotPage(LotWords lot, List<GerminationTest> tests, boolean changeable) {
-    static LotPage of(Lot lot, List<GerminationTest> tests, CropCatalogue crops, int season, boolean changeable) {
-        return new LotPage(LotWords.of(lot, tests, crops, season), tests, changeable);
+public record LotPage(
+        LotWords lot,
+        String kept,
+        String reckoned,
+        List<GerminationTest> tests,
+        @Nullable String newestSays,
+        List<GerminationTest> results,
+        boolean changeable,
+        boolean takeable) {
+    static LotPage of(
+            Lot lot,
+            LotEvidence evidence,
+            CropCatalogue crops,
+            int season,
+            Units units,
+            boolean changeable,
+            boolean takeable) {
+        List<GerminationTest> tests = evidence.tests(lot);
+        return new LotPage(
+                LotWords.of(lot, evidence, crops, season),
+                kept(lot.storage(), units),
+                reckoned(crops.orUnlisted(lot.cropId()), lot),
+                tests,
+                tests.isEmpty() ? null : TestWords.of(tests.get(0)),
+                evidence.results(lot),
+                changeable,
+                takeable);
+    }
+
+    private static String kept(Storage storage, Units units) {
+        Optional<Conditions> conditions = storage.conditions();
+        String place =
+                storage.kind() == StorageKind.OWN ? "Measured" : storage.kind().words();
+        return conditions
+                .map(kept -> "%s: %s at %s and %s %% moisture"
+                        .formatted(
+                                place,
+                                storage.kind() == StorageKind.OWN ? "kept" : "reckoned",
+                                units.temperature(kept.celsius()),
+                                trimmed(kept.moisturePercent())))
+                .orElse("Nobody has said");
+    }
+
+    private static String reckoned(Crop crop, Lot lot) {
+        String start = crop.legalMinimumPercent() == null
+                ? "No seed law names a least germination for this crop, so it starts from our own assumption of %d %%"
+                        .formatted(Math.round(100 * FreshSeed.minimum(crop)))
+                : "Seed law asks that at least %d %% of a bought packet come up when it is packed"
+                        .formatted(crop.legalMinimumPercent());
+        String source = lot.source() == SeedSource.PACKET
+                ? "; most packets do better"
+                : "; nobody had to test seed that was saved or swapped, so less is expected of it";
+        return start + source + ". " + ageing(crop, lot.storage());
+    }
+
+    private static String ageing(Crop crop, Storage storage) {
+        Optional<ViabilityEquation> equation = ViabilityTable.of(crop);
+        if (storage.conditions().isPresent() && equation.isPresent()) {
+            return "It ages as the published viability equation says for %s (%s), with a wide doubt."
+                    .formatted(equation.get().species(), equation.get().source());
+        }
+        double years = StoredLife.of(crop).years();
+        String usual = "%s %s".formatted(trimmed(years), years == 1 ? "year" : "years");
+        String life = crop.seedLifeYears() == null
+                ? "No table gives this seed's life, so it ages as if it kept for %s (our assumption)".formatted(usual)
+                : "It ages by the usual life of this seed, %s (Knott’s Handbook)".formatted(usual);
+        return storage.conditions().isPresent()
+                ? life + ", longer where it is kept cool and dry (Harrington’s rules of thumb)."
+                : life + "; where somebody says how it is kept, it can be told better.";
+    }
+
+    private static String trimmed(double number) {
+        return number == Math.rint(number) ? String.valueOf((long) number) : String.valueOf(number);
     }
 }

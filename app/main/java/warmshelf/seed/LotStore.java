@@ -4,7 +4,9 @@ import static warmshelf.db.generated.Tables.GERMINATION_TEST;
 import static warmshelf.db.generated.Tables.LOT;
 import static warmshelf.db.generated.Tables.MEMBER;
 
+import java.math.BigDecimal;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -12,9 +14,11 @@ import java.util.Optional;
 import java.util.UUID;
 import org.jooq.Condition;
 import org.jooq.DSLContext;
+import org.jooq.Field;
 import org.jooq.Record;
 import org.jooq.SelectOnConditionStep;
 import org.jooq.impl.DSL;
+import org.jspecify.annotations.Nullable;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
 import warmshelf.seed.Taking.Taken;
@@ -39,6 +43,12 @@ public final class LotStore {
     /** Adds a lot within the caller's transaction. */
     public UUID add(DSLContext within, NewLot lot, UUID by) {
         UUID id = UUID.randomUUID();
+        add(within, id, lot, by);
+        return id;
+    }
+
+    /** Adds a lot of that id within the caller's transaction. */
+    void add(DSLContext within, UUID id, NewLot lot, UUID by) {
         within.insertInto(LOT)
                 .set(LOT.ID, id)
                 .set(LOT.CROP_ID, lot.cropId())
@@ -48,13 +58,14 @@ public final class LotStore {
                 .set(LOT.OWNER_ID, lot.ownerId())
                 .set(LOT.TREATED, lot.treated())
                 .set(LOT.NOTE, lot.note())
+                .set(LOT.SOURCE, lot.source().word())
+                .set(kept(lot.storage()))
                 .set(LOT.MADE_BY, by)
                 .set(LOT.MADE_AT, audit.now())
                 .set(LOT.VERSION, 1)
                 .execute();
         audit.write(
                 within, by, "add", SUBJECT, id, "%s '%s' %d".formatted(lot.cropId(), lot.variety(), lot.seedYear()));
-        return id;
     }
 
     public Optional<Lot> find(UUID id) {
@@ -68,6 +79,15 @@ public final class LotStore {
                 .limit(LotSearch.LOTS_PER_PAGE + 1)
                 .offset(search.page() * LotSearch.LOTS_PER_PAGE)
                 .fetch(LotStore::lot);
+    }
+
+    /** The names of all varieties in the box. */
+    public List<String> varieties() {
+        return database.sql()
+                .selectDistinct(LOT.VARIETY)
+                .from(LOT)
+                .orderBy(LOT.VARIETY)
+                .fetch(LOT.VARIETY);
     }
 
     /** Every lot that may still have seed in it, by crop, variety and year. */
@@ -126,6 +146,9 @@ public final class LotStore {
                     .set(LOT.SEEDS_LEFT, recount.seedsLeft())
                     .set(LOT.TREATED, recount.treated())
                     .set(LOT.NOTE, recount.note())
+                    .set(LOT.SOURCE, recount.source().word())
+                    .set(kept(recount.storage()))
+                    .set(LOT.OFFERED, offeredOf(DSL.val(recount.seedsLeft(), LOT.SEEDS_LEFT)))
                     .set(LOT.VERSION, LOT.VERSION.plus(1))
                     .where(LOT.ID.eq(lotId).and(LOT.VERSION.eq(version)))
                     .execute();
@@ -146,6 +169,7 @@ public final class LotStore {
         }
         int changed = within.update(LOT)
                 .set(LOT.SEEDS_LEFT, LOT.SEEDS_LEFT.minus(seeds))
+                .set(LOT.OFFERED, offeredOf(LOT.SEEDS_LEFT.minus(seeds)))
                 .set(LOT.VERSION, LOT.VERSION.plus(1))
                 .where(LOT.ID.eq(lotId).and(LOT.SEEDS_LEFT.ge(seeds)))
                 .execute();
@@ -161,6 +185,29 @@ public final class LotStore {
         return left == null ? new Taken() : new TooFew(left, seeds);
     }
 
+    /** What may still be offered when so many are left: never more than there are. */
+    private static Field<Integer> offeredOf(Field<Integer> left) {
+        return DSL.when(left.lt(LOT.OFFERED), left).otherwise(LOT.OFFERED);
+    }
+
+    private static Map<Field<?>, @Nullable Object> kept(Storage storage) {
+        StorageKind.Conditions measured = storage.measured();
+        Map<Field<?>, @Nullable Object> columns = new HashMap<>();
+        columns.put(LOT.STORAGE, storage.kind().word());
+        columns.put(LOT.STORAGE_C, measured == null ? null : BigDecimal.valueOf(measured.celsius()));
+        columns.put(LOT.STORAGE_MOISTURE, measured == null ? null : BigDecimal.valueOf(measured.moisturePercent()));
+        return columns;
+    }
+
+    private static Storage storage(Record row) {
+        BigDecimal celsius = row.get(LOT.STORAGE_C);
+        BigDecimal moisture = row.get(LOT.STORAGE_MOISTURE);
+        StorageKind kind = StorageKind.named(row.get(LOT.STORAGE));
+        return kind == StorageKind.OWN && celsius != null && moisture != null
+                ? Storage.measured(celsius.doubleValue(), moisture.doubleValue())
+                : Storage.of(kind);
+    }
+
     private SelectOnConditionStep<Record> lots() {
         return database.sql()
                 .select(LOT.asterisk(), MEMBER.NAME)
@@ -174,7 +221,10 @@ public final class LotStore {
             return DSL.noCondition();
         }
         String text = search.text().toLowerCase(Locale.ROOT);
-        return DSL.lower(LOT.VARIETY).contains(text).or(LOT.CROP_ID.in(search.cropIds()));
+        return DSL.lower(LOT.VARIETY)
+                .contains(text)
+                .or(LOT.CROP_ID.in(search.cropIds()))
+                .or(LOT.VARIETY.in(search.varieties()));
     }
 
     private static Lot lot(Record row) {
@@ -188,6 +238,9 @@ public final class LotStore {
                 row.get(MEMBER.NAME),
                 row.get(LOT.TREATED),
                 row.get(LOT.NOTE),
+                SeedSource.named(row.get(LOT.SOURCE)),
+                storage(row),
+                row.get(LOT.OFFERED),
                 row.get(LOT.VERSION));
     }
 }

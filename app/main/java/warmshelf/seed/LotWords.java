@@ -13,6 +13,8 @@ import warmshelf.crop.CropCatalogue;
  * @param owner whose it is, in words
  * @param left how many seeds are left, in words
  * @param age for example 'fresh', '3 years old'
+ * @param source where it came from, in words
+ * @param offered how many seeds anybody may take
  * @param tested the newest test in words, or that there is none
  * @param expected the share expected to come up, with its range
  */
@@ -25,11 +27,14 @@ public record LotWords(
         String left,
         String age,
         boolean treated,
+        String source,
+        int offered,
         String tested,
         String expected,
         String note) {
 
-    static LotWords of(Lot lot, List<GerminationTest> tests, CropCatalogue crops, int season) {
+    static LotWords of(Lot lot, LotEvidence evidence, CropCatalogue crops, int season) {
+        List<GerminationTest> tests = evidence.tests(lot);
         Crop crop = crops.orUnlisted(lot.cropId());
         return new LotWords(
                 lot.id(),
@@ -40,8 +45,10 @@ public record LotWords(
                 left(lot),
                 age(lot.ageIn(season)),
                 lot.treated(),
+                lot.source().words(),
+                lot.offered(),
                 tests.isEmpty() ? "Not tested" : inWords(tests.get(0)),
-                inWords(lot.share(crop, tests, season)),
+                inWords(lot.share(crop, evidence.all(lot), season)),
                 lot.note());
     }
 

@@ -11,4 +11,19 @@ public record NewLot(
         @Nullable Integer seedsLeft,
         @Nullable UUID ownerId,
         boolean treated,
-        String note) {}
+        String note,
+        SeedSource source,
+        Storage storage) {
+
+    /** A bought packet of which nobody has said how it is kept. */
+    public NewLot(
+            String cropId,
+            String variety,
+            int seedYear,
+            @Nullable Integer seedsLeft,
+            @Nullable UUID ownerId,
+            boolean treated,
+            String note) {
+        this(cropId, variety, seedYear, seedsLeft, ownerId, treated, note, SeedSource.PACKET, Storage.UNKNOWN);
+    }
+}

@@ -7,4 +7,4 @@ import org.jspecify.annotations.Nullable;
  *
  * @param seedsLeft null: nobody has counted
  */
-public record Recount(@Nullable Integer seedsLeft, boolean treated, String note) {}
+public record Recount(@Nullable Integer seedsLeft, boolean treated, String note, SeedSource source, Storage storage) {}

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import warmshelf.web.FormReader;
+import warmshelf.web.Units;
 
 /** A lot's figures as its owner corrects them, with the version they were shown at. */
 public final class RecountForm {
@@ -19,23 +20,25 @@ public final class RecountForm {
     }
 
     /** The figures as they stand. */
-    public static RecountForm showing(Lot lot) {
+    public static RecountForm showing(Lot lot, Units units) {
         Integer left = lot.seedsLeft();
-        FormReader reader = new FormReader(Map.of(
-                "seeds", List.of(left == null ? "" : left.toString()),
-                "treated", List.of(lot.treated() ? "yes" : ""),
-                "note", List.of(lot.note()),
-                "version", List.of(String.valueOf(lot.version()))));
-        return new RecountForm(reader, null, lot.version());
+        Map<String, List<String>> typed = KeepingForm.typed(lot, units);
+        typed.put("seeds", List.of(left == null ? "" : left.toString()));
+        typed.put("treated", List.of(lot.treated() ? "yes" : ""));
+        typed.put("note", List.of(lot.note()));
+        typed.put("version", List.of(String.valueOf(lot.version())));
+        return new RecountForm(new FormReader(typed), null, lot.version());
     }
 
-    public static RecountForm of(Map<String, List<String>> typed) {
+    public static RecountForm of(Map<String, List<String>> typed, Units units) {
         FormReader reader = new FormReader(typed);
         Recount recount = new Recount(
                 reader.optionalWholeNumber("seeds", "Seeds left", 0, LotForm.MOST_SEEDS)
                         .orElse(null),
                 reader.ticked("treated"),
-                reader.optionalText("note", "Note", LotForm.LONGEST_NOTE));
+                reader.optionalText("note", "Note", LotForm.LONGEST_NOTE),
+                KeepingForm.source(reader),
+                KeepingForm.storage(reader, units));
         int version = reader.wholeNumber("version", "Version", 1, Integer.MAX_VALUE);
         return new RecountForm(reader, reader.ok() ? recount : null, version);
     }

@@ -19,10 +19,12 @@ public final class SeedBoxPages implements Pages {
     private static final int LAST_PAGE = 10_000;
 
     private final LotStore lots;
+    private final LotUse use;
     private final CropCatalogue crops;
 
-    public SeedBoxPages(LotStore lots, CropCatalogue crops) {
+    public SeedBoxPages(LotStore lots, LotUse use, CropCatalogue crops) {
         this.lots = lots;
+        this.use = use;
         this.crops = crops;
     }
 
@@ -40,22 +42,46 @@ public final class SeedBoxPages implements Pages {
         String text = ctx.queryParam("q");
         LotSearch search = SeedBoxPage.search(text == null ? "" : text, pageNumber(ctx), crops);
         List<Lot> found = lots.list(search);
-        Map<UUID, List<GerminationTest>> tests =
-                lots.testsOf(found.stream().map(Lot::id).toList());
+        if (found.isEmpty() && !search.text().isEmpty()) {
+            search = SeedBoxPage.forgiving(search, lots.varieties(), crops);
+            found = lots.list(search);
+        }
         int season = Visitor.of(ctx).season();
-        ctx.render("seed/list.peb", Map.of("page", SeedBoxPage.of(search, found, tests, crops, season)));
+        boolean wholeBox = search.text().isEmpty() && search.page() == 0;
+        ctx.render(
+                "seed/list.peb",
+                Map.of(
+                        "page",
+                        SeedBoxPage.of(
+                                search,
+                                found,
+                                evidence(found),
+                                crops,
+                                season,
+                                wholeBox ? worthTesting(season) : List.of())));
+    }
+
+    private List<WorthTesting.Suggestion> worthTesting(int season) {
+        Map<UUID, LotUse.Meant> meant = use.meant(season);
+        List<Lot> candidates = WorthTesting.candidates(lots.withSeed(), meant);
+        return new WorthTesting(crops, season, evidence(candidates)).of(candidates, meant);
+    }
+
+    private LotEvidence evidence(List<Lot> some) {
+        List<UUID> ids = some.stream().map(Lot::id).toList();
+        return new LotEvidence(lots.testsOf(ids), use.results(ids));
     }
 
     private void blank(Context ctx) {
-        ctx.render("seed/new.peb", newModel(LotForm.blank(Visitor.of(ctx).season())));
+        ctx.render("seed/new.peb", newModel(ctx, LotForm.blank(Visitor.of(ctx).season())));
     }
 
     private void add(Context ctx) {
         Visitor visitor = Visitor.of(ctx);
         int latestYear = Math.max(visitor.season(), visitor.today().getYear());
-        LotForm form = LotForm.of(ctx.formParamMap(), crops, latestYear, visitor.memberId());
+        LotForm form = LotForm.of(ctx.formParamMap(), crops, latestYear, visitor.memberId(), visitor.units());
         if (form.lot().isEmpty()) {
-            Respond.again(ctx, "seed/new.peb", newModel(form));
+            Respond.again(ctx, "seed/new.peb", newModel(ctx, form));
             return;
         }
         UUID id = lots.add(form.lot().get(), visitor.memberId());
@@ -65,7 +91,10 @@ public final class SeedBoxPages implements Pages {
     private void show(Context ctx) {
         Lot lot = lot(ctx);
         TestForm test = TestForm.blank(Visitor.of(ctx).today());
-        ctx.render("seed/show.peb", lotModel(ctx, lot, test, RecountForm.showing(lot)));
+        ctx.render(
+                "seed/show.peb",
+                lotModel(
+                        ctx, lot, test, RecountForm.showing(lot, Visitor.of(ctx).units())));
     }
 
     private void recordTest(Context ctx) {
@@ -73,7 +102,14 @@ public final class SeedBoxPages implements Pages {
         Visitor visitor = Visitor.of(ctx);
         TestForm form = TestForm.of(ctx.formParamMap(), visitor.today());
         if (form.test().isEmpty()) {
-            Respond.again(ctx, "seed/show.peb", lotModel(ctx, lot, form, RecountForm.showing(lot)));
+            Respond.again(
+                    ctx,
+                    "seed/show.peb",
+                    lotModel(
+                            ctx,
+                            lot,
+                            form,
+                            RecountForm.showing(lot, Visitor.of(ctx).units())));
             return;
         }
         lots.recordTest(lot.id(), form.test().get(), visitor.memberId());
@@ -83,7 +119,7 @@ public final class SeedBoxPages implements Pages {
     private void recount(Context ctx) {
         Lot lot = changeableLot(ctx);
         Visitor visitor = Visitor.of(ctx);
-        RecountForm form = RecountForm.of(ctx.formParamMap());
+        RecountForm form = RecountForm.of(ctx.formParamMap(), visitor.units());
         if (form.recount().isEmpty()) {
             Respond.again(ctx, "seed/show.peb", lotModel(ctx, lot, TestForm.blank(visitor.today()), form));
             return;
@@ -120,7 +156,7 @@ public final class SeedBoxPages implements Pages {
         return number != null && number.matches("\\d{1,5}") ? Math.min(LAST_PAGE, Integer.parseInt(number)) : 0;
     }
 
-    private Map<String, Object> newModel(LotForm form) {
+    private Map<String, Object> newModel(Context ctx, LotForm form) {
         List<Choice> choices = crops.all().stream()
                 .map(crop -> new Choice(crop.id(), crop.name()))
                 .toList();
@@ -132,12 +168,41 @@ public final class SeedBoxPages implements Pages {
                 "owners",
                 List.of(
                         new Choice("mine", "Mine"),
-                        new Choice("group", "The group’s (only coordinators change it then)")));
+                        new Choice("group", "The group’s (only coordinators change it then)")),
+                "sources",
+                KeepingForm.SOURCES,
+                "storages",
+                KeepingForm.STORAGES,
+                "degree",
+                degree(ctx));
     }
 
     private Map<String, Object> lotModel(Context ctx, Lot lot, TestForm test, RecountForm recount) {
-        LotPage page =
-                LotPage.of(lot, lots.tests(lot.id()), crops, Visitor.of(ctx).season(), mayChange(ctx, lot));
-        return Map.of("page", page, "testForm", test, "recountForm", recount);
+        Visitor visitor = Visitor.of(ctx);
+        LotPage page = LotPage.of(
+                lot,
+                evidence(List.of(lot)),
+                crops,
+                visitor.season(),
+                visitor.units(),
+                mayChange(ctx, lot),
+                lot.offered() > 0 && !visitor.memberId().equals(lot.ownerId()));
+        return Map.of(
+                "page",
+                page,
+                "testForm",
+                test,
+                "recountForm",
+                recount,
+                "sources",
+                KeepingForm.SOURCES,
+                "storages",
+                KeepingForm.STORAGES,
+                "degree",
+                degree(ctx));
+    }
+
+    private static String degree(Context ctx) {
+        return "°" + Visitor.of(ctx).units().temperature();
     }
 }

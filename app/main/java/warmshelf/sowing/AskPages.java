@@ -57,6 +57,7 @@ public final class AskPages implements Pages {
     private final SpaceStore space;
     private final AskStore asks;
     private final AcceptedRiskStore risks;
+    private final LotUseStore use;
 
     AskPages(
             CropCatalogue crops,
@@ -64,13 +65,15 @@ public final class AskPages implements Pages {
             LotStore lots,
             SpaceStore space,
             AskStore asks,
-            AcceptedRiskStore risks) {
+            AcceptedRiskStore risks,
+            LotUseStore use) {
         this.crops = crops;
         this.planner = planner;
         this.lots = lots;
         this.space = space;
         this.asks = asks;
         this.risks = risks;
+        this.use = use;
     }
 
     @Override
@@ -166,11 +169,23 @@ public final class AskPages implements Pages {
         Crop crop = ask.lot() != null
                 ? crops.get(ask.lot().cropId())
                 : java.util.Objects.requireNonNull(ask.packet()).crop();
-        List<GerminationTest> tests =
-                ask.lot() == null ? List.of() : lots.tests(ask.lot().id());
+        List<GerminationTest> tests = ask.lot() == null ? List.of() : evidence(ask.lot());
         LocalDate today = visitor.today();
-        return new AskPlanner(planner, grower, today, visitor.season(), risks.of(visitor.memberId()))
+        return new AskPlanner(
+                        planner,
+                        grower,
+                        today,
+                        visitor.season(),
+                        risks.of(visitor.memberId()),
+                        use.survival(visitor.season()))
                 .plan(ask, crop, tests, space.board(today, today.plusDays(DAYS_AHEAD)));
+    }
+
+    /** Tests of the lot, and what came of it in sowings that are finished. */
+    private List<GerminationTest> evidence(Lot lot) {
+        List<GerminationTest> evidence = new ArrayList<>(lots.tests(lot.id()));
+        evidence.addAll(use.results(List.of(lot.id())).getOrDefault(lot.id(), List.of()));
+        return evidence;
     }
 
     private Map<String, Object> formModel(Context ctx, FormReader form) {

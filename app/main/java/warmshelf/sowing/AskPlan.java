@@ -15,6 +15,7 @@ import warmshelf.timeline.Verdict;
  *
  * @param share of the seeds expected to come up
  * @param interval the middle nine tenths of what that share may be
+ * @param survival of seedlings until planting out, as reckoned
  * @param celsius what the dates are reckoned at
  * @param band set-points that suit the seed
  * @param wish what is asked of the mats; null: nothing, or it is too late
@@ -27,12 +28,18 @@ public record AskPlan(
         GerminationShare share,
         ShareInterval interval,
         SeedPlan seeds,
+        Survival survival,
         int celsius,
         Band band,
         Timeline timeline,
         @Nullable Wish wish,
         List<Offer> offers,
         @Nullable String noSpace) {
+
+    /** Cells to have ready for what sprouts in a bag: as many as may well be wanted. */
+    public int cellsForSprouts() {
+        return (int) Math.ceil(seeds.seeds() * interval.high());
+    }
 
     /** Whether sending it makes sense. */
     public boolean canBeSent() {

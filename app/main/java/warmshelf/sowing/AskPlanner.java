@@ -39,6 +39,7 @@ public final class AskPlanner {
     private final LocalDate today;
     private final int season;
     private final Map<Hardiness, Double> acceptedRisks;
+    private final Survival survival;
 
     /** The risks are those that the grower accepts where they are not the usual ones. */
     AskPlanner(
@@ -46,20 +47,28 @@ public final class AskPlanner {
             Sowing.Grower grower,
             LocalDate today,
             int season,
-            Map<Hardiness, Double> acceptedRisks) {
+            Map<Hardiness, Double> acceptedRisks,
+            Survival survival) {
         this.planner = planner;
         this.grower = grower;
         this.today = today;
         this.season = season;
         this.acceptedRisks = acceptedRisks;
+        this.survival = survival;
     }
 
     /** The plan, or a sentence by field that says what stands in its way. */
     Outcome plan(AskForm.Ask ask, Crop crop, List<GerminationTest> tests, Board board) {
         Asking asking = asking(ask, crop);
         GerminationShare share = share(ask, crop, tests, asking.season());
-        SeedPlan seeds =
-                SeedPlan.of(ask.plants(), share, ask.seedsPerCell(), seedsLeft(ask), capacity(ask), ask.acceptFewer());
+        SeedPlan seeds = SeedPlan.of(
+                ask.plants(),
+                share,
+                ask.seedsPerCell(),
+                survival.share(),
+                seedsLeft(ask),
+                capacity(ask),
+                ask.acceptFewer());
         if (seeds.problem() != null) {
             return Outcome.refused(
                     seeds.problem().contains("cells are needed") ? "container" : "plants", seeds.problem());
@@ -110,6 +119,7 @@ public final class AskPlanner {
                 share,
                 share.interval(0.9),
                 seeds,
+                survival,
                 celsius,
                 band,
                 timeline,

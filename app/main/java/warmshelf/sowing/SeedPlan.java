@@ -5,6 +5,7 @@ import org.jspecify.annotations.Nullable;
 import warmshelf.seed.GerminationShare;
 import warmshelf.seed.SeedCount;
 import warmshelf.seed.SeedQuestion;
+import warmshelf.seed.ShareInterval;
 
 /**
  * How many seeds go into how many cells for the plants wanted, or the sentence that says why not.
@@ -23,12 +24,13 @@ record SeedPlan(
         @Nullable String problem) {
     /** Nine times in ten the plants wanted are there in the end. */
     static final double CONFIDENCE = 0.9;
-    /** Seedlings that live until planting out: common practice is to sow 10 to 20 % extra. */
-    static final double SURVIVAL = 0.9;
+
+    private static final double LITTLE_KNOWN = 0.5;
 
     /**
      * Plans the seeds.
      *
+     * @param survival share of the seedlings that live until planting out
      * @param seedsLeft in the packet; null: nobody has counted
      * @param capacity cells that the chosen tray has
      * @param acceptFewer sow what is left even if it is too few
@@ -37,10 +39,11 @@ record SeedPlan(
             int plants,
             GerminationShare share,
             int perCell,
+            double survival,
             @Nullable Integer seedsLeft,
             int capacity,
             boolean acceptFewer) {
-        Optional<SeedCount> count = SeedCount.of(new SeedQuestion(plants, CONFIDENCE, share, SURVIVAL, perCell));
+        Optional<SeedCount> count = SeedCount.of(new SeedQuestion(plants, CONFIDENCE, share, survival, perCell));
         if (count.isEmpty()) {
             return new SeedPlan(
                     1,
@@ -51,13 +54,13 @@ record SeedPlan(
         }
         SeedCount needed = count.get();
         if (seedsLeft != null && seedsLeft < needed.seeds()) {
-            return tooFew(plants, share, perCell, seedsLeft, capacity, acceptFewer, needed);
+            return tooFew(plants, share, perCell, survival, seedsLeft, capacity, acceptFewer, needed);
         }
         return fitted(
                 needed.seeds(),
                 needed.cells(),
                 needed.probability(),
-                expected(needed.cells(), share, perCell),
+                expected(needed.cells(), share, perCell, survival),
                 capacity);
     }
 
@@ -65,11 +68,12 @@ record SeedPlan(
             int plants,
             GerminationShare share,
             int perCell,
+            double survival,
             int seedsLeft,
             int capacity,
             boolean acceptFewer,
             SeedCount needed) {
-        double expected = expected(Math.max(1, seedsLeft / perCell), share, perCell);
+        double expected = expected(Math.max(1, seedsLeft / perCell), share, perCell, survival);
         if (seedsLeft == 0) {
             return new SeedPlan(1, 1, 0, 0, "This lot is used up; choose another.");
         }
@@ -80,12 +84,20 @@ record SeedPlan(
                     0,
                     expected,
                     ("This lot has %d seeds, and %d are needed for %d plants nine times in"
-                                    + " ten. From %d seeds expect about %d plants. Ask for fewer plants, choose another lot,"
+                                    + " ten. %sThe packet is too small: expect about %d of the %d plants. Ask for fewer plants, choose another lot,"
                                     + " or tick 'sow what is left'.")
-                            .formatted(seedsLeft, needed.seeds(), plants, seedsLeft, Math.round(expected)));
+                            .formatted(seedsLeft, needed.seeds(), plants, advice(share), Math.round(expected), plants));
         }
         int cells = (seedsLeft + perCell - 1) / perCell;
         return fitted(seedsLeft, cells, 0, expected, capacity);
+    }
+
+    /** Where next to nothing is known of the seed, doubt asks for more of it than a test would. */
+    private static String advice(GerminationShare share) {
+        ShareInterval range = share.interval(CONFIDENCE);
+        return range.high() - range.low() > LITTLE_KNOWN
+                ? "Little is known of this seed: test ten first, and fewer may do. "
+                : "";
     }
 
     private static SeedPlan fitted(int seeds, int cells, double probability, double expected, int capacity) {
@@ -96,7 +108,7 @@ record SeedPlan(
         return new SeedPlan(seeds, cells, probability, expected, problem);
     }
 
-    private static double expected(int cells, GerminationShare share, int perCell) {
-        return cells * share.atLeastOneOf(perCell) * SURVIVAL;
+    private static double expected(int cells, GerminationShare share, int perCell, double survival) {
+        return cells * share.atLeastOneOf(perCell) * survival;
     }
 }

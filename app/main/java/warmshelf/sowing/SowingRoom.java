@@ -15,8 +15,9 @@ public final class SowingRoom {
         AskStore asks = new AskStore(stores.database(), stores.lots(), stores.sowings(), stores.requests());
         AcceptedRiskStore risks = new AcceptedRiskStore(stores.database(), stores.audit());
         PhotoStore photos = new PhotoStore(stores.database(), stores.audit());
+        LotUseStore use = new LotUseStore(stores.database(), stores.entries());
         return List.of(
-                new AskPages(stores.crops(), stores.planner(), stores.lots(), stores.space(), asks, risks),
+                new AskPages(stores.crops(), stores.planner(), stores.lots(), stores.space(), asks, risks, use),
                 new SowingPages(stores.crops(), stores.planner(), stores.histories(), photos, aside),
                 new PhotoPages(photos));
     }

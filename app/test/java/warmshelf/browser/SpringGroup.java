@@ -145,6 +145,7 @@ final class SpringGroup implements AutoCloseable {
                 new PageVisit("seed box, nothing found", "/seeds?q=turnip", member),
                 new PageVisit("lot", firstLot(), member),
                 new PageVisit("new lot", "/seeds/new", member),
+                new PageVisit("offer of seed", firstLot() + "/offer", member),
                 new PageVisit("frost", "/frost", member),
                 new PageVisit("frost, mistyped", "/frost?country=US&postcode=55899", member),
                 new PageVisit("my garden", "/frost/garden", member),

@@ -165,6 +165,9 @@ class TodayPagesTest {
         assertThat(both.body()).contains("href=\"/today?show=one&amp;at=2\">Next to do");
         assertThat(coordinator.get("/today?show=one&at=99").text()).contains("2 of 2:", "Open the bag");
         assertThat(coordinator.get("/today?show=one&at=x").text()).contains("1 of 2:");
+        String mat = Cellar.first(both.body(), "/mats/([0-9a-f-]{36})/readings");
+        coordinator.post("/mats/" + mat + "/readings", Map.of("celsius", "26"));
+        assertThat(coordinator.get("/today?show=one").text()).contains("2 of 2:", "Open the bag");
         assertThat(cellar.group()
                         .signedIn(cellar.group().onDuty())
                         .get("/today?show=one&at=1")

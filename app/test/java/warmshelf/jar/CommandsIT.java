@@ -79,6 +79,17 @@ class CommandsIT {
     }
 
     @Test
+    void viability_answers_what_is_left_of_seed() {
+        JsonNode answer =
+                answerTo("viability", "--crop", "pepper", "--years", "1", "--moisture", "7", "--temperature", "20");
+
+        assertThat(answer.fieldNames()).toIterable().contains("share", "halfLifeYears", "source");
+        // Demir et al. 2009, worked by hand: one probit in 935.8 days, so 89.5 % after a year and half after 4.2 years.
+        assertThat(answer.get("share").asDouble()).isCloseTo(0.895, within(0.0006));
+        assertThat(answer.get("halfLifeYears").asDouble()).isCloseTo(4.21, within(0.01));
+    }
+
+    @Test
     void timeline_answers_with_every_step_and_its_reason() {
         JsonNode answer = answerTo(
                 "timeline",
@@ -109,6 +120,7 @@ class CommandsIT {
                 "emerge peper 25",
                 "emerge pepper warm",
                 "sow --want -3 --share 0.8",
+                "viability --crop pepper --years 1 --moisture 40 --temperature 20",
                 "sow --want 12 --share 1.8",
                 "sow --want 12 --share 0.8 --wrong",
                 "timeline --crop pepper --last-frost 2027-02-30 --season 2027",

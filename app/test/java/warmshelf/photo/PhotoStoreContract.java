@@ -14,6 +14,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import org.jooq.exception.DataAccessException;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import warmshelf.testing.GrowRoom;
@@ -116,7 +117,7 @@ abstract class PhotoStoreContract extends StoreContract {
         return database().sql().fetchCount(AUDIT_LINE, AUDIT_LINE.ACTION.eq(action));
     }
 
-    private UUID entry(UUID ofSowing, UUID ofMat) {
+    private UUID entry(@Nullable UUID ofSowing, @Nullable UUID ofMat) {
         UUID id = UUID.randomUUID();
         database()
                 .sql()

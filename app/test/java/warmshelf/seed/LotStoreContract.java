@@ -36,8 +36,20 @@ abstract class LotStoreContract extends StoreContract {
         UUID id = lots.add(new NewLot("pepper", "Harbour Light", 2025, 40, tom, true, "in the red tin"), tom);
 
         assertThat(lots.find(id))
-                .contains(
-                        new Lot(id, "pepper", "Harbour Light", 2025, 40, tom, "Tom Okafor", true, "in the red tin", 1));
+                .contains(new Lot(
+                        id,
+                        "pepper",
+                        "Harbour Light",
+                        2025,
+                        40,
+                        tom,
+                        "Tom Okafor",
+                        true,
+                        "in the red tin",
+                        SeedSource.PACKET,
+                        Storage.UNKNOWN,
+                        0,
+                        1));
     }
 
     @Test
@@ -159,13 +171,16 @@ abstract class LotStoreContract extends StoreContract {
     void a_recount_replaces_the_figures() {
         UUID lot = add("pepper", "Harbour Light", 10);
 
-        boolean written = lots.recount(lot, new Recount(33, true, "counted twice"), 1, tom);
+        boolean written = lots.recount(
+                lot, new Recount(33, true, "counted twice", SeedSource.SAVED, Storage.measured(4.5, 6.5)), 1, tom);
 
         Lot now = lots.find(lot).orElseThrow();
         assertThat(written).isTrue();
         assertThat(now.seedsLeft()).isEqualTo(33);
         assertThat(now.treated()).isTrue();
         assertThat(now.note()).isEqualTo("counted twice");
+        assertThat(now.source()).isEqualTo(SeedSource.SAVED);
+        assertThat(now.storage()).isEqualTo(Storage.measured(4.5, 6.5));
         assertThat(now.version()).isEqualTo(2);
     }
 
@@ -174,7 +189,8 @@ abstract class LotStoreContract extends StoreContract {
         UUID lot = add("pepper", "Harbour Light", 10);
         take(lot, 4);
 
-        assertThat(lots.recount(lot, new Recount(10, false, ""), 1, tom)).isFalse();
+        assertThat(lots.recount(lot, new Recount(10, false, "", SeedSource.PACKET, Storage.UNKNOWN), 1, tom))
+                .isFalse();
         assertThat(left(lot)).isEqualTo(6);
     }
 
@@ -184,7 +200,7 @@ abstract class LotStoreContract extends StoreContract {
         lots.recordTest(lot, new GerminationTest(LocalDate.of(2027, 2, 1), 8, 10), tom);
         take(lot, 4);
         take(lot, 400);
-        lots.recount(lot, new Recount(9, false, ""), 2, tom);
+        lots.recount(lot, new Recount(9, false, "", SeedSource.PACKET, Storage.UNKNOWN), 2, tom);
 
         assertThat(database()
                         .sql()

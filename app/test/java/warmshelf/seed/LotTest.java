@@ -1,7 +1,6 @@
 package warmshelf.seed;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDate;
 import java.util.List;
@@ -11,8 +10,20 @@ import warmshelf.testing.Crops;
 
 class LotTest {
     private static final UUID OWNER = new UUID(0, 1);
-    private static final Lot LOT =
-            new Lot(new UUID(0, 9), "pepper", "Harbour Light", 2025, 40, OWNER, "Tom Okafor", false, "", 1);
+    private static final Lot LOT = new Lot(
+            new UUID(0, 9),
+            "pepper",
+            "Harbour Light",
+            2025,
+            40,
+            OWNER,
+            "Tom Okafor",
+            false,
+            "",
+            SeedSource.PACKET,
+            Storage.UNKNOWN,
+            0,
+            1);
 
     @Test
     void its_owner_and_coordinators_may_change_it_and_nobody_else() {
@@ -25,18 +36,53 @@ class LotTest {
 
     @Test
     void a_test_moves_what_is_expected_towards_what_came_up() {
-        double untested = LOT.share(Crops.PEPPER, List.of(), 2027).mean();
-        double tested =
-                LOT.share(Crops.PEPPER, List.of(test(2027, 19, 20)), 2027).mean();
+        GerminationShare.Uncertain untested = LOT.share(Crops.PEPPER, List.of(), 2027);
+        GerminationShare.Uncertain tested = LOT.share(Crops.PEPPER, List.of(test(2027, 19, 20)), 2027);
 
-        assertThat(untested).isCloseTo(0.55, within(1e-9)); // 7 CFR 201.31, pepper
-        assertThat(tested).isCloseTo((0.55 * 8 + 19) / (8 + 20), within(1e-9));
+        assertThat(untested).isEqualTo(AgedSeed.of(Crops.PEPPER, 2));
+        assertThat(tested.mean()).isBetween(untested.mean(), 0.95);
+        assertThat(tested.interval(0.9).low())
+                .isGreaterThan(untested.interval(0.9).low());
     }
 
     @Test
-    void a_test_from_years_ago_says_nothing_about_the_seed_now() {
-        assertThat(LOT.share(Crops.PEPPER, List.of(test(2025, 20, 20)), 2027))
-                .isEqualTo(LOT.share(Crops.PEPPER, List.of(), 2027));
+    void a_test_of_this_season_counts_seed_for_seed() {
+        Lot fresh = new Lot(
+                LOT.id(),
+                "pepper",
+                "Harbour Light",
+                2027,
+                40,
+                OWNER,
+                "",
+                false,
+                "",
+                SeedSource.PACKET,
+                Storage.UNKNOWN,
+                0,
+                1);
+        GerminationShare.Uncertain untested = fresh.share(Crops.PEPPER, List.of(), 2027);
+
+        assertThat(fresh.share(Crops.PEPPER, List.of(test(2027, 19, 20)), 2027)).isEqualTo(untested.afterTest(19, 20));
+    }
+
+    @Test
+    void the_older_a_test_the_less_it_tells() {
+        double thisYear =
+                LOT.share(Crops.PEPPER, List.of(test(2027, 20, 20)), 2027).mean();
+        double twoYearsAgo =
+                LOT.share(Crops.PEPPER, List.of(test(2025, 20, 20)), 2027).mean();
+        double never = LOT.share(Crops.PEPPER, List.of(), 2027).mean();
+
+        assertThat(twoYearsAgo).isBetween(never, thisYear).isNotEqualTo(never);
+    }
+
+    @Test
+    void tests_may_come_in_any_order() {
+        List<GerminationTest> tests = List.of(test(2025, 9, 10), test(2027, 3, 10));
+
+        assertThat(LOT.share(Crops.PEPPER, List.of(tests.get(1), tests.get(0)), 2027))
+                .isEqualTo(LOT.share(Crops.PEPPER, tests, 2027));
     }
 
     @Test

@@ -51,7 +51,71 @@ class SeedBoxPagesTest {
                 .contains("40")
                 .contains("Treated")
                 .contains("Not tested")
-                .contains("about 6 in 10"); // 55 %, the legal minimum
+                .contains("in 10 (likely");
+    }
+
+    @Test
+    void a_measured_storage_is_kept_and_shown() {
+        Answer added = member().post(
+                        "/seeds",
+                        lot(Map.of(
+                                "source",
+                                "saved",
+                                "storage",
+                                "own",
+                                "storageTemperature",
+                                "40,1",
+                                "storageMoisture",
+                                "6.5")));
+
+        Lot lot = lots.list(LotSearch.everything()).get(0);
+        assertThat(added.status()).isEqualTo(303);
+        assertThat(lot.storage()).isEqualTo(Storage.measured(4.5, 6.5));
+        assertThat(lot.source()).isEqualTo(SeedSource.SAVED);
+        assertThat(member().get(added.location()).text())
+                .contains("saved from our own plants")
+                .contains("Measured: kept at 40 °F and 6.5 % moisture")
+                .contains("viability equation says for Capsicum annuum (Demir et al. 2009");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"tomatoe, tomato", "capsicum anuum, pepper", "jalepeno, pepper"})
+    void a_search_with_a_slip_finds_what_was_meant_and_says_so(String typed, String crop) {
+        add(crop, crop.equals("pepper") ? "Early Jalapeño" : "Harbour Light", null);
+        add("kale", "Old Blue", null);
+
+        String text = member().get("/seeds?q=" + typed.replace(" ", "+")).text();
+
+        assertThat(text).contains("Nothing is spelled “" + typed + "”").doesNotContain("Old Blue");
+        assertThat(text).containsAnyOf("Early Jalapeño", "Harbour Light");
+    }
+
+    @Test
+    void a_search_for_a_species_finds_its_crops() {
+        add("pepper", "Harbour Light", null);
+
+        assertThat(member().get("/seeds?q=capsicum").text())
+                .contains("Harbour Light")
+                .doesNotContain("Nothing is spelled");
+    }
+
+    @Test
+    void a_large_doubtful_lot_is_named_as_worth_testing() {
+        lots.add(
+                new NewLot("leek", "Long Row", 2024, 400, null, false, ""),
+                group.member().id());
+
+        assertThat(member().get("/seeds").text())
+                .contains("Worth testing before the season")
+                .contains("400 seeds.");
+    }
+
+    @Test
+    void a_test_says_what_it_cannot_say() {
+        UUID id = add("pepper", "Harbour Light", group.member().id());
+        member().post("/seeds/" + id + "/tests", test("2027-02-20", "10", "8"));
+
+        assertThat(member().get("/seeds/" + id).text()).contains("8 of 10: between about 5 and 9½ in ten");
     }
 
     @Test
@@ -71,7 +135,15 @@ class SeedBoxPagesTest {
                 "year | 2031 | Year of the seed was '2031'; a whole number from 1,950 to 2,027",
                 "year | soon | Year of the seed was 'soon'",
                 "seeds | -1 | Seeds left was '-1'; a whole number from 0",
-                "owner | thief | Whose it is was 'thief'"
+                "owner | thief | Whose it is was 'thief'",
+                "source | stolen | Where it came from was 'stolen'",
+                "storage | attic | How it is kept was 'attic'",
+                "storageTemperature | 140 | Temperature in °F was '140'; a number from -4 to 122 is accepted",
+                "storageTemperature | warm | Temperature in °F was 'warm'",
+                "storageMoisture | 40 | Seed moisture in % was '40'; a number from 5 to 25 is accepted",
+                "storageMoisture | 4 | Seed moisture in % was '4'",
+                "storageTemperature | 50 | How it is kept has figures below",
+                "storage | own | A measured storage needs both figures"
             })
     void what_cannot_be_used_is_said_beside_its_field_and_the_rest_is_kept(
             String field, String typed, String sentence) {

@@ -13,12 +13,26 @@ import org.junit.jupiter.params.provider.CsvSource;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.crop.Method;
 import warmshelf.seed.Lot;
+import warmshelf.seed.SeedSource;
+import warmshelf.seed.Storage;
 import warmshelf.testing.Crops;
 
 class AskFormTest {
     private static final LocalDate TODAY = LocalDate.of(2027, 3, 1);
-    private static final Lot TOMATOES =
-            new Lot(new UUID(5, 5), "tomato", "Harbour Light", 2025, 40, null, null, true, "", 1);
+    private static final Lot TOMATOES = new Lot(
+            new UUID(5, 5),
+            "tomato",
+            "Harbour Light",
+            2025,
+            40,
+            null,
+            null,
+            true,
+            "",
+            SeedSource.PACKET,
+            Storage.UNKNOWN,
+            0,
+            1);
 
     @Test
     void a_good_asking_is_read_whole() {

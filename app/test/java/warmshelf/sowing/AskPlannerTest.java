@@ -165,7 +165,8 @@ class AskPlannerTest {
                 new Sowing.Grower(new UUID(1, 1), "Tom", "US", "55804"),
                 MARCH,
                 2027,
-                Map.of(Crops.PEPPER.hardiness(), 0.3));
+                Map.of(Crops.PEPPER.hardiness(), 0.3),
+                Survival.COMMON_PRACTICE);
         AskForm.Ask asUsual = withPacket(ask(Method.CELLS, true, null), Crops.PEPPER);
 
         AskPlan plan = planner.plan(asUsual, Crops.PEPPER, List.of(), board).plan();
@@ -188,7 +189,13 @@ class AskPlannerTest {
             String postcode, Crop crop, AskForm.Ask ask, LocalDate today, MatSpace mat) {
         Board board = new Board(today, today.plusDays(400), List.of(mat));
         AskForm.Ask asked = withPacket(ask, crop);
-        return new AskPlanner(PLANNER, new Sowing.Grower(new UUID(1, 1), "Tom", "US", postcode), today, 2027, Map.of())
+        return new AskPlanner(
+                        PLANNER,
+                        new Sowing.Grower(new UUID(1, 1), "Tom", "US", postcode),
+                        today,
+                        2027,
+                        Map.of(),
+                        Survival.COMMON_PRACTICE)
                 .plan(asked, crop, List.of(), board);
     }
 

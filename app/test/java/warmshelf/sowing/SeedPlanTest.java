@@ -12,7 +12,7 @@ class SeedPlanTest {
 
     @Test
     void the_seeds_are_the_fewest_that_give_the_plants_nine_times_in_ten() {
-        SeedPlan plan = SeedPlan.of(10, FOUR_FIFTHS, 1, null, 36, false);
+        SeedPlan plan = SeedPlan.of(10, FOUR_FIFTHS, 1, 0.9, null, 36, false);
 
         // Each seed ends as a plant with 0.8 x 0.9; the binomial distribution of a reference library judges.
         assertThat(plan.problem()).isNull();
@@ -25,7 +25,7 @@ class SeedPlanTest {
 
     @Test
     void two_seeds_to_a_cell_take_fewer_cells_and_twice_the_seeds() {
-        SeedPlan plan = SeedPlan.of(10, FOUR_FIFTHS, 2, null, 36, false);
+        SeedPlan plan = SeedPlan.of(10, FOUR_FIFTHS, 2, 0.9, null, 36, false);
 
         // Two seeds at 80 % give 96 % of the cells a seedling: 1 - 0.2 x 0.2.
         assertThat(plan.seeds()).isEqualTo(2 * plan.cells());
@@ -36,24 +36,24 @@ class SeedPlanTest {
 
     @Test
     void a_packet_with_too_few_seeds_says_how_many_it_has_and_how_many_are_needed() {
-        int needed = SeedPlan.of(10, FOUR_FIFTHS, 1, null, 36, false).seeds();
+        int needed = SeedPlan.of(10, FOUR_FIFTHS, 1, 0.9, null, 36, false).seeds();
 
-        SeedPlan plan = SeedPlan.of(10, FOUR_FIFTHS, 1, 9, 36, false);
+        SeedPlan plan = SeedPlan.of(10, FOUR_FIFTHS, 1, 0.9, 9, 36, false);
 
         assertThat(plan.problem())
                 .isEqualTo("This lot has 9 seeds, and " + needed + " are needed for 10 plants nine times in ten."
-                        + " From 9 seeds expect about 6 plants. Ask for fewer plants, choose another lot,"
+                        + " The packet is too small: expect about 6 of the 10 plants. Ask for fewer plants, choose another lot,"
                         + " or tick 'sow what is left'.");
-        assertThat(SeedPlan.of(10, FOUR_FIFTHS, 1, needed, 36, false).problem())
+        assertThat(SeedPlan.of(10, FOUR_FIFTHS, 1, 0.9, needed, 36, false).problem())
                 .as("just enough is enough")
                 .isNull();
-        assertThat(SeedPlan.of(10, FOUR_FIFTHS, 1, needed - 1, 36, false).problem())
+        assertThat(SeedPlan.of(10, FOUR_FIFTHS, 1, 0.9, needed - 1, 36, false).problem())
                 .isNotNull();
     }
 
     @Test
     void whoever_accepts_fewer_sows_what_is_left() {
-        SeedPlan plan = SeedPlan.of(10, FOUR_FIFTHS, 2, 9, 36, true);
+        SeedPlan plan = SeedPlan.of(10, FOUR_FIFTHS, 2, 0.9, 9, 36, true);
 
         assertThat(plan.problem()).isNull();
         assertThat(plan.seeds()).isEqualTo(9);
@@ -62,19 +62,19 @@ class SeedPlanTest {
 
     @Test
     void a_lot_that_is_used_up_cannot_be_sown_even_by_who_accepts_fewer() {
-        assertThat(SeedPlan.of(10, FOUR_FIFTHS, 1, 0, 36, false).problem())
+        assertThat(SeedPlan.of(10, FOUR_FIFTHS, 1, 0.9, 0, 36, false).problem())
                 .isEqualTo("This lot is used up; choose another.");
-        assertThat(SeedPlan.of(10, FOUR_FIFTHS, 1, 0, 36, true).problem())
+        assertThat(SeedPlan.of(10, FOUR_FIFTHS, 1, 0.9, 0, 36, true).problem())
                 .isEqualTo("This lot is used up; choose another.");
     }
 
     @Test
     void more_cells_than_the_tray_has_are_refused_with_both_figures() {
-        int needed = SeedPlan.of(30, FOUR_FIFTHS, 1, null, 200, false).cells();
+        int needed = SeedPlan.of(30, FOUR_FIFTHS, 1, 0.9, null, 200, false).cells();
 
-        assertThat(SeedPlan.of(30, FOUR_FIFTHS, 1, null, needed, false).problem())
+        assertThat(SeedPlan.of(30, FOUR_FIFTHS, 1, 0.9, null, needed, false).problem())
                 .isNull();
-        assertThat(SeedPlan.of(30, FOUR_FIFTHS, 1, null, needed - 1, false).problem())
+        assertThat(SeedPlan.of(30, FOUR_FIFTHS, 1, 0.9, null, needed - 1, false).problem())
                 .isEqualTo(
                         "%d cells are needed, and this tray has %d; choose a larger tray, smaller cells or fewer plants."
                                 .formatted(needed, needed - 1));
@@ -82,7 +82,7 @@ class SeedPlanTest {
 
     @Test
     void seed_of_which_next_to_nothing_comes_up_sends_to_another_lot() {
-        assertThat(SeedPlan.of(1000, GerminationShare.exactly(0.0001), 1, null, 36, false)
+        assertThat(SeedPlan.of(1000, GerminationShare.exactly(0.0001), 1, 0.9, null, 36, false)
                         .problem())
                 .isEqualTo("So little of this seed comes up that no number of seeds would do; choose another lot.");
     }

@@ -1,0 +1,116 @@
+package warmshelf.seed;
+
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import warmshelf.seed.StorageKind.Conditions;
+import warmshelf.web.Choice;
+import warmshelf.web.FormReader;
+import warmshelf.web.Units;
+
+/** The part of a lot's forms that says where the seed is from and how it is kept, with temperatures in the person's units. */
+final class KeepingForm {
+    static final List<Choice> SOURCES = Arrays.stream(SeedSource.values())
+            .map(source -> new Choice(source.word(), source.words()))
+            .toList();
+    static final List<Choice> STORAGES = Arrays.stream(StorageKind.values())
+            .map(kind -> new Choice(kind.word(), kind.words()))
+            .toList();
+
+    private KeepingForm() {}
+
+    /** The source; a bought packet where nothing is chosen. */
+    static SeedSource source(FormReader reader) {
+        if (reader.text("source").isEmpty()) {
+            return SeedSource.PACKET;
+        }
+        String word = reader.choice("source", "Where it came from", words(SOURCES));
+        return reader.problems().containsKey("source") ? SeedSource.PACKET : SeedSource.named(word);
+    }
+
+    /** The storage; unknown where nothing is chosen. */
+    static Storage storage(FormReader reader, Units units) {
+        OptionalDouble celsius = celsius(reader, units);
+        OptionalDouble moisture =
+                number(reader, "storageMoisture", "Seed moisture in %", Conditions.DRIEST, Conditions.DAMPEST);
+        String word = reader.text("storage").isEmpty() ? StorageKind.UNKNOWN.word() : reader.text("storage");
+        if (!reader.text("storage").isEmpty()) {
+            reader.choice("storage", "How it is kept", words(STORAGES));
+        }
+        boolean own = word.equals(StorageKind.OWN.word());
+        if (!own && (isTyped(reader, "storageTemperature") || isTyped(reader, "storageMoisture"))) {
+            reader.refuse(
+                    "storage",
+                    "How it is kept has figures below that only '%s' uses; choose that, or leave the figures empty."
+                            .formatted(StorageKind.OWN.words()));
+        }
+        if (own && (celsius.isEmpty() || moisture.isEmpty())) {
+            reader.refuse(
+                    "storageTemperature",
+                    "A measured storage needs both figures: the temperature, and the moisture of the seed in %.");
+        }
+        if (!reader.ok()) {
+            return Storage.UNKNOWN;
+        }
+        return own
+                ? Storage.measured(celsius.orElseThrow(), moisture.orElseThrow())
+                : Storage.of(StorageKind.named(word));
+    }
+
+    /** What stands on a lot, as it would be typed. */
+    static Map<String, List<String>> typed(Lot lot, Units units) {
+        Map<String, List<String>> typed = new HashMap<>();
+        typed.put("source", List.of(lot.source().word()));
+        typed.put("storage", List.of(lot.storage().kind().word()));
+        Conditions measured = lot.storage().measured();
+        if (measured != null) {
+            typed.put(
+                    "storageTemperature",
+                    List.of(plain(
+                            units.temperature().equals("F") ? measured.celsius() * 1.8 + 32 : measured.celsius())));
+            typed.put("storageMoisture", List.of(plain(measured.moisturePercent())));
+        }
+        return typed;
+    }
+
+    private static OptionalDouble celsius(FormReader reader, Units units) {
+        if (!units.temperature().equals("F")) {
+            return number(reader, "storageTemperature", "Temperature in °C", Conditions.COLDEST, Conditions.WARMEST);
+        }
+        OptionalDouble degrees = number(
+                reader,
+                "storageTemperature",
+                "Temperature in °F",
+                units.degrees(Conditions.COLDEST),
+                units.degrees(Conditions.WARMEST));
+        return degrees.isEmpty() ? degrees : OptionalDouble.of(tenths((degrees.getAsDouble() - 32) / 1.8));
+    }
+
+    private static OptionalDouble number(FormReader reader, String field, String label, double least, double most) {
+        if (!isTyped(reader, field)) {
+            return OptionalDouble.empty();
+        }
+        double number = reader.decimal(field, label, least, most);
+        return reader.problems().containsKey(field) ? OptionalDouble.empty() : OptionalDouble.of(tenths(number));
+    }
+
+    private static boolean isTyped(FormReader reader, String field) {
+        return !reader.text(field).isEmpty();
+    }
+
+    private static double tenths(double number) {
+        return Math.round(number * 10) / 10.0;
+    }
+
+    private static String plain(double number) {
+        return new java.math.BigDecimal(String.valueOf(tenths(number)))
+                .stripTrailingZeros()
+                .toPlainString();
+    }
+
+    private static List<String> words(List<Choice> choices) {
+        return choices.stream().map(Choice::value).toList();
+    }
+}

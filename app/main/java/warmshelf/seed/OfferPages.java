@@ -1,0 +1,116 @@
+package warmshelf.seed;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import warmshelf.crop.CropCatalogue;
+import warmshelf.web.FormReader;
+import warmshelf.web.Pages;
+import warmshelf.web.Refusal;
+import warmshelf.web.Respond;
+import warmshelf.web.Role;
+import warmshelf.web.Visitor;
+
+/** Offering part of a lot to everybody, and taking of what is offered. */
+public final class OfferPages implements Pages {
+    private final LotStore lots;
+    private final OfferStore offers;
+    private final CropCatalogue crops;
+
+    public OfferPages(LotStore lots, OfferStore offers, CropCatalogue crops) {
+        this.lots = lots;
+        this.offers = offers;
+        this.crops = crops;
+    }
+
+    @Override
+    public void register(RoutesConfig routes) {
+        routes.get("/seeds/{id}/offer", this::offerForm, Role.MEMBER);
+        routes.post("/seeds/{id}/offer", this::offer, Role.MEMBER);
+        routes.get("/seeds/{id}/take", this::takeForm, Role.MEMBER);
+        routes.post("/seeds/{id}/take", this::take, Role.MEMBER);
+    }
+
+    private void offerForm(Context ctx) {
+        Lot lot = changeable(ctx);
+        ctx.render("seed/offer.peb", model(lot, typed("seeds", lot.offered())));
+    }
+
+    private void offer(Context ctx) {
+        Lot lot = changeable(ctx);
+        FormReader form = new FormReader(ctx.formParamMap());
+        int seeds = form.wholeNumber("seeds", "Seeds offered", 0, most(lot));
+        if (form.ok() && offers.offer(lot.id(), seeds, Visitor.of(ctx).memberId()) instanceof Taking.TooFew few) {
+            form.refuse("seeds", few.sentence());
+        }
+        if (!form.ok()) {
+            Respond.again(ctx, "seed/offer.peb", model(lot, form));
+            return;
+        }
+        Respond.seeOther(
+                ctx,
+                "/seeds/" + lot.id(),
+                seeds == 0 ? "Nothing of this lot is offered any more." : "%,d seeds are offered.".formatted(seeds));
+    }
+
+    private void takeForm(Context ctx) {
+        Lot lot = offered(ctx);
+        ctx.render("seed/take.peb", model(lot, typed("seeds", 0)));
+    }
+
+    private void take(Context ctx) {
+        Lot lot = offered(ctx);
+        FormReader form = new FormReader(ctx.formParamMap());
+        int seeds = form.wholeNumber("seeds", "Seeds taken", 1, LotForm.MOST_SEEDS);
+        UUID taken = UUID.randomUUID();
+        if (form.ok() && offers.take(lot, taken, seeds, Visitor.of(ctx).memberId()) instanceof Taking.TooFew few) {
+            form.refuse(
+                    "seeds",
+                    "Seeds taken was %,d, and %,d are offered; nothing was taken.".formatted(seeds, few.left()));
+        }
+        if (!form.ok()) {
+            Respond.again(ctx, "seed/take.peb", model(lot, form));
+            return;
+        }
+        Respond.seeOther(ctx, "/seeds/" + taken, "%,d seeds are yours, as a lot of their own.".formatted(seeds));
+    }
+
+    private Lot changeable(Context ctx) {
+        Lot lot = lot(ctx);
+        Visitor visitor = Visitor.of(ctx);
+        if (!lot.mayBeChangedBy(visitor.memberId(), visitor.coordinator())) {
+            throw Refusal.forbidden("Only the owner of this seed or a coordinator can offer it.");
+        }
+        return lot;
+    }
+
+    private Lot offered(Context ctx) {
+        Lot lot = lot(ctx);
+        if (Visitor.of(ctx).memberId().equals(lot.ownerId())) {
+            throw Refusal.conflict("This seed is yours already; change what is offered of it instead.");
+        }
+        if (lot.offered() == 0) {
+            throw Refusal.conflict("Nothing of this lot is offered any more; somebody took the last of it.");
+        }
+        return lot;
+    }
+
+    private Lot lot(Context ctx) {
+        return lots.find(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
+    }
+
+    private static int most(Lot lot) {
+        Integer left = lot.seedsLeft();
+        return left == null ? LotForm.MOST_SEEDS : left;
+    }
+
+    private static FormReader typed(String field, int number) {
+        return new FormReader(Map.of(field, List.of(number == 0 ? "" : String.valueOf(number))));
+    }
+
+    private Map<String, Object> model(Lot lot, FormReader form) {
+        return Map.of("lot", lot, "crop", crops.orUnlisted(lot.cropId()).name(), "form", form);
+    }
+}

@@ -1,0 +1,42 @@
+package warmshelf.seed;
+
+/** What a germination test can say, and what it cannot: a small one leaves much open. */
+final class TestWords {
+    private static final double SURE = 0.95;
+    private static final int[] LARGER = {50, 200};
+
+    private TestWords() {}
+
+    /**
+     * For example '8 of 10: between about 5 and 9½ in ten of this seed come up. The same share of 50 seeds would narrow it to 7
+     * to 9.' The ends are those of the interval of Jeffreys that holds the true share nineteen times in twenty.
+     */
+    static String of(GerminationTest test) {
+        String says = "%,d of %,d: between about %s of this seed come up, as far as this test alone can say."
+                .formatted(
+                        test.germinated(), test.seeds(), inTen(test.germinated(), test.seeds(), " and ") + " in ten");
+        for (int seeds : LARGER) {
+            if (test.seeds() < seeds) {
+                int share = (int) Math.round((double) test.germinated() * seeds / test.seeds());
+                return says
+                        + " The same share of %d seeds would narrow it to %s in ten."
+                                .formatted(seeds, inTen(share, seeds, " to "));
+            }
+        }
+        return says;
+    }
+
+    private static String inTen(int germinated, int seeds, String between) {
+        ShareInterval range = GerminationShare.tested(germinated, seeds).interval(SURE);
+        return halves(range.low()) + between + halves(range.high());
+    }
+
+    /** A share as so many in ten, to the nearest half. */
+    private static String halves(double share) {
+        long halves = Math.round(20 * share);
+        if (halves == 1) {
+            return "½";
+        }
+        return halves / 2 + (halves % 2 == 1 ? "½" : "");
+    }
+}

@@ -1,0 +1,123 @@
+package warmshelf.sowing;
+
+import static warmshelf.db.generated.Tables.SOWING;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import org.jooq.Condition;
+import org.jooq.DSLContext;
+import org.jooq.Record;
+import org.jooq.impl.DSL;
+import warmshelf.crop.Method;
+import warmshelf.db.Database;
+import warmshelf.seed.GerminationTest;
+import warmshelf.seed.LotUse;
+
+/** What the group's own sowings tell of its seed: how much came up, how much lived, what is still meant to be sown. */
+public final class LotUseStore implements LotUse {
+    // Seed that is up, or was given up; before that more may still come.
+    private static final List<String> FINISHED = List.of(
+            SowingStage.UNDER_LIGHT.word(),
+            SowingStage.FED.word(),
+            SowingStage.POTTED_ON.word(),
+            SowingStage.HARDENING_OFF.word(),
+            SowingStage.PLANTED_OUT.word(),
+            SowingStage.GIVEN_UP.word());
+    private static final List<String> PLANTS_COUNTED =
+            List.of(SowingStage.HARDENING_OFF.word(), SowingStage.PLANTED_OUT.word(), SowingStage.GIVEN_UP.word());
+
+    private final DSLContext sql;
+    private final EntryStore entries;
+
+    public LotUseStore(Database database, EntryStore entries) {
+        this.sql = database.sql();
+        this.entries = entries;
+    }
+
+    @Override
+    public Map<UUID, List<GerminationTest>> results(Collection<UUID> lotIds) {
+        Map<UUID, List<GerminationTest>> results = new HashMap<>();
+        for (Outcome outcome : outcomes(SOWING.LOT_ID.in(lotIds).and(SOWING.STAGE.in(FINISHED)))) {
+            outcome.result()
+                    .ifPresent(result -> results.computeIfAbsent(outcome.lotId(), lot -> new ArrayList<>())
+                            .add(result));
+        }
+        results.values()
+                .forEach(each -> each.sort(
+                        Comparator.comparing(GerminationTest::testedOn).reversed()));
+        return results;
+    }
+
+    @Override
+    public Map<UUID, Meant> meant(int season) {
+        return sql.select(SOWING.LOT_ID, DSL.count(), DSL.sum(SOWING.PLANTS_WANTED))
+                .from(SOWING)
+                .where(SOWING.SEASON.eq(season), SOWING.STAGE.in(SowingStage.PLANNED.word(), SowingStage.SOAKED.word()))
+                .groupBy(SOWING.LOT_ID)
+                .fetchMap(
+                        row -> row.value1(),
+                        row -> new Meant(row.value2(), row.value3().intValue()));
+    }
+
+    /** How many of the group's seedlings lived from emergence to planting out, in this season and the two before it. */
+    public Survival survival(int season) {
+        Survival survival = Survival.COMMON_PRACTICE;
+        for (Outcome outcome :
+                outcomes(SOWING.SEASON.between(season - 2, season).and(SOWING.STAGE.in(PLANTS_COUNTED)))) {
+            if (outcome.progress().up() > 0) {
+                survival = survival.after(outcome.lived(), outcome.progress().up());
+            }
+        }
+        return survival;
+    }
+
+    private List<Outcome> outcomes(Condition which) {
+        List<Record> rows = List.copyOf(sql.select(SOWING.ID, SOWING.LOT_ID, SOWING.METHOD, SOWING.SEEDS, SOWING.STAGE)
+                .from(SOWING)
+                .where(which)
+                .fetch());
+        if (rows.isEmpty()) {
+            return List.of();
+        }
+        Map<UUID, List<Entry>> seen = entries.ofSowings(
+                sql, rows.stream().map(row -> row.get(SOWING.ID)).toList());
+        return rows.stream()
+                .map(row -> outcome(row, seen.getOrDefault(row.get(SOWING.ID), List.of())))
+                .toList();
+    }
+
+    private static Outcome outcome(Record row, List<Entry> seen) {
+        int seeds = row.get(SOWING.SEEDS);
+        Progress progress = Progress.of(Method.named(row.get(SOWING.METHOD)), seeds, seen);
+        return new Outcome(row.get(SOWING.LOT_ID), seeds, progress);
+    }
+
+    private record Outcome(UUID lotId, int seeds, Progress progress) {
+        /**
+         * What came up of what was sown. Empty where nobody counted, and where it was given up after a problem: that tells of the
+         * problem and not of the seed.
+         */
+        Optional<GerminationTest> result() {
+            LocalDate sown = progress.seen().sown();
+            int up = Math.min(seeds, Math.max(progress.sprouted(), progress.up()));
+            boolean givenUp = progress.stage() == SowingStage.GIVEN_UP;
+            boolean nobodyCounted = up == 0 && !givenUp;
+            boolean accident = givenUp && progress.lastProblem() != null;
+            return sown == null || nobodyCounted || accident
+                    ? Optional.empty()
+                    : Optional.of(new GerminationTest(sown, up, seeds));
+        }
+
+        /** What was given up did not live. */
+        int lived() {
+            return progress.stage() == SowingStage.GIVEN_UP ? 0 : Math.min(progress.up(), progress.alive());
+        }
+    }
+}

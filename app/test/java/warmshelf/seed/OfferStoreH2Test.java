@@ -1,0 +1,10 @@
+package warmshelf.seed;
+
+import warmshelf.testing.TestDatabase;
+
+class OfferStoreH2Test extends OfferStoreContract {
+    @Override
+    protected TestDatabase open() {
+        return TestDatabase.h2();
+    }
+}
