@@ -37,6 +37,7 @@ import warmshelf.member.SignInPages;
 import warmshelf.plan.PlanRoom;
 import warmshelf.reminder.ReminderRoom;
 import warmshelf.request.RequestRoom;
+import warmshelf.response.CropPages;
 import warmshelf.seed.OfferPages;
 import warmshelf.seed.OfferStore;
 import warmshelf.seed.SeedBoxPages;
@@ -102,6 +103,7 @@ final class Rooms {
         pages.add(new SetPointPages(database, stores.stays()));
         PlanRoom plans = new PlanRoom(stores);
         pages.addAll(SowingRoom.pages(stores, plans.ownSowings()));
+        pages.add(new CropPages(crops, stores.emergence(), stores.sowings()));
         pages.addAll(RequestRoom.pages(stores, plans.requests()));
         pages.addAll(StayRoom.pages(stores));
         RoundStore rounds = CheckRoom.rounds(stores);

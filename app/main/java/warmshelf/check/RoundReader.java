@@ -58,7 +58,7 @@ public final class RoundReader {
             return OptionalDouble.empty();
         }
         int shown = Math.min(sowing.seeds(), Math.max(progress.sprouted(), progress.up()));
-        return planner.emergence(sowing.crop(), celsius)
+        return planner.emergence(sowing, celsius)
                 .flatMap(emergence -> shares.of(sowing)
                         .map(share -> LateSeed.chanceOfMore(share, sowing.seeds(), shown, emergence.shownAfter(day))))
                 .map(OptionalDouble::of)
@@ -80,7 +80,7 @@ public final class RoundReader {
         if (sowing.method() == Method.BAG && timeline != null && timeline.warmDays() > 1) {
             return OptionalInt.of(timeline.warmDays() - 1);
         }
-        return planner.emergence(sowing.crop(), celsius)
+        return planner.emergence(sowing, celsius)
                 .map(Emergence::days95)
                 .map(days -> OptionalInt.of((int) Math.ceil(days)))
                 .orElse(OptionalInt.empty());

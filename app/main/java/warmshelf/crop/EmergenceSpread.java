@@ -12,7 +12,8 @@ import java.util.OptionalDouble;
  */
 final class EmergenceSpread {
     private static final double FIRST = 7.0 / 8;
-    private static final double LAST = 14.0 / 8;
+    /** How many times the published day the last twentieth takes. */
+    static final double LAST = 14.0 / 8;
 
     private EmergenceSpread() {}
 

@@ -16,6 +16,11 @@ public interface TemperatureResponse {
     /** Where any emergence was seen. */
     CelsiusRange possible();
 
+    /** The figures before anything was learned here: these themselves, unless they were shifted. */
+    default TemperatureResponse published() {
+        return this;
+    }
+
     /** Where the figures come from, in words for the reader. */
     String source();
 }

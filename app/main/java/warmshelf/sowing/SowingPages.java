@@ -55,10 +55,11 @@ public final class SowingPages implements Pages {
 
     private void mine(Context ctx) {
         Visitor visitor = Visitor.of(ctx);
-        List<Line> lines = histories.ofMember(visitor.memberId()).stream()
-                .map(history -> line(history, visitor.today()))
-                .toList();
-        Map<String, Object> model = new HashMap<>(aside.model(visitor));
+        List<History> mine = histories.ofMember(visitor.memberId());
+        List<Line> lines =
+                mine.stream().map(history -> line(history, visitor.today())).toList();
+        Map<String, @Nullable Object> model = new HashMap<>(aside.model(visitor));
+        model.put("season", SeasonRows.of(mine).picture(planner, visitor.today()));
         model.put(
                 "underWay",
                 lines.stream().filter(line -> !line.sowing().stage().isOver()).toList());
@@ -99,6 +100,7 @@ public final class SowingPages implements Pages {
                 timeline.map(dates ->
                                 StepLine.of(dates, Asking.of(sowing), sowing.treatedSeed(), crops, visitor.units()))
                         .orElse(List.of()));
+        model.put("learned", planner.learnedOf(sowing, history.celsius(planner), visitor.units()));
         model.put("dayCount", history.dayCount(visitor.today()));
         ctx.render("sowing/show.peb", model);
     }

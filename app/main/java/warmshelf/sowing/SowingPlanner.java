@@ -10,13 +10,18 @@ import warmshelf.allocation.Band;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.crop.Emergence;
+import warmshelf.crop.LearnedEmergence;
+import warmshelf.crop.LearnedWords;
+import warmshelf.crop.ShiftedResponse;
 import warmshelf.crop.TemperatureResponse;
+import warmshelf.frost.FrostClimate;
 import warmshelf.timeline.FrostDates;
 import warmshelf.timeline.PlantingOut;
 import warmshelf.timeline.Seen;
 import warmshelf.timeline.Step;
 import warmshelf.timeline.Timeline;
 import warmshelf.timeline.TimelineQuestion;
+import warmshelf.web.Units;
 
 /** Works out the timeline of a sowing, asked for or under way. */
 public final class SowingPlanner {
@@ -30,10 +35,22 @@ public final class SowingPlanner {
 
     private final CropCatalogue crops;
     private final GrowerFrost frost;
+    private final Learned learned;
 
+    /** What this group's own sowings taught of a crop's emergence. */
+    public interface Learned {
+        LearnedEmergence of(Crop crop);
+    }
+
+    /** A planner by the published figures alone. */
     public SowingPlanner(CropCatalogue crops, GrowerFrost frost) {
+        this(crops, frost, crop -> LearnedEmergence.NOTHING);
+    }
+
+    public SowingPlanner(CropCatalogue crops, GrowerFrost frost, Learned learned) {
         this.crops = crops;
         this.frost = frost;
+        this.learned = learned;
     }
 
     /** The set-points that suit a crop's seed; the usual one where nothing is known of the crop. */
@@ -49,8 +66,40 @@ public final class SowingPlanner {
         return warm ? band(crop).nearestTo(USUAL_MAT_C) : ROOM_C;
     }
 
+    /** When a crop's seed is expected to come up here, as published and shifted by what was learned. */
     public Optional<Emergence> emergence(Crop crop, double celsius) {
-        return crops.lists(crop) ? crops.responseOf(crop).at(celsius) : Optional.empty();
+        return crops.lists(crop) ? responseTo(crop).at(celsius) : Optional.empty();
+    }
+
+    /** The same for a sowing, whose lot may be known better. */
+    public Optional<Emergence> emergence(Sowing sowing, double celsius) {
+        return crops.lists(sowing.crop()) ? responseTo(sowing).at(celsius) : Optional.empty();
+    }
+
+    /** What earlier sowings say of when this one comes up, in a sentence; empty where they are too few. */
+    String learnedOf(Sowing sowing, double celsius, Units units) {
+        Crop crop = sowing.crop();
+        return crops.lists(crop)
+                ? crops.responseOf(crop)
+                        .at(celsius)
+                        .map(table -> LearnedWords.ofLot(
+                                learned.of(crop), sowing.lotId(), table.days(), units.temperature(celsius)))
+                        .orElse("")
+                : "";
+    }
+
+    private TemperatureResponse responseTo(Crop crop) {
+        return ShiftedResponse.of(crops.responseOf(crop), learned.of(crop).factor());
+    }
+
+    private TemperatureResponse responseTo(Sowing sowing) {
+        Crop crop = sowing.crop();
+        return ShiftedResponse.of(crops.responseOf(crop), learned.of(crop).factor(sowing.lotId()));
+    }
+
+    /** The climate of a grower's garden; empty where nothing is known of it. */
+    Optional<FrostClimate> climate(Sowing.Grower grower) {
+        return frost.climate(grower.memberId(), grower.country(), grower.postcode());
     }
 
     /** What decides the day of planting out; empty where no frost dates are known and no day is named. */
@@ -64,18 +113,23 @@ public final class SowingPlanner {
 
     /** The timeline of something asked for at a temperature; empty too where nothing is known of the crop. */
     public Optional<Timeline> timeline(Asking asking, double celsius, LocalDate today, Seen seen) {
-        if (!crops.lists(asking.crop())) {
-            return Optional.empty();
-        }
-        TemperatureResponse response = crops.responseOf(asking.crop());
-        return plantingOut(asking)
-                .map(out -> Timeline.plan(new TimelineQuestion(
-                        asking.crop(), response, asking.method(), out, asking.warm(), celsius, today, seen)));
+        return crops.lists(asking.crop())
+                ? timeline(asking, responseTo(asking.crop()), celsius, today, seen)
+                : Optional.empty();
     }
 
     /** The timeline of a sowing, re-dated from what was seen. */
     public Optional<Timeline> timeline(Sowing sowing, Progress progress, double celsius, LocalDate today) {
-        return timeline(Asking.of(sowing), celsius, today, progress.seen());
+        return crops.lists(sowing.crop())
+                ? timeline(Asking.of(sowing), responseTo(sowing), celsius, today, progress.seen())
+                : Optional.empty();
+    }
+
+    private Optional<Timeline> timeline(
+            Asking asking, TemperatureResponse response, double celsius, LocalDate today, Seen seen) {
+        return plantingOut(asking)
+                .map(out -> Timeline.plan(new TimelineQuestion(
+                        asking.crop(), response, asking.method(), out, asking.warm(), celsius, today, seen)));
     }
 
     /** Days on a mat by its set-point; a temperature at which nothing comes up is never asked for by a fitting band. */

@@ -22,25 +22,28 @@ public record SowingStores(
         RequestStore requests,
         StayStore stays,
         HistoryStore histories,
-        SpaceStore space) {
+        SpaceStore space,
+        EmergenceStore emergence) {
 
     public static SowingStores over(Database database, Audit audit, FrostSource frost) {
         CropCatalogue crops = CropCatalogue.bundled();
         SowingStore sowings = new SowingStore(database, crops, audit);
         EntryStore entries = new EntryStore(audit);
         RequestStore requests = new RequestStore(database, audit);
+        EmergenceStore emergence = new EmergenceStore(database, crops, entries);
         StayStore stays = new StayStore(audit, new ClashStore(crops));
         return new SowingStores(
                 database,
                 audit,
                 crops,
-                new SowingPlanner(crops, new GrowerFrost(frost)),
+                new SowingPlanner(crops, new GrowerFrost(frost), emergence),
                 new LotStore(database, audit),
                 sowings,
                 entries,
                 requests,
                 stays,
                 new HistoryStore(database, audit, sowings, entries, requests, stays),
-                new SpaceStore(database));
+                new SpaceStore(database),
+                emergence);
     }
 }

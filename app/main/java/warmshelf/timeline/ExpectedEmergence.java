@@ -13,14 +13,10 @@ import warmshelf.crop.TemperatureResponse;
  * @param roots days until a root shows on damp paper
  * @param fromRoots days from a seed with its root just showing, set in a cell, to its seedling
  * @param comfortableDays days that the crop's usual weeks indoors allow for coming up: those at the cooler, slower end of its
- *     comfortable band
+ *     comfortable band, as published: where seed is known to be slower here, the usual weeks are too short by as much
  */
 record ExpectedEmergence(
         boolean possible, DayRange seedlings, DayRange roots, DayRange fromRoots, int comfortableDays) {
-    // An assumption, since the tables count seedlings above half an inch of soil: the root shows after about seven
-    // tenths
-    // of that time, and the shoot needs the rest to reach the light. Common practice moves seed as its root just shows.
-    private static final double ROOT_SHOWS_AT = 0.7;
     // Where nothing is known at all (slips): two weeks, one at the least, four at the most.
     private static final Emergence UNKNOWN = new Emergence(14, 7, 28, java.util.OptionalDouble.empty());
 
@@ -30,9 +26,9 @@ record ExpectedEmergence(
         return new ExpectedEmergence(
                 here.isPresent(),
                 part(days, 1),
-                part(days, ROOT_SHOWS_AT),
-                part(days, 1 - ROOT_SHOWS_AT),
-                comfortableDays(response, days));
+                part(days, Emergence.ROOT_SHOWS_AT),
+                part(days, 1 - Emergence.ROOT_SHOWS_AT),
+                comfortableDays(response.published(), days));
     }
 
     /** How many days later than the usual weeks allow for; 0 where it is warm enough. */

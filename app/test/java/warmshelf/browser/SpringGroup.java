@@ -127,6 +127,8 @@ final class SpringGroup implements AutoCloseable {
                 new PageVisit("plan, too late", "/ask/plan?" + planQuery().replace("crop=pepper", "crop=leek"), member),
                 new PageVisit("sowings", "/sowings", member),
                 new PageVisit("sowings, empty", "/sowings", idle),
+                new PageVisit("crops", "/crops", member),
+                new PageVisit("crop", "/crops/pepper", member),
                 new PageVisit("sowing under light", "/sowings/" + underLight, member),
                 new PageVisit("sowing in a bag", "/sowings/" + inTheBag, member),
                 new PageVisit("sowing on a mat", "/sowings/" + onTheMat, member),

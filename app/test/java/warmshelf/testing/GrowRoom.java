@@ -42,15 +42,32 @@ public final class GrowRoom {
     private final UUID lit2 = UUID.randomUUID();
 
     public GrowRoom(Database database, Audit audit) {
+        this(
+                database,
+                audit,
+                member(database, audit, "Tom Okafor", "55804"),
+                member(database, audit, "Priya Nair", "55811"));
+    }
+
+    private GrowRoom(Database database, Audit audit, UUID tom, UUID priya) {
         this.database = database;
         this.sowings = new SowingStore(database, CropCatalogue.bundled(), audit);
         this.lots = new LotStore(database, audit);
-        this.tom = member(audit, "Tom Okafor", "55804");
-        this.priya = member(audit, "Priya Nair", "55811");
+        this.tom = tom;
+        this.priya = priya;
         build();
     }
 
-    private UUID member(Audit audit, String name, String postcode) {
+    /** The room in a group that runs, whose Tom and Priya they are. */
+    public static GrowRoom of(TestGroup group) {
+        return new GrowRoom(
+                group.database(),
+                group.audit(),
+                group.member().id(),
+                group.onDuty().id());
+    }
+
+    private static UUID member(Database database, Audit audit, String name, String postcode) {
         return new MemberStore(database, audit)
                 .add(database.sql(), new NewMember(name, "US", postcode, "none"), false, "for a test");
     }

@@ -1,0 +1,65 @@
+package warmshelf.response;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import warmshelf.crop.Crop;
+import warmshelf.crop.CropCatalogue;
+import warmshelf.crop.SeenEmergence;
+import warmshelf.crop.TemperatureResponse;
+import warmshelf.sowing.EmergenceStore;
+import warmshelf.sowing.Sowing;
+import warmshelf.sowing.SowingStore;
+import warmshelf.web.Pages;
+import warmshelf.web.Refusal;
+import warmshelf.web.Role;
+import warmshelf.web.Visitor;
+
+/** How each crop's seed answers to temperature: as published, and as the group saw it. */
+public final class CropPages implements Pages {
+    private final CropCatalogue crops;
+    private final EmergenceStore emergence;
+    private final SowingStore sowings;
+
+    public CropPages(CropCatalogue crops, EmergenceStore emergence, SowingStore sowings) {
+        this.crops = crops;
+        this.emergence = emergence;
+        this.sowings = sowings;
+    }
+
+    @Override
+    public void register(RoutesConfig routes) {
+        routes.get("/crops", this::all, Role.MEMBER);
+        routes.get("/crops/{id}", this::one, Role.MEMBER);
+    }
+
+    /** A crop of the list, with the number of sowings seen. */
+    public record Line(Crop crop, TemperatureResponse response, int sowings) {}
+
+    private void all(Context ctx) {
+        Map<String, List<SeenEmergence>> seen = emergence.seen();
+        List<Line> lines = crops.all().stream()
+                .map(crop -> new Line(
+                        crop,
+                        crops.responseOf(crop),
+                        seen.getOrDefault(crop.id(), List.of()).size()))
+                .toList();
+        ctx.render("response/list.peb", Map.of("lines", lines));
+    }
+
+    private void one(Context ctx) {
+        Crop crop = crops.find(ctx.pathParam("id")).orElseThrow(Refusal::notFound);
+        List<SeenEmergence> seen = emergence.seen().getOrDefault(crop.id(), List.of());
+        Map<UUID, Sowing> of = sowings
+                .all(seen.stream().map(SeenEmergence::sowingId).toList())
+                .stream()
+                .collect(Collectors.toMap(Sowing::id, Function.identity()));
+        CropPage page = CropPage.of(
+                crop, crops.responseOf(crop), seen, of, Visitor.of(ctx).units());
+        ctx.render("response/show.peb", Map.of("page", page));
+    }
+}
