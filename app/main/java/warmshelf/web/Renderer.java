@@ -18,6 +18,7 @@ import org.jspecify.annotations.Nullable;
 /** Turns a template and its model into a page, adding what every page shows: who, which group, which day. */
 final class Renderer implements FileRenderer {
     private static final String WITHOUT_RECORDS = "warmshelf.without-records";
+    private static final String STAMP_WITHOUT = "warmshelf.stamp-without";
 
     private final PebbleEngine engine;
     private final Doors doors;
@@ -34,6 +35,16 @@ final class Renderer implements FileRenderer {
     /** Has this request's page made without asking the database, which may be what broke. */
     static void withoutRecords(Context ctx) {
         ctx.attribute(WITHOUT_RECORDS, true);
+    }
+
+    /** Has this request's page stamped: by everything on it but some words. */
+    static void stampWithout(Context ctx, String... volatileWords) {
+        ctx.attribute(STAMP_WITHOUT, volatileWords);
+    }
+
+    /** The stamp that the page went out with. */
+    static String stamp(Context ctx) {
+        return String.valueOf(ctx.res().getHeader("ETag"));
     }
 
     static PebbleEngine engine(Assets assets) {
@@ -56,7 +67,28 @@ final class Renderer implements FileRenderer {
         } catch (IOException broken) {
             throw new UncheckedIOException(broken);
         }
-        return page.toString();
+        String text = page.toString();
+        String[] volatileWords = ctx.attribute(STAMP_WITHOUT);
+        if (volatileWords != null) {
+            ctx.header("ETag", stampOf(text, volatileWords));
+        }
+        return text;
+    }
+
+    /** The length and a sum of each half: pages of one address, made one after the other, are told apart, and nobody forges them. */
+    private static String stampOf(String text, String... volatileWords) {
+        String lasting = text;
+        for (String words : volatileWords) {
+            lasting = lasting.replace(words, "");
+        }
+        int half = lasting.length() / 2;
+        return '"'
+                + Integer.toHexString(lasting.length())
+                + '-'
+                + Integer.toHexString(lasting.substring(0, half).hashCode())
+                + '-'
+                + Integer.toHexString(lasting.substring(half).hashCode())
+                + '"';
     }
 
     private Map<String, @Nullable Object> frame(Context ctx) {

@@ -2,10 +2,8 @@ package warmshelf.web;
 
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
-import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.UUID;
-import java.util.zip.CRC32C;
 
 /** The few answers that every feature's pages give. */
 public final class Respond {
@@ -29,29 +27,11 @@ public final class Respond {
      * @param volatileWords what differs from one making of the page to the next and means no change
      */
     public static void unlessKept(Context ctx, String template, Map<String, ?> model, String... volatileWords) {
+        Renderer.stampWithout(ctx, volatileWords);
         ctx.render(template, model);
-        String page = String.valueOf(ctx.result());
-        for (String words : volatileWords) {
-            page = page.replace(words, "");
-        }
-        String stamp = stamp(page);
-        ctx.header("ETag", stamp);
-        if (stamp.equals(ctx.header("If-None-Match"))) {
+        if (Renderer.stamp(ctx).equals(ctx.header("If-None-Match"))) {
             ctx.status(HttpStatus.NOT_MODIFIED).result("");
         }
-    }
-
-    /** Two quick sums and the length: told apart are pages of one address, made one after the other, and nobody forges them. */
-    private static String stamp(String page) {
-        CRC32C sum = new CRC32C();
-        sum.update(page.getBytes(StandardCharsets.UTF_8));
-        return '"'
-                + Integer.toHexString(page.length())
-                + '-'
-                + Integer.toHexString(page.hashCode())
-                + '-'
-                + Long.toHexString(sum.getValue())
-                + '"';
     }
 
     /** The identifier in the address; an address that holds none leads nowhere. */
