@@ -171,7 +171,7 @@
 
   round.querySelectorAll(".round__list").forEach(enhanceList);
   self.roundRest.unfolded = enhanceList;
-  if (!isOneFromServer && items().length > 0) {
+  if (!isOneFromServer && (items().length > 0 || self.roundRest.waits)) {
     viewLink.addEventListener("click", (event) => {
       event.preventDefault();
       const one = !round.classList.contains("round--one");

@@ -11,10 +11,13 @@ import static warmshelf.db.generated.Tables.ENTRY;
 import static warmshelf.db.generated.Tables.SOWING;
 
 import com.deque.html.axecore.playwright.AxeBuilder;
+import com.microsoft.playwright.APIResponse;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Route;
 import java.util.List;
+import java.util.function.Consumer;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
@@ -25,6 +28,15 @@ import org.junit.jupiter.api.TestInstance;
 /** Walking the round with one thumb. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class RoundOnPhoneTest {
+    /** The page as it comes when there are many shelves: those that come last stand in noscript. */
+    private static final Consumer<Route> LONG_ROUND = route -> {
+        APIResponse page = route.fetch();
+        String folded = page.text()
+                .replace("<ol class=\"round__list\">", "<noscript class=\"round__rest\"><ol class=\"round__list\">")
+                .replace("</ol>", "</ol></noscript>");
+        route.fulfill(new Route.FulfillOptions().setResponse(page).setBody(folded));
+    };
+
     private Chromium chromium;
     private PhoneRound round;
     private BrowserContext phone;
@@ -84,6 +96,32 @@ class RoundOnPhoneTest {
 
         how.click();
         assertThat(item(page, round, 2).locator(".round__told")).hasCount(0);
+    }
+
+    @Test
+    void what_stands_folded_at_the_end_of_a_long_round_is_unfolded_and_ticked_like_the_rest() {
+        Page page = phone.newPage();
+        page.route("**/today", LONG_ROUND);
+        page.navigate(round.address() + "/today");
+
+        assertThat(page.locator("li.round__item")).hasCount(4);
+        assertThat(page.locator("noscript.round__rest")).hasCount(0);
+        item(page, round, 4).locator("button[aria-label^='One more']").click();
+        item(page, round, 4).locator("button[type=submit]:not([name])").click();
+
+        assertThat(item(page, round, 4)).containsText("Sent: 1 so far");
+        assertThat(round.counts(4)).containsExactly(1);
+    }
+
+    @Test
+    void one_thing_at_a_time_counts_what_is_folded_as_well() {
+        Page page = phone.newPage();
+        page.route("**/today", LONG_ROUND);
+        page.navigate(round.address() + "/today");
+
+        page.locator("#round-view").click();
+
+        assertThat(page.locator(".round__bar")).containsText("1 of 4");
     }
 
     @Test
