@@ -80,7 +80,7 @@ public final class PhotoStore {
         if (before.isPresent()) {
             return before.get().equals(entry) ? Keeping.THERE_BEFORE : Keeping.ID_IN_USE;
         }
-        if (tx.fetchCount(PHOTO, PHOTO.ENTRY_ID.eq(entry)) >= MOST_AT_ENTRY) {
+        if (tx.fetchCount(PHOTO, PHOTO.ENTRY_ID.eq(entry).and(PHOTO.REMOVED_AT.isNull())) >= MOST_AT_ENTRY) {
             return Keeping.ENOUGH;
         }
         tx.insertInto(PHOTO)
@@ -106,6 +106,7 @@ public final class PhotoStore {
                 .join(MEMBER)
                 .on(MEMBER.ID.eq(PHOTO.ADDED_BY))
                 .where(ENTRY.SOWING_ID.eq(sowing))
+                .and(PHOTO.REMOVED_AT.isNull())
                 .orderBy(PHOTO.ADDED_AT, PHOTO.ID)
                 .fetchGroups(PHOTO.ENTRY_ID, PhotoStore::photo);
     }
@@ -117,6 +118,7 @@ public final class PhotoStore {
                 .join(MEMBER)
                 .on(MEMBER.ID.eq(PHOTO.ADDED_BY))
                 .where(PHOTO.ID.eq(id))
+                .and(PHOTO.REMOVED_AT.isNull())
                 .fetchOptional(PhotoStore::photo);
     }
 
@@ -135,13 +137,22 @@ public final class PhotoStore {
                 .select(PHOTO.JPEG)
                 .from(PHOTO)
                 .where(PHOTO.ID.eq(id))
+                .and(PHOTO.REMOVED_AT.isNull())
                 .fetchOptional(PHOTO.JPEG);
     }
 
-    /** Takes a picture out for good; what stays is the line that says who did. */
+    /** Takes a picture out for good; what stays is its id, and who took it out when. */
     void remove(Photo photo, UUID by) {
         database.sql().transaction(inside -> {
-            if (inside.dsl().deleteFrom(PHOTO).where(PHOTO.ID.eq(photo.id())).execute() > 0) {
+            int removed = inside.dsl()
+                    .update(PHOTO)
+                    .set(PHOTO.JPEG, new byte[0])
+                    .set(PHOTO.REMOVED_BY, by)
+                    .set(PHOTO.REMOVED_AT, audit.now())
+                    .where(PHOTO.ID.eq(photo.id()))
+                    .and(PHOTO.REMOVED_AT.isNull())
+                    .execute();
+            if (removed > 0) {
                 audit.write(
                         inside.dsl(),
                         by,

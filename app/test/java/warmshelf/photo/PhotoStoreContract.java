@@ -109,6 +109,19 @@ abstract class PhotoStoreContract extends StoreContract {
         assertThat(lines("take photo out")).isEqualTo(1);
     }
 
+    @Test
+    void one_taken_out_does_not_come_back_when_a_phone_sends_it_again_and_makes_room_for_another() {
+        UUID id = UUID.randomUUID();
+        add(id, entry);
+        add(UUID.randomUUID(), entry);
+        add(UUID.randomUUID(), entry);
+        photos.remove(photos.find(id).orElseThrow(), room.tom());
+
+        assertThat(add(id, entry)).isEqualTo(PhotoStore.Keeping.THERE_BEFORE);
+        assertThat(photos.find(id)).isEmpty();
+        assertThat(add(UUID.randomUUID(), entry)).isEqualTo(PhotoStore.Keeping.ADDED);
+    }
+
     private PhotoStore.Keeping add(UUID id, UUID to) {
         return photos.add(id, to, PICTURE, room.priya());
     }
