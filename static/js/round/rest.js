@@ -33,6 +33,7 @@
     const shelf = document.createRange().createContextualFragment(folded.textContent);
     const lists = [...shelf.querySelectorAll(".round__list")];
     folded.replaceWith(shelf);
+    if (rests.length === 0) document.getElementById("round-rest")?.remove();
     lists.forEach(rest.unfolded);
   }
 
