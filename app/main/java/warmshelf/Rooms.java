@@ -11,6 +11,9 @@ import warmshelf.check.alarm.MatAlarms;
 import warmshelf.code.CodePages;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
+import warmshelf.crop.OwnCropPages;
+import warmshelf.crop.OwnCropStore;
+import warmshelf.crop.VarietyPages;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
 import warmshelf.duty.DutyRoom;
@@ -67,7 +70,8 @@ final class Rooms {
     static List<Pages> pages(
             Database database, Clock clock, SessionStore sessions, WebSettings web, ReminderRoom.Means means) {
         Audit audit = new Audit(clock);
-        CropCatalogue crops = CropCatalogue.bundled();
+        OwnCropStore ownCrops = new OwnCropStore(database, audit);
+        CropCatalogue crops = ownCrops.catalogue();
         MemberStore members = new MemberStore(database, audit);
         LinkStore links = new LinkStore(database, audit);
         GroupStore group = new GroupStore(database, audit);
@@ -97,13 +101,15 @@ final class Rooms {
                         database, audit, id -> crops.find(id).map(Crop::name).orElse(id), browsers)));
         pages.addAll(GardenRoom.pages(database, audit));
         // Asking, placing and the daily round stand on the same stores.
-        SowingStores stores = SowingStores.over(database, audit, frost);
+        SowingStores stores = SowingStores.over(database, audit, frost, crops);
         pages.add(new SeedBoxPages(stores.lots(), new LotUseStore(database, stores.entries()), crops));
         pages.add(new OfferPages(stores.lots(), new OfferStore(database, audit, stores.lots()), crops));
         pages.add(new SetPointPages(database, stores.stays()));
         PlanRoom plans = new PlanRoom(stores);
         pages.addAll(SowingRoom.pages(stores, plans.ownSowings()));
         pages.add(new CropPages(crops, stores.emergence(), stores.sowings()));
+        pages.add(new OwnCropPages(crops, ownCrops));
+        pages.add(new VarietyPages(crops, ownCrops.varieties()));
         pages.addAll(RequestRoom.pages(stores, plans.requests()));
         pages.addAll(StayRoom.pages(stores));
         RoundStore rounds = CheckRoom.rounds(stores);

@@ -95,7 +95,7 @@ final class AskForm {
 
     private Packet packet() {
         String cropId = reader.text("crop");
-        Optional<Crop> crop = crops.find(cropId);
+        Optional<Crop> crop = crops.find(cropId).map(found -> crops.ofVariety(cropId, reader.text("variety")));
         if (crop.isEmpty()) {
             reader.refuse(
                     "crop",

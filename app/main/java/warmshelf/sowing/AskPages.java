@@ -167,7 +167,7 @@ public final class AskPages implements Pages {
         Sowing.Grower grower =
                 new Sowing.Grower(visitor.memberId(), visitor.name(), visitor.country(), visitor.postcode());
         Crop crop = ask.lot() != null
-                ? crops.get(ask.lot().cropId())
+                ? crops.ofVariety(ask.lot().cropId(), ask.variety())
                 : java.util.Objects.requireNonNull(ask.packet()).crop();
         List<GerminationTest> tests = ask.lot() == null ? List.of() : evidence(ask.lot());
         LocalDate today = visitor.today();

@@ -125,7 +125,7 @@ public final class SowingStore {
                         found.get(MEMBER.COUNTRY),
                         found.get(MEMBER.POSTCODE)),
                 found.get(SOWING.SEASON),
-                crops.orUnlisted(found.get(SOWING.CROP_ID)),
+                crops.ofVariety(found.get(SOWING.CROP_ID), found.get(LOT.VARIETY)),
                 found.get(SOWING.LOT_ID),
                 found.get(LOT.VARIETY),
                 found.get(LOT.TREATED),

@@ -37,6 +37,30 @@ public record Units(String temperature, String length) {
         return Math.round(temperature.equals("F") ? celsius * 9 / 5 + 32 : celsius);
     }
 
+    /** The temperature in °C, to a tenth, that a person of these units means by a number. */
+    public double celsiusOf(double typed) {
+        return tenths(temperature.equals("F") ? (typed - 32) / 1.8 : typed);
+    }
+
+    /** The number a person of these units types for a temperature, to a tenth of a degree. */
+    public double typedTemperature(double celsius) {
+        return tenths(temperature.equals("F") ? celsius * 1.8 + 32 : celsius);
+    }
+
+    /** The length in millimetres, to a tenth, that a person of these units means by a number. */
+    public double millimetresOf(double typed) {
+        return tenths(typed * (length.equals("in") ? 25.4 : 10));
+    }
+
+    /** The number a person of these units types for a length, to a hundredth. */
+    public double typedLength(double millimetres) {
+        return Math.round(millimetres / (length.equals("in") ? 25.4 : 10) * 100) / 100.0;
+    }
+
+    private static double tenths(double number) {
+        return Math.round(number * 10) / 10.0;
+    }
+
     /** For example '0.6 cm' or '0.25 in'. */
     public String length(double millimetres) {
         if (length.equals("in")) {
