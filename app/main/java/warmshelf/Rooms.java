@@ -102,8 +102,10 @@ final class Rooms {
         pages.addAll(GardenRoom.pages(database, audit));
         // Asking, placing and the daily round stand on the same stores.
         SowingStores stores = SowingStores.over(database, audit, frost, crops);
-        pages.add(new SeedBoxPages(stores.lots(), new LotUseStore(database, stores.entries()), crops));
-        pages.add(new OfferPages(stores.lots(), new OfferStore(database, audit, stores.lots()), crops));
+        OfferStore offers = new OfferStore(database, audit, stores.lots());
+        pages.add(new SeedBoxPages(
+                stores.lots(), offers, new LotUseStore(database, stores.entries()), crops, ownCrops.varieties()));
+        pages.add(new OfferPages(stores.lots(), offers, crops));
         pages.add(new SetPointPages(database, stores.stays()));
         PlanRoom plans = new PlanRoom(stores);
         pages.addAll(SowingRoom.pages(stores, plans.ownSowings()));

@@ -68,7 +68,14 @@ public record Crop(
     }
 
     /** Days to the first harvest, counted from planting out or from sowing. */
-    public record DaysToMaturity(int min, int max, Basis basis) {}
+    public record DaysToMaturity(int min, int max, Basis basis) {
+        /** For example '70 to 80 days from planting out'. */
+        public String words() {
+            return min == max
+                    ? "%d days from %s".formatted(min, basis.words())
+                    : "%d to %d days from %s".formatted(min, max, basis.words());
+        }
+    }
 
     /** The day from which days to the first harvest are counted. */
     public enum Basis {

@@ -146,7 +146,8 @@ final class CropForm {
 
     private static void inOrder(FormReader reader, String field, String label, int least, int most) {
         if (most < least) {
-            reader.refuse(field, "%s was '%d'; at least %d is accepted, as typed before it.".formatted(label, most, least));
+            reader.refuse(
+                    field, "%s was '%d'; at least %d is accepted, as typed before it.".formatted(label, most, least));
         }
     }
 
@@ -161,7 +162,10 @@ final class CropForm {
 
     private static @Nullable Double depth(FormReader reader, Units units) {
         OptionalDouble typed = reader.optionalDecimal(
-                "depth", "Depth in " + (units.length().equals("in") ? "inches" : "cm"), 0, units.typedLength(DEEPEST_MM));
+                "depth",
+                "Depth in " + (units.length().equals("in") ? "inches" : "cm"),
+                0,
+                units.typedLength(DEEPEST_MM));
         return typed.isEmpty() ? null : Double.valueOf(units.millimetresOf(typed.getAsDouble()));
     }
 

@@ -70,14 +70,18 @@ final class Horticulture {
                 : new BorrowedResponse(
                         row.response(),
                         "figures of %s, chosen by %s as a near relative: %s"
-                                .formatted(row.crop().name(), own.by(), row.response().source()));
+                                .formatted(
+                                        row.crop().name(),
+                                        own.by(),
+                                        row.response().source()));
     }
 
     Optional<Crop> find(String id) {
         return Optional.ofNullable(rows.get(id)).map(Row::crop);
     }
 
-    @Nullable TemperatureResponse response(String id) {
+    @Nullable
+    TemperatureResponse response(String id) {
         Row row = rows.get(id);
         return row == null ? null : row.response();
     }

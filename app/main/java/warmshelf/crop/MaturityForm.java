@@ -21,12 +21,14 @@ public final class MaturityForm {
 
     /** The days; empty where none were typed. One number is a range of itself, counted from planting out unless said. */
     public static Optional<DaysToMaturity> read(FormReader reader) {
-        Optional<Integer> min =
-                reader.optionalWholeNumber("maturityMin", "Days to the first harvest", 1, MOST_DAYS);
+        Optional<Integer> min = reader.optionalWholeNumber("maturityMin", "Days to the first harvest", 1, MOST_DAYS);
         Optional<Integer> max = reader.optionalWholeNumber("maturityMax", "Days at most", 1, MOST_DAYS);
         String basis = reader.text("maturityBasis").isEmpty()
                 ? Basis.TRANSPLANTING.word()
-                : reader.choice("maturityBasis", "Counted from", BASES.stream().map(Choice::value).toList());
+                : reader.choice(
+                        "maturityBasis",
+                        "Counted from",
+                        BASES.stream().map(Choice::value).toList());
         if (min.isEmpty() && max.isPresent()) {
             reader.refuse(
                     "maturityMin",
@@ -49,7 +51,9 @@ public final class MaturityForm {
         Map<String, List<String>> typed = new TreeMap<>();
         typed.put(
                 "maturityBasis",
-                List.of(maturity.map(DaysToMaturity::basis).orElse(Basis.TRANSPLANTING).word()));
+                List.of(maturity.map(DaysToMaturity::basis)
+                        .orElse(Basis.TRANSPLANTING)
+                        .word()));
         maturity.ifPresent(days -> {
             typed.put("maturityMin", List.of(String.valueOf(days.min())));
             typed.put("maturityMax", List.of(String.valueOf(days.max())));

@@ -12,5 +12,4 @@ import java.time.OffsetDateTime;
  * @param by the name of who wrote it
  * @param at when
  */
-public record OwnCrop(
-        Crop crop, OwnEmergence emergence, boolean kept, int version, String by, OffsetDateTime at) {}
+public record OwnCrop(Crop crop, OwnEmergence emergence, boolean kept, int version, String by, OffsetDateTime at) {}

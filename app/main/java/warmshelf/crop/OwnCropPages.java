@@ -56,8 +56,8 @@ public final class OwnCropPages implements Pages {
         CropForm form = written.filter(
                         own -> own.kept() || crops.reference(crop.id()).isEmpty())
                 .map(own -> CropForm.showing(own, visitor.units()))
-                .orElseGet(() -> CropForm.showing(
-                        crop, written.map(OwnCrop::version).orElse(0), visitor.units()));
+                .orElseGet(() ->
+                        CropForm.showing(crop, written.map(OwnCrop::version).orElse(0), visitor.units()));
         ctx.render("crop/form.peb", model(ctx, form, crop));
     }
 
@@ -101,7 +101,8 @@ public final class OwnCropPages implements Pages {
                 version(ctx),
                 Visitor.of(ctx).memberId());
         if (!first) {
-            throw Refusal.conflict("Somebody changed this crop meanwhile, so nothing was taken back; look at it again.");
+            throw Refusal.conflict(
+                    "Somebody changed this crop meanwhile, so nothing was taken back; look at it again.");
         }
         Respond.seeOther(
                 ctx,
@@ -152,6 +153,6 @@ public final class OwnCropPages implements Pages {
     private static final List<Choice> OF_NEW = List.of(
             new Choice(WarmthForm.STATED, "in so many days, as the trade says"),
             new Choice(WarmthForm.LIKE, "like another crop, a near relative"));
-    private static final List<Choice> OF_REFERENCE = List.of(
-            new Choice(WarmthForm.REFERENCE, "as the reference has it"), OF_NEW.get(0), OF_NEW.get(1));
+    private static final List<Choice> OF_REFERENCE =
+            List.of(new Choice(WarmthForm.REFERENCE, "as the reference has it"), OF_NEW.get(0), OF_NEW.get(1));
 }

@@ -115,8 +115,12 @@ public final class OwnCropStore {
                 .set(OWN_CROP.DEPTH_MM, decimal(crop.depthMm()))
                 .set(OWN_CROP.LIGHT, crop.light())
                 .set(OWN_CROP.TREATMENT, crop.treatment())
-                .set(OWN_CROP.MATURITY_MIN, crop.maturity().map(DaysToMaturity::min).orElse(null))
-                .set(OWN_CROP.MATURITY_MAX, crop.maturity().map(DaysToMaturity::max).orElse(null))
+                .set(
+                        OWN_CROP.MATURITY_MIN,
+                        crop.maturity().map(DaysToMaturity::min).orElse(null))
+                .set(
+                        OWN_CROP.MATURITY_MAX,
+                        crop.maturity().map(DaysToMaturity::max).orElse(null))
                 .set(
                         OWN_CROP.MATURITY_BASIS,
                         crop.maturity().map(days -> days.basis().word()).orElse(null))
@@ -128,7 +132,8 @@ public final class OwnCropStore {
                 .set(OWN_CROP.MADE_BY, by)
                 .set(OWN_CROP.MADE_AT, audit.now())
                 .execute();
-        audit.write(sql, by, keep ? "write" : "take back", "crop", crop.id(), "%s, version %d".formatted(crop, version));
+        audit.write(
+                sql, by, keep ? "write" : "take back", "crop", crop.id(), "%s, version %d".formatted(crop, version));
     }
 
     private static Map<Field<?>, @Nullable Object> columns(OwnEmergence emergence) {
@@ -193,12 +198,13 @@ public final class OwnCropStore {
     private static OwnEmergence emergence(Record row) {
         return switch (row.get(OWN_CROP.EMERGENCE)) {
             case "like" -> new OwnEmergence.Like(row.get(OWN_CROP.EMERGENCE_LIKE));
-            case "stated" -> new OwnEmergence.Stated(
-                    row.get(OWN_CROP.EMERGENCE_DAYS_MIN).doubleValue(),
-                    row.get(OWN_CROP.EMERGENCE_DAYS_MAX).doubleValue(),
-                    new CelsiusRange(
-                            row.get(OWN_CROP.EMERGENCE_LOW_C).doubleValue(),
-                            row.get(OWN_CROP.EMERGENCE_HIGH_C).doubleValue()));
+            case "stated" ->
+                new OwnEmergence.Stated(
+                        row.get(OWN_CROP.EMERGENCE_DAYS_MIN).doubleValue(),
+                        row.get(OWN_CROP.EMERGENCE_DAYS_MAX).doubleValue(),
+                        new CelsiusRange(
+                                row.get(OWN_CROP.EMERGENCE_LOW_C).doubleValue(),
+                                row.get(OWN_CROP.EMERGENCE_HIGH_C).doubleValue()));
             default -> new OwnEmergence.AsReference();
         };
     }

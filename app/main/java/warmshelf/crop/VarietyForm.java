@@ -53,8 +53,7 @@ public final class VarietyForm {
         String source = reader.requiredText("varietySource", "Who says so", LONGEST_SOURCE);
         int version = reader.optionalWholeNumber("version", "Version", 0, Integer.MAX_VALUE)
                 .orElse(0);
-        return new VarietyForm(
-                reader, reader.ok() ? new Written(name, maturity.orElseThrow(), source, version) : null);
+        return new VarietyForm(reader, reader.ok() ? new Written(name, maturity.orElseThrow(), source, version) : null);
     }
 
     /**

@@ -31,8 +31,7 @@ final class WarmthForm {
         String id = reader.text("emergenceLike");
         if (CropCatalogue.bundled().find(id).isEmpty()) {
             reader.refuse(
-                    "emergenceLike",
-                    "Comes up like was '%s'; choose one of the crops in the list.".formatted(id));
+                    "emergenceLike", "Comes up like was '%s'; choose one of the crops in the list.".formatted(id));
         }
         return new OwnEmergence.Like(id);
     }
@@ -56,8 +55,7 @@ final class WarmthForm {
                             .formatted(reader.text("emergenceHigh"), reader.text("emergenceLow")));
         }
         return reader.ok()
-                ? new OwnEmergence.Stated(
-                        min, max, new CelsiusRange(units.celsiusOf(low), units.celsiusOf(high)))
+                ? new OwnEmergence.Stated(min, max, new CelsiusRange(units.celsiusOf(low), units.celsiusOf(high)))
                 : new OwnEmergence.AsReference();
     }
 

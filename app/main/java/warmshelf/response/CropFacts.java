@@ -82,11 +82,7 @@ final class CropFacts {
 
     /** In words, such as '70 to 80 days from planting out'. */
     static String harvest(Optional<DaysToMaturity> maturity) {
-        return maturity.map(days -> days.min() == days.max()
-                        ? "%d days from %s".formatted(days.min(), days.basis().words())
-                        : "%d to %d days from %s"
-                                .formatted(days.min(), days.max(), days.basis().words()))
-                .orElse(UNKNOWN);
+        return maturity.map(DaysToMaturity::words).orElse(UNKNOWN);
     }
 
     private static String keeps(Crop crop) {

@@ -42,7 +42,15 @@ final class AskStore {
         UUID lotId = lots.add(
                 tx,
                 new NewLot(
-                        packet.crop().id(), packet.variety(), packet.year(), packet.seeds(), by, packet.treated(), ""),
+                        packet.crop().id(),
+                        packet.variety(),
+                        packet.year(),
+                        packet.seeds(),
+                        by,
+                        packet.treated(),
+                        "",
+                        packet.source(),
+                        packet.storage()),
                 by);
         if (packet.tested() != null && packet.germinated() != null) {
             lots.recordTest(tx, lotId, new GerminationTest(today, packet.germinated(), packet.tested()), by);

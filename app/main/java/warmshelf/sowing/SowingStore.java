@@ -5,6 +5,8 @@ import static warmshelf.db.generated.Tables.MEMBER;
 import static warmshelf.db.generated.Tables.SOWING;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
@@ -102,6 +104,16 @@ public final class SowingStore {
                 .set(SOWING.VERSION, SOWING.VERSION.plus(1))
                 .where(SOWING.ID.eq(sowing))
                 .execute();
+    }
+
+    /** The day, in that zone, on which a sowing was asked for. */
+    public LocalDate askedOn(UUID id, ZoneId zone) {
+        return sql.select(SOWING.ASKED_AT)
+                .from(SOWING)
+                .where(SOWING.ID.eq(id))
+                .fetchSingle(SOWING.ASKED_AT)
+                .atZoneSameInstant(zone)
+                .toLocalDate();
     }
 
     private List<Sowing> sowings(DSLContext from, Condition which) {

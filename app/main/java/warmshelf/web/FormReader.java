@@ -108,9 +108,7 @@ public final class FormReader {
 
     /** The number; empty where nothing was typed. */
     public OptionalDouble optionalDecimal(String field, String label, double least, double most) {
-        return text(field).isEmpty()
-                ? OptionalDouble.empty()
-                : OptionalDouble.of(decimal(field, label, least, most));
+        return text(field).isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(decimal(field, label, least, most));
     }
 
     public double decimal(String field, String label, double least, double most) {

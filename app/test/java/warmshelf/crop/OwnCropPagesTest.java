@@ -113,7 +113,9 @@ class OwnCropPagesTest {
         assertThat(late.status()).isEqualTo(422);
         assertThat(late.text()).contains("Ilse Brandt changed this crop while you were typing");
         assertThat(late.body()).contains("value=\"9\"").contains("name=\"version\" value=\"1\"");
-        assertThat(coordinator.post("/crops/oca-red/change", crop(Map.of("version", "1", "weeksMax", "9"))).status())
+        assertThat(coordinator
+                        .post("/crops/oca-red/change", crop(Map.of("version", "1", "weeksMax", "9")))
+                        .status())
                 .isEqualTo(303);
     }
 
@@ -128,8 +130,8 @@ class OwnCropPagesTest {
 
     @Test
     void a_varietys_days_are_written_once_and_changed_from_what_stands() {
-        Map<String, String> typed = Map.of(
-                "variety", "Harbour Light", "maturityMin", "58", "varietySource", "the packet", "version", "0");
+        Map<String, String> typed =
+                Map.of("variety", "Harbour Light", "maturityMin", "58", "varietySource", "the packet", "version", "0");
 
         assertThat(coordinator.post("/crops/pepper/varieties", typed).status()).isEqualTo(303);
         assertThat(coordinator.get("/crops/pepper").text())
@@ -150,8 +152,8 @@ class OwnCropPagesTest {
         "varietySource, '', Who says so is empty"
     })
     void a_variety_needs_a_name_days_and_who_says_so(String field, String text, String sentence) {
-        Map<String, String> typed = new HashMap<>(Map.of(
-                "variety", "Harbour Light", "maturityMin", "58", "varietySource", "the packet", "version", "0"));
+        Map<String, String> typed = new HashMap<>(
+                Map.of("variety", "Harbour Light", "maturityMin", "58", "varietySource", "the packet", "version", "0"));
         typed.put(field, text);
 
         Answer again = coordinator.post("/crops/pepper/varieties", typed);

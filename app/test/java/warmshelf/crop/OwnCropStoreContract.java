@@ -59,7 +59,8 @@ abstract class OwnCropStoreContract extends StoreContract {
 
         store.write(later, new OwnEmergence.AsReference(), false, 1, maria);
         assertThat(crops.get("pepper")).isEqualTo(pepper);
-        assertThat(crops.all()).containsExactlyElementsOf(CropCatalogue.bundled().all());
+        assertThat(crops.all())
+                .containsExactlyElementsOf(CropCatalogue.bundled().all());
     }
 
     @Test
@@ -93,7 +94,11 @@ abstract class OwnCropStoreContract extends StoreContract {
         store.write(ulluco(), STATED, true, 0, maria);
         store.varieties().write("pepper", "Harbour Light", QUICK, "the packet", 0, maria);
 
-        assertThat(database().sql().selectFrom(AUDIT_LINE).where(AUDIT_LINE.MEMBER_ID.eq(maria)).fetch(AUDIT_LINE.SUBJECT))
+        assertThat(database()
+                        .sql()
+                        .selectFrom(AUDIT_LINE)
+                        .where(AUDIT_LINE.MEMBER_ID.eq(maria))
+                        .fetch(AUDIT_LINE.SUBJECT))
                 .contains("crop", "variety");
     }
 
@@ -108,13 +113,7 @@ abstract class OwnCropStoreContract extends StoreContract {
                 .isEqualTo(crops.get("tomato").maturity());
         assertThat(crops.varieties("pepper"))
                 .containsExactly(new Variety(
-                        "pepper",
-                        "Harbour Light",
-                        QUICK,
-                        "the packet",
-                        1,
-                        "Maria Lindqvist",
-                        audit().now()));
+                        "pepper", "Harbour Light", QUICK, "the packet", 1, "Maria Lindqvist", audit().now()));
     }
 
     @Test
@@ -123,10 +122,14 @@ abstract class OwnCropStoreContract extends StoreContract {
         varieties.write("pepper", "Harbour Light", QUICK, "the packet", 0, maria);
         DaysToMaturity slow = new DaysToMaturity(90, 90, Basis.SOWING);
 
-        assertThat(varieties.write("pepper", "harbour light", slow, "our own note", 0, maria)).isFalse();
-        assertThat(varieties.write("pepper", "harbour light", slow, "our own note", 1, maria)).isTrue();
-        assertThat(varieties.write("pepper", "harbour light", QUICK, "the packet", 1, maria)).isFalse();
-        assertThat(crops.variety("pepper", "Harbour Light").orElseThrow().maturity()).isEqualTo(slow);
+        assertThat(varieties.write("pepper", "harbour light", slow, "our own note", 0, maria))
+                .isFalse();
+        assertThat(varieties.write("pepper", "harbour light", slow, "our own note", 1, maria))
+                .isTrue();
+        assertThat(varieties.write("pepper", "harbour light", QUICK, "the packet", 1, maria))
+                .isFalse();
+        assertThat(crops.variety("pepper", "Harbour Light").orElseThrow().maturity())
+                .isEqualTo(slow);
     }
 
     private static Crop ulluco() {
