@@ -37,6 +37,8 @@ import warmshelf.member.Passphrases;
 import warmshelf.member.PeoplePages;
 import warmshelf.member.SessionStore;
 import warmshelf.member.SignInPages;
+import warmshelf.photo.PacketPhotoPages;
+import warmshelf.photo.PacketPhotoStore;
 import warmshelf.plan.PlanRoom;
 import warmshelf.reminder.ReminderRoom;
 import warmshelf.request.RequestRoom;
@@ -102,9 +104,16 @@ final class Rooms {
         pages.addAll(GardenRoom.pages(database, audit));
         // Asking, placing and the daily round stand on the same stores.
         SowingStores stores = SowingStores.over(database, audit, frost, crops);
+        PacketPhotoStore packets = new PacketPhotoStore(database, audit);
         OfferStore offers = new OfferStore(database, audit, stores.lots());
         pages.add(new SeedBoxPages(
-                stores.lots(), offers, new LotUseStore(database, stores.entries()), crops, ownCrops.varieties()));
+                stores.lots(),
+                offers,
+                new LotUseStore(database, stores.entries()),
+                crops,
+                ownCrops.varieties(),
+                packets));
+        pages.add(new PacketPhotoPages(packets, stores.lots()));
         pages.add(new OfferPages(stores.lots(), offers, crops));
         pages.add(new SetPointPages(database, stores.stays()));
         PlanRoom plans = new PlanRoom(stores);

@@ -27,13 +27,21 @@ public final class SeedBoxPages implements Pages {
     private final LotUse use;
     private final CropCatalogue crops;
     private final VarietyStore varieties;
+    private final PacketPictures pictures;
 
-    public SeedBoxPages(LotStore lots, OfferStore offers, LotUse use, CropCatalogue crops, VarietyStore varieties) {
+    public SeedBoxPages(
+            LotStore lots,
+            OfferStore offers,
+            LotUse use,
+            CropCatalogue crops,
+            VarietyStore varieties,
+            PacketPictures pictures) {
         this.lots = lots;
         this.offers = offers;
         this.use = use;
         this.crops = crops;
         this.varieties = varieties;
+        this.pictures = pictures;
     }
 
     @Override
@@ -214,6 +222,8 @@ public final class SeedBoxPages implements Pages {
         return Map.of(
                 "page",
                 page,
+                "pictures",
+                pictures.of(lot.id()),
                 "origin",
                 offers.origin(lot.id()),
                 "testForm",
