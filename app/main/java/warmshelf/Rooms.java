@@ -57,6 +57,7 @@ import warmshelf.sowing.LotUseStore;
 import warmshelf.sowing.SowingRoom;
 import warmshelf.sowing.SowingStores;
 import warmshelf.stay.StayRoom;
+import warmshelf.supply.SupplyPages;
 import warmshelf.web.Aside;
 import warmshelf.web.BookPages;
 import warmshelf.web.BrowserSession;
@@ -121,6 +122,7 @@ final class Rooms {
         pages.add(new CropPages(crops, stores.emergence(), stores.sowings()));
         pages.add(new OwnCropPages(crops, ownCrops));
         pages.add(new VarietyPages(crops, ownCrops.varieties()));
+        pages.add(new SupplyPages(stores));
         pages.addAll(RequestRoom.pages(stores, plans.requests()));
         pages.addAll(StayRoom.pages(stores));
         RoundStore rounds = CheckRoom.rounds(stores);

@@ -32,6 +32,7 @@ final class AskStore {
                     ? addPacket(tx, plan, today, by)
                     : plan.ask().lot().id();
             sowings.add(tx, sowing(plan, sowingId, lotId), by);
+            sowings.noteTray(tx, sowingId, plan.ask().cellsInATray());
             AskPlanner.request(plan, sowingId).ifPresent(request -> requests.add(tx, request));
             return sowingId;
         });

@@ -106,6 +106,14 @@ public final class SowingStore {
                 .execute();
     }
 
+    /** Notes how many cells a whole tray of the kind asked for has. */
+    void noteTray(DSLContext tx, UUID id, int cells) {
+        tx.update(SOWING)
+                .set(SOWING.CELLS_IN_TRAY, cells)
+                .where(SOWING.ID.eq(id))
+                .execute();
+    }
+
     /** The day, in that zone, on which a sowing was asked for. */
     public LocalDate askedOn(UUID id, ZoneId zone) {
         return sql.select(SOWING.ASKED_AT)
