@@ -68,7 +68,7 @@ public record Units(String temperature, String length) {
         return length.equals("in") ? "quarts" : "litres";
     }
 
-    /** For example '3.2 litres' or '3.4 quarts'; below half a litre '250 ml' or '8.5 fl oz' (US). */
+    /** For example '3.2 litres' or '3.4 quarts', whole ones from ten on; below half a litre '250 ml' or '8.5 fl oz' (US). */
     public String volume(double millilitres) {
         boolean american = length.equals("in");
         if (millilitres < SMALL_ML) {
@@ -76,7 +76,8 @@ public record Units(String temperature, String length) {
                     ? trimmed(millilitres / ML_PER_QUART * FLUID_OUNCES_PER_QUART, 1) + " fl oz"
                     : Math.round(millilitres) + " ml";
         }
-        String number = trimmed(typedVolume(millilitres), 1);
+        double measured = typedVolume(millilitres);
+        String number = trimmed(measured, measured < 10 ? 1 : 0);
         String word = volumeWord();
         return number + " " + (number.equals("1") ? word.substring(0, word.length() - 1) : word);
     }
