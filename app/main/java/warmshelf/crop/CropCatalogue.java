@@ -12,12 +12,17 @@ import warmshelf.ReferenceTable;
 public final class CropCatalogue {
     private final Map<String, Crop> crops = new LinkedHashMap<>();
     private final Map<String, TemperatureResponse> responses = new LinkedHashMap<>();
+    private final Map<String, List<EmergenceDisagreement>> disagreements = new LinkedHashMap<>();
 
     private CropCatalogue(Collection<CSVRecord> rows, Responses sources) {
+        EmergenceDisagreements reprints = EmergenceDisagreements.bundled();
         for (CSVRecord row : rows) {
             Crop crop = CropTable.crop(row);
             crops.put(crop.id(), crop);
-            responses.put(crop.id(), sources.of(row));
+            TemperatureResponse response = sources.of(row);
+            responses.put(crop.id(), response);
+            boolean byTrials = response instanceof TestedResponse;
+            disagreements.put(crop.id(), byTrials ? reprints.of(row.get("emergence_table")) : List.of());
         }
     }
 
@@ -60,6 +65,11 @@ public final class CropCatalogue {
             throw new IllegalArgumentException("no crop has the id '" + crop.id() + "'");
         }
         return response;
+    }
+
+    /** Where reprints of the trials that a crop's days rest on print different figures; none where they rest on others. */
+    public List<EmergenceDisagreement> disagreementsOf(Crop crop) {
+        return disagreements.getOrDefault(crop.id(), List.of());
     }
 
     private static final class Bundled {

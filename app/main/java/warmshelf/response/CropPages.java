@@ -17,6 +17,7 @@ import warmshelf.sowing.SowingStore;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Role;
+import warmshelf.web.Units;
 import warmshelf.web.Visitor;
 
 /** How each crop's seed answers to temperature: as published, and as the group saw it. */
@@ -58,8 +59,11 @@ public final class CropPages implements Pages {
                 .all(seen.stream().map(SeenEmergence::sowingId).toList())
                 .stream()
                 .collect(Collectors.toMap(Sowing::id, Function.identity()));
-        CropPage page = CropPage.of(
-                crop, crops.responseOf(crop), seen, of, Visitor.of(ctx).units());
-        ctx.render("response/show.peb", Map.of("page", page));
+        Units units = Visitor.of(ctx).units();
+        CropPage page = CropPage.of(crop, crops.responseOf(crop), seen, of, units);
+        List<String> reprints = crops.disagreementsOf(crop).stream()
+                .map(each -> ReprintWords.of(each, units))
+                .toList();
+        ctx.render("response/show.peb", Map.of("page", page, "reprints", reprints));
     }
 }
