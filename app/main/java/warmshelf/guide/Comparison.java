@@ -12,6 +12,8 @@ import java.util.stream.Stream;
  * @param ours what the group usually does, and why; may be empty
  */
 public record Comparison(String title, List<Claim> claims, String verdict, String ours) {
+    private static final String DISAGREE = "Sources disagree";
+
     public Comparison {
         claims = List.copyOf(claims);
     }
@@ -24,6 +26,11 @@ public record Comparison(String title, List<Claim> claims, String verdict, Strin
     /** Claims in words: whether they agree is told. */
     static Comparison told(String title, String verdict, String ours, Claim... claims) {
         return new Comparison(title, List.of(claims), verdict, ours);
+    }
+
+    /** Whether the sources disagree, so that a page says it loudly. */
+    public boolean isDisagreement() {
+        return verdict.startsWith(DISAGREE);
     }
 
     private static String reckoned(List<Claim> claims, String by) {
@@ -43,7 +50,7 @@ public record Comparison(String title, List<Claim> claims, String verdict, Strin
         if (amounts.stream().allMatch(amount -> amount.low() == lowest.low() && amount.high() == highest.high())) {
             return "The sources agree.";
         }
-        return "Sources disagree: %s to %s %s%s.%s"
+        return (DISAGREE + ": %s to %s %s%s.%s")
                 .formatted(
                         lowest.lowFigure(), highest.highFigure(), amounts.get(0).unit(), by, shared(amounts));
     }

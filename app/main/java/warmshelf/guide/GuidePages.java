@@ -38,6 +38,7 @@ public final class GuidePages implements Pages {
         model.put("crop", crop.map(Crop::id).orElse(""));
         model.put("cropName", crop.map(Crop::name).orElse(""));
         model.put("query", query(crop));
+        keepable(ctx);
         ctx.render("guide/list.peb", model);
     }
 
@@ -56,7 +57,13 @@ public final class GuidePages implements Pages {
                 crop.map(known -> CropFacts.of(topic, known, crops.responseOf(known), figures))
                         .orElse(null));
         model.put("query", query(crop));
+        keepable(ctx);
         ctx.render("guide/show.peb", model);
+    }
+
+    /** Lets the worker on a phone keep the page for a cellar without signal, as this member's. */
+    private static void keepable(Context ctx) {
+        ctx.header("X-Warmshelf-Member", Visitor.of(ctx).memberId().toString());
     }
 
     /** The crop asked for; none when the address names none. */

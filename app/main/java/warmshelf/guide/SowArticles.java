@@ -87,10 +87,9 @@ final class SowArticles {
                         .steps(
                                 "Look up whether the crop needs light to come up. If so, press the seed onto damp compost and cover it with"
                                         + " no more than a dusting of vermiculite.",
-                                "Otherwise cover it with about three times its own thickness.",
+                                "Otherwise cover it with about three times its own thickness. " + example(figures),
                                 "Use perlite or vermiculite on top: it stays lighter and drier than compost, so fewer seedlings rot.",
                                 "Firm it gently and water from below, so that the seed stays where it is.")
-                        .notes(example(figures))
                         .compare(
                                 Comparison.of(
                                         "Depth against the seed’s size",
