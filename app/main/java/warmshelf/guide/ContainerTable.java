@@ -13,13 +13,13 @@ final class ContainerTable {
     private final List<CSVRecord> rows = ReferenceTable.rows("containers.csv");
 
     /** The outside of a standard tray along one side, as one of the three sources gives it. */
-    Claim traySide(String of, String side, int source, boolean inches) {
+    Claim traySide(String side, int source, boolean inches) {
         CSVRecord row = row("nominal 10 x 20 inch flat, outside (source " + source + ")");
         double millimetres = Double.parseDouble(row.get(side + "_mm"));
         double printed = Double.parseDouble(row.get(side + "_in"));
         Amount amount =
                 inches ? Amount.of(printed, printed, "in") : Amount.of(millimetres / 10, millimetres / 10, "cm");
-        return new Claim(of, amount.words(), amount, printed(row), source(row));
+        return new Claim("", amount.words(), amount, printed(row), source(row));
     }
 
     /** What one cell of a tray of so many cells holds, and what compost the tray takes. */
