@@ -1,5 +1,6 @@
 // Keeps the round for a cellar without signal. The server puts VERSION and SHELL (addresses that change with their content)
-// before this text. Only Today is kept of the pages, for one member at a time; the ticks are kept elsewhere, by kept.js.
+// before this text. Of the pages Today and the how-tos that were
+// read are kept, for one member at a time; the ticks are kept elsewhere, by kept.js.
 const SHELL_CACHE = "warmshelf-shell-" + VERSION;
 const PAGES = "warmshelf-pages";
 const PATIENCE_MS = 3000;
@@ -54,6 +55,7 @@ self.addEventListener("fetch", (event) => {
   if (url.pathname.startsWith("/static/")) event.respondWith(asset(request, url));
   else if (request.mode !== "navigate") return;
   else if (url.pathname === "/today") today(event, url);
+  else if (isHowTo(url)) howTo(event, url);
   else event.respondWith(fetch(request).catch(offlinePage));
 });
 
@@ -74,6 +76,18 @@ async function asset(request, url) {
 
 function today(event, url) {
   event.respondWith(answer(ask(event, url), url));
+}
+
+function isHowTo(url) {
+  return url.pathname === "/how-to" || url.pathname.startsWith("/how-to/");
+}
+
+function howTo(event, url) {
+  const network = fetch(event.request).then((reply) => {
+    event.waitUntil(keepPage(reply).catch(() => {}));
+    return reply;
+  });
+  event.respondWith(answer(network, url));
 }
 
 /** Asks for the round, and says which page is kept, so that it need not come again while nothing has changed. */
@@ -113,6 +127,8 @@ async function keepPage(reply) {
 
 async function keptPage(url) {
   const pages = await caches.open(PAGES);
+  // Without its crop a how-to says the same but for a few lines; of another crop it would mislead.
+  if (isHowTo(url)) return (await pages.match(nameOf(url))) ?? pages.match(url.pathname);
   for (const name of [nameOf(url), "/today", "/today?show=all", "/today?show=mine"]) {
     const page = await pages.match(name);
     if (page) return page;
@@ -121,6 +137,7 @@ async function keptPage(url) {
 }
 
 function nameOf(url) {
+  if (isHowTo(url)) return url.pathname + url.search;
   const show = url.searchParams.get("show");
   return show === "all" || show === "mine" ? "/today?show=" + show : "/today";
 }

@@ -27,6 +27,7 @@ import warmshelf.group.GroupSettingsPages;
 import warmshelf.group.GroupStore;
 import warmshelf.group.OpeningPages;
 import warmshelf.group.OpeningStore;
+import warmshelf.guide.GuidePages;
 import warmshelf.member.AdmissionStore;
 import warmshelf.member.Doorway;
 import warmshelf.member.JoinPages;
@@ -119,6 +120,7 @@ final class Rooms {
         pages.add(new SetPointPages(database, stores.stays()));
         PlanRoom plans = new PlanRoom(stores);
         pages.addAll(SowingRoom.pages(stores, plans.ownSowings()));
+        pages.add(new GuidePages(crops));
         pages.add(new CropPages(crops, stores.emergence(), stores.sowings()));
         pages.add(new OwnCropPages(crops, ownCrops));
         pages.add(new VarietyPages(crops, ownCrops.varieties()));

@@ -21,6 +21,6 @@ public record Check(
         @Nullable String remark) {
     /** What to do, as the page says it once for all checks like this. */
     public HowTo howTo() {
-        return new HowTo(kind.title(), ifSeen, caution);
+        return new HowTo(kind.title(), ifSeen, caution, kind.guide());
     }
 }

@@ -40,6 +40,23 @@ public enum CheckKind {
         return step == EntryStep.LOOK;
     }
 
+    /** The word of the how-to page that tells more of it. */
+    public String guide() {
+        return switch (this) {
+            case SOAK -> "soak";
+            case SOW -> "sow";
+            case BAG_LOOK, CELLS_LOOK -> "first-look";
+            case MOVE_TO_CELLS -> "move-to-cells";
+            case OFF_HEAT -> "off-heat";
+            case LIGHT_LOOK -> "light";
+            case FIRST_FEED -> "first-feed";
+            case POT_ON -> "pot-on";
+            case HARDEN_OFF -> "harden-off";
+            case PLANT_OUT -> "plant-out";
+            case MAT_READING -> "bottom-heat";
+        };
+    }
+
     /** The step of the timeline that makes it due, where one does. */
     Optional<warmshelf.timeline.Step> timelineStep() {
         return switch (this) {

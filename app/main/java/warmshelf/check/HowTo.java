@@ -6,8 +6,9 @@ package warmshelf.check;
  * @param title of the check
  * @param ifSeen what to do when it is seen
  * @param caution the usual caution where the work can hurt someone; empty where none is due
+ * @param guide the word of the how-to page that tells more, with sources
  */
-public record HowTo(String title, String ifSeen, String caution) {
+public record HowTo(String title, String ifSeen, String caution, String guide) {
     /** Where it stands on a page: the same words have the same key on every page. */
     public String key() {
         return "how-" + Integer.toHexString((title + "\n" + ifSeen + "\n" + caution).hashCode());

@@ -86,6 +86,11 @@ public final class CropPages implements Pages {
                 crops.varieties(crop.id()).stream()
                         .map(variety -> new KnownVariety(variety, CropFacts.harvest(Optional.of(variety.maturity()))))
                         .toList());
+        model.put(
+                "reprints",
+                crops.disagreementsOf(crop).stream()
+                        .map(each -> ReprintWords.of(each, units))
+                        .toList());
         ctx.render("response/show.peb", model);
     }
 }

@@ -1,7 +1,7 @@
 package warmshelf.seed;
 
 /** What a germination test can say, and what it cannot: a small one leaves much open. */
-final class TestWords {
+public final class TestWords {
     private static final double SURE = 0.95;
     private static final int[] LARGER = {50, 200};
 
@@ -12,15 +12,19 @@ final class TestWords {
      * to 9.' The ends are those of the interval of Jeffreys that holds the true share nineteen times in twenty.
      */
     static String of(GerminationTest test) {
+        return of(test.germinated(), test.seeds());
+    }
+
+    /** The same for any test of so many seeds, of which so many came up. */
+    public static String of(int germinated, int seeds) {
         String says = "%,d of %,d: between about %s of this seed come up, as far as this test alone can say."
-                .formatted(
-                        test.germinated(), test.seeds(), inTen(test.germinated(), test.seeds(), " and ") + " in ten");
-        for (int seeds : LARGER) {
-            if (test.seeds() < seeds) {
-                int share = (int) Math.round((double) test.germinated() * seeds / test.seeds());
+                .formatted(germinated, seeds, inTen(germinated, seeds, " and ") + " in ten");
+        for (int more : LARGER) {
+            if (seeds < more) {
+                int share = (int) Math.round((double) germinated * more / seeds);
                 return says
                         + " The same share of %d seeds would narrow it to %s in ten."
-                                .formatted(seeds, inTen(share, seeds, " to "));
+                                .formatted(more, inTen(share, more, " to "));
             }
         }
         return says;

@@ -314,6 +314,29 @@ class RoundOfflineTest {
         }
     }
 
+    @Test
+    void a_how_to_that_was_read_opens_again_without_signal_and_one_of_another_crop_does_not_take_its_place() {
+        try (PhoneRound round = PhoneRound.of(1);
+                BrowserContext phone = round.phone(chromium, round.tom())) {
+            Page page = opened(phone, round);
+            page.navigate(round.address() + "/how-to/first-look");
+            page.navigate(round.address() + "/how-to/covering?crop=lettuce");
+            page.waitForCondition(() -> pagesKept(page).size() == 3);
+            round.stop();
+
+            page.navigate(round.address() + "/how-to/first-look");
+            assertThat(page.locator("h1")).hasText("Look every day");
+            page.navigate(round.address() + "/how-to/first-look?crop=pepper");
+            assertThat(page.locator("h1")).hasText("Look every day");
+            page.navigate(round.address() + "/how-to/covering?crop=lettuce");
+            assertThat(page.locator("#of-crop")).hasText("Lettuce, head");
+            page.navigate(round.address() + "/how-to/covering?crop=dill");
+            assertThat(page.locator("h1")).hasText("No signal here");
+            page.navigate(round.address() + "/today");
+            assertThat(page.locator("main")).containsText("Row 01");
+        }
+    }
+
     static Page opened(BrowserContext phone, PhoneRound round) {
         Page page = phone.newPage();
         page.navigate(round.address() + "/today");

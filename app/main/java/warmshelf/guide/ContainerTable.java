@@ -1,0 +1,60 @@
+package warmshelf.guide;
+
+import java.util.List;
+import java.util.Locale;
+import org.apache.commons.csv.CSVRecord;
+import warmshelf.ReferenceTable;
+
+/** Trays, cells and mats: their measures in the reader's units. */
+final class ContainerTable {
+    private static final double ML_PER_FL_OZ = 29.5735;
+    private static final double LITRES_PER_QUART = 0.946353;
+
+    private final List<CSVRecord> rows = ReferenceTable.rows("containers.csv");
+
+    /** The outside of a standard tray along one side, as one of the three sources gives it. */
+    Claim traySide(String side, int source, boolean inches) {
+        CSVRecord row = row("nominal 10 x 20 inch flat, outside (source " + source + ")");
+        double millimetres = Double.parseDouble(row.get(side + "_mm"));
+        double printed = Double.parseDouble(row.get(side + "_in"));
+        Amount amount =
+                inches ? Amount.of(printed, printed, "in") : Amount.of(millimetres / 10, millimetres / 10, "cm");
+        return new Claim("", amount.words(), amount, printed(row), source(row));
+    }
+
+    /** What one cell of a tray of so many cells holds, and what compost the tray takes. */
+    Claim cells(int cells, boolean inches) {
+        CSVRecord row = row(cells + " cells in a 10 x 20 inch footprint");
+        double cell = Double.parseDouble(row.get("cell_ml"));
+        double tray = Double.parseDouble(row.get("tray_media_litres"));
+        String says = inches
+                ? "%s fl oz a cell, %s quarts a tray"
+                        .formatted(tenths(cell / ML_PER_FL_OZ), tenths(tray / LITRES_PER_QUART))
+                : "%s ml a cell, %s litres a tray".formatted(tenths(cell), tenths(tray));
+        return new Claim(cells + " cells", says, null, printed(row), source(row));
+    }
+
+    private static String tenths(double value) {
+        return String.format(Locale.ROOT, "%.1f", value).replace(".0", "");
+    }
+
+    /** A row that is told in our words. */
+    Claim told(String name, String of, String says) {
+        return new Claim(of, says, null, printed(row(name)), source(row(name)));
+    }
+
+    private static String printed(CSVRecord row) {
+        return String.join(" ", row.toList());
+    }
+
+    private static Source source(CSVRecord row) {
+        return Source.of(row.get("source_title"), row.get("source_url"), row.get("note"));
+    }
+
+    private CSVRecord row(String name) {
+        return rows.stream()
+                .filter(row -> row.get("name").equals(name))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("containers.csv has no row '" + name + "'"));
+    }
+}

@@ -1,0 +1,84 @@
+package warmshelf.guide;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import warmshelf.crop.Crop;
+import warmshelf.crop.CropCatalogue;
+import warmshelf.web.Pages;
+import warmshelf.web.Refusal;
+import warmshelf.web.Role;
+import warmshelf.web.Units;
+import warmshelf.web.Visitor;
+
+/** How each step is done, with its sources; for one crop, where one is named. */
+public final class GuidePages implements Pages {
+    private final CropCatalogue crops;
+    private final PracticeTable practice = PracticeTable.bundled();
+    private final ContainerTable containers = new ContainerTable();
+
+    public GuidePages(CropCatalogue crops) {
+        this.crops = crops;
+    }
+
+    @Override
+    public void register(RoutesConfig routes) {
+        routes.get("/how-to", this::all, Role.MEMBER);
+        routes.get("/how-to/{step}", this::one, Role.MEMBER);
+    }
+
+    private void all(Context ctx) {
+        Map<String, Object> model = new HashMap<>();
+        Optional<Crop> crop = crop(ctx);
+        model.put("topics", Topic.all());
+        model.put("crops", crops.all());
+        model.put("crop", crop.map(Crop::id).orElse(""));
+        model.put("cropName", crop.map(Crop::name).orElse(""));
+        model.put("query", query(crop));
+        keepable(ctx);
+        ctx.render("guide/list.peb", model);
+    }
+
+    private void one(Context ctx) {
+        Topic topic = Topic.find(ctx.pathParam("step"))
+                .orElseThrow(() ->
+                        Refusal.notFound("There is no how-to of this name. All of them are under How to, at /how-to."));
+        Optional<Crop> crop = crop(ctx);
+        Units units = Visitor.of(ctx).units();
+        Figures figures = new Figures(units, practice, containers);
+        Map<String, @Nullable Object> model = new HashMap<>();
+        model.put("topic", topic);
+        model.put("article", topic.article(figures));
+        model.put(
+                "facts",
+                crop.map(known -> CropFacts.of(topic, known, crops.responseOf(known), figures))
+                        .orElse(null));
+        model.put("query", query(crop));
+        keepable(ctx);
+        ctx.render("guide/show.peb", model);
+    }
+
+    /** Lets the worker on a phone keep the page for a cellar without signal, as this member's. */
+    private static void keepable(Context ctx) {
+        ctx.header("X-Warmshelf-Member", Visitor.of(ctx).memberId().toString());
+    }
+
+    /** The crop asked for; none when the address names none. */
+    private Optional<Crop> crop(Context ctx) {
+        String id = ctx.queryParam("crop");
+        if (id == null || id.isBlank()) {
+            return Optional.empty();
+        }
+        return Optional.of(crops.find(id)
+                .orElseThrow(() -> Refusal.notFound(
+                        "There is no crop '%s' in the list. Choose one under How to, or leave the crop out of the address."
+                                .formatted(id))));
+    }
+
+    private static String query(Optional<Crop> crop) {
+        return crop.map(known -> "?crop=" + known.id()).orElse("");
+    }
+}

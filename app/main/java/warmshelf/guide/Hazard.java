@@ -1,0 +1,125 @@
+package warmshelf.guide;
+
+import java.util.List;
+import warmshelf.timeline.Cautions;
+
+/** What can hurt someone at a step: the usual caution, and the rows of the table of hazards that it rests on. */
+public enum Hazard {
+    TREATED_SEED(
+            "treated seed",
+            Cautions.TREATED_SEED,
+            "the seed label, a pesticide information centre, state seed law",
+            "Pesticide-treated seed",
+            "Treated seed protective wear",
+            "Treated seed labelling"),
+    PEROXIDE(
+            "hydrogen peroxide",
+            Cautions.PEROXIDE,
+            "a poison centre",
+            "Hydrogen peroxide, household 3-9%",
+            "Hydrogen peroxide, eye contact"),
+    HOT_PEPPER(
+            "seed of very hot peppers",
+            Cautions.HOT_PEPPER,
+            "a poison centre (US 1-800-222-1222)",
+            "Capsaicin when handling hot fruit or extracting seed"),
+    COMPOST(
+            "compost dust",
+            Cautions.COMPOST_DUST,
+            "your state health department, a doctor",
+            "Legionella longbeachae in compost and potting mix",
+            "Legionella: first steps",
+            "Legionella: work area",
+            "Legionella risk factors",
+            "Mould and compost dust (other)"),
+    MOULD("mould", Cautions.MOULD, "a doctor, the occupational health authority", "Mould and compost dust (other)"),
+    ELECTRICITY(
+            "electricity near water",
+            Cautions.ELECTRICITY,
+            "the electrical code authority, a licensed electrician",
+            "Electric heat mats and lights near water",
+            "RCD outside the US",
+            "Water, drip loops and cord height"),
+    MATS(
+            "mats and cords",
+            "Only mats made for plants: an ordinary heating pad is not safe under damp soil. A mat goes straight into a wall"
+                    + " outlet, never into a power strip, and no strip or cord into another. Extension cords are for a while, not"
+                    + " for good. Load a circuit to at most 80 % of its rating: the page of each site reckons it.",
+            "the maker’s instructions, the local inspector, the fire marshal",
+            "Home heating pads under trays",
+            "Power strips with heating loads",
+            "Daisy-chained power strips",
+            "Extension cord as permanent wiring",
+            "Temporary wiring limit",
+            "Continuous load",
+            "One plug-in appliance on a branch circuit"),
+    HIGH_SHELF("high shelves", Cautions.HIGH_SHELF, "the workplace safety authority", "Ladders and high shelves"),
+    LIFTING(
+            "lifting",
+            "Split heavy bags and trays, carry them close to the body on a level floor, or take a trolley.",
+            "the local workplace safety body",
+            "Lifting bags of compost and trays"),
+    BLEACH(
+            "bleach",
+            "Bleach: gloves and fresh air, and never together with acids, ammonia or other cleaners. The label on the bottle"
+                    + " decides.",
+            "the product label, a poison centre",
+            "Bleach for cleaning trays"),
+    POISONOUS(
+            "poisonous plants",
+            "Some ornamentals are poisonous, and so are tomato leaves: label them, keep them apart from salad trays and children,"
+                    + " wear gloves, and nobody puts any part of a plant into the mouth. Datura, castor bean and poison hemlock have"
+                    + " no place in a shared room. If some is eaten, call a poison centre.",
+            "a poison centre, a hospital",
+            "Foxglove",
+            "Castor bean",
+            "Monkshood, delphinium, angel trumpets, flowering tobacco, four o'clock, tomato foliage",
+            "Monkshood",
+            "Datura, tree tobacco, oleander, poison hemlock"),
+    SKIN(
+            "leaves that irritate",
+            "Some leaves and saps irritate the skin: gloves and long sleeves; a doctor knows better than we.",
+            "a doctor, a poison centre",
+            "Skin reactions from plants");
+
+    private final String title;
+    private final String caution;
+    private final String deferTo;
+    private final List<String> hazards;
+
+    Hazard(String title, String caution, String deferTo, String... hazards) {
+        this.title = title;
+        this.caution = caution;
+        this.deferTo = deferTo;
+        this.hazards = List.of(hazards);
+    }
+
+    /** What is dangerous, in a word or a few. */
+    public String title() {
+        return title;
+    }
+
+    /** Where its caution stands on a page. */
+    public String word() {
+        return title.replace(' ', '-');
+    }
+
+    public String caution() {
+        return caution;
+    }
+
+    /** What it rests on. */
+    List<SafetyRow> rows() {
+        return hazards.stream().map(SafetyTable.bundled()::row).toList();
+    }
+
+    /** Whom to believe before us, of those the table names. */
+    public String deferTo() {
+        return deferTo;
+    }
+
+    /** Where it stands, each page once. */
+    public List<Source> sources() {
+        return rows().stream().map(SafetyRow::source).distinct().toList();
+    }
+}

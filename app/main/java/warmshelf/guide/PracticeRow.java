@@ -1,0 +1,15 @@
+package warmshelf.guide;
+
+/**
+ * One row of the table of facts of the trade, as it stands there.
+ *
+ * @param value a number, a range or words
+ * @param unit of the value
+ * @param metric the same in metric units; empty where the value needs none
+ */
+record PracticeRow(String topic, String item, String value, String unit, String metric, String note, Source source) {
+    /** All that the row says, in its own words. */
+    String printed() {
+        return String.join(" ", item, value, unit, metric, note);
+    }
+}

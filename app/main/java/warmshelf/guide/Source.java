@@ -1,0 +1,18 @@
+package warmshelf.guide;
+
+/**
+ * Who says something.
+ *
+ * @param title as the reference table names it; 'common practice' and 'from memory' are titles too
+ * @param url where to read it; empty where there is no page, or none that is sent encrypted
+ */
+public record Source(String title, String url, Standing standing) {
+    static Source of(String title, String url, String note) {
+        return new Source(title, url.startsWith("https://") ? url : "", Standing.of(title, note));
+    }
+
+    /** Whether nobody published it, so that the title itself is the mark. */
+    public boolean isUnpublished() {
+        return standing == Standing.COMMON_PRACTICE || standing == Standing.FROM_MEMORY;
+    }
+}

@@ -1,0 +1,75 @@
+package warmshelf.guide;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import warmshelf.web.Units;
+
+/** Every figure a page shows of a source is one of that source's row, as printed or turned into the reader's units. */
+class FiguresHeldAgainstTheTablesTest {
+    private static final Pattern NUMBER = Pattern.compile("\\d+(?:,\\d{3})*(?:[.]\\d+)?(?:/\\d+)?");
+    /** What the guide reckons from the rows' figures, each with its sum. */
+    private static final List<Double> RECKONED = List.of(
+            1.5, // half household solution of 3 %, half water
+            0.021, // 0.7 % by volume of 3 %
+            0.9, // 30 % by volume of 3 %
+            0.5, // grams of a fertiliser one fifth nitrogen in a litre at 100 milligrams of nitrogen
+            1.9); // the same in a gallon of 3.785 litres
+
+    @Test
+    void in_inches_and_fahrenheit() {
+        assertAllHeld(Articles.US);
+    }
+
+    @Test
+    void in_centimetres_and_celsius() {
+        assertAllHeld(Articles.METRIC);
+    }
+
+    @Test
+    void in_units_of_both_kinds() {
+        assertAllHeld(new Units("C", "in"));
+        assertAllHeld(new Units("F", "cm"));
+    }
+
+    private static void assertAllHeld(Units units) {
+        assertThat(Articles.claims(units)).hasSizeGreaterThan(60).allSatisfy(claim -> {
+            Set<Double> allowed = allowed(claim.printed());
+            assertThat(numbers(claim.says()))
+                    .as(claim + "")
+                    .allSatisfy(number -> assertThat(allowed)
+                            .anySatisfy(known -> assertThat(number).isEqualTo(known)));
+        });
+    }
+
+    /** The row's figures, and each of them as Celsius, centimetres, ounces, quarts, days or a share of solution. */
+    private static Set<Double> allowed(String printed) {
+        Set<Double> allowed = new HashSet<>(RECKONED);
+        for (double number : numbers(printed.replace("1/8", "0.125").replace("1/4", "0.25"))) {
+            allowed.add(number);
+            allowed.add((double) Math.round(number));
+            allowed.add((double) Math.round((number - 32) * 5 / 9));
+            allowed.add((double) Math.round(number * 9 / 5 + 32));
+            allowed.add(number / 10);
+            allowed.add(Math.round(number / 25.4 * 100) / 100.0);
+            allowed.add(Math.round(number / 29.5735 * 10) / 10.0);
+            allowed.add(Math.round(number / 0.946353 * 10) / 10.0);
+            allowed.add(number * 7);
+        }
+        allowed.add(122.0); // four feet in centimetres
+        return allowed;
+    }
+
+    private static List<Double> numbers(String text) {
+        return NUMBER.matcher(text)
+                .results()
+                .map(match -> match.group().replace(",", ""))
+                .filter(match -> !match.contains("/"))
+                .map(Double::parseDouble)
+                .toList();
+    }
+}
