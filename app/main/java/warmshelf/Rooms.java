@@ -11,6 +11,9 @@ import warmshelf.check.alarm.MatAlarms;
 import warmshelf.code.CodePages;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
+import warmshelf.crop.OwnCropPages;
+import warmshelf.crop.OwnCropStore;
+import warmshelf.crop.VarietyPages;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
 import warmshelf.duty.DutyRoom;
@@ -35,6 +38,8 @@ import warmshelf.member.Passphrases;
 import warmshelf.member.PeoplePages;
 import warmshelf.member.SessionStore;
 import warmshelf.member.SignInPages;
+import warmshelf.photo.PacketPhotoPages;
+import warmshelf.photo.PacketPhotoStore;
 import warmshelf.plan.PlanRoom;
 import warmshelf.reminder.ReminderRoom;
 import warmshelf.request.RequestRoom;
@@ -53,6 +58,7 @@ import warmshelf.sowing.LotUseStore;
 import warmshelf.sowing.SowingRoom;
 import warmshelf.sowing.SowingStores;
 import warmshelf.stay.StayRoom;
+import warmshelf.supply.SupplyPages;
 import warmshelf.web.Aside;
 import warmshelf.web.BookPages;
 import warmshelf.web.BrowserSession;
@@ -68,7 +74,8 @@ final class Rooms {
     static List<Pages> pages(
             Database database, Clock clock, SessionStore sessions, WebSettings web, ReminderRoom.Means means) {
         Audit audit = new Audit(clock);
-        CropCatalogue crops = CropCatalogue.bundled();
+        OwnCropStore ownCrops = new OwnCropStore(database, audit);
+        CropCatalogue crops = ownCrops.catalogue();
         MemberStore members = new MemberStore(database, audit);
         LinkStore links = new LinkStore(database, audit);
         GroupStore group = new GroupStore(database, audit);
@@ -98,14 +105,26 @@ final class Rooms {
                         database, audit, id -> crops.find(id).map(Crop::name).orElse(id), browsers)));
         pages.addAll(GardenRoom.pages(database, audit));
         // Asking, placing and the daily round stand on the same stores.
-        SowingStores stores = SowingStores.over(database, audit, frost);
-        pages.add(new SeedBoxPages(stores.lots(), new LotUseStore(database, stores.entries()), crops));
-        pages.add(new OfferPages(stores.lots(), new OfferStore(database, audit, stores.lots()), crops));
+        SowingStores stores = SowingStores.over(database, audit, frost, crops);
+        PacketPhotoStore packets = new PacketPhotoStore(database, audit);
+        OfferStore offers = new OfferStore(database, audit, stores.lots());
+        pages.add(new SeedBoxPages(
+                stores.lots(),
+                offers,
+                new LotUseStore(database, stores.entries()),
+                crops,
+                ownCrops.varieties(),
+                packets));
+        pages.add(new PacketPhotoPages(packets, stores.lots()));
+        pages.add(new OfferPages(stores.lots(), offers, crops));
         pages.add(new SetPointPages(database, stores.stays()));
         PlanRoom plans = new PlanRoom(stores);
         pages.addAll(SowingRoom.pages(stores, plans.ownSowings()));
         pages.add(new GuidePages(crops));
         pages.add(new CropPages(crops, stores.emergence(), stores.sowings()));
+        pages.add(new OwnCropPages(crops, ownCrops));
+        pages.add(new VarietyPages(crops, ownCrops.varieties()));
+        pages.add(new SupplyPages(stores));
         pages.addAll(RequestRoom.pages(stores, plans.requests()));
         pages.addAll(StayRoom.pages(stores));
         RoundStore rounds = CheckRoom.rounds(stores);

@@ -2,9 +2,12 @@ package warmshelf.check;
 
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
 import java.util.function.ToIntBiFunction;
+import warmshelf.seed.GerminationTest;
+import warmshelf.sowing.LotUseStore;
 import warmshelf.sowing.SowingStores;
 import warmshelf.web.Aside;
 import warmshelf.web.Pages;
@@ -48,10 +51,18 @@ public final class CheckRoom {
     }
 
     private static RoundReader reader(SowingStores stores) {
+        LotUseStore use = new LotUseStore(stores.database(), stores.entries());
         return new RoundReader(
                 stores.planner(),
                 sowing -> stores.lots()
                         .find(sowing.lotId())
-                        .map(lot -> lot.share(sowing.crop(), stores.lots().tests(lot.id()), sowing.season())));
+                        .map(lot -> lot.share(sowing.crop(), evidence(stores, use, lot.id()), sowing.season())));
+    }
+
+    /** Tests of a lot, and what came of it here. */
+    private static List<GerminationTest> evidence(SowingStores stores, LotUseStore use, UUID lot) {
+        List<GerminationTest> evidence = new ArrayList<>(stores.lots().tests(lot));
+        evidence.addAll(use.results(List.of(lot)).getOrDefault(lot, List.of()));
+        return evidence;
     }
 }

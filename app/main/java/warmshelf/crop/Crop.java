@@ -44,11 +44,69 @@ public record Crop(
                 id, id, "", Hardiness.TENDER, 0, 0, 0, 0, null, null, "", "", Optional.empty(), null, null, "", "", "");
     }
 
-    /** Days to the first harvest, counted from planting out or from sowing. */
-    public record DaysToMaturity(int min, int max, Basis basis) {}
+    /** The same crop with other days to the first harvest, those of a variety. */
+    public Crop withMaturity(Optional<DaysToMaturity> other) {
+        return new Crop(
+                id,
+                name,
+                species,
+                hardiness,
+                weeksIndoorsMin,
+                weeksIndoorsMax,
+                plantOutOffsetDays,
+                plantOutOffsetDaysLatest,
+                nightMinimumC,
+                depthMm,
+                light,
+                treatment,
+                other,
+                legalMinimumPercent,
+                seedLifeYears,
+                note,
+                source,
+                sourceUrl);
+    }
 
+    /** Days to the first harvest, counted from planting out or from sowing. */
+    public record DaysToMaturity(int min, int max, Basis basis) {
+        /** For example '70 to 80 days from planting out'. */
+        public String words() {
+            return min == max
+                    ? "%d days from %s".formatted(min, basis.words())
+                    : "%d to %d days from %s".formatted(min, max, basis.words());
+        }
+    }
+
+    /** The day from which days to the first harvest are counted. */
     public enum Basis {
-        TRANSPLANTING,
-        SOWING
+        TRANSPLANTING("transplanting", "planting out"),
+        SOWING("sowing", "sowing");
+
+        private final String word;
+        private final String words;
+
+        Basis(String word, String words) {
+            this.word = word;
+            this.words = words;
+        }
+
+        public String word() {
+            return word;
+        }
+
+        /** As in 'days from planting out'. */
+        public String words() {
+            return words;
+        }
+
+        /** The basis of that word. */
+        public static Basis named(String word) {
+            for (Basis basis : values()) {
+                if (basis.word.equals(word)) {
+                    return basis;
+                }
+            }
+            throw new IllegalArgumentException("days are counted from transplanting or sowing, was '" + word + "'");
+        }
     }
 }

@@ -1,38 +1,53 @@
 package warmshelf.crop;
 
-import java.util.Collection;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import org.apache.commons.csv.CSVRecord;
-import warmshelf.ReferenceTable;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 
-/** All crops the reference horticulture knows, each with its response to temperature. */
+/**
+ * All crops that are known, each with its response to temperature: the reference horticulture, and over it and beside it what
+ * the group's coordinators wrote.
+ */
 public final class CropCatalogue {
-    private final Map<String, Crop> crops = new LinkedHashMap<>();
-    private final Map<String, TemperatureResponse> responses = new LinkedHashMap<>();
-    private final Map<String, List<EmergenceDisagreement>> disagreements = new LinkedHashMap<>();
+    private static final CropCatalogue BUNDLED = new CropCatalogue(() -> OwnHorticulture.NONE);
 
-    private CropCatalogue(Collection<CSVRecord> rows, Responses sources) {
-        EmergenceDisagreements reprints = EmergenceDisagreements.bundled();
-        for (CSVRecord row : rows) {
-            Crop crop = CropTable.crop(row);
-            crops.put(crop.id(), crop);
-            TemperatureResponse response = sources.of(row);
-            responses.put(crop.id(), response);
-            boolean byTrials = response instanceof TestedResponse;
-            disagreements.put(crop.id(), byTrials ? reprints.of(row.get("emergence_table")) : List.of());
-        }
+    private final Supplier<OwnHorticulture> own;
+    private volatile @Nullable Made made;
+
+    private record Made(OwnHorticulture of, Horticulture horticulture) {}
+
+    private CropCatalogue(Supplier<OwnHorticulture> own) {
+        this.own = own;
     }
 
-    /** The catalogue that comes with the program; read once, at first use. */
+    /** The catalogue that comes with the program, of no group. */
     public static CropCatalogue bundled() {
-        return Bundled.CATALOGUE;
+        return BUNDLED;
+    }
+
+    /**
+     * A group's catalogue.
+     *
+     * @param own what the group wrote; asked at every question, and so quick: the same object as long as nothing changed
+     */
+    public static CropCatalogue with(Supplier<OwnHorticulture> own) {
+        return new CropCatalogue(own);
+    }
+
+    private Horticulture now() {
+        OwnHorticulture written = own.get();
+        Made last = made;
+        if (last == null || last.of() != written) {
+            // Two threads may both make it; either one's is as good.
+            last = new Made(written, Horticulture.reference().with(written));
+            made = last;
+        }
+        return last.horticulture();
     }
 
     public Optional<Crop> find(String id) {
-        return Optional.ofNullable(crops.get(id));
+        return now().find(id);
     }
 
     /**
@@ -41,7 +56,7 @@ public final class CropCatalogue {
      * @throws IllegalArgumentException when it does not
      */
     public Crop get(String id) {
-        return find(id).orElseThrow(() -> new IllegalArgumentException("no crop has the id '" + id + "'"));
+        return find(id).orElseThrow(() -> unknown(id));
     }
 
     /** The crop of an id, or a {@linkplain Crop#unlisted stand-in} of that name. */
@@ -49,30 +64,54 @@ public final class CropCatalogue {
         return find(id).orElseGet(() -> Crop.unlisted(id));
     }
 
-    /** Whether anything is known of a crop. */
-    public boolean lists(Crop crop) {
-        return crops.containsKey(crop.id());
+    /** The same, with the days to the first harvest of this variety where they are known. */
+    public Crop ofVariety(String id, String variety) {
+        Horticulture now = now();
+        Crop crop = now.find(id).orElseGet(() -> Crop.unlisted(id));
+        return now.variety(id, variety)
+                .map(known -> crop.withMaturity(Optional.of(known.maturity())))
+                .orElse(crop);
     }
 
-    /** Every crop, in the table's order: warm vegetables, cool ones, herbs, flowers. */
+    /** Whether anything is known of a crop. */
+    public boolean lists(Crop crop) {
+        return find(crop.id()).isPresent();
+    }
+
+    /** Every crop to choose from, in the table's order: warm vegetables, cool ones, herbs, flowers; then the group's own. */
     public List<Crop> all() {
-        return List.copyOf(crops.values());
+        return now().offered();
+    }
+
+    /** What the reference says of a crop, whatever the group wrote. */
+    public Optional<Crop> reference(String id) {
+        return Horticulture.reference().find(id);
+    }
+
+    /** What a coordinator wrote of a crop, also where it was taken back. */
+    public Optional<OwnCrop> written(String id) {
+        return now().written(id);
+    }
+
+    /** A variety of which more is known than of its crop; capitals and spaces of its name do not count. */
+    public Optional<Variety> variety(String cropId, String name) {
+        return now().variety(cropId, name);
+    }
+
+    /** The varieties of a crop of which more is known. */
+    public List<Variety> varieties(String cropId) {
+        return now().varieties(cropId);
     }
 
     public TemperatureResponse responseOf(Crop crop) {
-        TemperatureResponse response = responses.get(crop.id());
+        TemperatureResponse response = now().response(crop.id());
         if (response == null) {
-            throw new IllegalArgumentException("no crop has the id '" + crop.id() + "'");
+            throw unknown(crop.id());
         }
         return response;
     }
 
-    /** Where reprints of the trials that a crop's days rest on print different figures; none where they rest on others. */
-    public List<EmergenceDisagreement> disagreementsOf(Crop crop) {
-        return disagreements.getOrDefault(crop.id(), List.of());
-    }
-
-    private static final class Bundled {
-        static final CropCatalogue CATALOGUE = new CropCatalogue(ReferenceTable.rows("crops.csv"), new Responses());
+    private static IllegalArgumentException unknown(String id) {
+        return new IllegalArgumentException("no crop has the id '" + id + "'");
     }
 }

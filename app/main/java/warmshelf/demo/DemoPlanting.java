@@ -60,6 +60,7 @@ final class DemoPlanting {
         Asking asking = new Asking(
                 grower,
                 crop,
+                null,
                 row.method(),
                 row.warm(),
                 cover.getYear(),
@@ -93,7 +94,14 @@ final class DemoPlanting {
     private static Asking outdoors(DemoSowing row, Sowing.Grower grower, Crop crop, int year) {
         @Nullable LocalDate byFrost = null;
         return new Asking(
-                grower, crop, row.method(), row.warm(), year, crop.hardiness().usualRisk(), byFrost);
+                grower,
+                crop,
+                null,
+                row.method(),
+                row.warm(),
+                year,
+                crop.hardiness().usualRisk(),
+                byFrost);
     }
 
     /** The ideal day to sow, seen from long before it; empty where the season is too short for the crop. */

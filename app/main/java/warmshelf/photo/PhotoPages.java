@@ -63,11 +63,7 @@ public final class PhotoPages implements Pages {
     }
 
     private PhotoStore.About about(String entry) {
-        try {
-            return photos.entry(UUID.fromString(entry)).orElseThrow(Refusal::notFound);
-        } catch (IllegalArgumentException notAnId) {
-            throw Refusal.notFound();
-        }
+        return SentFile.id(entry).flatMap(photos::entry).orElseThrow(Refusal::notFound);
     }
 
     private void add(Context ctx) throws IOException {
@@ -83,28 +79,31 @@ public final class PhotoPages implements Pages {
     }
 
     private Optional<String> keep(Context ctx, FormReader form, PhotoStore.About about) throws IOException {
-        UploadedFile sent = ctx.uploadedFile("file");
-        if (sent == null || sent.filename().isBlank()) {
-            return Optional.of("The photo is missing; a JPEG or PNG picture is accepted.");
-        }
-        if (sent.size() > MOST_SENT) {
-            return Optional.of("The photo is %,d MB large; up to %d MB are accepted."
-                    .formatted(sent.size() / 1_000_000, MOST_SENT / 1_000_000));
-        }
-        try (InputStream content = sent.content()) {
-            Picture picture = Shrink.picture(content.readAllBytes());
+        try {
+            UUID id = SentFile.id(form, "id").orElseGet(UUID::randomUUID);
             return sentence(
-                    photos.add(id(form), about.entry(), picture, Visitor.of(ctx).memberId()));
+                    photos.add(id, about.entry(), sentWith(ctx), Visitor.of(ctx).memberId()));
         } catch (Shrink.Unfit unfit) {
             return Optional.of(unfit.sentence());
         }
     }
 
-    private static UUID id(FormReader form) {
-        try {
-            return UUID.fromString(form.text("id"));
-        } catch (IllegalArgumentException notSent) {
-            return UUID.randomUUID();
+    /**
+     * The picture in the field 'file' of a form.
+     *
+     * @throws Shrink.Unfit when there is none, or it cannot be taken
+     */
+    static Picture sentWith(Context ctx) throws IOException, Shrink.Unfit {
+        UploadedFile sent = ctx.uploadedFile("file");
+        if (sent == null || sent.filename().isBlank()) {
+            throw new Shrink.Unfit("The photo is missing; a JPEG or PNG picture is accepted.");
+        }
+        if (sent.size() > MOST_SENT) {
+            throw new Shrink.Unfit("The photo is %,d MB large; up to %d MB are accepted."
+                    .formatted(sent.size() / 1_000_000, MOST_SENT / 1_000_000));
+        }
+        try (InputStream content = sent.content()) {
+            return Shrink.picture(content.readAllBytes());
         }
     }
 
@@ -144,7 +143,10 @@ public final class PhotoPages implements Pages {
     }
 
     private void show(Context ctx) {
-        byte[] jpeg = photos.jpeg(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
+        send(ctx, photos.jpeg(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound));
+    }
+
+    static void send(Context ctx, byte[] jpeg) {
         // An hour, so that one that was taken out is gone soon; it never changes.
         ctx.header("Cache-Control", "private, max-age=3600, immutable");
         ctx.contentType("image/jpeg").result(jpeg);

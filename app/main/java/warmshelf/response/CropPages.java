@@ -2,15 +2,20 @@ package warmshelf.response;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
+import warmshelf.crop.OwnCrop;
 import warmshelf.crop.SeenEmergence;
 import warmshelf.crop.TemperatureResponse;
+import warmshelf.crop.Variety;
 import warmshelf.sowing.EmergenceStore;
 import warmshelf.sowing.Sowing;
 import warmshelf.sowing.SowingStore;
@@ -39,7 +44,10 @@ public final class CropPages implements Pages {
     }
 
     /** A crop of the list, with the number of sowings seen. */
-    public record Line(Crop crop, TemperatureResponse response, int sowings) {}
+    public record Line(Crop crop, TemperatureResponse response, int sowings, boolean own) {}
+
+    /** A variety of which more is known than of its crop. */
+    public record KnownVariety(Variety variety, String harvest) {}
 
     private void all(Context ctx) {
         Map<String, List<SeenEmergence>> seen = emergence.seen();
@@ -47,7 +55,8 @@ public final class CropPages implements Pages {
                 .map(crop -> new Line(
                         crop,
                         crops.responseOf(crop),
-                        seen.getOrDefault(crop.id(), List.of()).size()))
+                        seen.getOrDefault(crop.id(), List.of()).size(),
+                        crops.written(crop.id()).filter(OwnCrop::kept).isPresent()))
                 .toList();
         ctx.render("response/list.peb", Map.of("lines", lines));
     }
@@ -60,10 +69,29 @@ public final class CropPages implements Pages {
                 .stream()
                 .collect(Collectors.toMap(Sowing::id, Function.identity()));
         Units units = Visitor.of(ctx).units();
-        CropPage page = CropPage.of(crop, crops.responseOf(crop), seen, of, units);
-        List<String> reprints = crops.disagreementsOf(crop).stream()
-                .map(each -> ReprintWords.of(each, units))
-                .toList();
-        ctx.render("response/show.peb", Map.of("page", page, "reprints", reprints));
+        Map<String, @Nullable Object> model = new HashMap<>();
+        TemperatureResponse response = crops.responseOf(crop);
+        model.put("page", CropPage.of(crop, response, seen, of, units));
+        model.put(
+                "reprints",
+                response.disagreements().stream()
+                        .map(each -> ReprintWords.of(each, units))
+                        .toList());
+        Optional<OwnCrop> own = crops.written(crop.id()).filter(OwnCrop::kept);
+        model.put("own", own.orElse(null));
+        model.put(
+                "ownOn",
+                own.map(written -> written.at()
+                                .atZoneSameInstant(Visitor.of(ctx).zone())
+                                .toLocalDate())
+                        .orElse(null));
+        model.put("reference", crops.reference(crop.id()).orElse(null));
+        model.put("facts", CropFacts.of(crop, own.flatMap(written -> crops.reference(crop.id())), units));
+        model.put(
+                "varieties",
+                crops.varieties(crop.id()).stream()
+                        .map(variety -> new KnownVariety(variety, CropFacts.harvest(Optional.of(variety.maturity()))))
+                        .toList());
+        ctx.render("response/show.peb", model);
     }
 }

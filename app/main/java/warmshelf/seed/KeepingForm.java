@@ -11,23 +11,37 @@ import warmshelf.web.FormReader;
 import warmshelf.web.Units;
 
 /** The part of a lot's forms that says where the seed is from and how it is kept, with temperatures in the person's units. */
-final class KeepingForm {
-    static final List<Choice> SOURCES = Arrays.stream(SeedSource.values())
+public final class KeepingForm {
+    public static final List<Choice> SOURCES = Arrays.stream(SeedSource.values())
             .map(source -> new Choice(source.word(), source.words()))
             .toList();
     static final List<Choice> STORAGES = Arrays.stream(StorageKind.values())
             .map(kind -> new Choice(kind.word(), kind.words()))
             .toList();
 
+    /** Where nobody has measured anything. */
+    public static final List<Choice> IN_WORDS = STORAGES.stream()
+            .filter(choice -> !choice.value().equals(StorageKind.OWN.word()))
+            .toList();
+
     private KeepingForm() {}
 
     /** The source; a bought packet where nothing is chosen. */
-    static SeedSource source(FormReader reader) {
+    public static SeedSource source(FormReader reader) {
         if (reader.text("source").isEmpty()) {
             return SeedSource.PACKET;
         }
         String word = reader.choice("source", "Where it came from", words(SOURCES));
         return reader.problems().containsKey("source") ? SeedSource.PACKET : SeedSource.named(word);
+    }
+
+    /** The storage as it is said in words alone; unknown where nothing is chosen. */
+    public static Storage storageInWords(FormReader reader) {
+        if (reader.text("storage").isEmpty()) {
+            return Storage.UNKNOWN;
+        }
+        String word = reader.choice("storage", "How it is kept", words(IN_WORDS));
+        return reader.problems().containsKey("storage") ? Storage.UNKNOWN : Storage.of(StorageKind.named(word));
     }
 
     /** The storage; unknown where nothing is chosen. */

@@ -5,7 +5,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import warmshelf.crop.Crop.Basis;
+import warmshelf.crop.Crop.DaysToMaturity;
 import warmshelf.crop.CropCatalogue;
+import warmshelf.crop.MaturityForm;
 import warmshelf.web.FormReader;
 import warmshelf.web.Units;
 
@@ -18,10 +21,12 @@ public final class LotForm {
 
     private final FormReader reader;
     private final @Nullable NewLot lot;
+    private final Optional<DaysToMaturity> maturity;
 
-    private LotForm(FormReader reader, @Nullable NewLot lot) {
+    private LotForm(FormReader reader, @Nullable NewLot lot, Optional<DaysToMaturity> maturity) {
         this.reader = reader;
         this.lot = lot;
+        this.maturity = maturity;
     }
 
     /** Nothing typed yet: the person's own seed, of this season. */
@@ -35,8 +40,11 @@ public final class LotForm {
                         "source",
                         List.of(SeedSource.PACKET.word()),
                         "storage",
-                        List.of(StorageKind.UNKNOWN.word()))),
-                null);
+                        List.of(StorageKind.UNKNOWN.word()),
+                        "maturityBasis",
+                        List.of(Basis.TRANSPLANTING.word()))),
+                null,
+                Optional.empty());
     }
 
     /**
@@ -62,12 +70,18 @@ public final class LotForm {
                 reader.optionalText("note", "Note", LONGEST_NOTE),
                 KeepingForm.source(reader),
                 KeepingForm.storage(reader, units));
-        return new LotForm(reader, reader.ok() ? lot : null);
+        Optional<DaysToMaturity> maturity = MaturityForm.read(reader);
+        return new LotForm(reader, reader.ok() ? lot : null, maturity);
     }
 
     /** The lot, where everything typed can be used. */
     public Optional<NewLot> lot() {
         return Optional.ofNullable(lot);
+    }
+
+    /** How soon the packet says that its variety bears; empty where it does not say. */
+    Optional<DaysToMaturity> maturity() {
+        return maturity;
     }
 
     public Map<String, String> typed() {

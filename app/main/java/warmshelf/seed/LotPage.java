@@ -13,6 +13,7 @@ import warmshelf.web.Units;
  *
  * @param kept how it is kept, in words
  * @param reckoned what the expectation starts from and how it ages
+ * @param harvest days to the first harvest, in words; empty where nobody says
  * @param tests the newest first
  * @param newestSays what the newest test can and cannot say; null without one
  * @param results finished sowings of this lot, the newest first
@@ -23,6 +24,8 @@ public record LotPage(
         LotWords lot,
         String kept,
         String reckoned,
+        String harvest,
+        String cropId,
         List<GerminationTest> tests,
         @Nullable String newestSays,
         List<GerminationTest> results,
@@ -41,11 +44,23 @@ public record LotPage(
                 LotWords.of(lot, evidence, crops, season),
                 kept(lot.storage(), units),
                 reckoned(crops.orUnlisted(lot.cropId()), lot),
+                harvest(lot, crops),
+                lot.cropId(),
                 tests,
                 tests.isEmpty() ? null : TestWords.of(tests.get(0)),
                 evidence.results(lot),
                 changeable,
                 takeable);
+    }
+
+    private static String harvest(Lot lot, CropCatalogue crops) {
+        String whose = crops.variety(lot.cropId(), lot.variety())
+                .map(variety -> "%s, noted by %s".formatted(variety.source(), variety.by()))
+                .orElse("as the crop");
+        return crops.ofVariety(lot.cropId(), lot.variety())
+                .maturity()
+                .map(days -> "%s (%s)".formatted(days.words(), whose))
+                .orElse("");
     }
 
     private static String kept(Storage storage, Units units) {

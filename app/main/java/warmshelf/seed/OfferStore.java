@@ -3,6 +3,7 @@ package warmshelf.seed;
 import static warmshelf.db.generated.Tables.GERMINATION_TEST;
 import static warmshelf.db.generated.Tables.LOT;
 
+import java.util.Optional;
 import java.util.UUID;
 import org.jooq.DSLContext;
 import warmshelf.db.Audit;
@@ -82,6 +83,16 @@ public final class OfferStore {
             copyTests(sql, from.id(), newLotId);
             return new Taken();
         });
+    }
+
+    /** The lot of somebody else that a lot was taken from. */
+    Optional<Lot> origin(UUID lotId) {
+        return database.sql()
+                .select(LOT.TAKEN_FROM)
+                .from(LOT)
+                .where(LOT.ID.eq(lotId), LOT.TAKEN_FROM.isNotNull())
+                .fetchOptional(LOT.TAKEN_FROM)
+                .flatMap(lots::find);
     }
 
     /** A caution in the note goes along, and so does how the seed was kept, until its new owner says otherwise. */

@@ -5,8 +5,12 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
+import warmshelf.crop.Crop.DaysToMaturity;
 import warmshelf.crop.CropCatalogue;
+import warmshelf.crop.MaturityForm;
+import warmshelf.crop.VarietyStore;
 import warmshelf.web.Choice;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
@@ -19,13 +23,25 @@ public final class SeedBoxPages implements Pages {
     private static final int LAST_PAGE = 10_000;
 
     private final LotStore lots;
+    private final OfferStore offers;
     private final LotUse use;
     private final CropCatalogue crops;
+    private final VarietyStore varieties;
+    private final PacketPictures pictures;
 
-    public SeedBoxPages(LotStore lots, LotUse use, CropCatalogue crops) {
+    public SeedBoxPages(
+            LotStore lots,
+            OfferStore offers,
+            LotUse use,
+            CropCatalogue crops,
+            VarietyStore varieties,
+            PacketPictures pictures) {
         this.lots = lots;
+        this.offers = offers;
         this.use = use;
         this.crops = crops;
+        this.varieties = varieties;
+        this.pictures = pictures;
     }
 
     @Override
@@ -84,8 +100,22 @@ public final class SeedBoxPages implements Pages {
             Respond.again(ctx, "seed/new.peb", newModel(ctx, form));
             return;
         }
-        UUID id = lots.add(form.lot().get(), visitor.memberId());
-        Respond.seeOther(ctx, "/seeds/" + id, "The lot is in the box.");
+        NewLot lot = form.lot().get();
+        UUID id = lots.add(lot, visitor.memberId());
+        Respond.seeOther(ctx, "/seeds/" + id, "The lot is in the box." + noteMaturity(lot, form.maturity(), visitor));
+    }
+
+    /** What a packet says of its variety counts for the group, unless more is known already. */
+    private String noteMaturity(NewLot lot, Optional<DaysToMaturity> maturity, Visitor visitor) {
+        if (maturity.isEmpty()) {
+            return "";
+        }
+        boolean first =
+                varieties.write(lot.cropId(), lot.variety(), maturity.get(), "the packet", 0, visitor.memberId());
+        return first || crops.ofVariety(lot.cropId(), lot.variety()).maturity().equals(maturity)
+                ? " Dates for %s go by the days on its packet.".formatted(lot.variety())
+                : " Of %s other days are known already; they stay until a coordinator changes them on its crop’s page."
+                        .formatted(lot.variety());
     }
 
     private void show(Context ctx) {
@@ -173,6 +203,8 @@ public final class SeedBoxPages implements Pages {
                 KeepingForm.SOURCES,
                 "storages",
                 KeepingForm.STORAGES,
+                "bases",
+                MaturityForm.BASES,
                 "degree",
                 degree(ctx));
     }
@@ -190,6 +222,10 @@ public final class SeedBoxPages implements Pages {
         return Map.of(
                 "page",
                 page,
+                "pictures",
+                pictures.of(lot.id()),
+                "origin",
+                offers.origin(lot.id()),
                 "testForm",
                 test,
                 "recountForm",

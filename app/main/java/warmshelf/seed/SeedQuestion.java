@@ -3,14 +3,14 @@ package warmshelf.seed;
 /**
  * How many seeds are needed?
  *
- * @param plantsWanted plants in the end, 1 to 10,000
+ * @param plantsWanted plants in the end, 1 to 5,000
  * @param confidence wanted chance of ending with at least that many, more than 0 and less than 1
  * @param share share of the seeds that come up
  * @param survival share of the seedlings that live until planting out, more than 0 and at most 1
  * @param perCell seeds sown to a cell, 1 to 10; one plant is kept in each cell
  */
 public record SeedQuestion(int plantsWanted, double confidence, GerminationShare share, double survival, int perCell) {
-    public static final int MOST_PLANTS = 10_000;
+    public static final int MOST_PLANTS = 5_000;
     public static final int MOST_PER_CELL = 10;
 
     public SeedQuestion {

@@ -26,7 +26,7 @@ public final class SowCommand implements Callable<Integer> {
 
     private final Clock clock;
 
-    @Option(names = "--want", required = true, paramLabel = "N", description = "Plants wanted, 1 to 10,000.")
+    @Option(names = "--want", required = true, paramLabel = "N", description = "Plants wanted, 1 to 5,000.")
     private String want = "";
 
     @Option(

@@ -8,7 +8,10 @@ import org.jspecify.annotations.Nullable;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.crop.Method;
+import warmshelf.seed.KeepingForm;
 import warmshelf.seed.Lot;
+import warmshelf.seed.SeedSource;
+import warmshelf.seed.Storage;
 import warmshelf.web.FormReader;
 
 /** Reads the asking for space as typed. A lot from the seed box settles the crop; a new packet is described here. */
@@ -95,7 +98,7 @@ final class AskForm {
 
     private Packet packet() {
         String cropId = reader.text("crop");
-        Optional<Crop> crop = crops.find(cropId);
+        Optional<Crop> crop = crops.find(cropId).map(found -> crops.ofVariety(cropId, reader.text("variety")));
         if (crop.isEmpty()) {
             reader.refuse(
                     "crop",
@@ -123,7 +126,9 @@ final class AskForm {
                         .orElse(null),
                 germinated.orElse(null),
                 tested.orElse(null),
-                reader.ticked("treated"));
+                reader.ticked("treated"),
+                KeepingForm.source(reader),
+                KeepingForm.storageInWords(reader));
     }
 
     private int seedYear() {
@@ -258,5 +263,7 @@ final class AskForm {
             @Nullable Integer seeds,
             @Nullable Integer germinated,
             @Nullable Integer tested,
-            boolean treated) {}
+            boolean treated,
+            SeedSource source,
+            Storage storage) {}
 }

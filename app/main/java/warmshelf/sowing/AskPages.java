@@ -13,10 +13,14 @@ import java.util.UUID;
 import warmshelf.allocation.SpaceStore;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
+import warmshelf.crop.Hardiness;
 import warmshelf.frost.garden.AcceptedRiskStore;
 import warmshelf.seed.GerminationTest;
+import warmshelf.seed.KeepingForm;
 import warmshelf.seed.Lot;
 import warmshelf.seed.LotStore;
+import warmshelf.seed.SeedSource;
+import warmshelf.seed.StorageKind;
 import warmshelf.web.Choice;
 import warmshelf.web.FormReader;
 import warmshelf.web.Pages;
@@ -90,6 +94,8 @@ public final class AskPages implements Pages {
         typed.putIfAbsent("after", List.of("light"));
         typed.putIfAbsent("container", List.of("half-tray"));
         typed.putIfAbsent("where", List.of("outdoors"));
+        typed.putIfAbsent("source", List.of(SeedSource.PACKET.word()));
+        typed.putIfAbsent("storage", List.of(StorageKind.UNKNOWN.word()));
         typed.putIfAbsent("cellsInATray", List.of("72"));
         typed.putIfAbsent("risk", List.of(""));
         ctx.render("sowing/ask.peb", formModel(ctx, new FormReader(typed)));
@@ -113,9 +119,16 @@ public final class AskPages implements Pages {
                         plan.ask().treated(),
                         crops,
                         Visitor.of(ctx).units()));
+        model.put("instead", plan.canBeSent() ? List.of() : instead(Visitor.of(ctx), plan));
         model.put("typed", firstOfEach(typed));
         model.put("changeAddress", "/ask?" + ctx.queryString());
         ctx.render("sowing/plan.peb", model);
+    }
+
+    private List<StillInTime.Other> instead(Visitor visitor, AskPlan plan) {
+        Map<Hardiness, Double> accepted = risks.of(visitor.memberId());
+        return new StillInTime(planner, crops, each -> accepted.getOrDefault(each, each.usualRisk()))
+                .insteadOf(plan.asking(), lots.withSeed(), visitor.today());
     }
 
     private void send(Context ctx) {
@@ -167,7 +180,7 @@ public final class AskPages implements Pages {
         Sowing.Grower grower =
                 new Sowing.Grower(visitor.memberId(), visitor.name(), visitor.country(), visitor.postcode());
         Crop crop = ask.lot() != null
-                ? crops.get(ask.lot().cropId())
+                ? crops.ofVariety(ask.lot().cropId(), ask.variety())
                 : java.util.Objects.requireNonNull(ask.packet()).crop();
         List<GerminationTest> tests = ask.lot() == null ? List.of() : evidence(ask.lot());
         LocalDate today = visitor.today();
@@ -197,6 +210,8 @@ public final class AskPages implements Pages {
                 crops.all().stream()
                         .map(crop -> new Choice(crop.id(), crop.name()))
                         .toList());
+        model.put("sources", KeepingForm.SOURCES);
+        model.put("storages", KeepingForm.IN_WORDS);
         model.put("methods", METHODS);
         model.put("heats", HEATS);
         model.put("afters", AFTERS);

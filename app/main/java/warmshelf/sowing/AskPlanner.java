@@ -80,7 +80,7 @@ public final class AskPlanner {
                             .formatted(seeds.seeds(), SEEDS_IN_A_BAG));
         }
         int celsius = planner.reckonedC(crop, ask.warm());
-        if (planner.emergence(crop, celsius).isEmpty()) {
+        if (planner.emergence(asking, celsius).isEmpty()) {
             return Outcome.refused(
                     "heat",
                     "%s does not come up at %s; its seed likes %s."
@@ -172,7 +172,14 @@ public final class AskPlanner {
         double risk = ask.chosenRisk() > 0 ? ask.chosenRisk() : acceptedRisk(crop.hardiness());
         LocalDate cover = ask.underCoverOn();
         return new Asking(
-                grower, crop, ask.method(), ask.warm(), cover == null ? season : cover.getYear(), risk, cover);
+                grower,
+                crop,
+                ask.lot() == null ? null : ask.lot().id(),
+                ask.method(),
+                ask.warm(),
+                cover == null ? season : cover.getYear(),
+                risk,
+                cover);
     }
 
     private double acceptedRisk(Hardiness hardiness) {
@@ -184,7 +191,8 @@ public final class AskPlanner {
         if (packet == null || ask.lot() != null) {
             return java.util.Objects.requireNonNull(ask.lot()).share(crop, tests, season);
         }
-        GerminationShare.Uncertain aged = AgedSeed.of(crop, Math.max(0, season - packet.year()));
+        GerminationShare.Uncertain aged =
+                AgedSeed.of(crop, packet.source(), packet.storage(), Math.max(0, season - packet.year()));
         Integer tested = packet.tested();
         Integer germinated = packet.germinated();
         return tested == null || germinated == null ? aged : aged.afterTest(germinated, tested);

@@ -32,6 +32,7 @@ final class AskStore {
                     ? addPacket(tx, plan, today, by)
                     : plan.ask().lot().id();
             sowings.add(tx, sowing(plan, sowingId, lotId), by);
+            sowings.noteTray(tx, sowingId, plan.ask().cellsInATray());
             AskPlanner.request(plan, sowingId).ifPresent(request -> requests.add(tx, request));
             return sowingId;
         });
@@ -42,7 +43,15 @@ final class AskStore {
         UUID lotId = lots.add(
                 tx,
                 new NewLot(
-                        packet.crop().id(), packet.variety(), packet.year(), packet.seeds(), by, packet.treated(), ""),
+                        packet.crop().id(),
+                        packet.variety(),
+                        packet.year(),
+                        packet.seeds(),
+                        by,
+                        packet.treated(),
+                        "",
+                        packet.source(),
+                        packet.storage()),
                 by);
         if (packet.tested() != null && packet.germinated() != null) {
             lots.recordTest(tx, lotId, new GerminationTest(today, packet.germinated(), packet.tested()), by);

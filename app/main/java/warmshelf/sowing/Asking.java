@@ -1,6 +1,7 @@
 package warmshelf.sowing;
 
 import java.time.LocalDate;
+import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import warmshelf.crop.Crop;
 import warmshelf.crop.Method;
@@ -8,6 +9,8 @@ import warmshelf.crop.Method;
 /**
  * What decides a sowing's dates: whose garden, which crop, how, and at what risk.
  *
+ * @param crop with the days of the variety, where they are known
+ * @param lotId the lot of which it is sown; null: a packet that is not in the box yet
  * @param season year of planting out
  * @param risk the chance of a later frost the member accepts, 0..1
  * @param underCoverOn the day the plants go out under cover; null: outdoors, by frost
@@ -15,6 +18,7 @@ import warmshelf.crop.Method;
 public record Asking(
         Sowing.Grower grower,
         Crop crop,
+        @Nullable UUID lotId,
         Method method,
         boolean warm,
         int season,
@@ -26,6 +30,7 @@ public record Asking(
         return new Asking(
                 sowing.grower(),
                 sowing.crop(),
+                sowing.lotId(),
                 sowing.method(),
                 sowing.warm(),
                 sowing.season(),

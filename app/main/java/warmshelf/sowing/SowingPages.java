@@ -13,9 +13,12 @@ import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.SpaceRequest;
 import warmshelf.allocation.Stay;
 import warmshelf.crop.CropCatalogue;
+import warmshelf.crop.Hardiness;
+import warmshelf.frost.garden.AcceptedRiskStore;
 import warmshelf.photo.PhotoStore;
 import warmshelf.timeline.Timeline;
 import warmshelf.timeline.TimelineStep;
+import warmshelf.timeline.Verdict;
 import warmshelf.web.Aside;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
@@ -25,17 +28,21 @@ import warmshelf.web.Visitor;
 
 /** A member's sowings, and the page of each. */
 public final class SowingPages implements Pages {
+    private final SowingStores stores;
     private final CropCatalogue crops;
     private final SowingPlanner planner;
     private final HistoryStore histories;
     private final PhotoStore photos;
+    private final AcceptedRiskStore risks;
     private final Aside aside;
 
-    SowingPages(CropCatalogue crops, SowingPlanner planner, HistoryStore histories, PhotoStore photos, Aside aside) {
-        this.crops = crops;
-        this.planner = planner;
-        this.histories = histories;
+    SowingPages(SowingStores stores, PhotoStore photos, AcceptedRiskStore risks, Aside aside) {
+        this.stores = stores;
+        this.crops = stores.crops();
+        this.planner = stores.planner();
+        this.histories = stores.histories();
         this.photos = photos;
+        this.risks = risks;
         this.aside = aside;
     }
 
@@ -102,7 +109,29 @@ public final class SowingPages implements Pages {
                         .orElse(List.of()));
         model.put("learned", planner.learnedOf(sowing, history.celsius(planner), visitor.units()));
         model.put("dayCount", history.dayCount(visitor.today()));
+        model.put("moves", moves(history, visitor));
+        boolean tooLate =
+                timeline.filter(dates -> dates.verdict() == Verdict.TOO_LATE).isPresent();
+        model.put("tooLate", tooLate && sowing.stage().isBeforeSowing());
+        model.put("instead", tooLate && sowing.stage().isBeforeSowing() ? instead(sowing, visitor.today()) : List.of());
         ctx.render("sowing/show.peb", model);
+    }
+
+    private List<Redating.Move> moves(History history, Visitor visitor) {
+        Sowing sowing = history.sowing();
+        if (sowing.stage().isOver() || history.entries().isEmpty()) {
+            return List.of();
+        }
+        double celsius = history.celsius(planner);
+        Asking asking = Asking.of(sowing);
+        return new Redating(sowing, (day, seen) -> planner.timeline(asking, celsius, day, seen))
+                .moves(history.entries(), stores.sowings().askedOn(sowing.id(), visitor.zone()), visitor.today());
+    }
+
+    private List<StillInTime.Other> instead(Sowing sowing, LocalDate today) {
+        Map<Hardiness, Double> accepted = risks.of(sowing.grower().memberId());
+        return new StillInTime(planner, crops, each -> accepted.getOrDefault(each, each.usualRisk()))
+                .insteadOf(Asking.of(sowing), stores.lots().withSeed(), today);
     }
 
     private Optional<Timeline> timeline(History history, LocalDate today) {

@@ -73,7 +73,12 @@ public final class SowingPlanner {
 
     /** The same for a sowing, whose lot may be known better. */
     public Optional<Emergence> emergence(Sowing sowing, double celsius) {
-        return crops.lists(sowing.crop()) ? responseTo(sowing).at(celsius) : Optional.empty();
+        return emergence(Asking.of(sowing), celsius);
+    }
+
+    /** The same for what is asked for. */
+    Optional<Emergence> emergence(Asking asking, double celsius) {
+        return crops.lists(asking.crop()) ? responseTo(asking).at(celsius) : Optional.empty();
     }
 
     /** What earlier sowings say of when this one comes up, in a sentence; empty where they are too few. */
@@ -92,9 +97,11 @@ public final class SowingPlanner {
         return ShiftedResponse.of(crops.responseOf(crop), learned.of(crop).factor());
     }
 
-    private TemperatureResponse responseTo(Sowing sowing) {
-        Crop crop = sowing.crop();
-        return ShiftedResponse.of(crops.responseOf(crop), learned.of(crop).factor(sowing.lotId()));
+    private TemperatureResponse responseTo(Asking asking) {
+        Crop crop = asking.crop();
+        LearnedEmergence here = learned.of(crop);
+        return ShiftedResponse.of(
+                crops.responseOf(crop), asking.lotId() == null ? here.factor() : here.factor(asking.lotId()));
     }
 
     /** The climate of a grower's garden; empty where nothing is known of it. */
@@ -113,23 +120,18 @@ public final class SowingPlanner {
 
     /** The timeline of something asked for at a temperature; empty too where nothing is known of the crop. */
     public Optional<Timeline> timeline(Asking asking, double celsius, LocalDate today, Seen seen) {
-        return crops.lists(asking.crop())
-                ? timeline(asking, responseTo(asking.crop()), celsius, today, seen)
-                : Optional.empty();
+        if (!crops.lists(asking.crop())) {
+            return Optional.empty();
+        }
+        TemperatureResponse response = responseTo(asking);
+        return plantingOut(asking)
+                .map(out -> Timeline.plan(new TimelineQuestion(
+                        asking.crop(), response, asking.method(), out, asking.warm(), celsius, today, seen)));
     }
 
     /** The timeline of a sowing, re-dated from what was seen. */
     public Optional<Timeline> timeline(Sowing sowing, Progress progress, double celsius, LocalDate today) {
-        return crops.lists(sowing.crop())
-                ? timeline(Asking.of(sowing), responseTo(sowing), celsius, today, progress.seen())
-                : Optional.empty();
-    }
-
-    private Optional<Timeline> timeline(
-            Asking asking, TemperatureResponse response, double celsius, LocalDate today, Seen seen) {
-        return plantingOut(asking)
-                .map(out -> Timeline.plan(new TimelineQuestion(
-                        asking.crop(), response, asking.method(), out, asking.warm(), celsius, today, seen)));
+        return timeline(Asking.of(sowing), celsius, today, progress.seen());
     }
 
     /** Days on a mat by its set-point; a temperature at which nothing comes up is never asked for by a fitting band. */

@@ -18,7 +18,7 @@ public final class SowingRoom {
         LotUseStore use = new LotUseStore(stores.database(), stores.entries());
         return List.of(
                 new AskPages(stores.crops(), stores.planner(), stores.lots(), stores.space(), asks, risks, use),
-                new SowingPages(stores.crops(), stores.planner(), stores.histories(), photos, aside),
+                new SowingPages(stores, photos, risks, aside),
                 new PhotoPages(photos));
     }
 }

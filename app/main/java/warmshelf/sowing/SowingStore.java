@@ -5,6 +5,8 @@ import static warmshelf.db.generated.Tables.MEMBER;
 import static warmshelf.db.generated.Tables.SOWING;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
@@ -104,6 +106,24 @@ public final class SowingStore {
                 .execute();
     }
 
+    /** Notes how many cells a whole tray of the kind asked for has. */
+    void noteTray(DSLContext tx, UUID id, int cells) {
+        tx.update(SOWING)
+                .set(SOWING.CELLS_IN_TRAY, cells)
+                .where(SOWING.ID.eq(id))
+                .execute();
+    }
+
+    /** The day, in that zone, on which a sowing was asked for. */
+    public LocalDate askedOn(UUID id, ZoneId zone) {
+        return sql.select(SOWING.ASKED_AT)
+                .from(SOWING)
+                .where(SOWING.ID.eq(id))
+                .fetchSingle(SOWING.ASKED_AT)
+                .atZoneSameInstant(zone)
+                .toLocalDate();
+    }
+
     private List<Sowing> sowings(DSLContext from, Condition which) {
         return from.select(SOWING.asterisk(), LOT.VARIETY, LOT.TREATED, MEMBER.NAME, MEMBER.COUNTRY, MEMBER.POSTCODE)
                 .from(SOWING)
@@ -125,7 +145,7 @@ public final class SowingStore {
                         found.get(MEMBER.COUNTRY),
                         found.get(MEMBER.POSTCODE)),
                 found.get(SOWING.SEASON),
-                crops.orUnlisted(found.get(SOWING.CROP_ID)),
+                crops.ofVariety(found.get(SOWING.CROP_ID), found.get(LOT.VARIETY)),
                 found.get(SOWING.LOT_ID),
                 found.get(LOT.VARIETY),
                 found.get(LOT.TREATED),

@@ -5,6 +5,7 @@ import warmshelf.allocation.RequestStore;
 import warmshelf.allocation.SpaceStore;
 import warmshelf.allocation.StayStore;
 import warmshelf.crop.CropCatalogue;
+import warmshelf.crop.OwnCropStore;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
 import warmshelf.frost.evidence.FrostSource;
@@ -26,7 +27,11 @@ public record SowingStores(
         EmergenceStore emergence) {
 
     public static SowingStores over(Database database, Audit audit, FrostSource frost) {
-        CropCatalogue crops = CropCatalogue.bundled();
+        return over(database, audit, frost, new OwnCropStore(database, audit).catalogue());
+    }
+
+    /** The same, with the group's catalogue of crops. */
+    public static SowingStores over(Database database, Audit audit, FrostSource frost, CropCatalogue crops) {
         SowingStore sowings = new SowingStore(database, crops, audit);
         EntryStore entries = new EntryStore(audit);
         RequestStore requests = new RequestStore(database, audit);

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Reads typed text into checked values, collecting one problem sentence per field. Each sentence names the field, what was
@@ -39,6 +40,13 @@ public final class FormReader {
         Map<String, String> texts = new LinkedHashMap<>();
         typed.forEach((name, values) -> texts.put(name, values.isEmpty() ? "" : shortened(values.get(0), 2000)));
         return texts;
+    }
+
+    /** What was typed, without its problems, and with other text in one field. */
+    public FormReader retyped(String field, String text) {
+        Map<String, List<String>> texts = new LinkedHashMap<>(typed);
+        texts.put(field, List.of(text));
+        return new FormReader(texts);
     }
 
     public void refuse(String field, String sentence) {
@@ -96,6 +104,11 @@ public final class FormReader {
                 field,
                 "%s was '%s'; a whole number from %,d to %,d is accepted.".formatted(label, shown(text), least, most));
         return Optional.empty();
+    }
+
+    /** The number; empty where nothing was typed. */
+    public OptionalDouble optionalDecimal(String field, String label, double least, double most) {
+        return text(field).isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(decimal(field, label, least, most));
     }
 
     public double decimal(String field, String label, double least, double most) {

@@ -13,6 +13,12 @@ public record Units(String temperature, String length) {
     public static final double METRES_PER_FOOT = 0.3048;
     private static final double KILOMETRES_PER_MILE = 1.609344;
 
+    /** A US liquid quart: a quarter of 231 cubic inches, so 57.75 times 2.54³ ml (NIST Handbook 44, Appendix C). */
+    private static final double ML_PER_QUART = 946.352946;
+
+    private static final int FLUID_OUNCES_PER_QUART = 32;
+    private static final int SMALL_ML = 500;
+
     public static final Units METRIC = new Units("C", "cm");
 
     /** For example '26 °C' or '79 °F'. */
@@ -35,6 +41,59 @@ public record Units(String temperature, String length) {
     /** The whole degrees a person of these units reads or types for a temperature. */
     public long degrees(double celsius) {
         return Math.round(temperature.equals("F") ? celsius * 9 / 5 + 32 : celsius);
+    }
+
+    /** The temperature in °C, to a tenth, that a person of these units means by a number. */
+    public double celsiusOf(double typed) {
+        return tenths(temperature.equals("F") ? (typed - 32) / 1.8 : typed);
+    }
+
+    /** The number a person of these units types for a temperature, to a tenth of a degree. */
+    public double typedTemperature(double celsius) {
+        return tenths(temperature.equals("F") ? celsius * 1.8 + 32 : celsius);
+    }
+
+    /** The length in millimetres, to a tenth, that a person of these units means by a number. */
+    public double millimetresOf(double typed) {
+        return tenths(typed * (length.equals("in") ? 25.4 : 10));
+    }
+
+    /** The number a person of these units types for a length, to a hundredth. */
+    public double typedLength(double millimetres) {
+        return Math.round(millimetres / (length.equals("in") ? 25.4 : 10) * 100) / 100.0;
+    }
+
+    /** The measure of volume that a person of these units reads: litres, or US quarts where lengths are inches. */
+    public String volumeWord() {
+        return length.equals("in") ? "quarts" : "litres";
+    }
+
+    /** For example '3.2 litres' or '3.4 quarts', whole ones from ten on; below half a litre '250 ml' or '8.5 fl oz' (US). */
+    public String volume(double millilitres) {
+        boolean american = length.equals("in");
+        if (millilitres < SMALL_ML) {
+            return american
+                    ? trimmed(millilitres / ML_PER_QUART * FLUID_OUNCES_PER_QUART, 1) + " fl oz"
+                    : Math.round(millilitres) + " ml";
+        }
+        double measured = typedVolume(millilitres);
+        String number = trimmed(measured, measured < 10 ? 1 : 0);
+        String word = volumeWord();
+        return number + " " + (number.equals("1") ? word.substring(0, word.length() - 1) : word);
+    }
+
+    /** The millilitres that a person of these units means by a number of litres or quarts. */
+    public double millilitresOf(double typed) {
+        return tenths(typed * (length.equals("in") ? ML_PER_QUART : 1000));
+    }
+
+    /** The number of litres or quarts, to a hundredth, for a volume. */
+    public double typedVolume(double millilitres) {
+        return Math.round(millilitres / (length.equals("in") ? ML_PER_QUART : 1000) * 100) / 100.0;
+    }
+
+    private static double tenths(double number) {
+        return Math.round(number * 10) / 10.0;
     }
 
     /** For example '0.6 cm' or '0.25 in'. */

@@ -95,26 +95,26 @@ class SeedCountTest {
 
     @ParameterizedTest
     @ValueSource(doubles = {0.05, 0.5, 0.999})
-    void ten_thousand_plants_can_be_asked_for(double share) {
-        SeedCount count = count(new SeedQuestion(10_000, 0.95, GerminationShare.exactly(share), 1, 1));
+    void five_thousand_plants_can_be_asked_for(double share) {
+        SeedCount count = count(new SeedQuestion(5_000, 0.95, GerminationShare.exactly(share), 1, 1));
 
-        assertThat(count.seeds()).isGreaterThan((int) (10_000 / share));
-        assertThat(count.probability()).isBetween(0.95, 0.96);
+        assertThat(count.seeds()).isGreaterThan((int) (5_000 / share));
+        assertThat(count.probability()).isBetween(0.95, 0.97);
     }
 
     @Test
-    void ten_thousand_plants_from_a_tested_lot_stay_a_number() {
-        SeedCount count = count(new SeedQuestion(10_000, 0.9, GerminationShare.tested(9, 10), 1, 1));
+    void five_thousand_plants_from_a_tested_lot_stay_a_number() {
+        SeedCount count = count(new SeedQuestion(5_000, 0.9, GerminationShare.tested(9, 10), 1, 1));
 
         // With so many seeds only the doubt about the share is left: its tenth percentile decides.
         double tenth =
                 new org.apache.commons.math3.distribution.BetaDistribution(9.5, 1.5).inverseCumulativeProbability(0.1);
-        assertThat(count.seeds()).isCloseTo((int) (10_000 / tenth), org.assertj.core.data.Percentage.withPercentage(1));
+        assertThat(count.seeds()).isCloseTo((int) (5_000 / tenth), org.assertj.core.data.Percentage.withPercentage(1));
     }
 
     @Test
     void seed_that_never_came_up_cannot_give_thousands_of_plants() {
-        assertThat(SeedCount.of(new SeedQuestion(10_000, 0.99, GerminationShare.tested(0, 100), 1, 1)))
+        assertThat(SeedCount.of(new SeedQuestion(5_000, 0.99, GerminationShare.tested(0, 100), 1, 1)))
                 .isEmpty();
     }
 

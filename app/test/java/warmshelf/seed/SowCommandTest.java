@@ -75,9 +75,9 @@ class SowCommandTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "--want 0 --share 0.8 | --want was '0'; a whole number from 1 to 10,000",
+                "--want 0 --share 0.8 | --want was '0'; a whole number from 1 to 5,000",
                 "--want -3 --share 0.8 | --want was '-3'",
-                "--want 10001 --share 0.8 | --want was '10001'",
+                "--want 10000 --share 0.8 | --want was '10000'; a whole number from 1 to 5,000",
                 "--want many --share 0.8 | --want was 'many'",
                 "--want 5 --tested 11/10 | The seeds up in --tested was '11'; a whole number from 0 to 10",
                 "--want 5 --tested 0/0 | The seeds tried in --tested was '0'",
@@ -94,7 +94,7 @@ class SowCommandTest {
                 "--want 5 --crop peper --year 2026 --season 2027 | There is no crop 'peper'",
                 "--want 5 --crop pepper --season 2027 | --crop needs --year",
                 "--want 5 --crop pepper --year 2030 --season 2027 | --year was 2030, later than the season 2027; give --season 2030",
-                "--want 10000 --tested 0/1000 --confidence 0.99 | Not even 1,000,000 seeds"
+                "--want 5000 --tested 0/1000 --confidence 0.99 | Not even 1,000,000 seeds"
             })
     void bad_input_is_answered_with_a_sentence_and_status_2(String arguments, String sentence) {
         CommandRun run = sow(arguments);

@@ -38,7 +38,9 @@ class AskFormTest {
     void a_good_asking_is_read_whole() {
         AskForm.Ask ask = form(good()).ask().orElseThrow();
 
-        assertThat(ask.packet()).isEqualTo(new AskForm.Packet(Crops.PEPPER, "Lantern Row", 2027, 40, 18, 20, false));
+        assertThat(ask.packet())
+                .isEqualTo(new AskForm.Packet(
+                        Crops.PEPPER, "Lantern Row", 2027, 40, 18, 20, false, SeedSource.PACKET, Storage.UNKNOWN));
         assertThat(ask.lot()).isNull();
         assertThat(ask.plants()).isEqualTo(10);
         assertThat(ask.method()).isEqualTo(Method.CELLS);

@@ -17,6 +17,8 @@ import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.crop.Method;
 import warmshelf.frost.evidence.FrostSource;
+import warmshelf.seed.SeedSource;
+import warmshelf.seed.Storage;
 import warmshelf.testing.Crops;
 import warmshelf.timeline.Verdict;
 
@@ -223,7 +225,7 @@ class AskPlannerTest {
     private static AskForm.Ask withPacket(AskForm.Ask ask, Crop crop) {
         return new AskForm.Ask(
                 null,
-                new AskForm.Packet(crop, "Lantern Row", 2027, null, 19, 20, false),
+                new AskForm.Packet(crop, "Lantern Row", 2027, null, 19, 20, false, SeedSource.PACKET, Storage.UNKNOWN),
                 ask.plants(),
                 ask.method(),
                 ask.warm(),

@@ -73,7 +73,7 @@ class SowingPlannerTest {
     @Test
     void a_day_under_cover_decides_before_any_frost_date() {
         LocalDate cover = LocalDate.of(2027, 4, 20);
-        Asking asking = new Asking(grower("00000"), Crops.PEPPER, Method.CELLS, true, 2027, 0.1, cover);
+        Asking asking = new Asking(grower("00000"), Crops.PEPPER, null, Method.CELLS, true, 2027, 0.1, cover);
 
         assertThat(planner.plantingOut(asking)).contains(new PlantingOut.UnderCover(cover));
         assertThat(planner.plantingOut(asking(Crops.PEPPER, Method.CELLS, "00000")))
@@ -81,7 +81,7 @@ class SowingPlannerTest {
     }
 
     private static Asking asking(Crop crop, Method method, String postcode) {
-        return new Asking(grower(postcode), crop, method, true, 2027, 0.1, null);
+        return new Asking(grower(postcode), crop, null, method, true, 2027, 0.1, null);
     }
 
     private static Sowing.Grower grower(String postcode) {

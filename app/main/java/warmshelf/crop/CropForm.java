@@ -1,0 +1,241 @@
+package warmshelf.crop;
+
+import java.math.BigDecimal;
+import java.text.Normalizer;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+import warmshelf.web.FormReader;
+import warmshelf.web.Units;
+
+/** What a coordinator types of a crop; temperatures and lengths in the person's units. */
+final class CropForm {
+    private static final int LONGEST_NAME = 80;
+    private static final int LONGEST_ID = 40;
+    private static final int LONGEST_TREATMENT = 200;
+    private static final int LONGEST_NOTE = 400;
+    private static final int LONGEST_ADDRESS = 400;
+    private static final int MOST_WEEKS = 30;
+    private static final int MOST_OFFSET = 90;
+    private static final int MOST_YEARS = 30;
+    private static final double DEEPEST_MM = 150;
+    private static final double COLDEST_NIGHT_C = -15;
+    private static final double WARMEST_NIGHT_C = 25;
+    static final List<String> HARDINESS =
+            Arrays.stream(Hardiness.values()).map(Hardiness::words).toList();
+    static final List<String> LIGHT = List.of("yes", "no", "indifferent", "unknown");
+
+    private final FormReader reader;
+    private final @Nullable Written written;
+
+    /** What was typed, checked. */
+    record Written(Crop crop, OwnEmergence emergence) {}
+
+    private CropForm(FormReader reader, @Nullable Written written) {
+        this.reader = reader;
+        this.written = written;
+    }
+
+    /** Nothing typed yet, of a crop that is not in the list. */
+    static CropForm blank() {
+        return new CropForm(
+                new FormReader(Map.of(
+                        "emergence",
+                        List.of(WarmthForm.STATED),
+                        "light",
+                        List.of("unknown"),
+                        "maturityBasis",
+                        List.of(Crop.Basis.TRANSPLANTING.word()))),
+                null);
+    }
+
+    /** The figures as the reference has them, to be changed; the source of the change is still to be named. */
+    static CropForm showing(Crop reference, int version, Units units) {
+        return showing(reference, new OwnEmergence.AsReference(), version, "", "", units);
+    }
+
+    /** What a coordinator wrote, as it would be typed. */
+    static CropForm showing(OwnCrop own, Units units) {
+        Crop crop = own.crop();
+        return showing(crop, own.emergence(), own.version(), crop.source(), crop.sourceUrl(), units);
+    }
+
+    private static CropForm showing(
+            Crop crop, OwnEmergence emergence, int version, String source, String sourceUrl, Units units) {
+        Map<String, List<String>> typed = new TreeMap<>(MaturityForm.typed(crop.maturity()));
+        typed.putAll(WarmthForm.typed(emergence, units));
+        typed.put("version", List.of(String.valueOf(version)));
+        typed.put("name", List.of(crop.name()));
+        typed.put("species", List.of(crop.species()));
+        typed.put("hardiness", List.of(crop.hardiness().words()));
+        typed.put("weeksMin", List.of(String.valueOf(crop.weeksIndoorsMin())));
+        typed.put("weeksMax", List.of(String.valueOf(crop.weeksIndoorsMax())));
+        typed.put("offset", List.of(String.valueOf(crop.plantOutOffsetDays())));
+        typed.put("offsetLatest", List.of(String.valueOf(crop.plantOutOffsetDaysLatest())));
+        putIfKnown(typed, "night", crop.nightMinimumC() == null ? null : units.typedTemperature(crop.nightMinimumC()));
+        putIfKnown(typed, "depth", crop.depthMm() == null ? null : units.typedLength(crop.depthMm()));
+        typed.put("light", List.of(crop.light().isEmpty() ? "unknown" : crop.light()));
+        typed.put("treatment", List.of(crop.treatment()));
+        putIfKnown(
+                typed,
+                "seedLife",
+                crop.seedLifeYears() == null ? null : crop.seedLifeYears().doubleValue());
+        typed.put("note", List.of(crop.note()));
+        typed.put("source", List.of(source));
+        typed.put("sourceUrl", List.of(sourceUrl));
+        return new CropForm(new FormReader(typed), null);
+    }
+
+    private static void putIfKnown(Map<String, List<String>> typed, String field, @Nullable Double number) {
+        if (number != null) {
+            typed.put(field, List.of(plain(number)));
+        }
+    }
+
+    /**
+     * A form as it was typed.
+     *
+     * @param id the crop's id; empty for a new one, which gets it from its name
+     * @param crops to tell a new crop from those there are
+     */
+    static CropForm of(Map<String, List<String>> typed, String id, CropCatalogue crops, Units units) {
+        FormReader reader = new FormReader(typed);
+        Optional<Crop> reference = crops.reference(id);
+        String name = reader.requiredText("name", "Name", LONGEST_NAME);
+        String known = id.isEmpty() ? newId(reader, name, crops) : id;
+        Crop crop = crop(reader, known, name, reference, units);
+        OwnEmergence emergence = WarmthForm.read(reader, reference.isPresent(), units);
+        return new CropForm(reader, reader.ok() ? new Written(crop, emergence) : null);
+    }
+
+    private static Crop crop(FormReader reader, String id, String name, Optional<Crop> reference, Units units) {
+        String hardiness = reader.choice("hardiness", "How much cold it bears", HARDINESS);
+        int weeksMin = reader.wholeNumber("weeksMin", "Weeks indoors at least", 0, MOST_WEEKS);
+        int weeksMax = reader.wholeNumber("weeksMax", "Weeks indoors at most", 0, MOST_WEEKS);
+        inOrder(reader, "weeksMax", "Weeks indoors at most", weeksMin, weeksMax);
+        int offset = reader.wholeNumber("offset", "Planting out, days after the frost", -MOST_OFFSET, MOST_OFFSET);
+        int offsetLatest = reader.wholeNumber("offsetLatest", "Planting out at the latest", -MOST_OFFSET, MOST_OFFSET);
+        inOrder(reader, "offsetLatest", "Planting out at the latest", offset, offsetLatest);
+        String light = reader.choice("light", "Light to come up", LIGHT);
+        return new Crop(
+                id,
+                name,
+                reader.optionalText("species", "Species", LONGEST_NAME),
+                HARDINESS.contains(hardiness) ? Hardiness.named(hardiness) : Hardiness.TENDER,
+                weeksMin,
+                weeksMax,
+                offset,
+                offsetLatest,
+                night(reader, units),
+                depth(reader, units),
+                light.equals("unknown") ? "" : light,
+                reader.optionalText("treatment", "Treatment", LONGEST_TREATMENT),
+                MaturityForm.read(reader),
+                reference.map(Crop::legalMinimumPercent).orElse(null),
+                reader.optionalWholeNumber("seedLife", "Years that seed keeps", 1, MOST_YEARS)
+                        .orElse(null),
+                reader.optionalText("note", "Note", LONGEST_NOTE),
+                reader.requiredText("source", "Source", LONGEST_TREATMENT),
+                address(reader));
+    }
+
+    private static void inOrder(FormReader reader, String field, String label, int least, int most) {
+        if (most < least) {
+            reader.refuse(
+                    field, "%s was '%d'; at least %d is accepted, as typed before it.".formatted(label, most, least));
+        }
+    }
+
+    private static @Nullable Double night(FormReader reader, Units units) {
+        OptionalDouble typed = reader.optionalDecimal(
+                "night",
+                "Nights above, in °" + units.temperature(),
+                units.typedTemperature(COLDEST_NIGHT_C),
+                units.typedTemperature(WARMEST_NIGHT_C));
+        return typed.isEmpty() ? null : Double.valueOf(units.celsiusOf(typed.getAsDouble()));
+    }
+
+    private static @Nullable Double depth(FormReader reader, Units units) {
+        OptionalDouble typed = reader.optionalDecimal(
+                "depth",
+                "Depth in " + (units.length().equals("in") ? "inches" : "cm"),
+                0,
+                units.typedLength(DEEPEST_MM));
+        return typed.isEmpty() ? null : Double.valueOf(units.millimetresOf(typed.getAsDouble()));
+    }
+
+    private static String address(FormReader reader) {
+        String address = reader.optionalText("sourceUrl", "Address of the source", LONGEST_ADDRESS);
+        if (!address.isEmpty() && !address.matches("https?://[^\\s/]+\\.[^\\s]+")) {
+            reader.refuse(
+                    "sourceUrl",
+                    "Address of the source was '%s'; an address that begins with https:// is accepted, or nothing."
+                            .formatted(address.substring(0, Math.min(40, address.length()))));
+        }
+        return address;
+    }
+
+    /** The id of a new crop: its name in small plain letters. */
+    private static String newId(FormReader reader, String name, CropCatalogue crops) {
+        String plain = Normalizer.normalize(name, Normalizer.Form.NFD)
+                .replaceAll("\\p{M}", "")
+                .toLowerCase(Locale.ROOT)
+                .replaceAll("[^a-z0-9]+", "-")
+                .replaceAll("^-|-$", "");
+        String id = plain.substring(0, Math.min(LONGEST_ID, plain.length())).replaceAll("-$", "");
+        if (id.isEmpty() && !name.isEmpty()) {
+            reader.refuse("name", "Name was '%s'; a name with letters from a to z in it is accepted.".formatted(name));
+        }
+        boolean taken = crops.find(id).isPresent()
+                || crops.all().stream().anyMatch(crop -> crop.name().equalsIgnoreCase(name));
+        if (taken) {
+            reader.refuse(
+                    "name",
+                    "Name was '%s', and there is a crop of that name; change that one, or choose another name."
+                            .formatted(name));
+        }
+        return id;
+    }
+
+    /** The version of what was shown when it was typed; 0 where nothing had been written. */
+    int version() {
+        String typed = reader.text("version");
+        return typed.matches("\\d{1,6}") ? Integer.parseInt(typed) : 0;
+    }
+
+    /**
+     * The same form once more, because somebody else was first; what was typed stays.
+     *
+     * @param version the version that stands now
+     */
+    CropForm overtakenBy(String name, int version) {
+        FormReader again = reader.retyped("version", String.valueOf(version));
+        again.refuse(
+                "name",
+                "%s changed this crop while you were typing, so nothing was saved. What you typed is still here: look at the"
+                                .formatted(name)
+                        + " crop’s page, then save again to put yours in its place.");
+        return new CropForm(again, null);
+    }
+
+    static String plain(double number) {
+        return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
+    }
+
+    Optional<Written> written() {
+        return Optional.ofNullable(written);
+    }
+
+    public Map<String, String> typed() {
+        return reader.typed();
+    }
+
+    public Map<String, String> problems() {
+        return reader.problems();
+    }
+}

@@ -1,0 +1,63 @@
+package warmshelf.crop;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import warmshelf.crop.Crop.Basis;
+import warmshelf.crop.Crop.DaysToMaturity;
+import warmshelf.web.Choice;
+import warmshelf.web.FormReader;
+
+/** The part of a form that says in how many days the first harvest comes. */
+public final class MaturityForm {
+    public static final int MOST_DAYS = 400;
+    public static final List<Choice> BASES = Arrays.stream(Basis.values())
+            .map(basis -> new Choice(basis.word(), "from " + basis.words()))
+            .toList();
+
+    private MaturityForm() {}
+
+    /** The days; empty where none were typed. One number is a range of itself, counted from planting out unless said. */
+    public static Optional<DaysToMaturity> read(FormReader reader) {
+        Optional<Integer> min = reader.optionalWholeNumber("maturityMin", "Days to the first harvest", 1, MOST_DAYS);
+        Optional<Integer> max = reader.optionalWholeNumber("maturityMax", "Days at most", 1, MOST_DAYS);
+        String basis = reader.text("maturityBasis").isEmpty()
+                ? Basis.TRANSPLANTING.word()
+                : reader.choice(
+                        "maturityBasis",
+                        "Counted from",
+                        BASES.stream().map(Choice::value).toList());
+        if (min.isEmpty() && max.isPresent()) {
+            reader.refuse(
+                    "maturityMin",
+                    "Days to the first harvest is empty while days at most was '%d'; fill in both, or the first alone."
+                            .formatted(max.get()));
+        }
+        if (min.isPresent() && max.isPresent() && max.get() < min.get()) {
+            reader.refuse(
+                    "maturityMax",
+                    "Days at most was '%d', less than the %d days to the first harvest; at least as many are accepted."
+                            .formatted(max.get(), min.get()));
+        }
+        return reader.ok()
+                ? min.map(days -> new DaysToMaturity(days, max.orElse(days), Basis.named(basis)))
+                : Optional.empty();
+    }
+
+    /** Days as they would be typed. */
+    static Map<String, List<String>> typed(Optional<DaysToMaturity> maturity) {
+        Map<String, List<String>> typed = new TreeMap<>();
+        typed.put(
+                "maturityBasis",
+                List.of(maturity.map(DaysToMaturity::basis)
+                        .orElse(Basis.TRANSPLANTING)
+                        .word()));
+        maturity.ifPresent(days -> {
+            typed.put("maturityMin", List.of(String.valueOf(days.min())));
+            typed.put("maturityMax", List.of(String.valueOf(days.max())));
+        });
+        return typed;
+    }
+}

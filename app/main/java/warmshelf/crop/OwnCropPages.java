@@ -1,0 +1,158 @@
+package warmshelf.crop;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import warmshelf.web.Choice;
+import warmshelf.web.Pages;
+import warmshelf.web.Refusal;
+import warmshelf.web.Respond;
+import warmshelf.web.Role;
+import warmshelf.web.Visitor;
+
+/** Where coordinators add crops and change what the reference says of them. */
+public final class OwnCropPages implements Pages {
+    private final CropCatalogue crops;
+    private final OwnCropStore store;
+
+    public OwnCropPages(CropCatalogue crops, OwnCropStore store) {
+        this.crops = crops;
+        this.store = store;
+    }
+
+    @Override
+    public void register(RoutesConfig routes) {
+        routes.get("/new-crop", this::blank, Role.COORDINATOR);
+        routes.post("/new-crop", this::add, Role.COORDINATOR);
+        routes.get("/crops/{id}/change", this::showing, Role.COORDINATOR);
+        routes.post("/crops/{id}/change", this::change, Role.COORDINATOR);
+        routes.post("/crops/{id}/taking-back", this::takeBack, Role.COORDINATOR);
+    }
+
+    private void blank(Context ctx) {
+        ctx.render("crop/form.peb", model(ctx, CropForm.blank(), null));
+    }
+
+    private void add(Context ctx) {
+        Visitor visitor = Visitor.of(ctx);
+        CropForm form = CropForm.of(ctx.formParamMap(), "", crops, visitor.units());
+        Optional<CropForm.Written> written = form.written();
+        if (written.isEmpty()) {
+            Respond.again(ctx, "crop/form.peb", model(ctx, form, null));
+            return;
+        }
+        save(ctx, form, written.get(), null);
+    }
+
+    private void showing(Context ctx) {
+        Crop crop = crop(ctx);
+        Visitor visitor = Visitor.of(ctx);
+        Optional<OwnCrop> written = crops.written(crop.id());
+        CropForm form = written.filter(
+                        own -> own.kept() || crops.reference(crop.id()).isEmpty())
+                .map(own -> CropForm.showing(own, visitor.units()))
+                .orElseGet(() ->
+                        CropForm.showing(crop, written.map(OwnCrop::version).orElse(0), visitor.units()));
+        ctx.render("crop/form.peb", model(ctx, form, crop));
+    }
+
+    private void change(Context ctx) {
+        Crop crop = crop(ctx);
+        CropForm form = CropForm.of(
+                ctx.formParamMap(), crop.id(), crops, Visitor.of(ctx).units());
+        Optional<CropForm.Written> written = form.written();
+        if (written.isEmpty()) {
+            Respond.again(ctx, "crop/form.peb", model(ctx, form, crop));
+            return;
+        }
+        save(ctx, form, written.get(), crop);
+    }
+
+    private void save(Context ctx, CropForm form, CropForm.Written written, @Nullable Crop crop) {
+        String id = written.crop().id();
+        boolean first = store.write(
+                written.crop(),
+                written.emergence(),
+                true,
+                form.version(),
+                Visitor.of(ctx).memberId());
+        if (!first) {
+            CropForm again = crops.written(id)
+                    .map(other -> form.overtakenBy(other.by(), other.version()))
+                    .orElse(form);
+            Respond.again(ctx, "crop/form.peb", model(ctx, again, crop));
+            return;
+        }
+        Respond.seeOther(ctx, "/crops/" + id, "Saved. Dates of sowings follow from now on.");
+    }
+
+    private void takeBack(Context ctx) {
+        Crop crop = crop(ctx);
+        OwnCrop own = crops.written(crop.id()).filter(OwnCrop::kept).orElseThrow(Refusal::notFound);
+        boolean first = store.write(
+                own.crop(),
+                own.emergence(),
+                false,
+                version(ctx),
+                Visitor.of(ctx).memberId());
+        if (!first) {
+            throw Refusal.conflict(
+                    "Somebody changed this crop meanwhile, so nothing was taken back; look at it again.");
+        }
+        Respond.seeOther(
+                ctx,
+                "/crops/" + crop.id(),
+                crops.reference(crop.id()).isPresent()
+                        ? "Taken back. The reference’s figures count again."
+                        : "Taken back. It is no longer offered; sowings that there are keep it.");
+    }
+
+    private Crop crop(Context ctx) {
+        return crops.find(ctx.pathParam("id")).orElseThrow(Refusal::notFound);
+    }
+
+    private static int version(Context ctx) {
+        String typed = ctx.formParam("version");
+        return typed != null && typed.matches("\\d{1,6}") ? Integer.parseInt(typed) : 0;
+    }
+
+    private Map<String, @Nullable Object> model(Context ctx, CropForm form, @Nullable Crop crop) {
+        boolean inReference = crop != null && crops.reference(crop.id()).isPresent();
+        Map<String, @Nullable Object> model = new HashMap<>();
+        model.put("form", form);
+        model.put("crop", crop);
+        model.put("inReference", inReference);
+        model.put("hardiness", HARDINESS);
+        model.put("light", LIGHT);
+        model.put("bases", MaturityForm.BASES);
+        model.put("emergences", inReference ? OF_REFERENCE : OF_NEW);
+        model.put(
+                "relatives",
+                CropCatalogue.bundled().all().stream()
+                        .filter(other -> crop == null || !other.id().equals(crop.id()))
+                        .map(other -> new Choice(other.id(), other.name()))
+                        .toList());
+        model.put("degree", "°" + Visitor.of(ctx).units().temperature());
+        model.put("length", Visitor.of(ctx).units().length());
+        return model;
+    }
+
+    private static final List<Choice> HARDINESS = Arrays.stream(Hardiness.values())
+            .map(each -> new Choice(each.words(), "%s (as %s)".formatted(each.words(), each.examples())))
+            .toList();
+    private static final List<Choice> LIGHT = List.of(
+            new Choice("yes", "needs light: sown on the surface"),
+            new Choice("no", "wants the dark: covered"),
+            new Choice("indifferent", "comes up either way"),
+            new Choice("unknown", "nobody knows"));
+    private static final List<Choice> OF_NEW = List.of(
+            new Choice(WarmthForm.STATED, "in so many days, as the trade says"),
+            new Choice(WarmthForm.LIKE, "like another crop, a near relative"));
+    private static final List<Choice> OF_REFERENCE =
+            List.of(new Choice(WarmthForm.REFERENCE, "as the reference has it"), OF_NEW.get(0), OF_NEW.get(1));
+}

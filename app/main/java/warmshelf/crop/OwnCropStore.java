@@ -1,0 +1,219 @@
+package warmshelf.crop;
+
+import static warmshelf.db.generated.Tables.MEMBER;
+import static warmshelf.db.generated.Tables.OWN_CROP;
+
+import java.math.BigDecimal;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import org.jooq.DSLContext;
+import org.jooq.Field;
+import org.jooq.Record;
+import org.jooq.exception.IntegrityConstraintViolationException;
+import org.jspecify.annotations.Nullable;
+import warmshelf.crop.Crop.Basis;
+import warmshelf.crop.Crop.DaysToMaturity;
+import warmshelf.db.Audit;
+import warmshelf.db.Database;
+
+/** What coordinators wrote of crops. */
+public final class OwnCropStore {
+    private static final long KEPT_WHERE_OTHERS_WRITE = Duration.ofSeconds(2).toNanos();
+
+    private final Database database;
+    private final Audit audit;
+    private final VarietyStore varieties;
+    private volatile @Nullable Kept kept;
+
+    private record Kept(long writes, long sinceNanos, OwnHorticulture own) {}
+
+    public OwnCropStore(Database database, Audit audit) {
+        this.database = database;
+        this.audit = audit;
+        this.varieties = new VarietyStore(database, audit);
+    }
+
+    /** The group's catalogue. What other processes write shows in it within two seconds. */
+    public CropCatalogue catalogue() {
+        return CropCatalogue.with(this::own);
+    }
+
+    /** What is known of single varieties. */
+    public VarietyStore varieties() {
+        return varieties;
+    }
+
+    private OwnHorticulture own() {
+        Kept last = kept;
+        return last != null && isFresh(last) ? last.own() : readOnce();
+    }
+
+    private boolean isFresh(Kept last) {
+        return last.writes() == database.writes()
+                && (!database.isShared() || System.nanoTime() - last.sinceNanos() < KEPT_WHERE_OTHERS_WRITE);
+    }
+
+    private synchronized OwnHorticulture readOnce() {
+        Kept last = kept;
+        if (last != null && isFresh(last)) {
+            return last.own();
+        }
+        long writes = database.writes();
+        OwnHorticulture read = new OwnHorticulture(newest(), varieties.all());
+        // The same object again tells the catalogue that nothing changed.
+        OwnHorticulture own = last != null && last.own().equals(read) ? last.own() : read;
+        kept = new Kept(writes, System.nanoTime(), own);
+        return own;
+    }
+
+    private List<OwnCrop> newest() {
+        Map<String, OwnCrop> newest = new LinkedHashMap<>();
+        database.sql()
+                .select(OWN_CROP.asterisk(), MEMBER.NAME)
+                .from(OWN_CROP)
+                .join(MEMBER)
+                .on(MEMBER.ID.eq(OWN_CROP.MADE_BY))
+                .orderBy(OWN_CROP.CROP_ID, OWN_CROP.VERSION)
+                .forEach(row -> newest.put(row.get(OWN_CROP.CROP_ID), own(row)));
+        return new ArrayList<>(newest.values());
+    }
+
+    /**
+     * Writes what a coordinator says of a crop, as the version after the one that was shown.
+     *
+     * @param shown the version that was shown; 0 where nothing had been written
+     * @return false when somebody else was first; nothing is written then
+     */
+    public boolean write(Crop crop, OwnEmergence emergence, boolean keep, int shown, UUID by) {
+        try {
+            database.sql().transaction(work -> write(work.dsl(), crop, emergence, keep, shown + 1, by));
+            return true;
+        } catch (IntegrityConstraintViolationException somebodyElseWas) {
+            return false;
+        }
+    }
+
+    private void write(DSLContext sql, Crop crop, OwnEmergence emergence, boolean keep, int version, UUID by) {
+        sql.insertInto(OWN_CROP)
+                .set(OWN_CROP.CROP_ID, crop.id())
+                .set(OWN_CROP.VERSION, version)
+                .set(OWN_CROP.KEPT, keep)
+                .set(OWN_CROP.NAME, crop.name())
+                .set(OWN_CROP.SPECIES, crop.species())
+                .set(OWN_CROP.HARDINESS, crop.hardiness().words())
+                .set(OWN_CROP.WEEKS_INDOORS_MIN, crop.weeksIndoorsMin())
+                .set(OWN_CROP.WEEKS_INDOORS_MAX, crop.weeksIndoorsMax())
+                .set(OWN_CROP.PLANT_OUT_OFFSET_DAYS, crop.plantOutOffsetDays())
+                .set(OWN_CROP.PLANT_OUT_OFFSET_DAYS_LATEST, crop.plantOutOffsetDaysLatest())
+                .set(OWN_CROP.NIGHT_MINIMUM_C, decimal(crop.nightMinimumC()))
+                .set(OWN_CROP.DEPTH_MM, decimal(crop.depthMm()))
+                .set(OWN_CROP.LIGHT, crop.light())
+                .set(OWN_CROP.TREATMENT, crop.treatment())
+                .set(
+                        OWN_CROP.MATURITY_MIN,
+                        crop.maturity().map(DaysToMaturity::min).orElse(null))
+                .set(
+                        OWN_CROP.MATURITY_MAX,
+                        crop.maturity().map(DaysToMaturity::max).orElse(null))
+                .set(
+                        OWN_CROP.MATURITY_BASIS,
+                        crop.maturity().map(days -> days.basis().word()).orElse(null))
+                .set(OWN_CROP.SEED_LIFE_YEARS, crop.seedLifeYears())
+                .set(OWN_CROP.NOTE, crop.note())
+                .set(OWN_CROP.SOURCE, crop.source())
+                .set(OWN_CROP.SOURCE_URL, crop.sourceUrl())
+                .set(columns(emergence))
+                .set(OWN_CROP.MADE_BY, by)
+                .set(OWN_CROP.MADE_AT, audit.now())
+                .execute();
+        audit.write(
+                sql, by, keep ? "write" : "take back", "crop", crop.id(), "%s, version %d".formatted(crop, version));
+    }
+
+    private static Map<Field<?>, @Nullable Object> columns(OwnEmergence emergence) {
+        Map<Field<?>, @Nullable Object> columns = new HashMap<>();
+        if (emergence instanceof OwnEmergence.Like like) {
+            columns.put(OWN_CROP.EMERGENCE, "like");
+            columns.put(OWN_CROP.EMERGENCE_LIKE, like.cropId());
+        } else if (emergence instanceof OwnEmergence.Stated stated) {
+            columns.put(OWN_CROP.EMERGENCE, "stated");
+            columns.put(OWN_CROP.EMERGENCE_DAYS_MIN, decimal(stated.daysMin()));
+            columns.put(OWN_CROP.EMERGENCE_DAYS_MAX, decimal(stated.daysMax()));
+            columns.put(OWN_CROP.EMERGENCE_LOW_C, decimal(stated.at().low()));
+            columns.put(OWN_CROP.EMERGENCE_HIGH_C, decimal(stated.at().high()));
+        } else {
+            columns.put(OWN_CROP.EMERGENCE, "reference");
+        }
+        return columns;
+    }
+
+    private static OwnCrop own(Record row) {
+        return new OwnCrop(
+                crop(row),
+                emergence(row),
+                row.get(OWN_CROP.KEPT),
+                row.get(OWN_CROP.VERSION),
+                row.get(MEMBER.NAME),
+                row.get(OWN_CROP.MADE_AT));
+    }
+
+    private static Crop crop(Record row) {
+        String id = row.get(OWN_CROP.CROP_ID);
+        return new Crop(
+                id,
+                row.get(OWN_CROP.NAME),
+                row.get(OWN_CROP.SPECIES),
+                Hardiness.named(row.get(OWN_CROP.HARDINESS)),
+                row.get(OWN_CROP.WEEKS_INDOORS_MIN),
+                row.get(OWN_CROP.WEEKS_INDOORS_MAX),
+                row.get(OWN_CROP.PLANT_OUT_OFFSET_DAYS),
+                row.get(OWN_CROP.PLANT_OUT_OFFSET_DAYS_LATEST),
+                number(row.get(OWN_CROP.NIGHT_MINIMUM_C)),
+                number(row.get(OWN_CROP.DEPTH_MM)),
+                row.get(OWN_CROP.LIGHT),
+                row.get(OWN_CROP.TREATMENT),
+                maturity(row),
+                // The law's minimum is no coordinator's to change.
+                CropCatalogue.bundled().find(id).map(Crop::legalMinimumPercent).orElse(null),
+                row.get(OWN_CROP.SEED_LIFE_YEARS),
+                row.get(OWN_CROP.NOTE),
+                row.get(OWN_CROP.SOURCE),
+                row.get(OWN_CROP.SOURCE_URL));
+    }
+
+    private static Optional<DaysToMaturity> maturity(Record row) {
+        Integer min = row.get(OWN_CROP.MATURITY_MIN);
+        return min == null
+                ? Optional.empty()
+                : Optional.of(new DaysToMaturity(
+                        min, row.get(OWN_CROP.MATURITY_MAX), Basis.named(row.get(OWN_CROP.MATURITY_BASIS))));
+    }
+
+    private static OwnEmergence emergence(Record row) {
+        return switch (row.get(OWN_CROP.EMERGENCE)) {
+            case "like" -> new OwnEmergence.Like(row.get(OWN_CROP.EMERGENCE_LIKE));
+            case "stated" ->
+                new OwnEmergence.Stated(
+                        row.get(OWN_CROP.EMERGENCE_DAYS_MIN).doubleValue(),
+                        row.get(OWN_CROP.EMERGENCE_DAYS_MAX).doubleValue(),
+                        new CelsiusRange(
+                                row.get(OWN_CROP.EMERGENCE_LOW_C).doubleValue(),
+                                row.get(OWN_CROP.EMERGENCE_HIGH_C).doubleValue()));
+            default -> new OwnEmergence.AsReference();
+        };
+    }
+
+    private static @Nullable BigDecimal decimal(@Nullable Double number) {
+        return number == null ? null : BigDecimal.valueOf(number);
+    }
+
+    private static @Nullable Double number(@Nullable BigDecimal decimal) {
+        return decimal == null ? null : decimal.doubleValue();
+    }
+}

@@ -1,0 +1,73 @@
+package warmshelf.crop;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.Map;
+import java.util.Optional;
+import warmshelf.web.Pages;
+import warmshelf.web.Refusal;
+import warmshelf.web.Respond;
+import warmshelf.web.Role;
+import warmshelf.web.Visitor;
+
+/** Where coordinators write how soon a variety bears. */
+public final class VarietyPages implements Pages {
+    private final CropCatalogue crops;
+    private final VarietyStore store;
+
+    public VarietyPages(CropCatalogue crops, VarietyStore store) {
+        this.crops = crops;
+        this.store = store;
+    }
+
+    @Override
+    public void register(RoutesConfig routes) {
+        routes.get("/crops/{id}/varieties", this::form, Role.COORDINATOR);
+        routes.post("/crops/{id}/varieties", this::write, Role.COORDINATOR);
+    }
+
+    private void form(Context ctx) {
+        Crop crop = crop(ctx);
+        String name = ctx.queryParam("name");
+        VarietyForm form = Optional.ofNullable(name)
+                .flatMap(named -> crops.variety(crop.id(), named))
+                .map(VarietyForm::showing)
+                .orElseGet(() -> VarietyForm.blank(name == null ? "" : name));
+        ctx.render("crop/variety.peb", model(crop, form));
+    }
+
+    private void write(Context ctx) {
+        Crop crop = crop(ctx);
+        VarietyForm form = VarietyForm.of(ctx.formParamMap());
+        Optional<VarietyForm.Written> written = form.written();
+        if (written.isEmpty()) {
+            Respond.again(ctx, "crop/variety.peb", model(crop, form));
+            return;
+        }
+        VarietyForm.Written variety = written.get();
+        boolean first = store.write(
+                crop.id(),
+                variety.name(),
+                variety.maturity(),
+                variety.source(),
+                variety.version(),
+                Visitor.of(ctx).memberId());
+        if (!first) {
+            int version = crops.variety(crop.id(), variety.name())
+                    .map(Variety::version)
+                    .orElse(0);
+            Respond.again(ctx, "crop/variety.peb", model(crop, form.overtaken(version)));
+            return;
+        }
+        Respond.seeOther(
+                ctx, "/crops/" + crop.id(), "Saved. It counts for every sowing of %s.".formatted(variety.name()));
+    }
+
+    private Crop crop(Context ctx) {
+        return crops.find(ctx.pathParam("id")).orElseThrow(Refusal::notFound);
+    }
+
+    private static Map<String, Object> model(Crop crop, VarietyForm form) {
+        return Map.of("crop", crop, "form", form, "bases", MaturityForm.BASES);
+    }
+}

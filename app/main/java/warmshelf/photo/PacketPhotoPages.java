@@ -1,0 +1,99 @@
+package warmshelf.photo;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.io.IOException;
+import java.util.Map;
+import java.util.Set;
+import java.util.UUID;
+import warmshelf.seed.Lot;
+import warmshelf.seed.LotStore;
+import warmshelf.seed.PacketPictures.PacketPicture;
+import warmshelf.web.FormReader;
+import warmshelf.web.Pages;
+import warmshelf.web.Refusal;
+import warmshelf.web.Respond;
+import warmshelf.web.Role;
+import warmshelf.web.Visitor;
+
+/** Adding pictures of packets to their lots, showing them and taking them out. */
+public final class PacketPhotoPages implements Pages {
+    private static final String ADDRESS = "/packets";
+
+    private final PacketPhotoStore photos;
+    private final LotStore lots;
+
+    public PacketPhotoPages(PacketPhotoStore photos, LotStore lots) {
+        this.photos = photos;
+        this.lots = lots;
+    }
+
+    @Override
+    public void register(RoutesConfig routes) {
+        routes.get(ADDRESS + "/new", this::form, Role.MEMBER);
+        routes.post(ADDRESS, this::add, Role.MEMBER);
+        routes.get(ADDRESS + "/{id}", this::show, Role.MEMBER);
+        routes.post(ADDRESS + "/{id}/removal", this::remove, Role.MEMBER);
+    }
+
+    @Override
+    public Set<String> uploads() {
+        return Set.of(ADDRESS);
+    }
+
+    private void form(Context ctx) {
+        FormReader form = new FormReader(ctx.queryParamMap());
+        ctx.render("photo/packet.peb", model(form, changeableLot(ctx, form)));
+    }
+
+    private static Map<String, Object> model(FormReader form, Lot lot) {
+        return Map.of("form", form, "lot", lot, "id", UUID.randomUUID());
+    }
+
+    private Lot changeableLot(Context ctx, FormReader form) {
+        Lot lot = SentFile.id(form, "lot").flatMap(lots::find).orElseThrow(Refusal::notFound);
+        Visitor visitor = Visitor.of(ctx);
+        if (!lot.mayBeChangedBy(visitor.memberId(), visitor.coordinator())) {
+            throw Refusal.forbidden("Only the owner of this seed or a coordinator can add a photo of its packet.");
+        }
+        return lot;
+    }
+
+    private void add(Context ctx) throws IOException {
+        FormReader form = new FormReader(ctx.formParamMap());
+        Lot lot = changeableLot(ctx, form);
+        try {
+            UUID id = SentFile.id(form, "id").orElseGet(UUID::randomUUID);
+            Picture picture = PhotoPages.sentWith(ctx);
+            if (photos.add(id, lot.id(), picture, Visitor.of(ctx).memberId())) {
+                Respond.seeOther(ctx, "/seeds/" + lot.id(), "The photo is kept with the lot.");
+                return;
+            }
+            form.refuse(
+                    "file",
+                    "There are %d photos of this packet already; take one out first."
+                            .formatted(PacketPhotoStore.MOST_OF_LOT));
+        } catch (Shrink.Unfit unfit) {
+            form.refuse("file", unfit.sentence());
+        }
+        Respond.again(ctx, "photo/packet.peb", model(form, lot));
+    }
+
+    private void show(Context ctx) {
+        PhotoPages.send(ctx, photos.jpeg(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound));
+    }
+
+    private void remove(Context ctx) {
+        Visitor visitor = Visitor.of(ctx);
+        PacketPicture picture = photos.find(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
+        Lot lot = lots.find(picture.lotId()).orElseThrow(Refusal::notFound);
+        boolean mayRemove = lot.mayBeChangedBy(visitor.memberId(), visitor.coordinator())
+                || picture.by().equals(visitor.memberId());
+        if (!mayRemove) {
+            throw Refusal.forbidden(
+                    "Only who added the photo, the owner of the seed or a coordinator may take it out.");
+        }
+        photos.remove(picture, visitor.memberId());
+        Respond.seeOther(ctx, "/seeds/" + lot.id(), "The photo is taken out.");
+    }
+}

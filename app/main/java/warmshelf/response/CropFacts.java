@@ -1,0 +1,92 @@
+package warmshelf.response;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import warmshelf.crop.Crop;
+import warmshelf.crop.Crop.DaysToMaturity;
+import warmshelf.web.Units;
+
+/** What is known of a crop besides warmth, as its page lists it; beside each figure that was changed, the reference's. */
+final class CropFacts {
+    private static final String UNKNOWN = "not known";
+
+    private CropFacts() {}
+
+    /**
+     * One line.
+     *
+     * @param reference what the reference says, where that is something else; null where it is the same
+     */
+    public record Fact(String label, String words, @Nullable String reference) {}
+
+    /** @param reference the reference's row, where the group wrote another over it */
+    static List<Fact> of(Crop crop, Optional<Crop> reference, Units units) {
+        List<Fact> facts = new ArrayList<>();
+        add(facts, "Cold", crop, reference, each -> each.hardiness().words());
+        add(facts, "Planting out", crop, reference, CropFacts::plantingOut);
+        add(facts, "Nights", crop, reference, each -> nights(each, units));
+        add(facts, "Weeks indoors", crop, reference, CropFacts::weeks);
+        add(facts, "Depth", crop, reference, each -> depth(each, units));
+        add(facts, "Treatment", crop, reference, each -> each.treatment().isEmpty() ? UNKNOWN : each.treatment());
+        add(facts, "First harvest", crop, reference, each -> harvest(each.maturity()));
+        add(facts, "Seed keeps", crop, reference, CropFacts::keeps);
+        return facts;
+    }
+
+    private static void add(
+            List<Fact> facts, String label, Crop crop, Optional<Crop> reference, Function<Crop, String> words) {
+        String here = words.apply(crop);
+        facts.add(new Fact(
+                label,
+                here,
+                reference.map(words).filter(there -> !there.equals(here)).orElse(null)));
+    }
+
+    private static String plantingOut(Crop crop) {
+        int first = crop.plantOutOffsetDays();
+        int last = crop.plantOutOffsetDaysLatest();
+        String usual = fromFrost(first);
+        return first == last ? usual : "from %s to %s".formatted(usual, fromFrost(last));
+    }
+
+    private static String fromFrost(int days) {
+        if (days == 0) {
+            return "the average last frost";
+        }
+        return "%d days %s the average last frost".formatted(Math.abs(days), days < 0 ? "before" : "after");
+    }
+
+    private static String nights(Crop crop, Units units) {
+        return crop.nightMinimumC() == null ? UNKNOWN : "above " + units.temperature(crop.nightMinimumC());
+    }
+
+    private static String weeks(Crop crop) {
+        return crop.weeksIndoorsMin() == crop.weeksIndoorsMax()
+                ? String.valueOf(crop.weeksIndoorsMin())
+                : "%d to %d".formatted(crop.weeksIndoorsMin(), crop.weeksIndoorsMax());
+    }
+
+    private static String depth(Crop crop, Units units) {
+        String depth = crop.depthMm() == null
+                ? "two to three times the seed’s thickness"
+                : crop.depthMm() == 0 ? "on the surface" : units.length(crop.depthMm());
+        return switch (crop.light()) {
+            case "yes" -> depth + "; needs light to come up";
+            case "no" -> depth + "; wants the dark";
+            default -> depth;
+        };
+    }
+
+    /** In words, such as '70 to 80 days from planting out'. */
+    static String harvest(Optional<DaysToMaturity> maturity) {
+        return maturity.map(DaysToMaturity::words).orElse(UNKNOWN);
+    }
+
+    private static String keeps(Crop crop) {
+        Integer years = crop.seedLifeYears();
+        return years == null ? UNKNOWN : years == 1 ? "one year" : years + " years";
+    }
+}

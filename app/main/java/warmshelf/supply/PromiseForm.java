@@ -1,0 +1,84 @@
+package warmshelf.supply;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import warmshelf.web.Choice;
+import warmshelf.web.FormReader;
+import warmshelf.web.Units;
+
+/** 'I bring so much of this', as it is typed; volumes in the person's units. */
+final class PromiseForm {
+    static final List<Choice> ITEMS = Arrays.stream(SupplyItem.values())
+            .map(item -> new Choice(item.word(), item.words()))
+            .toList();
+    static final List<Choice> WHOSE =
+            List.of(new Choice("mine", "I bring it"), new Choice("cupboard", "It is in the group’s cupboard already"));
+    private static final int LONGEST_NOTE = 200;
+    private static final int MOST_PIECES = 10_000;
+    private static final int MOST_ML = 2_000_000;
+    private static final int LEAST_ML = 10;
+
+    private final FormReader reader;
+    private final @Nullable Written written;
+
+    /**
+     * What was typed, checked.
+     *
+     * @param amount in millilitres or pieces
+     * @param there whether it is the group's own and in its cupboard
+     */
+    record Written(SupplyItem item, double amount, boolean there, String note) {}
+
+    private PromiseForm(FormReader reader, @Nullable Written written) {
+        this.reader = reader;
+        this.written = written;
+    }
+
+    static PromiseForm blank(String item) {
+        return new PromiseForm(new FormReader(Map.of("item", List.of(item), "whose", List.of("mine"))), null);
+    }
+
+    static PromiseForm of(Map<String, List<String>> typed, boolean coordinator, Units units) {
+        FormReader reader = new FormReader(typed);
+        Optional<SupplyItem> item = SupplyItem.named(reader.text("item"));
+        if (item.isEmpty()) {
+            reader.refuse(
+                    "item",
+                    "What was '%s'; choose one from the list."
+                            .formatted(reader.text("item")
+                                    .substring(
+                                            0, Math.min(40, reader.text("item").length()))));
+        }
+        double amount = item.map(what -> amount(reader, what, units)).orElse(0.0);
+        boolean there = reader.text("whose").equals("cupboard");
+        if (there && !coordinator) {
+            reader.refuse("whose", "Whose was 'in the cupboard'; only a coordinator can say what the group has.");
+        }
+        String note = reader.optionalText("note", "Note", LONGEST_NOTE);
+        return new PromiseForm(reader, reader.ok() ? new Written(item.orElseThrow(), amount, there, note) : null);
+    }
+
+    private static double amount(FormReader reader, SupplyItem item, Units units) {
+        if (!item.isVolume()) {
+            return reader.wholeNumber("amount", "How many", 1, MOST_PIECES);
+        }
+        double least = units.typedVolume(LEAST_ML);
+        double most = units.typedVolume(MOST_ML);
+        return units.millilitresOf(reader.decimal("amount", "How many " + units.volumeWord(), least, most));
+    }
+
+    Optional<Written> written() {
+        return Optional.ofNullable(written);
+    }
+
+    public Map<String, String> typed() {
+        return reader.typed();
+    }
+
+    public Map<String, String> problems() {
+        return reader.problems();
+    }
+}

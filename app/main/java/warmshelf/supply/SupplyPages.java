@@ -1,0 +1,109 @@
+package warmshelf.supply;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import warmshelf.sowing.History;
+import warmshelf.sowing.HistoryStore;
+import warmshelf.sowing.SowingPlanner;
+import warmshelf.sowing.SowingStores;
+import warmshelf.web.Pages;
+import warmshelf.web.Refusal;
+import warmshelf.web.Respond;
+import warmshelf.web.Role;
+import warmshelf.web.Visitor;
+
+/** The season's shopping list, and who brings what. */
+public final class SupplyPages implements Pages {
+    private static final String ADDRESS = "/supplies";
+
+    private final HistoryStore histories;
+    private final SowingPlanner planner;
+    private final TrayStore trays;
+    private final PromiseStore promises;
+
+    public SupplyPages(SowingStores stores) {
+        this.histories = stores.histories();
+        this.planner = stores.planner();
+        this.trays = new TrayStore(stores.database());
+        this.promises = new PromiseStore(stores.database(), stores.audit());
+    }
+
+    @Override
+    public void register(RoutesConfig routes) {
+        routes.get(ADDRESS, this::show, Role.MEMBER);
+        routes.post(ADDRESS, this::promise, Role.MEMBER);
+        routes.post(ADDRESS + "/{id}/brought", this::brought, Role.MEMBER);
+        routes.post(ADDRESS + "/{id}/taking-back", this::takeBack, Role.MEMBER);
+    }
+
+    private void show(Context ctx) {
+        String item = ctx.queryParam("item");
+        ctx.render("supply/list.peb", model(ctx, PromiseForm.blank(item == null ? "" : item)));
+    }
+
+    private void promise(Context ctx) {
+        Visitor visitor = Visitor.of(ctx);
+        PromiseForm form = PromiseForm.of(ctx.formParamMap(), visitor.coordinator(), visitor.units());
+        Optional<PromiseForm.Written> written = form.written();
+        if (written.isEmpty()) {
+            Respond.again(ctx, "supply/list.peb", model(ctx, form));
+            return;
+        }
+        promises.add(id(ctx), visitor.season(), written.get(), visitor.memberId());
+        Respond.seeOther(
+                ctx,
+                ADDRESS,
+                written.get().there() ? "Noted: that much is there." : "Thank you. The list shows that you bring it.");
+    }
+
+    private static UUID id(Context ctx) {
+        try {
+            return UUID.fromString(String.valueOf(ctx.formParam("id")));
+        } catch (IllegalArgumentException notSent) {
+            return UUID.randomUUID();
+        }
+    }
+
+    private void brought(Context ctx) {
+        Promise promise = changeable(ctx);
+        promises.bring(promise.id(), Visitor.of(ctx).memberId());
+        Respond.seeOther(ctx, ADDRESS, "Noted: it is there.");
+    }
+
+    private void takeBack(Context ctx) {
+        Promise promise = changeable(ctx);
+        promises.takeBack(promise.id(), Visitor.of(ctx).memberId());
+        Respond.seeOther(ctx, ADDRESS, "Taken off the list.");
+    }
+
+    private Promise changeable(Context ctx) {
+        Promise promise = promises.find(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
+        Visitor visitor = Visitor.of(ctx);
+        if (!promise.mayBeChangedBy(visitor.memberId(), visitor.coordinator())) {
+            throw Refusal.forbidden("Only who promised it or a coordinator can change that.");
+        }
+        return promise;
+    }
+
+    private Map<String, Object> model(Context ctx, PromiseForm form) {
+        Visitor visitor = Visitor.of(ctx);
+        List<History> underWay = histories.underWay();
+        SeasonNeeds needs = new SeasonNeeds(planner, trays.cellsInTray(), visitor.today());
+        Supplies group = needs.of(underWay, sowing -> true);
+        Supplies own = needs.of(underWay, sowing -> sowing.grower().memberId().equals(visitor.memberId()));
+        Map<String, Object> model = new HashMap<>();
+        model.put("list", ShoppingList.of(group, own, promises.ofSeason(visitor.season())));
+        model.put("sowings", underWay.size());
+        model.put("form", form);
+        model.put("id", UUID.randomUUID());
+        model.put("items", PromiseForm.ITEMS);
+        model.put("whose", PromiseForm.WHOSE);
+        model.put("units", visitor.units());
+        return model;
+    }
+}

@@ -1,0 +1,10 @@
+package warmshelf.photo;
+
+import warmshelf.testing.TestDatabase;
+
+class PacketPhotoStorePostgresTest extends PacketPhotoStoreContract {
+    @Override
+    protected TestDatabase open() {
+        return TestDatabase.postgres();
+    }
+}

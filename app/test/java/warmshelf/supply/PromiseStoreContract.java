@@ -1,0 +1,77 @@
+package warmshelf.supply;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static warmshelf.db.generated.Tables.AUDIT_LINE;
+
+import java.util.UUID;
+import org.jooq.exception.DataAccessException;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import warmshelf.testing.GrowRoom;
+import warmshelf.testing.StoreContract;
+
+abstract class PromiseStoreContract extends StoreContract {
+    private static final PromiseForm.Written COMPOST =
+            new PromiseForm.Written(SupplyItem.SOWING_COMPOST, 20_000, false, "peat-free");
+
+    private PromiseStore promises;
+    private UUID tom;
+
+    @BeforeEach
+    void moveIn() {
+        promises = new PromiseStore(database(), audit());
+        tom = new GrowRoom(database(), audit()).tom();
+    }
+
+    @Test
+    void a_promise_stands_with_whose_it_is_however_often_it_is_sent() {
+        UUID id = UUID.randomUUID();
+
+        promises.add(id, 2027, COMPOST, tom);
+        promises.add(id, 2027, COMPOST, tom);
+
+        Promise kept = new Promise(id, SupplyItem.SOWING_COMPOST, 20_000, tom, "Tom Okafor", "peat-free", false);
+        assertThat(promises.ofSeason(2027)).containsExactly(kept);
+        assertThat(promises.ofSeason(2028)).isEmpty();
+        assertThat(lines("promise")).isEqualTo(1);
+    }
+
+    @Test
+    void what_is_in_the_cupboard_is_nobodys_and_there() {
+        UUID id = UUID.randomUUID();
+
+        promises.add(id, 2027, new PromiseForm.Written(SupplyItem.POTS, 30, true, ""), tom);
+
+        assertThat(promises.find(id)).contains(new Promise(id, SupplyItem.POTS, 30, null, null, "", true));
+    }
+
+    @Test
+    void a_promise_is_brought_once_and_counts_no_more_when_it_is_taken_back() {
+        UUID id = UUID.randomUUID();
+        promises.add(id, 2027, COMPOST, tom);
+
+        promises.bring(id, tom);
+        promises.bring(id, tom);
+        assertThat(promises.find(id).orElseThrow().brought()).isTrue();
+        assertThat(lines("bring")).isEqualTo(1);
+
+        promises.takeBack(id, tom);
+        promises.takeBack(id, tom);
+        assertThat(promises.find(id)).isEmpty();
+        assertThat(promises.ofSeason(2027)).isEmpty();
+        assertThat(lines("take back")).isEqualTo(1);
+    }
+
+    @Test
+    void the_database_takes_no_promise_of_nothing() {
+        PromiseForm.Written nothing = new PromiseForm.Written(SupplyItem.POTS, 0, false, "");
+
+        assertThatThrownBy(() -> promises.add(UUID.randomUUID(), 2027, nothing, tom))
+                .isInstanceOf(DataAccessException.class);
+    }
+
+    private int lines(String action) {
+        return database().sql().fetchCount(AUDIT_LINE, AUDIT_LINE.ACTION.eq(action));
+    }
+}
