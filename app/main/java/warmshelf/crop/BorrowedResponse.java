@@ -1,5 +1,6 @@
 package warmshelf.crop;
 
+import java.util.List;
 import java.util.Optional;
 
 /** Another crop's answer to warmth, taken for this one on a coordinator's word. */
@@ -17,6 +18,11 @@ record BorrowedResponse(TemperatureResponse of, String source) implements Temper
     @Override
     public CelsiusRange comfortable() {
         return of.comfortable();
+    }
+
+    @Override
+    public List<EmergenceDisagreement> disagreements() {
+        return of.disagreements();
     }
 
     @Override

@@ -111,11 +111,6 @@ public final class CropCatalogue {
         return response;
     }
 
-    /** Where reprints of the trials that a crop's days rest on print different figures; none where they rest on others. */
-    public List<EmergenceDisagreement> disagreementsOf(Crop crop) {
-        return now().disagreements(crop.id());
-    }
-
     private static IllegalArgumentException unknown(String id) {
         return new IllegalArgumentException("no crop has the id '" + id + "'");
     }

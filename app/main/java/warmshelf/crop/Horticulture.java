@@ -15,8 +15,7 @@ final class Horticulture {
     private final Map<String, OwnCrop> written = new LinkedHashMap<>();
     private final Map<VarietyName, Variety> varieties = new LinkedHashMap<>();
 
-    private record Row(
-            Crop crop, TemperatureResponse response, List<EmergenceDisagreement> disagreements, boolean offered) {}
+    private record Row(Crop crop, TemperatureResponse response, boolean offered) {}
 
     private record VarietyName(String cropId, String key) {
         static VarietyName of(String cropId, String name) {
@@ -25,14 +24,9 @@ final class Horticulture {
     }
 
     private Horticulture(Collection<CSVRecord> table, Responses sources) {
-        EmergenceDisagreements reprints = EmergenceDisagreements.bundled();
         for (CSVRecord row : table) {
             Crop crop = CropTable.crop(row);
-            TemperatureResponse response = sources.of(row);
-            boolean byTrials = response instanceof TestedResponse;
-            rows.put(
-                    crop.id(),
-                    new Row(crop, response, byTrials ? reprints.of(row.get("emergence_table")) : List.of(), true));
+            rows.put(crop.id(), new Row(crop, sources.of(row), true));
         }
     }
 
@@ -42,8 +36,7 @@ final class Horticulture {
             String id = each.crop().id();
             written.put(id, each);
             if (each.kept() || !reference.rows.containsKey(id)) {
-                rows.put(
-                        id, new Row(each.crop(), reference.response(each), reference.disagreements(each), each.kept()));
+                rows.put(id, new Row(each.crop(), reference.response(each), each.kept()));
             }
         }
         own.varieties().forEach(variety -> varieties.put(VarietyName.of(variety.cropId(), variety.name()), variety));
@@ -81,23 +74,6 @@ final class Horticulture {
                                         row.crop().name(),
                                         own.by(),
                                         row.response().source()));
-    }
-
-    private List<EmergenceDisagreement> disagreements(OwnCrop own) {
-        OwnEmergence emergence = own.emergence();
-        if (emergence instanceof OwnEmergence.Stated) {
-            return List.of();
-        }
-        return disagreements(
-                emergence instanceof OwnEmergence.Like like
-                        ? like.cropId()
-                        : own.crop().id());
-    }
-
-    /** Where reprints of the trials that a crop's days rest on print different figures. */
-    List<EmergenceDisagreement> disagreements(String id) {
-        Row row = rows.get(id);
-        return row == null ? List.of() : row.disagreements();
     }
 
     Optional<Crop> find(String id) {

@@ -14,6 +14,7 @@ final class Responses {
     private static final CelsiusRange SLIPS_SPROUT = new CelsiusRange(18, 32);
 
     private final EmergenceTable table = EmergenceTable.bundled();
+    private final EmergenceDisagreements reprints = EmergenceDisagreements.bundled();
     private final Map<String, StatedRangeResponse> stated = stated();
 
     TemperatureResponse of(CSVRecord row) {
@@ -23,7 +24,7 @@ final class Responses {
         }
         String vegetable = row.get("emergence_table");
         if (!vegetable.isEmpty()) {
-            return new TestedResponse(table.cellsOf(vegetable), source(row, vegetable));
+            return new TestedResponse(table.cellsOf(vegetable), source(row, vegetable), reprints.of(vegetable));
         }
         if (row.get("treatment").contains("slips")) {
             return new SlipsResponse(

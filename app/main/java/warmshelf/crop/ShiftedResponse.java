@@ -1,5 +1,6 @@
 package warmshelf.crop;
 
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -33,6 +34,11 @@ public record ShiftedResponse(TemperatureResponse published, double factor) impl
     @Override
     public CelsiusRange possible() {
         return published.possible();
+    }
+
+    @Override
+    public List<EmergenceDisagreement> disagreements() {
+        return published.disagreements();
     }
 
     @Override

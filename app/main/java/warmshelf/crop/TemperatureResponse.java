@@ -1,5 +1,6 @@
 package warmshelf.crop;
 
+import java.util.List;
 import java.util.Optional;
 
 /** How one crop's seed answers to the temperature of what it lies in. */
@@ -19,6 +20,11 @@ public interface TemperatureResponse {
     /** The figures before anything was learned here: these themselves, unless they were shifted. */
     default TemperatureResponse published() {
         return this;
+    }
+
+    /** Where reprints of the trials behind the figures print different ones; none where they rest on others. */
+    default List<EmergenceDisagreement> disagreements() {
+        return List.of();
     }
 
     /** Where the figures come from, in words for the reader. */

@@ -16,13 +16,19 @@ final class TestedResponse implements TemperatureResponse {
     private final CelsiusRange possible;
     private final ComfortableBand band;
     private final String source;
+    private final List<EmergenceDisagreement> disagreements;
 
     TestedResponse(List<TestedCell> cells, String source) {
+        this(cells, source, List.of());
+    }
+
+    TestedResponse(List<TestedCell> cells, String source, List<EmergenceDisagreement> disagreements) {
         this.cells = cells.stream().filter(cell -> cell.share().isPresent()).toList();
         this.emerged = cells.stream().filter(cell -> cell.days().isPresent()).toList();
         this.possible = new CelsiusRange(
                 emerged.get(0).celsius(), emerged.get(emerged.size() - 1).celsius());
         this.source = source;
+        this.disagreements = List.copyOf(disagreements);
         this.band = ComfortableBand.of(this);
     }
 
@@ -73,6 +79,11 @@ final class TestedResponse implements TemperatureResponse {
     @Override
     public CelsiusRange possible() {
         return possible;
+    }
+
+    @Override
+    public List<EmergenceDisagreement> disagreements() {
+        return disagreements;
     }
 
     @Override

@@ -44,7 +44,11 @@ public record CropFacts(Crop crop, List<Fact> facts, Source source) {
         facts.add(new Fact("Comfortable", comfortable + days(response, figures)));
         depth(crop, figures).ifPresent(words -> facts.add(new Fact("Depth", words)));
         light(crop).ifPresent(words -> facts.add(new Fact("Light", words)));
-        TreatmentWords.of(crop.treatment(), figures).ifPresent(words -> facts.add(new Fact("Before sowing", words)));
+        // A coordinator's own words stand as they were written.
+        String treatment = TreatmentWords.of(crop.treatment(), figures).orElse(crop.treatment());
+        if (!treatment.isEmpty()) {
+            facts.add(new Fact("Before sowing", treatment));
+        }
         return facts;
     }
 

@@ -70,7 +70,13 @@ public final class CropPages implements Pages {
                 .collect(Collectors.toMap(Sowing::id, Function.identity()));
         Units units = Visitor.of(ctx).units();
         Map<String, @Nullable Object> model = new HashMap<>();
-        model.put("page", CropPage.of(crop, crops.responseOf(crop), seen, of, units));
+        TemperatureResponse response = crops.responseOf(crop);
+        model.put("page", CropPage.of(crop, response, seen, of, units));
+        model.put(
+                "reprints",
+                response.disagreements().stream()
+                        .map(each -> ReprintWords.of(each, units))
+                        .toList());
         Optional<OwnCrop> own = crops.written(crop.id()).filter(OwnCrop::kept);
         model.put("own", own.orElse(null));
         model.put(
@@ -85,11 +91,6 @@ public final class CropPages implements Pages {
                 "varieties",
                 crops.varieties(crop.id()).stream()
                         .map(variety -> new KnownVariety(variety, CropFacts.harvest(Optional.of(variety.maturity()))))
-                        .toList());
-        model.put(
-                "reprints",
-                crops.disagreementsOf(crop).stream()
-                        .map(each -> ReprintWords.of(each, units))
                         .toList());
         ctx.render("response/show.peb", model);
     }

@@ -3,9 +3,11 @@ package warmshelf.guide;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
+import warmshelf.crop.Hardiness;
 import warmshelf.web.Units;
 
 class CropFactsTest {
@@ -61,6 +63,35 @@ class CropFactsTest {
                 .containsExactly(
                         new CropFacts.Fact("Indoors", "5 to 7 weeks before planting out"),
                         new CropFacts.Fact("Coldest night it bears", "10 °C"));
+    }
+
+    @Test
+    void what_a_coordinator_wrote_of_the_treatment_stands_as_it_is() {
+        Crop written = new Crop(
+                "oca",
+                "Oca",
+                "",
+                Hardiness.TENDER,
+                6,
+                6,
+                0,
+                0,
+                null,
+                0.0,
+                "",
+                "sing to it",
+                Optional.empty(),
+                null,
+                null,
+                "",
+                "Ilse Brandt",
+                "");
+
+        CropFacts facts =
+                CropFacts.of(Topic.SOW, written, CROPS.responseOf(CROPS.get("tomato")), Articles.figures(Articles.US));
+
+        assertThat(facts.facts()).contains(new CropFacts.Fact("Before sowing", "sing to it"));
+        assertThat(facts.facts()).extracting(CropFacts.Fact::name).doesNotContain("Light");
     }
 
     private static String words(String name, String crop, Units units) {

@@ -59,7 +59,7 @@ class ReprintWordsTest {
     }
 
     private static List<String> words(String crop, Units units) {
-        List<EmergenceDisagreement> found = CROPS.disagreementsOf(CROPS.get(crop));
+        List<EmergenceDisagreement> found = CROPS.responseOf(CROPS.get(crop)).disagreements();
         return found.stream().map(each -> ReprintWords.of(each, units)).toList();
     }
 }
