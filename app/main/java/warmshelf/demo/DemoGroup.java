@@ -46,6 +46,9 @@ final class DemoGroup {
         UUID coordinator = members.values().iterator().next();
         new DemoFrost(house, members, today).tell();
         new DemoFurniture(house, coordinator).putUp();
+        DemoNotes notes = new DemoNotes(house, members, coordinator);
+        notes.writeCrops();
+        notes.promiseSupplies(season);
         Map<String, DemoSeedBox.BoxedLot> lots = new DemoSeedBox(house, members, today).fill(coordinator);
         DemoRota rota = new DemoRota(members, today);
         rota.write(house, coordinator);

@@ -12,6 +12,7 @@ import warmshelf.check.TickStore;
 import warmshelf.check.TodayStore;
 import warmshelf.check.WalkStore;
 import warmshelf.crop.CropCatalogue;
+import warmshelf.crop.OwnCropStore;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
 import warmshelf.duty.DutyStore;
@@ -26,6 +27,7 @@ import warmshelf.frost.garden.ThermometerStore;
 import warmshelf.group.GroupStore;
 import warmshelf.member.MemberStore;
 import warmshelf.seed.LotStore;
+import warmshelf.seed.OfferStore;
 import warmshelf.shelf.MatStore;
 import warmshelf.shelf.SiteStore;
 import warmshelf.shelf.StandStore;
@@ -34,10 +36,12 @@ import warmshelf.sowing.GrowerFrost;
 import warmshelf.sowing.HistoryStore;
 import warmshelf.sowing.SowingPlanner;
 import warmshelf.sowing.SowingStore;
+import warmshelf.supply.PromiseStore;
 
 /** The stores of every feature that the demo goes through, on one clock. */
 record DemoHouse(
         CropCatalogue crops,
+        OwnCropStore ownCrops,
         SowingPlanner planner,
         MemberStore members,
         GroupStore group,
@@ -45,6 +49,8 @@ record DemoHouse(
         StandStore stands,
         MatStore mats,
         LotStore lots,
+        OfferStore offers,
+        PromiseStore promises,
         SowingStore sowings,
         RequestStore requests,
         StayStore stays,
@@ -64,7 +70,8 @@ record DemoHouse(
 
     static DemoHouse on(Database database, Clock clock) {
         Audit audit = new Audit(clock);
-        CropCatalogue crops = CropCatalogue.bundled();
+        OwnCropStore ownCrops = new OwnCropStore(database, audit);
+        CropCatalogue crops = ownCrops.catalogue();
         SowingPlanner planner = new SowingPlanner(crops, new GrowerFrost(EvidenceStore.over(database, audit)));
         SowingStore sowings = new SowingStore(database, crops, audit);
         EntryStore entries = new EntryStore(audit);
@@ -77,6 +84,7 @@ record DemoHouse(
         HistoryStore histories = new HistoryStore(database, audit, sowings, entries, requests, stays);
         return new DemoHouse(
                 crops,
+                ownCrops,
                 planner,
                 members,
                 group,
@@ -84,6 +92,8 @@ record DemoHouse(
                 new StandStore(database.sql(), audit),
                 new MatStore(database.sql(), audit),
                 lots,
+                new OfferStore(database, audit, lots),
+                new PromiseStore(database, audit),
                 sowings,
                 requests,
                 stays,

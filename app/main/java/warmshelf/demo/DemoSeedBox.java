@@ -9,6 +9,9 @@ import java.util.UUID;
 import org.apache.commons.csv.CSVRecord;
 import warmshelf.seed.GerminationTest;
 import warmshelf.seed.NewLot;
+import warmshelf.seed.SeedSource;
+import warmshelf.seed.Storage;
+import warmshelf.seed.StorageKind;
 
 /** Fills the demo's seed box. */
 final class DemoSeedBox {
@@ -31,14 +34,26 @@ final class DemoSeedBox {
     /** Puts every lot in; answers with them by variety. */
     Map<String, BoxedLot> fill(UUID coordinator) {
         List<DemoStore.TestedLot> box = new ArrayList<>();
-        DemoTable.rows("lots.csv").forEach(row -> box.add(new DemoStore.TestedLot(lot(row), tests(row))));
+        List<String> offered = new ArrayList<>();
+        for (CSVRecord row : DemoTable.rows("lots.csv")) {
+            box.add(new DemoStore.TestedLot(lot(row), tests(row)));
+            offered.add(row.get("offered"));
+        }
         List<UUID> ids = house.writes().addLots(box, coordinator);
         Map<String, BoxedLot> byVariety = new HashMap<>();
         for (int i = 0; i < box.size(); i++) {
             DemoStore.TestedLot tested = box.get(i);
+            offer(ids.get(i), offered.get(i), tested.lot(), coordinator);
             byVariety.put(tested.lot().variety(), new BoxedLot(ids.get(i), tested.lot(), tested.tests()));
         }
         return byVariety;
+    }
+
+    private void offer(UUID id, String seeds, NewLot lot, UUID coordinator) {
+        if (!seeds.isEmpty()) {
+            UUID by = lot.ownerId() == null ? coordinator : lot.ownerId();
+            house.offers().offer(id, Integer.parseInt(seeds), by);
+        }
     }
 
     private NewLot lot(CSVRecord row) {
@@ -50,7 +65,9 @@ final class DemoSeedBox {
                 row.get("seeds").isEmpty() ? null : DemoTable.number(row, "seeds"),
                 row.get("owner").isEmpty() ? null : members.get(row.get("owner")),
                 row.get("treated").equals("yes"),
-                row.get("note"));
+                row.get("note"),
+                SeedSource.named(row.get("source")),
+                Storage.of(StorageKind.named(row.get("storage"))));
     }
 
     private List<GerminationTest> tests(CSVRecord row) {

@@ -22,17 +22,9 @@ final class PromiseForm {
     private static final int LEAST_ML = 10;
 
     private final FormReader reader;
-    private final @Nullable Written written;
+    private final @Nullable NewPromise written;
 
-    /**
-     * What was typed, checked.
-     *
-     * @param amount in millilitres or pieces
-     * @param there whether it is the group's own and in its cupboard
-     */
-    record Written(SupplyItem item, double amount, boolean there, String note) {}
-
-    private PromiseForm(FormReader reader, @Nullable Written written) {
+    private PromiseForm(FormReader reader, @Nullable NewPromise written) {
         this.reader = reader;
         this.written = written;
     }
@@ -58,7 +50,7 @@ final class PromiseForm {
             reader.refuse("whose", "Whose was 'in the cupboard'; only a coordinator can say what the group has.");
         }
         String note = reader.optionalText("note", "Note", LONGEST_NOTE);
-        return new PromiseForm(reader, reader.ok() ? new Written(item.orElseThrow(), amount, there, note) : null);
+        return new PromiseForm(reader, reader.ok() ? new NewPromise(item.orElseThrow(), amount, there, note) : null);
     }
 
     private static double amount(FormReader reader, SupplyItem item, Units units) {
@@ -70,7 +62,7 @@ final class PromiseForm {
         return units.millilitresOf(reader.decimal("amount", "How many " + units.volumeWord(), least, most));
     }
 
-    Optional<Written> written() {
+    Optional<NewPromise> written() {
         return Optional.ofNullable(written);
     }
 

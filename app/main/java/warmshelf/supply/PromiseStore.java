@@ -14,13 +14,13 @@ import warmshelf.db.Audit;
 import warmshelf.db.Database;
 
 /** Who brings what. A promise that is taken back stays in the table and counts no more. */
-final class PromiseStore {
+public final class PromiseStore {
     private static final String SUBJECT = "supply promise";
 
     private final Database database;
     private final Audit audit;
 
-    PromiseStore(Database database, Audit audit) {
+    public PromiseStore(Database database, Audit audit) {
         this.database = database;
         this.audit = audit;
     }
@@ -58,7 +58,7 @@ final class PromiseStore {
     }
 
     /** Keeps a promise once, however often its form is sent. What is in the cupboard is there at once. */
-    void add(UUID id, int season, PromiseForm.Written promise, UUID by) {
+    public void add(UUID id, int season, NewPromise promise, UUID by) {
         database.sql().transaction(work -> {
             DSLContext sql = work.dsl();
             int added = sql.insertInto(SUPPLY_PROMISE)
@@ -83,7 +83,7 @@ final class PromiseStore {
     }
 
     /** Notes that it is there. */
-    void bring(UUID id, UUID by) {
+    public void bring(UUID id, UUID by) {
         database.sql().transaction(work -> {
             int changed = work.dsl()
                     .update(SUPPLY_PROMISE)

@@ -49,7 +49,7 @@ public final class SupplyPages implements Pages {
     private void promise(Context ctx) {
         Visitor visitor = Visitor.of(ctx);
         PromiseForm form = PromiseForm.of(ctx.formParamMap(), visitor.coordinator(), visitor.units());
-        Optional<PromiseForm.Written> written = form.written();
+        Optional<NewPromise> written = form.written();
         if (written.isEmpty()) {
             Respond.again(ctx, "supply/list.peb", model(ctx, form));
             return;

@@ -129,6 +129,9 @@ final class SpringGroup implements AutoCloseable {
                 new PageVisit("sowings, empty", "/sowings", idle),
                 new PageVisit("crops", "/crops", member),
                 new PageVisit("crop", "/crops/pepper", member),
+                new PageVisit("supplies", "/supplies", member),
+                new PageVisit(
+                        "photo of a packet", "/packets/new?lot=" + firstLot().replace("/seeds/", ""), member),
                 new PageVisit("crop whose reprints disagree", "/crops/eggplant", member),
                 new PageVisit("how to", "/how-to", member),
                 new PageVisit("how to soak", "/how-to/soak", member),
@@ -183,6 +186,10 @@ final class SpringGroup implements AutoCloseable {
         var coordinator = group().coordinator();
         String sites = cellar.coordinator().get("/sites").body();
         List<PageVisit> pages = new ArrayList<>(List.of(
+                new PageVisit("new crop", "/new-crop", coordinator),
+                new PageVisit("change of a crop", "/crops/pepper/change", coordinator),
+                new PageVisit("variety of a crop", "/crops/pepper/varieties", coordinator),
+                new PageVisit("supplies, for a coordinator", "/supplies", coordinator),
                 new PageVisit("requests", "/requests", coordinator),
                 new PageVisit("one request", "/requests/" + waiting, coordinator),
                 new PageVisit("request refused", "/requests/" + refused, coordinator),

@@ -12,8 +12,7 @@ import warmshelf.testing.GrowRoom;
 import warmshelf.testing.StoreContract;
 
 abstract class PromiseStoreContract extends StoreContract {
-    private static final PromiseForm.Written COMPOST =
-            new PromiseForm.Written(SupplyItem.SOWING_COMPOST, 20_000, false, "peat-free");
+    private static final NewPromise COMPOST = new NewPromise(SupplyItem.SOWING_COMPOST, 20_000, false, "peat-free");
 
     private PromiseStore promises;
     private UUID tom;
@@ -41,7 +40,7 @@ abstract class PromiseStoreContract extends StoreContract {
     void what_is_in_the_cupboard_is_nobodys_and_there() {
         UUID id = UUID.randomUUID();
 
-        promises.add(id, 2027, new PromiseForm.Written(SupplyItem.POTS, 30, true, ""), tom);
+        promises.add(id, 2027, new NewPromise(SupplyItem.POTS, 30, true, ""), tom);
 
         assertThat(promises.find(id)).contains(new Promise(id, SupplyItem.POTS, 30, null, null, "", true));
     }
@@ -65,7 +64,7 @@ abstract class PromiseStoreContract extends StoreContract {
 
     @Test
     void the_database_takes_no_promise_of_nothing() {
-        PromiseForm.Written nothing = new PromiseForm.Written(SupplyItem.POTS, 0, false, "");
+        NewPromise nothing = new NewPromise(SupplyItem.POTS, 0, false, "");
 
         assertThatThrownBy(() -> promises.add(UUID.randomUUID(), 2027, nothing, tom))
                 .isInstanceOf(DataAccessException.class);
