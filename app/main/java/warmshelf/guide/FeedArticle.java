@@ -18,8 +18,7 @@ final class FeedArticle {
                 List.of(Section.of("")
                         .steps(
                                 "Wait for the first true leaves: the pair after the seed leaves.",
-                                "Mix liquid feed at half the strength on its label.",
-                                example(figures),
+                                "Mix liquid feed at half the strength on its label. " + example(figures),
                                 "Water with it from below, on damp compost, once a week.",
                                 "Pale leaves ask for a little more, dark and soft ones for less.",
                                 "Wash your hands afterwards, and keep feed away from children.")
@@ -38,7 +37,7 @@ final class FeedArticle {
         return Comparison.told(
                 "Share of the label’s strength",
                 "Sources disagree: a quarter to a half.",
-                "The group takes half (common practice); take a quarter where the compost holds feed already.",
+                "The group takes half (common practice). Whoever would rather be careful takes a quarter.",
                 figures.told(
                         "mix without soil, once a week",
                         FEED,

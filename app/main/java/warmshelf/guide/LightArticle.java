@@ -16,7 +16,11 @@ final class LightArticle {
                 List.of(
                         Section.of("")
                                 .steps(
-                                        "Hang the lamp about %s above the leaves.".formatted(figures.length(100)),
+                                        "Hang tubes about %s above the leaves; LED lamps higher, %s, or as their maker says."
+                                                .formatted(
+                                                        figures.length(100),
+                                                        figures.amount(LIGHT, "distance, LED")
+                                                                .words()),
                                         "Hold your hand at leaf height: where it feels warm, the lamp is too near. Leaves never touch it.",
                                         "Set the timer to 14 to 16 hours a day. Leave it dark at night.",
                                         "Raise the lamp as they grow, and turn the tray when one end lags.",
@@ -31,7 +35,7 @@ final class LightArticle {
         return Comparison.of(
                 "From lamp to leaves",
                 ", by the kind of lamp and by source",
-                "The group uses about %s, between what they say of tubes and of LED lamps, and looks how the seedlings do."
+                "The group uses about %s for tubes (common practice), which is within what the first says of them."
                         .formatted(figures.length(100)),
                 figures.claim("fluorescent tubes", LIGHT, "distance, fluorescent"),
                 figures.claim("LED lamps", LIGHT, "distance, LED"),

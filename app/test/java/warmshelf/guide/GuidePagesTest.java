@@ -55,9 +55,9 @@ class GuidePagesTest {
 
         assertThat(page.status()).isEqualTo(200);
         assertThat(page.body()).contains("<ol>");
-        assertThat(page.text()).contains(topic.title()).doesNotContainPattern("°C|\\d (?:cm|mm|ml)\\b");
+        assertThat(page.text()).contains(topic.title()).doesNotContainPattern("°C|\\d[ \u00a0](?:cm|mm|ml)\\b");
         assertThat(metric.get("/how-to/" + topic.word()).text())
-                .doesNotContainPattern("°F|\\d (?:in|fl oz)\\b(?! ten)");
+                .doesNotContainPattern("°F|\\d[ \u00a0](?:in|fl oz)\\b(?! ten)");
     }
 
     @ParameterizedTest
@@ -95,7 +95,7 @@ class GuidePagesTest {
                         .isEqualTo(200));
         assertThat(metric.get("/how-to/covering?crop=pepper").text())
                 .contains("Pepper, sweet and mild hot")
-                .contains("0.6 cm");
+                .contains("0.6\u00a0cm");
     }
 
     @Test
