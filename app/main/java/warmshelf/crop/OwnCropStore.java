@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.concurrent.locks.ReentrantLock;
 import org.jooq.DSLContext;
 import org.jooq.Field;
 import org.jooq.Record;
@@ -24,22 +25,24 @@ import warmshelf.db.Database;
 
 /** What coordinators wrote of crops. */
 public final class OwnCropStore {
-    private static final long KEPT_WHERE_OTHERS_WRITE = Duration.ofSeconds(2).toNanos();
+    private static final long KEPT_NANOS = Duration.ofSeconds(2).toNanos();
 
     private final Database database;
     private final Audit audit;
     private final VarietyStore varieties;
-    private volatile @Nullable Kept kept;
+    private final ReentrantLock reading = new ReentrantLock();
+    private volatile Kept kept;
 
-    private record Kept(long writes, long sinceNanos, OwnHorticulture own) {}
+    private record Kept(long sinceNanos, OwnHorticulture own) {}
 
     public OwnCropStore(Database database, Audit audit) {
         this.database = database;
         this.audit = audit;
-        this.varieties = new VarietyStore(database, audit);
+        this.varieties = new VarietyStore(database, audit, this::readAgain);
+        this.kept = new Kept(System.nanoTime(), new OwnHorticulture(newest(), varieties.all()));
     }
 
-    /** The group's catalogue. What other processes write shows in it within two seconds. */
+    /** The group's catalogue. What is written through this store shows in it at once, what others write within two seconds. */
     public CropCatalogue catalogue() {
         return CropCatalogue.with(this::own);
     }
@@ -49,27 +52,32 @@ public final class OwnCropStore {
         return varieties;
     }
 
+    /**
+     * Crops are asked for in the middle of transactions, where a wait for a second connection could stop everybody. So only one
+     * reads anew, and the rest go on with what was read before.
+     */
     private OwnHorticulture own() {
-        Kept last = kept;
-        return last != null && isFresh(last) ? last.own() : readOnce();
-    }
-
-    private boolean isFresh(Kept last) {
-        return last.writes() == database.writes()
-                && (!database.isShared() || System.nanoTime() - last.sinceNanos() < KEPT_WHERE_OTHERS_WRITE);
-    }
-
-    private synchronized OwnHorticulture readOnce() {
-        Kept last = kept;
-        if (last != null && isFresh(last)) {
-            return last.own();
+        if (System.nanoTime() - kept.sinceNanos() > KEPT_NANOS && reading.tryLock()) {
+            try {
+                readAgain();
+            } finally {
+                reading.unlock();
+            }
         }
-        long writes = database.writes();
-        OwnHorticulture read = new OwnHorticulture(newest(), varieties.all());
-        // The same object again tells the catalogue that nothing changed.
-        OwnHorticulture own = last != null && last.own().equals(read) ? last.own() : read;
-        kept = new Kept(writes, System.nanoTime(), own);
-        return own;
+        return kept.own();
+    }
+
+    /** One after the other, so that what was read before a change never comes to stand over what was read after it. */
+    private void readAgain() {
+        reading.lock();
+        try {
+            OwnHorticulture read = new OwnHorticulture(newest(), varieties.all());
+            OwnHorticulture before = kept.own();
+            // The same object again tells the catalogue that nothing changed.
+            kept = new Kept(System.nanoTime(), before.equals(read) ? before : read);
+        } finally {
+            reading.unlock();
+        }
     }
 
     private List<OwnCrop> newest() {
@@ -93,6 +101,7 @@ public final class OwnCropStore {
     public boolean write(Crop crop, OwnEmergence emergence, boolean keep, int shown, UUID by) {
         try {
             database.sql().transaction(work -> write(work.dsl(), crop, emergence, keep, shown + 1, by));
+            readAgain();
             return true;
         } catch (IntegrityConstraintViolationException somebodyElseWas) {
             return false;

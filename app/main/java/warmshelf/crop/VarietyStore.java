@@ -19,10 +19,12 @@ import warmshelf.db.Database;
 public final class VarietyStore {
     private final Database database;
     private final Audit audit;
+    private final Runnable afterWriting;
 
-    public VarietyStore(Database database, Audit audit) {
+    VarietyStore(Database database, Audit audit, Runnable afterWriting) {
         this.database = database;
         this.audit = audit;
+        this.afterWriting = afterWriting;
     }
 
     /** All of them, by crop and name. */
@@ -44,7 +46,7 @@ public final class VarietyStore {
      */
     public boolean write(String cropId, String name, DaysToMaturity maturity, String source, int shown, UUID by) {
         try {
-            return database.sql().transactionResult(work -> {
+            boolean first = database.sql().transactionResult(work -> {
                 boolean written = shown == 0
                         ? insert(work.dsl(), cropId, name, maturity, source, by)
                         : update(work.dsl(), cropId, name, maturity, source, shown, by);
@@ -54,6 +56,8 @@ public final class VarietyStore {
                 }
                 return written;
             });
+            afterWriting.run();
+            return first;
         } catch (IntegrityConstraintViolationException somebodyElseWas) {
             return false;
         }

@@ -90,6 +90,18 @@ abstract class OwnCropStoreContract extends StoreContract {
     }
 
     @Test
+    void what_another_process_wrote_shows_within_moments() throws Exception {
+        new OwnCropStore(database(), audit()).write(ulluco(), STATED, true, 0, maria);
+
+        long deadline = System.nanoTime() + java.time.Duration.ofSeconds(20).toNanos();
+        while (crops.find("ulluco").isEmpty() && System.nanoTime() < deadline) {
+            Thread.sleep(100);
+        }
+
+        assertThat(crops.find("ulluco")).contains(ulluco());
+    }
+
+    @Test
     void every_write_says_who_and_when() {
         store.write(ulluco(), STATED, true, 0, maria);
         store.varieties().write("pepper", "Harbour Light", QUICK, "the packet", 0, maria);
