@@ -53,7 +53,8 @@ final class PromiseForm {
         return new PromiseForm(reader, reader.ok() ? new NewPromise(item.orElseThrow(), amount, there, note) : null);
     }
 
-    private static double amount(FormReader reader, SupplyItem item, Units units) {
+    /** Millilitres or pieces; a stand-in with a problem where what was typed cannot be used. */
+    static double amount(FormReader reader, SupplyItem item, Units units) {
         if (!item.isVolume()) {
             return reader.wholeNumber("amount", "How many", 1, MOST_PIECES);
         }

@@ -25,9 +25,12 @@ public final class PromiseStore {
         this.audit = audit;
     }
 
-    /** The promises of a season that stand, the oldest first. */
+    /** The promises of a season that stand, the oldest first. Whoever has left brings nothing more; what they brought is there. */
     List<Promise> ofSeason(int season) {
-        return promises(SUPPLY_PROMISE.SEASON.eq(season));
+        return promises(SUPPLY_PROMISE
+                .SEASON
+                .eq(season)
+                .and(SUPPLY_PROMISE.BROUGHT_AT.isNotNull().or(MEMBER.LEFT_AT.isNull())));
     }
 
     /** A promise that stands. */
@@ -95,6 +98,49 @@ public final class PromiseStore {
                 audit.write(work.dsl(), by, "bring", SUBJECT, id, "");
             }
         });
+    }
+
+    /** Notes that it is not there after all. What is in the cupboard is taken back instead. */
+    void unbring(UUID id, UUID by) {
+        database.sql().transaction(work -> {
+            int changed = work.dsl()
+                    .update(SUPPLY_PROMISE)
+                    .setNull(SUPPLY_PROMISE.BROUGHT_BY)
+                    .setNull(SUPPLY_PROMISE.BROUGHT_AT)
+                    .where(SUPPLY_PROMISE.ID.eq(id), SUPPLY_PROMISE.MEMBER_ID.isNotNull())
+                    .and(SUPPLY_PROMISE.BROUGHT_AT.isNotNull())
+                    .execute();
+            if (changed == 1) {
+                audit.write(work.dsl(), by, "not brought", SUBJECT, id, "");
+            }
+        });
+    }
+
+    /**
+     * Has a promise be of another amount, in millilitres or pieces.
+     *
+     * @param read the amount that was shown when the change was made
+     * @return false when it is of another amount by now, or was taken back; then nothing is changed
+     */
+    boolean change(UUID id, double read, double amount, UUID by) {
+        return database.sql().transactionResult(work -> {
+            int changed = work.dsl()
+                    .update(SUPPLY_PROMISE)
+                    .set(SUPPLY_PROMISE.AMOUNT, BigDecimal.valueOf(amount))
+                    .where(SUPPLY_PROMISE.ID.eq(id), SUPPLY_PROMISE.AMOUNT.eq(BigDecimal.valueOf(read)))
+                    .and(SUPPLY_PROMISE.TAKEN_BACK_AT.isNull())
+                    .execute();
+            if (changed == 1) {
+                audit.write(work.dsl(), by, "change", SUBJECT, id, "from %s to %s".formatted(read, amount));
+            }
+            return changed == 1;
+        });
+    }
+
+    /** Whether there was such a promise and it was taken back. */
+    boolean isTakenBack(UUID id) {
+        return database.sql()
+                .fetchExists(SUPPLY_PROMISE, SUPPLY_PROMISE.ID.eq(id), SUPPLY_PROMISE.TAKEN_BACK_AT.isNotNull());
     }
 
     /** Takes a promise back, or what is in the cupboard out of it. */

@@ -82,6 +82,7 @@ record SowingNeeds(
         if (crop.light().equals("yes")) {
             return DUSTING_MM;
         }
-        return crop.depthMm() == null ? USUAL_DEPTH_MM : crop.depthMm();
+        // Seed that is sown deeper lies in its compost, which is counted with the cells.
+        return crop.depthMm() == null ? USUAL_DEPTH_MM : Math.min(crop.depthMm(), USUAL_DEPTH_MM);
     }
 }

@@ -14,7 +14,7 @@ public enum SupplyItem {
             "covering",
             "Perlite or vermiculite, to cover seed",
             true,
-            "The crop's own sowing depth over the cells used; 6 mm where nobody says (common practice), and a dusting of 2 mm for"
+            "The crop's own sowing depth over the cells used, 6 mm at the most (common practice; deeper seed lies in its compost), and a dusting of 2 mm for"
                     + " seed that needs light (our assumption)."),
     POTTING_COMPOST(
             "potting-compost",
@@ -74,6 +74,16 @@ public enum SupplyItem {
     /** Whether it is measured in millilitres rather than counted. */
     public boolean isVolume() {
         return volume;
+    }
+
+    /** Whether it is reckoned by what cells or pots hold, which differs by a quarter between makers (containers.csv). */
+    public boolean isUncertain() {
+        return this == SOWING_COMPOST || this == POTTING_COMPOST;
+    }
+
+    /** The step up to which a volume is bought, in litres or quarts: no size that shops have is assumed. */
+    int step() {
+        return this == SOWING_COMPOST || this == POTTING_COMPOST ? 5 : 1;
     }
 
     /** Whether nobody needs it. */

@@ -2,6 +2,7 @@ package warmshelf.supply;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,12 +10,14 @@ import java.util.Optional;
 import java.util.UUID;
 import warmshelf.sowing.History;
 import warmshelf.sowing.HistoryStore;
+import warmshelf.sowing.Sowing;
 import warmshelf.sowing.SowingPlanner;
 import warmshelf.sowing.SowingStores;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
+import warmshelf.web.Units;
 import warmshelf.web.Visitor;
 
 /** The season's shopping list, and who brings what. */
@@ -38,6 +41,9 @@ public final class SupplyPages implements Pages {
         routes.get(ADDRESS, this::show, Role.MEMBER);
         routes.post(ADDRESS, this::promise, Role.MEMBER);
         routes.post(ADDRESS + "/{id}/brought", this::brought, Role.MEMBER);
+        routes.post(ADDRESS + "/{id}/not-brought", this::notBrought, Role.MEMBER);
+        routes.get(ADDRESS + "/{id}/change", this::changeForm, Role.MEMBER);
+        routes.post(ADDRESS + "/{id}/change", this::change, Role.MEMBER);
         routes.post(ADDRESS + "/{id}/taking-back", this::takeBack, Role.MEMBER);
     }
 
@@ -75,7 +81,44 @@ public final class SupplyPages implements Pages {
         Respond.seeOther(ctx, ADDRESS, "Noted: it is there.");
     }
 
+    private void notBrought(Context ctx) {
+        Promise promise = changeable(ctx);
+        promises.unbring(promise.id(), Visitor.of(ctx).memberId());
+        Respond.seeOther(ctx, ADDRESS, "Noted: it is not there yet.");
+    }
+
+    private void changeForm(Context ctx) {
+        Promise promise = changeable(ctx);
+        Units units = Visitor.of(ctx).units();
+        ctx.render("supply/change.peb", changeModel(promise, AmountForm.showing(promise, units), units));
+    }
+
+    private void change(Context ctx) {
+        Visitor visitor = Visitor.of(ctx);
+        Promise promise = changeable(ctx);
+        AmountForm form = AmountForm.of(ctx.formParamMap(), promise.item(), visitor.units());
+        if (form.written().isEmpty()) {
+            Respond.again(ctx, "supply/change.peb", changeModel(promise, form, visitor.units()));
+            return;
+        }
+        if (!promises.change(promise.id(), form.read(), form.written().get(), visitor.memberId())) {
+            throw Refusal.conflict(
+                    "Somebody has changed this promise since you opened the form; nothing was saved. Look at the list and change"
+                            + " it from there.");
+        }
+        Respond.seeOther(ctx, ADDRESS, "Changed.");
+    }
+
+    private static Map<String, Object> changeModel(Promise promise, AmountForm form, Units units) {
+        return Map.of("promise", promise, "form", form, "units", units);
+    }
+
     private void takeBack(Context ctx) {
+        if (promises.isTakenBack(Respond.id(ctx, "id"))) {
+            // Pressed twice, or by two at once: what was wanted is so.
+            Respond.seeOther(ctx, ADDRESS, "It is off the list already.");
+            return;
+        }
         Promise promise = changeable(ctx);
         promises.takeBack(promise.id(), Visitor.of(ctx).memberId());
         Respond.seeOther(ctx, ADDRESS, "Taken off the list.");
@@ -90,14 +133,24 @@ public final class SupplyPages implements Pages {
         return promise;
     }
 
+    /** What was meant for an earlier spring and never sown needs nothing any more; what goes out under cover has its own day. */
+    private static boolean isToBeServed(Sowing sowing, Visitor visitor) {
+        LocalDate cover = sowing.underCoverOn();
+        boolean forgotten = cover == null ? sowing.season() < visitor.season() : cover.isBefore(visitor.today());
+        return !(sowing.stage().isBeforeSowing() && forgotten);
+    }
+
     private Map<String, Object> model(Context ctx, PromiseForm form) {
         Visitor visitor = Visitor.of(ctx);
-        List<History> underWay = histories.underWay();
+        List<History> underWay = histories.underWay().stream()
+                .filter(history -> isToBeServed(history.sowing(), visitor))
+                .toList();
         SeasonNeeds needs = new SeasonNeeds(planner, trays.cellsInTray(), visitor.today());
         Supplies group = needs.of(underWay, sowing -> true);
         Supplies own = needs.of(underWay, sowing -> sowing.grower().memberId().equals(visitor.memberId()));
         Map<String, Object> model = new HashMap<>();
         model.put("list", ShoppingList.of(group, own, promises.ofSeason(visitor.season())));
+        model.put("season", visitor.season());
         model.put("sowings", underWay.size());
         model.put("form", form);
         model.put("id", UUID.randomUUID());

@@ -190,6 +190,7 @@ final class SpringGroup implements AutoCloseable {
                 new PageVisit("change of a crop", "/crops/pepper/change", coordinator),
                 new PageVisit("variety of a crop", "/crops/pepper/varieties", coordinator),
                 new PageVisit("supplies, for a coordinator", "/supplies", coordinator),
+                new PageVisit("a promise to change", promiseToChange(), coordinator),
                 new PageVisit("requests", "/requests", coordinator),
                 new PageVisit("one request", "/requests/" + waiting, coordinator),
                 new PageVisit("request refused", "/requests/" + refused, coordinator),
@@ -237,6 +238,11 @@ final class SpringGroup implements AutoCloseable {
                 new PageVisit("join", group().invitation(false), null),
                 new PageVisit("used link", "/join/not-a-link", null),
                 new PageVisit("help, not signed in", "/help", null));
+    }
+
+    private String promiseToChange() {
+        posted("/supplies", Map.of("item", "pots", "amount", "30", "whose", "cupboard", "note", LONG_NOTE));
+        return Cellar.first(cellar.coordinator().get("/supplies").body(), "(/supplies/[0-9a-f-]{36}/change)");
     }
 
     private String firstLot() {

@@ -8,6 +8,8 @@ import java.util.UUID;
 import org.jooq.exception.DataAccessException;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import warmshelf.member.MemberStore;
+import warmshelf.member.NewMember;
 import warmshelf.testing.GrowRoom;
 import warmshelf.testing.StoreContract;
 
@@ -60,6 +62,55 @@ abstract class PromiseStoreContract extends StoreContract {
         assertThat(promises.find(id)).isEmpty();
         assertThat(promises.ofSeason(2027)).isEmpty();
         assertThat(lines("take back")).isEqualTo(1);
+    }
+
+    @Test
+    void whoever_has_left_brings_nothing_more_but_what_they_brought_is_there() {
+        MemberStore members = new MemberStore(database(), audit());
+        UUID priya = members.add(
+                database().sql(), new NewMember("Priya Leaving", "US", "55811", "none"), false, "for a test");
+        UUID brought = UUID.randomUUID();
+        promises.add(brought, 2027, COMPOST, priya);
+        promises.bring(brought, priya);
+        promises.add(UUID.randomUUID(), 2027, COMPOST, priya);
+
+        members.setCoordinator(tom, true, tom);
+        assertThat(members.leave(priya, tom)).isTrue();
+
+        assertThat(promises.ofSeason(2027)).extracting(Promise::id).containsExactly(brought);
+        members.comeBack(priya, tom);
+        assertThat(promises.ofSeason(2027)).hasSize(2);
+    }
+
+    @Test
+    void an_amount_is_changed_only_by_who_has_seen_the_latest() {
+        UUID id = UUID.randomUUID();
+        promises.add(id, 2027, COMPOST, tom);
+
+        assertThat(promises.change(id, 20_000, 25_000, tom)).isTrue();
+        assertThat(promises.change(id, 20_000, 30_000, tom)).isFalse();
+        assertThat(promises.find(id).orElseThrow().amount()).isEqualTo(25_000);
+        promises.takeBack(id, tom);
+        assertThat(promises.change(id, 25_000, 30_000, tom)).isFalse();
+        assertThat(promises.isTakenBack(id)).isTrue();
+        assertThat(lines("change")).isEqualTo(1);
+    }
+
+    @Test
+    void a_mark_by_mistake_is_undone_but_what_lies_in_the_cupboard_stays_there() {
+        UUID id = UUID.randomUUID();
+        UUID stock = UUID.randomUUID();
+        promises.add(id, 2027, COMPOST, tom);
+        promises.add(stock, 2027, new NewPromise(SupplyItem.POTS, 30, true, ""), tom);
+        promises.bring(id, tom);
+
+        promises.unbring(id, tom);
+        promises.unbring(id, tom);
+        promises.unbring(stock, tom);
+
+        assertThat(promises.find(id).orElseThrow().brought()).isFalse();
+        assertThat(promises.find(stock).orElseThrow().brought()).isTrue();
+        assertThat(lines("not brought")).isEqualTo(1);
     }
 
     @Test

@@ -63,6 +63,30 @@ class SowingNeedsTest {
     }
 
     @Test
+    void deep_seed_is_covered_no_deeper_than_is_usual_because_it_lies_in_its_compost() {
+        Crop deep = Crops.of("winter-squash");
+        assertThat(deep.depthMm()).isGreaterThan(6);
+
+        assertThat(cells(deep, 36, 72).supplies().of(SupplyItem.COVERING))
+                .isEqualTo(cells(Crops.PEPPER, 36, 72).supplies().of(SupplyItem.COVERING));
+    }
+
+    /** A quarter up and down (containers.csv); a step of five quarts of 0.946353 litres (NIST Handbook 44, appendix C). */
+    @Test
+    void what_is_missing_is_told_as_a_range_and_looked_for_in_steps_of_the_readers_measure() {
+        ShoppingList.Line line = new ShoppingList.Line(SupplyItem.SOWING_COMPOST, 41_300, 0, List.of());
+
+        assertThat(line.atLeast()).isEqualTo(30_975);
+        assertThat(line.atMost()).isEqualTo(51_625);
+        assertThat(line.toLookFor(Units.METRIC)).isEqualTo(45_000);
+        assertThat(line.toLookFor(new Units("F", "in"))).isCloseTo(45 * 946.353, within(1.0));
+        assertThat(new ShoppingList.Line(SupplyItem.SOWING_COMPOST, 40_000, 0, List.of()).toLookFor(Units.METRIC))
+                .isEqualTo(40_000);
+        assertThat(new ShoppingList.Line(SupplyItem.LABELS, 12, 0, List.of()).atMost())
+                .isEqualTo(12);
+    }
+
+    @Test
     void a_bag_needs_paper_now_and_cells_for_its_sprouts() {
         Supplies needs =
                 new SowingNeeds(Crops.PEPPER, Method.BAG, 6, 12, null, false, true, true, true, true).supplies();
