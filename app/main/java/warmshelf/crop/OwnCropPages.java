@@ -133,7 +133,7 @@ public final class OwnCropPages implements Pages {
         model.put("emergences", inReference ? OF_REFERENCE : OF_NEW);
         model.put(
                 "relatives",
-                CropCatalogue.bundled().all().stream()
+                WarmthForm.relatives().stream()
                         .filter(other -> crop == null || !other.id().equals(crop.id()))
                         .map(other -> new Choice(other.id(), other.name()))
                         .toList());

@@ -17,6 +17,17 @@ final class WarmthForm {
 
     private WarmthForm() {}
 
+    /** The crops of the reference whose seed comes up: what is raised from slips tells nothing of seed. */
+    static List<Crop> relatives() {
+        CropCatalogue reference = CropCatalogue.bundled();
+        return reference.all().stream()
+                .filter(crop -> {
+                    TemperatureResponse response = reference.responseOf(crop);
+                    return response.at(response.bestC()).isPresent();
+                })
+                .toList();
+    }
+
     /** @param inReference whether the reference has figures of the crop itself */
     static OwnEmergence read(FormReader reader, boolean inReference, Units units) {
         List<String> accepted = inReference ? List.of(REFERENCE, LIKE, STATED) : List.of(LIKE, STATED);
@@ -29,7 +40,7 @@ final class WarmthForm {
 
     private static OwnEmergence like(FormReader reader) {
         String id = reader.text("emergenceLike");
-        if (CropCatalogue.bundled().find(id).isEmpty()) {
+        if (relatives().stream().noneMatch(crop -> crop.id().equals(id))) {
             reader.refuse(
                     "emergenceLike", "Comes up like was '%s'; choose one of the crops in the list.".formatted(id));
         }

@@ -13,6 +13,7 @@ import warmshelf.sowing.HistoryStore;
 import warmshelf.sowing.Sowing;
 import warmshelf.sowing.SowingPlanner;
 import warmshelf.sowing.SowingStores;
+import warmshelf.timeline.Cautions;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
@@ -23,6 +24,8 @@ import warmshelf.web.Visitor;
 /** The season's shopping list, and who brings what. */
 public final class SupplyPages implements Pages {
     private static final String ADDRESS = "/supplies";
+    private static final String LIFTING =
+            "Split bags over about 25 kg (55 lb), and carry them close to the body. Local rules for work decide.";
 
     private final HistoryStore histories;
     private final SowingPlanner planner;
@@ -150,6 +153,7 @@ public final class SupplyPages implements Pages {
         Supplies own = needs.of(underWay, sowing -> sowing.grower().memberId().equals(visitor.memberId()));
         Map<String, Object> model = new HashMap<>();
         model.put("list", ShoppingList.of(group, own, promises.ofSeason(visitor.season())));
+        model.put("cautions", List.of(Cautions.COMPOST_DUST, LIFTING, Cautions.PEROXIDE));
         model.put("season", visitor.season());
         model.put("sowings", underWay.size());
         model.put("form", form);

@@ -102,6 +102,7 @@ class OwnCropPagesTest {
 
         assertThat(again.status()).isEqualTo(422);
         assertThat(again.text()).contains("Comes up like was 'moss'; choose one of the crops in the list.");
+        assertThat(again.body()).as("raised from slips").doesNotContain("value=\"sweet-potato\"");
     }
 
     @Test

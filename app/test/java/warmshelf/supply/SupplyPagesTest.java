@@ -46,6 +46,7 @@ class SupplyPagesTest {
                 .contains("Perlite or vermiculite, to cover seed")
                 .contains("Pots of 9 cm (3.5 in)")
                 .contains("Compost can carry Legionella")
+                .contains("People over 50, smokers and the ill are most at risk")
                 .contains("Never for treated seed")
                 .contains("Cell volumes are from memory")
                 .containsPattern("Seed compost [0-9.]+ quarts \\([^)]+\\) [0-9.]+ quarts nobody yet");
