@@ -63,7 +63,7 @@ final class GrowArticles {
         return Comparison.of(
                 "How long",
                 "",
-                "The group reckons with a week or so, because that is within all of them.",
+                "The group’s dates leave ten days for it where they can, and seven at the least, which all of them allow.",
                 figures.claim("", HARDEN, "length", Amount.of(3, 14, "days")),
                 figures.claim("", HARDEN, BY_PENN),
                 figures.claim("", HARDEN, BY_UTAH));
