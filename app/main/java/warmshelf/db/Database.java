@@ -10,6 +10,7 @@ import java.sql.Statement;
 import java.util.Collection;
 import java.util.UUID;
 import org.flywaydb.core.Flyway;
+import org.flywaydb.core.api.configuration.FluentConfiguration;
 import org.jooq.DSLContext;
 import org.jooq.ExecuteListener;
 import org.jooq.Field;
@@ -36,12 +37,18 @@ public final class Database implements AutoCloseable {
     private static final int CONNECTION_TIMEOUT_MS = 5_000;
 
     private final HikariDataSource pool;
+    private final @Nullable HikariDataSource keptForItsChecks;
     private final DSLContext sql;
     private final WriteCount writes = new WriteCount();
     private final @Nullable String lastWords;
 
-    private Database(HikariDataSource pool, SQLDialect dialect, @Nullable String lastWords) {
+    private Database(
+            HikariDataSource pool,
+            @Nullable HikariDataSource keptForItsChecks,
+            SQLDialect dialect,
+            @Nullable String lastWords) {
         this.pool = pool;
+        this.keptForItsChecks = keptForItsChecks;
         this.lastWords = lastWords;
         Settings settings = new Settings()
                 .withRenderSchema(false)
@@ -57,41 +64,74 @@ public final class Database implements AutoCloseable {
     /** Opens the H2 file in a data folder, and makes both where they are missing. Closing it compacts the file. */
     public static Database inFolder(Path folder) {
         String url = "jdbc:h2:file:" + folder.toAbsolutePath().resolve("warmshelf") + H2_OPTIONS;
-        return open(url, null, null, "shutdown compact");
+        return open(url, null, null, false, "shutdown compact");
     }
 
     /** An empty H2 database that lives as long as it is open. */
     public static Database inMemory(String name) {
-        return open("jdbc:h2:mem:" + name + ";DB_CLOSE_DELAY=-1" + H2_OPTIONS, null, null, "shutdown");
+        return open("jdbc:h2:mem:" + name + ";DB_CLOSE_DELAY=-1" + H2_OPTIONS, null, null, true, "shutdown");
     }
 
     /** Opens any JDBC address; user and password may also stand in the address. */
     public static Database open(String jdbcUrl, @Nullable String user, @Nullable String password) {
-        return open(jdbcUrl, user, password, null);
+        return open(jdbcUrl, user, password, isH2(jdbcUrl), null);
     }
 
+    /**
+     * Migrates, then opens. H2 ties the checks that a migration makes to the connection it ran on, and refuses every write they
+     * watch once that one is gone. Our own file closes with the last connection that migrated it, and the pool that opens it
+     * anew reads the checks from the file. Any other H2 database may stay open in between, or would be lost by closing; there the
+     * connections that migrated it are kept as long as it is open.
+     */
     private static Database open(
-            String jdbcUrl, @Nullable String user, @Nullable String password, @Nullable String lastWords) {
+            String jdbcUrl,
+            @Nullable String user,
+            @Nullable String password,
+            boolean keepMigrating,
+            @Nullable String lastWords) {
+        @Nullable HikariDataSource kept = keepMigrating ? lasting(jdbcUrl, user, password) : null;
+        try {
+            FluentConfiguration flyway = Flyway.configure();
+            migrate(kept == null ? flyway.dataSource(jdbcUrl, user, password) : flyway.dataSource(kept));
+            HikariDataSource pool = new HikariDataSource(config(jdbcUrl, user, password));
+            return new Database(pool, kept, isH2(jdbcUrl) ? SQLDialect.H2 : SQLDialect.POSTGRES, lastWords);
+        } catch (RuntimeException notOpened) {
+            if (kept != null) {
+                kept.close();
+            }
+            throw notOpened;
+        }
+    }
+
+    private static boolean isH2(String jdbcUrl) {
+        return jdbcUrl.startsWith("jdbc:h2:");
+    }
+
+    private static void migrate(FluentConfiguration flyway) {
+        flyway.locations("classpath:db/migration")
+                // a database that a newer program has changed is refused, rather than written to in the old way
+                .ignoreMigrationPatterns(new String[0])
+                .load()
+                .migrate();
+    }
+
+    private static HikariConfig config(String jdbcUrl, @Nullable String user, @Nullable String password) {
         HikariConfig config = new HikariConfig();
         config.setJdbcUrl(jdbcUrl);
         config.setUsername(user);
         config.setPassword(password);
         config.setMaximumPoolSize(8);
         config.setConnectionTimeout(CONNECTION_TIMEOUT_MS);
-        HikariDataSource pool = new HikariDataSource(config);
-        try {
-            Flyway.configure()
-                    .dataSource(pool)
-                    .locations("classpath:db/migration")
-                    // a database that a newer program has changed is refused, rather than written to in the old way
-                    .ignoreMigrationPatterns(new String[0])
-                    .load()
-                    .migrate();
-        } catch (RuntimeException notMigrated) {
-            pool.close();
-            throw notMigrated;
-        }
-        return new Database(pool, jdbcUrl.startsWith("jdbc:h2:") ? SQLDialect.H2 : SQLDialect.POSTGRES, lastWords);
+        return config;
+    }
+
+    /** Connections of which none is retired. */
+    private static HikariDataSource lasting(String jdbcUrl, @Nullable String user, @Nullable String password) {
+        HikariConfig config = config(jdbcUrl, user, password);
+        config.setMinimumIdle(1);
+        config.setIdleTimeout(0);
+        config.setMaxLifetime(0);
+        return new HikariDataSource(config);
     }
 
     public DSLContext sql() {
@@ -145,6 +185,9 @@ public final class Database implements AutoCloseable {
             return;
         }
         pool.close();
+        if (keptForItsChecks != null) {
+            keptForItsChecks.close();
+        }
         if (lastWords != null) {
             sayLastWords(lastWords);
         }
