@@ -102,6 +102,29 @@ public final class StayStore {
 
     /** Ends a stay: from the day given its quarters are free. A stay that has not begun lasts no day at all. */
     public void end(DSLContext tx, Stay stay, LocalDate freeFrom, UUID by) {
+        end(tx, stay, freeFrom, null, by);
+    }
+
+    /** Calls a stay off that an undone plan had laid; its room, whoever left it, is held back from who waits. */
+    public void callOff(DSLContext tx, Stay stay, UUID undonePlan, UUID by) {
+        tx.update(FREED_SPACE)
+                .set(FREED_SPACE.HELD_FOR_PLAN, undonePlan)
+                .where(
+                        FREED_SPACE.PLACE_ID.eq(stay.placeId()),
+                        FREED_SPACE.FIRST_QUARTER.lt(
+                                stay.slot().firstQuarter() + stay.slot().quarters()),
+                        FREED_SPACE
+                                .FIRST_QUARTER
+                                .plus(FREED_SPACE.QUARTERS)
+                                .gt(stay.slot().firstQuarter()),
+                        FREED_SPACE.FROM_DAY.lt(stay.to()),
+                        FREED_SPACE.TO_DAY.gt(stay.from()),
+                        FREED_SPACE.HELD_FOR_PLAN.isNull())
+                .execute();
+        end(tx, stay, stay.from(), undonePlan, by);
+    }
+
+    private void end(DSLContext tx, Stay stay, LocalDate freeFrom, @Nullable UUID heldFor, UUID by) {
         if (!freeFrom.isBefore(stay.to())) {
             return;
         }
@@ -115,13 +138,13 @@ public final class StayStore {
                 .where(STAY.ID.eq(stay.id()))
                 .execute();
         if (stay.isOnMat()) {
-            keepFreed(tx, stay, to);
+            keepFreed(tx, stay, to, heldFor);
         }
         audit.write(tx, by, "end stay", "stay", stay.id(), "free from " + to);
     }
 
     /** What is left of an ended stay's days, so that whoever waits can be offered them. */
-    private void keepFreed(DSLContext tx, Stay stay, LocalDate from) {
+    private void keepFreed(DSLContext tx, Stay stay, LocalDate from, @Nullable UUID heldFor) {
         tx.insertInto(FREED_SPACE)
                 .set(FREED_SPACE.ID, UUID.randomUUID())
                 .set(FREED_SPACE.STAY_ID, stay.id())
@@ -131,6 +154,7 @@ public final class StayStore {
                 .set(FREED_SPACE.FROM_DAY, from)
                 .set(FREED_SPACE.TO_DAY, stay.to())
                 .set(FREED_SPACE.FREED_AT, audit.now())
+                .set(FREED_SPACE.HELD_FOR_PLAN, heldFor)
                 .execute();
     }
 
@@ -302,7 +326,7 @@ public final class StayStore {
     }
 
     /** Two people who place on one mat at once take turns, so that the second gets the true sentence. */
-    static void lock(DSLContext tx, UUID mat) {
+    public static void lock(DSLContext tx, UUID mat) {
         tx.select(MAT.ID).from(MAT).where(MAT.ID.eq(mat)).forUpdate().fetch();
     }
 

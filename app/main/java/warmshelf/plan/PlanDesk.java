@@ -13,11 +13,13 @@ final class PlanDesk {
     private final PlanStore plans;
     private final QuestionStore questions;
     private final NoteStore notes;
+    private final FreedStore freed;
 
-    PlanDesk(PlanStore plans, QuestionStore questions, NoteStore notes) {
+    PlanDesk(PlanStore plans, QuestionStore questions, NoteStore notes, FreedStore freed) {
         this.plans = plans;
         this.questions = questions;
         this.notes = notes;
+        this.freed = freed;
     }
 
     KeptPlan plan(String id) {
@@ -60,6 +62,12 @@ final class PlanDesk {
         model.put("problems", problems);
         model.put("changes", changes);
         model.put("edits", plans.editsSince(plan.id(), 0));
+        model.put(
+                "heldBack",
+                freed.heldBeyond(visitor.today()).stream()
+                        .filter(held -> held.planId().equals(plan.id()))
+                        .mapToInt(FreedStore.HeldBack::rooms)
+                        .sum());
         model.put(
                 "undoable",
                 plans.lastPublished()

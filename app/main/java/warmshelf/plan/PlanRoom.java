@@ -17,19 +17,22 @@ public final class PlanRoom {
     private final SowingStores stores;
     private final RankStore ranks;
     private final NoteStore notes;
+    private final FreedStore freed;
     private final WaitingList waiting;
 
     public PlanRoom(SowingStores stores) {
         this.stores = stores;
         ranks = new RankStore(stores.database(), stores.audit());
         notes = new NoteStore(stores.database(), stores.audit());
-        waiting = new WaitingList(stores, new FreedStore(stores.database()));
+        freed = new FreedStore(stores.database(), stores.audit());
+        waiting = new WaitingList(stores, freed);
     }
 
     public List<Pages> pages(PlacementStore placements) {
         PlanStore plans = new PlanStore(stores.database(), stores.audit());
         QuestionStore questions = new QuestionStore(stores, ranks);
-        PlanDesk desk = new PlanDesk(plans, questions, notes);
+        PlanDesk desk = new PlanDesk(plans, questions, notes, freed);
+        PlanWarmthStore warmth = new PlanWarmthStore(stores.stays(), stores.audit());
         return List.of(
                 // before the pages whose address holds an id in the same place
                 new FairnessPages(new FairnessStore(stores.database()), ranks),
@@ -37,7 +40,11 @@ public final class PlanRoom {
                 new PlanPages(plans, questions, new PlanJob(plans, new SearchPlanner(), BEAT), desk),
                 new EditPages(plans, desk),
                 new PublishPages(
-                        plans, desk, new PublishStore(stores, plans, notes), new UndoStore(stores, plans, notes)),
+                        plans,
+                        desk,
+                        new PublishStore(stores, plans, notes, warmth, freed),
+                        new UndoStore(stores, plans, notes, warmth),
+                        freed),
                 new OwnPages(ranks, notes, waiting, placements, new LightAfterHeat(stores.planner(), stores.space())));
     }
 
@@ -57,12 +64,12 @@ public final class PlanRoom {
                 ranks.choices());
     }
 
-    /** Who waits and fits into freed room. */
+    /** Who waits and fits into freed room, and what of it an undone plan holds back. */
     public Aside requests() {
         return this::freedPlaces;
     }
 
     private Map<String, Object> freedPlaces(Visitor visitor) {
-        return Map.of("freedPlaces", waiting.all(visitor.today()));
+        return Map.of("freedPlaces", waiting.all(visitor.today()), "heldBack", freed.heldBeyond(visitor.today()));
     }
 }

@@ -24,7 +24,7 @@ public record PlanView(List<Member> members, List<MatDays> mats, List<String> cl
     /**
      * What becomes of one request.
      *
-     * @param what 'gets a place', 'moves', 'keeps its place', 'loses its place' or 'waits'
+     * @param what 'gets a place', 'moves', 'keeps its place', 'loses its place', 'waits', or what its light becomes
      * @param where in words; empty while it waits
      * @param shiftDays after, or negative before, its ideal start
      * @param before where it lies as published; null: nowhere
@@ -62,7 +62,7 @@ public record PlanView(List<Member> members, List<MatDays> mats, List<String> cl
         for (Asked asked : draft.asked().asked().values()) {
             PlacedStay stay = placed.get(asked.wanted().id());
             Refused no = refused.get(asked.wanted().id());
-            Line line = stay != null ? placedLine(asked, stay) : waitingLine(draft.asked(), asked, no);
+            Line line = stay != null ? placedLine(draft.asked(), asked, stay) : waitingLine(draft.asked(), asked, no);
             byMember.computeIfAbsent(asked.sowing().grower().name(), none -> new ArrayList<>())
                     .add(line);
         }
@@ -72,37 +72,18 @@ public record PlanView(List<Member> members, List<MatDays> mats, List<String> cl
         return new PlanView(members, mats(draft), draft.clashes(), PlanPicture.of(draft));
     }
 
-    private static Line placedLine(Asked asked, PlacedStay stay) {
-        String where = PlanWords.where(stay);
-        @Nullable String before = before(asked.freed());
-        boolean same = asked.freed() != null
-                && keepsLight(asked.freedLight(), stay.light())
-                && before != null
-                && before.endsWith("mat %s · place %d, %s, %s"
-                        .formatted(
-                                stay.mat(),
-                                stay.place(),
-                                stay.slot().words(),
-                                days(stay.days().from(), stay.days().to())));
-        String what = before == null ? "gets a place" : same ? "keeps its place" : "moves";
+    private static Line placedLine(SeasonQuestion question, Asked asked, PlacedStay stay) {
         int shift =
                 (int) (stay.days().from().toEpochDay() - asked.request().ideal().toEpochDay());
-        return new Line(asked.wanted().id(), asked.sowing().title(), what, where, shift, before, "", "");
-    }
-
-    /** What publication does not move is not said to move here, and the other way round. */
-    private static boolean keepsLight(@Nullable Stay freed, PlacedStay.@Nullable LitStay planned) {
-        if (freed == null || planned == null) {
-            return freed == null && planned == null;
-        }
-        return freed.where()
-                        .equals("%s · light · place %d, %s"
-                                .formatted(
-                                        planned.shelf(),
-                                        planned.place(),
-                                        planned.slot().words()))
-                && freed.from().equals(planned.days().from())
-                && freed.to().equals(planned.days().to());
+        return new Line(
+                asked.wanted().id(),
+                asked.sowing().title(),
+                PlanWords.what(question, asked, stay),
+                PlanWords.where(stay),
+                shift,
+                before(asked.freed()),
+                "",
+                "");
     }
 
     private static Line waitingLine(SeasonQuestion question, Asked asked, @Nullable Refused no) {

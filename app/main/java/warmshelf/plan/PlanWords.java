@@ -1,10 +1,10 @@
 package warmshelf.plan;
 
 import java.time.LocalDate;
-import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.Stay;
 import warmshelf.allocation.plan.PlacedStay;
 import warmshelf.allocation.plan.Refused;
+import warmshelf.plan.SeasonQuestion.Asked;
 import warmshelf.web.DayWords;
 
 /** What is said of a placement. */
@@ -25,22 +25,49 @@ final class PlanWords {
                         light.isEmpty() ? "" : "; then " + light);
     }
 
-    /** Of a placement, and of where it was to lie until now. */
-    static String told(String title, PlacedStay stay, @Nullable Stay before) {
+    /** Of a placement, and of what it changes of what was published. */
+    static String told(SeasonQuestion question, Asked asked, PlacedStay stay) {
         String light = light(stay);
         return "Your %s lies on mat %s from %s: place %d, %s, until %s.%s%s"
                 .formatted(
-                        title,
+                        asked.sowing().title(),
                         stay.mat(),
                         DayWords.day(stay.days().from()),
                         stay.place(),
                         stay.slot().words(),
                         DayWords.day(stay.days().to().minusDays(1)),
                         light.isEmpty() ? "" : " Then it goes " + light + ".",
-                        before == null
-                                ? ""
-                                : " It was moved; before, it was to begin on %2$s: %1$s."
-                                        .formatted(before.where(), DayWords.day(before.from())));
+                        changed(question, asked, stay));
+    }
+
+    private static String changed(SeasonQuestion question, Asked asked, PlacedStay stay) {
+        Stay before = asked.freed();
+        if (before == null) {
+            return "";
+        }
+        if (!question.keepsMat(asked, stay)) {
+            return " It was moved; before, it was to begin on %2$s: %1$s."
+                    .formatted(before.where(), DayWords.day(before.from()));
+        }
+        return stay.light() == null
+                ? " It stays on its mat, and has no place under the light any more."
+                : " It stays on its mat; only its place under the light is another.";
+    }
+
+    /** What becomes of a published stay or a waiting request by a placement. */
+    static String what(SeasonQuestion question, Asked asked, PlacedStay stay) {
+        if (asked.freed() == null) {
+            return "gets a place";
+        }
+        if (!question.keepsMat(asked, stay)) {
+            return "moves";
+        }
+        if (question.keepsLight(asked, stay)) {
+            return "keeps its place";
+        }
+        return stay.light() == null
+                ? "keeps its mat and loses its place under the light"
+                : "keeps its mat and gets another place under the light";
     }
 
     /** For example 'under the light: Hall cellar · North · shelf 3, place 2, left half, until Thu 6 May'; empty without one. */

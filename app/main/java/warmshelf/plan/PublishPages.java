@@ -13,24 +13,27 @@ import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
 
-/** Publishing a plan, and taking the last publication back. */
+/** Publishing a plan, taking the last publication back, and offering the places that came free by that. */
 final class PublishPages implements Pages {
     private final PlanStore plans;
     private final PlanDesk desk;
     private final PublishStore publications;
     private final UndoStore undoing;
+    private final FreedStore freed;
 
-    PublishPages(PlanStore plans, PlanDesk desk, PublishStore publications, UndoStore undoing) {
+    PublishPages(PlanStore plans, PlanDesk desk, PublishStore publications, UndoStore undoing, FreedStore freed) {
         this.plans = plans;
         this.desk = desk;
         this.publications = publications;
         this.undoing = undoing;
+        this.freed = freed;
     }
 
     @Override
     public void register(RoutesConfig routes) {
         routes.post("/plans/{id}/publication", this::publish, Role.COORDINATOR);
         routes.post("/plans/{id}/undoing", this::undo, Role.COORDINATOR);
+        routes.post("/plans/{id}/offers", this::offer, Role.COORDINATOR);
     }
 
     private void publish(Context ctx) {
@@ -107,7 +110,26 @@ final class PublishPages implements Pages {
         Respond.seeOther(
                 ctx,
                 "/plans/" + plan.id(),
-                "Undone: %s%d %s for a place again.%s"
-                        .formatted(before, undone.waiting(), undone.waiting() == 1 ? "waits" : "wait", kept));
+                "Undone: %s%d %s for a place again.%s %s"
+                        .formatted(
+                                before,
+                                undone.waiting(),
+                                undone.waiting() == 1 ? "waits" : "wait",
+                                kept,
+                                warmth(undone.matsKept())));
+    }
+
+    private static String warmth(List<String> matsKept) {
+        String before = "The mats are set as they were before";
+        return matsKept.isEmpty()
+                ? before + "."
+                : "%s, except on days that something lying there needs or that somebody has set since: %s."
+                        .formatted(before, String.join(", ", matsKept));
+    }
+
+    private void offer(Context ctx) {
+        KeptPlan plan = desk.plan(ctx.pathParam("id"));
+        freed.offer(plan.id(), Visitor.of(ctx).memberId());
+        Respond.seeOther(ctx, "/plans/" + plan.id(), "The places are offered to everybody who waits and fits.");
     }
 }

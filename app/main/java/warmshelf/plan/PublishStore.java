@@ -1,13 +1,11 @@
 package warmshelf.plan;
 
-import static warmshelf.db.generated.Tables.MAT_DAY;
 import static warmshelf.db.generated.Tables.QUARTER_DAY;
 import static warmshelf.db.generated.Tables.SEASON_PLAN_BEFORE;
 import static warmshelf.db.generated.Tables.SEASON_PLAN_STAY;
 
 import java.time.LocalDate;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -23,7 +21,6 @@ import warmshelf.allocation.Stay;
 import warmshelf.allocation.StayBookStore;
 import warmshelf.allocation.plan.PlacedStay;
 import warmshelf.allocation.plan.Refused;
-import warmshelf.allocation.plan.SetPointSpan;
 import warmshelf.plan.SeasonQuestion.Asked;
 import warmshelf.sowing.Sowing;
 import warmshelf.sowing.SowingStores;
@@ -36,11 +33,15 @@ final class PublishStore {
     private final SowingStores stores;
     private final PlanStore plans;
     private final NoteStore notes;
+    private final PlanWarmthStore warmth;
+    private final FreedStore freed;
 
-    PublishStore(SowingStores stores, PlanStore plans, NoteStore notes) {
+    PublishStore(SowingStores stores, PlanStore plans, NoteStore notes, PlanWarmthStore warmth, FreedStore freed) {
         this.stores = stores;
         this.plans = plans;
         this.notes = notes;
+        this.warmth = warmth;
+        this.freed = freed;
     }
 
     /**
@@ -64,7 +65,8 @@ final class PublishStore {
                     free(tx, plan, asked, draft.asked().today(), by);
                 }
             }
-            setPoints(tx, draft, by);
+            setPoints(tx, plan, draft, by);
+            freed.offerAll(tx);
             for (PlacedStay stay : draft.plan().placed()) {
                 lay(tx, plan, draft, stay, by);
             }
@@ -81,26 +83,11 @@ final class PublishStore {
                 .forEach(id -> stores.sowings().findAndHold(tx, id));
     }
 
-    /** Whether a freed stay is planned where it lies already. */
+    /** Whether a freed stay is planned where it lies already, also under the light. */
     private static boolean stays(PlanDraft draft, Asked asked, @Nullable PlacedStay planned) {
-        Stay freed = Objects.requireNonNull(asked.freed());
         return planned != null
-                && placeOf(draft, planned).equals(freed.placeId())
-                && planned.slot().equals(freed.slot())
-                && planned.days().from().equals(freed.from())
-                && planned.days().to().equals(freed.to())
-                && staysUnderLight(draft, asked.freedLight(), planned.light());
-    }
-
-    private static boolean staysUnderLight(
-            PlanDraft draft, @Nullable Stay freed, PlacedStay.@Nullable LitStay planned) {
-        if (freed == null || planned == null) {
-            return freed == null && planned == null;
-        }
-        return litPlaceOf(draft, planned).equals(freed.placeId())
-                && planned.slot().equals(freed.slot())
-                && planned.days().from().equals(freed.from())
-                && planned.days().to().equals(freed.to());
+                && draft.asked().keepsMat(asked, planned)
+                && draft.asked().keepsLight(asked, planned);
     }
 
     private void free(DSLContext tx, UUID plan, Asked asked, LocalDate today, UUID by) {
@@ -146,22 +133,10 @@ final class PublishStore {
                 .value1();
     }
 
-    private void setPoints(DSLContext tx, PlanDraft draft, UUID by) {
-        for (SetPointSpan span : draft.plan().setPoints()) {
-            UUID mat = mat(draft, span.mat()).id();
-            List<Integer> now = tx.select(MAT_DAY.CELSIUS)
-                    .from(MAT_DAY)
-                    .where(
-                            MAT_DAY.MAT_ID.eq(mat),
-                            MAT_DAY.ON_DAY.ge(span.days().from()),
-                            MAT_DAY.ON_DAY.lt(span.days().to()))
-                    .fetch(MAT_DAY.CELSIUS);
-            boolean setAlready =
-                    now.size() == span.days().length() && now.stream().allMatch(celsius -> celsius == span.celsius());
-            if (!setAlready) {
-                stores.stays().setPoint(tx, mat, span.days().from(), span.days().to(), span.celsius(), by);
-            }
-        }
+    private void setPoints(DSLContext tx, UUID plan, PlanDraft draft, UUID by) {
+        draft.plan()
+                .setPoints()
+                .forEach(span -> warmth.set(tx, plan, mat(draft, span.mat()).id(), span, by));
     }
 
     private void lay(DSLContext tx, UUID plan, PlanDraft draft, PlacedStay planned, UUID by) {
@@ -210,33 +185,25 @@ final class PublishStore {
     }
 
     private static UUID placeOf(PlanDraft draft, PlacedStay planned) {
-        List<UUID> places = mat(draft, planned.mat()).places();
-        if (planned.place() > places.size()) {
-            throw new SpaceClash(
-                    "Mat %s has no place %d any more. Please plan anew.".formatted(planned.mat(), planned.place()));
-        }
-        return places.get(planned.place() - 1);
+        return draft.asked()
+                .placeOf(planned)
+                .orElseThrow(() -> new SpaceClash("There is no place %d on mat %s any more. Please plan anew."
+                        .formatted(planned.place(), planned.mat())));
     }
 
     private static UUID litPlaceOf(PlanDraft draft, PlacedStay.LitStay planned) {
-        List<UUID> places = draft.asked().litPlaces().getOrDefault(planned.shelf(), List.of());
-        if (planned.place() > places.size()) {
-            throw new SpaceClash("There is no place %d under the light of %s any more. Please plan anew."
-                    .formatted(planned.place(), planned.shelf()));
-        }
-        return places.get(planned.place() - 1);
+        return draft.asked()
+                .placeOf(planned)
+                .orElseThrow(
+                        () -> new SpaceClash("There is no place %d under the light of %s any more. Please plan anew."
+                                .formatted(planned.place(), planned.shelf())));
     }
 
     private void tell(DSLContext tx, UUID plan, PlanDraft draft) {
         for (PlacedStay planned : draft.plan().placed()) {
             Asked asked = Objects.requireNonNull(draft.asked().asked().get(planned.request()));
             if (asked.freed() == null || !stays(draft, asked, planned)) {
-                tell(
-                        tx,
-                        plan,
-                        asked.sowing(),
-                        true,
-                        PlanWords.told(asked.sowing().title(), planned, asked.freed()));
+                tell(tx, plan, asked.sowing(), true, PlanWords.told(draft.asked(), asked, planned));
             }
         }
         for (Refused refused : draft.plan().refused()) {

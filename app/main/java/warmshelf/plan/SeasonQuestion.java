@@ -8,11 +8,15 @@ import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.MatSpace;
+import warmshelf.allocation.Slot;
 import warmshelf.allocation.SpaceRequest;
 import warmshelf.allocation.Stay;
+import warmshelf.allocation.plan.DayRange;
+import warmshelf.allocation.plan.PlacedStay;
 import warmshelf.allocation.plan.PlanQuestion;
 import warmshelf.allocation.plan.Request;
 import warmshelf.sowing.Sowing;
@@ -80,6 +84,42 @@ public record SeasonQuestion(
             litPlaces.forEach((shelf, places) -> surfaces.add(new Surface(shelf, shelf, true, places.size())));
         }
         return surfaces;
+    }
+
+    /** The place on a mat that a placement takes; empty where the mat or the place is not there any more. */
+    Optional<UUID> placeOf(PlacedStay planned) {
+        return Optional.ofNullable(mats.get(planned.mat())).flatMap(mat -> numbered(mat.places(), planned.place()));
+    }
+
+    /** The place under a light that a placement takes after the mat; empty where it is not there any more. */
+    Optional<UUID> placeOf(PlacedStay.LitStay planned) {
+        return numbered(litPlaces.getOrDefault(planned.shelf(), List.of()), planned.place());
+    }
+
+    private static Optional<UUID> numbered(List<UUID> places, int number) {
+        return number <= places.size() ? Optional.of(places.get(number - 1)) : Optional.empty();
+    }
+
+    /** Whether a published stay is planned on the very quarters and days of a mat on which it lies already. */
+    boolean keepsMat(Asked asked, PlacedStay planned) {
+        return asked.freed() != null && liesAt(asked.freed(), placeOf(planned), planned.slot(), planned.days());
+    }
+
+    /** Whether what is booked under a light after the mat is planned as it is booked; nothing and still nothing is the same too. */
+    boolean keepsLight(Asked asked, PlacedStay planned) {
+        Stay booked = asked.freedLight();
+        PlacedStay.LitStay light = planned.light();
+        if (booked == null || light == null) {
+            return booked == null && light == null;
+        }
+        return liesAt(booked, placeOf(light), light.slot(), light.days());
+    }
+
+    private static boolean liesAt(Stay stay, Optional<UUID> place, Slot slot, DayRange days) {
+        return place.filter(stay.placeId()::equals).isPresent()
+                && slot.equals(stay.slot())
+                && days.from().equals(stay.from())
+                && days.to().equals(stay.to());
     }
 
     public LocalDate today() {

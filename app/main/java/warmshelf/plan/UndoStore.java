@@ -28,18 +28,21 @@ import warmshelf.sowing.SowingStores;
 import warmshelf.web.DayWords;
 
 /**
- * Takes a publication back: what it laid and has not begun comes off, and what lay elsewhere before lies there again, where that
- * room is still free. The rest waits.
+ * Takes a publication back: what it laid and has not begun comes off, the mats are turned back, and what lay elsewhere before
+ * lies there again, where that room is still free. The rest waits, and the room that came free is offered to nobody until a
+ * coordinator says so or another plan is published.
  */
 final class UndoStore {
     private final SowingStores stores;
     private final PlanStore plans;
     private final NoteStore notes;
+    private final PlanWarmthStore warmth;
 
-    UndoStore(SowingStores stores, PlanStore plans, NoteStore notes) {
+    UndoStore(SowingStores stores, PlanStore plans, NoteStore notes, PlanWarmthStore warmth) {
         this.stores = stores;
         this.plans = plans;
         this.notes = notes;
+        this.warmth = warmth;
     }
 
     /**
@@ -48,8 +51,9 @@ final class UndoStore {
      * @param restored how many lie where they lay before
      * @param waiting how many wait for a place
      * @param begun what has begun and therefore stays
+     * @param matsKept mats that keep a set-point of the plan, or one of somebody's since, on some day
      */
-    record Undone(int restored, int waiting, List<String> begun) {}
+    record Undone(int restored, int waiting, List<String> begun, List<String> matsKept) {}
 
     /** @return empty when it is not published, or everything of it has begun or gone */
     Optional<Undone> undo(UUID plan, LocalDate today, UUID by) {
@@ -83,6 +87,7 @@ final class UndoStore {
                 return Optional.empty();
             }
             open.keySet().forEach(sowing -> takeOff(sowing, laid));
+            List<String> matsKept = warmth.turnBack(tx, plan, today, by);
             before.forEach(this::restore);
             open.values().forEach(this::tell);
             int waiting = open.size() - restored.size();
@@ -94,7 +99,7 @@ final class UndoStore {
                             "plan",
                             plan,
                             "%d as before, %d wait again".formatted(restored.size(), waiting));
-            return Optional.of(new Undone(restored.size(), waiting, begun));
+            return Optional.of(new Undone(restored.size(), waiting, begun, matsKept));
         }
 
         /** Where stays lay that the publication moved or took away, by sowing, those on mats first. */
@@ -159,7 +164,7 @@ final class UndoStore {
         private void takeOff(UUID sowing, Set<UUID> laid) {
             for (Stay stay : StayBookStore.ofSowing(tx, sowing)) {
                 if (laid.contains(stay.id())) {
-                    stores.stays().end(tx, stay, stay.from(), by);
+                    stores.stays().callOff(tx, stay, plan, by);
                 }
             }
             request(sowing, SpaceRequest.State.PLACED)
@@ -195,13 +200,13 @@ final class UndoStore {
                     new Slot(was.get(SEASON_PLAN_BEFORE.FIRST_QUARTER), was.get(SEASON_PLAN_BEFORE.QUARTERS)),
                     was.get(SEASON_PLAN_BEFORE.FROM_DAY),
                     was.get(SEASON_PLAN_BEFORE.TO_DAY));
-            Integer celsius = was.get(SEASON_PLAN_BEFORE.CELSIUS);
+            boolean onMat = was.get(SEASON_PLAN_BEFORE.CELSIUS) != null;
             try {
                 tx.transaction(inside -> {
-                    if (celsius == null) {
-                        stores.stays().layUnderLight(inside.dsl(), sowing, spot, by);
+                    if (onMat) {
+                        stores.stays().layAsSet(inside.dsl(), sowing, spot, request.band(), by);
                     } else {
-                        stores.stays().layOnMat(inside.dsl(), sowing, spot, celsius, request.band(), by);
+                        stores.stays().layUnderLight(inside.dsl(), sowing, spot, by);
                     }
                 });
                 return true;

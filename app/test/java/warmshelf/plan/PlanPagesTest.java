@@ -75,6 +75,17 @@ class PlanPagesTest {
         assertThat(state(first)).isEqualTo("waiting");
         assertThat(cellar.coordinator().post(plan + "/undoing").status()).isEqualTo(409);
         assertThat(cellar.member().get("/today").text()).contains("waits for a place again");
+        assertThat(cellar.member().get("/sowings").text())
+                .as("nobody is offered what was just taken back")
+                .doesNotContain("became free");
+        assertThat(cellar.coordinator().get("/requests").text())
+                .contains("2 places that came free when a plan was taken back are offered to nobody yet.");
+
+        assertThat(cellar.member().post(plan + "/offers").status()).isEqualTo(403);
+        cellar.coordinator().post(plan + "/offers");
+
+        assertThat(cellar.coordinator().get(plan).text()).doesNotContain("Places held back");
+        assertThat(cellar.member().get("/sowings").text()).contains("became free");
     }
 
     @Test

@@ -2,7 +2,10 @@ package warmshelf.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static warmshelf.db.generated.Tables.MAT;
+import static warmshelf.db.generated.Tables.MAT_DAY;
 import static warmshelf.db.generated.Tables.QUARTER_DAY;
+import static warmshelf.db.generated.Tables.SPACE_REQUEST;
 
 import java.time.LocalDate;
 import java.util.List;
@@ -53,6 +56,7 @@ abstract class PublicationContract extends StoreContract {
     private QuestionStore questions;
     private PublishStore publications;
     private UndoStore undoing;
+    private FreedStore freed;
 
     @BeforeEach
     void moveIn() {
@@ -61,8 +65,10 @@ abstract class PublicationContract extends StoreContract {
         plans = new PlanStore(database(), audit());
         notes = new NoteStore(database(), audit());
         questions = new QuestionStore(stores, new RankStore(database(), audit()));
-        publications = new PublishStore(stores, plans, notes);
-        undoing = new UndoStore(stores, plans, notes);
+        PlanWarmthStore warmth = new PlanWarmthStore(stores.stays(), audit());
+        freed = new FreedStore(database(), audit());
+        publications = new PublishStore(stores, plans, notes, warmth, freed);
+        undoing = new UndoStore(stores, plans, notes, warmth);
     }
 
     @Test
@@ -107,6 +113,79 @@ abstract class PublicationContract extends StoreContract {
         assertThat(state(first)).isEqualTo(SpaceRequest.State.WAITING);
         assertThat(plans.find(plan).orElseThrow().state()).isEqualTo(KeptPlan.State.PROPOSED);
         assertThat(notes.ofMember(room.tom())).isEmpty();
+    }
+
+    @Test
+    void what_keeps_its_mat_and_changes_its_light_is_not_announced_as_moved() {
+        UUID sowing = waiting(room.tomsPeppers(), true);
+        publish(proposed(Set.of(), true, List.of(on(sowing, 1, LEFT))));
+        Stay before = stays(sowing).get(0);
+        UUID plan = proposed(Set.of(before.id()), true, List.of(on(sowing, 1, LEFT)));
+        PlanDraft draft = draft(plan);
+        PlacedStay same = draft.plan().placed().get(0);
+        PlacedStay.LitStay light = java.util.Objects.requireNonNull(same.light());
+        PlacedStay otherLight = new PlacedStay(
+                same.request(),
+                same.mat(),
+                same.place(),
+                same.slot(),
+                same.days(),
+                new PlacedStay.LitStay(light.shelf(), 2, light.slot(), light.days()));
+        PlanDraft changed = draft.with(otherLight, 26);
+        assertThat(PlanView.of(draft).members().get(0).lines().get(0).what()).isEqualTo("keeps its place");
+        assertThat(PlanView.of(changed).members().get(0).lines().get(0).what())
+                .isEqualTo("keeps its mat and gets another place under the light");
+
+        assertThat(publications.publish(plan, 1, changed, room.priya())).isTrue();
+
+        assertThat(stays(sowing).get(0).placeId()).isEqualTo(before.placeId());
+        assertThat(stays(sowing).get(1).placeId()).isEqualTo(room.lit2());
+        assertThat(notes.ofMember(room.tom()).get(0).words())
+                .doesNotContain("moved")
+                .contains("It stays on its mat; only its place under the light is another.");
+    }
+
+    @Test
+    void what_a_plan_lays_where_it_lies_already_is_told_nothing() {
+        UUID sowing = published(room.tomsPeppers(), 1, LEFT);
+        notes.dismiss(notes.ofMember(room.tom()).get(0).id(), room.tom());
+        Stay before = stays(sowing).get(0);
+
+        publish(proposed(Set.of(before.id()), false, List.of(on(sowing, 1, LEFT))));
+
+        assertThat(stays(sowing)).containsExactly(before);
+        assertThat(notes.ofMember(room.tom())).isEmpty();
+    }
+
+    @Test
+    void places_are_told_apart_although_their_names_end_alike() {
+        database()
+                .sql()
+                .update(MAT)
+                .set(MAT.NAME, "Old mat M1")
+                .where(MAT.ID.eq(room.m2()))
+                .execute();
+        UUID sowing = waiting(room.tomsPeppers(), false);
+        Band cool = new Band(20, 22);
+        database()
+                .sql()
+                .update(SPACE_REQUEST)
+                .set(SPACE_REQUEST.LOW_C, cool.lowC())
+                .set(SPACE_REQUEST.HIGH_C, cool.highC())
+                .execute();
+        UUID stay = database().sql().transactionResult(tx -> {
+            SpaceRequest request = stores.requests().find(tx.dsl(), sowing).orElseThrow();
+            stores.requests().decide(tx.dsl(), request, SpaceRequest.State.PLACED, "", room.priya());
+            Spot spot = new Spot(room.m2Place1(), LEFT, START, START.plusDays(9));
+            return stores.stays().layOnMat(tx.dsl(), sowing, spot, 21, cool, room.priya());
+        });
+        SeasonQuestion question = questions.question(Set.of(stay), false, TODAY);
+        PlacedStay toOtherMat =
+                new PlacedStay(sowing.toString(), "M1", 1, LEFT, new DayRange(START, START.plusDays(9)), null);
+
+        PlanView view = PlanView.of(PlanDraft.of(question, new SeasonPlan(List.of(toOtherMat), List.of(), List.of())));
+
+        assertThat(view.members().get(0).lines().get(0).what()).isEqualTo("moves");
     }
 
     @Test
@@ -194,6 +273,129 @@ abstract class PublicationContract extends StoreContract {
 
         assertThat(undoing.undo(plan, TODAY, room.priya())).isEmpty();
         assertThat(stays(sowing)).hasSize(1);
+    }
+
+    @Test
+    void an_undone_publication_leaves_no_mat_warm_for_nothing() {
+        UUID sowing = waiting(room.tomsPeppers(), false);
+        UUID plan = proposed(Set.of(), false, List.of(on(sowing, 1, LEFT)));
+        publish(plan);
+        assertThat(setPoints()).isNotEmpty().containsValue(26);
+
+        UndoStore.Undone undone = undoing.undo(plan, TODAY, room.priya()).orElseThrow();
+
+        assertThat(setPoints()).isEmpty();
+        assertThat(undone.matsKept()).isEmpty();
+    }
+
+    @Test
+    void an_undone_publication_turns_a_mat_back_to_what_it_was_set_to() {
+        set(START.plusDays(1), START.plusDays(3), 22);
+        UUID sowing = waiting(room.tomsPeppers(), false);
+        UUID plan = proposed(Set.of(), false, List.of(on(sowing, 1, LEFT)));
+        publish(plan);
+        assertThat(setPoints()).containsEntry(START.plusDays(2), 26);
+
+        undoing.undo(plan, TODAY, room.priya());
+
+        assertThat(setPoints())
+                .containsOnly(java.util.Map.entry(START.plusDays(1), 22), java.util.Map.entry(START.plusDays(2), 22));
+    }
+
+    @Test
+    void what_somebody_has_set_since_stays_set_when_a_publication_is_undone() {
+        UUID sowing = waiting(room.tomsPeppers(), false);
+        UUID plan = proposed(Set.of(), false, List.of(on(sowing, 1, LEFT)));
+        publish(plan);
+        set(START, START.plusDays(2), 27);
+
+        UndoStore.Undone undone = undoing.undo(plan, TODAY, room.priya()).orElseThrow();
+
+        assertThat(setPoints())
+                .containsOnly(java.util.Map.entry(START, 27), java.util.Map.entry(START.plusDays(1), 27));
+        assertThat(undone.matsKept()).containsExactly("M1");
+    }
+
+    @Test
+    void what_was_laid_on_a_mat_since_keeps_its_warmth_when_a_publication_is_undone() {
+        set(START, START.plusDays(10), 25);
+        UUID sowing = waiting(room.tomsPeppers(), false);
+        UUID plan = proposed(Set.of(), false, List.of(on(sowing, 1, LEFT)));
+        publish(plan);
+        UUID other = room.priyasTomatoes();
+        database()
+                .sql()
+                .transaction(tx ->
+                        stores.stays().layOnMat(tx.dsl(), other, spot(1, RIGHT), 26, new Band(24, 30), room.tom()));
+
+        UndoStore.Undone undone = undoing.undo(plan, TODAY, room.priya()).orElseThrow();
+
+        assertThat(stays(other)).hasSize(1);
+        assertThat(setPoints())
+                .containsEntry(START, 26)
+                .containsEntry(START.plusDays(2), 26)
+                .containsEntry(START.plusDays(3), 25)
+                .doesNotContainKey(START.plusDays(10));
+        assertThat(undone.matsKept()).containsExactly("M1");
+    }
+
+    @Test
+    void what_lay_there_before_lies_at_its_former_set_point_again() {
+        set(START, START.plusDays(60), 25);
+        UUID before = waiting(room.tomsPeppers(), false);
+        Spot spot = spot(1, RIGHT);
+        database()
+                .sql()
+                .transaction(tx -> stores.stays().layAsSet(tx.dsl(), before, spot, new Band(24, 30), room.tom()));
+        UUID fresh = waiting(room.priyasTomatoes(), false);
+        clock.set(TestGroup.MORNING.plusSeconds(60));
+        UUID plan = proposed(Set.of(), false, List.of(on(fresh, 1, LEFT)), before);
+        publications.publish(
+                plan,
+                1,
+                PlanDraft.of(
+                        questions.question(Set.of(), false, TODAY),
+                        plans.find(plan).orElseThrow().plan()),
+                room.priya());
+        assertThat(setPoints()).containsEntry(START, 26);
+
+        undoing.undo(plan, TODAY, room.priya());
+
+        assertThat(setPoints()).containsEntry(START, 25).containsEntry(START.plusDays(59), 25);
+        assertThat(stays(before)).hasSize(1);
+    }
+
+    @Test
+    void places_that_come_free_by_an_undo_are_offered_to_nobody_until_the_coordinator_says_so() {
+        UUID sowing = waiting(room.tomsPeppers(), false);
+        UUID plan = proposed(Set.of(), false, List.of(on(sowing, 1, LEFT)));
+        publish(plan);
+
+        undoing.undo(plan, TODAY, room.priya());
+
+        assertThat(freed.reachingBeyond(TODAY)).isEmpty();
+        assertThat(freed.heldBeyond(TODAY)).containsExactly(new FreedStore.HeldBack(plan, 1));
+
+        freed.offer(plan, room.priya());
+
+        assertThat(freed.reachingBeyond(TODAY))
+                .extracting(FreedStore.Freed::placeId, FreedStore.Freed::from)
+                .containsExactly(org.assertj.core.groups.Tuple.tuple(room.m1Place1(), START));
+        assertThat(freed.heldBeyond(TODAY)).isEmpty();
+    }
+
+    @Test
+    void places_held_back_by_an_undo_are_on_offer_again_once_another_plan_is_published() {
+        UUID first = waiting(room.tomsPeppers(), false);
+        UUID second = waiting(room.priyasTomatoes(), false);
+        UUID plan = proposed(Set.of(), false, List.of(on(first, 1, LEFT), on(second, 1, RIGHT)));
+        publish(plan);
+        undoing.undo(plan, TODAY, room.priya());
+
+        publish(proposed(Set.of(), false, List.of(on(first, 1, LEFT)), second));
+
+        assertThat(freed.heldBeyond(TODAY)).isEmpty();
+        assertThat(freed.reachingBeyond(TODAY)).hasSize(2);
     }
 
     @Test
@@ -352,6 +554,22 @@ abstract class PublicationContract extends StoreContract {
 
     private boolean publish(UUID plan) {
         return publications.publish(plan, 1, draft(plan), room.priya());
+    }
+
+    private void set(LocalDate from, LocalDate afterLast, int celsius) {
+        database()
+                .sql()
+                .transaction(
+                        tx -> stores.stays().setPoint(tx.dsl(), room.m1(), from, afterLast, celsius, room.priya()));
+    }
+
+    private java.util.Map<LocalDate, Integer> setPoints() {
+        return database()
+                .sql()
+                .select(MAT_DAY.ON_DAY, MAT_DAY.CELSIUS)
+                .from(MAT_DAY)
+                .where(MAT_DAY.MAT_ID.eq(room.m1()))
+                .fetchMap(MAT_DAY.ON_DAY, MAT_DAY.CELSIUS);
     }
 
     private Spot spot(int place, Slot slot) {
