@@ -11,6 +11,7 @@ import warmshelf.group.GroupStore;
 import warmshelf.member.LinkPurpose;
 import warmshelf.member.LinkStore;
 import warmshelf.member.SessionStore;
+import warmshelf.member.SubmissionStore;
 import warmshelf.web.Pages;
 import warmshelf.web.RouteRight;
 import warmshelf.web.WebServer;
@@ -47,7 +48,11 @@ public final class Server implements AutoCloseable {
         List<Pages> pages = new ArrayList<>(Rooms.pages(database, clock, sessions, settings.web(), settings.means()));
         pages.addAll(more);
         try {
-            return new Server(settings, database, clock, WebServer.start(settings.web(), sessions, clock, pages));
+            return new Server(
+                    settings,
+                    database,
+                    clock,
+                    WebServer.start(settings.web(), sessions, new SubmissionStore(database), clock, pages));
         } catch (RuntimeException notStarted) {
             if (Causes.has(notStarted, BindException.class)) {
                 throw new BadInput(

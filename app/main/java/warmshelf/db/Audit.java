@@ -25,13 +25,15 @@ public final class Audit {
     }
 
     /**
-     * Adds a line within the caller's transaction.
+     * Adds a line within the caller's transaction, and counts the form that is being answered, if one is.
      *
      * @param by the member who did it; null for the program itself
+     * @throws Submission.AlreadyCounted when the same form has written before
      */
     public void write(
             DSLContext sql, @Nullable UUID by, String action, String subject, Object subjectId, String detail) {
         String kept = detail.length() <= LONGEST_DETAIL ? detail : detail.substring(0, LONGEST_DETAIL);
+        Submission.claim(sql, now());
         sql.insertInto(AUDIT_LINE)
                 .set(AUDIT_LINE.ID, UUID.randomUUID())
                 .set(AUDIT_LINE.AT, now())

@@ -5,6 +5,8 @@ import io.javalin.http.Cookie;
 import io.javalin.http.SameSite;
 import java.nio.charset.StandardCharsets;
 import java.util.Base64;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** A message that survives one redirect and is shown once. It lives in the browser, so any node can show it. */
@@ -13,6 +15,7 @@ public final class Notice {
     private static final String UNDO = "warmshelf-undo";
     private static final String LINK = "warmshelf-link";
     private static final int SECONDS = 60;
+    private static final String LEFT = "warmshelf.left";
 
     private Notice() {}
 
@@ -47,7 +50,17 @@ public final class Notice {
         return take(ctx, LINK);
     }
 
-    private static void leave(Context ctx, String name, String text) {
+    /** What this request has left for the next page: each message by its kind. */
+    static Map<String, String> left(Context ctx) {
+        Map<String, String> left = ctx.attribute(LEFT);
+        return left == null ? Map.of() : left;
+    }
+
+    /** Leaves a message of a kind, as {@link #left} tells it. */
+    static void leave(Context ctx, String name, String text) {
+        Map<String, String> left = new LinkedHashMap<>(left(ctx));
+        left.put(name, text);
+        ctx.attribute(LEFT, left);
         String value = Base64.getUrlEncoder().withoutPadding().encodeToString(text.getBytes(StandardCharsets.UTF_8));
         ctx.cookie(cookie(name, value, SECONDS));
     }

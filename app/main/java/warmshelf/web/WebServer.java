@@ -34,10 +34,11 @@ public final class WebServer implements AutoCloseable {
         this.folder = folder;
     }
 
-    public static WebServer start(WebSettings settings, Doors doors, Clock clock, List<Pages> pages) {
+    public static WebServer start(
+            WebSettings settings, Doors doors, Submissions submissions, Clock clock, List<Pages> pages) {
         UploadFolder folder = UploadFolder.open();
         try {
-            return start(settings, doors, clock, pages, folder);
+            return start(settings, doors, submissions, clock, pages, folder);
         } catch (RuntimeException notStarted) {
             pages.forEach(Pages::stop);
             folder.close();
@@ -46,11 +47,19 @@ public final class WebServer implements AutoCloseable {
     }
 
     private static WebServer start(
-            WebSettings settings, Doors doors, Clock clock, List<Pages> pages, UploadFolder folder) {
+            WebSettings settings,
+            Doors doors,
+            Submissions submissions,
+            Clock clock,
+            List<Pages> pages,
+            UploadFolder folder) {
         Set<String> addresses =
                 pages.stream().flatMap(page -> page.uploads().stream()).collect(Collectors.toSet());
         Uploads uploads = new Uploads(addresses, folder.path());
-        Javalin javalin = Javalin.create(config -> configure(config, settings, doors, clock, pages, uploads));
+        Javalin javalin = Javalin.create(config -> {
+            config.router.handlerWrapper(new SubmissionGuard(submissions)::before);
+            configure(config, settings, doors, clock, pages, uploads);
+        });
         javalin.start(settings.host(), settings.port());
         for (Connector connector : javalin.jettyServer().server().getConnectors()) {
             if (connector instanceof AbstractConnector idle) {

@@ -40,7 +40,7 @@ final class Words extends AbstractExtension {
 
     @Override
     public Map<String, Function> getFunctions() {
-        return Map.of("asset", new AssetAddress(assets));
+        return Map.of("asset", new AssetAddress(assets), "freshname", new FreshName());
     }
 
     private static double number(Object value) {
@@ -60,6 +60,18 @@ final class Words extends AbstractExtension {
             }
             Units units = context.getVariable("visitor") instanceof Visitor visitor ? visitor.units() : Units.METRIC;
             return words.apply(input, units);
+        }
+
+        @Override
+        public List<String> getArgumentNames() {
+            return List.of();
+        }
+    }
+
+    private record FreshName() implements Function {
+        @Override
+        public Object execute(Map<String, Object> arguments, PebbleTemplate self, EvaluationContext context, int line) {
+            return SubmissionGuard.freshName();
         }
 
         @Override

@@ -128,6 +128,11 @@ public final class TestGroup implements AutoCloseable {
         return server.openingLink().map(link -> link.substring(link.indexOf("/open/")));
     }
 
+    /** A second node that serves the same group, to be closed by whoever asked for it. */
+    public Server anotherNode() {
+        return Server.start(settings(null), place.database(), clock);
+    }
+
     public Database database() {
         return place.database();
     }
