@@ -67,4 +67,18 @@ public enum CheckKind {
             default -> Optional.empty();
         };
     }
+
+    /** The step of the timeline at which the same is handled, for its cautions; empty where nothing of a sowing is. */
+    Optional<warmshelf.timeline.Step> handles() {
+        return switch (this) {
+            case SOAK -> Optional.of(warmshelf.timeline.Step.SOAK);
+            case SOW -> Optional.of(warmshelf.timeline.Step.SOW);
+            case BAG_LOOK, CELLS_LOOK -> Optional.of(warmshelf.timeline.Step.FIRST_LOOK);
+            case MOVE_TO_CELLS -> Optional.of(warmshelf.timeline.Step.MOVE_TO_CELLS);
+            case OFF_HEAT -> Optional.of(warmshelf.timeline.Step.OFF_HEAT);
+            case LIGHT_LOOK -> Optional.of(warmshelf.timeline.Step.LIGHT);
+            case MAT_READING -> Optional.empty();
+            default -> timelineStep();
+        };
+    }
 }

@@ -170,6 +170,7 @@ public final class ChecksDue {
                 LookFor.look(kind, subject),
                 LookFor.ifSeen(kind, subject),
                 LookFor.caution(kind, subject),
+                LookFor.careful(kind, subject),
                 remark);
     }
 }

@@ -1,17 +1,26 @@
 package warmshelf.check;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import warmshelf.crop.Method;
 import warmshelf.sowing.Sowing;
+import warmshelf.timeline.Caution;
 import warmshelf.web.DayWords;
 
 /** What to look for and what to do then, in plain words; common practice where the reference tables say no more. */
 final class LookFor {
-    private static final String TREATED =
-            "This seed is treated (dyed): gloves on, never soak it, wash your hands. The packet's label decides.";
     private static final String COMPOST =
             "Damp the compost before you tip it, keep it off your face, wear a mask if dust rises, and wash your hands.";
+
+    private static final Set<CheckKind> NEAR_PLUGS =
+            EnumSet.of(CheckKind.OFF_HEAT, CheckKind.LIGHT_LOOK, CheckKind.MAT_READING);
 
     private LookFor() {}
 
@@ -91,27 +100,36 @@ final class LookFor {
                 .replaceAll("\\.$", "");
     }
 
-    static String caution(CheckKind kind, Subject subject) {
-        Sowing sowing = subject.sowing();
-        return switch (kind) {
-            case SOAK, SOW, MOVE_TO_CELLS -> seedCaution(sowing) + (kind == CheckKind.SOAK ? "" : COMPOST);
-            case BAG_LOOK -> "Mould: keep your face away from it and wash your hands.";
-            case MAT_READING ->
-                "Dry hands at plugs and thermostats; plugs above tray height, on a ground-fault"
-                        + " protected outlet. A damaged cord: switch off and tell a coordinator.";
-            case POT_ON -> COMPOST;
-            case LIGHT_LOOK -> "A high light: use a step stool, not a chair, and mind water near plugs.";
-            case OFF_HEAT -> "Unplug the mat or dry your hands before you lift wet trays off it.";
-            case CELLS_LOOK, FIRST_FEED, HARDEN_OFF, PLANT_OUT -> "";
-        };
+    /** What stands open at the check: the hazards of what is handled, and electricity where a plug or a lamp is near. */
+    static String careful(CheckKind kind, Subject subject) {
+        List<String> lines =
+                hazards(kind, subject).map(Caution::brief).collect(Collectors.toCollection(ArrayList::new));
+        if (NEAR_PLUGS.contains(kind)) {
+            lines.add(Caution.ELECTRICITY.brief());
+        }
+        return String.join(" ", lines);
     }
 
-    private static String seedCaution(Sowing sowing) {
-        if (sowing.treatedSeed()) {
-            return TREATED + " ";
-        }
-        return sowing.crop().id().startsWith("pepper")
-                ? "Hot-pepper seed burns: gloves on, hands off eyes and face, wash with soap. "
-                : "";
+    private static Stream<Caution> hazards(CheckKind kind, Subject subject) {
+        return kind.handles().stream()
+                .flatMap(step -> Caution.of(subject.sowing().hazards(), step).stream());
+    }
+
+    static String caution(CheckKind kind, Subject subject) {
+        return Stream.concat(hazards(kind, subject).map(Caution::sentence), ofTheWork(kind).stream())
+                .collect(Collectors.joining(" "));
+    }
+
+    private static Optional<String> ofTheWork(CheckKind kind) {
+        return switch (kind) {
+            case SOW, MOVE_TO_CELLS, POT_ON -> Optional.of(COMPOST);
+            case BAG_LOOK -> Optional.of("Mould: keep your face away from it and wash your hands.");
+            case MAT_READING ->
+                Optional.of("Dry hands at plugs and thermostats; plugs above tray height, on a ground-fault"
+                        + " protected outlet. A damaged cord: switch off and tell a coordinator.");
+            case LIGHT_LOOK -> Optional.of("A high light: use a step stool, not a chair, and mind water near plugs.");
+            case OFF_HEAT -> Optional.of("Unplug the mat or dry your hands before you lift wet trays off it.");
+            case SOAK, CELLS_LOOK, FIRST_FEED, HARDEN_OFF, PLANT_OUT -> Optional.empty();
+        };
     }
 }

@@ -1,6 +1,8 @@
 package warmshelf.crop;
 
+import java.util.EnumSet;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -10,10 +12,14 @@ import org.jspecify.annotations.Nullable;
  * @param plantOutOffsetDaysLatest the later end of the same usual range
  * @param nightMinimumC nights should stay above this before planting out
  * @param light 'yes', 'no', 'indifferent' or empty where no source says
- * @param treatment soak, chill or scarify, in the source's words
+ * @param raisedFrom seed, or slips
+ * @param treatment what its seed wants before it is sown
+ * @param hazards what of it can hurt whoever handles it
  * @param maturity days to the first harvest where a source gives them
  * @param legalMinimumPercent minimum germination of vegetable seed in US trade
  * @param seedLifeYears years that well-kept seed usually lasts
+ * @param commonPractice those of its figures that nobody has published
+ * @param note of whoever wrote the row, read by people only
  */
 public record Crop(
         String id,
@@ -27,13 +33,20 @@ public record Crop(
         @Nullable Double nightMinimumC,
         @Nullable Double depthMm,
         String light,
-        String treatment,
+        RaisedFrom raisedFrom,
+        SeedTreatment treatment,
+        Set<CropHazard> hazards,
         Optional<DaysToMaturity> maturity,
         @Nullable Integer legalMinimumPercent,
         @Nullable Integer seedLifeYears,
+        Set<CropFigure> commonPractice,
         String note,
         String source,
         String sourceUrl) {
+    public Crop {
+        hazards = Set.copyOf(hazards);
+        commonPractice = Set.copyOf(commonPractice);
+    }
 
     /**
      * A stand-in for a crop that was kept under an id which the reference does not have (any more): its name is that id, and
@@ -41,7 +54,37 @@ public record Crop(
      */
     public static Crop unlisted(String id) {
         return new Crop(
-                id, id, "", Hardiness.TENDER, 0, 0, 0, 0, null, null, "", "", Optional.empty(), null, null, "", "", "");
+                id,
+                id,
+                "",
+                Hardiness.TENDER,
+                0,
+                0,
+                0,
+                0,
+                null,
+                null,
+                "",
+                RaisedFrom.SEED,
+                SeedTreatment.UNKNOWN,
+                Set.of(),
+                Optional.empty(),
+                null,
+                null,
+                Set.of(),
+                "",
+                "",
+                "");
+    }
+
+    /** What can hurt whoever handles a lot of it. */
+    public Set<CropHazard> hazardsOf(boolean treatedLot) {
+        Set<CropHazard> all = EnumSet.noneOf(CropHazard.class);
+        all.addAll(hazards);
+        if (treatedLot) {
+            all.add(CropHazard.TREATED);
+        }
+        return all;
     }
 
     /** The same crop with other days to the first harvest, those of a variety. */
@@ -58,10 +101,13 @@ public record Crop(
                 nightMinimumC,
                 depthMm,
                 light,
+                raisedFrom,
                 treatment,
+                hazards,
                 other,
                 legalMinimumPercent,
                 seedLifeYears,
+                commonPractice,
                 note,
                 source,
                 sourceUrl);

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import warmshelf.web.FormReader;
@@ -17,7 +18,7 @@ import warmshelf.web.Units;
 final class CropForm {
     private static final int LONGEST_NAME = 80;
     private static final int LONGEST_ID = 40;
-    private static final int LONGEST_TREATMENT = 200;
+    private static final int LONGEST_SOURCE = 200;
     private static final int LONGEST_NOTE = 400;
     private static final int LONGEST_ADDRESS = 400;
     private static final int MOST_WEEKS = 30;
@@ -49,24 +50,26 @@ final class CropForm {
                         List.of(WarmthForm.STATED),
                         "light",
                         List.of("unknown"),
+                        "soak",
+                        List.of("unknown"),
                         "maturityBasis",
                         List.of(Crop.Basis.TRANSPLANTING.word()))),
                 null);
     }
 
-    /** The figures as the reference has them, to be changed; the source of the change is still to be named. */
+    /** The figures as the reference has them, to be changed; its note and its source are still to be written. */
     static CropForm showing(Crop reference, int version, Units units) {
-        return showing(reference, new OwnEmergence.AsReference(), version, "", "", units);
+        return showing(reference, new OwnEmergence.AsReference(), version, "", "", "", units);
     }
 
     /** What a coordinator wrote, as it would be typed. */
     static CropForm showing(OwnCrop own, Units units) {
         Crop crop = own.crop();
-        return showing(crop, own.emergence(), own.version(), crop.source(), crop.sourceUrl(), units);
+        return showing(crop, own.emergence(), own.version(), crop.note(), crop.source(), crop.sourceUrl(), units);
     }
 
     private static CropForm showing(
-            Crop crop, OwnEmergence emergence, int version, String source, String sourceUrl, Units units) {
+            Crop crop, OwnEmergence emergence, int version, String note, String source, String sourceUrl, Units units) {
         Map<String, List<String>> typed = new TreeMap<>(MaturityForm.typed(crop.maturity()));
         typed.putAll(WarmthForm.typed(emergence, units));
         typed.put("version", List.of(String.valueOf(version)));
@@ -80,12 +83,12 @@ final class CropForm {
         putIfKnown(typed, "night", crop.nightMinimumC() == null ? null : units.typedTemperature(crop.nightMinimumC()));
         putIfKnown(typed, "depth", crop.depthMm() == null ? null : units.typedLength(crop.depthMm()));
         typed.put("light", List.of(crop.light().isEmpty() ? "unknown" : crop.light()));
-        typed.put("treatment", List.of(crop.treatment()));
+        typed.putAll(TreatmentForm.typed(crop));
         putIfKnown(
                 typed,
                 "seedLife",
                 crop.seedLifeYears() == null ? null : crop.seedLifeYears().doubleValue());
-        typed.put("note", List.of(crop.note()));
+        typed.put("note", List.of(note));
         typed.put("source", List.of(source));
         typed.put("sourceUrl", List.of(sourceUrl));
         return new CropForm(new FormReader(typed), null);
@@ -134,13 +137,17 @@ final class CropForm {
                 night(reader, units),
                 depth(reader, units),
                 light.equals("unknown") ? "" : light,
-                reader.optionalText("treatment", "Treatment", LONGEST_TREATMENT),
+                reference.map(Crop::raisedFrom).orElse(RaisedFrom.SEED),
+                TreatmentForm.read(
+                        reader, reference.map(of -> of.treatment().traits()).orElse(List.of())),
+                TreatmentForm.ticked(reader),
                 MaturityForm.read(reader),
                 reference.map(Crop::legalMinimumPercent).orElse(null),
                 reader.optionalWholeNumber("seedLife", "Years that seed keeps", 1, MOST_YEARS)
                         .orElse(null),
+                Set.of(),
                 reader.optionalText("note", "Note", LONGEST_NOTE),
-                reader.requiredText("source", "Source", LONGEST_TREATMENT),
+                reader.requiredText("source", "Source", LONGEST_SOURCE),
                 address(reader));
     }
 

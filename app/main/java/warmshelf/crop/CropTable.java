@@ -1,5 +1,7 @@
 package warmshelf.crop;
 
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.csv.CSVRecord;
 import org.jspecify.annotations.Nullable;
@@ -8,9 +10,9 @@ import warmshelf.crop.Crop.DaysToMaturity;
 
 /** Reads one row of the crop table. Empty cells and cells in words stay unknown: nothing is made up for them. */
 final class CropTable {
-    private CropTable() {}
+    private final Map<String, List<SeedTrait>> traits = SeedTrait.bundled();
 
-    static Crop crop(CSVRecord row) {
+    Crop crop(CSVRecord row) {
         return new Crop(
                 row.get("id"),
                 row.get("crop"),
@@ -23,13 +25,30 @@ final class CropTable {
                 decimalIfAny(row, "min_night_c"),
                 decimalIfAny(row, "depth_mm"),
                 row.get("light"),
-                row.get("treatment"),
+                RaisedFrom.named(row.get("raised_from")),
+                treatment(row),
+                CropHazard.named(row.get("hazards")),
                 maturity(row),
                 wholeNumberIfAny(row, "fsa_min_germ_percent"),
                 wholeNumberIfAny(row, "seed_life_years"),
+                CropFigure.named(row.get("common_practice")),
                 row.get("note"),
                 row.get("source_title"),
                 row.get("source_url"));
+    }
+
+    private SeedTreatment treatment(CSVRecord row) {
+        return new SeedTreatment(
+                Soak.named(row.get("soak")),
+                span(row, "soak_hours_min", "soak_hours_max"),
+                row.get("nick").equals("yes"),
+                span(row, "cold_weeks_min", "cold_weeks_max"),
+                traits.getOrDefault(row.get("id"), List.of()),
+                "");
+    }
+
+    private static SeedTreatment.Span span(CSVRecord row, String least, String most) {
+        return new SeedTreatment.Span(wholeNumberIfAny(row, least), wholeNumberIfAny(row, most));
     }
 
     /** Perennials give years in words ('2-3 years'): no first harvest this season, so no days. */

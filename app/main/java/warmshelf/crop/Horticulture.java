@@ -24,8 +24,9 @@ final class Horticulture {
     }
 
     private Horticulture(Collection<CSVRecord> table, Responses sources) {
+        CropTable reader = new CropTable();
         for (CSVRecord row : table) {
-            Crop crop = CropTable.crop(row);
+            Crop crop = reader.crop(row);
             rows.put(crop.id(), new Row(crop, sources.of(row), true));
         }
     }

@@ -129,6 +129,8 @@ public final class OwnCropPages implements Pages {
         model.put("inReference", inReference);
         model.put("hardiness", HARDINESS);
         model.put("light", LIGHT);
+        model.put("soaks", TreatmentForm.SOAKS);
+        model.put("hazards", TreatmentForm.hazards());
         model.put("bases", MaturityForm.BASES);
         model.put("emergences", inReference ? OF_REFERENCE : OF_NEW);
         model.put(

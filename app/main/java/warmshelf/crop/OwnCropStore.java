@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.locks.ReentrantLock;
 import org.jooq.DSLContext;
@@ -123,7 +124,8 @@ public final class OwnCropStore {
                 .set(OWN_CROP.NIGHT_MINIMUM_C, decimal(crop.nightMinimumC()))
                 .set(OWN_CROP.DEPTH_MM, decimal(crop.depthMm()))
                 .set(OWN_CROP.LIGHT, crop.light())
-                .set(OWN_CROP.TREATMENT, crop.treatment())
+                .set(treatment(crop))
+                .set(OWN_CROP.HAZARDS, CropHazard.words(crop.hazards()))
                 .set(
                         OWN_CROP.MATURITY_MIN,
                         crop.maturity().map(DaysToMaturity::min).orElse(null))
@@ -143,6 +145,19 @@ public final class OwnCropStore {
                 .execute();
         audit.write(
                 sql, by, keep ? "write" : "take back", "crop", crop.id(), "%s, version %d".formatted(crop, version));
+    }
+
+    private static Map<Field<?>, @Nullable Object> treatment(Crop crop) {
+        SeedTreatment treatment = crop.treatment();
+        Map<Field<?>, @Nullable Object> columns = new HashMap<>();
+        columns.put(OWN_CROP.TREATMENT, treatment.words());
+        columns.put(OWN_CROP.SOAK, treatment.soak().word());
+        columns.put(OWN_CROP.SOAK_HOURS_MIN, treatment.hours().least());
+        columns.put(OWN_CROP.SOAK_HOURS_MAX, treatment.hours().most());
+        columns.put(OWN_CROP.NICK, treatment.nick());
+        columns.put(OWN_CROP.COLD_WEEKS_MIN, treatment.coldWeeks().least());
+        columns.put(OWN_CROP.COLD_WEEKS_MAX, treatment.coldWeeks().most());
+        return columns;
     }
 
     private static Map<Field<?>, @Nullable Object> columns(OwnEmergence emergence) {
@@ -174,6 +189,7 @@ public final class OwnCropStore {
 
     private static Crop crop(Record row) {
         String id = row.get(OWN_CROP.CROP_ID);
+        Optional<Crop> reference = CropCatalogue.bundled().find(id);
         return new Crop(
                 id,
                 row.get(OWN_CROP.NAME),
@@ -186,14 +202,27 @@ public final class OwnCropStore {
                 number(row.get(OWN_CROP.NIGHT_MINIMUM_C)),
                 number(row.get(OWN_CROP.DEPTH_MM)),
                 row.get(OWN_CROP.LIGHT),
-                row.get(OWN_CROP.TREATMENT),
+                reference.map(Crop::raisedFrom).orElse(RaisedFrom.SEED),
+                treatment(row, reference.map(of -> of.treatment().traits()).orElse(List.of())),
+                CropHazard.named(row.get(OWN_CROP.HAZARDS)),
                 maturity(row),
                 // The law's minimum is no coordinator's to change.
-                CropCatalogue.bundled().find(id).map(Crop::legalMinimumPercent).orElse(null),
+                reference.map(Crop::legalMinimumPercent).orElse(null),
                 row.get(OWN_CROP.SEED_LIFE_YEARS),
+                Set.of(),
                 row.get(OWN_CROP.NOTE),
                 row.get(OWN_CROP.SOURCE),
                 row.get(OWN_CROP.SOURCE_URL));
+    }
+
+    private static SeedTreatment treatment(Record row, List<SeedTrait> traits) {
+        return new SeedTreatment(
+                Soak.named(row.get(OWN_CROP.SOAK)),
+                new SeedTreatment.Span(row.get(OWN_CROP.SOAK_HOURS_MIN), row.get(OWN_CROP.SOAK_HOURS_MAX)),
+                row.get(OWN_CROP.NICK),
+                new SeedTreatment.Span(row.get(OWN_CROP.COLD_WEEKS_MIN), row.get(OWN_CROP.COLD_WEEKS_MAX)),
+                traits,
+                row.get(OWN_CROP.TREATMENT));
     }
 
     private static Optional<DaysToMaturity> maturity(Record row) {

@@ -26,12 +26,12 @@ final class Responses {
         if (!vegetable.isEmpty()) {
             return new TestedResponse(table.cellsOf(vegetable), source(row, vegetable), reprints.of(vegetable));
         }
-        if (row.get("treatment").contains("slips")) {
+        if (RaisedFrom.named(row.get("raised_from")) == RaisedFrom.SLIPS) {
             return new SlipsResponse(
                     SLIP_BED,
                     SLIPS_SPROUT,
-                    "raised from slips, not from seed, so there is no emergence to expect; roots sprout in a warm bed of"
-                            + " 24-29 C (common practice)");
+                    "raised from slips, not from seed, so there is no emergence to expect; roots sprout in a warm bed"
+                            + " (common practice)");
         }
         throw new IllegalStateException("no emergence figures for " + row.get("id"));
     }

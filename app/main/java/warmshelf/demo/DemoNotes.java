@@ -61,10 +61,13 @@ final class DemoNotes {
                 like.nightMinimumC(),
                 like.depthMm(),
                 like.light(),
+                like.raisedFrom(),
                 like.treatment(),
+                like.hazards(),
                 Optional.of(days(row, Basis.TRANSPLANTING)),
                 null,
                 like.seedLifeYears(),
+                like.commonPractice(),
                 row.get("note"),
                 row.get("source"),
                 "");

@@ -6,8 +6,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import warmshelf.crop.Crop;
+import warmshelf.crop.CropFigure;
 import warmshelf.crop.Emergence;
 import warmshelf.crop.TemperatureResponse;
+import warmshelf.crop.TreatmentWords;
 
 /**
  * What one crop wants at a step.
@@ -44,8 +46,7 @@ public record CropFacts(Crop crop, List<Fact> facts, Source source) {
         facts.add(new Fact("Comfortable", comfortable + days(response, figures)));
         depth(crop, figures).ifPresent(words -> facts.add(new Fact("Depth", words)));
         light(crop).ifPresent(words -> facts.add(new Fact("Light", words)));
-        // A coordinator's own words stand as they were written.
-        String treatment = TreatmentWords.of(crop.treatment(), figures).orElse(crop.treatment());
+        String treatment = new TreatmentWords(figures.units()).of(crop.treatment());
         if (!treatment.isEmpty()) {
             facts.add(new Fact("Before sowing", treatment));
         }
@@ -64,7 +65,7 @@ public record CropFacts(Crop crop, List<Fact> facts, Source source) {
         if (depth == null) {
             return Optional.empty();
         }
-        String common = crop.note().contains("depth: common practice") ? " (common practice)" : "";
+        String common = crop.commonPractice().contains(CropFigure.DEPTH) ? " (common practice)" : "";
         if (depth == 0) {
             return Optional.of("on the surface" + common);
         }
@@ -89,7 +90,7 @@ public record CropFacts(Crop crop, List<Fact> facts, Source source) {
         facts.add(new Fact("Indoors", weeks(crop) + " before planting out"));
         Double night = crop.nightMinimumC();
         if (night != null) {
-            String common = crop.note().contains("minimum night: common practice") ? " (common practice)" : "";
+            String common = crop.commonPractice().contains(CropFigure.NIGHT) ? " (common practice)" : "";
             facts.add(new Fact("Coldest night it bears", figures.temperature(night) + common));
         }
         return facts;

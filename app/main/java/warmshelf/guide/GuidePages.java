@@ -51,7 +51,8 @@ public final class GuidePages implements Pages {
         Figures figures = new Figures(units, practice, containers);
         Map<String, @Nullable Object> model = new HashMap<>();
         model.put("topic", topic);
-        model.put("article", topic.article(figures));
+        Article article = topic.article(figures);
+        model.put("article", crop.map(article::of).orElse(article));
         model.put(
                 "facts",
                 crop.map(known -> CropFacts.of(topic, known, crops.responseOf(known), figures))

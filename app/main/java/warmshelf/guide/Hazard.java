@@ -1,41 +1,48 @@
 package warmshelf.guide;
 
+import java.util.EnumSet;
 import java.util.List;
-import warmshelf.timeline.Cautions;
+import java.util.Set;
+import warmshelf.crop.CropHazard;
+import warmshelf.timeline.Caution;
 
 /** What can hurt someone at a step: the usual caution, and the rows of the table of hazards that it rests on. */
 public enum Hazard {
     TREATED_SEED(
             "treated seed",
-            Cautions.TREATED_SEED,
+            Caution.TREATED_SEED.sentence(),
             "the seed label, a pesticide information centre, state seed law",
             "Pesticide-treated seed",
             "Treated seed protective wear",
             "Treated seed labelling"),
     PEROXIDE(
             "hydrogen peroxide",
-            Cautions.PEROXIDE,
+            Caution.PEROXIDE.sentence(),
             "a poison centre",
             "Hydrogen peroxide, household 3-9%",
             "Hydrogen peroxide, eye contact"),
     HOT_PEPPER(
             "seed of very hot peppers",
-            Cautions.HOT_PEPPER,
+            Caution.BURNS.sentence(),
             "a poison centre (US 1-800-222-1222)",
             "Capsaicin when handling hot fruit or extracting seed"),
     COMPOST(
             "compost dust",
-            Cautions.COMPOST_DUST,
+            Caution.COMPOST_DUST.sentence(),
             "your state health department, a doctor",
             "Legionella longbeachae in compost and potting mix",
             "Legionella: first steps",
             "Legionella: work area",
             "Legionella risk factors",
             "Mould and compost dust (other)"),
-    MOULD("mould", Cautions.MOULD, "a doctor, the occupational health authority", "Mould and compost dust (other)"),
+    MOULD(
+            "mould",
+            Caution.MOULD.sentence(),
+            "a doctor, the occupational health authority",
+            "Mould and compost dust (other)"),
     ELECTRICITY(
             "electricity near water",
-            Cautions.ELECTRICITY,
+            Caution.ELECTRICITY.sentence(),
             "the electrical code authority, a licensed electrician",
             "Electric heat mats and lights near water",
             "RCD outside the US",
@@ -53,7 +60,11 @@ public enum Hazard {
             "Temporary wiring limit",
             "Continuous load",
             "One plug-in appliance on a branch circuit"),
-    HIGH_SHELF("high shelves", Cautions.HIGH_SHELF, "the workplace safety authority", "Ladders and high shelves"),
+    HIGH_SHELF(
+            "high shelves",
+            Caution.HIGH_SHELF.sentence(),
+            "the workplace safety authority",
+            "Ladders and high shelves"),
     LIFTING(
             "lifting",
             "Split heavy bags and trays, carry them close to the body on a level floor, or take a trolley.",
@@ -82,6 +93,10 @@ public enum Hazard {
             "a doctor, a poison centre",
             "Skin reactions from plants");
 
+    /** Those that concern skin, eyes, poison or electricity: they stand before the steps, never folded away or below them. */
+    private static final Set<Hazard> OPEN =
+            EnumSet.of(TREATED_SEED, PEROXIDE, HOT_PEPPER, ELECTRICITY, MATS, BLEACH, POISONOUS, SKIN);
+
     private final String title;
     private final String caution;
     private final String deferTo;
@@ -106,6 +121,21 @@ public enum Hazard {
 
     public String caution() {
         return caution;
+    }
+
+    /** Whether it stands before the steps. */
+    public boolean standsOpen() {
+        return OPEN.contains(this);
+    }
+
+    /** The same for a hazard of a crop. */
+    static Hazard of(CropHazard hazard) {
+        return switch (hazard) {
+            case BURNS -> HOT_PEPPER;
+            case POISONOUS -> POISONOUS;
+            case IRRITATES -> SKIN;
+            case TREATED -> TREATED_SEED;
+        };
     }
 
     /** What it rests on. */

@@ -1,12 +1,16 @@
 package warmshelf.response;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import warmshelf.crop.Crop;
 import warmshelf.crop.Crop.DaysToMaturity;
+import warmshelf.crop.CropHazard;
+import warmshelf.crop.TreatmentWords;
 import warmshelf.web.Units;
 
 /** What is known of a crop besides warmth, as its page lists it; beside each figure that was changed, the reference's. */
@@ -30,7 +34,8 @@ final class CropFacts {
         add(facts, "Nights", crop, reference, each -> nights(each, units));
         add(facts, "Weeks indoors", crop, reference, CropFacts::weeks);
         add(facts, "Depth", crop, reference, each -> depth(each, units));
-        add(facts, "Treatment", crop, reference, each -> each.treatment().isEmpty() ? UNKNOWN : each.treatment());
+        add(facts, "Before sowing", crop, reference, each -> treatment(each, units));
+        add(facts, "Can hurt", crop, reference, CropFacts::hazards);
         add(facts, "First harvest", crop, reference, each -> harvest(each.maturity()));
         add(facts, "Seed keeps", crop, reference, CropFacts::keeps);
         return facts;
@@ -43,6 +48,20 @@ final class CropFacts {
                 label,
                 here,
                 reference.map(words).filter(there -> !there.equals(here)).orElse(null)));
+    }
+
+    private static String treatment(Crop crop, Units units) {
+        String words = new TreatmentWords(units).of(crop.treatment());
+        return words.isEmpty() ? UNKNOWN : words;
+    }
+
+    private static String hazards(Crop crop) {
+        return crop.hazards().isEmpty()
+                ? "nothing is known to"
+                : Arrays.stream(CropHazard.values())
+                        .filter(crop.hazards()::contains)
+                        .map(CropHazard::title)
+                        .collect(Collectors.joining("; "));
     }
 
     private static String plantingOut(Crop crop) {

@@ -116,7 +116,7 @@ public final class AskPages implements Pages {
                 StepLine.of(
                         plan.timeline(),
                         plan.asking(),
-                        plan.ask().treated(),
+                        plan.asking().crop().hazardsOf(plan.ask().treated()),
                         crops,
                         Visitor.of(ctx).units()));
         model.put("instead", plan.canBeSent() ? List.of() : instead(Visitor.of(ctx), plan));

@@ -1,9 +1,11 @@
 package warmshelf.sowing;
 
 import java.time.LocalDate;
+import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import warmshelf.crop.Crop;
+import warmshelf.crop.CropHazard;
 import warmshelf.crop.Method;
 
 /**
@@ -37,6 +39,11 @@ public record Sowing(
 
     /** Whose sowing it is, and where their garden lies. */
     public record Grower(UUID memberId, String name, String country, String postcode) {}
+
+    /** What can hurt whoever handles it. */
+    public Set<CropHazard> hazards() {
+        return crop.hazardsOf(treatedSeed);
+    }
 
     /** What it takes under a light: what was sown in a bag lies in half a tray of cells from then on. */
     public int quartersUnderLight() {

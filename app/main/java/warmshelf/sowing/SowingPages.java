@@ -104,8 +104,7 @@ public final class SowingPages implements Pages {
         model.put("timeline", timeline.orElse(null));
         model.put(
                 "steps",
-                timeline.map(dates ->
-                                StepLine.of(dates, Asking.of(sowing), sowing.treatedSeed(), crops, visitor.units()))
+                timeline.map(dates -> StepLine.of(dates, Asking.of(sowing), sowing.hazards(), crops, visitor.units()))
                         .orElse(List.of()));
         model.put("learned", planner.learnedOf(sowing, history.celsius(planner), visitor.units()));
         model.put("dayCount", history.dayCount(visitor.today()));

@@ -13,7 +13,7 @@ import warmshelf.sowing.HistoryStore;
 import warmshelf.sowing.Sowing;
 import warmshelf.sowing.SowingPlanner;
 import warmshelf.sowing.SowingStores;
-import warmshelf.timeline.Cautions;
+import warmshelf.timeline.Caution;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
@@ -153,7 +153,7 @@ public final class SupplyPages implements Pages {
         Supplies own = needs.of(underWay, sowing -> sowing.grower().memberId().equals(visitor.memberId()));
         Map<String, Object> model = new HashMap<>();
         model.put("list", ShoppingList.of(group, own, promises.ofSeason(visitor.season())));
-        model.put("cautions", List.of(Cautions.COMPOST_DUST, LIFTING, Cautions.PEROXIDE));
+        model.put("cautions", List.of(Caution.PEROXIDE.sentence(), Caution.COMPOST_DUST.sentence(), LIFTING));
         model.put("season", visitor.season());
         model.put("sowings", underWay.size());
         model.put("form", form);

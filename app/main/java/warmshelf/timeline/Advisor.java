@@ -2,17 +2,19 @@ package warmshelf.timeline;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import warmshelf.crop.CelsiusRange;
 import warmshelf.crop.Crop;
+import warmshelf.crop.CropHazard;
 import warmshelf.crop.Method;
 
 /**
  * Gives the advice that belongs to each step of one sowing.
  *
  * @param comfortable the temperatures at which the crop comes up well
- * @param treated whether the seed carries a pesticide
+ * @param hazards those of the crop, with {@code TREATED} where this lot carries a pesticide
  */
-public record Advisor(Crop crop, Method method, CelsiusRange comfortable, boolean treated, Measures measures) {
+public record Advisor(Crop crop, Method method, CelsiusRange comfortable, Set<CropHazard> hazards, Measures measures) {
     private static final String COMMON = "common practice";
 
     public StepAdvice on(Step step) {
@@ -32,17 +34,17 @@ public record Advisor(Crop crop, Method method, CelsiusRange comfortable, boolea
     }
 
     private StepAdvice soak() {
-        if (treated) {
+        if (hazards.contains(CropHazard.TREATED)) {
             return new StepAdvice(
                     Step.SOAK,
                     "Leave this step out: the seed is treated, and a soak would wash the pesticide onto your hands.",
-                    List.of(Cautions.TREATED_SEED),
+                    cautions(Step.SOAK),
                     "National Pesticide Information Center: treated seed");
         }
         String how =
                 "Cover the seed with lukewarm water in a small labelled cup in the evening, drain it in the morning and"
                         + " sow at once. Twelve hours do; no seed needs more than a day under water.";
-        return new StepAdvice(Step.SOAK, how, withSeedCautions(Cautions.PEROXIDE), COMMON);
+        return new StepAdvice(Step.SOAK, how, cautions(Step.SOAK, Caution.PEROXIDE), COMMON);
     }
 
     private StepAdvice sowInBag() {
@@ -50,7 +52,7 @@ public record Advisor(Crop crop, Method method, CelsiusRange comfortable, boolea
                 ("Lay the seeds apart on kitchen paper, wet it and let it drip until no water runs, fold it into a bag and"
                                 + " leave the bag a little open. Label it in pencil: crop, variety, day, whose. Lay it flat on the mat at %s.")
                         .formatted(range());
-        return new StepAdvice(Step.SOW, how, withSeedCautions(Cautions.ELECTRICITY), COMMON);
+        return new StepAdvice(Step.SOW, how, cautions(Step.SOW, Caution.ELECTRICITY), COMMON);
     }
 
     private StepAdvice sowInCells() {
@@ -61,7 +63,7 @@ public record Advisor(Crop crop, Method method, CelsiusRange comfortable, boolea
         return new StepAdvice(
                 Step.SOW,
                 how,
-                withSeedCautions(Cautions.COMPOST_DUST, Cautions.ELECTRICITY),
+                cautions(Step.SOW, Caution.COMPOST_DUST, Caution.ELECTRICITY),
                 crop.source() + "; labels and watering from below: " + COMMON);
     }
 
@@ -83,7 +85,8 @@ public record Advisor(Crop crop, Method method, CelsiusRange comfortable, boolea
                         + " mouldy seeds with tweezers and throw them away."
                 : "Look for green loops or leaves; count them. The surface should be damp, not wet. Threads or a grey fur on the"
                         + " surface, or seedlings fallen over at the foot, are damping-off: air it, water less, note it.";
-        return new StepAdvice(Step.FIRST_LOOK, how, List.of(Cautions.MOULD, Cautions.ELECTRICITY), COMMON);
+        return new StepAdvice(
+                Step.FIRST_LOOK, how, cautions(Step.FIRST_LOOK, Caution.MOULD, Caution.ELECTRICITY), COMMON);
     }
 
     private StepAdvice moveToCells() {
@@ -91,7 +94,7 @@ public record Advisor(Crop crop, Method method, CelsiusRange comfortable, boolea
                 ("Move each seed when its root is %s to %s long: a dip in damp compost, root down, held by the seed coat or"
                                 + " with tweezers, never by the root. Cover lightly and water with lukewarm water.")
                         .formatted(measures.length(3), measures.length(6));
-        return new StepAdvice(Step.MOVE_TO_CELLS, how, withSeedCautions(Cautions.COMPOST_DUST), COMMON);
+        return new StepAdvice(Step.MOVE_TO_CELLS, how, cautions(Step.MOVE_TO_CELLS, Caution.COMPOST_DUST), COMMON);
     }
 
     private StepAdvice offHeat() {
@@ -101,7 +104,7 @@ public record Advisor(Crop crop, Method method, CelsiusRange comfortable, boolea
         return new StepAdvice(
                 Step.OFF_HEAT,
                 how,
-                List.of(Cautions.ELECTRICITY),
+                cautions(Step.OFF_HEAT, Caution.ELECTRICITY),
                 "Univ. of Delaware Extension: times and temperatures for vegetable transplant production");
     }
 
@@ -114,7 +117,7 @@ public record Advisor(Crop crop, Method method, CelsiusRange comfortable, boolea
         return new StepAdvice(
                 Step.LIGHT,
                 how,
-                List.of(Cautions.ELECTRICITY, Cautions.HIGH_SHELF),
+                cautions(Step.LIGHT, Caution.ELECTRICITY, Caution.HIGH_SHELF),
                 "Iowa State Univ. Extension FAQ: setting up supplemental lights for seedlings; other extension pages differ");
     }
 
@@ -123,7 +126,7 @@ public record Advisor(Crop crop, Method method, CelsiusRange comfortable, boolea
                 Step.FIRST_FEED,
                 "When the first true leaves are open, water once a week from below with liquid feed at half the strength on its"
                         + " label; one extension column gives a quarter. Before true leaves seedlings need none.",
-                List.of("Wash your hands after handling feed, and keep it away from children."),
+                cautions(Step.FIRST_FEED, Caution.FEED),
                 "half strength: common practice; a quarter: Univ. of Minnesota Extension educator column");
     }
 
@@ -132,7 +135,7 @@ public record Advisor(Crop crop, Method method, CelsiusRange comfortable, boolea
                 Step.POT_ON,
                 "When roots hold the plug together, set it into a pot about twice as wide, in damp compost. Lift by the rootball or"
                         + " by a leaf, never by the stem.",
-                withSeedCautions(Cautions.COMPOST_DUST),
+                cautions(Step.POT_ON, Caution.COMPOST_DUST),
                 "Univ. of Minnesota Extension educator column: more tips on seedlings; timing: common practice");
     }
 
@@ -141,7 +144,7 @@ public record Advisor(Crop crop, Method method, CelsiusRange comfortable, boolea
                 Step.HARDEN_OFF,
                 "Stand the plants outside in shade and out of the wind, an hour or two the first day and longer each day; bring them"
                         + " in for cold nights. Water less often, but deeply.",
-                List.of("Split heavy trays and carry them close to the body."),
+                cautions(Step.HARDEN_OFF, Caution.LIFTING),
                 "Univ. of California manual, Unit 1.3: hardening off (3 days to 2 weeks); column of Master Gardeners: 7 to 10 days");
     }
 
@@ -153,7 +156,7 @@ public record Advisor(Crop crop, Method method, CelsiusRange comfortable, boolea
         return new StepAdvice(
                 Step.PLANT_OUT,
                 "Plant in the evening or under cloud, water well, and keep a cover at hand for a late frost." + cold,
-                withSeedCautions(),
+                cautions(Step.PLANT_OUT),
                 crop.source());
     }
 
@@ -161,7 +164,7 @@ public record Advisor(Crop crop, Method method, CelsiusRange comfortable, boolea
         return new StepAdvice(
                 Step.RIPE,
                 "Note the first harvest: it tells the group which lots and dates worked.",
-                withSeedCautions(),
+                cautions(Step.RIPE),
                 crop.source());
     }
 
@@ -169,17 +172,10 @@ public record Advisor(Crop crop, Method method, CelsiusRange comfortable, boolea
         return measures.temperatureRange(comfortable.low(), comfortable.high());
     }
 
-    private List<String> withSeedCautions(String... others) {
-        List<String> cautions = new ArrayList<>(List.of(others));
-        if (treated) {
-            cautions.add(0, Cautions.TREATED_SEED);
-        }
-        if (crop.id().equals("pepper-very-hot")) {
-            cautions.add(0, Cautions.HOT_PEPPER);
-        }
-        if (crop.treatment().contains("poison")) {
-            cautions.add(0, Cautions.POISONOUS);
-        }
+    /** What the crop and its seed ask for first, then what the work itself does. */
+    private List<Caution> cautions(Step step, Caution... ofTheWork) {
+        List<Caution> cautions = new ArrayList<>(Caution.of(hazards, step));
+        cautions.addAll(List.of(ofTheWork));
         return cautions;
     }
 }

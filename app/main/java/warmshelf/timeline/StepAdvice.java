@@ -9,7 +9,7 @@ import java.util.List;
  * @param cautions what can hurt someone, and whom to believe before us; may be empty
  * @param source where the figures come from, or 'common practice'
  */
-public record StepAdvice(Step step, String how, List<String> cautions, String source) {
+public record StepAdvice(Step step, String how, List<Caution> cautions, String source) {
     public StepAdvice {
         cautions = List.copyOf(cautions);
     }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import warmshelf.crop.Method;
+import warmshelf.crop.RaisedFrom;
 import warmshelf.timeline.PlantingOut.ByFrost;
 
 /**
@@ -99,7 +100,7 @@ final class TimelinePlan {
     }
 
     private void addTemperatureNote(List<String> notes) {
-        if (question.crop().treatment().contains("slips")) {
+        if (question.crop().raisedFrom() == RaisedFrom.SLIPS) {
             notes.add(
                     "%s is raised from slips, not from seed: lay the tubers on the mat, and count the days of coming up as"
                                     .formatted(question.crop().name())

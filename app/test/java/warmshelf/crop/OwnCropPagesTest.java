@@ -14,6 +14,10 @@ import warmshelf.testing.Browser;
 import warmshelf.testing.TestGroup;
 
 class OwnCropPagesTest {
+    private static final String ADDRESS =
+            "/ask/plan?lot=new&crop=%s&variety=Dawn&plants=6&method=cells&heat=warm&after=light"
+                    + "&container=half-tray&where=outdoors&cellsInATray=72&risk=";
+
     private TestGroup group;
     private Browser coordinator;
 
@@ -94,6 +98,65 @@ class OwnCropPagesTest {
         assertThat(again.status()).isEqualTo(422);
         assertThat(again.text()).contains(sentence).contains("needs short days");
         assertThat(again.body()).contains("value=\"120\"");
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            soak         | tepid | A soak before sowing was 'tepid'; accepted are: unknown, needless
+            soakHoursMax | 40    | Hours of soaking at most was '40'; a whole number from 1 to 24
+            soakHoursMax | 6     | Hours of soaking at most was '6'; at least 8 is accepted
+            coldWeeksMin | x     | Weeks cold and moist at least was 'x'
+            """)
+    void a_bad_treatment_names_its_field(String field, String text, String sentence) {
+        Answer again =
+                coordinator.post("/new-crop", crop(Map.of("soakHoursMin", "8", "hazard-burns", "yes", field, text)));
+
+        assertThat(again.status()).isEqualTo(422);
+        assertThat(again.text()).contains(sentence);
+        assertThat(again.body()).contains("name=\"hazard-burns\" value=\"yes\" checked");
+    }
+
+    @Test
+    void what_is_ticked_gives_its_caution_and_what_is_only_written_gives_none() {
+        coordinator.post("/new-crop", crop(Map.of("treatment", "toxic, wear gloves", "hazard-poisonous", "yes")));
+        coordinator.post("/new-crop", crop(Map.of("name", "Mild", "treatment", "not poisonous, burns nobody")));
+
+        assertThat(plan("oca-red")).contains("This plant is poisonous: gloves").doesNotContain("burn skin");
+        assertThat(plan("mild")).doesNotContain("poisonous:").doesNotContain("burn skin");
+        assertThat(coordinator.get("/crops/oca-red").text())
+                .contains("toxic, wear gloves")
+                .contains("Poisonous");
+        assertThat(coordinator.get("/crops/oca-red/change").body())
+                .contains("name=\"hazard-poisonous\" value=\"yes\" checked")
+                .doesNotContain("name=\"hazard-burns\" value=\"yes\" checked");
+    }
+
+    @Test
+    void cautions_of_skin_poison_and_electricity_are_not_folded_away() {
+        coordinator.post("/new-crop", crop(Map.of("hazard-poisonous", "yes", "hazard-burns", "yes")));
+
+        String unfolded =
+                withoutFolds(coordinator.get(ADDRESS.formatted("oca-red")).body());
+
+        assertThat(unfolded)
+                .contains("This plant is poisonous: gloves")
+                .contains("burn skin and eyes")
+                .contains("only on an outlet with a residual-current switch")
+                .as("one line where it stands in full above")
+                .contains("Poisonous plant: gloves, a clear label");
+        assertThat(withoutFolds(coordinator.get("/how-to/pot-on?crop=oca-red").body()))
+                .contains("Caution: poisonous plants")
+                .contains("Caution: seed of very hot peppers");
+    }
+
+    private static String withoutFolds(String body) {
+        return body.replaceAll("(?s)<details.*?</details>", "");
+    }
+
+    private String plan(String crop) {
+        Answer plan = coordinator.get(ADDRESS.formatted(crop));
+        assertThat(plan.status()).isEqualTo(200);
+        return plan.text();
     }
 
     @Test

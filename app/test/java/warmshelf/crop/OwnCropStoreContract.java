@@ -3,8 +3,10 @@ package warmshelf.crop;
 import static org.assertj.core.api.Assertions.assertThat;
 import static warmshelf.db.generated.Tables.AUDIT_LINE;
 
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -161,10 +163,19 @@ abstract class OwnCropStoreContract extends StoreContract {
                 7.2,
                 12.5,
                 "",
-                "soak optional",
+                RaisedFrom.SEED,
+                new SeedTreatment(
+                        Soak.HELPS,
+                        new SeedTreatment.Span(null, 12),
+                        true,
+                        new SeedTreatment.Span(2, 4),
+                        List.of(),
+                        "sing to it"),
+                EnumSet.of(CropHazard.POISONOUS, CropHazard.IRRITATES),
                 Optional.of(new DaysToMaturity(150, 180, Basis.SOWING)),
                 id.equals("pepper") ? Integer.valueOf(55) : null,
                 3,
+                Set.of(),
                 "needs short days",
                 "our own years of growing it",
                 "https://example.org/ulluco");

@@ -3,32 +3,15 @@ package warmshelf.guide;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
-import warmshelf.crop.Hardiness;
+import warmshelf.testing.OwnCrops;
 import warmshelf.web.Units;
 
 class CropFactsTest {
     private static final CropCatalogue CROPS = CropCatalogue.bundled();
-
-    @Test
-    void every_treatment_of_the_table_has_plain_words_in_the_readers_units() {
-        assertThat(CROPS.all()).allSatisfy(crop -> {
-            assertThat(TreatmentWords.of(crop.treatment(), Articles.figures(Articles.METRIC)))
-                    .as(crop.treatment())
-                    .hasValueSatisfying(words -> assertThat(words).doesNotContain("°F", " F", ";none"));
-            assertThat(TreatmentWords.of(crop.treatment(), Articles.figures(Articles.US)))
-                    .hasValueSatisfying(words -> assertThat(words).doesNotContain("°C", " C,"));
-        });
-    }
-
-    @Test
-    void a_treatment_that_is_not_in_the_table_has_no_words() {
-        assertThat(TreatmentWords.of("sing to it", Articles.figures(Articles.US)))
-                .isEmpty();
-    }
 
     @Test
     void seed_of_lettuce_is_told_its_warmth_depth_light_and_what_puts_it_to_sleep() {
@@ -67,25 +50,7 @@ class CropFactsTest {
 
     @Test
     void what_a_coordinator_wrote_of_the_treatment_stands_as_it_is() {
-        Crop written = new Crop(
-                "oca",
-                "Oca",
-                "",
-                Hardiness.TENDER,
-                6,
-                6,
-                0,
-                0,
-                null,
-                0.0,
-                "",
-                "sing to it",
-                Optional.empty(),
-                null,
-                null,
-                "",
-                "Ilse Brandt",
-                "");
+        Crop written = OwnCrops.saying("sing to it", Set.of());
 
         CropFacts facts =
                 CropFacts.of(Topic.SOW, written, CROPS.responseOf(CROPS.get("tomato")), Articles.figures(Articles.US));

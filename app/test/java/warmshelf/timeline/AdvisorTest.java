@@ -2,13 +2,19 @@ package warmshelf.timeline;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import warmshelf.crop.CelsiusRange;
 import warmshelf.crop.Crop;
+import warmshelf.crop.CropHazard;
 import warmshelf.crop.Method;
 import warmshelf.testing.Crops;
+import warmshelf.testing.OwnCrops;
 
 class AdvisorTest {
     private static final Measures METRIC = new Measures() {
@@ -43,6 +49,7 @@ class AdvisorTest {
     @Test
     void peroxide_is_optional_thinly_proven_and_harmful_when_strong() {
         assertThat(advisor(Crops.PEPPER, Method.BAG, false).on(Step.SOAK).cautions())
+                .extracting(Caution::sentence)
                 .anyMatch(caution -> caution.contains("optional")
                         && caution.contains("thin")
                         && caution.contains("harm")
@@ -55,33 +62,65 @@ class AdvisorTest {
 
         assertThat(soak.how()).startsWith("Leave this step out");
         assertThat(soak.cautions())
+                .extracting(Caution::sentence)
                 .anyMatch(caution -> caution.contains("gloves"))
                 .noneMatch(c -> c.contains("eroxide"));
     }
 
-    @Test
-    void seed_of_very_hot_peppers_asks_for_gloves() {
-        assertThat(advisor(Crops.HOT_PEPPER, Method.CELLS, false).on(Step.SOW).cautions())
+    // Nebraska Regional Poison Center: gloves for hot peppers, no touching the face.
+    @ParameterizedTest
+    @ValueSource(strings = {"pepper", "pepper-very-hot"})
+    void seed_of_hot_peppers_asks_for_gloves(String id) {
+        assertThat(advisor(Crops.of(id), Method.CELLS, false).on(Step.SOW).cautions())
+                .contains(Caution.BURNS)
+                .extracting(Caution::sentence)
                 .anyMatch(caution -> caution.contains("gloves") && caution.contains("face"));
     }
 
+    // University of California AXT-22 names foxglove, the school short list flowering tobacco.
+    @ParameterizedTest
+    @ValueSource(strings = {"foxglove", "flowering-tobacco"})
+    void poisonous_plants_are_named_as_such_wherever_they_are_handled(String id) {
+        Advisor advisor = advisor(Crops.of(id), Method.CELLS, false);
+
+        assertThat(List.of(Step.SOW, Step.FIRST_LOOK, Step.POT_ON, Step.HARDEN_OFF, Step.PLANT_OUT, Step.RIPE))
+                .allSatisfy(step -> assertThat(advisor.on(step).cautions()).contains(Caution.POISONOUS));
+    }
+
     @Test
-    void poisonous_plants_are_named_as_such() {
-        assertThat(advisor(Crops.of("foxglove"), Method.CELLS, false)
-                        .on(Step.SOW)
-                        .cautions())
-                .anyMatch(caution -> caution.contains("poisonous"));
+    void a_hazard_is_a_code_and_never_a_word_of_what_is_written() {
+        Crop said = OwnCrops.saying("poisonous: gloves, label; burns skin and eyes; treated", Set.of());
+        Crop ticked = OwnCrops.saying("harmless", Set.of(CropHazard.POISONOUS, CropHazard.BURNS));
+
+        assertThat(advisor(said, Method.CELLS, false).on(Step.SOW).cautions())
+                .containsExactly(Caution.COMPOST_DUST, Caution.ELECTRICITY);
+        assertThat(advisor(ticked, Method.CELLS, false).on(Step.SOW).cautions())
+                .contains(Caution.POISONOUS, Caution.BURNS);
+    }
+
+    @Test
+    void skin_eyes_poison_and_electricity_stand_open() {
+        assertThat(Stream.of(Caution.values()).filter(Caution::standsOpen))
+                .containsExactlyInAnyOrder(
+                        Caution.TREATED_SEED,
+                        Caution.BURNS,
+                        Caution.POISONOUS,
+                        Caution.IRRITATES,
+                        Caution.ELECTRICITY,
+                        Caution.PEROXIDE);
     }
 
     @Test
     void compost_asks_for_damping_and_a_mask() {
         assertThat(advisor(Crops.TOMATO, Method.CELLS, false).on(Step.POT_ON).cautions())
+                .extracting(Caution::sentence)
                 .anyMatch(caution -> caution.contains("Legionella") && caution.contains("mask"));
     }
 
     @Test
     void lights_over_head_ask_for_a_step_stool_and_a_safe_outlet() {
         assertThat(advisor(Crops.TOMATO, Method.CELLS, false).on(Step.LIGHT).cautions())
+                .extracting(Caution::sentence)
                 .anyMatch(caution -> caution.contains("step stool"))
                 .anyMatch(caution -> caution.contains("RCD") && caution.contains("electrician"));
     }
@@ -100,6 +139,6 @@ class AdvisorTest {
     }
 
     private static Advisor advisor(Crop crop, Method method, boolean treated) {
-        return new Advisor(crop, method, new CelsiusRange(24, 30), treated, METRIC);
+        return new Advisor(crop, method, new CelsiusRange(24, 30), crop.hazardsOf(treated), METRIC);
     }
 }

@@ -1,0 +1,49 @@
+package warmshelf.crop;
+
+import java.util.Arrays;
+import java.util.Optional;
+
+/** What is said of soaking a crop's seed before it is sown. */
+public enum Soak {
+    UNKNOWN("", "nobody says"),
+    NEEDLESS("needless", "is not needed"),
+    OPTIONAL("optional", "is optional"),
+    HELPS("helps", "helps"),
+    NEVER("never", "is left out: fine seed, or seed sown on the surface");
+
+    private final String word;
+    private final String words;
+
+    Soak(String word, String words) {
+        this.word = word;
+        this.words = words;
+    }
+
+    /** Its code in tables and forms; empty where nothing is known. */
+    public String word() {
+        return word;
+    }
+
+    /** As a form offers it, after 'a soak before sowing'. */
+    public String words() {
+        return words;
+    }
+
+    /** Whether a source speaks for a soak. */
+    public boolean spokenFor() {
+        return this == OPTIONAL || this == HELPS;
+    }
+
+    static Optional<Soak> find(String word) {
+        return Arrays.stream(values()).filter(each -> each.word.equals(word)).findFirst();
+    }
+
+    /**
+     * The answer of that code.
+     *
+     * @throws IllegalArgumentException when there is none
+     */
+    static Soak named(String word) {
+        return find(word).orElseThrow(() -> new IllegalArgumentException("no code of soaking is '" + word + "'"));
+    }
+}
