@@ -17,7 +17,8 @@ import warmshelf.web.DayWords;
 /** What to look for and what to do then, in plain words; common practice where the reference tables say no more. */
 final class LookFor {
     private static final String COMPOST =
-            "Damp the compost before you tip it, keep it off your face, wear a mask if dust rises, and wash your hands.";
+            "Damp the compost before you tip it, keep it off your face, wear a mask if dust rises, and wash your"
+                    + " hands.";
 
     private static final Set<CheckKind> NEAR_PLUGS =
             EnumSet.of(CheckKind.OFF_HEAT, CheckKind.LIGHT_LOOK, CheckKind.MAT_READING);

@@ -49,9 +49,10 @@ public enum Hazard {
             "Water, drip loops and cord height"),
     MATS(
             "mats and cords",
-            "Only mats made for plants: an ordinary heating pad is not safe under damp soil. A mat goes straight into a wall"
-                    + " outlet, never into a power strip, and no strip or cord into another. Extension cords are for a while, not"
-                    + " for good. Load a circuit to at most 80 % of its rating: the page of each site reckons it.",
+            "Only mats made for plants: an ordinary heating pad is not safe under damp soil. A mat goes straight into"
+                    + " a wall outlet, never into a power strip, and no strip or cord into another. Extension cords are"
+                    + " for a while, not for good. Load a circuit to at most 80 % of its rating: the page of each site"
+                    + " reckons it.",
             "the maker’s instructions, the local inspector, the fire marshal",
             "Home heating pads under trays",
             "Power strips with heating loads",
@@ -72,15 +73,15 @@ public enum Hazard {
             "Lifting bags of compost and trays"),
     BLEACH(
             "bleach",
-            "Bleach: gloves and fresh air, and never together with acids, ammonia or other cleaners. The label on the bottle"
-                    + " decides.",
+            "Bleach: gloves and fresh air, and never together with acids, ammonia or other cleaners. The label on the"
+                    + " bottle decides.",
             "the product label, a poison centre",
             "Bleach for cleaning trays"),
     POISONOUS(
             "poisonous plants",
-            "Some ornamentals are poisonous, and so are tomato leaves: label them, keep them apart from salad trays and children,"
-                    + " wear gloves, and nobody puts any part of a plant into the mouth. Datura, castor bean and poison hemlock have"
-                    + " no place in a shared room. If some is eaten, call a poison centre.",
+            "Some ornamentals are poisonous, and so are tomato leaves: label them, keep them apart from salad trays"
+                + " and children, wear gloves, and nobody puts any part of a plant into the mouth. Datura, castor bean"
+                + " and poison hemlock have no place in a shared room. If some is eaten, call a poison centre.",
             "a poison centre, a hospital",
             "Foxglove",
             "Castor bean",

@@ -106,8 +106,8 @@ public final class SupplyPages implements Pages {
         }
         if (!promises.change(promise.id(), form.read(), form.written().get(), visitor.memberId())) {
             throw Refusal.conflict(
-                    "Somebody has changed this promise since you opened the form; nothing was saved. Look at the list and change"
-                            + " it from there.");
+                    "Somebody has changed this promise since you opened the form; nothing was saved. Look at the list"
+                            + " and change it from there.");
         }
         Respond.seeOther(ctx, ADDRESS, "Changed.");
     }

@@ -49,8 +49,9 @@ public record Advisor(Crop crop, Method method, CelsiusRange comfortable, Set<Cr
 
     private StepAdvice sowInBag() {
         String how =
-                ("Lay the seeds apart on kitchen paper, wet it and let it drip until no water runs, fold it into a bag and"
-                                + " leave the bag a little open. Label it in pencil: crop, variety, day, whose. Lay it flat on the mat at %s.")
+                ("Lay the seeds apart on kitchen paper, wet it and let it drip until no water runs, fold it into a bag"
+                    + " and leave the bag a little open. Label it in pencil: crop, variety, day, whose. Lay it flat on"
+                    + " the mat at %s.")
                         .formatted(range());
         return new StepAdvice(Step.SOW, how, cautions(Step.SOW, Caution.ELECTRICITY), COMMON);
     }
@@ -70,7 +71,8 @@ public record Advisor(Crop crop, Method method, CelsiusRange comfortable, Set<Cr
     private String depth() {
         Double depth = crop.depthMm();
         if (crop.light().equals("yes")) {
-            return "Press the seed onto the surface: it needs light to come up, so cover it with no more than a dusting of vermiculite.";
+            return "Press the seed onto the surface: it needs light to come up, so cover it with no more than a"
+                    + " dusting of vermiculite.";
         }
         if (depth == null) {
             return "Cover the seed with two to three times its own thickness.";
@@ -81,18 +83,19 @@ public record Advisor(Crop crop, Method method, CelsiusRange comfortable, Set<Cr
 
     private StepAdvice look() {
         String how = method == Method.BAG
-                ? "Open the bag over a clean plate. Look for white root tips; count them. Keep the paper damp, not wet; take out"
-                        + " mouldy seeds with tweezers and throw them away."
-                : "Look for green loops or leaves; count them. The surface should be damp, not wet. Threads or a grey fur on the"
-                        + " surface, or seedlings fallen over at the foot, are damping-off: air it, water less, note it.";
+                ? "Open the bag over a clean plate. Look for white root tips; count them. Keep the paper damp, not"
+                        + " wet; take out mouldy seeds with tweezers and throw them away."
+                : "Look for green loops or leaves; count them. The surface should be damp, not wet. Threads or a grey"
+                        + " fur on the surface, or seedlings fallen over at the foot, are damping-off: air it, water"
+                        + " less, note it.";
         return new StepAdvice(
                 Step.FIRST_LOOK, how, cautions(Step.FIRST_LOOK, Caution.MOULD, Caution.ELECTRICITY), COMMON);
     }
 
     private StepAdvice moveToCells() {
         String how =
-                ("Move each seed when its root is %s to %s long: a dip in damp compost, root down, held by the seed coat or"
-                                + " with tweezers, never by the root. Cover lightly and water with lukewarm water.")
+                ("Move each seed when its root is %s to %s long: a dip in damp compost, root down, held by the seed"
+                    + " coat or with tweezers, never by the root. Cover lightly and water with lukewarm water.")
                         .formatted(measures.length(3), measures.length(6));
         return new StepAdvice(Step.MOVE_TO_CELLS, how, cautions(Step.MOVE_TO_CELLS, Caution.COMPOST_DUST), COMMON);
     }
@@ -109,23 +112,24 @@ public record Advisor(Crop crop, Method method, CelsiusRange comfortable, Set<Cr
     }
 
     private StepAdvice light() {
-        String how =
-                ("Set it under the light with the lamp about %s above the leaves, 14 to 16 hours a day on a timer, dark at"
-                                + " night. Raise the lamp as they grow; where your hand at leaf height feels warm, it is too near."
-                                + " Sources give from %s for tubes to %s for LED lamps.")
-                        .formatted(measures.length(100), measures.length(50), measures.length(300));
+        String how = ("Set it under the light with the lamp about %s above the leaves, 14 to 16 hours a day on a"
+            + " timer, dark at night. Raise the lamp as they grow; where your hand at leaf height feels warm, it is"
+            + " too near. Sources give from %s for tubes to %s for LED lamps.")
+                .formatted(measures.length(100), measures.length(50), measures.length(300));
         return new StepAdvice(
                 Step.LIGHT,
                 how,
                 cautions(Step.LIGHT, Caution.ELECTRICITY, Caution.HIGH_SHELF),
-                "Iowa State Univ. Extension FAQ: setting up supplemental lights for seedlings; other extension pages differ");
+                "Iowa State Univ. Extension FAQ: setting up supplemental lights for seedlings; other extension pages"
+                        + " differ");
     }
 
     private StepAdvice feed() {
         return new StepAdvice(
                 Step.FIRST_FEED,
-                "When the first true leaves are open, water once a week from below with liquid feed at half the strength on its"
-                        + " label; one extension column gives a quarter. Before true leaves seedlings need none.",
+                "When the first true leaves are open, water once a week from below with liquid feed at half the"
+                    + " strength on its label; one extension column gives a quarter. Before true leaves seedlings need"
+                    + " none.",
                 cautions(Step.FIRST_FEED, Caution.FEED),
                 "half strength: common practice; a quarter: Univ. of Minnesota Extension educator column");
     }
@@ -133,8 +137,8 @@ public record Advisor(Crop crop, Method method, CelsiusRange comfortable, Set<Cr
     private StepAdvice potOn() {
         return new StepAdvice(
                 Step.POT_ON,
-                "When roots hold the plug together, set it into a pot about twice as wide, in damp compost. Lift by the rootball or"
-                        + " by a leaf, never by the stem.",
+                "When roots hold the plug together, set it into a pot about twice as wide, in damp compost. Lift by"
+                        + " the rootball or by a leaf, never by the stem.",
                 cautions(Step.POT_ON, Caution.COMPOST_DUST),
                 "Univ. of Minnesota Extension educator column: more tips on seedlings; timing: common practice");
     }
@@ -142,10 +146,11 @@ public record Advisor(Crop crop, Method method, CelsiusRange comfortable, Set<Cr
     private StepAdvice hardenOff() {
         return new StepAdvice(
                 Step.HARDEN_OFF,
-                "Stand the plants outside in shade and out of the wind, an hour or two the first day and longer each day; bring them"
-                        + " in for cold nights. Water less often, but deeply.",
+                "Stand the plants outside in shade and out of the wind, an hour or two the first day and longer each"
+                        + " day; bring them in for cold nights. Water less often, but deeply.",
                 cautions(Step.HARDEN_OFF, Caution.LIFTING),
-                "Univ. of California manual, Unit 1.3: hardening off (3 days to 2 weeks); column of Master Gardeners: 7 to 10 days");
+                "Univ. of California manual, Unit 1.3: hardening off (3 days to 2 weeks); column of Master Gardeners:"
+                        + " 7 to 10 days");
     }
 
     private StepAdvice plantOut() {

@@ -9,44 +9,49 @@ public enum Caution {
     TREATED_SEED(
             Stands.OPEN,
             "Treated seed: chemical-resistant gloves, never soak it, wash afterwards.",
-            "Treated seed (often brightly dyed): never soak it or pre-sprout it with bare hands. Chemical-resistant gloves, wash"
-                    + " afterwards, never for food or feed. The seed label and a pesticide information centre decide."),
+            "Treated seed (often brightly dyed): never soak it or pre-sprout it with bare hands. Chemical-resistant"
+                + " gloves, wash afterwards, never for food or feed. The seed label and a pesticide information centre"
+                + " decide."),
     BURNS(
             Stands.OPEN,
             "Burns skin and eyes: rubber gloves, hands off your face.",
-            "Seed and fruit of hot kinds burn skin and eyes: wear rubber gloves, do not touch your face or lenses, wash with soap and"
-                    + " warm water. If it hurts, ask a poison centre."),
+            "Seed and fruit of hot kinds burn skin and eyes: wear rubber gloves, do not touch your face or lenses,"
+                    + " wash with soap and warm water. If it hurts, ask a poison centre."),
     POISONOUS(
             Stands.OPEN,
             "Poisonous plant: gloves, a clear label, away from salad trays and children.",
-            "This plant is poisonous: gloves, a clear label, and a place apart from salad trays and children. If some is eaten, call"
-                    + " a poison centre."),
+            "This plant is poisonous: gloves, a clear label, and a place apart from salad trays and children. If some"
+                    + " is eaten, call a poison centre."),
     IRRITATES(
             Stands.OPEN,
             "Irritates the skin: gloves and long sleeves.",
-            "This plant irritates the skin: gloves and long sleeves, and wash afterwards. A doctor knows better than we."),
+            "This plant irritates the skin: gloves and long sleeves, and wash afterwards. A doctor knows better than"
+                    + " we."),
     ELECTRICITY(
             Stands.OPEN,
             "Electricity near water: dry hands, a residual-current switch (GFCI or RCD), unplug before watering.",
-            "Mats and lights near water: only on an outlet with a residual-current switch (GFCI or RCD), with a drip loop in the"
-                    + " cord; unplug before watering. Local codes apply; wiring is for a licensed electrician."),
+            "Mats and lights near water: only on an outlet with a residual-current switch (GFCI or RCD), with a drip"
+                    + " loop in the cord; unplug before watering. Local codes apply; wiring is for a licensed"
+                    + " electrician."),
     PEROXIDE(
             Stands.OPEN,
             "Hydrogen peroxide harms eyes and skin: the 3 % kind only, gloves and eye protection.",
-            "Hydrogen peroxide is optional and the evidence for it is thin: many use half household 3 % solution, half water, for"
-                    + " five minutes, then rinse (common practice). Stronger or longer soaks harm seed, and strong grades burn skin: never buy them. Gloves and eye protection;"
-                    + " keep it in its own bottle, away from children and other cleaners; in the eyes, rinse for 15 minutes and"
-                    + " call a poison centre."),
+            "Hydrogen peroxide is optional and the evidence for it is thin: many use half household 3 % solution, half"
+                    + " water, for five minutes, then rinse (common practice). Stronger or longer soaks harm seed, and"
+                    + " strong grades burn skin: never buy them. Gloves and eye protection; keep it in its own bottle,"
+                    + " away from children and other cleaners; in the eyes, rinse for 15 minutes and call a poison"
+                    + " centre."),
     COMPOST_DUST(
             Stands.FOLDED,
             "Compost dust: damp it first, mask and gloves.",
-            "Compost can carry Legionella and mould: open the bag away from your face, damp it before tipping, wear a mask and"
-                    + " gloves, air the room, wash your hands. People over 50, smokers and the ill are most at risk; see a doctor"
-                    + " about flu-like illness 2 to 10 days later."),
+            "Compost can carry Legionella and mould: open the bag away from your face, damp it before tipping, wear a"
+                    + " mask and gloves, air the room, wash your hands. People over 50, smokers and the ill are most at"
+                    + " risk; see a doctor about flu-like illness 2 to 10 days later."),
     MOULD(
             Stands.FOLDED,
             "Mould: keep your face away from it.",
-            "With asthma or a mould allergy let someone else open bags and trays, or wear a mask; a doctor knows better than we."),
+            "With asthma or a mould allergy let someone else open bags and trays, or wear a mask; a doctor knows"
+                    + " better than we."),
     HIGH_SHELF(
             Stands.FOLDED,
             "High shelves: a step stool, never a chair.",

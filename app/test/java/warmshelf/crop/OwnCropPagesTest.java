@@ -75,23 +75,23 @@ class OwnCropPagesTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-            source       | ''       | Source is empty
-            name         | ''       | Name is empty
-            name         | 辣椒     | a name with letters from a to z
-            name         | Tomato   | there is a crop of that name
-            weeksMin     | -1       | Weeks indoors at least was '-1'; a whole number from 0 to 30
-            weeksMax     | 3        | Weeks indoors at most was '3'; at least 4 is accepted
-            offsetLatest | -30      | Planting out at the latest was '-30'; at least -7
-            night        | 140      | Nights above, in °F was '140'; a number from 5 to 77
-            depth        | 60       | Depth in inches was '60'; a number from 0 to 5.91
-            maturityMax  | 20       | Days at most was '20', less than the 120 days
-            hardiness    | iron     | How much cold it bears was 'iron'; accepted are: hardy
-            light        | maybe    | Light to come up was 'maybe'
-            emergence    | magic    | How its seed answers to warmth was 'magic'; accepted are: like, stated
-            emergenceDaysMax | 2    | before the first; a number from 10
-            emergenceLow | 200      | Coolest in °F was '200'; a number from 32 to 113
-            sourceUrl    | ftp:x    | an address that begins with https://
-            """)
+        source       | ''       | Source is empty
+        name         | ''       | Name is empty
+        name         | 辣椒     | a name with letters from a to z
+        name         | Tomato   | there is a crop of that name
+        weeksMin     | -1       | Weeks indoors at least was '-1'; a whole number from 0 to 30
+        weeksMax     | 3        | Weeks indoors at most was '3'; at least 4 is accepted
+        offsetLatest | -30      | Planting out at the latest was '-30'; at least -7
+        night        | 140      | Nights above, in °F was '140'; a number from 5 to 77
+        depth        | 60       | Depth in inches was '60'; a number from 0 to 5.91
+        maturityMax  | 20       | Days at most was '20', less than the 120 days
+        hardiness    | iron     | How much cold it bears was 'iron'; accepted are: hardy
+        light        | maybe    | Light to come up was 'maybe'
+        emergence    | magic    | How its seed answers to warmth was 'magic'; accepted are: like, stated
+        emergenceDaysMax | 2    | before the first; a number from 10
+        emergenceLow | 200      | Coolest in °F was '200'; a number from 32 to 113
+        sourceUrl    | ftp:x    | an address that begins with https://
+        """)
     void bad_figures_come_back_with_a_sentence_and_with_what_was_typed(String field, String text, String sentence) {
         Answer again = coordinator.post("/new-crop", crop(Map.of(field, text)));
 
@@ -102,11 +102,11 @@ class OwnCropPagesTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-            soak         | tepid | A soak before sowing was 'tepid'; accepted are: unknown, needless
-            soakHoursMax | 40    | Hours of soaking at most was '40'; a whole number from 1 to 24
-            soakHoursMax | 6     | Hours of soaking at most was '6'; at least 8 is accepted
-            coldWeeksMin | x     | Weeks cold and moist at least was 'x'
-            """)
+        soak         | tepid | A soak before sowing was 'tepid'; accepted are: unknown, needless
+        soakHoursMax | 40    | Hours of soaking at most was '40'; a whole number from 1 to 24
+        soakHoursMax | 6     | Hours of soaking at most was '6'; at least 8 is accepted
+        coldWeeksMin | x     | Weeks cold and moist at least was 'x'
+        """)
     void a_bad_treatment_names_its_field(String field, String text, String sentence) {
         Answer again =
                 coordinator.post("/new-crop", crop(Map.of("soakHoursMin", "8", "hazard-burns", "yes", field, text)));

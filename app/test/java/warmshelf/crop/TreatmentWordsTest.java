@@ -34,16 +34,16 @@ class TreatmentWordsTest {
     // The rows of crops.csv and seed-traits.csv that these sentences come from name their sources.
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-            tomato          | F | No treatment needed.
-            pepper          | F | A soak is optional.
-            pepper-very-hot | F | Some strains sleep on at a steady warmth: there 24 hours at 59 °F, or light, woke them. Some strains sleep on at a steady warmth: there 8 hours at 77 °F, or light, woke them. A soak of up to 24 hours is optional.
-            okra            | C | Hard coat: nick it, or give it a soak of 12 to 24 hours.
-            celery          | C | Wants diffuse light, and nights 6 to 8 °C cooler than days. Long cold under 13 °C makes it flower early.
-            celery          | F | Wants diffuse light, and nights 10 to 15 °F cooler than days. Long cold under 55 °F makes it flower early.
-            watermelon      | F | Kinds without seeds want 85–90 °F.
-            lavender        | C | 2 to 4 weeks cold and moist before sowing help.
-            artichoke       | F | About 10 days under 50 °F as seedlings bring heads in the first year.
-            """)
+        tomato          | F | No treatment needed.
+        pepper          | F | A soak is optional.
+        pepper-very-hot | F | Some strains sleep on at a steady warmth: there 24 hours at 59 °F, or light, woke them. Some strains sleep on at a steady warmth: there 8 hours at 77 °F, or light, woke them. A soak of up to 24 hours is optional.
+        okra            | C | Hard coat: nick it, or give it a soak of 12 to 24 hours.
+        celery          | C | Wants diffuse light, and nights 6 to 8 °C cooler than days. Long cold under 13 °C makes it flower early.
+        celery          | F | Wants diffuse light, and nights 10 to 15 °F cooler than days. Long cold under 55 °F makes it flower early.
+        watermelon      | F | Kinds without seeds want 85–90 °F.
+        lavender        | C | 2 to 4 weeks cold and moist before sowing help.
+        artichoke       | F | About 10 days under 50 °F as seedlings bring heads in the first year.
+        """)
     void each_is_said_of_the_figures(String crop, String unit, String words) {
         assertThat(words(crop, new Units(unit, "cm"))).isEqualTo(words);
     }
