@@ -109,7 +109,7 @@ final class DemoPlanting {
         LocalDate longBefore = LocalDate.of(asking.season() - 1, 10, 1);
         int celsius = planner.reckonedC(asking.crop(), asking.warm());
         return planner.timeline(asking, celsius, longBefore, Seen.nothing())
-                .filter(timeline -> timeline.verdict() == Verdict.IN_TIME)
+                .filter(timeline -> timeline.verdict() != Verdict.TOO_LATE)
                 .flatMap(timeline -> timeline.step(Step.SOW))
                 .map(TimelineStep::ideal);
     }

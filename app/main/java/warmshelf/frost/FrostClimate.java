@@ -30,6 +30,11 @@ public record FrostClimate(
         return dated(autumn.dayReachedWith(risk), year);
     }
 
+    /** The first frost of the autumn after that year's spring. */
+    public FirstFrost firstFrost(int year) {
+        return new FirstFrost(autumn, year);
+    }
+
     private static Optional<LocalDate> dated(OptionalDouble day, int year) {
         return day.isPresent() ? Optional.of(YearDay.in(year, day.getAsDouble())) : Optional.empty();
     }

@@ -77,7 +77,7 @@ public record FrostSeason(
     }
 
     /** The day before which frost comes with this chance: chance = anyFrost x P(D < day | frost). */
-    OptionalDouble dayReachedWith(double chance) {
+    public OptionalDouble dayReachedWith(double chance) {
         check(chance);
         return chance >= anyFrost ? OptionalDouble.empty() : OptionalDouble.of(day(chance / anyFrost));
     }
@@ -86,7 +86,8 @@ public record FrostSeason(
         return anyFrost * (1 - NORMAL.cumulativeProbability((day - medianDay) / sdDays()));
     }
 
-    double chanceBefore(double day) {
+    /** The chance, 0..1, that a season has had a frost before a day of a 365-day year. */
+    public double chanceBefore(double day) {
         return anyFrost * NORMAL.cumulativeProbability((day - medianDay) / sdDays());
     }
 

@@ -14,8 +14,6 @@ import warmshelf.timeline.FrostDates;
 
 /** The frost dates of a member's garden, from the best evidence at hand. Each is worked out once, until the evidence changes. */
 public final class GrowerFrost {
-    private static final double AVERAGE = 0.5;
-
     private final FrostSource source;
     private final Gardens gardens;
     private volatile Known known;
@@ -28,6 +26,10 @@ public final class GrowerFrost {
 
     /** The climate of a member's garden; empty where nothing is known of it. */
     public Optional<FrostClimate> climate(UUID memberId, String country, String postcode) {
+        return climate(memberId, country, postcode, Threshold.FROST);
+    }
+
+    private Optional<FrostClimate> climate(UUID memberId, String country, String postcode, Threshold threshold) {
         GroupEvidence now = source.evidence();
         Known before = known;
         if (before.evidence() != now) {
@@ -36,21 +38,20 @@ public final class GrowerFrost {
         }
         return before.climates()
                 .computeIfAbsent(
-                        new Key(memberId, country, postcode),
+                        new Key(memberId, country, postcode, threshold),
                         key -> gardens.ofMember(memberId, country, postcode)
-                                .flatMap(garden -> GardenFrost.of(garden, now, Threshold.FROST)));
+                                .flatMap(garden -> GardenFrost.of(garden, now, threshold)));
     }
 
     /** The dates around one growing season at the risk accepted; empty where nothing is known. */
     public Optional<FrostDates> dates(Sowing.Grower grower, double risk, int season) {
+        Optional<FrostClimate> killing =
+                climate(grower.memberId(), grower.country(), grower.postcode(), Threshold.KILLING);
         return climate(grower.memberId(), grower.country(), grower.postcode())
-                .map(climate -> new FrostDates(
-                        climate.lastSpringFrost(AVERAGE, season).orElse(null),
-                        climate.lastSpringFrost(risk, season).orElse(null),
-                        climate.firstAutumnFrost(risk, season).orElse(null)));
+                .map(climate -> FrostDates.of(climate, killing.orElse(climate), risk, season));
     }
 
-    private record Key(UUID memberId, String country, String postcode) {}
+    private record Key(UUID memberId, String country, String postcode, Threshold threshold) {}
 
     private record Known(GroupEvidence evidence, Map<Key, Optional<FrostClimate>> climates) {}
 }

@@ -89,7 +89,7 @@ final class StillInTime {
             return Optional.empty();
         }
         return planner.timeline(asking, celsius, today, Seen.nothing())
-                .filter(timeline -> timeline.verdict() != Verdict.TOO_LATE)
+                .filter(timeline -> timeline.verdict() == Verdict.IN_TIME || timeline.verdict() == Verdict.HURRY)
                 .flatMap(timeline -> other(lot, crop, timeline));
     }
 

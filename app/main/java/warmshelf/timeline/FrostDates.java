@@ -2,6 +2,7 @@ package warmshelf.timeline;
 
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
+import warmshelf.frost.FrostClimate;
 
 /**
  * The frosts around one growing season in one garden.
@@ -10,11 +11,36 @@ import org.jspecify.annotations.Nullable;
  * @param lastSpringAtRisk day after which only the accepted share of springs still has a frost; null: none to fear
  * @param firstAutumnAtRisk day before which only the accepted share of autumns already had a frost; null: none to fear, or
  *     not known
+ * @param autumn when the first frosts of the autumn come, as distributions; null: only a date is known, or nothing
  */
 public record FrostDates(
         @Nullable LocalDate lastSpringAverage,
         @Nullable LocalDate lastSpringAtRisk,
-        @Nullable LocalDate firstAutumnAtRisk) {
+        @Nullable LocalDate firstAutumnAtRisk,
+        @Nullable AutumnFrosts autumn) {
+    private static final double AVERAGE = 0.5;
+
+    /** Dates alone: how the frosts vary from year to year is not known. */
+    public FrostDates(
+            @Nullable LocalDate lastSpringAverage,
+            @Nullable LocalDate lastSpringAtRisk,
+            @Nullable LocalDate firstAutumnAtRisk) {
+        this(lastSpringAverage, lastSpringAtRisk, firstAutumnAtRisk, null);
+    }
+
+    /**
+     * The dates of a season that the climates of a garden tell.
+     *
+     * @param climate of frost at 0 °C
+     * @param killing of killing frost
+     */
+    public static FrostDates of(FrostClimate climate, FrostClimate killing, double risk, int season) {
+        return new FrostDates(
+                climate.lastSpringFrost(AVERAGE, season).orElse(null),
+                climate.lastSpringFrost(risk, season).orElse(null),
+                climate.firstAutumnFrost(risk, season).orElse(null),
+                new AutumnFrosts(climate.firstFrost(season), killing.firstFrost(season)));
+    }
 
     /** One date each, as a person knows them by heart. */
     public static FrostDates of(LocalDate lastSpring, @Nullable LocalDate firstAutumn) {

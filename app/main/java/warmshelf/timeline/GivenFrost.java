@@ -9,6 +9,9 @@ import warmshelf.frost.FrostClimate;
 import warmshelf.frost.FrostClimates;
 import warmshelf.frost.PostcodePlace;
 import warmshelf.frost.Postcodes;
+import warmshelf.frost.Threshold;
+import warmshelf.frost.evidence.ThresholdShift;
+import warmshelf.frost.station.Side;
 
 /** The frost dates that a command was given: by postcode, or as dates. */
 record GivenFrost(
@@ -65,9 +68,14 @@ record GivenFrost(
 
     private static FrostDates at(PostcodePlace place, int season, double risk) {
         FrostClimate climate = FrostClimates.at(place);
-        return new FrostDates(
-                climate.lastSpringFrost(0.5, season).orElse(null),
-                climate.lastSpringFrost(risk, season).orElse(null),
-                climate.firstAutumnFrost(risk, season).orElse(null));
+        FrostClimate killing = new FrostClimate(
+                climate.place(),
+                climate.latitude(),
+                climate.longitude(),
+                climate.elevationM(),
+                ThresholdShift.moved(Side.SPRING, Threshold.KILLING, climate.spring()),
+                ThresholdShift.moved(Side.AUTUMN, Threshold.KILLING, climate.autumn()),
+                climate.evidence());
+        return FrostDates.of(climate, killing, risk, season);
     }
 }

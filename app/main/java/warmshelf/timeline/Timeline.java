@@ -10,8 +10,10 @@ import java.util.Optional;
  *     passed over, and steps for which the season leaves no time, are not listed
  * @param warmDays whole days the sowing needs on a mat; 0 where it needs none, or cannot come up at that temperature
  * @param notes what else the grower should know, in plain sentences
+ * @param harvest how much of it comes before the autumn frost that kills the crop; empty where that cannot be told
  */
-public record Timeline(Verdict verdict, List<TimelineStep> steps, int warmDays, List<String> notes) {
+public record Timeline(
+        Verdict verdict, List<TimelineStep> steps, int warmDays, List<String> notes, Optional<HarvestOutlook> harvest) {
     public Timeline {
         steps = List.copyOf(steps);
         notes = List.copyOf(notes);

@@ -6,6 +6,7 @@ import java.time.ZoneId;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -106,11 +107,25 @@ public final class TimelineCommand implements Callable<Integer> {
         return Math.max(comfortable.low(), Math.min(comfortable.high(), USUAL_MAT_C));
     }
 
-    private static Map<String, Object> answer(Crop crop, Method method, Timeline timeline) {
-        Map<String, Object> answer = new LinkedHashMap<>();
+    private static Map<String, @Nullable Object> answer(HarvestOutlook harvest) {
+        Map<String, @Nullable Object> answer = new LinkedHashMap<>();
+        answer.put("first", harvest.first());
+        answer.put("half", harvest.half());
+        answer.put("chanceFirst", hundredths(harvest.chanceFirst()));
+        answer.put("chanceHalf", hundredths(harvest.chanceHalf()));
+        return answer;
+    }
+
+    private static @Nullable Double hundredths(OptionalDouble chance) {
+        return chance.isPresent() ? (Double) (Math.round(chance.getAsDouble() * 100) / 100.0) : null;
+    }
+
+    private static Map<String, @Nullable Object> answer(Crop crop, Method method, Timeline timeline) {
+        Map<String, @Nullable Object> answer = new LinkedHashMap<>();
         answer.put("crop", crop.id());
         answer.put("method", method.word());
         answer.put("verdict", timeline.verdict().word());
+        answer.put("harvest", timeline.harvest().map(TimelineCommand::answer).orElse(null));
         answer.put(
                 "steps", timeline.steps().stream().map(TimelineCommand::answer).toList());
         answer.put("warmDays", timeline.warmDays());

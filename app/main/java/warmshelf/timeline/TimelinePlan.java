@@ -42,7 +42,12 @@ final class TimelinePlan {
                         sowing.ideal(),
                         outdoors.plantOut().ideal())
                 : before;
-        return new Timeline(judgement.verdict(), steps.steps(), warmDays(), notes(judgement, seedlings, outdoors));
+        return new Timeline(
+                judgement.verdict(),
+                steps.steps(),
+                warmDays(),
+                notes(judgement, seedlings, outdoors),
+                judgement.outlook());
     }
 
     private boolean isSown() {
@@ -61,11 +66,11 @@ final class TimelinePlan {
         // A plan that comes too late is shown as it would have been.
         return verdict == Verdict.TOO_LATE
                 ? usualSowing.days()
-                : latestSensible(verdict).notBefore(question.today());
+                : latestSensible().notBefore(question.today());
     }
 
-    private DateWindow latestSensible(Verdict verdict) {
-        if (verdict == Verdict.IN_TIME) {
+    private DateWindow latestSensible() {
+        if (!question.today().isAfter(usualSowing.days().latest())) {
             return usualSowing.days();
         }
         DateWindow out = usualOut.days();

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.tuple;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
@@ -211,7 +212,7 @@ class SeasonPictureTest {
                 "Lantern Row",
                 warm,
                 26,
-                new Timeline(Verdict.IN_TIME, List.copyOf(steps), 10, List.of()));
+                new Timeline(Verdict.IN_TIME, List.copyOf(steps), 10, List.of(), Optional.empty()));
     }
 
     private static Row only(Growing growing) {

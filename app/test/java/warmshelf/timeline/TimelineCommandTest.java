@@ -21,7 +21,14 @@ class TimelineCommandTest {
 
         assertThat(answer.fieldNames())
                 .toIterable()
-                .startsWith("crop", "method", "verdict", "steps", "warmDays", "notes");
+                .containsExactly("crop", "method", "verdict", "harvest", "steps", "warmDays", "notes");
+        assertThat(answer.get("harvest").fieldNames())
+                .toIterable()
+                .containsExactly("first", "half", "chanceFirst", "chanceHalf");
+        assertThat(answer.at("/harvest/first").asText()).isEqualTo("2027-08-09");
+        assertThat(answer.at("/harvest/chanceFirst").isNull())
+                .as("one date tells no chance")
+                .isTrue();
         assertThat(answer.at("/steps/0").fieldNames())
                 .toIterable()
                 .startsWith("step", "earliest", "ideal", "latest", "why");
@@ -64,6 +71,29 @@ class TimelineCommandTest {
 
         assertThat(date(timeline(place + "0.5").json(), "plant-out"))
                 .isBefore(date(timeline(place + "0.1").json(), "plant-out"));
+    }
+
+    @Test
+    void a_postcode_gives_the_chance_that_the_harvest_comes_before_the_frost() {
+        String order = " --season 2027 --today 2026-11-01 --postcode ";
+
+        JsonNode north = timeline("--crop pepper-very-hot" + order + "56649").json();
+        JsonNode south = timeline("--crop pepper-very-hot" + order + "30303").json();
+
+        assertThat(north.get("verdict").asText()).isEqualTo("tight");
+        assertThat(north.at("/harvest/chanceFirst").asDouble()).isBetween(0.5, 0.9);
+        assertThat(north.at("/harvest/chanceHalf").asDouble()).isLessThan(0.5);
+        assertThat(south.get("verdict").asText()).isEqualTo("in time");
+        assertThat(south.at("/harvest/chanceHalf").asDouble()).isGreaterThan(0.95);
+    }
+
+    @Test
+    void flowers_have_no_harvest_to_weigh() {
+        JsonNode answer = timeline("--crop marigold --season 2027 --today 2026-11-01 --postcode 55811")
+                .json();
+
+        assertThat(answer.get("harvest").isNull()).isTrue();
+        assertThat(answer.get("verdict").asText()).isEqualTo("in time");
     }
 
     @Test

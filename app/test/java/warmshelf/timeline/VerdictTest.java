@@ -12,14 +12,18 @@ class VerdictTest {
     private static final LocalDate LAST = LocalDate.of(2027, 5, 24);
     private static final Asked PEPPER = Asked.of(Crops.PEPPER, 26, FrostDates.of(LAST, LocalDate.of(2027, 9, 20)));
 
-    // Latest sowing 29 March. Sown on 4 May: ready 9 weeks later, 6 July; ripe 75 days later, 19 September.
+    // Latest sowing 29 March. Sown on 4 May: ready 9 weeks later, 6 July; half ripe 75 days later, 19 September. Sown
+    // on 9 May:
+    // the first ripe 70 days after 11 July, 19 September.
     @ParameterizedTest
     @CsvSource({
         "2027-01-01, IN_TIME",
         "2027-03-29, IN_TIME",
         "2027-03-30, HURRY",
         "2027-05-04, HURRY",
-        "2027-05-05, TOO_LATE",
+        "2027-05-05, TIGHT",
+        "2027-05-09, TIGHT",
+        "2027-05-10, TOO_LATE",
         "2027-08-01, TOO_LATE"
     })
     void the_verdict_turns_the_day_after_each_limit(LocalDate today, Verdict verdict) {
@@ -30,7 +34,7 @@ class VerdictTest {
     void when_it_is_too_late_to_sow_bought_plants_are_named() {
         Timeline late = PEPPER.on(LocalDate.of(2027, 6, 20)).answered();
 
-        assertThat(late.notes()).anyMatch(note -> note.contains("4 May") && note.contains("Buy plants"));
+        assertThat(late.notes()).anyMatch(note -> note.contains("9 May") && note.contains("Buy plants"));
     }
 
     @Test
@@ -47,7 +51,7 @@ class VerdictTest {
         Asked hurry = PEPPER.on(today);
 
         assertThat(hurry.step(Step.SOW).ideal()).isEqualTo(today);
-        assertThat(hurry.step(Step.SOW).latest()).isEqualTo(LocalDate.of(2027, 5, 4));
+        assertThat(hurry.step(Step.SOW).latest()).isEqualTo(LocalDate.of(2027, 5, 9));
         assertThat(hurry.step(Step.PLANT_OUT).ideal()).isEqualTo(today.plusWeeks(9));
     }
 
@@ -65,7 +69,7 @@ class VerdictTest {
         Timeline timeline = Asked.of(Crops.PEPPER, 26, FrostDates.of(LAST, LocalDate.of(2027, 8, 11)))
                 .answered();
 
-        assertThat(timeline.verdict()).isEqualTo(Verdict.IN_TIME);
+        assertThat(timeline.verdict()).isEqualTo(Verdict.TIGHT);
         assertThat(timeline.notes()).anyMatch(note -> note.contains("quick variety"));
     }
 

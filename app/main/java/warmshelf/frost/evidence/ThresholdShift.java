@@ -1,5 +1,6 @@
 package warmshelf.frost.evidence;
 
+import warmshelf.frost.FrostSeason;
 import warmshelf.frost.Threshold;
 import warmshelf.frost.station.Side;
 
@@ -22,5 +23,13 @@ public final class ThresholdShift {
             case KILLING -> side == Side.SPRING ? -(3.3 + 0.64 * yearSdDays) : 4.6 + 0.43 * yearSdDays;
             case LIGHT -> side == Side.SPRING ? 6.1 + 0.41 * yearSdDays : -(6.6 + 0.28 * yearSdDays);
         };
+    }
+
+    /** A season of frost at 0 °C, moved to another threshold and less well known by the moving. */
+    public static FrostSeason moved(Side side, Threshold threshold, FrostSeason season) {
+        return threshold == Threshold.FROST
+                ? season
+                : season.movedBy(days(side, threshold, season.yearSdDays()))
+                        .withScatter(Math.hypot(season.stationScatterDays(), SD_DAYS), season.elevationSdDays());
     }
 }

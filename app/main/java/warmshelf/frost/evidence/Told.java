@@ -77,8 +77,7 @@ final class Told {
     }
 
     private FrostSeason shifted(Side side, FrostSeason season) {
-        return season.movedBy(ThresholdShift.days(side, threshold, season.yearSdDays()))
-                .withScatter(Math.hypot(season.stationScatterDays(), ThresholdShift.SD_DAYS), season.elevationSdDays());
+        return ThresholdShift.moved(side, threshold, season);
     }
 
     private Optional<FrostClimate> joined(

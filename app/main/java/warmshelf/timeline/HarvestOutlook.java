@@ -1,0 +1,95 @@
+package warmshelf.timeline;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import warmshelf.crop.Crop;
+import warmshelf.crop.Crop.Basis;
+import warmshelf.crop.Crop.DaysToMaturity;
+
+/**
+ * How much of a harvest comes before the frost that kills the crop. The harvest is taken to begin after the fewest of the
+ * crop's, or the variety's, days to maturity and to end after the most, evenly: half of it is in by their middle.
+ *
+ * @param first day of the first harvest
+ * @param half day by which half of it is in
+ * @param chanceFirst the chance, 0..1, that the first harvest comes before that frost; empty where only a date is known of it
+ * @param chanceHalf the chance that half of it does
+ */
+public record HarvestOutlook(
+        LocalDate first, LocalDate half, OptionalDouble chanceFirst, OptionalDouble chanceHalf, Reach reach) {
+
+    /** How far a harvest gets before the frost. */
+    public enum Reach {
+        /** The first of it in nine autumns of ten, and half of it in seven. */
+        SURE,
+        /** Something in more autumns than not, but not as sure as that. */
+        TIGHT,
+        /** Nothing at all in more autumns than not. */
+        NONE
+    }
+
+    // The levels at which frost dates are published and gardens planned: one year in ten, three in ten, half of them.
+    private static final double FIRST_SURELY = 0.9;
+    private static final double HALF_MOSTLY = 0.7;
+    private static final double WORTH_SOWING = 0.5;
+
+    private static final double NEARLY_ALWAYS = 0.95;
+
+    static HarvestOutlook of(DaysToMaturity days, KillingFrost frost, LocalDate sown, LocalDate plantedOut) {
+        LocalDate first = harvest(days.basis(), days.min(), sown, plantedOut);
+        LocalDate half = harvest(days.basis(), (days.min() + days.max()) / 2, sown, plantedOut);
+        return new HarvestOutlook(
+                first, half, frost.chanceLaterThan(first), frost.chanceLaterThan(half), reach(frost, first, half));
+    }
+
+    /** The same for a crop; empty where no source gives its days. */
+    static Optional<HarvestOutlook> of(Crop crop, KillingFrost frost, LocalDate sown, LocalDate plantedOut) {
+        return crop.maturity().map(days -> of(days, frost, sown, plantedOut));
+    }
+
+    private static LocalDate harvest(Basis basis, int days, LocalDate sown, LocalDate plantedOut) {
+        return basis == Basis.TRANSPLANTING
+                ? plantedOut.plusDays(days)
+                : DateWindow.later(sown.plusDays(days), plantedOut);
+    }
+
+    private static Reach reach(KillingFrost frost, LocalDate first, LocalDate half) {
+        if (!frost.isLaterThan(first, WORTH_SOWING)) {
+            return Reach.NONE;
+        }
+        return frost.isLaterThan(first, FIRST_SURELY) && frost.isLaterThan(half, HALF_MOSTLY)
+                ? Reach.SURE
+                : Reach.TIGHT;
+    }
+
+    /** In a sentence with its figures. */
+    public String sentence() {
+        if (chanceFirst.isEmpty() || chanceHalf.isEmpty()) {
+            return "The first harvest is expected on %s, half of it by %s."
+                    .formatted(Words.day(first), Words.day(half));
+        }
+        double ofHalf = chanceHalf.getAsDouble();
+        double ofFirst = chanceFirst.getAsDouble();
+        if (ofHalf >= NEARLY_ALWAYS) {
+            return "Half of the harvest, by %s, comes before a frost that kills it in nearly every year."
+                    .formatted(Words.day(half));
+        }
+        if (first.equals(half)) {
+            return "The harvest, about %s, comes before a frost that kills it %s."
+                    .formatted(Words.day(first), years(ofFirst));
+        }
+        return "The first harvest, from %s, comes before a frost that kills it %s, half of the harvest, by %s, %s."
+                .formatted(Words.day(first), years(ofFirst), Words.day(half), years(ofHalf));
+    }
+
+    /** For example 'in 9 of 10 years'. */
+    private static String years(double chance) {
+        if (chance >= NEARLY_ALWAYS) {
+            return "in nearly every year";
+        }
+        return chance < 1 - NEARLY_ALWAYS
+                ? "in hardly any year"
+                : "in %d of 10 years".formatted(Math.max(1, Math.min(9, Math.round(chance * 10))));
+    }
+}
