@@ -65,16 +65,21 @@
   function offerShelf(list) {
     const offer = element("div", "round__all actions");
     list.before(offer);
+    let asks = false;
     const draw = (sure) => {
+      asks = sure;
       const open = nothings(list);
       const words = open.every((button) => button.value === "0") ? "nothing yet" : "nothing new";
+      const said = sure ? `Yes, ${words} at all ${open.length}` : `All of this shelf: ${words}`;
       offer.hidden = open.length < 2;
       if (offer.hidden) return offer.replaceChildren();
-      const press = element("button", "button button--plain", sure ? `Yes, ${words} at all ${open.length}` : `All of this shelf: ${words}`);
+      // whoever stands on it already stays on it
+      if (offer.firstChild?.textContent === said) return;
+      const press = element("button", "button button--plain", said);
       press.type = "button";
       press.addEventListener("click", () => {
         if (!sure) return draw(true);
-        self.roundKeep(open.map((button) => [button.form, button]));
+        self.roundKeep(nothings(list).map((button) => [button.form, button]));
         return draw(false);
       });
       offer.replaceChildren(press);
@@ -87,7 +92,7 @@
       }
     };
     draw(false);
-    round.addEventListener("round-shown", () => draw(false));
+    round.addEventListener("round-shown", () => draw(asks));
   }
 
   // ---- one on a screen, or the list

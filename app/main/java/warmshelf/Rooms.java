@@ -72,7 +72,12 @@ final class Rooms {
     private Rooms() {}
 
     static List<Pages> pages(
-            Database database, Clock clock, SessionStore sessions, WebSettings web, ReminderRoom.Means means) {
+            Database database,
+            Clock clock,
+            SessionStore sessions,
+            Passphrases passphrases,
+            WebSettings web,
+            ReminderRoom.Means means) {
         Audit audit = new Audit(clock);
         OwnCropStore ownCrops = new OwnCropStore(database, audit);
         CropCatalogue crops = ownCrops.catalogue();
@@ -81,7 +86,6 @@ final class Rooms {
         GroupStore group = new GroupStore(database, audit);
         AdmissionStore admissions = new AdmissionStore(database, members, links, sessions);
         OpeningStore openings = new OpeningStore(admissions, members, group);
-        Passphrases passphrases = new Passphrases();
         BrowserSession browsers = new BrowserSession(sessions, web);
         Doorway doorway = new Doorway(links, new RateLimits(clock), audit);
         SiteStore sites = new SiteStore(database.sql());

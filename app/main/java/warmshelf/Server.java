@@ -10,6 +10,7 @@ import warmshelf.db.Database;
 import warmshelf.group.GroupStore;
 import warmshelf.member.LinkPurpose;
 import warmshelf.member.LinkStore;
+import warmshelf.member.Passphrases;
 import warmshelf.member.SessionStore;
 import warmshelf.member.SubmissionStore;
 import warmshelf.web.Pages;
@@ -35,17 +36,19 @@ public final class Server implements AutoCloseable {
     }
 
     public static Server start(Settings settings, Database database, Clock clock) {
-        return start(settings, database, clock, List.of());
+        return start(settings, database, clock, new Passphrases(), List.of());
     }
 
     /**
-     * Starts with more pages than the application's own.
+     * Starts with more pages than the application's own, and passphrases at a cost of one's own.
      *
      * @throws BadInput when the port cannot be had
      */
-    public static Server start(Settings settings, Database database, Clock clock, List<Pages> more) {
+    public static Server start(
+            Settings settings, Database database, Clock clock, Passphrases passphrases, List<Pages> more) {
         SessionStore sessions = new SessionStore(database, clock);
-        List<Pages> pages = new ArrayList<>(Rooms.pages(database, clock, sessions, settings.web(), settings.means()));
+        List<Pages> pages =
+                new ArrayList<>(Rooms.pages(database, clock, sessions, passphrases, settings.web(), settings.means()));
         pages.addAll(more);
         try {
             return new Server(

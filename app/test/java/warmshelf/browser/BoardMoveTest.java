@@ -4,6 +4,7 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 import static org.assertj.core.api.Assertions.assertThat;
 import static warmshelf.db.generated.Tables.STAY;
 
+import com.microsoft.playwright.Clock;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.BoundingBox;
@@ -21,6 +22,10 @@ import warmshelf.db.generated.tables.records.StayRecord;
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class BoardMoveTest {
     private static final int DAY_WIDTH = 18;
+    /** Longer than a finger must stay to pick a tray up. */
+    private static final int LONG_PRESS_MS = 500;
+    /** A page's own clock begins at nought and stands still from here on. */
+    private static final int AN_HOUR_MS = 3_600_000;
 
     private Chromium chromium;
     private SpringGroup spring;
@@ -58,6 +63,7 @@ class BoardMoveTest {
         if (!now.getPlaceId().equals(before.getPlaceId()) || !now.getFromDay().equals(before.getFromDay())) {
             page.navigate(Chromium.address(spring.group()) + "/stays/" + stay);
             page.locator("text=Undo my last move").click();
+            assertThat(page.locator(".notice").first()).containsText("back where it was");
         }
         page.context().close();
     }
@@ -114,6 +120,8 @@ class BoardMoveTest {
         page.mouse().move(box.x + 8 + 2 * DAY_WIDTH, box.y + box.height / 2);
         assertThat(words()).containsText("Fits.");
         page.mouse().up();
+        assertThat(page.locator("#board-ask input[name=from]"))
+                .hasValue(before.getFromDay().plusDays(2).toString());
         page.locator("#board-ask button[type=submit]").click();
 
         assertThat(page.locator(".notice").first()).containsText("lies on mat");
@@ -190,16 +198,21 @@ class BoardMoveTest {
     void on_a_phone_a_long_press_picks_up_and_a_short_one_scrolls() {
         Page phone = chromium.on(Screen.PHONE, spring.group(), spring.group().coordinator())
                 .newPage();
+        phone.clock().install(new Clock.InstallOptions().setTime(0));
         phone.navigate(Chromium.address(spring.group()) + "/racks?day=" + before.getFromDay());
+        phone.clock().pauseAt(AN_HOUR_MS);
         Locator tray = phone.locator("[data-slot][href='/stays/" + stay + "']");
         tray.scrollIntoViewIfNeeded();
 
         touch(tray, "pointerdown", 0);
         touch(tray, "pointermove", 40);
         touch(tray, "pointerup", 40);
+        phone.clock().runFor(LONG_PRESS_MS);
         assertThat(phone.locator(".ghost")).hasCount(0);
 
         touch(tray, "pointerdown", 0);
+        assertThat(phone.locator(".ghost")).hasCount(0);
+        phone.clock().runFor(LONG_PRESS_MS);
         assertThat(phone.locator(".ghost")).hasCount(1);
         touch(tray, "pointercancel", 0);
         assertThat(phone.locator(".ghost")).hasCount(0);
@@ -223,10 +236,10 @@ class BoardMoveTest {
 
     private static void touch(Locator tray, String type, int moved) {
         tray.evaluate("""
-                (tray, [type, moved]) => { const box = tray.getBoundingClientRect();
-                  tray.dispatchEvent(new PointerEvent(type, { bubbles: true, cancelable: true, pointerType: 'touch', button: 0,
-                    clientX: box.left + 9 + moved, clientY: box.top + 9 })); }
-                """, List.of(type, moved));
+            (tray, [type, moved]) => { const box = tray.getBoundingClientRect();
+              tray.dispatchEvent(new PointerEvent(type, { bubbles: true, cancelable: true, pointerType: 'touch', button: 0,
+                clientX: box.left + 9 + moved, clientY: box.top + 9 })); }
+            """, List.of(type, moved));
     }
 
     private void drag(Locator tray, Locator place, double across) {
@@ -236,9 +249,9 @@ class BoardMoveTest {
         page.mouse().down();
         page.mouse().move(from.x + from.width / 2 + 9, from.y + from.height / 2);
         double[] to = ((List<?>) place.evaluate("""
-                        (place, across) => { const [x, y, w, h] = place.dataset.box.split(' ').map(Number);
-                          const box = place.ownerSVGElement.getBoundingClientRect(); return [box.left + x + w * across, box.top + y + h / 2]; }
-                        """, across))
+            (place, across) => { const [x, y, w, h] = place.dataset.box.split(' ').map(Number);
+              const box = place.ownerSVGElement.getBoundingClientRect(); return [box.left + x + w * across, box.top + y + h / 2]; }
+            """, across))
                 .stream().mapToDouble(number -> ((Number) number).doubleValue()).toArray();
         page.mouse().move(to[0], to[1]);
     }

@@ -138,7 +138,7 @@ class LoopInBrowserTest {
         fill(page, "Your postcode", "55804");
         fill(page, "Passphrase", "a row of lanterns");
         press(page, "Join");
-        assertThat(main(page)).containsText("Today");
+        page.waitForURL("**/today");
     }
 
     private static void askForSpace(Page page, String address) {
@@ -153,6 +153,7 @@ class LoopInBrowserTest {
         assertThat(main(page)).containsText("weeks before planting out");
         assertThat(main(page)).containsText("M1, place 1");
         press(page, "Send the request");
+        page.waitForURL("**/sowings/*");
         assertThat(main(page)).containsText("waiting");
     }
 

@@ -2,13 +2,20 @@ package warmshelf.browser;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
+import static warmshelf.browser.RoundPage.allSent;
+import static warmshelf.browser.RoundPage.count;
+import static warmshelf.browser.RoundPage.item;
+import static warmshelf.browser.RoundPage.nothing;
+import static warmshelf.browser.RoundPage.opened;
+import static warmshelf.browser.RoundPage.pagesKept;
+import static warmshelf.browser.RoundPage.ready;
+import static warmshelf.browser.RoundPage.status;
 import static warmshelf.db.generated.Tables.PHOTO;
 
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.FilePayload;
-import com.microsoft.playwright.options.LoadState;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -41,7 +48,7 @@ class RoundOfflineTest {
             round.stop();
 
             for (int tray = 1; tray <= 40; tray++) {
-                item(page, round, tray).locator("button[name=nothing]").click();
+                nothing(page, round, tray);
                 assertThat(item(page, round, tray)).containsText("Kept on this phone");
             }
             assertThat(status(page)).containsText("40 kept on this phone, waiting for signal");
@@ -56,8 +63,7 @@ class RoundOfflineTest {
             round.start();
             Page later = phone.newPage();
             later.navigate(round.address() + "/today");
-            assertThat(status(later)).containsText("All sent");
-            assertThat(round.looks()).isEqualTo(40);
+            allSent(later, round, 40);
 
             later.reload();
             assertThat(item(later, round, 7)).containsText("Looked at today");
@@ -77,8 +83,8 @@ class RoundOfflineTest {
             page.reload();
             assertThat(madeAs(page)).isEqualTo(made);
 
-            item(page, round, 1).locator("button[name=nothing]").click();
-            assertThat(status(page)).containsText("All sent");
+            nothing(page, round, 1);
+            allSent(page, round, 1);
             page.reload();
             assertThat(madeAs(page)).isNotEqualTo(made);
             assertThat(item(page, round, 1)).containsText("Looked at today");
@@ -157,23 +163,22 @@ class RoundOfflineTest {
             Page page = opened(phone, round);
             // the server keeps the tick, but its answer is lost on the way
             page.evaluate("""
-                    () => { const real = window.fetch; let lost = false;
-                      window.fetch = async (...asked) => { const reply = await real(...asked);
-                        if (lost || asked[0] !== '/round/entries') return reply;
-                        lost = true;
-                        throw new TypeError('lost'); };
-                      // the worker would send by itself
-                      ServiceWorkerRegistration.prototype.__defineGetter__('sync', () => undefined); }
-                    """);
-            item(page, round, 1).locator("button[name=nothing]").click();
+                () => { const real = window.fetch; let lost = false;
+                  window.fetch = async (...asked) => { const reply = await real(...asked);
+                    if (lost || asked[0] !== '/round/entries') return reply;
+                    lost = true;
+                    throw new TypeError('lost'); };
+                  // the worker would send by itself
+                  ServiceWorkerRegistration.prototype.__defineGetter__('sync', () => undefined); }
+                """);
+            nothing(page, round, 1);
             assertThat(status(page)).containsText("1 kept on this phone, waiting for signal");
             assertThat(round.looks()).isEqualTo(1);
 
-            item(page, round, 2).locator("button[name=nothing]").click();
+            nothing(page, round, 2);
             assertThat(item(page, round, 2)).containsText("Sent: nothing yet");
 
-            assertThat(status(page)).containsText("All sent");
-            assertThat(round.looks()).isEqualTo(2);
+            allSent(page, round, 2);
         }
     }
 
@@ -182,17 +187,16 @@ class RoundOfflineTest {
         try (PhoneRound round = PhoneRound.of(3);
                 BrowserContext phone = round.phone(chromium, round.tom())) {
             Page page = opened(phone, round);
-            item(page, round, 1).locator("button[name=nothing]").click();
+            nothing(page, round, 1);
             assertThat(item(page, round, 1)).containsText("Sent: nothing yet");
             round.stop();
-            item(page, round, 2).locator("button[name=nothing]").click();
+            nothing(page, round, 2);
             assertThat(status(page)).containsText("1 kept on this phone, waiting for signal");
             round.start();
 
             page.evaluate("() => window.dispatchEvent(new Event('online'))");
 
-            assertThat(status(page)).containsText("All sent");
-            assertThat(round.looks()).isEqualTo(2);
+            allSent(page, round, 2);
         }
     }
 
@@ -231,7 +235,7 @@ class RoundOfflineTest {
                 BrowserContext phone = round.phone(chromium, round.tom())) {
             Page page = opened(phone, round);
             phone.clearCookies();
-            item(page, round, 1).locator("button[name=nothing]").click();
+            nothing(page, round, 1);
             Locator link = status(page).locator("a");
             assertThat(link).hasText("Sign in to send 1 kept tick");
             assertThat(round.looks()).isZero();
@@ -241,8 +245,7 @@ class RoundOfflineTest {
             page.getByLabel("Passphrase").fill(round.tom().passphrase());
             page.locator("main button[type=submit]").first().click();
 
-            assertThat(status(page)).containsText("All sent");
-            assertThat(round.looks()).isEqualTo(1);
+            allSent(page, round, 1);
         }
     }
 
@@ -252,7 +255,7 @@ class RoundOfflineTest {
                 BrowserContext phone = round.phone(chromium, round.tom())) {
             Page page = opened(phone, round);
             round.stop();
-            item(page, round, 1).locator("button[name=nothing]").click();
+            nothing(page, round, 1);
             assertThat(status(page)).containsText("1 kept on this phone");
             round.start();
             round.signIn(phone, round.priya());
@@ -269,8 +272,7 @@ class RoundOfflineTest {
             round.start();
             round.signIn(phone, round.tom());
             page.navigate(round.address() + "/today");
-            assertThat(status(page)).containsText("All sent");
-            assertThat(round.looks()).isEqualTo(1);
+            allSent(page, round, 1);
         }
     }
 
@@ -280,14 +282,14 @@ class RoundOfflineTest {
                 BrowserContext phone = round.phone(chromium, round.tom())) {
             Page page = opened(phone, round);
             round.stop();
-            item(page, round, 1).locator("button[name=nothing]").click();
+            nothing(page, round, 1);
             assertThat(status(page)).containsText("1 kept on this phone, waiting");
             round.start();
 
             page.locator(".foot-nav summary").click();
             page.locator(".foot-nav__more button").click();
-            page.waitForLoadState(LoadState.LOAD);
-            assertThat(pagesKept(page)).isEmpty();
+            assertThat(page.getByLabel("Passphrase")).isVisible();
+            page.waitForCondition(() -> pagesKept(page).isEmpty());
             round.stop();
             page.navigate(round.address() + "/today");
 
@@ -335,41 +337,5 @@ class RoundOfflineTest {
             page.navigate(round.address() + "/today");
             assertThat(page.locator("main")).containsText("Row 01");
         }
-    }
-
-    static Page opened(BrowserContext phone, PhoneRound round) {
-        Page page = phone.newPage();
-        page.navigate(round.address() + "/today");
-        ready(page);
-        return page;
-    }
-
-    /** Waits until the worker has kept the page. */
-    static void ready(Page page) {
-        page.evaluate("""
-                async () => {
-                  const kept = async () => (await (await caches.open('warmshelf-pages')).keys()).length > 0;
-                  while (!navigator.serviceWorker.controller || !(await kept())) await new Promise(then => setTimeout(then, 50));
-                }
-                """);
-        assertThat(status(page)).not().isEmpty();
-    }
-
-    static List<?> pagesKept(Page page) {
-        return (List<?>) page.evaluate(
-                "async () => (await (await caches.open('warmshelf-pages')).keys()).map(each => each.url)");
-    }
-
-    static Locator status(Page page) {
-        return page.locator("#round-status");
-    }
-
-    static Locator item(Page page, PhoneRound round, int tray) {
-        return page.locator("#s-" + round.sowing(tray));
-    }
-
-    static void count(Page page, PhoneRound round, int tray, String sprouted) {
-        item(page, round, tray).locator("input[name=sprouted]").fill(sprouted);
-        item(page, round, tray).locator("button[type=submit]:not([name])").click();
     }
 }

@@ -2,11 +2,14 @@ package warmshelf.browser;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
-import static warmshelf.browser.RoundOfflineTest.count;
-import static warmshelf.browser.RoundOfflineTest.item;
-import static warmshelf.browser.RoundOfflineTest.opened;
-import static warmshelf.browser.RoundOfflineTest.pagesKept;
-import static warmshelf.browser.RoundOfflineTest.status;
+import static warmshelf.browser.RoundPage.allSent;
+import static warmshelf.browser.RoundPage.count;
+import static warmshelf.browser.RoundPage.item;
+import static warmshelf.browser.RoundPage.lines;
+import static warmshelf.browser.RoundPage.nothing;
+import static warmshelf.browser.RoundPage.opened;
+import static warmshelf.browser.RoundPage.pagesKept;
+import static warmshelf.browser.RoundPage.status;
 import static warmshelf.db.generated.Tables.ENTRY;
 import static warmshelf.db.generated.Tables.SOWING;
 
@@ -134,12 +137,12 @@ class RoundOnPhoneTest {
         count(page, round, 1, "5");
         item(page, round, 1).locator("[data-act=undo]").click();
 
+        assertThat(lines(page, round, 1)).hasCount(0);
         assertThat(status(page)).containsText("All sent");
         assertThat(item(page, round, 1).locator("button[name=nothing]")).isVisible();
         round.start();
         page.reload();
-        assertThat(status(page)).containsText("All sent");
-        assertThat(round.looks()).isZero();
+        allSent(page, round, 0);
     }
 
     @Test
@@ -161,8 +164,7 @@ class RoundOnPhoneTest {
         item(page, round, 2).locator("[data-act=forget]").click();
 
         assertThat(page.locator(".round__kept--refused")).hasCount(0);
-        assertThat(status(page)).containsText("All sent");
-        assertThat(round.looks()).isEqualTo(1);
+        allSent(page, round, 1);
     }
 
     @Test
@@ -193,10 +195,24 @@ class RoundOnPhoneTest {
         assertThat(round.looks()).isZero();
         page.locator(".round__all button").first().click();
 
-        assertThat(status(page)).containsText("All sent");
         assertThat(page.locator(".round__kept--sent")).hasCount(4);
-        assertThat(round.looks()).isEqualTo(4);
+        allSent(page, round, 4);
         assertThat(page.locator(".round__all")).isHidden();
+    }
+
+    @Test
+    void what_is_asked_about_a_whole_shelf_stands_until_it_is_answered_whatever_is_drawn_meanwhile() {
+        Page page = opened(phone, round);
+        page.locator(".round__all button").click();
+        Locator yes = page.locator(".round__all button").first();
+        assertThat(yes).hasText("Yes, nothing yet at all 4");
+
+        page.evaluate("() => document.getElementById('round').dispatchEvent(new Event('round-shown'))");
+
+        assertThat(yes).hasText("Yes, nothing yet at all 4");
+        assertThat(yes).isFocused();
+        count(page, round, 2, "1");
+        assertThat(yes).hasText("Yes, nothing yet at all 3");
     }
 
     @Test
@@ -206,7 +222,7 @@ class RoundOnPhoneTest {
         assertThat(page.locator(".round__item:visible")).hasCount(1);
         assertThat(page.locator(".round__bar")).containsText("1 of 4");
 
-        item(page, round, 1).locator("button[name=nothing]").click();
+        nothing(page, round, 1);
         item(page, round, 1).locator("[data-act=next]").click();
         assertThat(page.locator(".round__bar")).containsText("2 of 4");
         page.reload();
@@ -225,7 +241,7 @@ class RoundOnPhoneTest {
         item(page, round, 1).locator("select[name=problem]").selectOption("mould");
         item(page, round, 1).locator("textarea").fill("white fluff at the edge");
         item(page, round, 1).locator(".round__extra button[type=submit]").click();
-        assertThat(item(page, round, 1)).containsText("mould, “white fluff at the edge”");
+        assertThat(lines(page, round, 1)).containsText("mould, “white fluff at the edge”");
         round.start();
         page.reload();
 
@@ -245,7 +261,7 @@ class RoundOnPhoneTest {
         page.navigate(round.address() + "/today");
         assertThat(status(page)).containsText("This browser keeps nothing (a private window?)");
 
-        item(page, round, 1).locator("button[name=nothing]").click();
+        nothing(page, round, 1);
 
         assertThat(item(page, round, 1)).containsText("Sent: nothing yet");
         assertThat(round.looks()).isEqualTo(1);

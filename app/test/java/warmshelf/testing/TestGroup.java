@@ -44,7 +44,10 @@ public final class TestGroup implements AutoCloseable {
 
     private static final ZoneId ZONE = ZoneId.of("America/Chicago");
     private static final String PASSPHRASE = "three warm trays";
-    private static final String PASSPHRASE_HASH = new Passphrases().hash(PASSPHRASE);
+    /** At the least cost there is, because a test that signs in guards nothing. */
+    private static final Passphrases PASSPHRASES = new Passphrases(8, 1);
+
+    private static final String PASSPHRASE_HASH = PASSPHRASES.hash(PASSPHRASE);
 
     private final TestDatabase place;
     private final MutableClock clock = new MutableClock(MORNING);
@@ -55,7 +58,7 @@ public final class TestGroup implements AutoCloseable {
         this.place = place;
         this.cast = opened ? moveIn(place.database(), new Audit(clock)) : List.of();
         try {
-            this.server = Server.start(settings(push), place.database(), clock, more);
+            this.server = Server.start(settings(push), place.database(), clock, PASSPHRASES, more);
         } catch (RuntimeException notStarted) {
             place.close();
             throw notStarted;

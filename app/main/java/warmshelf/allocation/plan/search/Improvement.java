@@ -40,7 +40,7 @@ final class Improvement {
     private final boolean[] possible;
     private final CapacityBound bound;
     private final Prover prover;
-    private final int seconds;
+    private final Effort effort;
     private final long seed;
     private final DoubleSupplier elapsed;
     private final Consumer<Progress> listener;
@@ -55,7 +55,7 @@ final class Improvement {
             boolean[] possible,
             CapacityBound bound,
             Prover prover,
-            int seconds,
+            Effort effort,
             long seed,
             DoubleSupplier elapsed,
             Consumer<Progress> listener,
@@ -65,14 +65,14 @@ final class Improvement {
         this.possible = possible;
         this.bound = bound;
         this.prover = prover;
-        this.seconds = seconds;
+        this.effort = effort;
         this.seed = seed;
         this.elapsed = elapsed;
         this.listener = listener;
         this.cancelled = cancelled;
         worthwhile = bound.worthwhileSteps();
         long most = Refill.isWhole(layout.ground) ? WORK_A_REQUEST_OF_FEW_MATS : MOST_WORK_A_REQUEST;
-        budget = Math.min(seconds * WORK_A_SECOND, layout.ground.asks.size() * most);
+        budget = Math.min(effort.seconds() * WORK_A_SECOND, layout.ground.asks.size() * most);
     }
 
     int placedBySearch() {
@@ -87,7 +87,7 @@ final class Improvement {
     boolean run(Predicate<Score> isBestPossible) {
         boolean cutShort = search(new Search(layout, possible, seed), 0, budget);
         bound.improve(worthwhile - boundSteps, layout.placed());
-        cutShort |= prover.await(seconds - elapsed.getAsDouble(), layout.placed(), cancelled);
+        cutShort |= prover.await(effort.clockSeconds() - elapsed.getAsDouble(), layout.placed(), cancelled);
         placedBySearch = layout.placed();
         prover.improve(layout);
         SolverProcess solver = prover.process();
@@ -96,8 +96,8 @@ final class Improvement {
         }
         cutShort = new Refill(layout, possible, solver, (int) seed)
                 .run(
-                        REFILL_SHARE * seconds,
-                        () -> SECONDS_SHARE_BEFORE_LAST * seconds - elapsed.getAsDouble(),
+                        REFILL_SHARE * effort.seconds(),
+                        () -> SECONDS_SHARE_BEFORE_LAST * effort.clockSeconds() - elapsed.getAsDouble(),
                         cancelled,
                         () -> tell(layout.placed(), 1, layout.snapshot()));
         cutShort |= search(new Search(layout, possible, seed + 1), COOL, (long) (WORK_SHARE_OF_LAST * budget));
@@ -117,10 +117,14 @@ final class Improvement {
                 boundSteps += BOUND_STEPS;
             }
             if (share >= SHARE_BEFORE_PROOF && !prover.isStarted()) {
-                prover.start(layout.ground, search.best(), seconds - elapsed.getAsDouble(), PROOF_SHARE * seconds);
+                prover.start(
+                        layout.ground,
+                        search.best(),
+                        effort.clockSeconds() - elapsed.getAsDouble(),
+                        PROOF_SHARE * effort.seconds());
             }
             tell(search.bestScore().placed(), from + (1 - from) * share, search.best());
-            stopped = cancelled.getAsBoolean() || elapsed.getAsDouble() >= seconds;
+            stopped = cancelled.getAsBoolean() || elapsed.getAsDouble() >= effort.clockSeconds();
         }
         search.returnToBest();
         Polish.of(layout, cancelled);

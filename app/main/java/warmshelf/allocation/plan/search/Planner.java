@@ -61,25 +61,25 @@ public final class Planner {
             long seed,
             Consumer<Progress> listener,
             BooleanSupplier cancelled) {
-        return plan(question, manner, seconds, seed, listener, cancelled, SolverProcess::start);
+        return plan(question, manner, Effort.of(seconds), seed, listener, cancelled, SolverProcess::start);
     }
 
-    /** The same with a solver of one's own. */
+    /** The same with an effort and a solver of one's own. */
     static Outcome plan(
             PlanQuestion question,
             Manner manner,
-            int seconds,
+            Effort effort,
             long seed,
             Consumer<Progress> listener,
             BooleanSupplier cancelled,
             Supplier<SolverProcess> solver) {
         FixedStays.check(question);
-        return new Planner(question).run(manner, seconds, seed, listener, cancelled, solver);
+        return new Planner(question).run(manner, effort, seed, listener, cancelled, solver);
     }
 
     private Outcome run(
             Manner manner,
-            int seconds,
+            Effort effort,
             long seed,
             Consumer<Progress> listener,
             BooleanSupplier cancelled,
@@ -93,7 +93,7 @@ public final class Planner {
         }
         try (Prover prover = new Prover(possible, (int) seed, solver)) {
             Improvement improvement =
-                    new Improvement(layout, possible, bound, prover, seconds, seed, this::elapsed, listener, cancelled);
+                    new Improvement(layout, possible, bound, prover, effort, seed, this::elapsed, listener, cancelled);
             boolean cutShort = improvement.run(score -> optimal(score, improvement.placedAtMost()));
             placedBySearch = improvement.placedBySearch();
             return outcome(layout, bound, improvement.placedAtMost(), cutShort);

@@ -42,8 +42,8 @@ class BinPackingTest {
 
     @Test
     void bins_that_can_be_filled_without_a_gap_are_filled_and_one_bin_less_is_known_not_to_do() {
-        Outcome enough = Planner.plan(question(9, 100, worstCase()), Manner.SEARCH, 20, 1, progress -> {}, () -> false);
-        Outcome oneLess = Planner.plan(question(8, 100, worstCase()), Manner.SEARCH, 5, 1, progress -> {}, () -> false);
+        Outcome enough = Steadily.plan(question(9, 100, worstCase()), Manner.SEARCH, 5);
+        Outcome oneLess = Steadily.plan(question(8, 100, worstCase()), Manner.SEARCH, 1);
 
         assertThat(enough.placed()).isGreaterThanOrEqualTo(29);
         assertThat(enough.placedAtMost()).isEqualTo(30);
@@ -54,8 +54,8 @@ class BinPackingTest {
 
     @Test
     void of_a_published_instance_nearly_all_goes_into_the_published_number_of_bins_and_never_all_into_one_less() {
-        Outcome best = Planner.plan(question(48, 150, U120_00), Manner.SEARCH, 15, 1, progress -> {}, () -> false);
-        Outcome oneLess = Planner.plan(question(47, 150, U120_00), Manner.SEARCH, 5, 1, progress -> {}, () -> false);
+        Outcome best = Steadily.plan(question(48, 150, U120_00), Manner.SEARCH, 6);
+        Outcome oneLess = Steadily.plan(question(47, 150, U120_00), Manner.SEARCH, 1);
 
         assertThat(best.placedAtMost()).isEqualTo(120);
         assertThat(best.placed()).isGreaterThanOrEqualTo(117);

@@ -32,7 +32,7 @@ class PlannerAgainstAllTest {
         for (int run = 0; run < 25; run++) {
             PlanQuestion question = question(random);
 
-            Outcome found = Planner.plan(question, Manner.SEARCH, 1, 1, progress -> {}, () -> false);
+            Outcome found = Steadily.plan(question, Manner.SEARCH, 1);
             EverythingTried tried = new EverythingTried(question);
 
             assertThat(PlanChecker.problems(question, found.plan())).isEmpty();

@@ -94,6 +94,6 @@ class PlannerTest {
     }
 
     private static Outcome plan(PlanQuestion question, Manner manner, int seconds) {
-        return Planner.plan(question, manner, seconds, 1, progress -> {}, () -> false);
+        return Steadily.plan(question, manner, seconds);
     }
 }

@@ -41,8 +41,15 @@ class PlannerWithoutSolverTest {
     }
 
     private static Outcome plan(String child) {
+        Effort effort = new Effort(5, 250);
         return Planner.plan(
-                QUESTION, Manner.SEARCH, 20, 1, progress -> {}, () -> false, () -> SolverProcess.start(List.of(child)));
+                QUESTION,
+                Manner.SEARCH,
+                effort,
+                1,
+                progress -> {},
+                () -> false,
+                () -> SolverProcess.start(List.of(child)));
     }
 
     /** The real solver, which ends as a broken native library would make it, in the middle of its second plan. */
