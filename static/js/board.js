@@ -141,6 +141,7 @@ function putDown() {
   }));
   form.action = mine.tray.getAttribute("href") + "/move";
   form.elements.version.value = answer.version;
+  form.elements.shown.value = answer.key ?? "";
   form.elements.spot.value = mine.place.id + "/" + mine.first;
   form.elements.from.value = mine.from ?? "";
   form.elements.back.value = location.pathname + location.search;

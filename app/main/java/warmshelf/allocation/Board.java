@@ -2,16 +2,23 @@ package warmshelf.allocation;
 
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 
-/** Who takes which quarter of which place on which day, and the set-point of each mat and day, over a span of days. */
+/**
+ * Who takes which quarter of which place on which day, the set-point of each mat and day, and the days on which a mat cannot be
+ * used, over a span of days.
+ */
 public final class Board {
+    private static final Slot WHOLE = new Slot(1, 4);
     private static final int NO_SET_POINT = Integer.MIN_VALUE;
 
     private final LocalDate from;
@@ -19,6 +26,8 @@ public final class Board {
     private final List<MatSpace> mats;
     private final Map<UUID, byte[]> taken = new HashMap<>();
     private final Map<UUID, int[]> setPoints = new LinkedHashMap<>();
+    private final Map<UUID, int[]> ready = new HashMap<>();
+    private final List<Outage> outages = new ArrayList<>();
 
     /**
      * An empty board.
@@ -30,11 +39,16 @@ public final class Board {
         this.days = (int) ChronoUnit.DAYS.between(from, to);
         this.mats = List.copyOf(mats);
         for (MatSpace mat : mats) {
-            int[] free = new int[days];
-            Arrays.fill(free, NO_SET_POINT);
-            setPoints.put(mat.id(), free);
+            setPoints.put(mat.id(), unset());
+            ready.put(mat.id(), unset());
             mat.places().forEach(place -> taken.put(place, new byte[days]));
         }
+    }
+
+    private int[] unset() {
+        int[] unset = new int[days];
+        Arrays.fill(unset, NO_SET_POINT);
+        return unset;
     }
 
     public List<MatSpace> mats() {
@@ -61,9 +75,33 @@ public final class Board {
         }
     }
 
-    /** Fixes a mat's set-point on days. */
+    /** Takes a mat out of service: all its places are taken on those days. */
+    public void takeOut(Outage outage) {
+        mats.stream().filter(mat -> mat.id().equals(outage.matId())).forEach(mat -> {
+            outages.add(outage);
+            mat.places().forEach(place -> take(place, WHOLE, outage.from(), outage.to()));
+        });
+    }
+
+    /** The days on which a mat cannot be used, the earliest first. */
+    public List<Outage> outages(UUID mat) {
+        return outages.stream()
+                .filter(outage -> outage.matId().equals(mat))
+                .sorted(Comparator.comparing(Outage::from))
+                .toList();
+    }
+
+    /** Fixes a mat's set-point on days on which something lies on it. */
     public void setPoint(UUID mat, LocalDate first, LocalDate afterLast, int celsius) {
-        int[] onDays = setPoints.get(mat);
+        fill(setPoints.get(mat), first, afterLast, celsius);
+    }
+
+    /** A mat's set-point on days on which nothing lies on it: it stands ready, and may still be turned. */
+    public void makeReady(UUID mat, LocalDate first, LocalDate afterLast, int celsius) {
+        fill(ready.get(mat), first, afterLast, celsius);
+    }
+
+    private void fill(int @Nullable [] onDays, LocalDate first, LocalDate afterLast, int celsius) {
         if (onDays != null) {
             Arrays.fill(onDays, index(first), index(afterLast), celsius);
         }
@@ -91,31 +129,25 @@ public final class Board {
 
     /** The set-point that is fixed for a mat on a day. */
     public OptionalInt setPoint(UUID mat, LocalDate day) {
-        int[] onDays = setPoints.get(mat);
+        return on(setPoints.get(mat), day);
+    }
+
+    /** The set-point at which an empty mat stands ready on a day. */
+    public OptionalInt readyAt(UUID mat, LocalDate day) {
+        return on(ready.get(mat), day);
+    }
+
+    private OptionalInt on(int @Nullable [] onDays, LocalDate day) {
         if (onDays == null || day.isBefore(from) || !day.isBefore(to()) || onDays[index(day)] == NO_SET_POINT) {
             return OptionalInt.empty();
         }
         return OptionalInt.of(onDays[index(day)]);
     }
 
-    /** Whether a mat can hold one temperature throughout: no day is fixed at another. */
-    public boolean canHold(UUID mat, int celsius, LocalDate first, LocalDate afterLast) {
-        int[] onDays = setPoints.get(mat);
-        if (onDays == null) {
-            return false;
-        }
-        for (int day = index(first); day < index(afterLast); day++) {
-            if (onDays[day] != NO_SET_POINT && onDays[day] != celsius) {
-                return false;
-            }
-        }
-        return true;
-    }
-
     /** Puts what was offered on the board, so that the next offer respects it. */
     public void accept(Offer offer) {
         take(offer.placeId(), offer.slot(), offer.from(), offer.to());
-        setPoint(offer.mat().id(), offer.from(), offer.to(), offer.celsius());
+        offer.warm().runs().forEach(run -> setPoint(offer.mat().id(), run.from(), run.to(), run.celsius()));
     }
 
     private int index(LocalDate day) {

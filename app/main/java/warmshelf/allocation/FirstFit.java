@@ -19,7 +19,8 @@ public final class FirstFit {
     private static final Comparator<Offer> NEAREST_TO_IDEAL = Comparator.comparingInt(
                     (Offer offer) -> Math.abs(offer.shiftDays()))
             .thenComparing(Offer::from)
-            .thenComparingInt(offer -> Math.abs(offer.celsius() - offer.mat().usualC()));
+            .thenComparingInt(
+                    offer -> Math.abs(offer.warm().first() - offer.mat().usualC()));
 
     private final Board board;
     private final LocalDate today;
@@ -67,12 +68,21 @@ public final class FirstFit {
         return anyInBand ? new NoSpace.Full(firstDay(wish), wish.latest()) : new NoSpace.NoMatInBand(wish.band());
     }
 
+    /** The best offer on one place. */
+    public Optional<Offer> offerOn(MatSpace mat, UUID place, Wish wish) {
+        return bestOn(mat, List.of(place), wish);
+    }
+
     private Optional<Offer> bestOn(MatSpace mat, Wish wish) {
+        return bestOn(mat, mat.places(), wish);
+    }
+
+    private Optional<Offer> bestOn(MatSpace mat, List<UUID> places, Wish wish) {
         if (!mat.thermostat().overlaps(wish.band())) {
             return Optional.empty();
         }
         for (LocalDate start : startsNearestFirst(wish)) {
-            Optional<Offer> offer = startingOn(mat, wish, start);
+            Optional<Offer> offer = startingOn(mat, places, wish, start);
             if (offer.isPresent()) {
                 return offer;
             }
@@ -80,11 +90,18 @@ public final class FirstFit {
         return Optional.empty();
     }
 
-    private Optional<Offer> startingOn(MatSpace mat, Wish wish, LocalDate start) {
-        for (int celsius : candidateSetPoints(mat, wish, start)) {
-            LocalDate end = start.plusDays(wish.daysAt().applyAsInt(celsius));
-            if (board.canHold(mat.id(), celsius, start, end)) {
-                Optional<Offer> offer = freePlace(mat, wish, start, end, celsius);
+    private Optional<Offer> startingOn(MatSpace mat, List<UUID> places, Wish wish, LocalDate start) {
+        StayWarmth warmth = new StayWarmth(board, mat, wish.band());
+        WarmDays last = null;
+        for (int asked : candidateSetPoints(mat, wish, start)) {
+            WarmDays warm = warmth.from(start, asked, wish.daysAt());
+            // Where the mat is set for days already, another wish changes nothing.
+            if (warm.equals(last)) {
+                continue;
+            }
+            last = warm;
+            if (SpaceJudge.tooWarmOrCold(board, mat, warm, wish.band()).isEmpty()) {
+                Optional<Offer> offer = freePlace(mat, places, wish, warm, asked);
                 if (offer.isPresent()) {
                     return offer;
                 }
@@ -93,16 +110,16 @@ public final class FirstFit {
         return Optional.empty();
     }
 
-    private Optional<Offer> freePlace(MatSpace mat, Wish wish, LocalDate start, LocalDate end, int celsius) {
+    private Optional<Offer> freePlace(MatSpace mat, List<UUID> among, Wish wish, WarmDays warm, int asked) {
         // The fullest place first: bags gather in one place and leave whole ones for trays.
-        List<UUID> places = new ArrayList<>(mat.places());
-        places.sort(Comparator.comparingInt((UUID place) -> -board.takenQuarters(place, start)));
+        List<UUID> places = new ArrayList<>(among);
+        places.sort(Comparator.comparingInt((UUID place) -> -board.takenQuarters(place, warm.from())));
         for (UUID place : places) {
             for (Slot slot : Slot.of(wish.quarters())) {
-                if (board.isFree(place, slot, start, end)) {
+                if (board.isFree(place, slot, warm.from(), warm.to())) {
                     int number = mat.places().indexOf(place) + 1;
-                    int shift = (int) (start.toEpochDay() - wish.ideal().toEpochDay());
-                    return Optional.of(new Offer(mat, place, number, slot, start, end, celsius, shift));
+                    int shift = (int) (warm.from().toEpochDay() - wish.ideal().toEpochDay());
+                    return Optional.of(new Offer(mat, place, number, slot, warm, asked, shift));
                 }
             }
         }
@@ -111,7 +128,8 @@ public final class FirstFit {
 
     /** Each set-point that suits seed and mat: the one fixed that day first, else those nearest to the mat's usual one. */
     private List<Integer> candidateSetPoints(MatSpace mat, Wish wish, LocalDate start) {
-        int wanted = board.setPoint(mat.id(), start).orElse(mat.usualC());
+        int wanted = board.setPoint(mat.id(), start)
+                .orElse(board.readyAt(mat.id(), start).orElse(mat.usualC()));
         int low = Math.max(mat.thermostat().lowC(), wish.band().lowC());
         int high = Math.min(mat.thermostat().highC(), wish.band().highC());
         return IntStream.rangeClosed(low, high)

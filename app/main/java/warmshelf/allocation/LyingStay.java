@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param what for example 'Pepper · Lantern Row'
  * @param sown whether the seed is in compost or paper
  * @param matId null under a light
- * @param celsius the set-point of its last day; null under a light
+ * @param warm the set-points of its days; null under a light
  * @param band the set-points that suit it; null under a light
  */
 public record LyingStay(
@@ -20,8 +20,13 @@ public record LyingStay(
         String grower,
         boolean sown,
         @Nullable UUID matId,
-        @Nullable Integer celsius,
+        @Nullable WarmDays warm,
         @Nullable Band band) {
+
+    /** The set-point of its last day; null under a light. */
+    public @Nullable Integer celsius() {
+        return warm == null ? null : Integer.valueOf(warm.last());
+    }
 
     /** Something lies there: its first day stays as it was, and it can only be carried elsewhere from today on. */
     public boolean isBegunBy(LocalDate today) {

@@ -4,21 +4,19 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Objects;
 import java.util.function.IntUnaryOperator;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
-import warmshelf.web.DayWords;
 
-/** Says what a move would come to and what clashes, from a board on which the moved stay itself does not count. */
+/** Says what a move would come to and what is in its way, from a board on which the moved stay itself does not count. */
 public final class MoveJudge {
-    private final Board board;
-    private final List<Neighbour> neighbours;
+    private final Surroundings around;
+    private final SpaceJudge judge;
     private final LocalDate today;
 
-    public MoveJudge(Board board, List<Neighbour> neighbours, LocalDate today) {
-        this.board = board;
-        this.neighbours = List.copyOf(neighbours);
+    public MoveJudge(Surroundings around, LocalDate today) {
+        this.around = around;
+        this.judge = new SpaceJudge(around);
         this.today = today;
     }
 
@@ -30,41 +28,52 @@ public final class MoveJudge {
     public MoveOutlook judge(LyingStay lying, StayMove move, MovePlace place, IntUnaryOperator daysAt) {
         boolean begun = lying.isBegunBy(today);
         LocalDate from = begun ? today : move.from();
-        // What lies there already keeps its last day: how long it takes was decided when it was sown.
-        IntUnaryOperator days = begun ? celsius -> (int) (lying.stay().to().toEpochDay() - today.toEpochDay()) : daysAt;
-        Integer celsius = lying.band() == null || place.mat() == null
-                ? null
-                : setPoint(lying, lying.band(), move, place.mat(), from, days);
-        LocalDate to = from.plusDays(
-                celsius == null && !begun ? lying.days() : days.applyAsInt(Objects.requireNonNullElse(celsius, 0)));
-        Spot spot = new Spot(place.id(), move.slot(), from, to);
-        List<String> clashes = new ArrayList<>();
-        addBadDay(clashes, lying, move, begun);
-        addOtherKind(clashes, lying, place);
-        addTaken(clashes, spot, place);
-        if (celsius != null && lying.band() != null && place.mat() != null) {
-            addWarmth(clashes, spot, place.mat(), celsius, lying.band());
+        List<Obstacle> obstacles = new ArrayList<>();
+        if (begun
+                && !move.from().equals(today)
+                && !move.from().equals(lying.stay().from())) {
+            obstacles.add(new Obstacle.DaysStay(lying.stay().from()));
         }
-        return new MoveOutlook(place, spot, celsius, clashes, isSame(lying, spot, celsius, begun));
+        Band band = lying.band();
+        MatSpace mat = place.mat();
+        if (lying.stay().isOnMat() != (mat != null)) {
+            obstacles.add(new Obstacle.OtherKind(lying.stay().isOnMat()));
+        }
+        if (mat == null || band == null) {
+            LocalDate to = begun ? lying.stay().to() : from.plusDays(lying.days());
+            Spot spot = new Spot(place.id(), move.slot(), from, to);
+            obstacles.addAll(judge.underLight(place, spot));
+            return new MoveOutlook(place, spot, null, obstacles, isSame(lying, spot, null, begun));
+        }
+        WarmDays warm = warm(lying, band, move, mat, from, daysAt);
+        Spot spot = new Spot(place.id(), move.slot(), from, warm.to());
+        obstacles.addAll(judge.onMat(place, mat, spot, warm, band));
+        return new MoveOutlook(place, spot, warm, obstacles, isSame(lying, spot, warm, begun));
     }
 
-    private static boolean isSame(LyingStay lying, Spot spot, @Nullable Integer celsius, boolean begun) {
+    private static boolean isSame(LyingStay lying, Spot spot, @Nullable WarmDays warm, boolean begun) {
         Stay stay = lying.stay();
+        WarmDays now = lying.warm();
         return stay.placeId().equals(spot.placeId())
                 && stay.slot().equals(spot.slot())
                 && (begun || stay.from().equals(spot.from()))
-                && Objects.equals(lying.celsius(), celsius);
+                && (now == null ? warm == null : warm != null && now.agreesWith(warm));
     }
 
-    /** The one wished; else, of those that suit seed and thermostat, the one nearest to the mat's that it can keep. */
-    private int setPoint(
-            LyingStay lying, Band band, StayMove move, MatSpace mat, LocalDate from, IntUnaryOperator days) {
+    /**
+     * As the mat is set; on days on which nothing is set at the set-point wished, else, of those that suit seed and thermostat, at
+     * the one nearest to the mat's that it can keep.
+     */
+    private WarmDays warm(
+            LyingStay lying, Band band, StayMove move, MatSpace mat, LocalDate from, IntUnaryOperator daysAt) {
         if (move.celsius() != null) {
-            return move.celsius();
+            return warm(lying, band, mat, from, move.celsius(), daysAt);
         }
         Integer own = mat.id().equals(lying.matId()) ? lying.celsius() : null;
         int usual = own == null ? mat.usualC() : own;
-        int wanted = board.setPoint(mat.id(), from).orElse(usual);
+        int wanted = around.board()
+                .setPoint(mat.id(), from)
+                .orElse(around.board().readyAt(mat.id(), from).orElse(usual));
         List<Integer> fitting = IntStream.rangeClosed(
                         Math.max(mat.thermostat().lowC(), band.lowC()),
                         Math.min(mat.thermostat().highC(), band.highC()))
@@ -72,64 +81,18 @@ public final class MoveJudge {
                 .sorted(Comparator.comparingInt(celsius -> Math.abs(celsius - wanted)))
                 .toList();
         return fitting.stream()
-                .filter(celsius -> board.canHold(mat.id(), celsius, from, from.plusDays(days.applyAsInt(celsius))))
+                .map(celsius -> warm(lying, band, mat, from, celsius, daysAt))
+                .filter(warm -> SpaceJudge.tooWarmOrCold(around.board(), mat, warm, band)
+                        .isEmpty())
                 .findFirst()
-                .orElse(fitting.isEmpty() ? band.nearestTo(wanted) : fitting.get(0));
+                .orElseGet(() -> warm(
+                        lying, band, mat, from, fitting.isEmpty() ? band.nearestTo(wanted) : fitting.get(0), daysAt));
     }
 
-    private void addBadDay(List<String> clashes, LyingStay lying, StayMove move, boolean begun) {
-        boolean otherDay =
-                !move.from().equals(today) && !move.from().equals(lying.stay().from());
-        if (begun && otherDay) {
-            clashes.add("It lies there since %s, so its days stay; only its place can change, from today on."
-                    .formatted(DayWords.day(lying.stay().from())));
-        }
-    }
-
-    private static void addOtherKind(List<String> clashes, LyingStay lying, MovePlace place) {
-        if (lying.stay().isOnMat() && place.mat() == null) {
-            clashes.add("There is no bottom heat under the light; it goes there when an entry says that it is up.");
-        } else if (!lying.stay().isOnMat() && place.mat() != null) {
-            clashes.add("It lies under a light, so it moves to another place under a light, not to a mat.");
-        }
-    }
-
-    private void addTaken(List<String> clashes, Spot spot, MovePlace place) {
-        if (board.isFree(spot.placeId(), spot.slot(), spot.from(), spot.to())) {
-            return;
-        }
-        String where = place.mat() == null
-                ? "under the light"
-                : "on mat " + place.mat().name();
-        neighbours.stream()
-                .filter(neighbour -> neighbour.isInTheWayOf(spot))
-                .forEach(neighbour -> clashes.add("Place %d %s is taken by %s from %s until %s."
-                        .formatted(
-                                place.number(),
-                                where,
-                                neighbour.words(),
-                                DayWords.date(neighbour.from()),
-                                DayWords.date(neighbour.to().minusDays(1)))));
-    }
-
-    private void addWarmth(List<String> clashes, Spot spot, MatSpace mat, int celsius, Band band) {
-        if (!band.contains(celsius)) {
-            clashes.add("%s is outside what this crop's seed likes: %s.".formatted(Band.words(celsius), band.words()));
-        }
-        if (!mat.thermostat().contains(celsius)) {
-            clashes.add("Mat %s can hold %s, not %s."
-                    .formatted(mat.name(), mat.thermostat().words(), Band.words(celsius)));
-        }
-        spot.from()
-                .datesUntil(spot.to())
-                .filter(day -> board.setPoint(mat.id(), day).orElse(celsius) != celsius)
-                .findFirst()
-                .ifPresent(day ->
-                        clashes.add("Mat %s stands at %s on %s for what already lies there, so it cannot be %s."
-                                .formatted(
-                                        mat.name(),
-                                        Band.words(board.setPoint(mat.id(), day).orElse(celsius)),
-                                        DayWords.date(day),
-                                        Band.words(celsius))));
+    /** What lies there already keeps its last day: how long it takes was decided when it was sown. */
+    private WarmDays warm(
+            LyingStay lying, Band band, MatSpace mat, LocalDate from, int asked, IntUnaryOperator daysAt) {
+        StayWarmth warmth = new StayWarmth(around.board(), mat, band);
+        return lying.isBegunBy(today) ? warmth.over(from, lying.stay().to(), asked) : warmth.from(from, asked, daysAt);
     }
 }

@@ -1,19 +1,39 @@
 package warmshelf.allocation;
 
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
  * What a move would come to.
  *
- * @param celsius the set-point throughout; null under a light
- * @param clashes a sentence for each thing in the way; none when it fits
+ * @param warm the mat's set-points, from the first day to the last; null under a light
+ * @param obstacles each thing in the way; none when it fits
  * @param same whether everything would be as it is
  */
 public record MoveOutlook(
-        MovePlace place, Spot spot, @Nullable Integer celsius, List<String> clashes, boolean same) {
+        MovePlace place, Spot spot, @Nullable WarmDays warm, List<Obstacle> obstacles, boolean same) {
+    public MoveOutlook {
+        obstacles = List.copyOf(obstacles);
+    }
 
     public boolean fits() {
-        return clashes.isEmpty();
+        return obstacles.isEmpty();
+    }
+
+    /** A sentence for each thing in the way. */
+    public List<String> clashes() {
+        return obstacles.stream().map(Obstacle::words).toList();
+    }
+
+    /** What a form sends along, so that nothing else is saved than what was shown. */
+    public String key() {
+        return "%s/%d/%s/%s/%s"
+                .formatted(
+                        spot.placeId(),
+                        spot.slot().firstQuarter(),
+                        spot.from(),
+                        spot.to(),
+                        Objects.requireNonNullElse(warm == null ? null : warm.key(), ""));
     }
 }

@@ -6,9 +6,9 @@ import static warmshelf.db.generated.Tables.STAY;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jooq.DSLContext;
 import org.jspecify.annotations.Nullable;
@@ -39,28 +39,43 @@ public final class MoveStore {
      * light that is booked for its end follows where it can.
      *
      * @param seen the stay as it was looked at
+     * @param warm the set-points at the new place; null under a light
      * @return the stay that lies at the new place
      * @throws Overtaken when somebody else changed the stay since
      * @throws SpaceClash when space or temperature does not allow it, or the stay has ended
      */
-    public UUID move(LyingStay seen, Spot spot, @Nullable Integer celsius, LocalDate today, UUID by) {
-        return sql.transactionResult(inside -> {
-            DSLContext tx = inside.dsl();
-            Stay stay = hold(tx, seen, spot.placeId());
-            refuseEnded(seen, today);
-            LyingStay before = read(seen, stay);
-            UUID moved = seen.isCarriedOn(today)
-                    ? stays.carry(tx, stay, spot, celsius, by)
-                    : stays.relay(tx, stay, spot, celsius);
-            stays.followUnderLight(tx, stay.sowingId(), stay.to(), spot.to(), by);
-            keep(tx, before, moved, celsius, null, by);
-            return moved;
-        });
+    public UUID move(LyingStay seen, Spot spot, @Nullable WarmDays warm, LocalDate today, UUID by) {
+        return sql.transactionResult(inside -> move(inside.dsl(), seen, spot, warm, today, by));
     }
 
-    /** Whether the last move of a stay is this person's own and nothing else changed since. */
+    private UUID move(DSLContext tx, LyingStay seen, Spot spot, @Nullable WarmDays warm, LocalDate today, UUID by) {
+        Stay stay = hold(tx, seen, spot.placeId());
+        refuseEnded(seen, today);
+        LyingStay before = read(seen, stay);
+        UUID moved =
+                seen.isCarriedOn(today) ? stays.carry(tx, stay, spot, warm, by) : stays.relay(tx, stay, spot, warm);
+        stays.followUnderLight(tx, stay.sowingId(), stay.to(), spot.to(), by);
+        keep(tx, before, moved, warm, null, by);
+        return moved;
+    }
+
+    /** Whether the last move of a stay is this person's own, nothing else changed since, and it fits where it lay. */
     public boolean mayTakeBack(LyingStay lying, LocalDate today, UUID by) {
-        return undoable(sql, lying, today, by).isPresent();
+        return undoable(sql, lying, today, by)
+                .filter(last -> fitsBack(lying.stay(), last))
+                .isPresent();
+    }
+
+    private boolean fitsBack(Stay stay, MoveBookStore.Kept last) {
+        Spot back = backTo(stay, last);
+        WarmDays warm = stays.warmElsewhere(sql, stay, back, last.celsiusBefore());
+        return stays.obstacles(sql, stay, back, warm).isEmpty();
+    }
+
+    /** What has been carried lies at the old place until today, so only the rest of its days is laid there again. */
+    private static Spot backTo(Stay stay, MoveBookStore.Kept last) {
+        Spot before = last.before();
+        return last.isCarried() ? new Spot(before.placeId(), before.slot(), stay.from(), before.to()) : before;
     }
 
     /**
@@ -74,9 +89,9 @@ public final class MoveStore {
         return sql.transactionResult(inside -> {
             DSLContext tx = inside.dsl();
             MoveBookStore.Kept last = undoable(tx, seen, today, by)
-                    .orElseThrow(
-                            () -> new Overtaken(
-                                    "There is no move of yours to take back: something else changed since. Please move it again."));
+                    .orElseThrow(() -> new Overtaken(
+                            "There is no move of yours to take back: something else changed since. Please move"
+                                    + " it again."));
             Stay stay = hold(tx, seen, last.before().placeId());
             LyingStay before = read(seen, stay);
             if (last.isCarried()) {
@@ -84,10 +99,11 @@ public final class MoveStore {
                 stays.end(tx, stay, stay.from(), by);
                 stays.extend(tx, old, last.before().to(), by);
             } else {
-                stays.relay(tx, stay, last.before(), last.celsiusBefore());
+                stays.relay(
+                        tx, stay, last.before(), stays.warmElsewhere(tx, stay, last.before(), last.celsiusBefore()));
             }
             stays.followUnderLight(tx, stay.sowingId(), stay.to(), last.before().to(), by);
-            keep(tx, before, last.stayId(), last.celsiusBefore(), last.id(), by);
+            keep(tx, before, last.stayId(), warmOf(tx, last.stayId()), last.id(), by);
             return last.stayId();
         });
     }
@@ -182,14 +198,19 @@ public final class MoveStore {
     }
 
     private static LyingStay read(LyingStay seen, Stay stay) {
-        return new LyingStay(stay, seen.what(), seen.grower(), seen.sown(), seen.matId(), seen.celsius(), seen.band());
+        return new LyingStay(stay, seen.what(), seen.grower(), seen.sown(), seen.matId(), seen.warm(), seen.band());
+    }
+
+    private static @Nullable WarmDays warmOf(DSLContext tx, UUID id) {
+        Stay stay = StayBookStore.find(tx, id).orElseThrow();
+        return stay.isOnMat() ? StayStore.warmthOf(tx, stay).days() : null;
     }
 
     private void keep(
-            DSLContext tx, LyingStay before, UUID moved, @Nullable Integer celsius, @Nullable UUID takesBack, UUID by) {
+            DSLContext tx, LyingStay before, UUID moved, @Nullable WarmDays warm, @Nullable UUID takesBack, UUID by) {
         Stay now = StayBookStore.find(tx, moved).orElseThrow();
-        LyingStay after = new LyingStay(
-                now, before.what(), before.grower(), before.sown(), before.matId(), celsius, before.band());
+        LyingStay after =
+                new LyingStay(now, before.what(), before.grower(), before.sown(), before.matId(), warm, before.band());
         MoveBookStore.keep(tx, before, after, takesBack, by, audit.now());
         audit.write(
                 tx,
@@ -204,9 +225,12 @@ public final class MoveStore {
         Stay stay = lying.stay();
         return "%s, %s to before %s%s"
                 .formatted(
-                        stay.where(),
-                        stay.from(),
-                        stay.to(),
-                        lying.celsius() == null ? "" : " at " + Objects.toString(lying.celsius()) + " C");
+                        stay.where(), stay.from(), stay.to(), lying.warm() == null ? "" : " at " + words(lying.warm()));
+    }
+
+    private static String words(WarmDays warm) {
+        return warm.runs().stream()
+                .map(run -> run.celsius() + " C" + (run.from().equals(warm.from()) ? "" : " from " + run.from()))
+                .collect(Collectors.joining(", "));
     }
 }

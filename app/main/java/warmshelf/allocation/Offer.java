@@ -7,16 +7,22 @@ import java.util.UUID;
  * Space that would suit a request.
  *
  * @param placeNumber 1 for the mat's first place
- * @param to the day after the last day
- * @param celsius the mat's set-point throughout
+ * @param warm the mat's set-points, from the first day to the last
+ * @param asked the set-point on days on which the mat is not set yet
  * @param shiftDays days after (or, negative, before) the ideal start
  */
-public record Offer(
-        MatSpace mat,
-        UUID placeId,
-        int placeNumber,
-        Slot slot,
-        LocalDate from,
-        LocalDate to,
-        int celsius,
-        int shiftDays) {}
+public record Offer(MatSpace mat, UUID placeId, int placeNumber, Slot slot, WarmDays warm, int asked, int shiftDays) {
+
+    public LocalDate from() {
+        return warm.from();
+    }
+
+    /** The day after the last day. */
+    public LocalDate to() {
+        return warm.to();
+    }
+
+    public Spot spot() {
+        return new Spot(placeId, slot, warm.from(), warm.to());
+    }
+}

@@ -110,6 +110,6 @@ final class SetPointStore {
      * @throws SpaceClash when the thermostat cannot hold it or something there cannot bear it
      */
     void set(UUID mat, LocalDate first, LocalDate last, int celsius, UUID by) {
-        sql.transaction(inside -> stays.setPoint(inside.dsl(), mat, first, last.plusDays(1), celsius, by));
+        sql.transaction(inside -> stays.turnByHand(inside.dsl(), mat, first, last.plusDays(1), celsius, by));
     }
 }

@@ -1,8 +1,6 @@
 package warmshelf.allocation;
 
 import static warmshelf.db.generated.Tables.MAT;
-import static warmshelf.db.generated.Tables.MAT_DAY;
-import static warmshelf.db.generated.Tables.MAT_OUT;
 import static warmshelf.db.generated.Tables.PLACE;
 import static warmshelf.db.generated.Tables.QUARTER_DAY;
 import static warmshelf.db.generated.Tables.RACK;
@@ -29,28 +27,7 @@ public final class SpaceStore {
     /** The board from one day up to but not on another. */
     public Board board(LocalDate from, LocalDate to) {
         Board board = new Board(from, to, mats());
-        sql.select(QUARTER_DAY.PLACE_ID, QUARTER_DAY.QUARTER, QUARTER_DAY.ON_DAY)
-                .from(QUARTER_DAY)
-                .where(QUARTER_DAY.KIND.eq("mat"), QUARTER_DAY.ON_DAY.ge(from), QUARTER_DAY.ON_DAY.lt(to))
-                .forEach(taken -> board.take(
-                        taken.value1(),
-                        new Slot(taken.value2(), 1),
-                        taken.value3(),
-                        taken.value3().plusDays(1)));
-        sql.select(PLACE.ID, MAT_OUT.FROM_DAY, MAT_OUT.TO_DAY)
-                .from(MAT_OUT)
-                .join(PLACE)
-                .on(PLACE.MAT_ID.eq(MAT_OUT.MAT_ID))
-                .where(MAT_OUT.FROM_DAY.lt(to), MAT_OUT.TO_DAY.gt(from))
-                .forEach(out -> board.take(out.value1(), new Slot(1, 4), out.value2(), out.value3()));
-        // A set-point binds only while something lies on the mat: an empty mat may be turned to another temperature.
-        sql.selectDistinct(MAT_DAY.MAT_ID, MAT_DAY.ON_DAY, MAT_DAY.CELSIUS)
-                .from(MAT_DAY)
-                .join(QUARTER_DAY)
-                .on(QUARTER_DAY.MAT_ID.eq(MAT_DAY.MAT_ID), QUARTER_DAY.ON_DAY.eq(MAT_DAY.ON_DAY))
-                .where(MAT_DAY.ON_DAY.ge(from), MAT_DAY.ON_DAY.lt(to))
-                .forEach(fixed -> board.setPoint(
-                        fixed.value1(), fixed.value2(), fixed.value2().plusDays(1), fixed.value3()));
+        SurroundingsStore.fill(sql, board);
         return board;
     }
 

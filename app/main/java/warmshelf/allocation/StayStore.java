@@ -8,8 +8,12 @@ import static warmshelf.db.generated.Tables.QUARTER_DAY;
 import static warmshelf.db.generated.Tables.STAY;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.jooq.DSLContext;
 import org.jooq.exception.DataAccessException;
 import org.jspecify.annotations.Nullable;
@@ -30,24 +34,27 @@ public final class StayStore {
     }
 
     /**
-     * Lays a sowing on a mat at one set-point.
+     * Lays a sowing on a mat as the mat is set, and at one set-point on days on which nothing is set.
      *
      * @return the stay's id
-     * @throws SpaceClash when a quarter is taken or the temperature does not suit everything on the mat
+     * @throws SpaceClash when a quarter is taken, the mat is out of service, or the temperature does not suit
      */
     public UUID layOnMat(DSLContext tx, UUID sowingId, Spot spot, int celsius, Band band, UUID by) {
-        UUID mat = tx.select(PLACE.MAT_ID)
-                .from(PLACE)
-                .where(PLACE.ID.eq(spot.placeId()))
-                .fetchSingle(PLACE.MAT_ID);
+        lock(tx, matOf(tx, spot.placeId()));
+        return layOnMat(tx, sowingId, spot, clashes.warm(tx, spot, band, celsius, null), band, by);
+    }
+
+    /**
+     * Lays a sowing on a mat at those set-points.
+     *
+     * @return the stay's id
+     * @throws SpaceClash when a quarter is taken, the mat is out of service, or the temperature does not suit everything on it
+     */
+    public UUID layOnMat(DSLContext tx, UUID sowingId, Spot spot, WarmDays warm, Band band, UUID by) {
+        UUID mat = matOf(tx, spot.placeId());
         lock(tx, mat);
-        Warmth warmth = new Warmth(mat, celsius, band);
-        clashes.taken(tx, spot).ifPresent(StayStore::clash);
-        clashes.tooWarmOrCold(tx, spot, warmth).ifPresent(StayStore::clash);
-        return judged(() -> {
-            fixSetPoint(tx, warmth, spot);
-            return lay(tx, sowingId, spot, warmth, by);
-        });
+        refuseObstacles(tx, spot, warm, band, null);
+        return judged(() -> lay(tx, sowingId, spot, new Warmth(mat, warm, band), by));
     }
 
     /**
@@ -57,33 +64,19 @@ public final class StayStore {
      * @throws SpaceClash when a quarter is taken, the mat is out of service, or a set-point is missing or does not suit
      */
     public UUID layAsSet(DSLContext tx, UUID sowingId, Spot spot, Band band, UUID by) {
-        UUID mat = tx.select(PLACE.MAT_ID)
-                .from(PLACE)
-                .where(PLACE.ID.eq(spot.placeId()))
-                .fetchSingle(PLACE.MAT_ID);
+        UUID mat = matOf(tx, spot.placeId());
         lock(tx, mat);
-        clashes.taken(tx, spot).ifPresent(StayStore::clash);
-        clashes.outOfService(tx, spot, mat).ifPresent(StayStore::clash);
         Map<LocalDate, Integer> setPoints = tx.select(MAT_DAY.ON_DAY, MAT_DAY.CELSIUS)
                 .from(MAT_DAY)
                 .where(MAT_DAY.MAT_ID.eq(mat), MAT_DAY.ON_DAY.ge(spot.from()), MAT_DAY.ON_DAY.lt(spot.to()))
                 .fetchMap(MAT_DAY.ON_DAY, MAT_DAY.CELSIUS);
-        return judged(() -> {
-            UUID stay = insertStay(tx, sowingId, spot, by);
-            spot.from().datesUntil(spot.to()).forEach(day -> {
-                Integer celsius = setPoints.get(day);
-                if (celsius == null) {
-                    throw new SpaceClash("The mat has no set-point on %s.".formatted(DayWords.date(day)));
-                }
-                if (!band.contains(celsius)) {
-                    clash("The mat stands at %s on %s; this crop's seed likes %s."
-                            .formatted(Band.words(celsius), DayWords.date(day), band.words()));
-                }
-                insertQuarterDays(tx, stay, spot.on(day), new Warmth(mat, celsius, band));
-            });
-            writeLaid(tx, stay, spot, "lay on mat", by);
-            return stay;
-        });
+        List<Integer> celsius = spot.from()
+                .datesUntil(spot.to())
+                .map(day -> Optional.ofNullable(setPoints.get(day))
+                        .orElseThrow(
+                                () -> new SpaceClash("The mat has no set-point on %s.".formatted(DayWords.date(day)))))
+                .toList();
+        return layOnMat(tx, sowingId, spot, new WarmDays(spot.from(), celsius), band, by);
     }
 
     /**
@@ -96,7 +89,7 @@ public final class StayStore {
         if (!tx.fetchExists(PLACE, PLACE.ID.eq(spot.placeId()), PLACE.KIND.eq("lit"))) {
             clash("There is no such place under a light; please choose one from the list.");
         }
-        clashes.taken(tx, spot).ifPresent(StayStore::clash);
+        refuseObstacles(tx, spot, null, null, null);
         return judged(() -> lay(tx, sowingId, spot, null, by));
     }
 
@@ -159,24 +152,16 @@ public final class StayStore {
     }
 
     /**
-     * Lets a stay last longer at the same place and set-point.
+     * Lets a stay last longer at the same place: as its mat is set, else at the set-point of its last day.
      *
-     * @throws SpaceClash when someone else has the place by then
+     * @throws SpaceClash when someone else has the place by then, or the mat cannot be used or is set to what does not suit
      */
     public void extend(DSLContext tx, Stay stay, LocalDate to, UUID by) {
         Spot more = new Spot(stay.placeId(), stay.slot(), stay.to(), to);
-        Warmth warmth = stay.isOnMat() ? warmthOf(tx, stay) : null;
-        if (warmth != null) {
-            lock(tx, warmth.matId());
-        }
-        clashes.taken(tx, more).ifPresent(StayStore::clash);
-        if (warmth != null) {
-            clashes.tooWarmOrCold(tx, more, warmth).ifPresent(StayStore::clash);
-        }
+        Warmth warmth = stay.isOnMat() ? warmthFor(tx, stay, more) : null;
+        refuseObstacles(
+                tx, more, warmth == null ? null : warmth.days(), warmth == null ? null : warmth.band(), stay.id());
         judged(() -> {
-            if (warmth != null) {
-                fixSetPoint(tx, warmth, more);
-            }
             insertQuarterDays(tx, stay.id(), more, warmth);
             return tx.update(STAY)
                     .set(STAY.TO_DAY, to)
@@ -187,6 +172,13 @@ public final class StayStore {
         audit.write(tx, by, "extend stay", "stay", stay.id(), "until " + to);
     }
 
+    private Warmth warmthFor(DSLContext tx, Stay stay, Spot more) {
+        Warmth now = warmthOf(tx, stay);
+        lock(tx, now.matId());
+        return new Warmth(
+                now.matId(), clashes.warm(tx, more, now.band(), now.days().last(), stay.id()), now.band());
+    }
+
     /**
      * Lets a stay under a light begin earlier, where its place is free until then.
      *
@@ -194,7 +186,8 @@ public final class StayStore {
      */
     public boolean beginEarlier(DSLContext tx, Stay stay, LocalDate from, UUID by) {
         Spot before = new Spot(stay.placeId(), stay.slot(), from, stay.from());
-        if (stay.isOnMat() || clashes.taken(tx, before).isPresent()) {
+        if (stay.isOnMat()
+                || !clashes.obstacles(tx, before, null, null, stay.id()).isEmpty()) {
             return false;
         }
         judged(() -> {
@@ -237,18 +230,15 @@ public final class StayStore {
     /**
      * Lays a stay elsewhere or on other days, as if it had been laid there at first. The mats and the stay are held.
      *
-     * @param celsius the set-point at the new place; null under a light
+     * @param warm the set-points at the new place; null under a light
      * @return the stay's id
-     * @throws SpaceClash when a quarter is taken or the temperature does not suit everything on the mat
+     * @throws SpaceClash when something is in the way
      */
-    UUID relay(DSLContext tx, Stay stay, Spot spot, @Nullable Integer celsius) {
-        Warmth warmth = warmthAt(tx, stay, spot, celsius);
+    UUID relay(DSLContext tx, Stay stay, Spot spot, @Nullable WarmDays warm) {
+        Warmth warmth = warmthAt(tx, stay, spot, warm);
+        refuseObstacles(tx, spot, warm, warmth == null ? null : warmth.band(), stay.id());
         tx.deleteFrom(QUARTER_DAY).where(QUARTER_DAY.STAY_ID.eq(stay.id())).execute();
-        refuseClashes(tx, spot, warmth);
         return judged(() -> {
-            if (warmth != null) {
-                fixSetPoint(tx, warmth, spot);
-            }
             tx.update(STAY)
                     .set(STAY.PLACE_ID, spot.placeId())
                     .set(STAY.FIRST_QUARTER, spot.slot().firstQuarter())
@@ -265,55 +255,86 @@ public final class StayStore {
     /**
      * Carries what lies there elsewhere: its stay ends on the first day of the spot and another begins.
      *
-     * @param celsius the set-point at the new place; null under a light
+     * @param warm the set-points at the new place; null under a light
      * @return the new stay's id
-     * @throws SpaceClash when a quarter is taken or the temperature does not suit everything on the mat
+     * @throws SpaceClash when something is in the way
      */
-    UUID carry(DSLContext tx, Stay stay, Spot spot, @Nullable Integer celsius, UUID by) {
-        Warmth warmth = warmthAt(tx, stay, spot, celsius);
+    UUID carry(DSLContext tx, Stay stay, Spot spot, @Nullable WarmDays warm, UUID by) {
+        Warmth warmth = warmthAt(tx, stay, spot, warm);
+        refuseObstacles(tx, spot, warm, warmth == null ? null : warmth.band(), stay.id());
         end(tx, stay, spot.from(), by);
-        refuseClashes(tx, spot, warmth);
-        return judged(() -> {
-            if (warmth != null) {
-                fixSetPoint(tx, warmth, spot);
-            }
-            return lay(tx, stay.sowingId(), spot, warmth, by);
-        });
+        return judged(() -> lay(tx, stay.sowingId(), spot, warmth, by));
     }
 
-    private void refuseClashes(DSLContext tx, Spot spot, @Nullable Warmth warmth) {
-        clashes.taken(tx, spot).ifPresent(StayStore::clash);
-        if (warmth != null) {
-            clashes.tooWarmOrCold(tx, spot, warmth).ifPresent(StayStore::clash);
+    /** How warm a stay would lie somewhere else: as the mat is set, else as is asked; null under a light. */
+    @Nullable
+    WarmDays warmElsewhere(DSLContext tx, Stay stay, Spot spot, @Nullable Integer asked) {
+        return asked == null ? null : clashes.warm(tx, spot, warmthOf(tx, stay).band(), asked, stay.id());
+    }
+
+    /** Everything in the way of a stay's lying somewhere else. */
+    List<Obstacle> obstacles(DSLContext tx, Stay stay, Spot spot, @Nullable WarmDays warm) {
+        return clashes.obstacles(
+                tx, spot, warm, warm == null ? null : warmthOf(tx, stay).band(), stay.id());
+    }
+
+    private void refuseObstacles(
+            DSLContext tx, Spot spot, @Nullable WarmDays warm, @Nullable Band band, @Nullable UUID except) {
+        List<Obstacle> obstacles = clashes.obstacles(tx, spot, warm, band, except);
+        if (!obstacles.isEmpty()) {
+            throw new SpaceClash(obstacles.stream().map(Obstacle::words).collect(Collectors.joining(" ")));
         }
     }
 
     /** What a stay would need of the mat at another place; null under a light. */
-    private static @Nullable Warmth warmthAt(DSLContext tx, Stay stay, Spot spot, @Nullable Integer celsius) {
+    private static @Nullable Warmth warmthAt(DSLContext tx, Stay stay, Spot spot, @Nullable WarmDays warm) {
         UUID mat = tx.select(PLACE.MAT_ID)
                 .from(PLACE)
                 .where(PLACE.ID.eq(spot.placeId()))
                 .fetchSingle(PLACE.MAT_ID);
         boolean toMat = mat != null;
-        if (toMat != stay.isOnMat() || toMat != (celsius != null)) {
+        if (toMat != stay.isOnMat() || toMat != (warm != null)) {
             throw new SpaceClash("What lies on a mat moves to a mat, and what lies under a light to another light.");
         }
-        return mat == null || celsius == null
+        return mat == null || warm == null
                 ? null
-                : new Warmth(mat, celsius, warmthOf(tx, stay).band());
+                : new Warmth(mat, warm, warmthOf(tx, stay).band());
+    }
+
+    private static UUID matOf(DSLContext tx, UUID place) {
+        UUID mat = tx.select(PLACE.MAT_ID).from(PLACE).where(PLACE.ID.eq(place)).fetchSingle(PLACE.MAT_ID);
+        if (mat == null) {
+            throw new SpaceClash("There is no bottom heat at this place; please choose a mat.");
+        }
+        return mat;
     }
 
     /**
-     * Changes a mat's set-point on days; what lies there must bear it.
+     * Changes a mat's set-point on days; what lies there must bear it. Where nothing lies, it binds nobody.
      *
      * @param afterLast the day after the last day
      * @throws SpaceClash when the thermostat cannot hold it or something on the mat cannot bear it
      */
     public void setPoint(DSLContext tx, UUID mat, LocalDate first, LocalDate afterLast, int celsius, UUID by) {
+        turn(tx, mat, first, afterLast, celsius, false, by);
+    }
+
+    /**
+     * Turns a mat by hand: the same, and what is laid there later follows it.
+     *
+     * @param afterLast the day after the last day
+     * @throws SpaceClash when the thermostat cannot hold it or something on the mat cannot bear it
+     */
+    void turnByHand(DSLContext tx, UUID mat, LocalDate first, LocalDate afterLast, int celsius, UUID by) {
+        turn(tx, mat, first, afterLast, celsius, true, by);
+    }
+
+    private void turn(
+            DSLContext tx, UUID mat, LocalDate first, LocalDate afterLast, int celsius, boolean byHand, UUID by) {
         lock(tx, mat);
         clashes.cannotBear(tx, mat, first, afterLast, celsius).ifPresent(StayStore::clash);
         judged(() -> {
-            first.datesUntil(afterLast).forEach(day -> putSetPoint(tx, mat, day, celsius));
+            first.datesUntil(afterLast).forEach(day -> putSetPoint(tx, mat, day, celsius, byHand));
             return mat;
         });
         audit.write(
@@ -365,7 +386,11 @@ public final class StayStore {
                         .formatted(spot.placeId(), spot.slot().words(), spot.from(), spot.to()));
     }
 
+    /** Keeps what is taken, after the mat's set-points that it is tied to. */
     private static void insertQuarterDays(DSLContext tx, UUID stay, Spot spot, @Nullable Warmth warmth) {
+        if (warmth != null) {
+            fixSetPoints(tx, warmth);
+        }
         var insert = tx.insertInto(
                 QUARTER_DAY,
                 QUARTER_DAY.PLACE_ID,
@@ -390,7 +415,7 @@ public final class StayStore {
                                 stay,
                                 "mat",
                                 warmth.matId(),
-                                warmth.celsius(),
+                                warmth.days().on(day),
                                 warmth.band().lowC(),
                                 warmth.band().highC());
             }
@@ -398,15 +423,23 @@ public final class StayStore {
         insert.execute();
     }
 
-    private static void fixSetPoint(DSLContext tx, Warmth warmth, Spot spot) {
-        for (LocalDate day = spot.from(); day.isBefore(spot.to()); day = day.plusDays(1)) {
-            putSetPoint(tx, warmth.matId(), day, warmth.celsius());
-        }
+    /** Days that are set to that already stay as they are, also whose wish it was. */
+    private static void fixSetPoints(DSLContext tx, Warmth warmth) {
+        WarmDays days = warmth.days();
+        Map<LocalDate, Integer> now = tx.select(MAT_DAY.ON_DAY, MAT_DAY.CELSIUS)
+                .from(MAT_DAY)
+                .where(MAT_DAY.MAT_ID.eq(warmth.matId()), MAT_DAY.ON_DAY.ge(days.from()), MAT_DAY.ON_DAY.lt(days.to()))
+                .fetchMap(MAT_DAY.ON_DAY, MAT_DAY.CELSIUS);
+        days.from()
+                .datesUntil(days.to())
+                .filter(day -> !Objects.equals(now.get(day), days.on(day)))
+                .forEach(day -> putSetPoint(tx, warmth.matId(), day, days.on(day), false));
     }
 
-    private static void putSetPoint(DSLContext tx, UUID mat, LocalDate day, int celsius) {
+    private static void putSetPoint(DSLContext tx, UUID mat, LocalDate day, int celsius, boolean byHand) {
         int changed = tx.update(MAT_DAY)
                 .set(MAT_DAY.CELSIUS, celsius)
+                .set(MAT_DAY.BY_HAND, byHand)
                 .where(MAT_DAY.MAT_ID.eq(mat), MAT_DAY.ON_DAY.eq(day))
                 .execute();
         if (changed == 0) {
@@ -414,17 +447,25 @@ public final class StayStore {
                     .set(MAT_DAY.MAT_ID, mat)
                     .set(MAT_DAY.ON_DAY, day)
                     .set(MAT_DAY.CELSIUS, celsius)
+                    .set(MAT_DAY.BY_HAND, byHand)
                     .execute();
         }
     }
 
+    /** How warm a stay lies on its days, and what it bears. */
     static Warmth warmthOf(DSLContext tx, Stay stay) {
-        return tx.select(QUARTER_DAY.MAT_ID, QUARTER_DAY.CELSIUS, QUARTER_DAY.LOW_C, QUARTER_DAY.HIGH_C)
+        var days = tx.select(QUARTER_DAY.MAT_ID, QUARTER_DAY.CELSIUS, QUARTER_DAY.LOW_C, QUARTER_DAY.HIGH_C)
                 .from(QUARTER_DAY)
-                .where(QUARTER_DAY.STAY_ID.eq(stay.id()))
-                .orderBy(QUARTER_DAY.ON_DAY.desc())
-                .limit(1)
-                .fetchSingle(last -> new Warmth(last.value1(), last.value2(), new Band(last.value3(), last.value4())));
+                .where(
+                        QUARTER_DAY.STAY_ID.eq(stay.id()),
+                        QUARTER_DAY.QUARTER.eq(stay.slot().firstQuarter()))
+                .orderBy(QUARTER_DAY.ON_DAY)
+                .fetch();
+        var last = days.get(days.size() - 1);
+        return new Warmth(
+                last.value1(),
+                new WarmDays(stay.from(), days.getValues(QUARTER_DAY.CELSIUS)),
+                new Band(last.value3(), last.value4()));
     }
 
     private static void clash(String sentence) {

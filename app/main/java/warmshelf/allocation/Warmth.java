@@ -5,7 +5,7 @@ import java.util.UUID;
 /**
  * What a stay needs of its mat.
  *
- * @param celsius the set-point on every day of the stay
+ * @param days the set-points of its days
  * @param band the set-points that suit what lies there
  */
-record Warmth(UUID matId, int celsius, Band band) {}
+record Warmth(UUID matId, WarmDays days, Band band) {}

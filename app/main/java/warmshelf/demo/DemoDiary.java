@@ -82,7 +82,7 @@ final class DemoDiary {
                 Offer offer = bestOffer(plant, board, day);
                 house.writes().place(request, offer, coordinator);
                 board.accept(offer);
-                warm(plant, offer.celsius());
+                warm(plant, offer.warm().first());
             }
             clock.tick();
         }
@@ -117,7 +117,7 @@ final class DemoDiary {
     }
 
     private static int degreesOffUsual(Offer offer) {
-        return Math.abs(offer.celsius() - offer.mat().usualC());
+        return Math.abs(offer.warm().first() - offer.mat().usualC());
     }
 
     private void warm(DemoPlant plant, double celsius) {

@@ -9,7 +9,6 @@ import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.Offer;
 import warmshelf.allocation.RequestStore;
 import warmshelf.allocation.SpaceRequest;
-import warmshelf.allocation.Spot;
 import warmshelf.allocation.StayStore;
 import warmshelf.db.Database;
 import warmshelf.group.GroupProfile;
@@ -95,8 +94,7 @@ final class DemoStore {
     /** Lays a waiting request where it was offered room. */
     void place(SpaceRequest request, Offer offer, UUID by) {
         sql.transaction(inside -> {
-            Spot spot = new Spot(offer.placeId(), offer.slot(), offer.from(), offer.to());
-            stays.layOnMat(inside.dsl(), request.sowingId(), spot, offer.celsius(), request.band(), by);
+            stays.layOnMat(inside.dsl(), request.sowingId(), offer.spot(), offer.warm(), request.band(), by);
             decide(inside.dsl(), request, SpaceRequest.State.PLACED, "", by);
         });
     }

@@ -56,7 +56,7 @@ final class OwnPages implements Pages {
         LightAfterHeat.Found light =
                 lights.after(offer.sowing(), offer.request(), offer.fit().spot().to(), visitor.today());
         try {
-            placements.place(sowing, offer.fit().spot(), offer.fit().celsius(), light.spot(), visitor.memberId());
+            placements.place(sowing, offer.fit().spot(), offer.fit().warm(), light.spot(), visitor.memberId());
         } catch (SpaceClash clash) {
             throw Refusal.conflict(clash.sentence());
         }

@@ -7,11 +7,14 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.function.IntUnaryOperator;
 import java.util.stream.Stream;
+import warmshelf.allocation.Board;
 import warmshelf.allocation.MatSpace;
 import warmshelf.allocation.SetPointForm;
 import warmshelf.allocation.Slot;
 import warmshelf.allocation.SpaceRequest;
 import warmshelf.allocation.Spot;
+import warmshelf.allocation.StayWarmth;
+import warmshelf.allocation.WarmDays;
 import warmshelf.web.FormReader;
 import warmshelf.web.Units;
 
@@ -21,15 +24,14 @@ final class PlacementForm {
 
     private final FormReader reader;
     private final SpaceRequest request;
-    private final List<MatSpace> mats;
+    private final Board board;
     private final LocalDate today;
     private final Units units;
 
-    PlacementForm(
-            Map<String, List<String>> typed, SpaceRequest request, List<MatSpace> mats, LocalDate today, Units units) {
+    PlacementForm(Map<String, List<String>> typed, SpaceRequest request, Board board, LocalDate today, Units units) {
         this.reader = new FormReader(typed);
         this.request = request;
-        this.mats = mats;
+        this.board = board;
         this.today = today;
         this.units = units;
     }
@@ -38,7 +40,7 @@ final class PlacementForm {
         return reader;
     }
 
-    /** Where it is to lie and at which set-point; empty when something typed cannot be taken. */
+    /** Where it is to lie and how warm, as the mat is set or else as is typed; empty when something typed cannot be taken. */
     Optional<Placement> placement(IntUnaryOperator daysAt) {
         Optional<MatSpace> mat = mat();
         LocalDate from = reader.date("from", "The first day");
@@ -51,11 +53,14 @@ final class PlacementForm {
                     "The first day was %s; a day from %s to %s is accepted."
                             .formatted(from, today, today.plusDays(FARTHEST_DAYS)));
         }
-        int celsius = SetPointForm.celsius(reader, units);
+        boolean usual = reader.text("celsius").isEmpty();
+        int typed = usual ? 0 : SetPointForm.celsius(reader, units);
         Slot slot = slot();
         if (!reader.ok() || mat.isEmpty()) {
             return Optional.empty();
         }
+        StayWarmth warmth = new StayWarmth(board, mat.get(), request.band());
+        int celsius = usual ? warmth.usual() : typed;
         if (!request.band().contains(celsius)) {
             reader.refuse(
                     "celsius",
@@ -67,14 +72,15 @@ final class PlacementForm {
                                             request.band().highC())));
             return Optional.empty();
         }
-        LocalDate to = from.plusDays(daysAt.applyAsInt(celsius));
-        return Optional.of(new Placement(mat.get(), new Spot(placeId(), slot, from, to), celsius));
+        WarmDays warm = warmth.from(from, celsius, daysAt);
+        return Optional.of(new Placement(mat.get(), new Spot(placeId(), slot, from, warm.to()), warm));
     }
 
     private Optional<MatSpace> mat() {
         UUID place = placeId();
-        Optional<MatSpace> mat =
-                mats.stream().filter(each -> each.places().contains(place)).findFirst();
+        Optional<MatSpace> mat = board.mats().stream()
+                .filter(each -> each.places().contains(place))
+                .findFirst();
         if (mat.isEmpty()) {
             reader.refuse("place", "The place is not one of the group's mats; choose one from the list.");
         }
@@ -106,5 +112,5 @@ final class PlacementForm {
     }
 
     /** A place chosen by hand or from an offer. */
-    record Placement(MatSpace mat, Spot spot, int celsius) {}
+    record Placement(MatSpace mat, Spot spot, WarmDays warm) {}
 }

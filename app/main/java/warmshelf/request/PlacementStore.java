@@ -10,6 +10,7 @@ import warmshelf.allocation.SpaceRequest;
 import warmshelf.allocation.Spot;
 import warmshelf.allocation.StayBookStore;
 import warmshelf.allocation.StayStore;
+import warmshelf.allocation.WarmDays;
 import warmshelf.db.Database;
 import warmshelf.sowing.Sowing;
 import warmshelf.sowing.SowingStore;
@@ -34,16 +35,17 @@ public final class PlacementStore {
     /**
      * Lays a waiting request on a mat.
      *
+     * @param warm the mat's set-points on those days
      * @param light where it goes after the mat; null: nothing is booked
      * @throws SpaceClash when the space or the temperature does not allow it, or someone else was first
      */
-    public void place(UUID sowing, Spot spot, int celsius, @Nullable Spot light, UUID by) {
+    public void place(UUID sowing, Spot spot, WarmDays warm, @Nullable Spot light, UUID by) {
         sql.transaction(inside -> {
             DSLContext tx = inside.dsl();
             // Held, so that a withdrawal at the same moment cannot leave a stay behind.
             sowings.findAndHold(tx, sowing);
             SpaceRequest request = waiting(tx, sowing);
-            stays.layOnMat(tx, sowing, spot, celsius, request.band(), by);
+            stays.layOnMat(tx, sowing, spot, warm, request.band(), by);
             if (light != null) {
                 stays.layUnderLight(tx, sowing, light, by);
             }

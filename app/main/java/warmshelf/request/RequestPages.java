@@ -141,11 +141,11 @@ public final class RequestPages implements Pages {
                 continue;
             }
             try {
-                Spot spot = spot(line.offer());
+                Spot spot = line.offer().spot();
                 LightAfterHeat.Found light =
                         lights.after(line.history().sowing(), line.request(), spot.to(), visitor.today());
                 placements.place(
-                        line.request().sowingId(), spot, line.offer().celsius(), light.spot(), visitor.memberId());
+                        line.request().sowingId(), spot, line.offer().warm(), light.spot(), visitor.memberId());
                 placed++;
             } catch (SpaceClash clash) {
                 clashes.add(line.history().sowing().title() + ": " + clash.sentence());
@@ -153,10 +153,6 @@ public final class RequestPages implements Pages {
         }
         String told = placed == 0 ? "Nothing was placed." : "%d placed as suggested.".formatted(placed);
         Respond.seeOther(ctx, "/requests", clashes.isEmpty() ? told : told + " " + String.join(" ", clashes));
-    }
-
-    private static Spot spot(Offer offer) {
-        return new Spot(offer.placeId(), offer.slot(), offer.from(), offer.to());
     }
 
     private void one(Context ctx) {
@@ -168,8 +164,8 @@ public final class RequestPages implements Pages {
         Visitor visitor = Visitor.of(ctx);
         History history = history(ctx);
         SpaceRequest request = request(history);
-        PlacementForm form =
-                new PlacementForm(ctx.formParamMap(), request, space.mats(), visitor.today(), visitor.units());
+        PlacementForm form = new PlacementForm(
+                ctx.formParamMap(), request, board(visitor.today()), visitor.today(), visitor.units());
         Optional<PlacementForm.Placement> placement =
                 form.placement(planner.daysAt(Asking.of(history.sowing()), visitor.today(), request.days()));
         if (placement.isEmpty()) {
@@ -182,7 +178,7 @@ public final class RequestPages implements Pages {
             placements.place(
                     request.sowingId(),
                     placement.get().spot(),
-                    placement.get().celsius(),
+                    placement.get().warm(),
                     light.spot(),
                     visitor.memberId());
         } catch (SpaceClash clash) {

@@ -8,6 +8,7 @@ import java.util.UUID;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.LyingStay;
+import warmshelf.allocation.MoveOutlook;
 import warmshelf.allocation.MovePlace;
 import warmshelf.allocation.SetPointForm;
 import warmshelf.allocation.Slot;
@@ -83,6 +84,12 @@ final class MoveForm {
 
     private @Nullable Integer celsius() {
         return reader.text("celsius").isEmpty() || !lying.stay().isOnMat() ? null : SetPointForm.celsius(reader, units);
+    }
+
+    /** Whether a move would come to what the form says it was shown; a form that says nothing takes what comes. */
+    boolean isAsShown(MoveOutlook outlook) {
+        String shown = reader.text("shown");
+        return shown.isEmpty() || shown.equals(outlook.key());
     }
 
     /** The board to go back to afterwards; anything else leads to the stay's own page. */

@@ -13,9 +13,11 @@ import warmshelf.allocation.LyingStore;
 import warmshelf.allocation.MoveJudge;
 import warmshelf.allocation.MoveOutlook;
 import warmshelf.allocation.MovePlace;
-import warmshelf.allocation.Neighbour;
+import warmshelf.allocation.Obstacle;
 import warmshelf.allocation.Slot;
 import warmshelf.allocation.Spot;
+import warmshelf.allocation.StayMove;
+import warmshelf.allocation.Surroundings;
 import warmshelf.sowing.Asking;
 import warmshelf.sowing.SowingPlanner;
 import warmshelf.sowing.SowingStore;
@@ -42,12 +44,12 @@ final class MoveReader {
         LocalDate from =
                 wish.move().from().isBefore(today) ? today : wish.move().from();
         LocalDate to = from.plusDays(longest(stay, days));
-        LyingStore.Surroundings around = lying.around(
+        Surroundings around = lying.around(
                 stay.stay().id(),
                 List.of(wish.place()),
                 from.isAfter(today) && stay.isBegunBy(today) ? today : from,
                 to.isBefore(stay.stay().to()) ? stay.stay().to() : to);
-        return new MoveJudge(around.board(), around.neighbours(), today).judge(stay, wish.move(), wish.place(), days);
+        return new MoveJudge(around, today).judge(stay, wish.move(), wish.place(), days);
     }
 
     private IntUnaryOperator daysAt(LyingStay stay, LocalDate today) {
@@ -68,19 +70,26 @@ final class MoveReader {
                                 .orElse(0));
     }
 
-    /** Every place of its kind, in words: free on the days of the stay, or taken by whom and until when. */
+    /** Every place of its kind, in words: whether it would fit there if nothing else were changed, or what is in the way. */
     List<PlaceGroup> choices(LyingStay stay, LocalDate today) {
         List<MovePlace> places = lying.places().stream()
                 .filter(place -> (place.mat() != null) == stay.stay().isOnMat())
                 .toList();
+        IntUnaryOperator days = daysAt(stay, today);
         LocalDate from = stay.firstDayFrom(today);
-        LocalDate to = stay.isBegunBy(today) ? stay.stay().to() : from.plusDays(stay.days());
-        LyingStore.Surroundings around = lying.around(stay.stay().id(), places, from, to);
+        LocalDate to = from.plusDays(longest(stay, days));
+        Surroundings around = lying.around(
+                stay.stay().id(),
+                places,
+                from,
+                to.isBefore(stay.stay().to()) ? stay.stay().to() : to);
+        MoveJudge judge = new MoveJudge(around, today);
         Map<String, List<Choice>> groups = new LinkedHashMap<>();
         for (MovePlace place : places) {
             for (Slot slot : Slot.of(stay.stay().slot().quarters())) {
-                groups.computeIfAbsent(groupWords(place, stay), words -> new ArrayList<>())
-                        .add(choice(place, new Spot(place.id(), slot, from, to), stay, around));
+                StayMove move = new StayMove(stay.stay().id(), stay.stay().version(), place.id(), slot, from, null);
+                groups.computeIfAbsent(groupWords(place), words -> new ArrayList<>())
+                        .add(choice(judge.judge(stay, move, place, days), stay));
             }
         }
         return groups.entrySet().stream()
@@ -88,26 +97,25 @@ final class MoveReader {
                 .toList();
     }
 
-    private static String groupWords(MovePlace place, LyingStay stay) {
-        if (place.mat() == null) {
-            return "Under the light · " + place.where();
-        }
-        String words = "Mat %s · %s".formatted(place.mat().name(), place.where());
-        boolean suits = stay.band() == null || place.mat().thermostat().overlaps(stay.band());
-        return suits ? words : words + " · cannot be warm or cool enough";
+    private static String groupWords(MovePlace place) {
+        return place.mat() == null
+                ? "Under the light · " + place.where()
+                : "Mat %s · %s".formatted(place.mat().name(), place.where());
     }
 
-    private static Choice choice(MovePlace place, Spot spot, LyingStay stay, LyingStore.Surroundings around) {
+    private static Choice choice(MoveOutlook outlook, LyingStay stay) {
+        Spot spot = outlook.spot();
         boolean here = spot.placeId().equals(stay.stay().placeId())
                 && spot.slot().equals(stay.stay().slot());
-        String state = around.neighbours().stream()
-                .filter(neighbour -> neighbour.isInTheWayOf(spot))
-                .findFirst()
-                .map(neighbour -> taken(neighbour))
-                .orElse(here ? "where it is" : "free");
+        String state = here
+                ? "where it is"
+                : outlook.obstacles().stream()
+                        .findFirst()
+                        .map(MoveReader::shortWords)
+                        .orElse("free");
         return new Choice(
                 MoveForm.key(spot.placeId(), spot.slot()),
-                "%s, %s: %s".formatted(shortWords(place), spot.slot().words(), state));
+                "%s, %s: %s".formatted(shortWords(outlook.place()), spot.slot().words(), state));
     }
 
     private static String shortWords(MovePlace place) {
@@ -116,7 +124,26 @@ final class MoveReader {
                 : "%s, place %d".formatted(place.mat().name(), place.number());
     }
 
-    private static String taken(Neighbour neighbour) {
-        return "taken until %s, %s".formatted(DayWords.date(neighbour.to().minusDays(1)), neighbour.words());
+    /** What is in the way, as short as a list needs it. */
+    private static String shortWords(Obstacle obstacle) {
+        if (obstacle instanceof Obstacle.Taken taken) {
+            return "taken until %s, %s"
+                    .formatted(
+                            DayWords.date(taken.by().to().minusDays(1)),
+                            taken.by().words());
+        }
+        if (obstacle instanceof Obstacle.Out out) {
+            return "out of service from %s to %s"
+                    .formatted(
+                            DayWords.date(out.outage().from()),
+                            DayWords.date(out.outage().lastDay()));
+        }
+        if (obstacle instanceof Obstacle.BeyondThermostat || obstacle instanceof Obstacle.OutsideBand) {
+            return "cannot be warm or cool enough";
+        }
+        if (obstacle instanceof Obstacle.SetForOthers set) {
+            return "too warm or cool on " + DayWords.date(set.day());
+        }
+        return "does not fit";
     }
 }

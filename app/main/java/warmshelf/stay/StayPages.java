@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.LyingStay;
 import warmshelf.allocation.LyingStore;
@@ -21,6 +22,7 @@ import warmshelf.allocation.MoveStore;
 import warmshelf.allocation.Overtaken;
 import warmshelf.allocation.SpaceClash;
 import warmshelf.allocation.Stay;
+import warmshelf.allocation.WarmDays;
 import warmshelf.web.Choice;
 import warmshelf.web.DayWords;
 import warmshelf.web.FormReader;
@@ -97,26 +99,35 @@ public final class StayPages implements Pages {
                                 stay.stay().where(),
                                 stay.stay().from(),
                                 stay.stay().to(),
-                                stay.celsius(),
+                                stay.warm(),
                                 units),
                 "then",
                         words(
                                         outlook.place().whereWith(outlook.spot().slot()),
                                         outlook.spot().from(),
                                         outlook.spot().to(),
-                                        outlook.celsius(),
+                                        outlook.warm(),
                                         units)
                                 + (lightFollows ? "; its place under the light follows where that room is free" : ""),
-                "clashes", outlook.clashes());
+                "clashes", outlook.clashes(),
+                "key", outlook.key());
     }
 
-    private static String words(String where, LocalDate from, LocalDate to, @Nullable Integer celsius, Units units) {
+    private static String words(String where, LocalDate from, LocalDate to, @Nullable WarmDays warm, Units units) {
         return "%s, %s to %s%s"
                 .formatted(
                         where,
                         DayWords.day(from),
                         DayWords.day(to.minusDays(1)),
-                        celsius == null ? "" : ", " + units.temperature(celsius));
+                        warm == null ? "" : ", " + words(warm, units));
+    }
+
+    /** For example '26 °C, from Tue 9 Mar 28 °C'. */
+    private static String words(WarmDays warm, Units units) {
+        return warm.runs().stream()
+                .map(run -> (run.from().equals(warm.from()) ? "" : "from " + DayWords.day(run.from()) + " ")
+                        + units.temperature(run.celsius()))
+                .collect(Collectors.joining(", "));
     }
 
     private void move(Context ctx) {
@@ -137,7 +148,12 @@ public final class StayPages implements Pages {
             if (!outlook.fits()) {
                 throw new SpaceClash(String.join(" ", outlook.clashes()));
             }
-            UUID moved = moves.move(stay, outlook.spot(), outlook.celsius(), visitor.today(), visitor.memberId());
+            if (!form.isAsShown(outlook)) {
+                throw new Overtaken(
+                        "A mat was turned or a day has passed since you looked, so it would lie there on other"
+                                + " days or at another warmth. Please look again.");
+            }
+            UUID moved = moves.move(stay, outlook.spot(), outlook.warm(), visitor.today(), visitor.memberId());
             leaveUndo(ctx, moved, form.back());
             Respond.seeOther(
                     ctx,
@@ -171,6 +187,7 @@ public final class StayPages implements Pages {
                 .orElseThrow(() -> Refusal.conflict(sentence + " It is not there to be moved any more."));
         Map<String, List<String>> typed = new HashMap<>(ctx.formParamMap());
         typed.remove("version");
+        typed.remove("shown");
         MoveForm form = form(typed, ctx, now);
         Optional<MoveForm.Wish> wish = form.wish(lying.places());
         ctx.status(HttpStatus.CONFLICT);

@@ -66,23 +66,36 @@ class BoardTest {
     }
 
     @Test
-    void a_mat_can_hold_a_temperature_unless_one_of_the_days_is_fixed_at_another() {
+    void a_set_point_is_fixed_on_its_days_and_an_empty_mat_stands_ready_beside_it() {
         board.setPoint(MAT.id(), day(2, 29), day(3, 2), 24);
 
         assertThat(board.setPoint(MAT.id(), day(2, 28))).isEmpty();
         assertThat(board.setPoint(MAT.id(), day(2, 29))).hasValue(24);
         assertThat(board.setPoint(MAT.id(), day(3, 1))).hasValue(24);
         assertThat(board.setPoint(MAT.id(), day(3, 2))).isEmpty();
-        assertThat(board.canHold(MAT.id(), 26, FROM, day(2, 29))).isTrue();
-        assertThat(board.canHold(MAT.id(), 26, FROM, day(3, 1))).isFalse();
-        assertThat(board.canHold(MAT.id(), 24, FROM, TO)).isTrue();
-        assertThat(board.canHold(MAT.id(), 26, day(3, 2), TO)).isTrue();
-        assertThat(board.canHold(new UUID(9, 9), 24, FROM, TO)).isFalse();
+        board.makeReady(MAT.id(), day(3, 1), day(3, 3), 26);
+        assertThat(board.readyAt(MAT.id(), day(3, 2))).hasValue(26);
+        assertThat(board.readyAt(MAT.id(), day(2, 29))).isEmpty();
+        assertThat(board.setPoint(MAT.id(), day(3, 1))).hasValue(24);
+        assertThat(board.setPoint(new UUID(9, 9), day(3, 1))).isEmpty();
+    }
+
+    @Test
+    void a_mat_out_of_service_has_no_free_place_on_those_days_and_tells_the_reason() {
+        Outage outage = new Outage(MAT.id(), day(2, 29), day(3, 2), "the thermostat is broken");
+        board.takeOut(outage);
+        board.takeOut(new Outage(new UUID(9, 9), FROM, TO, "not one of these mats"));
+
+        assertThat(board.isFree(PLACE, LEFT, FROM, day(2, 29))).isTrue();
+        assertThat(board.isFree(PLACE, LEFT, FROM, day(3, 1))).isFalse();
+        assertThat(board.isFree(OTHER, RIGHT, day(3, 1), day(3, 3))).isFalse();
+        assertThat(board.isFree(OTHER, RIGHT, day(3, 2), TO)).isTrue();
+        assertThat(board.outages(MAT.id())).containsExactly(outage);
     }
 
     @Test
     void an_accepted_offer_takes_its_quarters_and_fixes_its_set_point() {
-        board.accept(new Offer(MAT, PLACE, 1, RIGHT, day(2, 28), day(3, 1), 27, 0));
+        board.accept(new Offer(MAT, PLACE, 1, RIGHT, WarmDays.throughout(day(2, 28), day(3, 1), 27), 27, 0));
 
         assertThat(board.isFree(PLACE, RIGHT, day(2, 29), day(3, 1))).isFalse();
         assertThat(board.isFree(PLACE, LEFT, day(2, 28), day(3, 1))).isTrue();

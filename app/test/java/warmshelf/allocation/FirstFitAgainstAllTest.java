@@ -42,12 +42,17 @@ class FirstFitAgainstAllTest {
     private static void assertHolds(Board board, Wish wish, Offer offer) {
         assertThat(board.isFree(offer.placeId(), offer.slot(), offer.from(), offer.to()))
                 .isTrue();
-        assertThat(board.canHold(offer.mat().id(), offer.celsius(), offer.from(), offer.to()))
-                .isTrue();
+        double done = 0;
+        for (LocalDate day = offer.from(); day.isBefore(offer.to()); day = day.plusDays(1)) {
+            assertThat(done).as("it is not done before its last day").isLessThan(1 - 1e-9);
+            int celsius = offer.warm().on(day);
+            assertThat(celsius).isEqualTo(board.setPoint(offer.mat().id(), day).orElse(offer.asked()));
+            assertThat(wish.band().contains(celsius)).isTrue();
+            assertThat(offer.mat().thermostat().contains(celsius)).isTrue();
+            done += 1.0 / wish.daysAt().applyAsInt(celsius);
+        }
+        assertThat(done).as("it is done on its last day").isGreaterThan(1 - 1e-9);
         assertThat(offer.slot().quarters()).isEqualTo(wish.quarters());
-        assertThat(wish.band().contains(offer.celsius())).isTrue();
-        assertThat(offer.mat().thermostat().contains(offer.celsius())).isTrue();
-        assertThat(offer.to()).isEqualTo(offer.from().plusDays(wish.daysAt().applyAsInt(offer.celsius())));
         assertThat(offer.from()).isBetween(wish.earliest(), wish.latest()).isAfterOrEqualTo(TODAY);
     }
 
@@ -60,17 +65,29 @@ class FirstFitAgainstAllTest {
                 .min();
     }
 
-    private static IntStream shifts(Board board, Wish wish, MatSpace mat, int celsius) {
-        int days = wish.daysAt().applyAsInt(celsius);
+    private static IntStream shifts(Board board, Wish wish, MatSpace mat, int asked) {
         return wish.earliest()
                 .datesUntil(wish.latest().plusDays(1))
                 .filter(start -> !start.isBefore(TODAY))
-                .filter(start -> board.canHold(mat.id(), celsius, start, start.plusDays(days)))
-                .filter(start -> mat.places().stream()
-                        .anyMatch(place -> Slot.of(wish.quarters()).stream()
-                                .anyMatch(slot -> board.isFree(place, slot, start, start.plusDays(days)))))
+                .filter(start -> suits(board, wish, mat, asked, start))
                 .mapToInt(start ->
                         (int) Math.abs(start.toEpochDay() - wish.ideal().toEpochDay()));
+    }
+
+    /** Day by day by hand: as the mat stands, else as is asked, until the shares of the days make a whole. */
+    private static boolean suits(Board board, Wish wish, MatSpace mat, int asked, LocalDate start) {
+        LocalDate end = start;
+        for (double done = 0; done < 1 - 1e-9; end = end.plusDays(1)) {
+            int celsius = board.setPoint(mat.id(), end).orElse(asked);
+            if (!wish.band().contains(celsius)) {
+                return false;
+            }
+            done += 1.0 / wish.daysAt().applyAsInt(celsius);
+        }
+        LocalDate afterLast = end;
+        return mat.places().stream()
+                .anyMatch(place -> Slot.of(wish.quarters()).stream()
+                        .anyMatch(slot -> board.isFree(place, slot, start, afterLast)));
     }
 
     private static Board board(Random random) {
@@ -92,17 +109,23 @@ class FirstFitAgainstAllTest {
     }
 
     private static void fill(Board board, MatSpace mat, Random random) {
-        int celsius = mat.thermostat().lowC()
-                + random.nextInt(mat.thermostat().highC() - mat.thermostat().lowC() + 1);
+        int usual = degree(mat, random);
         for (UUID place : mat.places()) {
             for (int stay = 0; stay < random.nextInt(5); stay++) {
                 List<Slot> slots = Slot.of(1 << random.nextInt(3));
                 LocalDate from = TODAY.plusDays(random.nextInt(DAYS));
                 LocalDate to = from.plusDays(1 + random.nextInt(8));
                 board.take(place, slots.get(random.nextInt(slots.size())), from, to);
+                // A mat may be turned from one day to the next.
+                int celsius = random.nextInt(3) == 0 ? degree(mat, random) : usual;
                 board.setPoint(mat.id(), from, to, celsius);
             }
         }
+    }
+
+    private static int degree(MatSpace mat, Random random) {
+        return mat.thermostat().lowC()
+                + random.nextInt(mat.thermostat().highC() - mat.thermostat().lowC() + 1);
     }
 
     private static Wish wish(Random random) {

@@ -24,7 +24,8 @@ class FirstFitTest {
     @Test
     void an_empty_mat_is_offered_on_the_ideal_day_at_its_usual_set_point() {
         assertThat(fit(board(MAT)).offers(wish(4), 5))
-                .containsExactly(new Offer(MAT, FIRST, 1, WHOLE, IDEAL, IDEAL.plusDays(14), 26, 0));
+                .containsExactly(
+                        new Offer(MAT, FIRST, 1, WHOLE, WarmDays.throughout(IDEAL, IDEAL.plusDays(14), 26), 26, 0));
     }
 
     @Test
@@ -83,17 +84,55 @@ class FirstFitTest {
         Board board = board(MAT);
         board.setPoint(MAT.id(), IDEAL, IDEAL.plusDays(30), 29);
 
-        assertThat(fit(board).offers(wish(4), 1)).extracting(Offer::celsius).containsExactly(29);
+        assertThat(fit(board).offers(wish(4), 1))
+                .extracting(offer -> offer.warm().first())
+                .containsExactly(29);
     }
 
     @Test
-    void a_set_point_fixed_only_later_in_the_stay_is_kept_too() {
+    void a_set_point_fixed_only_later_in_the_stay_is_followed_from_then_on() {
         Board board = board(MAT);
         board.setPoint(MAT.id(), IDEAL.plusDays(5), IDEAL.plusDays(30), 28);
 
         assertThat(fit(board).offers(wish(4), 1))
-                .extracting(Offer::celsius, Offer::shiftDays)
-                .containsExactly(org.assertj.core.groups.Tuple.tuple(28, 0));
+                .extracting(offer -> offer.warm().runs(), Offer::shiftDays)
+                .containsExactly(org.assertj.core.groups.Tuple.tuple(
+                        List.of(
+                                new WarmDays.Run(IDEAL, IDEAL.plusDays(5), 26),
+                                new WarmDays.Run(IDEAL.plusDays(5), IDEAL.plusDays(14), 28)),
+                        0));
+    }
+
+    @Test
+    void a_mat_that_is_turned_during_the_stay_is_offered_where_each_day_suits() {
+        Board board = board(ONE_PLACE);
+        board.setPoint(ONE_PLACE.id(), IDEAL, IDEAL.plusDays(4), 24);
+        board.setPoint(ONE_PLACE.id(), IDEAL.plusDays(4), IDEAL.plusDays(30), 29);
+        IntUnaryOperator days = celsius -> celsius < 26 ? 20 : 10;
+
+        // Four days of twenty are a fifth; eight of ten are the rest.
+        assertThat(fit(board).offers(new Wish(new UUID(7, 1), 4, IDEAL, IDEAL, IDEAL, WARM, days), 1))
+                .extracting(offer -> offer.warm().key())
+                .containsExactly("24x4,29x8");
+    }
+
+    @Test
+    void an_empty_mat_that_was_set_by_hand_is_followed_where_it_suits_and_turned_where_not() {
+        Board board = board(ONE_PLACE);
+        board.makeReady(ONE_PLACE.id(), IDEAL, IDEAL.plusDays(4), 21);
+        board.makeReady(ONE_PLACE.id(), IDEAL.plusDays(4), IDEAL.plusDays(8), 29);
+
+        assertThat(fit(board).offers(wish(4), 1))
+                .extracting(offer -> offer.warm().key())
+                .containsExactly("24x4,29x4,24x6");
+    }
+
+    @Test
+    void a_mat_that_goes_out_of_service_during_the_stay_is_not_offered() {
+        Board board = board(ONE_PLACE);
+        board.takeOut(new Outage(ONE_PLACE.id(), IDEAL.plusDays(13), IDEAL.plusDays(15), "broken"));
+
+        assertThat(fit(board).offers(wish(4), 1)).extracting(Offer::from).containsExactly(IDEAL.minusDays(1));
     }
 
     @Test
@@ -110,10 +149,10 @@ class FirstFitTest {
         MatSpace hot = new MatSpace(new UUID(0, 4), "M4", "Garage", new Band(29, 40), 35, List.of(SECOND));
 
         assertThat(fit(board(cool)).offers(wish(4), 1))
-                .extracting(Offer::celsius)
+                .extracting(offer -> offer.warm().first())
                 .containsExactly(24);
         assertThat(fit(board(hot)).offers(wish(4), 1))
-                .extracting(Offer::celsius)
+                .extracting(offer -> offer.warm().first())
                 .containsExactly(30);
     }
 

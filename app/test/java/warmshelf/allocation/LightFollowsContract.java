@@ -81,7 +81,12 @@ abstract class LightFollowsContract extends StoreContract {
 
     private void move(int from, int to) {
         Spot spot = new Spot(room.m1Place2(), LEFT, march(from), march(to));
-        moves.move(lying.find(onMat).orElseThrow(), spot, 26, TODAY, room.priya());
+        moves.move(
+                lying.find(onMat).orElseThrow(),
+                spot,
+                WarmDays.throughout(spot.from(), spot.to(), 26),
+                TODAY,
+                room.priya());
     }
 
     private void layLight(UUID other, LocalDate from, LocalDate to) {

@@ -36,7 +36,7 @@ class MoveJudgeTest {
         assertThat(outlook.fits()).isTrue();
         assertThat(outlook.same()).isFalse();
         assertThat(outlook.spot()).isEqualTo(new Spot(PLACE_2, RIGHT, march(12), march(22)));
-        assertThat(outlook.celsius()).isEqualTo(26);
+        assertThat(outlook.warm().celsius()).containsOnly(26);
     }
 
     @Test
@@ -64,23 +64,36 @@ class MoveJudgeTest {
         board.setPoint(MAT.id(), march(12), march(15), 25);
 
         MoveOutlook follows = judge(unsown(10, 20), TWO, LEFT, march(10), null);
-        assertThat(follows.celsius()).isEqualTo(25);
+        assertThat(follows.warm().key()).isEqualTo("26x2,25x3,26x6");
         assertThat(follows.fits()).isTrue();
 
-        assertThat(judge(unsown(10, 20), TWO, LEFT, march(10), 26).clashes())
-                .containsExactly("Mat M1 stands at 25 °C (77 °F) on 12 Mar for what already lies there,"
-                        + " so it cannot be 26 °C (79 °F).");
+        MoveOutlook asked = judge(unsown(10, 20), TWO, LEFT, march(10), 28);
+        assertThat(asked.warm().key()).as("a wish counts where nothing is set").isEqualTo("28x2,25x3,28x4");
+        assertThat(asked.fits()).isTrue();
     }
 
     @Test
-    void two_temperatures_one_after_the_other_leave_no_room_between_them() {
-        board.setPoint(MAT.id(), march(10), march(12), 25);
-        board.setPoint(MAT.id(), march(12), march(15), 26);
+    void a_mat_that_is_turned_during_the_stay_is_no_clash_while_each_day_suits() {
+        board.setPoint(MAT.id(), march(1), march(12), 25);
+        board.setPoint(MAT.id(), march(12), march(40), 27);
 
+        assertThat(judge(unsown(10, 20), TWO, LEFT, march(10), null).clashes()).isEmpty();
+        assertThat(judge(sown(-5, 20), TWO, LEFT, TODAY, null).warm().key()).isEqualTo("25x11,27x8");
+
+        board.setPoint(MAT.id(), march(14), march(15), 23);
         assertThat(judge(unsown(10, 20), TWO, LEFT, march(10), null).clashes())
-                .singleElement()
-                .asString()
-                .startsWith("Mat M1 stands at 26");
+                .containsExactly("Mat M1 stands at 23 °C (73 °F) on 14 Mar for what already lies there;"
+                        + " this crop's seed likes 24–30 °C (75–86 °F).");
+    }
+
+    @Test
+    void a_mat_out_of_service_is_a_clash_also_when_it_goes_out_later() {
+        board.takeOut(new Outage(MAT.id(), march(19), march(25), "the cord is frayed"));
+
+        assertThat(judge(unsown(10, 20), TWO, LEFT, march(9), null).clashes()).isEmpty();
+        assertThat(judge(unsown(10, 20), TWO, LEFT, march(10), null).clashes())
+                .containsExactly("Mat M1 is out of service from 19 Mar to 24 Mar: the cord is frayed.");
+        assertThat(judge(sown(-5, 20), TWO, LEFT, TODAY, null).fits()).isFalse();
     }
 
     @Test
@@ -149,7 +162,8 @@ class MoveJudgeTest {
     private MoveOutlook judge(LyingStay stay, MovePlace place, Slot slot, LocalDate from, @Nullable Integer celsius) {
         StayMove move = new StayMove(stay.stay().id(), 1, place.id(), slot, from, celsius);
         // Ten days at 26, one more for each degree less.
-        return new MoveJudge(board, neighbours, TODAY).judge(stay, move, place, degrees -> 10 + 26 - degrees);
+        return new MoveJudge(new Surroundings(board, neighbours), TODAY)
+                .judge(stay, move, place, degrees -> 10 + 26 - degrees);
     }
 
     private void neighbour(UUID place, Slot slot, int from, int to, String words) {
@@ -167,7 +181,7 @@ class MoveJudgeTest {
 
     private static LyingStay lying(LocalDate from, LocalDate to, boolean sown) {
         Stay stay = new Stay(new UUID(1, 1), new UUID(2, 2), PLACE_1, "mat", "", LEFT, from, to, 1);
-        return new LyingStay(stay, "Pepper", "Tom", sown, MAT.id(), 26, WARM);
+        return new LyingStay(stay, "Pepper", "Tom", sown, MAT.id(), WarmDays.throughout(from, to, 26), WARM);
     }
 
     /** Day 0 is the last of February. */

@@ -105,7 +105,12 @@ abstract class MoveStoreContract extends StoreContract {
         sown(sowing);
         clock.advance(Duration.ofDays(4));
 
-        UUID carried = moves.move(find(id), spot(room.m1Place2(), LEFT, 5, 12), 26, march(5), room.priya());
+        UUID carried = moves.move(
+                find(id),
+                spot(room.m1Place2(), LEFT, 5, 12),
+                at26(spot(room.m1Place2(), LEFT, 5, 12)),
+                march(5),
+                room.priya());
 
         assertThat(carried).isNotEqualTo(id);
         assertThat(StayBookStore.ofSowing(database().sql(), sowing))
@@ -123,7 +128,12 @@ abstract class MoveStoreContract extends StoreContract {
         UUID sowing = room.tomsPeppers();
         UUID id = lay(sowing, room.m1Place1(), LEFT, 1, 12);
         sown(sowing);
-        UUID carried = moves.move(find(id), spot(room.m1Place2(), LEFT, 5, 12), 26, march(5), room.priya());
+        UUID carried = moves.move(
+                find(id),
+                spot(room.m1Place2(), LEFT, 5, 12),
+                at26(spot(room.m1Place2(), LEFT, 5, 12)),
+                march(5),
+                room.priya());
 
         UUID back = moves.takeBack(find(carried), march(5), room.priya());
 
@@ -139,7 +149,12 @@ abstract class MoveStoreContract extends StoreContract {
     void what_has_ended_is_not_moved() {
         UUID id = lay(room.tomsPeppers(), room.m1Place1(), LEFT, 1, 4);
 
-        assertThatThrownBy(() -> moves.move(find(id), spot(room.m1Place2(), LEFT, 5, 8), 26, march(4), room.priya()))
+        assertThatThrownBy(() -> moves.move(
+                        find(id),
+                        spot(room.m1Place2(), LEFT, 5, 8),
+                        at26(spot(room.m1Place2(), LEFT, 5, 8)),
+                        march(4),
+                        room.priya()))
                 .isInstanceOf(SpaceClash.class)
                 .hasMessage("This stay has ended; what has ended stays as it was.");
     }
@@ -148,10 +163,20 @@ abstract class MoveStoreContract extends StoreContract {
     void the_second_of_two_coordinators_is_told_what_the_first_one_changed() {
         UUID id = lay(room.tomsPeppers(), room.m1Place1(), LEFT, 10, 20);
         LyingStay seenByBoth = find(id);
-        moves.move(seenByBoth, spot(room.m1Place2(), LEFT, 12, 22), 26, TODAY, room.priya());
+        moves.move(
+                seenByBoth,
+                spot(room.m1Place2(), LEFT, 12, 22),
+                at26(spot(room.m1Place2(), LEFT, 12, 22)),
+                TODAY,
+                room.priya());
         clock.advance(Duration.ofSeconds(70));
 
-        assertThatThrownBy(() -> moves.move(seenByBoth, spot(room.m1Place1(), RIGHT, 10, 20), 26, TODAY, room.tom()))
+        assertThatThrownBy(() -> moves.move(
+                        seenByBoth,
+                        spot(room.m1Place1(), RIGHT, 10, 20),
+                        at26(spot(room.m1Place1(), RIGHT, 10, 20)),
+                        TODAY,
+                        room.tom()))
                 .isInstanceOf(Overtaken.class)
                 .hasMessage("Priya Nair moved this to mat M1, place 2, left half, from 12 Mar, a minute ago.");
         assertThat(find(id).stay().placeId()).isEqualTo(room.m1Place2());
@@ -172,13 +197,28 @@ abstract class MoveStoreContract extends StoreContract {
         LyingStay unsown = find(longer);
         sown(sowing);
 
-        assertThatThrownBy(() -> moves.move(seenEnded, spot(room.m1Place1(), RIGHT, 10, 20), 26, TODAY, room.priya()))
+        assertThatThrownBy(() -> moves.move(
+                        seenEnded,
+                        spot(room.m1Place1(), RIGHT, 10, 20),
+                        at26(spot(room.m1Place1(), RIGHT, 10, 20)),
+                        TODAY,
+                        room.priya()))
                 .hasMessage("Tom Okafor ended this stay, a moment ago.");
-        assertThatThrownBy(() -> moves.move(unsown, spot(room.m1Place1(), RIGHT, 10, 20), 26, TODAY, room.priya()))
+        assertThatThrownBy(() -> moves.move(
+                        unsown,
+                        spot(room.m1Place1(), RIGHT, 10, 20),
+                        at26(spot(room.m1Place1(), RIGHT, 10, 20)),
+                        TODAY,
+                        room.priya()))
                 .isInstanceOf(Overtaken.class)
                 .hasMessageContaining("An entry was made for this sowing");
         database().sql().update(SOWING).set(SOWING.STAGE, "planned").execute();
-        assertThatThrownBy(() -> moves.move(seenLonger, spot(room.m1Place1(), RIGHT, 10, 20), 26, TODAY, room.priya()))
+        assertThatThrownBy(() -> moves.move(
+                        seenLonger,
+                        spot(room.m1Place1(), RIGHT, 10, 20),
+                        at26(spot(room.m1Place1(), RIGHT, 10, 20)),
+                        TODAY,
+                        room.priya()))
                 .hasMessage("Tom Okafor let this lie longer, a moment ago.");
     }
 
@@ -345,7 +385,7 @@ abstract class MoveStoreContract extends StoreContract {
     private Callable<String> answer(LyingStay stay, Spot spot, int celsius) {
         return () -> {
             try {
-                moves.move(stay, spot, celsius, TODAY, room.priya());
+                moves.move(stay, spot, throughout(spot, celsius), TODAY, room.priya());
                 return "moved";
             } catch (SpaceClash clash) {
                 return "clash";
@@ -385,7 +425,15 @@ abstract class MoveStoreContract extends StoreContract {
     }
 
     private UUID move(UUID stay, Spot spot, int celsius, UUID by) {
-        return moves.move(find(stay), spot, celsius, TODAY, by);
+        return moves.move(find(stay), spot, throughout(spot, celsius), TODAY, by);
+    }
+
+    private static WarmDays at26(Spot spot) {
+        return throughout(spot, 26);
+    }
+
+    private static WarmDays throughout(Spot spot, int celsius) {
+        return WarmDays.throughout(spot.from(), spot.to(), celsius);
     }
 
     private LyingStay find(UUID stay) {

@@ -89,11 +89,24 @@ abstract class StayStoreContract extends StoreContract {
     void a_mat_that_stands_at_another_temperature_is_refused_with_both() {
         lay(room.tomsPeppers(), spot(room.m1Place1(), LEFT, 10, 13), 26);
 
-        assertThatThrownBy(() -> lay(room.priyasTomatoes(), spot(room.m1Place2(), LEFT, 12, 20), 25))
+        Band cool = new Band(21, 25);
+        assertThatThrownBy(() -> lay(room.priyasTomatoes(), spot(room.m1Place2(), LEFT, 12, 20), 25, cool))
                 .isInstanceOf(SpaceClash.class)
                 .hasMessage("Mat M1 stands at 26 °C (79 °F) on 12 Mar for what already lies there;"
-                        + " this crop's seed likes 24–30 °C (75–86 °F).");
+                        + " this crop's seed likes 21–25 °C (70–77 °F).");
         assertThat(celsius(room.m1(), 12)).containsExactly(26, 26);
+    }
+
+    @Test
+    void a_stay_follows_the_mats_days_and_asks_only_where_nothing_is_set() {
+        lay(room.tomsPeppers(), spot(room.m1Place1(), LEFT, 10, 14), 26);
+        setPoint(room.m1(), 12, 14, 28);
+
+        lay(room.priyasTomatoes(), spot(room.m1Place2(), LEFT, 11, 16), 25);
+
+        assertThat(List.of(11, 12, 13, 14, 15))
+                .extracting(day -> celsius(room.m1(), day).get(0))
+                .containsExactly(26, 28, 28, 25, 25);
     }
 
     @Test
@@ -168,14 +181,14 @@ abstract class StayStoreContract extends StoreContract {
         UUID id = lay(room.tomsPeppers(), spot(room.m1Place1(), LEFT, 10, 12), 27);
         lay(room.priyasTomatoes(), spot(room.m1Place1(), LEFT, 14, 16), 27);
         UUID neighbour = lay(room.tomsPeppers(), spot(room.m1Place2(), LEFT, 10, 12), 27);
-        lay(room.priyasTomatoes(), spot(room.m1Place2(), RIGHT, 12, 14), 25);
+        lay(room.priyasTomatoes(), spot(room.m1Place2(), RIGHT, 12, 14), 22, new Band(20, 23));
 
         assertThatThrownBy(() -> extend(id, LocalDate.of(2027, 3, 15)))
                 .isInstanceOf(SpaceClash.class)
                 .hasMessageContaining("Priya Nair's Harbour Light (Tomato) from 14 Mar until 15 Mar");
         assertThatThrownBy(() -> extend(neighbour, LocalDate.of(2027, 3, 13)))
                 .isInstanceOf(SpaceClash.class)
-                .hasMessageContaining("Mat M1 stands at 25 °C (77 °F) on 12 Mar");
+                .hasMessageContaining("Mat M1 stands at 22 °C (72 °F) on 12 Mar");
         assertThat(taken(id)).hasSize(4);
         assertThat(taken(neighbour)).hasSize(4);
     }

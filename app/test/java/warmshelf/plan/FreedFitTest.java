@@ -33,7 +33,7 @@ class FreedFitTest {
 
         assertThat(fit.spot().from()).isEqualTo(march(10));
         assertThat(fit.placeNumber()).isEqualTo(1);
-        assertThat(fit.celsius()).isEqualTo(26);
+        assertThat(fit.warm().celsius()).containsOnly(26);
     }
 
     @Test

@@ -22,6 +22,7 @@ import warmshelf.allocation.SpaceRequest;
 import warmshelf.allocation.Spot;
 import warmshelf.allocation.StayBookStore;
 import warmshelf.allocation.StayStore;
+import warmshelf.allocation.WarmDays;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.sowing.EntryStore;
 import warmshelf.sowing.HistoryStore;
@@ -50,7 +51,7 @@ abstract class PlacementStoreContract extends StoreContract {
     void a_placed_request_has_its_stay_and_its_state() {
         UUID sowing = waiting();
 
-        placements.place(sowing, spot(), 26, null, room.priya());
+        placements.place(sowing, spot(), warm(), null, room.priya());
 
         assertThat(state(sowing)).isEqualTo(SpaceRequest.State.PLACED);
         assertThat(StayBookStore.ofSowing(database().sql(), sowing)).hasSize(1);
@@ -60,9 +61,9 @@ abstract class PlacementStoreContract extends StoreContract {
     void a_clash_leaves_the_request_waiting() {
         UUID first = waiting();
         UUID second = waiting();
-        placements.place(first, spot(), 26, null, room.priya());
+        placements.place(first, spot(), warm(), null, room.priya());
 
-        assertThatThrownBy(() -> placements.place(second, spot(), 26, null, room.priya()))
+        assertThatThrownBy(() -> placements.place(second, spot(), warm(), null, room.priya()))
                 .isInstanceOf(SpaceClash.class)
                 .hasMessageContaining("is taken by Tom Okafor's Lantern Row");
 
@@ -74,7 +75,7 @@ abstract class PlacementStoreContract extends StoreContract {
         UUID sowing = waiting();
         placements.refuse(sowing, "The mats are off.", room.priya());
 
-        assertThatThrownBy(() -> placements.place(sowing, spot(), 26, null, room.priya()))
+        assertThatThrownBy(() -> placements.place(sowing, spot(), warm(), null, room.priya()))
                 .isInstanceOf(SpaceClash.class)
                 .hasMessage("This request is not waiting any more; someone else decided on it a moment ago.");
         assertThat(database().sql().fetchCount(QUARTER_DAY)).isZero();
@@ -83,13 +84,13 @@ abstract class PlacementStoreContract extends StoreContract {
     @Test
     void a_decision_taken_back_frees_the_place_and_lets_the_request_wait() {
         UUID sowing = waiting();
-        placements.place(sowing, spot(), 26, null, room.priya());
+        placements.place(sowing, spot(), warm(), null, room.priya());
 
         placements.takeBack(sowing, room.priya());
 
         assertThat(state(sowing)).isEqualTo(SpaceRequest.State.WAITING);
         assertThat(database().sql().fetchCount(QUARTER_DAY)).isZero();
-        placements.place(sowing, spot(), 26, null, room.priya());
+        placements.place(sowing, spot(), warm(), null, room.priya());
         assertThat(state(sowing)).isEqualTo(SpaceRequest.State.PLACED);
     }
 
@@ -103,7 +104,7 @@ abstract class PlacementStoreContract extends StoreContract {
                 Callable<Boolean> place = () -> {
                     together.await();
                     try {
-                        placements.place(sowing, spot(), 26, null, room.priya());
+                        placements.place(sowing, spot(), warm(), null, room.priya());
                         return true;
                     } catch (SpaceClash withdrawnFirst) {
                         return false;
@@ -146,6 +147,10 @@ abstract class PlacementStoreContract extends StoreContract {
                                 "",
                                 1)));
         return sowing;
+    }
+
+    private WarmDays warm() {
+        return WarmDays.throughout(spot().from(), spot().to(), 26);
     }
 
     private Spot spot() {

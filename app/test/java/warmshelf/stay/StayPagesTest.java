@@ -22,6 +22,7 @@ import warmshelf.member.NewMember;
 import warmshelf.member.SessionStore;
 import warmshelf.testing.Answer;
 import warmshelf.testing.Browser;
+import warmshelf.web.DayWords;
 
 class StayPagesTest {
     private Cellar cellar;
@@ -158,6 +159,72 @@ class StayPagesTest {
     }
 
     @Test
+    void a_mat_out_of_service_never_fits_wherever_one_looks_and_is_not_saved() {
+        String mat = firstMat();
+        Map<String, String> out = Map.of(
+                "mat",
+                mat,
+                "first",
+                stay.getToDay().minusDays(2).toString(),
+                "last",
+                stay.getToDay().plusDays(2).toString(),
+                "reason",
+                "the cord is frayed");
+        Answer seenBefore = cellar.coordinator().get(moveTo(places.get(1), 1, ""));
+        assertThat(cellar.coordinator().post("/plans/out-of-service", out).status())
+                .isEqualTo(303);
+
+        assertThat(cellar.coordinator().get(moveTo(places.get(1), 1, "")).text())
+                .contains("Clashes", "Mat M1 is out of service", "the cord is frayed")
+                .doesNotContain("Fits.");
+        assertThat(cellar.coordinator().getJson(moveTo(places.get(1), 1, "")).body())
+                .contains("\"fits\":false", "Mat M1 is out of service");
+        assertThat(cellar.coordinator().get("/stays/" + stay.getId()).body())
+                .contains("M1, place 2, left half: out of service from");
+        Answer saved = save(seenBefore);
+        assertThat(saved.status()).isEqualTo(409);
+        assertThat(saved.text()).contains("Not saved", "Mat M1 is out of service");
+        assertThat(stayOf(sowing)).isEqualTo(stay);
+    }
+
+    @Test
+    void moving_onto_a_mat_that_is_turned_during_the_stay_follows_its_days() {
+        String mat = firstMat();
+        LocalDate turned = stay.getFromDay().plusDays(3);
+        Map<String, String> turn =
+                Map.of("first", turned.toString(), "last", turned.plusDays(60).toString(), "celsius", "84");
+        assertThat(cellar.coordinator()
+                        .post("/mats/" + mat + "/set-points", turn)
+                        .status())
+                .isEqualTo(303);
+
+        Answer shown = cellar.coordinator().get(moveTo(places.get(1), 3, ""));
+        assertThat(shown.text()).contains("Fits.", "from " + DayWords.day(turned) + " hot 84 °F");
+        assertThat(save(shown).status()).isEqualTo(303);
+        assertThat(stayOf(sowing).getPlaceId()).isEqualTo(places.get(1));
+    }
+
+    @Test
+    void what_was_shown_is_not_saved_when_the_mat_was_turned_since() {
+        Answer shown = cellar.coordinator().get(moveTo(places.get(1), 3, ""));
+        Map<String, String> turn = Map.of(
+                "first",
+                stay.getFromDay().plusDays(3).toString(),
+                "last",
+                stay.getFromDay().plusDays(60).toString(),
+                "celsius",
+                "84");
+        cellar.coordinator().post("/mats/" + firstMat() + "/set-points", turn);
+
+        Answer saved = save(shown);
+
+        assertThat(saved.status()).isEqualTo(409);
+        assertThat(saved.text()).contains("A mat was turned or a day has passed since you looked", "Fits.");
+        assertThat(stayOf(sowing)).isEqualTo(stay);
+        assertThat(save(saved).status()).isEqualTo(303);
+    }
+
+    @Test
     void a_script_gets_the_same_as_words() {
         Answer fits = cellar.coordinator().getJson(moveTo(places.get(1), 1, ""));
         assertThat(fits.status()).isEqualTo(200);
@@ -283,6 +350,10 @@ class StayPagesTest {
     }
 
     /** Presses the Save button of a comparison. */
+    private String firstMat() {
+        return Cellar.first(cellar.coordinator().get("/sites").body(), "/sites/mats/([0-9a-f-]{36})/change");
+    }
+
     private Answer save(Answer shown) {
         return post(cellar.coordinator(), shown);
     }

@@ -1,0 +1,99 @@
+package warmshelf.allocation;
+
+import java.time.LocalDate;
+import warmshelf.web.DayWords;
+
+/** One thing that keeps a stay from lying somewhere. */
+public sealed interface Obstacle {
+
+    /** A sentence for people. */
+    String words();
+
+    /** Somebody else lies there. */
+    record Taken(MovePlace place, Neighbour by) implements Obstacle {
+        @Override
+        public String words() {
+            return "Place %d %s is taken by %s from %s until %s."
+                    .formatted(
+                            place.number(),
+                            place.mat() == null
+                                    ? "under the light"
+                                    : "on mat " + place.mat().name(),
+                            by.words(),
+                            DayWords.date(by.from()),
+                            DayWords.date(by.to().minusDays(1)));
+        }
+    }
+
+    /** The mat cannot be used on some of the days. */
+    record Out(MatSpace mat, Outage outage) implements Obstacle {
+        @Override
+        public String words() {
+            return "Mat %s is out of service from %s to %s: %s."
+                    .formatted(
+                            mat.name(), DayWords.date(outage.from()), DayWords.date(outage.lastDay()), outage.reason());
+        }
+    }
+
+    /** The days reach beyond those that are looked at. */
+    record TooFar(LocalDate lastDay) implements Obstacle {
+        @Override
+        public String words() {
+            return "Nothing is known yet of the days after %s.".formatted(DayWords.day(lastDay));
+        }
+    }
+
+    /** The seed does not come up well at a set-point asked for. */
+    record OutsideBand(int celsius, Band band) implements Obstacle {
+        @Override
+        public String words() {
+            return "%s is outside what this crop's seed likes: %s.".formatted(Band.words(celsius), band.words());
+        }
+    }
+
+    /** The thermostat cannot hold a set-point asked for. */
+    record BeyondThermostat(MatSpace mat, int celsius) implements Obstacle {
+        @Override
+        public String words() {
+            return "Mat %s can hold %s, not %s."
+                    .formatted(mat.name(), mat.thermostat().words(), Band.words(celsius));
+        }
+    }
+
+    /** What lies there already needs a set-point that the seed does not like. */
+    record SetForOthers(MatSpace mat, LocalDate day, int celsius, Band band) implements Obstacle {
+        @Override
+        public String words() {
+            return "Mat %s stands at %s on %s for what already lies there; this crop's seed likes %s."
+                    .formatted(mat.name(), Band.words(celsius), DayWords.date(day), band.words());
+        }
+    }
+
+    /** The mat was turned since the set-points were worked out. */
+    record TurnedSince(MatSpace mat, LocalDate day, int celsius, int worked) implements Obstacle {
+        @Override
+        public String words() {
+            return "Mat %s stands at %s on %s for what already lies there, so it cannot be %s."
+                    .formatted(mat.name(), Band.words(celsius), DayWords.date(day), Band.words(worked));
+        }
+    }
+
+    /** Something that lies there already keeps its days. */
+    record DaysStay(LocalDate since) implements Obstacle {
+        @Override
+        public String words() {
+            return "It lies there since %s, so its days stay; only its place can change, from today on."
+                    .formatted(DayWords.day(since));
+        }
+    }
+
+    /** From a mat to a light, or the other way. */
+    record OtherKind(boolean fromMat) implements Obstacle {
+        @Override
+        public String words() {
+            return fromMat
+                    ? "There is no bottom heat under the light; it goes there when an entry says that it is up."
+                    : "It lies under a light, so it moves to another place under a light, not to a mat.";
+        }
+    }
+}

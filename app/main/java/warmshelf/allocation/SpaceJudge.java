@@ -1,0 +1,74 @@
+package warmshelf.allocation;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Says whether something may lie on a place: the one judge for what pages offer and for what is saved. Who looks reads the board
+ * as it stands; who saves holds the mat first, so that it stands still.
+ */
+public final class SpaceJudge {
+    private final Board board;
+    private final List<Neighbour> neighbours;
+
+    public SpaceJudge(Surroundings around) {
+        board = around.board();
+        neighbours = around.neighbours();
+    }
+
+    /** Everything in the way of lying under a light. */
+    public List<Obstacle> underLight(MovePlace place, Spot spot) {
+        List<Obstacle> obstacles = new ArrayList<>();
+        addTaken(obstacles, place, spot);
+        return obstacles;
+    }
+
+    /** Everything in the way of lying on a mat at those set-points. */
+    public List<Obstacle> onMat(MovePlace place, MatSpace mat, Spot spot, WarmDays warm, Band band) {
+        List<Obstacle> obstacles = new ArrayList<>();
+        addTaken(obstacles, place, spot);
+        board.outages(mat.id()).stream()
+                .filter(out -> out.touches(spot.from(), spot.to()))
+                .findFirst()
+                .ifPresent(out -> obstacles.add(new Obstacle.Out(mat, out)));
+        tooWarmOrCold(board, mat, warm, band).ifPresent(obstacles::add);
+        return obstacles;
+    }
+
+    private void addTaken(List<Obstacle> obstacles, MovePlace place, Spot spot) {
+        if (spot.to().isAfter(board.to())) {
+            obstacles.add(new Obstacle.TooFar(board.to().minusDays(1)));
+        }
+        neighbours.stream()
+                .filter(neighbour -> neighbour.isInTheWayOf(spot))
+                .forEach(neighbour -> obstacles.add(new Obstacle.Taken(place, neighbour)));
+    }
+
+    /** The first day on which the set-points do not suit the seed, the thermostat, or what else lies on the mat. */
+    static Optional<Obstacle> tooWarmOrCold(Board board, MatSpace mat, WarmDays warm, Band band) {
+        return warm.from()
+                .datesUntil(warm.to())
+                .map(day -> onDay(board, mat, day, warm.on(day), band))
+                .flatMap(Optional::stream)
+                .findFirst();
+    }
+
+    private static Optional<Obstacle> onDay(Board board, MatSpace mat, LocalDate day, int celsius, Band band) {
+        return Optional.ofNullable(obstacle(board, mat, day, celsius, band));
+    }
+
+    private static @Nullable Obstacle obstacle(Board board, MatSpace mat, LocalDate day, int celsius, Band band) {
+        int stands = board.setPoint(mat.id(), day).orElse(celsius);
+        if (stands != celsius) {
+            return new Obstacle.TurnedSince(mat, day, stands, celsius);
+        }
+        boolean set = board.setPoint(mat.id(), day).isPresent();
+        if (!band.contains(celsius)) {
+            return set ? new Obstacle.SetForOthers(mat, day, celsius, band) : new Obstacle.OutsideBand(celsius, band);
+        }
+        return set || mat.thermostat().contains(celsius) ? null : new Obstacle.BeyondThermostat(mat, celsius);
+    }
+}

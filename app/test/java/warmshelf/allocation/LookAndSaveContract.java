@@ -1,0 +1,209 @@
+package warmshelf.allocation;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static warmshelf.db.generated.Tables.MAT_OUT;
+import static warmshelf.db.generated.Tables.SOWING;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import java.util.UUID;
+import java.util.function.IntUnaryOperator;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import warmshelf.crop.CropCatalogue;
+import warmshelf.testing.GrowRoom;
+import warmshelf.testing.StoreContract;
+
+/**
+ * What a page says of a place is what saving does, walked through many rooms: trays of every size, mats that are turned and that
+ * go out of service for some days, moves to every place and day, and offers for what waits.
+ */
+abstract class LookAndSaveContract extends StoreContract {
+    private static final LocalDate TODAY = LocalDate.of(2027, 3, 1);
+    private static final int STEPS = 260;
+    private static final List<Band> BANDS = List.of(new Band(24, 30), new Band(20, 25), new Band(18, 22));
+    private static final IntUnaryOperator DAYS = celsius -> Math.max(3, 12 + 24 - celsius);
+
+    private Random random = new Random();
+    private final List<UUID> laid = new ArrayList<>();
+    private GrowRoom room;
+    private StayStore stays;
+    private MoveStore moves;
+    private SpaceStore space;
+    private LyingStore lying;
+
+    @BeforeEach
+    void moveIn() {
+        random = new Random(20270301);
+        laid.clear();
+        room = new GrowRoom(database(), audit());
+        stays = new StayStore(audit(), new ClashStore(CropCatalogue.bundled()));
+        space = new SpaceStore(database());
+        moves = new MoveStore(database(), audit(), stays, new RequestStore(database(), audit()));
+        lying = new LyingStore(database(), CropCatalogue.bundled(), space);
+    }
+
+    @Test
+    void what_looking_says_is_what_saving_does() {
+        int fitted = 0;
+        int refused = 0;
+        for (int step = 0; step < STEPS; step++) {
+            switch (random.nextInt(12)) {
+                case 0 -> layAsOffered();
+                case 1 -> turn();
+                case 2 -> takeOut();
+                default -> {
+                    if (laid.isEmpty()) {
+                        layAsOffered();
+                    } else if (move(step)) {
+                        fitted++;
+                    } else {
+                        refused++;
+                    }
+                }
+            }
+        }
+        assertThat(fitted).as("moves that fit must occur often").isGreaterThan(20);
+        assertThat(refused).as("moves that clash must occur often").isGreaterThan(20);
+    }
+
+    /** Whether it fits; saving must say the same. */
+    private boolean move(int step) {
+        LyingStay stay = lying.find(laid.get(random.nextInt(laid.size()))).orElseThrow();
+        List<MovePlace> places = lying.places();
+        // Now and then under a light, where nothing from a mat may go.
+        int among = random.nextInt(6) == 0 ? places.size() : 3;
+        MovePlace place = places.get(random.nextInt(among));
+        List<Slot> slots = Slot.of(stay.stay().slot().quarters());
+        LocalDate from = stay.isBegunBy(TODAY) ? TODAY : TODAY.plusDays(random.nextInt(30));
+        Integer wished = random.nextBoolean() ? null : Integer.valueOf(17 + random.nextInt(16));
+        StayMove move = new StayMove(
+                stay.stay().id(),
+                stay.stay().version(),
+                place.id(),
+                slots.get(random.nextInt(slots.size())),
+                from,
+                wished);
+        Surroundings around = lying.around(stay.stay().id(), List.of(place), TODAY, TODAY.plusDays(120));
+        MoveOutlook outlook = new MoveJudge(around, TODAY).judge(stay, move, place, DAYS);
+
+        String saved = save(stay, outlook);
+
+        assertThat(saved.isEmpty())
+                .as("step %d: looking said %s, saving said '%s'", step, outlook.clashes(), saved)
+                .isEqualTo(outlook.fits());
+        return outlook.fits();
+    }
+
+    /** Empty: saved. */
+    private String save(LyingStay stay, MoveOutlook outlook) {
+        try {
+            UUID now = moves.move(stay, outlook.spot(), outlook.warm(), TODAY, room.priya());
+            laid.set(laid.indexOf(stay.stay().id()), now);
+            LyingStay there = lying.find(now).orElseThrow();
+            assertThat(there.warm()).as("it lies as warm as was shown").isEqualTo(outlook.warm());
+            assertThat(there.stay().to()).isEqualTo(outlook.spot().to());
+            return "";
+        } catch (SpaceClash clash) {
+            return clash.sentence();
+        }
+    }
+
+    /** Every offer can be laid, whatever was turned or taken out before; laying it on the counter's board keeps it true. */
+    private void layAsOffered() {
+        if (laid.size() > 4) {
+            takeOff(laid.remove(random.nextInt(laid.size())));
+        }
+        Band band = BANDS.get(random.nextInt(BANDS.size()));
+        int quarters = 1 << random.nextInt(3);
+        LocalDate ideal = TODAY.plusDays(random.nextInt(20));
+        UUID sowing = random.nextBoolean() ? room.tomsPeppers() : room.priyasTomatoes();
+        Wish wish = new Wish(sowing, quarters, TODAY, ideal, ideal.plusDays(10), band, DAYS);
+        Board board = space.board(TODAY, TODAY.plusDays(120));
+        for (Offer offer : new FirstFit(board, TODAY).offers(wish, 1)) {
+            laid.add(database()
+                    .sql()
+                    .transactionResult(
+                            tx -> stays.layOnMat(tx.dsl(), sowing, offer.spot(), offer.warm(), band, room.priya())));
+            if (offer.from().equals(TODAY) && random.nextBoolean()) {
+                database()
+                        .sql()
+                        .update(SOWING)
+                        .set(SOWING.STAGE, "sown")
+                        .where(SOWING.ID.eq(sowing))
+                        .execute();
+            }
+        }
+    }
+
+    private void takeOff(UUID stay) {
+        Stay gone = lying.find(stay).orElseThrow().stay();
+        database().sql().transaction(tx -> stays.end(tx.dsl(), gone, gone.from(), room.priya()));
+    }
+
+    private void turn() {
+        UUID mat = random.nextInt(3) == 0 ? room.m2() : room.m1();
+        LocalDate first = TODAY.plusDays(random.nextInt(30));
+        LocalDate afterLast = first.plusDays(1 + random.nextInt(10));
+        int celsius = 18 + random.nextInt(14);
+        try {
+            database()
+                    .sql()
+                    .transaction(tx -> stays.turnByHand(tx.dsl(), mat, first, afterLast, celsius, room.priya()));
+        } catch (SpaceClash whatLiesThereCannotBearIt) {
+            assertThat(whatLiesThereCannotBearIt.sentence()).isNotEmpty();
+        }
+    }
+
+    /** A few days now and then, as they happen; most lie ahead, so that they begin in the middle of a stay. */
+    private void takeOut() {
+        if (random.nextInt(2) > 0) {
+            return;
+        }
+        LocalDate first = TODAY.plusDays(random.nextInt(40));
+        takeOut(random.nextBoolean() ? room.m1() : room.m2(), first, first.plusDays(1 + random.nextInt(3)));
+    }
+
+    private void takeOut(UUID mat, LocalDate first, LocalDate afterLast) {
+        database()
+                .sql()
+                .insertInto(MAT_OUT)
+                .set(MAT_OUT.ID, UUID.randomUUID())
+                .set(MAT_OUT.MAT_ID, mat)
+                .set(MAT_OUT.FROM_DAY, first)
+                .set(MAT_OUT.TO_DAY, afterLast)
+                .set(MAT_OUT.REASON, "the thermostat is broken")
+                .set(MAT_OUT.MADE_BY, room.priya())
+                .set(MAT_OUT.MADE_AT, audit().now())
+                .execute();
+    }
+
+    @Test
+    void an_outage_that_begins_during_the_stay_is_told_when_looking_and_refused_when_saving() {
+        layAsOfferedToday();
+        LyingStay stay = lying.find(laid.get(0)).orElseThrow();
+        takeOut(room.m1(), stay.stay().to().minusDays(1), stay.stay().to().plusDays(5));
+        MovePlace place = lying.places().stream()
+                .filter(each -> each.id().equals(room.m1Place2()))
+                .findFirst()
+                .orElseThrow();
+        StayMove move =
+                new StayMove(stay.stay().id(), 1, place.id(), stay.stay().slot(), TODAY, null);
+        Surroundings around = lying.around(stay.stay().id(), List.of(place), TODAY, TODAY.plusDays(60));
+
+        MoveOutlook outlook = new MoveJudge(around, TODAY).judge(stay, move, place, DAYS);
+
+        assertThat(outlook.obstacles()).singleElement().isInstanceOf(Obstacle.Out.class);
+        assertThat(save(stay, outlook)).contains("Mat M1 is out of service").contains("the thermostat is broken");
+    }
+
+    private void layAsOfferedToday() {
+        UUID sowing = room.tomsPeppers();
+        Spot spot = new Spot(room.m1Place1(), new Slot(1, 2), TODAY, TODAY.plusDays(10));
+        laid.add(database()
+                .sql()
+                .transactionResult(tx -> stays.layOnMat(tx.dsl(), sowing, spot, 26, new Band(24, 30), room.priya())));
+    }
+}
