@@ -104,7 +104,7 @@ final class Rooms {
                 new SitePages(sites, new StandStore(database.sql(), audit)),
                 new MatPages(sites, new MatStore(database.sql(), audit)),
                 new BoardPages(sites, board),
-                new FrostPages(frost, new AcceptedRiskStore(database, audit)::of),
+                new FrostPages(frost, new AcceptedRiskStore(database, audit)::of, members::coordinatorNames),
                 new CodePages(
                         database, audit, id -> crops.find(id).map(Crop::name).orElse(id), browsers)));
         pages.addAll(GardenRoom.pages(database, audit));

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -65,7 +66,8 @@ record FrostAnswer(
                         tenths(evidence.elevationSdM()),
                         tenths(surface.nearestStationKm()),
                         thousandths(surface.freezeRareShare())),
-                evidence.notes());
+                Stream.concat(evidence.notes().stream(), Stream.of(FrostNotes.FROST_POCKET))
+                        .toList());
     }
 
     private static Season season(FrostSeason season, DoubleFunction<Optional<LocalDate>> dateAt) {

@@ -58,6 +58,11 @@ public final class FrostForm {
         return form;
     }
 
+    /** Nothing typed yet, in the reader's own country. */
+    static FrostForm blank(Garden.Postcode home) {
+        return new FrostForm(new FormReader(Map.of("country", List.of(home.country()))));
+    }
+
     public Map<String, String> typed() {
         return typed;
     }
@@ -109,7 +114,10 @@ public final class FrostForm {
         garden = gardens.atPostcode(country, code).orElse(null);
         if (garden == null) {
             reader.refuse("postcode", UnknownPostcode.shortSentence(country, code));
-            similar = Postcodes.bundled().similarTo(code);
+            // What looks like a mistyped postcode of the United States is a good one of another country.
+            similar = UnknownPostcode.isUnitedStates(country)
+                    ? Postcodes.bundled().similarTo(code)
+                    : List.of();
         }
     }
 

@@ -12,7 +12,8 @@ public final class FrostNotes {
 
     /** What a published frost date speaks of. */
     public static final String SHELTER =
-            "The dates speak of air at the height of a thermometer shelter; on a clear, still night the ground is colder.";
+            "The dates speak of air at the height of a thermometer shelter; on a clear, still night the ground is"
+                    + " colder.";
 
     private static final Units FEET = new Units("F", "in");
     private static final double FAR_STATION_KM = 40;
@@ -22,9 +23,8 @@ public final class FrostNotes {
 
     static List<String> of(SurfacePoint point, double elevationM, double elevationSdM) {
         List<String> notes = new ArrayList<>();
-        notes.add(
-                "The dates rest on the years 1981-2010 and on air at the height of a thermometer shelter; on a clear, still"
-                        + " night the ground is colder.");
+        notes.add("The dates rest on the years 1981-2010 and on air at the height of a thermometer shelter; on a clear,"
+                + " still night the ground is colder.");
         if (elevationSdM > 0) {
             notes.add(
                     "The elevation of %s is the average of a cell about 9 km (6 miles) across; a garden higher or lower than that"
@@ -46,10 +46,9 @@ public final class FrostNotes {
             notes.add(
                     "Frost is rare here: at %.0f %% of the stations around it comes in fewer than one year in ten. The chances"
                                     .formatted(100 * point.freezeRareShare())
-                            + " count such stations with one year in twenty and all others with a frost every year, which errs on"
-                            + " the safe side.");
+                            + " count such stations with one year in twenty and all others with a frost every year,"
+                            + " which errs on the safe side.");
         }
-        notes.add(FROST_POCKET);
         return List.copyOf(notes);
     }
 

@@ -27,6 +27,7 @@ public record FrostPage(int season, @Nullable View view, List<PostcodePlace> sim
      * The dates of one place.
      *
      * @param sureSentence how far the day may be off for one garden
+     * @param measured whether it lies where it was measured how far off such dates are
      * @param corrected what a person corrected; null: nothing
      */
     public record View(
@@ -41,6 +42,7 @@ public record FrostPage(int season, @Nullable View view, List<PostcodePlace> sim
             List<Source> sources,
             List<Fact> facts,
             List<String> notes,
+            boolean measured,
             String caution,
             FrostChart springChart,
             FrostChart autumnChart) {}
@@ -127,18 +129,12 @@ public record FrostPage(int season, @Nullable View view, List<PostcodePlace> sim
                                 .toList(),
                         FrostSources.of(climate, season),
                         FrostFacts.of(climate, units),
-                        notesBesidesCaution(climate),
+                        climate.evidence().notes(),
+                        climate.evidence().surface() != null,
                         FrostNotes.FROST_POCKET,
                         FrostChart.spring(climate.spring(), season),
                         FrostChart.autumn(climate.autumn(), season)),
                 List.of());
-    }
-
-    /** The caution about frost pockets has its own place on the page, beside the dates. */
-    private static List<String> notesBesidesCaution(FrostClimate climate) {
-        return climate.evidence().notes().stream()
-                .filter(note -> !note.equals(FrostNotes.FROST_POCKET))
-                .toList();
     }
 
     private static String spring(FrostClimate climate, int season) {
@@ -159,8 +155,8 @@ public record FrostPage(int season, @Nullable View view, List<PostcodePlace> sim
             return "These are the dates that somebody here knows; the years differ around them.";
         }
         String words = days == 1 ? "a day" : days + " days";
-        return ("How sure: gardens near each other differ, so for yours the spring date may lie up to %s earlier or later"
-                        + " (nine chances in ten). The date above already leaves room for that.")
+        return ("How sure: gardens near each other differ, so for yours the spring date may lie up to %s earlier or"
+                        + " later (nine chances in ten). The date above already leaves room for that.")
                 .formatted(words);
     }
 

@@ -3,16 +3,20 @@ package warmshelf.frost;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import warmshelf.crop.Hardiness;
 import warmshelf.frost.evidence.FrostSource;
 import warmshelf.frost.evidence.Garden;
 import warmshelf.frost.evidence.GardenFrost;
 import warmshelf.frost.evidence.Gardens;
 import warmshelf.frost.evidence.GroupEvidence;
+import warmshelf.web.Choice;
+import warmshelf.web.Countries;
 import warmshelf.web.Pages;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
@@ -22,16 +26,20 @@ public final class FrostPages implements Pages {
     private final FrostSource source;
     private final Gardens gardens;
     private final Function<UUID, Map<Hardiness, Double>> accepted;
+    private final Supplier<List<String>> coordinators;
 
     /**
      * Makes the page.
      *
      * @param accepted the chances of a frost that a member has chosen for classes of plants, where not the usual ones
+     * @param coordinators the names of those who can bring in evidence for everybody
      */
-    public FrostPages(FrostSource source, Function<UUID, Map<Hardiness, Double>> accepted) {
+    public FrostPages(
+            FrostSource source, Function<UUID, Map<Hardiness, Double>> accepted, Supplier<List<String>> coordinators) {
         this.source = source;
         this.gardens = new Gardens(source);
         this.accepted = accepted;
+        this.coordinators = coordinators;
     }
 
     @Override
@@ -46,11 +54,25 @@ public final class FrostPages implements Pages {
         FrostForm form = FrostForm.of(ctx.queryParamMap(), gardens, home, own.orElse(null), visitor.units());
         FrostPage page = page(form, visitor);
         boolean asked = !ctx.queryParamMap().isEmpty();
+        if (!asked && page.view() == null) {
+            ctx.render(
+                    "frost/first.peb", Map.of("first", first(visitor, own.isPresent()), "form", FrostForm.blank(home)));
+            return;
+        }
         if (asked && !form.problems().isEmpty()) {
             ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
         }
         boolean isOwn = own.isPresent() && form.garden().equals(own);
         ctx.render("frost/show.peb", Map.of("page", page, "form", form, "own", isOwn));
+    }
+
+    private FirstEvidence first(Visitor visitor, boolean placed) {
+        String country = Countries.byName().stream()
+                .filter(each -> each.value().equals(visitor.country()))
+                .map(Choice::words)
+                .findFirst()
+                .orElse(visitor.country());
+        return new FirstEvidence(visitor.postcode(), country, placed, coordinators.get());
     }
 
     private FrostPage page(FrostForm form, Visitor visitor) {

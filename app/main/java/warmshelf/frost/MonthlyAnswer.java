@@ -45,7 +45,7 @@ record MonthlyAnswer(
                 season(frost.anySpringFrost(), frost::lastSpringFrost, frost.springSd(), year),
                 season(frost.anyAutumnFrost(), frost::firstAutumnFrost, frost.autumnSd(), year),
                 List.of(),
-                notes(latitude < 0));
+                notes(latitude, longitude));
     }
 
     private static Season season(double anyFrost, DoubleFunction<OptionalDouble> dayAt, OptionalDouble sd, int year) {
@@ -66,13 +66,12 @@ record MonthlyAnswer(
         return day.isPresent() ? YearDay.in(year, day.getAsDouble()) : null;
     }
 
-    private static List<String> notes(boolean south) {
+    private static List<String> notes(double latitude, double longitude) {
         List<String> notes = new ArrayList<>();
-        notes.add(
-                "The dates are worked out from the twelve means alone. At 4,912 stations of the United States such dates were"
-                        + " off by 3 days at half of them and by up to 11 (spring) or 8 (autumn) at nine in ten.");
+        notes.add("The dates are worked out from the twelve means alone. "
+                + Measured.monthlySentence(Measured.inUnitedStates(latitude, longitude)));
         notes.add("The means decide: they must be those of the garden's own height and position.");
-        if (south) {
+        if (latitude < 0) {
             notes.add("In the southern half the autumn is the one after the spring, so it lies in the next year.");
         }
         return List.copyOf(notes);

@@ -33,7 +33,7 @@ final class UnknownPostcode {
                 .formatted(shortened(code), offer);
     }
 
-    private static boolean isUnitedStates(String country) {
+    static boolean isUnitedStates(String country) {
         return country.strip().toUpperCase(Locale.ROOT).equals(Postcodes.UNITED_STATES);
     }
 

@@ -31,6 +31,17 @@ public final class MemberStore {
                 .fetch(MemberStore::member);
     }
 
+    /** Who coordinates the group now, by name. */
+    public List<String> coordinatorNames() {
+        return database.sql()
+                .select(MEMBER.NAME)
+                .from(MEMBER)
+                .where(MEMBER.ROLE.eq("coordinator"))
+                .and(MEMBER.LEFT_AT.isNull())
+                .orderBy(MEMBER.NAME_KEY)
+                .fetch(MEMBER.NAME);
+    }
+
     public Optional<Member> find(UUID id) {
         return database.sql().selectFrom(MEMBER).where(MEMBER.ID.eq(id)).fetchOptional(MemberStore::member);
     }

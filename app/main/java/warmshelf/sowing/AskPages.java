@@ -176,9 +176,11 @@ public final class AskPages implements Pages {
         return new Reading(form.reader(), Optional.ofNullable(outcome.plan()));
     }
 
+    private static Sowing.Grower grower(Visitor visitor) {
+        return new Sowing.Grower(visitor.memberId(), visitor.name(), visitor.country(), visitor.postcode());
+    }
+
     private AskPlanner.Outcome plan(Visitor visitor, AskForm.Ask ask) {
-        Sowing.Grower grower =
-                new Sowing.Grower(visitor.memberId(), visitor.name(), visitor.country(), visitor.postcode());
         Crop crop = ask.lot() != null
                 ? crops.ofVariety(ask.lot().cropId(), ask.variety())
                 : java.util.Objects.requireNonNull(ask.packet()).crop();
@@ -186,7 +188,7 @@ public final class AskPages implements Pages {
         LocalDate today = visitor.today();
         return new AskPlanner(
                         planner,
-                        grower,
+                        grower(visitor),
                         today,
                         visitor.season(),
                         risks.of(visitor.memberId()),
@@ -204,6 +206,7 @@ public final class AskPages implements Pages {
     private Map<String, Object> formModel(Context ctx, FormReader form) {
         Map<String, Object> model = new HashMap<>();
         model.put("form", form);
+        model.put("frostKnown", planner.climate(grower(Visitor.of(ctx))).isPresent());
         model.put("lots", lotChoices());
         model.put(
                 "crops",

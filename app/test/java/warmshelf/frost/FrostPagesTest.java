@@ -1,6 +1,7 @@
 package warmshelf.frost;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static warmshelf.db.generated.Tables.MEMBER;
 
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -57,6 +58,40 @@ class FrostPagesTest {
                         "bring in",
                         "latitude, longitude and elevation",
                         "K1A 0B1");
+    }
+
+    @Test
+    void a_german_postcode_is_no_mistyped_one_of_california() {
+        assertThat(member().get("/frost?country=DE&postcode=90211").text()).doesNotContain("Did you mean");
+    }
+
+    @Test
+    void a_member_is_told_whom_to_ask_and_a_coordinator_how_to_bring_dates_in() {
+        String unknown = "/frost?country=NO&postcode=0150";
+
+        assertThat(group.signedIn(group.coordinator()).get(unknown).text()).contains("Bring in what is known");
+        assertThat(member().get(unknown).text()).doesNotContain("Bring in what is known");
+
+        group.database()
+                .sql()
+                .update(MEMBER)
+                .set(MEMBER.COUNTRY, "NO")
+                .set(MEMBER.POSTCODE, "0150")
+                .where(MEMBER.ID.eq(group.member().id()))
+                .execute();
+        try {
+            assertThat(group.signedIn(group.member()).get("/frost").text())
+                    .contains("ask a coordinator")
+                    .contains(group.coordinator().name() + " can bring in stations and the postcodes of Norway");
+        } finally {
+            group.database()
+                    .sql()
+                    .update(MEMBER)
+                    .set(MEMBER.COUNTRY, "US")
+                    .set(MEMBER.POSTCODE, "55811")
+                    .where(MEMBER.ID.eq(group.member().id()))
+                    .execute();
+        }
     }
 
     @Test

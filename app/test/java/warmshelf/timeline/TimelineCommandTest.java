@@ -113,15 +113,20 @@ class TimelineCommandTest {
                 "--crop pepper --season 2027 --postcode 00000 | There is no postcode '00000'",
                 "--crop pepper --season 2027 | --postcode 55811, or --last-frost 2027-05-24",
                 "--crop pepper --season 2027 --postcode 55811 --last-frost 2027-05-24 | is needed once",
-                "--crop pepper --season 2027 --postcode 55811 --first-frost 2027-09-20 | --first-frost goes with --last-frost",
+                "--crop pepper --season 2027 --postcode 55811 --first-frost 2027-09-20 | --first-frost goes with"
+                        + " --last-frost",
                 "--crop pepper --season 2027 --last-frost 2027-02-30 | --last-frost was '2027-02-30'; a date such as",
                 "--crop pepper --season 2027 --last-frost tomorrow | --last-frost was 'tomorrow'",
                 "--crop pepper --season 2027 --last-frost 2026-05-24 | is not in the season 2027",
-                "--crop pepper --season 2027 --last-frost 2027-05-24 --first-frost 2027-05-01 | a date after the last frost, 2027-05-24",
-                "--crop pepper --season 1999 --last-frost 2027-05-24 | --season was '1999'; a whole number from 2,000 to 2,100",
-                "--crop pepper --season 2027 --last-frost 2027-05-24 --risk 0 | --risk was '0'; a number from 0.01 to 0.9",
+                "--crop pepper --season 2027 --last-frost 2027-05-24 --first-frost 2027-05-01 | a date after the last"
+                        + " frost, 2027-05-24",
+                "--crop pepper --season 1999 --last-frost 2027-05-24 | --season was '1999'; a whole number from 2,000"
+                        + " to 2,100",
+                "--crop pepper --season 2027 --last-frost 2027-05-24 --risk 0 | --risk was '0'; a number from 0.01 to"
+                        + " 0.9",
                 "--crop pepper --season 2027 --last-frost 2027-05-24 --risk 0.95 | --risk was '0.95'",
-                "--crop pepper --season 2027 --last-frost 2027-05-24 --mat-c 60 | --mat-c was '60'; a number from 5 to 45",
+                "--crop pepper --season 2027 --last-frost 2027-05-24 --mat-c 60 | --mat-c was '60'; a number from 5 to"
+                        + " 45",
                 "--crop pepper --season 2027 --last-frost 2027-05-24 --method pot | --method was 'pot'; cells or bag",
                 "--crop pepper --season 2027 --last-frost 2027-05-24 --today now | --today was 'now'"
             })

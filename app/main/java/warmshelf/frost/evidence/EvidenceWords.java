@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import warmshelf.frost.FrostEvidence;
 import warmshelf.frost.FrostNotes;
+import warmshelf.frost.Measured;
 import warmshelf.frost.Threshold;
 import warmshelf.frost.station.Side;
 import warmshelf.frost.station.StationEstimate;
@@ -43,9 +44,14 @@ final class EvidenceWords {
     }
 
     /** The cautions where the group's stations are all there is. */
-    static List<String> notes(Garden garden, double elevationM, StationEstimate told) {
+    static List<String> notes(Garden garden, double elevationM, StationEstimate told, boolean byMonths) {
         List<String> notes = new ArrayList<>();
         notes.add(FrostNotes.SHELTER);
+        notes.add("How far off dates told from stations around are was measured in the United States; elsewhere they"
+                + " were off by more, and the range given here is as wide as that.");
+        if (byMonths) {
+            notes.add("Some rest on twelve monthly means. " + Measured.monthlySentence(false));
+        }
         StationEstimate.Part nearest = told.stations().get(0);
         if (garden.elevationM().isEmpty()) {
             notes.add(("The table of postcodes does not tell how high this place lies; %s is taken, as the stations"
@@ -62,7 +68,6 @@ final class EvidenceWords {
                             FrostNotes.height(Math.abs(elevationM - nearest.elevationM())),
                             elevationM > nearest.elevationM() ? "lower" : "higher"));
         }
-        notes.add(FrostNotes.FROST_POCKET);
         return List.copyOf(notes);
     }
 

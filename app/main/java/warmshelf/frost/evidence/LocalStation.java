@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import warmshelf.frost.FrostSeason;
+import warmshelf.frost.Measured;
 import warmshelf.frost.Threshold;
 import warmshelf.frost.station.Side;
 import warmshelf.frost.station.StationFrost;
@@ -27,8 +28,6 @@ public record LocalStation(
         Map<Threshold, Map<Side, SideDates>> dates) {
 
     private static final double USUAL_YEAR_SD = 12;
-    /** How far a median told from twelve monthly means is off: 3 days at half of 4,912 stations, so a spread of 4.5. */
-    private static final double MONTHLY_SD_DAYS = 4.5;
     /** A garden thermometer without a shelter is a degree or so off: about two days. */
     private static final double INSTRUMENT_SD_DAYS = 2;
 
@@ -111,7 +110,7 @@ public record LocalStation(
         double sampling = Double.isInfinite(seasons) ? 0 : USUAL_YEAR_SD / Math.sqrt(Math.max(1, seasons));
         return switch (kind) {
             case PUBLISHED, NIGHTS -> sampling;
-            case MONTHLY -> MONTHLY_SD_DAYS;
+            case MONTHLY -> Measured.monthlySdDays(latitude, longitude);
             case THERMOMETER -> Math.hypot(sampling, INSTRUMENT_SD_DAYS);
         };
     }

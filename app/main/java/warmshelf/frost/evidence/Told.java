@@ -7,6 +7,7 @@ import warmshelf.frost.FrostClimate;
 import warmshelf.frost.FrostClimates;
 import warmshelf.frost.FrostEvidence;
 import warmshelf.frost.FrostSeason;
+import warmshelf.frost.Measured;
 import warmshelf.frost.Threshold;
 import warmshelf.frost.station.Side;
 import warmshelf.frost.station.StationEstimate;
@@ -91,14 +92,50 @@ final class Told {
         if (surface.isPresent()) {
             return Optional.of(blended(surface.get(), told, spring, autumn));
         }
+        double least = leastSdDays(told);
         FrostEvidence rests = new FrostEvidence(
                 null,
                 EvidenceWords.stations(told, 1, evidence),
                 elevationSd,
                 null,
-                EvidenceWords.notes(garden, elevation, told));
+                EvidenceWords.notes(garden, elevation, told, byMonths(told)));
         return Optional.of(new FrostClimate(
-                garden.name(), garden.latitude(), garden.longitude(), elevation, spring, autumn, rests));
+                garden.name(),
+                garden.latitude(),
+                garden.longitude(),
+                elevation,
+                atLeast(least, spring),
+                atLeast(least, autumn),
+                rests));
+    }
+
+    private boolean byMonths(StationEstimate told) {
+        return told.stations().stream()
+                .flatMap(part -> evidence.station(part.station().id()).stream())
+                .anyMatch(station -> station.kind() == LocalStation.Kind.MONTHLY);
+    }
+
+    /** What was measured elsewhere than in the United States, by the way in which the station that counts most is told. */
+    private double leastSdDays(StationEstimate told) {
+        double around = Measured.leastSdAbroadDays(nearestKm(told));
+        boolean monthsCountMost = evidence.station(
+                        told.stations().get(0).station().id())
+                .map(LocalStation::kind)
+                .equals(Optional.of(LocalStation.Kind.MONTHLY));
+        return monthsCountMost
+                ? Math.max(around, Measured.monthlySdDays(garden.latitude(), garden.longitude()))
+                : around;
+    }
+
+    private static double nearestKm(StationEstimate told) {
+        return told.stations().stream()
+                .mapToDouble(StationEstimate.Part::distanceKm)
+                .min()
+                .orElse(FARTHEST_KM);
+    }
+
+    private static FrostSeason atLeast(double sdDays, FrostSeason season) {
+        return season.withScatter(Math.max(sdDays, season.stationScatterDays()), season.elevationSdDays());
     }
 
     private FrostClimate blended(FrostClimate grid, StationEstimate told, FrostSeason spring, FrostSeason autumn) {

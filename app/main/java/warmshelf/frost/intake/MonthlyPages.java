@@ -3,6 +3,8 @@ package warmshelf.frost.intake;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.Map;
+import warmshelf.frost.Measured;
+import warmshelf.frost.Postcodes;
 import warmshelf.web.Pages;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
@@ -20,23 +22,33 @@ final class MonthlyPages implements Pages {
 
     @Override
     public void register(RoutesConfig routes) {
-        routes.get("/frost/months", ctx -> ctx.render(TEMPLATE, model(MonthsForm.blank())), Role.COORDINATOR);
+        routes.get(
+                "/frost/months",
+                ctx -> ctx.render(TEMPLATE, model(MonthsForm.blank(), Visitor.of(ctx))),
+                Role.COORDINATOR);
         routes.post("/frost/months", this::add, Role.COORDINATOR);
     }
 
-    private static Map<String, Object> model(MonthsForm form) {
-        return Map.of("form", form, "months", MonthsForm.months());
+    private static Map<String, Object> model(MonthsForm form, Visitor visitor) {
+        boolean home = visitor.country().equals(Postcodes.UNITED_STATES);
+        return Map.of(
+                "form",
+                form,
+                "months",
+                MonthsForm.months(),
+                "measured",
+                Measured.monthlySentence(form.inUnitedStates().orElse(home)));
     }
 
     private void add(Context ctx) {
         Visitor visitor = Visitor.of(ctx);
         MonthsForm form = MonthsForm.of(ctx.formParamMap(), visitor.units());
         if (form.station().isEmpty()) {
-            Respond.again(ctx, TEMPLATE, model(form));
+            Respond.again(ctx, TEMPLATE, model(form, visitor));
             return;
         }
         if (!form.isToKeep()) {
-            ctx.render(TEMPLATE, model(form));
+            ctx.render(TEMPLATE, model(form, visitor));
             return;
         }
         stations.addMonthly(form.station().get(), form.source(), visitor.memberId());

@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import warmshelf.frost.Measured;
 import warmshelf.frost.Threshold;
 import warmshelf.frost.YearDay;
 import warmshelf.frost.station.Side;
@@ -109,6 +110,11 @@ public final class MonthsForm {
             }
         }
         return null;
+    }
+
+    /** Whether the place lies where the way was measured; empty until it is known where it lies. */
+    Optional<Boolean> inUnitedStates() {
+        return station().map(place -> Measured.inUnitedStates(place.latitude(), place.longitude()));
     }
 
     /** Whether it is to be kept now, rather than only shown. */
