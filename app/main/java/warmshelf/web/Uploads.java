@@ -63,13 +63,13 @@ public final class Uploads {
             drop(ctx, READ_AND_DROPPED);
             throw tooLarge();
         }
-        String type = ctx.req().getContentType();
-        if (type == null || !type.startsWith("multipart/form-data")) {
+        if (!SentBody.isMultipart(ctx)) {
             // any other form is small, as everywhere
             if (ctx.req().getContentLengthLong() > FORM_ROOM) {
                 drop(ctx, READ_AND_DROPPED);
                 throw new ContentTooLargeResponse();
             }
+            SentBody.receive(ctx);
             return;
         }
         ctx.req()
@@ -89,11 +89,9 @@ public final class Uploads {
                 }
             }
         } catch (IOException | ServletException | IllegalStateException unreadable) {
-            throw beyondLimit(unreadable)
-                    ? tooLarge()
-                    : Refusal.of(
-                            HttpStatus.BAD_REQUEST,
-                            "The form could not be read; the sending may have been cut off. Go back and send it once more.");
+            // the server hangs up after this answer; a browser that is not told sends its next form into nothing
+            ctx.header("Connection", "close");
+            throw beyondLimit(unreadable) ? tooLarge() : SentBody.unreadable();
         }
     }
 

@@ -119,6 +119,7 @@ public final class WebServer implements AutoCloseable {
             }
             refuseCrossSite(ctx, crossSite);
         });
+        config.routes.beforeMatched(ctx -> receive(ctx, uploads));
         config.routes.beforeMatched(access::check);
         new ErrorPages(access).register(config.routes);
         // Anyone: the sign-in page wears the same styles.
@@ -148,6 +149,16 @@ public final class WebServer implements AutoCloseable {
             return Access.onlyRole(roles == null ? null : roles.getRoles());
         } catch (IllegalStateException noSingleRole) {
             throw new IllegalStateException(endpoint.method + " " + endpoint.path + ": " + noSingleRole.getMessage());
+        }
+    }
+
+    /** Large files are received only after it is known who sends them. */
+    private static void receive(Context ctx, Uploads uploads) {
+        if (ctx.method().equals(HandlerType.POST)) {
+            SentBody.refuseUnknownCharset(ctx);
+            if (!uploads.takes(ctx)) {
+                SentBody.receive(ctx);
+            }
         }
     }
 

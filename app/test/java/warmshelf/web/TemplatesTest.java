@@ -33,6 +33,16 @@ class TemplatesTest {
                 .doesNotContainPattern("(?i)<style|\\sstyle=|\\son[a-z]+=\"|<script(?![^>]*\\ssrc=)|\\|\\s*raw");
     }
 
+    /** A form may come back without a field; a page that counts on it would then be a fault of ours. */
+    @ParameterizedTest
+    @MethodSource("templates")
+    void what_was_typed_is_read_only_where_it_is_known_to_be_there(String template) throws IOException {
+        String text = Files.readString(FOLDER.resolve(template))
+                .replaceAll("typed contains (\"\\w+\"|name) ?%}[^{]*\\{\\{ \\w+\\.typed\\[\\1]", "");
+
+        assertThat(text).doesNotContainPattern("\\{\\{ \\w+\\.typed");
+    }
+
     @Test
     void the_templates_are_found() throws IOException {
         assertThat(templates()).contains("layout/page.peb", "member/sign-in.peb");

@@ -1,0 +1,72 @@
+package warmshelf.web;
+
+import io.javalin.http.Context;
+import io.javalin.http.HttpResponseException;
+import io.javalin.http.HttpStatus;
+import java.nio.charset.Charset;
+import java.nio.charset.IllegalCharsetNameException;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Takes in what is sent before any page reads it, so that what cannot be read is told to whoever sent it rather than taken for
+ * a fault of ours.
+ */
+final class SentBody {
+    private static final Pattern CHARSET = Pattern.compile("(?i);\\s*charset\\s*=\\s*\"?([^\";]*)");
+
+    private SentBody() {}
+
+    /** @throws Refusal when its charset is unknown */
+    static void refuseUnknownCharset(Context ctx) {
+        String type = ctx.header("Content-Type");
+        Matcher charset = CHARSET.matcher(type == null ? "" : type);
+        if (charset.find() && !known(charset.group(1).strip())) {
+            throw Refusal.of(
+                    HttpStatus.UNSUPPORTED_MEDIA_TYPE,
+                    "What was sent is in the charset '%s', which is not known here; UTF-8 is accepted. Nothing was changed."
+                            .formatted(charset.group(1).strip()));
+        }
+    }
+
+    /**
+     * Takes in a form without files.
+     *
+     * @throws Refusal when it is cut off, or is not such a form
+     */
+    static void receive(Context ctx) {
+        if (isMultipart(ctx)) {
+            throw Refusal.of(
+                    HttpStatus.UNSUPPORTED_MEDIA_TYPE,
+                    "This address takes no files. Go back, load the page again, and send it once more.");
+        }
+        try {
+            ctx.bodyAsBytes();
+        } catch (HttpResponseException tooLarge) {
+            throw tooLarge;
+        } catch (Exception cutOff) {
+            // an IOException, which Javalin does not declare
+            throw unreadable();
+        }
+    }
+
+    static boolean isMultipart(Context ctx) {
+        String type = ctx.header("Content-Type");
+        return type != null && type.toLowerCase(Locale.ROOT).startsWith("multipart/form-data");
+    }
+
+    static Refusal unreadable() {
+        return Refusal.of(
+                HttpStatus.BAD_REQUEST,
+                "The form could not be read; the sending may have been cut off. Go back and send it once more.");
+    }
+
+    private static boolean known(String charset) {
+        try {
+            return Charset.isSupported(charset);
+        } catch (IllegalCharsetNameException noName) {
+            return false;
+        }
+    }
+}

@@ -1,0 +1,100 @@
+package warmshelf.testing;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Follows every link from some pages on, a few of each kind, and keeps the forms that it finds. */
+public final class PageWalk {
+    /** Pages from which links lead to all others, and a page that only a filled-in form leads to. */
+    public static final String[] EVERYWHERE = {
+        "/today",
+        "/ask/plan?crop=pepper&lot=&variety=Long+red&seedYear=2027&source=packet&storage=unknown&plants=6&method=cells"
+                + "&heat=warm&after=light&container=half-tray&where=outdoors&cellsInATray=72&risk=",
+        "/requests",
+        "/racks",
+        "/weeks",
+        "/sites",
+        "/seeds",
+        "/people",
+        "/frost",
+        "/duty",
+        "/settings",
+        "/settings/group",
+        "/plans",
+        "/supplies",
+        "/reminders"
+    };
+
+    private static final Pattern LINK = Pattern.compile("href=\"(/[^\"#]*)");
+    private static final Pattern ID = Pattern.compile("[0-9a-f]{8}-[0-9a-f-]{27}|[0-9a-f]{64}");
+    private static final Pattern DAY = Pattern.compile("\\d{4}-\\d\\d-\\d\\d");
+
+    private final Browser browser;
+    private final int eachKind;
+    private final Map<String, Integer> seenOfKind = new HashMap<>();
+    private final List<PageForm> forms = new ArrayList<>();
+    private final Map<String, Integer> failed = new HashMap<>();
+
+    private PageWalk(Browser browser, int eachKind) {
+        this.browser = browser;
+        this.eachKind = eachKind;
+    }
+
+    /**
+     * Walks as whoever is signed in on the browser.
+     *
+     * @param eachKind of the pages that differ only by what they are about, this many are looked at
+     */
+    public static PageWalk from(Browser browser, int eachKind, String... starts) {
+        PageWalk walk = new PageWalk(browser, eachKind);
+        walk.follow(List.of(starts));
+        return walk;
+    }
+
+    private void follow(List<String> starts) {
+        Deque<String> toSee = new ArrayDeque<>(starts);
+        Set<String> met = new HashSet<>(starts);
+        while (!toSee.isEmpty()) {
+            String path = toSee.removeFirst();
+            if (path.startsWith("/static") || seenOfKind.merge(kind(path), 1, Integer::sum) > eachKind) {
+                continue;
+            }
+            Answer answer = browser.get(path);
+            if (answer.status() >= 400) {
+                failed.put(path, answer.status());
+                continue;
+            }
+            forms.addAll(PageForm.on(path, answer.body()));
+            Matcher link = LINK.matcher(answer.body());
+            while (link.find()) {
+                String next = link.group(1).replace("&amp;", "&");
+                if (met.add(next)) {
+                    toSee.addLast(next);
+                }
+            }
+        }
+    }
+
+    /** An address without what tells one thing from another of its kind. */
+    public static String kind(String path) {
+        String bare = path.replaceAll("\\?.*", "");
+        return DAY.matcher(ID.matcher(bare).replaceAll("*")).replaceAll("#");
+    }
+
+    public List<PageForm> forms() {
+        return forms;
+    }
+
+    /** The pages that did not answer as they should, with their status. */
+    public Map<String, Integer> failed() {
+        return failed;
+    }
+}
