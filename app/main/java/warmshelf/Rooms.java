@@ -28,6 +28,7 @@ import warmshelf.group.GroupStore;
 import warmshelf.group.OpeningPages;
 import warmshelf.group.OpeningStore;
 import warmshelf.guide.GuidePages;
+import warmshelf.leaving.LeavingRoom;
 import warmshelf.member.AdmissionStore;
 import warmshelf.member.Doorway;
 import warmshelf.member.JoinPages;
@@ -98,7 +99,6 @@ final class Rooms {
                 new OpeningPages(openings, passphrases, doorway, browsers, clock, web.zone()),
                 new JoinPages(admissions, passphrases, doorway, browsers),
                 new SignInPages(admissions, members, sessions, passphrases, doorway, browsers),
-                new PeoplePages(members, links, browsers),
                 new OwnSettingsPages(members, admissions, passphrases, doorway, browsers),
                 new GroupSettingsPages(group),
                 new SitePages(sites, new StandStore(database.sql(), audit)),
@@ -136,6 +136,9 @@ final class Rooms {
         Aside today = Aside.of(plans.today(), new MatAlarms(new MatAlarmStore(database)), duty.today());
         pages.addAll(CheckRoom.pages(stores, rounds, today, clock));
         pages.addAll(duty.pages());
+        LeavingRoom leaving = new LeavingRoom(database, audit, members, stores, duty.duties());
+        pages.addAll(leaving.pages());
+        pages.add(new PeoplePages(members, links, browsers, leaving.undoable()));
         pages.addAll(plans.pages(RequestRoom.placements(stores)));
         pages.addAll(IntakeRoom.pages(database, audit, clock));
         pages.addAll(ReminderRoom.pages(stores, group, browsers, clock, means));

@@ -32,6 +32,10 @@ public final class DutyRoom {
         news = new DutyNews(new WatchStore(database, duties, standIns, rules, swapReads), rounds, audit::now);
     }
 
+    public DutyStore duties() {
+        return duties;
+    }
+
     public List<Pages> pages() {
         return List.of(
                 new DutyPages(duties, standIns, rules, swapReads, news),

@@ -81,7 +81,12 @@ public final class DutyStore {
 
     /** Writes the turns that change; none at all when somebody else has changed one of them meanwhile. */
     public Written write(List<Change> changes, LocalDate today, UUID by) {
-        return sql.transactionResult(inside -> {
+        return write(sql, changes, today, by);
+    }
+
+    /** The same within the caller's transaction. */
+    public Written write(DSLContext within, List<Change> changes, LocalDate today, UUID by) {
+        return within.transactionResult(inside -> {
             DSLContext tx = inside.dsl();
             StandInStore.holdRota(tx);
             List<Change> real = changes.stream()

@@ -15,7 +15,7 @@ public record Turn(UUID site, LocalDate day) {
      *
      * @throws IllegalArgumentException when the text is nothing of the kind
      */
-    static Turn parse(String text) {
+    public static Turn parse(String text) {
         String[] parts = text.split("/", -1);
         if (parts.length != 2) {
             throw new IllegalArgumentException("no site and day");

@@ -108,36 +108,42 @@ public final class MemberStore {
     /** Notes that someone has left and signs them out everywhere; false for the last coordinator. */
     public boolean leave(UUID id, UUID by) {
         return database.sql().transactionResult(inside -> {
-            DSLContext sql = inside.dsl();
-            if (isLastCoordinator(sql, id)) {
+            if (isLastCoordinator(inside.dsl(), id)) {
                 return false;
             }
-            sql.update(MEMBER)
-                    .set(MEMBER.LEFT_AT, audit.now())
-                    .set(MEMBER.VERSION, MEMBER.VERSION.plus(1))
-                    .where(MEMBER.ID.eq(id))
-                    .and(MEMBER.LEFT_AT.isNull())
-                    .execute();
-            SessionStore.endAll(sql, id);
-            LinkStore.withdrawAllOf(sql, id, audit.now());
-            audit.write(sql, by, "leave", "member", id, "");
+            leave(inside.dsl(), id, by);
             return true;
         });
     }
 
+    /** Notes, within the caller's transaction, that someone who is not the last coordinator has left. */
+    public void leave(DSLContext sql, UUID id, UUID by) {
+        sql.update(MEMBER)
+                .set(MEMBER.LEFT_AT, audit.now())
+                .set(MEMBER.VERSION, MEMBER.VERSION.plus(1))
+                .where(MEMBER.ID.eq(id))
+                .and(MEMBER.LEFT_AT.isNull())
+                .execute();
+        SessionStore.endAll(sql, id);
+        LinkStore.withdrawAllOf(sql, id, audit.now());
+        audit.write(sql, by, "leave", "member", id, "");
+    }
+
     /** Takes back someone who was marked as left, as a plain member. */
     public void comeBack(UUID id, UUID by) {
-        database.sql().transaction(inside -> {
-            inside.dsl()
-                    .update(MEMBER)
-                    .setNull(MEMBER.LEFT_AT)
-                    .set(MEMBER.ROLE, "member")
-                    .set(MEMBER.VERSION, MEMBER.VERSION.plus(1))
-                    .where(MEMBER.ID.eq(id))
-                    .and(MEMBER.LEFT_AT.isNotNull())
-                    .execute();
-            audit.write(inside.dsl(), by, "come back", "member", id, "");
-        });
+        database.sql().transaction(inside -> comeBack(inside.dsl(), id, false, by));
+    }
+
+    /** Takes back someone who was marked as left, within the caller's transaction. */
+    public void comeBack(DSLContext sql, UUID id, boolean coordinator, UUID by) {
+        sql.update(MEMBER)
+                .setNull(MEMBER.LEFT_AT)
+                .set(MEMBER.ROLE, coordinator ? "coordinator" : "member")
+                .set(MEMBER.VERSION, MEMBER.VERSION.plus(1))
+                .where(MEMBER.ID.eq(id))
+                .and(MEMBER.LEFT_AT.isNotNull())
+                .execute();
+        audit.write(sql, by, "come back", "member", id, "");
     }
 
     /** What became of a change to one's own entry. */
@@ -185,7 +191,8 @@ public final class MemberStore {
         audit.write(sql, id, "change passphrase", "member", id, "");
     }
 
-    private static boolean isLastCoordinator(DSLContext sql, UUID id) {
+    /** Whether the group would have no coordinator without this one; holds the group's row until the transaction ends. */
+    public boolean isLastCoordinator(DSLContext sql, UUID id) {
         // The group's row is locked first, so that two coordinators cannot each let the other go at the same moment.
         sql.select(GROUP_PROFILE.ID).from(GROUP_PROFILE).forUpdate().fetch();
         List<UUID> coordinators = sql.select(MEMBER.ID)

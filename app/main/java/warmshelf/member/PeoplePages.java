@@ -6,6 +6,9 @@ import io.javalin.http.HttpStatus;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.UUID;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import warmshelf.web.BrowserSession;
 import warmshelf.web.Choice;
@@ -25,8 +28,11 @@ public final class PeoplePages implements Pages {
     private final MemberStore members;
     private final LinkStore links;
     private final BrowserSession browsers;
+    private final Supplier<Set<UUID>> undoable;
 
-    public PeoplePages(MemberStore members, LinkStore links, BrowserSession browsers) {
+    /** @param undoable the members whose leaving can still be taken back */
+    public PeoplePages(MemberStore members, LinkStore links, BrowserSession browsers, Supplier<Set<UUID>> undoable) {
+        this.undoable = undoable;
         this.members = members;
         this.links = links;
         this.browsers = browsers;
@@ -39,7 +45,6 @@ public final class PeoplePages implements Pages {
         routes.post("/people/links/{hash}/withdrawal", this::withdraw, Role.COORDINATOR);
         routes.post("/people/{id}/role", this::changeRole, Role.COORDINATOR);
         routes.post("/people/{id}/sign-in-link", this::makeSignInLink, Role.COORDINATOR);
-        routes.post("/people/{id}/leaving", this::leave, Role.COORDINATOR);
         routes.post("/people/{id}/return", this::comeBack, Role.COORDINATOR);
     }
 
@@ -90,14 +95,6 @@ public final class PeoplePages implements Pages {
         showLink(ctx, LinkPurpose.SIGN_IN.address(token), "The sign-in link for %s is made.".formatted(member.name()));
     }
 
-    private void leave(Context ctx) {
-        Member member = presentMember(ctx);
-        if (!members.leave(member.id(), Visitor.of(ctx).memberId())) {
-            throw Refusal.conflict(LAST_COORDINATOR.formatted(member.name()));
-        }
-        Respond.seeOther(ctx, "/people", member.name() + " has left and is signed out everywhere.");
-    }
-
     private void comeBack(Context ctx) {
         Member member = member(ctx);
         members.comeBack(member.id(), Visitor.of(ctx).memberId());
@@ -127,6 +124,7 @@ public final class PeoplePages implements Pages {
         Map<String, Object> model = new HashMap<>();
         model.put("present", everyone.stream().filter(Member::present).toList());
         model.put("gone", everyone.stream().filter(member -> !member.present()).toList());
+        model.put("undoable", coordinator ? undoable.get() : Set.of());
         model.put("links", coordinator ? links.open() : List.of());
         model.put("form", form);
         model.put("roles", List.of(new Choice("member", "Member"), new Choice("coordinator", "Coordinator")));

@@ -113,7 +113,12 @@ public final class HistoryStore {
      * @return false when it has been sown or has ended
      */
     public boolean withdraw(UUID id, UUID by) {
-        return sql.transactionResult(inside -> {
+        return withdraw(sql, id, by);
+    }
+
+    /** The same within the caller's transaction. */
+    public boolean withdraw(DSLContext within, UUID id, UUID by) {
+        return within.transactionResult(inside -> {
             DSLContext tx = inside.dsl();
             Optional<Sowing> held = sowings.findAndHold(tx, id);
             if (held.isEmpty() || !held.get().stage().isBeforeSowing()) {

@@ -64,7 +64,12 @@ public final class SowingStore {
 
     /** A member's sowings of which something can still be seen or done. */
     public List<Sowing> underWay(UUID member) {
-        return sowings(sql, SOWING.MEMBER_ID.eq(member).and(SOWING.STAGE.notIn(OVER)));
+        return underWay(sql, member);
+    }
+
+    /** The same, read within a transaction. */
+    public List<Sowing> underWay(DSLContext tx, UUID member) {
+        return sowings(tx, SOWING.MEMBER_ID.eq(member).and(SOWING.STAGE.notIn(OVER)));
     }
 
     public List<Sowing> all(Collection<UUID> ids) {

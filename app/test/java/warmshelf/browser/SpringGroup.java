@@ -209,6 +209,7 @@ final class SpringGroup implements AutoCloseable {
                 new PageVisit("sites", "/sites", coordinator),
                 new PageVisit("new site", "/sites/new", coordinator),
                 new PageVisit("people", "/people", coordinator),
+                new PageVisit("somebody leaves", "/people/" + group().member().id() + "/leaving", coordinator),
                 new PageVisit("duty", "/duty", coordinator),
                 new PageVisit(
                         "days of another",

@@ -18,6 +18,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import warmshelf.loop.Cellar;
+import warmshelf.member.MemberStore;
 import warmshelf.testing.Answer;
 import warmshelf.testing.Browser;
 import warmshelf.testing.TestGroup;
@@ -134,7 +135,8 @@ class DutyPagesTest {
     void a_day_to_come_of_someone_who_has_left_stays_until_somebody_else_is_chosen() {
         String field = "duty/" + site + "/2027-03-05";
         cellar.coordinator().post("/duty", Map.of(field, priya));
-        cellar.coordinator().post("/people/" + priya + "/leaving", Map.of());
+        new MemberStore(cellar.group().database(), cellar.group().audit())
+                .leave(UUID.fromString(priya), cellar.group().coordinator().id());
         assertThat(cellar.coordinator().get("/duty").body()).contains(" selected>Priya Nair (has left)<");
 
         cellar.coordinator().post("/duty", Map.of(field, priya, field.replace("duty/", "was/"), priya));

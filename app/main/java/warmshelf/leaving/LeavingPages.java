@@ -1,0 +1,151 @@
+package warmshelf.leaving;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import warmshelf.member.Member;
+import warmshelf.member.MemberStore;
+import warmshelf.web.Choice;
+import warmshelf.web.FormReader;
+import warmshelf.web.Notice;
+import warmshelf.web.Pages;
+import warmshelf.web.Refusal;
+import warmshelf.web.Respond;
+import warmshelf.web.Role;
+import warmshelf.web.Visitor;
+
+/** Somebody leaves: what they leave, what becomes of it, and taking that back for a day. */
+final class LeavingPages implements Pages {
+    private static final String LAST_COORDINATOR =
+            "%s is the only coordinator, and the group needs one. Make someone else a coordinator first.";
+
+    private final MemberStore members;
+    private final LeavingStore leavings;
+    private final LeavingUndoStore undos;
+
+    LeavingPages(MemberStore members, LeavingStore leavings, LeavingUndoStore undos) {
+        this.members = members;
+        this.leavings = leavings;
+        this.undos = undos;
+    }
+
+    @Override
+    public void register(RoutesConfig routes) {
+        routes.get("/people/{id}/leaving", this::ask, Role.COORDINATOR);
+        routes.post("/people/{id}/leaving", this::leave, Role.COORDINATOR);
+        routes.post("/people/{id}/leaving/undo", this::undo, Role.COORDINATOR);
+    }
+
+    /** What is left of one kind, with what can become of it. */
+    public record Group(LeftKind kind, List<LeftThing> things, List<Choice> fates) {}
+
+    private void ask(Context ctx) {
+        Member member = present(ctx);
+        List<LeftThing> things = leavings.things(member.id(), Visitor.of(ctx).today());
+        ctx.render(
+                "leaving/show.peb",
+                model(member, things, proposed(Visitor.of(ctx).memberId(), member, things)));
+    }
+
+    private void leave(Context ctx) {
+        Visitor visitor = Visitor.of(ctx);
+        Member member = present(ctx);
+        List<LeftThing> things = leavings.things(member.id(), visitor.today());
+        LeavingForm form = new LeavingForm(ctx.formParamMap());
+        Optional<LeavingForm.Decisions> decisions = form.decisions(things, others(member));
+        if (decisions.isEmpty()) {
+            Respond.again(ctx, "leaving/show.peb", model(member, things, form.reader()));
+            return;
+        }
+        switch (leavings.leave(member, decisions.get(), visitor.today(), visitor.memberId())) {
+            case LAST_COORDINATOR -> throw Refusal.conflict(LAST_COORDINATOR.formatted(member.name()));
+            case CHANGED_MEANWHILE ->
+                throw Refusal.conflict(
+                        "What %s leaves has changed meanwhile, so nothing was saved. Open the page again and look through it once more."
+                                .formatted(member.name()));
+            case DONE -> {
+                Notice.leaveUndo(ctx, "/people/" + member.id() + "/leaving/undo");
+                Respond.seeOther(
+                        ctx,
+                        "/people",
+                        "%s has left and is signed out everywhere. It can be taken back for a day."
+                                .formatted(member.name()));
+            }
+        }
+    }
+
+    private void undo(Context ctx) {
+        Visitor visitor = Visitor.of(ctx);
+        Member member = members.find(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
+        LeavingUndoStore.Undone undone = undos.undo(member.id(), visitor.today(), visitor.memberId())
+                .orElseThrow(() -> Refusal.conflict(
+                        "That %s left can no longer be taken back; a coordinator can still say on People that they are back."
+                                .formatted(member.name())));
+        Respond.seeOther(ctx, "/people", "%s is back%s".formatted(member.name(), words(undone)));
+    }
+
+    private static String words(LeavingUndoStore.Undone undone) {
+        String back = switch (undone.returned()) {
+            case 0 -> ".";
+            case 1 -> ", with the one thing that was left.";
+            default -> ", with the %d things that were left.".formatted(undone.returned());
+        };
+        return undone.others() == 0
+                ? back
+                : back
+                        + " Others have changed %d since; %s."
+                                .formatted(
+                                        undone.others(),
+                                        undone.others() == 1 ? "it stays as it is" : "they stay as they are");
+    }
+
+    private FormReader proposed(UUID self, Member member, List<LeftThing> things) {
+        return LeavingForm.proposed(things, self.equals(member.id()) ? null : self)
+                .reader();
+    }
+
+    private Map<String, @Nullable Object> model(Member member, List<LeftThing> things, FormReader form) {
+        Map<String, @Nullable Object> model = new HashMap<>();
+        model.put("member", member);
+        model.put("form", form);
+        model.put("groups", groups(things));
+        model.put(
+                "receivers",
+                others(member).stream()
+                        .map(each -> new Choice(each.id().toString(), each.name()))
+                        .toList());
+        return model;
+    }
+
+    private static List<Group> groups(List<LeftThing> things) {
+        return List.of(LeftKind.values()).stream()
+                .map(kind -> new Group(
+                        kind,
+                        things.stream().filter(thing -> thing.kind() == kind).toList(),
+                        kind.fates().stream()
+                                .map(fate -> new Choice(fate.word(), fate.title()))
+                                .toList()))
+                .filter(group -> !group.things().isEmpty())
+                .toList();
+    }
+
+    private List<Member> others(Member member) {
+        return members.all().stream()
+                .filter(Member::present)
+                .filter(other -> !other.id().equals(member.id()))
+                .toList();
+    }
+
+    private Member present(Context ctx) {
+        Member member = members.find(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
+        if (!member.present()) {
+            throw Refusal.conflict(member.name() + " has left the group, so this cannot be done.");
+        }
+        return member;
+    }
+}

@@ -1,0 +1,40 @@
+package warmshelf.leaving;
+
+import java.util.List;
+import java.util.Set;
+import java.util.UUID;
+import java.util.function.Supplier;
+import warmshelf.db.Audit;
+import warmshelf.db.Database;
+import warmshelf.duty.DutyStore;
+import warmshelf.member.MemberStore;
+import warmshelf.sowing.SowingStores;
+import warmshelf.web.Pages;
+
+/** Members who leave, and what becomes of what they leave, wired. */
+public final class LeavingRoom {
+    private final LeavingStore leavings;
+    private final LeavingUndoStore undos;
+    private final MemberStore members;
+
+    public LeavingRoom(Database database, Audit audit, MemberStore members, SowingStores stores, DutyStore duties) {
+        this.members = members;
+        this.leavings = new LeavingStore(
+                database,
+                audit,
+                new LeftThingStore(stores.sowings(), stores.crops()),
+                members,
+                stores.histories(),
+                duties);
+        this.undos = new LeavingUndoStore(database, audit, members, duties, stores.sowings(), stores.requests());
+    }
+
+    public List<Pages> pages() {
+        return List.of(new LeavingPages(members, leavings, undos));
+    }
+
+    /** The members whose leaving can still be taken back. */
+    public Supplier<Set<UUID>> undoable() {
+        return undos::undoable;
+    }
+}

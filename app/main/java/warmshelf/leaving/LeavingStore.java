@@ -1,0 +1,170 @@
+package warmshelf.leaving;
+
+import static warmshelf.db.generated.Tables.LEAVING;
+import static warmshelf.db.generated.Tables.LEAVING_THING;
+import static warmshelf.db.generated.Tables.LOT;
+import static warmshelf.db.generated.Tables.SOWING;
+
+import java.time.LocalDate;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.jooq.DSLContext;
+import org.jooq.Record2;
+import org.jspecify.annotations.Nullable;
+import warmshelf.db.Audit;
+import warmshelf.db.Database;
+import warmshelf.duty.DutyStore;
+import warmshelf.duty.Turn;
+import warmshelf.member.Member;
+import warmshelf.member.MemberStore;
+import warmshelf.sowing.HistoryStore;
+
+/** Keeps that somebody has left, and carries out what was decided of all they leave, in one transaction. */
+final class LeavingStore {
+    private final DSLContext sql;
+    private final Audit audit;
+    private final LeftThingStore things;
+    private final MemberStore members;
+    private final HistoryStore histories;
+    private final DutyStore duties;
+
+    LeavingStore(
+            Database database,
+            Audit audit,
+            LeftThingStore things,
+            MemberStore members,
+            HistoryStore histories,
+            DutyStore duties) {
+        this.sql = database.sql();
+        this.audit = audit;
+        this.things = things;
+        this.members = members;
+        this.histories = histories;
+        this.duties = duties;
+    }
+
+    List<LeftThing> things(UUID member, LocalDate today) {
+        return things.of(sql, member, today);
+    }
+
+    /** What came of letting somebody go. */
+    enum Outcome {
+        DONE,
+        LAST_COORDINATOR,
+        /** Something came or went since it was decided; nothing is written then. */
+        CHANGED_MEANWHILE
+    }
+
+    /** Lets a member go as decided, all or nothing. */
+    Outcome leave(Member member, LeavingForm.Decisions decisions, LocalDate today, UUID by) {
+        return sql.transactionResult(inside -> {
+            DSLContext tx = inside.dsl();
+            if (members.isLastCoordinator(tx, member.id())) {
+                return Outcome.LAST_COORDINATOR;
+            }
+            boolean asDecided = new HashSet<>(things.of(tx, member.id(), today))
+                    .equals(decisions.fates().keySet());
+            // The rota first: it says so, and writes nothing, when somebody was quicker.
+            if (!asDecided || !handTurns(tx, member.id(), decisions, today, by)) {
+                return Outcome.CHANGED_MEANWHILE;
+            }
+            UUID leaving = note(tx, member, decisions.receiver(), by);
+            decisions.fates().forEach((thing, fate) -> {
+                keep(tx, leaving, thing, fate);
+                carryOut(tx, thing, fate, decisions.receiver(), by);
+            });
+            members.leave(tx, member.id(), by);
+            return Outcome.DONE;
+        });
+    }
+
+    private boolean handTurns(DSLContext tx, UUID member, LeavingForm.Decisions decisions, LocalDate today, UUID by) {
+        List<DutyStore.Change> changes = decisions.fates().entrySet().stream()
+                .filter(each -> each.getKey().kind() == LeftKind.TURN)
+                .map(each -> new DutyStore.Change(
+                        Turn.parse(each.getKey().key()), member, receiver(each, decisions.receiver())))
+                .toList();
+        return duties.write(tx, changes, today, by).overtaken().isEmpty();
+    }
+
+    private static @Nullable UUID receiver(Map.Entry<LeftThing, Fate> each, @Nullable UUID receiver) {
+        return each.getValue() == Fate.HANDED_OVER ? receiver : null;
+    }
+
+    private UUID note(DSLContext tx, Member member, @Nullable UUID receiver, UUID by) {
+        UUID id = UUID.randomUUID();
+        tx.insertInto(LEAVING)
+                .set(LEAVING.ID, id)
+                .set(LEAVING.MEMBER_ID, member.id())
+                .set(LEAVING.ROLE_BEFORE, member.coordinator() ? "coordinator" : "member")
+                .set(LEAVING.RECEIVER_ID, receiver)
+                .set(LEAVING.MADE_BY, by)
+                .set(LEAVING.MADE_AT, audit.now())
+                .execute();
+        return id;
+    }
+
+    /** Notes a thing's fate, and of seed that goes along how much there was. */
+    private static void keep(DSLContext tx, UUID leaving, LeftThing thing, Fate fate) {
+        Record2<Integer, Integer> seeds = fate == Fate.TAKEN_ALONG
+                ? tx.select(LOT.SEEDS_LEFT, LOT.OFFERED)
+                        .from(LOT)
+                        .where(LOT.ID.eq(UUID.fromString(thing.key())))
+                        .forUpdate()
+                        .fetchSingle()
+                : null;
+        tx.insertInto(LEAVING_THING)
+                .set(LEAVING_THING.LEAVING_ID, leaving)
+                .set(LEAVING_THING.KIND, thing.kind().word())
+                .set(LEAVING_THING.THING, thing.key())
+                .set(LEAVING_THING.FATE, fate.word())
+                .set(LEAVING_THING.SEEDS_BEFORE, seeds == null ? null : seeds.value1())
+                .set(LEAVING_THING.OFFERED_BEFORE, seeds == null ? null : seeds.value2())
+                .execute();
+    }
+
+    private void carryOut(DSLContext tx, LeftThing thing, Fate fate, @Nullable UUID receiver, UUID by) {
+        switch (thing.kind()) {
+            case TRAY, REQUEST -> carryOutSowing(tx, UUID.fromString(thing.key()), fate, receiver, by);
+            case LOT -> carryOutLot(tx, UUID.fromString(thing.key()), fate, receiver, by);
+            case TURN -> {
+                // handed on with the rota, all turns at once
+            }
+        }
+    }
+
+    private void carryOutSowing(DSLContext tx, UUID sowing, Fate fate, @Nullable UUID receiver, UUID by) {
+        if (fate == Fate.WITHDRAWN) {
+            histories.withdraw(tx, sowing, by);
+        } else if (fate == Fate.HANDED_OVER) {
+            tx.update(SOWING)
+                    .set(SOWING.MEMBER_ID, receiver)
+                    .set(SOWING.VERSION, SOWING.VERSION.plus(1))
+                    .where(SOWING.ID.eq(sowing))
+                    .execute();
+            audit.write(tx, by, "hand over", "sowing", sowing, String.valueOf(receiver));
+        }
+    }
+
+    private void carryOutLot(DSLContext tx, UUID lot, Fate fate, @Nullable UUID receiver, UUID by) {
+        if (fate == Fate.TAKEN_ALONG) {
+            tx.update(LOT)
+                    .set(LOT.SEEDS_LEFT, 0)
+                    .set(LOT.OFFERED, 0)
+                    .set(LOT.VERSION, LOT.VERSION.plus(1))
+                    .where(LOT.ID.eq(lot))
+                    .execute();
+            audit.write(tx, by, "take along", "lot", lot, "");
+        } else {
+            UUID owner = fate == Fate.HANDED_OVER ? receiver : null;
+            tx.update(LOT)
+                    .set(LOT.OWNER_ID, owner)
+                    .set(LOT.VERSION, LOT.VERSION.plus(1))
+                    .where(LOT.ID.eq(lot))
+                    .execute();
+            audit.write(tx, by, "hand over", "lot", lot, String.valueOf(owner));
+        }
+    }
+}

@@ -1,0 +1,10 @@
+package warmshelf.leaving;
+
+import warmshelf.testing.TestDatabase;
+
+class LeavingPostgresTest extends LeavingContract {
+    @Override
+    protected TestDatabase database() {
+        return TestDatabase.postgres();
+    }
+}
