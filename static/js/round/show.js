@@ -40,7 +40,7 @@
     if (!tick.body.mat || !item) return "";
     const typed = parseFloat(String(tick.body.celsius).replace(",", "."));
     const celsius = tick.body.unit === "F" ? ((typed - 32) * 5) / 9 : typed;
-    return Math.abs(celsius - Number(item.dataset.set)) > OFF_BY_C ? " More than two degrees off: turn it and tell a coordinator." : "";
+    return Math.abs(celsius - Number(item.dataset.set)) > OFF_BY_C ? " Too far from what it is set to: turn it and tell a coordinator." : "";
   }
 
   function line(tick, item) {

@@ -1,6 +1,7 @@
 package warmshelf.allocation;
 
 import warmshelf.crop.CelsiusRange;
+import warmshelf.web.Units;
 
 /** The whole degrees Celsius that suit something lying on a mat, both ends included. */
 public record Band(int lowC, int highC) {
@@ -32,6 +33,11 @@ public record Band(int lowC, int highC) {
     /** The degree of this band nearest to the one given. */
     public int nearestTo(int celsius) {
         return Math.max(lowC, Math.min(highC, celsius));
+    }
+
+    /** In a reader's units: '24–30 °C', or '75–86 °F'. */
+    public String words(Units units) {
+        return units.temperatureRange(lowC, highC);
     }
 
     /** In both units, for sentences that anyone may read: '24–30 °C (75–86 °F)'. */

@@ -7,11 +7,17 @@ import warmshelf.web.Units;
 public final class SetPointForm {
     private SetPointForm() {}
 
-    /** The field 'celsius', in whole degrees Celsius. */
+    /** The field 'celsius', in whole degrees Celsius, the step in which mats are set. */
     public static int celsius(FormReader form, Units units) {
-        if (units.temperature().equals("F")) {
-            return (int) Math.round((form.wholeNumber("celsius", "The set-point in °F", 50, 104) - 32) * 5 / 9.0);
-        }
-        return form.wholeNumber("celsius", "The set-point in °C", 10, 40);
+        boolean fahrenheit = units.temperature().equals("F");
+        return units.wholeCelsiusOf(form.wholeNumber(
+                "celsius", "The set-point in °" + units.temperature(), fahrenheit ? 50 : 10, fahrenheit ? 104 : 40));
+    }
+
+    /** A sentence that begins with what a notice says, and tells what the step made of the set-point where it is not as typed. */
+    public static String told(String notice, FormReader form, Units units) {
+        String typed = form.text("celsius");
+        String stepped = typed.matches("[0-9]{1,3}") ? units.steppedWords(Integer.parseInt(typed)) : "";
+        return stepped.isEmpty() ? notice : notice + " " + stepped;
     }
 }

@@ -15,6 +15,7 @@ import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
+import warmshelf.web.Units;
 import warmshelf.web.Visitor;
 
 /** A mat's page: what lies on it, its set-points and its thermometer. Coordinators turn it. */
@@ -73,6 +74,7 @@ public final class SetPointPages implements Pages {
     private void set(
             Context ctx, SetPointStore.MatFacts mat, FormReader form, LocalDate first, LocalDate last, int celsius) {
         UUID by = Visitor.of(ctx).memberId();
+        Units units = Visitor.of(ctx).units();
         try {
             setPoints.set(mat.id(), first, last, celsius, by);
         } catch (SpaceClash clash) {
@@ -83,12 +85,12 @@ public final class SetPointPages implements Pages {
         Respond.seeOther(
                 ctx,
                 "/mats/" + mat.id(),
-                "Mat %s is set to %s from %s to %s."
-                        .formatted(
-                                mat.name(),
-                                Visitor.of(ctx).units().temperature(celsius),
-                                DayWords.day(first),
-                                DayWords.day(last)));
+                SetPointForm.told(
+                        "Mat %s is set to %s from %s to %s."
+                                .formatted(
+                                        mat.name(), units.temperature(celsius), DayWords.day(first), DayWords.day(last)),
+                        form,
+                        units));
     }
 
     private static void refuseOddDays(FormReader form, LocalDate first, LocalDate last, LocalDate today) {

@@ -2,13 +2,13 @@ package warmshelf.check;
 
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
+import warmshelf.web.Units;
 
 /**
  * One thing to look at or do at a sowing today.
  *
  * @param since the day from which it has been due
- * @param look what to look for
- * @param ifSeen what to do when it is seen
+ * @param subject what it is about
  * @param caution the usual caution where the work can hurt someone; empty where none is due
  * @param careful what of it can hurt skin, eyes or worse, in a line that is never folded away; empty where nothing does
  * @param remark what else to know: not looked at since a day, slower than expected
@@ -16,13 +16,22 @@ import org.jspecify.annotations.Nullable;
 public record Check(
         CheckKind kind,
         LocalDate since,
-        String look,
-        String ifSeen,
+        Subject subject,
         String caution,
         String careful,
         @Nullable String remark) {
+    /** What to look for, in a reader's units. */
+    public String look(Units units) {
+        return LookFor.look(kind, subject, units);
+    }
+
+    /** What to do when it is seen. */
+    String ifSeen(Units units) {
+        return LookFor.ifSeen(kind, subject, units);
+    }
+
     /** What to do, as the page says it once for all checks like this. */
-    public HowTo howTo() {
-        return new HowTo(kind.title(), ifSeen, caution, kind.guide());
+    public HowTo howTo(Units units) {
+        return new HowTo(kind.title(), ifSeen(units), caution, kind.guide());
     }
 }

@@ -167,8 +167,7 @@ public final class ChecksDue {
         return new Check(
                 kind,
                 since,
-                LookFor.look(kind, subject),
-                LookFor.ifSeen(kind, subject),
+                subject,
                 LookFor.caution(kind, subject),
                 LookFor.careful(kind, subject),
                 remark);

@@ -4,15 +4,16 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import warmshelf.check.alarm.MatAlarm;
 import warmshelf.crop.Method;
 import warmshelf.sowing.Sowing;
 import warmshelf.timeline.Caution;
 import warmshelf.web.DayWords;
+import warmshelf.web.Units;
 
 /** What to look for and what to do then, in plain words; common practice where the reference tables say no more. */
 final class LookFor {
@@ -23,13 +24,15 @@ final class LookFor {
     private static final Set<CheckKind> NEAR_PLUGS =
             EnumSet.of(CheckKind.OFF_HEAT, CheckKind.LIGHT_LOOK, CheckKind.MAT_READING);
 
+    private static final double LIGHT_ABOVE_MM = 100;
+
     private LookFor() {}
 
     static String day(LocalDate day) {
         return DayWords.day(day);
     }
 
-    static String look(CheckKind kind, Subject subject) {
+    static String look(CheckKind kind, Subject subject, Units units) {
         Sowing sowing = subject.sowing();
         return switch (kind) {
             case SOAK ->
@@ -45,12 +48,12 @@ final class LookFor {
                 "%d are up. Seedlings want light now, and no more heat from below."
                         .formatted(subject.progress().up());
             case LIGHT_LOOK ->
-                "Light about 10 cm (4 in) above the leaves? Water from below when the surface dries."
-                        + " Any that fall over?";
+                "Light about %s above the leaves? Water from below when the surface dries. Any that fall over?"
+                        .formatted(units.length(LIGHT_ABOVE_MM));
             case FIRST_FEED -> "Do the first true leaves show (the pair after the seed leaves)?";
             case POT_ON -> "Do roots fill the cell, or leaves touch the neighbour's?";
             case HARDEN_OFF -> "Plants out for an hour or two in shade and shelter, longer each day, in at night.";
-            case PLANT_OUT -> plantOutLine(sowing);
+            case PLANT_OUT -> plantOutLine(sowing, units);
             case MAT_READING -> "Read the thermometer in the compost or under the bag.";
         };
     }
@@ -62,43 +65,40 @@ final class LookFor {
         return "%d seeds into %d cells, %s to a cell.".formatted(sowing.seeds(), sowing.cells(), sowing.seedsPerCell());
     }
 
-    private static String plantOutLine(Sowing sowing) {
+    private static String plantOutLine(Sowing sowing, Units units) {
         Double night = sowing.crop().nightMinimumC();
         return night == null
                 ? "Plant out on a still, cloudy day, and water in."
-                : "Plant out when nights stay above %d °C (%d °F), on a still, cloudy day; water in."
-                        .formatted(Math.round(night), Math.round(night * 9 / 5 + 32));
+                : "Plant out when nights stay above %s, on a still, cloudy day; water in."
+                        .formatted(units.temperature(night));
     }
 
-    static String ifSeen(CheckKind kind, Subject subject) {
+    static String ifSeen(CheckKind kind, Subject subject, Units units) {
         return switch (kind) {
             case SOAK -> "Common practice, and optional; a night is enough.";
             case SOW -> "Write the label first: crop, variety, whose, today's date. Everyone forgets.";
             case BAG_LOOK -> "A root just showing: move that seed into a cell today, root down, without pulling at it.";
             case MOVE_TO_CELLS ->
                 "Into a cell each, root down, %s deep; do not break the root. Label the cells."
-                        .formatted(depth(subject.sowing()));
+                        .formatted(depth(subject.sowing(), units));
             case CELLS_LOOK -> "Up: tick how many. Fallen stems: take them out, give air, water less.";
             case OFF_HEAT ->
-                "Off the mat, lid off, under the light: about 10 cm (4 in) above the leaves, 14 to 16 hours a day.";
+                "Off the mat, lid off, under the light: about %s above the leaves, 14 to 16 hours a day."
+                        .formatted(units.length(LIGHT_ABOVE_MM));
             case LIGHT_LOOK -> "Raise the light as they grow. Take out what has fallen, and the compost around it.";
             case FIRST_FEED -> "Feed at half the strength on the label, on damp compost.";
             case POT_ON -> "Lift by a leaf or the rootball, never by the stem. Label each pot.";
             case HARDEN_OFF -> "A week or so. Back in when wind or cold threatens.";
             case PLANT_OUT -> "Keep a cover at hand for a late cold night. Label the row.";
-            case MAT_READING -> "More than 2 degrees off the set-point: turn it and tell a coordinator.";
+            case MAT_READING ->
+                "More than %s off the set-point: turn it and tell a coordinator."
+                        .formatted(units.temperatureDifference(MatAlarm.BEARABLE_C));
         };
     }
 
-    private static String depth(Sowing sowing) {
+    private static String depth(Sowing sowing, Units units) {
         Double depthMm = sowing.crop().depthMm();
-        return depthMm == null ? "just" : "%d mm (%s in)".formatted(Math.round(depthMm), inches(depthMm));
-    }
-
-    private static String inches(double millimetres) {
-        return String.format(Locale.ROOT, "%.2f", millimetres / 25.4)
-                .replaceAll("0+$", "")
-                .replaceAll("\\.$", "");
+        return depthMm == null ? "just" : units.length(depthMm);
     }
 
     /** What stands open at the check: the hazards of what is handled, and electricity where a plug or a lamp is near. */

@@ -1,6 +1,7 @@
 package warmshelf.check;
 
 import java.util.List;
+import warmshelf.web.Units;
 
 /**
  * The round with one thing on a screen.
@@ -10,9 +11,9 @@ import java.util.List;
  * @param nextOpen the number of the next that is still to do, going round to the start; 0 when all is done
  */
 public record OneStep(Round.Step step, int at, int of, int nextOpen) {
-    List<HowTo> howTos() {
+    List<HowTo> howTos(Units units) {
         Round.Item item = step.item();
-        return item == null || item.isDone() ? List.of() : item.howTos();
+        return item == null || item.isDone() ? List.of() : item.howTos(units);
     }
 
     /** The first that is still to do; the first of all when all is done. There must be at least one. */

@@ -15,6 +15,7 @@ import warmshelf.check.alarm.MatAlarm;
 import warmshelf.sowing.Entry;
 import warmshelf.sowing.EntryStep;
 import warmshelf.sowing.History;
+import warmshelf.web.Units;
 
 /**
  * The round of a day in walking order: site, rack, shelf, surface, place; last what lies at members' homes.
@@ -84,8 +85,8 @@ public record Round(List<Stop> stops, List<Item> elsewhere) {
         }
 
         /** What to do at each of its checks. */
-        public List<HowTo> howTos() {
-            return checks.stream().map(Check::howTo).toList();
+        public List<HowTo> howTos(Units units) {
+            return checks.stream().map(check -> check.howTo(units)).toList();
         }
 
         public boolean has(String kind) {
@@ -140,8 +141,8 @@ public record Round(List<Stop> stops, List<Item> elsewhere) {
     }
 
     /** What to do, once for all checks that share it, in the order in which one comes to them. */
-    public List<HowTo> howTos() {
-        return all().stream().flatMap(item -> item.howTos().stream()).distinct().toList();
+    public List<HowTo> howTos(Units units) {
+        return all().stream().flatMap(item -> item.howTos(units).stream()).distinct().toList();
     }
 
     private List<Item> all() {

@@ -22,6 +22,7 @@ import warmshelf.db.Database;
 import warmshelf.frost.evidence.EvidenceStore;
 import warmshelf.group.GroupStore;
 import warmshelf.sowing.SowingStores;
+import warmshelf.web.Units;
 
 /** Prints the round of a day as JSON, from the group's database. */
 @Command(
@@ -99,12 +100,12 @@ public final class TodayCommand implements Callable<Integer> {
             line.put("sowing", item.subject().sowing().id().toString());
             line.put("crop", item.subject().sowing().crop().id());
             line.put("day", item.subject().dayCount(day));
-            line.put("look", check.look());
+            line.put("look", check.look(Units.METRIC));
             line.put("kind", check.kind().step().word());
             line.put("surface", address == null ? null : address.surface());
             line.put("variety", item.subject().sowing().variety());
             line.put("grower", item.subject().sowing().grower().name());
-            line.put("ifSeen", check.ifSeen());
+            line.put("ifSeen", check.ifSeen(Units.METRIC));
             line.put("caution", check.caution().isEmpty() ? null : check.caution());
             line.put("remark", check.remark());
             line.put("done", item.isDone());

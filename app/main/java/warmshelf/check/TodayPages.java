@@ -64,7 +64,7 @@ public final class TodayPages implements Pages {
                 round.stops().stream().flatMap(stop -> stop.items().stream()).anyMatch(Round.Item::asksForLight);
         OneStep one = one(ctx, round);
         model.put("one", one);
-        model.put("howTos", one == null ? round.howTos() : one.howTos());
+        model.put("howTos", one == null ? round.howTos(visitor.units()) : one.howTos(visitor.units()));
         String madeAt = clock.instant().toString();
         String page = UUID.randomUUID().toString();
         model.put("madeAt", madeAt);

@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import warmshelf.allocation.SetPointForm;
 import warmshelf.allocation.plan.PlacedStay;
 import warmshelf.allocation.plan.Request;
 import warmshelf.allocation.plan.SeasonPlan;
@@ -82,7 +83,13 @@ final class EditPages implements Pages {
             List<String> clashes = after.clashesSince(draft);
             if (clashes.isEmpty()) {
                 String words = "%s: %s".formatted(asked.title(), PlanWords.where(placed));
-                keep(ctx, plan, version, after.plan(), words);
+                keep(
+                        ctx,
+                        plan,
+                        version,
+                        after.plan(),
+                        words,
+                        SetPointForm.told(words + ".", form.reader(), visitor.units()));
                 return;
             }
             form.reader().refuse("place", String.join(" ", clashes));
@@ -123,13 +130,14 @@ final class EditPages implements Pages {
         }
         SeasonPlan after = draft.without(asked.wanted().id(), "%s took it out of the plan.".formatted(visitor.name()))
                 .plan();
-        keep(ctx, plan, version, after, "%s: taken out".formatted(asked.title()));
+        String words = "%s: taken out".formatted(asked.title());
+        keep(ctx, plan, version, after, words, words + ".");
     }
 
-    private void keep(Context ctx, KeptPlan plan, int version, SeasonPlan after, String words) {
+    private void keep(Context ctx, KeptPlan plan, int version, SeasonPlan after, String words, String notice) {
         Visitor visitor = Visitor.of(ctx);
         if (plans.change(plan.id(), version, after, words, visitor.memberId())) {
-            Respond.seeOther(ctx, "/plans/" + plan.id(), words + ".");
+            Respond.seeOther(ctx, "/plans/" + plan.id(), notice);
             return;
         }
         KeptPlan now = desk.plan(plan.id().toString());

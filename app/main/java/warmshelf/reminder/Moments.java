@@ -62,7 +62,8 @@ final class Moments {
                 .filter(duty -> duty.memberId().equals(listener.id()))
                 .map(TodayStore.OnDuty::site)
                 .toList();
-        List<StepAhead> steps = StepAhead.of(stores.histories().underWay(listener.id()), stores.planner(), day);
+        List<StepAhead> steps = StepAhead.of(
+                stores.histories().underWay(listener.id()), stores.planner().inUnits(profile.units()), day);
         DayAhead ahead = DayAhead.of(day, tomorrow, duties, tomorrow ? 0 : looks.of(listener.id(), day), steps);
         // a phone that was off is not told of a day that has gone
         ZonedDateTime until = (tomorrow ? day.atStartOfDay() : day.atTime(EVENING)).atZone(profile.zone());

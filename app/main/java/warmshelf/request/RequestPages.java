@@ -35,6 +35,7 @@ import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
+import warmshelf.web.Units;
 import warmshelf.web.Visitor;
 
 /** The coordinator's requests: what waits, what is suggested, and the decision on each. */
@@ -80,7 +81,7 @@ public final class RequestPages implements Pages {
         Visitor visitor = Visitor.of(ctx);
         List<History> underWay = histories.underWay();
         Map<String, Object> model = new HashMap<>(aside.model(visitor));
-        model.put("waiting", suggestions(visitor.today(), underWay));
+        model.put("waiting", suggestions(visitor, underWay));
         model.put(
                 "decided",
                 underWay.stream()
@@ -91,7 +92,8 @@ public final class RequestPages implements Pages {
         ctx.render("request/list.peb", model);
     }
 
-    private List<Line> suggestions(LocalDate today, List<History> underWay) {
+    private List<Line> suggestions(Visitor visitor, List<History> underWay) {
+        LocalDate today = visitor.today();
         List<Wish> wishes = new ArrayList<>();
         Map<UUID, History> waiting = new HashMap<>();
         for (History history : underWay) {
@@ -104,17 +106,17 @@ public final class RequestPages implements Pages {
         new FirstFit(board(today), today).answerAll(wishes).forEach((sowing, answer) -> {
             History history = waiting.get(sowing);
             if (history != null && history.request() != null) {
-                lines.add(line(history, history.request(), answer));
+                lines.add(line(history, history.request(), answer, visitor.units()));
             }
         });
         return lines;
     }
 
-    private static Line line(History history, SpaceRequest request, Answer answer) {
+    private static Line line(History history, SpaceRequest request, Answer answer, Units units) {
         if (answer instanceof Answer.Space found) {
             return new Line(history, request, found.offer(), null);
         }
-        return new Line(history, request, null, AskPlanner.sentence(((Answer.None) answer).reason()));
+        return new Line(history, request, null, AskPlanner.sentence(((Answer.None) answer).reason(), units));
     }
 
     private Wish wish(History history, SpaceRequest request, LocalDate today) {
@@ -136,7 +138,7 @@ public final class RequestPages implements Pages {
         Visitor visitor = Visitor.of(ctx);
         int placed = 0;
         List<String> clashes = new ArrayList<>();
-        for (Line line : suggestions(visitor.today(), histories.underWay())) {
+        for (Line line : suggestions(visitor, histories.underWay())) {
             if (line.offer() == null) {
                 continue;
             }
@@ -254,7 +256,7 @@ public final class RequestPages implements Pages {
         model.put("request", request);
         model.put("offers", request.isWaiting() ? firstFit.offers(wish, OFFERS) : List.of());
         model.put(
-                "noSpace", firstFit.answer(wish) instanceof Answer.None none ? AskPlanner.sentence(none.reason()) : "");
+                "noSpace", firstFit.answer(wish) instanceof Answer.None none ? AskPlanner.sentence(none.reason(), visitor.units()) : "");
         model.put("form", form);
         model.put("refusal", refusal);
         model.put("places", places(board.mats(), visitor));

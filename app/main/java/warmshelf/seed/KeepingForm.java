@@ -82,8 +82,7 @@ public final class KeepingForm {
         if (measured != null) {
             typed.put(
                     "storageTemperature",
-                    List.of(plain(
-                            units.temperature().equals("F") ? measured.celsius() * 1.8 + 32 : measured.celsius())));
+                    List.of(plain(units.typedTemperature(measured.celsius()))));
             typed.put("storageMoisture", List.of(plain(measured.moisturePercent())));
         }
         return typed;
@@ -99,7 +98,7 @@ public final class KeepingForm {
                 "Temperature in °F",
                 units.degrees(Conditions.COLDEST),
                 units.degrees(Conditions.WARMEST));
-        return degrees.isEmpty() ? degrees : OptionalDouble.of(tenths((degrees.getAsDouble() - 32) / 1.8));
+        return degrees.isEmpty() ? degrees : OptionalDouble.of(units.celsiusOf(degrees.getAsDouble()));
     }
 
     private static OptionalDouble number(FormReader reader, String field, String label, double least, double most) {

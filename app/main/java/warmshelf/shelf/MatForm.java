@@ -2,6 +2,8 @@ package warmshelf.shelf;
 
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import warmshelf.web.FormReader;
 import warmshelf.web.Units;
 
@@ -44,11 +46,23 @@ public final class MatForm {
 
     private static int celsius(FormReader reader, String field, String label, Units units) {
         int typed = reader.wholeNumber(field, label, shown(LEAST_C, units), shown(MOST_C, units));
-        return units.temperature().equals("F") ? (int) Math.round((typed - 32) / 1.8) : typed;
+        return units.wholeCelsiusOf(typed);
     }
 
     private static int shown(int celsius, Units units) {
-        return units.temperature().equals("F") ? (int) Math.round(celsius * 1.8 + 32) : celsius;
+        return (int) units.degrees(celsius);
+    }
+
+    /** A sentence that begins with what a notice says, and tells which of the temperatures typed were kept as others. */
+    static String told(String notice, FormReader reader, Units units) {
+        String stepped = Stream.of("low", "high", "usual")
+                .map(reader::text)
+                .distinct()
+                .filter(typed -> typed.matches("[0-9]{1,3}"))
+                .map(typed -> units.steppedWords(Integer.parseInt(typed)))
+                .filter(words -> !words.isEmpty())
+                .collect(Collectors.joining(" "));
+        return stepped.isEmpty() ? notice : notice + " " + stepped;
     }
 
     static Map<String, List<String>> typed(Mat mat, Units units) {

@@ -85,7 +85,7 @@ public final class MatPages implements Pages {
                 ctx,
                 page,
                 () -> mats.addMat(shelf.id(), draft, visitor.memberId()),
-                "Mat %s is added.".formatted(draft.name()));
+                MatForm.told("Mat %s is added.".formatted(draft.name()), page.form(), visitor.units()));
     }
 
     private void matAsItIs(Context ctx) {
@@ -103,8 +103,8 @@ public final class MatPages implements Pages {
         EditPages.give(
                 ctx,
                 page,
-                () -> mats.changeMat(mat.id(), version, draft, visitor.memberId(), visitor.today()),
-                "Mat %s is changed.".formatted(draft.name()));
+                () -> mats.changeMat(mat.id(), version, draft, visitor.memberId(), visitor.today(), visitor.units()),
+                MatForm.told("Mat %s is changed.".formatted(draft.name()), page.form(), visitor.units()));
     }
 
     private Shelf shelf(Context ctx) {

@@ -15,6 +15,8 @@ import warmshelf.db.Audit;
 import warmshelf.db.generated.tables.records.MatDayRecord;
 import warmshelf.db.generated.tables.records.PlaceRecord;
 
+import warmshelf.web.Units;
+
 /** Changes shelves and mats, together with the places they offer. */
 public final class MatStore {
     private final DSLContext sql;
@@ -87,15 +89,19 @@ public final class MatStore {
         });
     }
 
-    /** Changes a mat; set-points already given from {@code today} on must stay within its thermostat's range. */
-    public Outcome changeMat(UUID id, int version, MatDraft draft, UUID by, LocalDate today) {
+    /**
+     * Changes a mat; set-points already given from {@code today} on must stay within its thermostat's range.
+     *
+     * @param units in which a refusal names temperatures
+     */
+    public Outcome changeMat(UUID id, int version, MatDraft draft, UUID by, LocalDate today, Units units) {
         return StandStore.within(sql, nameTaken(draft), transaction -> {
             if (usedBeyond(transaction, PLACE.MAT_ID, id, draft.places())) {
                 return placesUsed("places", "Places", draft.places());
             }
             Optional<MatDayRecord> outside = setPointOutside(transaction, id, draft, today);
             if (outside.isPresent()) {
-                return setPointInTheWay(outside.get(), draft);
+                return setPointInTheWay(outside.get(), draft, units);
             }
             int changed = transaction
                     .update(MAT)
@@ -167,11 +173,14 @@ public final class MatStore {
                         .formatted(label, places));
     }
 
-    private static Outcome.Refused setPointInTheWay(MatDayRecord day, MatDraft draft) {
+    private static Outcome.Refused setPointInTheWay(MatDayRecord day, MatDraft draft, Units units) {
         return new Outcome.Refused(
                 "low",
-                "The thermostat range was %d to %d °C, but this mat is set to %d °C on %s; move what lies there first."
-                        .formatted(draft.lowC(), draft.highC(), day.getCelsius(), day.getOnDay()));
+                "The thermostat range was %s, but this mat is set to %s on %s; move what lies there first."
+                        .formatted(
+                                units.temperatureRange(draft.lowC(), draft.highC()),
+                                units.temperature(day.getCelsius()),
+                                day.getOnDay()));
     }
 
     private static Outcome.Refused levelTaken(ShelfDraft draft) {

@@ -187,7 +187,7 @@ public final class AskPages implements Pages {
         List<GerminationTest> tests = ask.lot() == null ? List.of() : evidence(ask.lot());
         LocalDate today = visitor.today();
         return new AskPlanner(
-                        planner,
+                        planner.inUnits(visitor.units()),
                         grower(visitor),
                         today,
                         visitor.season(),
@@ -210,9 +210,10 @@ public final class AskPages implements Pages {
         model.put("lots", lotChoices());
         model.put(
                 "crops",
-                crops.all().stream()
+                crops.fromSeed().stream()
                         .map(crop -> new Choice(crop.id(), crop.name()))
                         .toList());
+        model.put("fromSlips", crops.fromSlips());
         model.put("sources", KeepingForm.SOURCES);
         model.put("storages", KeepingForm.IN_WORDS);
         model.put("methods", METHODS);

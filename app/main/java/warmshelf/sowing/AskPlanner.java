@@ -26,6 +26,7 @@ import warmshelf.timeline.Timeline;
 import warmshelf.timeline.TimelineStep;
 import warmshelf.timeline.Verdict;
 import warmshelf.web.DayWords;
+import warmshelf.web.Units;
 
 /** Turns an asking into a plan: seeds, dates with reasons, and where there is warm room. Pure: the board is handed in. */
 public final class AskPlanner {
@@ -59,6 +60,10 @@ public final class AskPlanner {
 
     /** The plan, or a sentence by field that says what stands in its way. */
     Outcome plan(AskForm.Ask ask, Crop crop, List<GerminationTest> tests, Board board) {
+        Optional<String> slips = planner.insteadOfSowing(crop);
+        if (slips.isPresent()) {
+            return Outcome.refused(ask.lot() == null ? "crop" : "lot", slips.get());
+        }
         Asking asking = asking(ask, crop);
         GerminationShare share = share(ask, crop, tests, asking.season());
         SeedPlan seeds = SeedPlan.of(
@@ -86,8 +91,8 @@ public final class AskPlanner {
                     "%s does not come up at %s; its seed likes %s."
                             .formatted(
                                     crop.name(),
-                                    Band.words(celsius),
-                                    planner.band(crop).words()));
+                                    planner.units().temperature(celsius),
+                                    planner.band(crop).words(planner.units())));
         }
         Optional<Timeline> timeline = planner.timeline(asking, celsius, today, Seen.nothing());
         if (timeline.isEmpty()) {
@@ -131,13 +136,13 @@ public final class AskPlanner {
 
     private @Nullable String noSpace(Wish wish, Board board) {
         Answer answer = new FirstFit(board, today).answer(wish);
-        return answer instanceof Answer.None none ? sentence(none.reason()) : null;
+        return answer instanceof Answer.None none ? sentence(none.reason(), planner.units()) : null;
     }
 
     /** Why there is no space, in a sentence. */
-    public static String sentence(NoSpace reason) {
+    public static String sentence(NoSpace reason, Units units) {
         if (reason instanceof NoSpace.NoMatInBand none) {
-            return "No mat of the group holds " + none.band().words() + ".";
+            return "No mat of the group holds " + none.band().words(units) + ".";
         }
         if (reason instanceof NoSpace.Full full) {
             return "Every fitting mat is taken, or stands at another temperature, for each start from %s to %s."

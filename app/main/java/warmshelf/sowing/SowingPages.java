@@ -64,7 +64,7 @@ public final class SowingPages implements Pages {
         Visitor visitor = Visitor.of(ctx);
         List<History> mine = histories.ofMember(visitor.memberId());
         List<Line> lines =
-                mine.stream().map(history -> line(history, visitor.today())).toList();
+                mine.stream().map(history -> line(history, visitor)).toList();
         Map<String, @Nullable Object> model = new HashMap<>(aside.model(visitor));
         model.put("season", SeasonRows.of(mine).picture(planner, visitor.today()));
         model.put(
@@ -76,8 +76,9 @@ public final class SowingPages implements Pages {
         ctx.render("sowing/list.peb", model);
     }
 
-    private Line line(History history, LocalDate today) {
-        TimelineStep next = timeline(history, today)
+    private Line line(History history, Visitor visitor) {
+        LocalDate today = visitor.today();
+        TimelineStep next = timeline(history, visitor)
                 .flatMap(timeline -> timeline.steps().stream()
                         .filter(step -> step.done() == null)
                         .findFirst())
@@ -100,7 +101,7 @@ public final class SowingPages implements Pages {
                         || visitor.memberId().equals(sowing.grower().memberId()));
         model.put("stay", history.stayOn(visitor.today()));
         model.put("mayWithdraw", mayWithdraw(visitor, sowing));
-        Optional<Timeline> timeline = timeline(history, visitor.today());
+        Optional<Timeline> timeline = timeline(history, visitor);
         model.put("timeline", timeline.orElse(null));
         model.put(
                 "steps",
@@ -133,8 +134,9 @@ public final class SowingPages implements Pages {
                 .insteadOf(Asking.of(sowing), stores.lots().withSeed(), today);
     }
 
-    private Optional<Timeline> timeline(History history, LocalDate today) {
-        return planner.timeline(history.sowing(), history.progress(), history.celsius(planner), today);
+    private Optional<Timeline> timeline(History history, Visitor visitor) {
+        return planner.inUnits(visitor.units())
+                .timeline(history.sowing(), history.progress(), history.celsius(planner), visitor.today());
     }
 
     private static boolean mayWithdraw(Visitor visitor, Sowing sowing) {

@@ -17,7 +17,9 @@ import warmshelf.crop.TemperatureResponse;
 import warmshelf.frost.FrostClimate;
 import warmshelf.timeline.FrostDates;
 import warmshelf.timeline.PlantingOut;
+import warmshelf.timeline.ReaderMeasures;
 import warmshelf.timeline.Seen;
+import warmshelf.timeline.Slips;
 import warmshelf.timeline.Step;
 import warmshelf.timeline.Timeline;
 import warmshelf.timeline.TimelineQuestion;
@@ -36,6 +38,7 @@ public final class SowingPlanner {
     private final CropCatalogue crops;
     private final GrowerFrost frost;
     private final Learned learned;
+    private final Units units;
 
     /** What this group's own sowings taught of a crop's emergence. */
     public interface Learned {
@@ -48,9 +51,24 @@ public final class SowingPlanner {
     }
 
     public SowingPlanner(CropCatalogue crops, GrowerFrost frost, Learned learned) {
+        this(crops, frost, learned, Units.METRIC);
+    }
+
+    private SowingPlanner(CropCatalogue crops, GrowerFrost frost, Learned learned, Units units) {
         this.crops = crops;
         this.frost = frost;
         this.learned = learned;
+        this.units = units;
+    }
+
+    /** The same planner, writing its reasons in the units of whoever reads them. */
+    public SowingPlanner inUnits(Units reader) {
+        return new SowingPlanner(crops, frost, learned, reader);
+    }
+
+    /** The units in which it writes. */
+    Units units() {
+        return units;
     }
 
     /** The set-points that suit a crop's seed; the usual one where nothing is known of the crop. */
@@ -59,6 +77,13 @@ public final class SowingPlanner {
             return new Band(USUAL_MAT_C, USUAL_MAT_C);
         }
         return Band.within(crops.responseOf(crop).comfortable());
+    }
+
+    /** What to do with a crop that nobody can sow; empty where it is raised from seed. */
+    public Optional<String> insteadOfSowing(Crop crop) {
+        return crops.lists(crop)
+                ? Slips.insteadOfSowing(crop, crops.responseOf(crop).comfortable(), new ReaderMeasures(units))
+                : Optional.empty();
     }
 
     /** The temperature a sowing is reckoned at until it is known which mat it lies on. */
@@ -126,7 +151,7 @@ public final class SowingPlanner {
         TemperatureResponse response = responseTo(asking);
         return plantingOut(asking)
                 .map(out -> Timeline.plan(new TimelineQuestion(
-                        asking.crop(), response, asking.method(), out, asking.warm(), celsius, today, seen)));
+                        asking.crop(), response, asking.method(), out, asking.warm(), celsius, today, seen, new ReaderMeasures(units))));
     }
 
     /** The timeline of a sowing, re-dated from what was seen. */

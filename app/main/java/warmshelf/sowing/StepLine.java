@@ -8,6 +8,7 @@ import warmshelf.crop.CropCatalogue;
 import warmshelf.crop.CropHazard;
 import warmshelf.timeline.Advisor;
 import warmshelf.timeline.Caution;
+import warmshelf.timeline.ReaderMeasures;
 import warmshelf.timeline.StepAdvice;
 import warmshelf.timeline.Timeline;
 import warmshelf.timeline.TimelineStep;

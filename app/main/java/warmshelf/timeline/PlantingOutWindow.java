@@ -28,7 +28,7 @@ record PlantingOutWindow(DateWindow days, String why) {
         }
         FrostDates dates = ((ByFrost) question.plantingOut()).dates();
         LocalDate ideal = ideal(question.crop(), dates);
-        return ideal == null ? anyDay(question) : byFrost(question.crop(), dates, ideal);
+        return ideal == null ? anyDay(question) : byFrost(question, dates, ideal);
     }
 
     private static @Nullable LocalDate ideal(Crop crop, FrostDates dates) {
@@ -43,7 +43,8 @@ record PlantingOutWindow(DateWindow days, String why) {
         return DateWindow.later(usual, safe);
     }
 
-    private static PlantingOutWindow byFrost(Crop crop, FrostDates dates, LocalDate ideal) {
+    private static PlantingOutWindow byFrost(TimelineQuestion question, FrostDates dates, LocalDate ideal) {
+        Crop crop = question.crop();
         LocalDate average = dates.lastSpringAverage();
         LocalDate earliest = ideal;
         // What frost kills waits for the accepted risk in any case; the rest may go out at its usual offset.
@@ -52,7 +53,7 @@ record PlantingOutWindow(DateWindow days, String why) {
         }
         LocalDate latest = ideal.plusDays(Math.max(0, crop.plantOutOffsetDaysLatest() - crop.plantOutOffsetDays()));
         return new PlantingOutWindow(
-                new DateWindow(earliest, ideal, latest), frostReason(crop, dates, ideal) + nightReason(crop));
+                new DateWindow(earliest, ideal, latest), frostReason(crop, dates, ideal) + nightReason(crop, question.measures()));
     }
 
     private static PlantingOutWindow anyDay(TimelineQuestion question) {
@@ -63,7 +64,7 @@ record PlantingOutWindow(DateWindow days, String why) {
         LocalDate ideal = sown.plusDays(SowingWindow.idealDaysIndoors(crop));
         return new PlantingOutWindow(
                 new DateWindow(sown.plusWeeks(crop.weeksIndoorsMin()), ideal, ideal.plusDays(ANY_DAY_WINDOW)),
-                "No spring frost to fear here, so any day will do once the plants are big enough." + nightReason(crop));
+                "No spring frost to fear here, so any day will do once the plants are big enough." + nightReason(crop, question.measures()));
     }
 
     private static String frostReason(Crop crop, FrostDates dates, LocalDate ideal) {
@@ -96,14 +97,14 @@ record PlantingOutWindow(DateWindow days, String why) {
     }
 
     /** A thing to look at: no forecast is at hand. */
-    private static String nightReason(Crop crop) {
+    private static String nightReason(Crop crop, Measures measures) {
         Double nights = crop.nightMinimumC();
         if (nights == null) {
             return "";
         }
-        String reason = " Look at the forecast first: nights should stay above " + Words.temperature(nights);
+        String reason = " Look at the forecast first: nights should stay above " + measures.temperature(nights);
         return crop.hardiness() == Hardiness.VERY_TENDER
-                ? reason + ", better " + Words.temperature(nights + VERY_TENDER_MARGIN_C) + "."
+                ? reason + ", better " + measures.temperature(nights + VERY_TENDER_MARGIN_C) + "."
                 : reason + ".";
     }
 }

@@ -19,7 +19,7 @@ record SowingWindow(DateWindow days, String why) {
             why += " %s earlier than usual, because at %s seed comes up after about %s instead of %d."
                     .formatted(
                             Words.days(slower),
-                            Words.temperature(question.matC()),
+                            question.measures().temperature(question.matC()),
                             Words.days(emergence.seedlings().usual()),
                             emergence.comfortableDays());
         }

@@ -110,7 +110,7 @@ record StepsIndoors(TimelineQuestion question, ExpectedEmergence emergence, Sowi
 
     private String temperature() {
         // The days are those of the best temperature where the seed cannot come up at the one asked for.
-        return Words.temperature(
+        return question.measures().temperature(
                 emergence.possible() ? question.matC() : question.response().bestC());
     }
 }

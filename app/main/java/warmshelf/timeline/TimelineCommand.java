@@ -19,6 +19,7 @@ import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.crop.Method;
 import warmshelf.crop.TemperatureResponse;
+import warmshelf.web.Units;
 
 /** {@code timeline}: when to do what for one crop, with the reasons. */
 @Command(
@@ -90,7 +91,8 @@ public final class TimelineCommand implements Callable<Integer> {
                 true,
                 matC == null ? usualMat(response.comfortable()) : Given.decimal("--mat-c", matC, 5, 45),
                 today == null ? LocalDate.now(clock) : Given.date("--today", today),
-                Seen.nothing()));
+                Seen.nothing(),
+                new ReaderMeasures(Units.METRIC)));
         Output.json(answer(crop, how, timeline));
         return 0;
     }

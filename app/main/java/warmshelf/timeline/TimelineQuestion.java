@@ -10,6 +10,7 @@ import warmshelf.crop.TemperatureResponse;
  *
  * @param warm whether it lies on a mat
  * @param matC the temperature it lies at, in degrees Celsius: the mat's set-point, or the room where it is not warm
+ * @param measures in which units the reasons and notes are written
  */
 public record TimelineQuestion(
         Crop crop,
@@ -19,4 +20,5 @@ public record TimelineQuestion(
         boolean warm,
         double matC,
         LocalDate today,
-        Seen seen) {}
+        Seen seen,
+        Measures measures) {}

@@ -18,6 +18,7 @@ public record Units(String temperature, String length) {
 
     private static final int FLUID_OUNCES_PER_QUART = 32;
     private static final int SMALL_ML = 500;
+    private static final double HALF_A_TENTH_C_IN_F = 0.0901;
 
     public static final Units METRIC = new Units("C", "cm");
 
@@ -48,9 +49,35 @@ public record Units(String temperature, String length) {
         return tenths(temperature.equals("F") ? (typed - 32) / 1.8 : typed);
     }
 
-    /** The number a person of these units types for a temperature, to a tenth of a degree. */
+    /**
+     * The number a person of these units types for a temperature, to a tenth of a degree. A tenth of a degree Celsius is nearly
+     * two of Fahrenheit: where it may stand for a whole or half degree Fahrenheit it is that, as thermometers are read.
+     */
     public double typedTemperature(double celsius) {
-        return tenths(temperature.equals("F") ? celsius * 1.8 + 32 : celsius);
+        double number = temperature.equals("F") ? celsius * 1.8 + 32 : celsius;
+        double half = Math.round(2 * number) / 2.0;
+        boolean mayBeHalf = temperature.equals("F") && Math.abs(number - half) <= HALF_A_TENTH_C_IN_F;
+        // adding nothing turns a negative zero into a plain one
+        return mayBeHalf ? half : tenths(number) + 0.0;
+    }
+
+    /** A difference of temperatures, for example '18 °F' for ten degrees Celsius. */
+    public String temperatureDifference(double celsius) {
+        return "%d °%s".formatted(Math.round(temperature.equals("F") ? celsius * 1.8 : celsius), temperature);
+    }
+
+    /** The whole degree Celsius, the step in which mats are set, nearest to what a person of these units means by a number. */
+    public int wholeCelsiusOf(int typed) {
+        return (int) Math.round(temperature.equals("F") ? (typed - 32) / 1.8 : typed);
+    }
+
+    /** What a whole step makes of a set-point as typed, in a sentence; empty where it comes back as it was typed. */
+    public String steppedWords(int typed) {
+        int celsius = wholeCelsiusOf(typed);
+        return degrees(celsius) == typed
+                ? ""
+                : "%d °F is kept as %d °F: mats are set in whole degrees Celsius, and the nearest is %d °C."
+                        .formatted(typed, degrees(celsius), celsius);
     }
 
     /** The length in millimetres, to a tenth, that a person of these units means by a number. */

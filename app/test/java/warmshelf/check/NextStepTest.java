@@ -18,9 +18,11 @@ import warmshelf.sowing.Progress;
 import warmshelf.sowing.Sowing;
 import warmshelf.sowing.SowingStage;
 import warmshelf.timeline.PlantingOut;
+import warmshelf.timeline.ReaderMeasures;
 import warmshelf.timeline.Step;
 import warmshelf.timeline.Timeline;
 import warmshelf.timeline.TimelineQuestion;
+import warmshelf.web.Units;
 
 class NextStepTest {
     private static final LocalDate SOWN = LocalDate.of(2027, 3, 1);
@@ -51,7 +53,8 @@ class NextStepTest {
                 true,
                 26,
                 today,
-                progress.seen()));
+                progress.seen(),
+                new ReaderMeasures(Units.METRIC)));
         return new Subject(sowing, progress, null, timeline, OptionalInt.empty(), java.util.OptionalDouble.empty());
     }
 

@@ -55,6 +55,20 @@ class KeepingFormTest {
     }
 
     @Test
+    void each_whole_degree_comes_back_as_the_same() {
+        for (int degree = 32; degree <= 120; degree++) {
+            Storage kept = KeepingForm.storage(typed("own", String.valueOf(degree), "7"), FAHRENHEIT);
+            assertThat(KeepingForm.typed(lot(kept), FAHRENHEIT).get("storageTemperature"))
+                    .containsExactly(String.valueOf(degree));
+        }
+        for (int degree = -20; degree <= 50; degree++) {
+            Storage kept = KeepingForm.storage(typed("own", String.valueOf(degree), "7"), Units.METRIC);
+            assertThat(KeepingForm.typed(lot(kept), Units.METRIC).get("storageTemperature"))
+                    .containsExactly(String.valueOf(degree));
+        }
+    }
+
+    @Test
     void what_stands_on_a_lot_reads_back_as_the_same() {
         for (StorageKind kind : StorageKind.values()) {
             Storage kept = kind == StorageKind.OWN ? Storage.measured(-18, 5.5) : Storage.of(kind);

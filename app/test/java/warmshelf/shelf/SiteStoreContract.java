@@ -10,6 +10,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import warmshelf.testing.StoreContract;
 import warmshelf.testing.TestGroup;
+import warmshelf.web.Units;
 
 /** Sites, racks, shelves and mats, kept and read again. */
 abstract class SiteStoreContract extends StoreContract {
@@ -116,7 +117,7 @@ abstract class SiteStoreContract extends StoreContract {
                 .isInstanceOf(Outcome.ChangedMeanwhile.class);
         assertThat(mats.changeShelf(shelf, 9, new ShelfDraft(3, 0, 0), cast.ilse()))
                 .isInstanceOf(Outcome.ChangedMeanwhile.class);
-        assertThat(mats.changeMat(mat, 9, MAT, cast.ilse(), TestGroup.TODAY))
+        assertThat(mats.changeMat(mat, 9, MAT, cast.ilse(), TestGroup.TODAY, Units.METRIC))
                 .isInstanceOf(Outcome.ChangedMeanwhile.class);
     }
 
@@ -125,11 +126,11 @@ abstract class SiteStoreContract extends StoreContract {
         UUID shelf = saved(mats.addShelf(cast.rack(), new ShelfDraft(1, 2, 40), cast.ilse()));
         UUID mat = saved(mats.addMat(shelf, MAT, cast.ilse()));
 
-        mats.changeMat(mat, 1, new MatDraft("M1", 1, 6, 18, 32, 107, 25), cast.ilse(), TestGroup.TODAY);
+        mats.changeMat(mat, 1, new MatDraft("M1", 1, 6, 18, 32, 107, 25), cast.ilse(), TestGroup.TODAY, Units.METRIC);
         assertThat(sites.mat(mat).orElseThrow().places())
                 .extracting(Place::number)
                 .containsExactly(1, 2, 3, 4, 5, 6);
-        mats.changeMat(mat, 2, new MatDraft("M1", 1, 1, 18, 32, 107, 25), cast.ilse(), TestGroup.TODAY);
+        mats.changeMat(mat, 2, new MatDraft("M1", 1, 1, 18, 32, 107, 25), cast.ilse(), TestGroup.TODAY, Units.METRIC);
         assertThat(sites.mat(mat).orElseThrow().places())
                 .extracting(Place::number)
                 .containsExactly(1);
@@ -144,7 +145,7 @@ abstract class SiteStoreContract extends StoreContract {
         cast.stay(sites.mat(mat).orElseThrow().places().get(3).id(), 1, 4, TestGroup.TODAY.minusDays(30), 14);
         cast.stay(sites.shelf(shelf).orElseThrow().litPlaces().get(1).id(), 1, 4, TestGroup.TODAY, 14);
 
-        Outcome fewer = mats.changeMat(mat, 1, new MatDraft("M1", 1, 3, 18, 32, 107, 25), cast.ilse(), TestGroup.TODAY);
+        Outcome fewer = mats.changeMat(mat, 1, new MatDraft("M1", 1, 3, 18, 32, 107, 25), cast.ilse(), TestGroup.TODAY, Units.METRIC);
         Outcome dark = mats.changeShelf(shelf, 1, new ShelfDraft(1, 1, 40), cast.ilse());
 
         assertThat(fewer)
@@ -165,8 +166,8 @@ abstract class SiteStoreContract extends StoreContract {
         cast.setPoint(mat, TestGroup.TODAY, 30);
         MatDraft cooler = new MatDraft("M1", 1, 4, 18, 28, 107, 25);
 
-        Outcome today = mats.changeMat(mat, 1, cooler, cast.ilse(), TestGroup.TODAY);
-        Outcome tomorrow = mats.changeMat(mat, 1, cooler, cast.ilse(), TestGroup.TODAY.plusDays(1));
+        Outcome today = mats.changeMat(mat, 1, cooler, cast.ilse(), TestGroup.TODAY, Units.METRIC);
+        Outcome tomorrow = mats.changeMat(mat, 1, cooler, cast.ilse(), TestGroup.TODAY.plusDays(1), Units.METRIC);
 
         assertThat(today)
                 .isInstanceOfSatisfying(

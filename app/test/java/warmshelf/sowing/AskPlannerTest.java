@@ -21,6 +21,7 @@ import warmshelf.seed.SeedSource;
 import warmshelf.seed.Storage;
 import warmshelf.testing.Crops;
 import warmshelf.timeline.Verdict;
+import warmshelf.web.Units;
 
 class AskPlannerTest {
     private static final LocalDate MARCH = LocalDate.of(2027, 3, 1);
@@ -68,9 +69,25 @@ class AskPlannerTest {
     }
 
     @Test
+    void what_is_raised_from_slips_is_refused_at_the_crop_with_what_to_do_instead() {
+        Crop sweetPotato = Crops.of("sweet-potato");
+
+        AskPlanner.Outcome outcome = outcome("55804", sweetPotato, ask(Method.CELLS, true, null), MARCH, MAT);
+
+        assertThat(outcome.plan()).isNull();
+        assertThat(outcome.problems()).containsOnlyKeys("crop");
+        assertThat(outcome.problems().get("crop"))
+                .startsWith("Sweet potato is raised from slips, the shoots of its tubers, not from seed")
+                .contains("Buy slips", "5 to 6 weeks");
+        assertThat(CropCatalogue.bundled().fromSeed())
+                .doesNotContain(sweetPotato)
+                .hasSize(CropCatalogue.bundled().all().size() - 1);
+    }
+
+    @Test
     void seed_that_does_not_come_up_at_room_temperature_is_refused_with_what_it_likes() {
         int refused = 0;
-        for (Crop crop : CropCatalogue.bundled().all()) {
+        for (Crop crop : CropCatalogue.bundled().fromSeed()) {
             AskPlanner.Outcome outcome = outcome("55804", crop, ask(Method.CELLS, false, null), MARCH, MAT);
             boolean comesUp = CropCatalogue.bundled().responseOf(crop).at(20).isPresent();
 
@@ -78,7 +95,7 @@ class AskPlannerTest {
             if (!comesUp) {
                 refused++;
                 assertThat(outcome.problems().get("heat"))
-                        .startsWith(crop.name() + " does not come up at 20 °C (68 °F); its seed likes ");
+                        .startsWith(crop.name() + " does not come up at 20 °C; its seed likes ");
             }
         }
         assertThat(refused).as("some crop needs more than a room").isPositive();
@@ -127,7 +144,7 @@ class AskPlannerTest {
         AskPlan plan = plan(Crops.PEPPER, Method.CELLS, true, null, MARCH, cool);
 
         assertThat(plan.noSpace())
-                .isEqualTo("No mat of the group holds " + plan.band().words() + ".");
+                .isEqualTo("No mat of the group holds " + plan.band().words(Units.METRIC) + ".");
         assertThat(plan.canBeSent()).isTrue();
     }
 

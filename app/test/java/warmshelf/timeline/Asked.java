@@ -5,6 +5,7 @@ import org.jspecify.annotations.Nullable;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.crop.Method;
+import warmshelf.web.Units;
 
 /** Makes timeline questions for tests, changed from a plain one: in cells, on a mat, asked on New Year's Day 2027. */
 record Asked(TimelineQuestion question) {
@@ -28,7 +29,8 @@ record Asked(TimelineQuestion question) {
                 true,
                 matC,
                 NEW_YEAR,
-                Seen.nothing()));
+                Seen.nothing(),
+                new ReaderMeasures(Units.METRIC)));
     }
 
     Asked inBag() {
@@ -47,10 +49,25 @@ record Asked(TimelineQuestion question) {
         return with(question.method(), question.warm(), question.today(), seen);
     }
 
+    Asked readIn(Units units) {
+        TimelineQuestion q = question;
+        return new Asked(new TimelineQuestion(
+                q.crop(),
+                q.response(),
+                q.method(),
+                q.plantingOut(),
+                q.warm(),
+                q.matC(),
+                q.today(),
+                q.seen(),
+                new ReaderMeasures(units)));
+    }
+
     private Asked with(Method method, boolean warm, LocalDate today, Seen seen) {
         TimelineQuestion q = question;
         return new Asked(
-                new TimelineQuestion(q.crop(), q.response(), method, q.plantingOut(), warm, q.matC(), today, seen));
+                new TimelineQuestion(
+                q.crop(), q.response(), method, q.plantingOut(), warm, q.matC(), today, seen, q.measures()));
     }
 
     Timeline answered() {

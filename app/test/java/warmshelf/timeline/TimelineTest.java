@@ -12,6 +12,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.testing.Crops;
+import warmshelf.web.Units;
 
 class TimelineTest {
     private static final LocalDate MAY_24 = LocalDate.of(2027, 5, 24);
@@ -106,7 +107,7 @@ class TimelineTest {
         TimelineStep out = Asked.of(Crops.TOMATO, 26, dates).step(Step.PLANT_OUT);
 
         assertThat(out.earliest()).isEqualTo(MAY_24);
-        assertThat(out.why()).contains("10 May").contains("24 May").contains("10 °C (50 °F)");
+        assertThat(out.why()).contains("10 May").contains("24 May").contains("10 °C").doesNotContain("°F");
     }
 
     @Test
@@ -146,7 +147,7 @@ class TimelineTest {
 
         // Harrington & Minges (1954): pepper 13 days at 20 °C, 25 at 15 °C.
         assertThat(ChronoUnit.DAYS.between(cool.ideal(), warm.ideal())).isBetween(3L, 15L);
-        assertThat(cool.why()).contains("17 °C (63 °F)");
+        assertThat(cool.why()).contains("17 °C");
         assertThat(Asked.of(Crops.PEPPER, 17, MAY_24).step(Step.PLANT_OUT).ideal())
                 .isEqualTo(LocalDate.of(2027, 5, 31));
     }
@@ -176,7 +177,18 @@ class TimelineTest {
         Timeline timeline = Asked.of(Crops.PEPPER, 10, MAY_24).answered();
 
         assertThat(timeline.warmDays()).isZero();
-        assertThat(timeline.notes()).anyMatch(note -> note.contains("will not come up at 10 °C (50 °F)"));
+        assertThat(timeline.notes()).anyMatch(note -> note.contains("will not come up at 10 °C"));
+    }
+
+    @Test
+    void a_reader_of_fahrenheit_is_told_fahrenheit_alone() {
+        Asked cool = Asked.of(Crops.PEPPER, 10, MAY_24).readIn(new Units("F", "in"));
+        Timeline timeline = cool.answered();
+
+        assertThat(timeline.notes()).anyMatch(note -> note.contains("will not come up at 50 °F"));
+        assertThat(timeline.steps()).extracting(TimelineStep::why).noneMatch(why -> why.contains("°C"));
+        assertThat(cool.step(Step.PLANT_OUT).why()).contains("50 °F");
+        assertThat(timeline.notes()).noneMatch(note -> note.contains("°C"));
     }
 
     @Test

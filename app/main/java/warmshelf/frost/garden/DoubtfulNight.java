@@ -38,7 +38,7 @@ final class DoubtfulNight {
                 "%s is more than %s colder than any other night noted within three weeks (the coldest was %s)"
                         .formatted(
                                 Degrees.words(celsius, units),
-                                Degrees.difference(MUCH_COLDER_C, units),
+                                units.temperatureDifference(MUCH_COLDER_C),
                                 Degrees.words(coldest.getAsDouble(), units)));
     }
 

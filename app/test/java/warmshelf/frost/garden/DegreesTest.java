@@ -2,6 +2,9 @@ package warmshelf.frost.garden;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -24,6 +27,21 @@ class DegreesTest {
             double typed = halves / 2.0;
             assertThat(Degrees.figure(Degrees.celsius(typed, FAHRENHEIT), FAHRENHEIT))
                     .isEqualTo(typed);
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"F, -40, 113", "C, -40, 45"})
+    void each_whole_degree_of_a_night_comes_back_in_its_form(String unit, int least, int most) {
+        Units units = new Units(unit, "in");
+        LocalDate day = LocalDate.of(2027, 5, 20);
+        for (int degree = least; degree <= most; degree++) {
+            NightForm typed = NightForm.of(
+                    Map.of("day", List.of(day.toString()), "temperature", List.of(String.valueOf(degree))), day, units);
+
+            NightForm again = NightForm.showing(day, new Night(day, typed.celsius(), ""), units);
+
+            assertThat(again.typed().get("temperature")).isEqualTo(degree + ".0");
         }
     }
 
@@ -50,7 +68,7 @@ class DegreesTest {
         assertThat(Degrees.words(-0.04, Units.METRIC)).isEqualTo("0.0 °C");
         assertThat(Degrees.words(-2, Units.METRIC)).isEqualTo("-2.0 °C");
         assertThat(Degrees.words(-2, FAHRENHEIT)).isEqualTo("28.4 °F");
-        assertThat(Degrees.difference(10, FAHRENHEIT)).isEqualTo("18 °F");
+        assertThat(FAHRENHEIT.temperatureDifference(10)).isEqualTo("18 °F");
     }
 
     @Test

@@ -1,10 +1,9 @@
-package warmshelf.sowing;
+package warmshelf.timeline;
 
-import warmshelf.timeline.Measures;
 import warmshelf.web.Units;
 
-/** Writes the advice's measures in the units of the person who reads it. */
-record ReaderMeasures(Units units) implements Measures {
+/** Writes measures in the units of the person who reads them. */
+public record ReaderMeasures(Units units) implements Measures {
     @Override
     public String temperature(double celsius) {
         return units.temperature(celsius);
