@@ -83,6 +83,20 @@ public final class CropCatalogue {
         return now().offered();
     }
 
+    /** Those of them that can be sown. */
+    public List<Crop> fromSeed() {
+        return all().stream()
+                .filter(crop -> crop.raisedFrom() == RaisedFrom.SEED)
+                .toList();
+    }
+
+    /** Those that nobody can sow, because they are raised from slips. */
+    public List<Crop> fromSlips() {
+        return all().stream()
+                .filter(crop -> crop.raisedFrom() == RaisedFrom.SLIPS)
+                .toList();
+    }
+
     /** What the reference says of a crop, whatever the group wrote. */
     public Optional<Crop> reference(String id) {
         return Horticulture.reference().find(id);

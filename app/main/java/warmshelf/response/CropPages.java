@@ -19,6 +19,8 @@ import warmshelf.crop.Variety;
 import warmshelf.sowing.EmergenceStore;
 import warmshelf.sowing.Sowing;
 import warmshelf.sowing.SowingStore;
+import warmshelf.timeline.ReaderMeasures;
+import warmshelf.timeline.Slips;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Role;
@@ -77,6 +79,10 @@ public final class CropPages implements Pages {
                 response.disagreements().stream()
                         .map(each -> ReprintWords.of(each, units))
                         .toList());
+        model.put(
+                "slips",
+                Slips.insteadOfSowing(crop, response.comfortable(), new ReaderMeasures(units))
+                        .orElse(""));
         Optional<OwnCrop> own = crops.written(crop.id()).filter(OwnCrop::kept);
         model.put("own", own.orElse(null));
         model.put(

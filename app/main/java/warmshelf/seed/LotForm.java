@@ -9,6 +9,7 @@ import warmshelf.crop.Crop.Basis;
 import warmshelf.crop.Crop.DaysToMaturity;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.crop.MaturityForm;
+import warmshelf.crop.RaisedFrom;
 import warmshelf.web.FormReader;
 import warmshelf.web.Units;
 
@@ -57,7 +58,9 @@ public final class LotForm {
             Map<String, List<String>> typed, CropCatalogue crops, int latestYear, UUID typist, Units units) {
         FormReader reader = new FormReader(typed);
         String cropId = reader.text("crop");
-        if (crops.find(cropId).isEmpty()) {
+        if (crops.find(cropId)
+                .filter(crop -> crop.raisedFrom() == RaisedFrom.SEED)
+                .isEmpty()) {
             reader.refuse("crop", "Crop is not one of those in the list; please choose one.");
         }
         NewLot lot = new NewLot(

@@ -187,7 +187,7 @@ public final class SeedBoxPages implements Pages {
     }
 
     private Map<String, Object> newModel(Context ctx, LotForm form) {
-        List<Choice> choices = crops.all().stream()
+        List<Choice> choices = crops.fromSeed().stream()
                 .map(crop -> new Choice(crop.id(), crop.name()))
                 .toList();
         return Map.of(

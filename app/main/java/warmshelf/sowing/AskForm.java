@@ -119,7 +119,7 @@ final class AskForm {
                             .formatted(germinated.orElse(0), tested.get()));
         }
         return new Packet(
-                crop.orElse(crops.all().get(0)),
+                crop.orElse(crops.fromSeed().get(0)),
                 reader.requiredText("variety", "The variety", 80),
                 seedYear(),
                 reader.optionalWholeNumber("packetSeeds", "Seeds in the packet", 1, 100_000)

@@ -3,9 +3,10 @@ package warmshelf.timeline;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import warmshelf.crop.CelsiusRange;
 import warmshelf.crop.Method;
-import warmshelf.crop.RaisedFrom;
 import warmshelf.timeline.PlantingOut.ByFrost;
 
 /**
@@ -105,18 +106,22 @@ final class TimelinePlan {
     }
 
     private void addTemperatureNote(List<String> notes) {
-        if (question.crop().raisedFrom() == RaisedFrom.SLIPS) {
-            notes.add(
-                    "%s is raised from slips, not from seed: lay the tubers on the mat, and count the days of coming up as"
-                                    .formatted(question.crop().name())
-                            + " a rough guess.");
+        Optional<String> slips =
+                Slips.insteadOfSowing(question.crop(), question.response().comfortable(), question.measures());
+        if (slips.isPresent()) {
+            notes.add(slips.get());
         } else if (!emergence.possible()) {
             notes.add("%s will not come up at %s; give it %s."
                     .formatted(
                             question.crop().name(),
-                            Words.temperature(question.matC()),
-                            Words.temperatures(question.response().comfortable())));
+                            question.measures().temperature(question.matC()),
+                            comfortable()));
         }
+    }
+
+    private String comfortable() {
+        CelsiusRange range = question.response().comfortable();
+        return question.measures().temperatureRange(range.low(), range.high());
     }
 
     private void addWaitingNote(

@@ -63,7 +63,7 @@ class HarvestOutlookTest {
         "pepper, IN_TIME, nearly every year",
         "watermelon, TIGHT, in 8 of 10 years",
         "pepper-very-hot, TIGHT, in 6 of 10 years",
-        "sweet-potato, TOO_LATE, too short"
+        "sweet-potato, TOO_LATE, raised from slips"
     })
     void both_ends_of_the_season_are_weighed_with_their_figures(String id, Verdict verdict, String words) {
         Timeline timeline = Asked.of(Crops.of(id), 26, INTERNATIONAL_FALLS).answered();
