@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Function;
 import org.jooq.DSLContext;
 import org.jooq.Record;
 import org.jooq.SelectOnConditionStep;
@@ -20,6 +21,7 @@ import org.jooq.SelectSelectStep;
 import org.jspecify.annotations.Nullable;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.web.DayWords;
+import warmshelf.web.Units;
 
 /** Finds out, in the transaction that saves, what stands in the way of it. */
 public final class ClashStore {
@@ -80,9 +82,9 @@ public final class ClashStore {
         return new StayWarmth(board, mat, band).over(spot.from(), spot.to(), asked);
     }
 
-    /** Why a mat cannot be turned to a temperature on days. */
-    Optional<String> cannotBear(DSLContext tx, UUID mat, LocalDate first, LocalDate afterLast, int celsius) {
-        Optional<String> thermostat = beyondThermostat(tx, mat, celsius);
+    /** Why a mat cannot be turned to a temperature on days, in a reader's units. */
+    Optional<Function<Units, String>> cannotBear(DSLContext tx, UUID mat, LocalDate first, LocalDate afterLast, int celsius) {
+        Optional<Function<Units, String>> thermostat = beyondThermostat(tx, mat, celsius);
         if (thermostat.isPresent()) {
             return thermostat;
         }
@@ -94,22 +96,22 @@ public final class ClashStore {
                         QUARTER_DAY.LOW_C.gt(celsius).or(QUARTER_DAY.HIGH_C.lt(celsius)))
                 .orderBy(QUARTER_DAY.ON_DAY)
                 .limit(1)
-                .fetchOptional(bears -> "%s does not suit %s's %s, which lies there on %s and likes %s."
+                .fetchOptional(bears -> units -> "%s does not suit %s's %s, which lies there on %s and likes %s."
                         .formatted(
-                                Band.words(celsius),
+                                units.temperature(celsius),
                                 bears.value1(),
                                 bears.value2(),
                                 DayWords.date(bears.value3()),
-                                new Band(bears.value4(), bears.value5()).words()));
+                                new Band(bears.value4(), bears.value5()).words(units)));
     }
 
-    private static Optional<String> beyondThermostat(DSLContext tx, UUID mat, int celsius) {
+    private static Optional<Function<Units, String>> beyondThermostat(DSLContext tx, UUID mat, int celsius) {
         return tx.select(MAT.NAME, MAT.THERMOSTAT_LOW_C, MAT.THERMOSTAT_HIGH_C)
                 .from(MAT)
                 .where(MAT.ID.eq(mat), MAT.THERMOSTAT_LOW_C.gt(celsius).or(MAT.THERMOSTAT_HIGH_C.lt(celsius)))
-                .fetchOptional(range -> "Mat %s can hold %s, not %s."
+                .fetchOptional(range -> units -> "Mat %s can hold %s, not %s."
                         .formatted(
-                                range.value1(), new Band(range.value2(), range.value3()).words(), Band.words(celsius)));
+                                range.value1(), new Band(range.value2(), range.value3()).words(units), units.temperature(celsius)));
     }
 
     /** Joins what lies on quarters to its stay, sowing, grower and lot. */

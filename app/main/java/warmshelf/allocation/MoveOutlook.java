@@ -3,6 +3,7 @@ package warmshelf.allocation;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import warmshelf.web.Units;
 
 /**
  * What a move would come to.
@@ -21,9 +22,9 @@ public record MoveOutlook(
         return obstacles.isEmpty();
     }
 
-    /** A sentence for each thing in the way. */
-    public List<String> clashes() {
-        return obstacles.stream().map(Obstacle::words).toList();
+    /** A sentence for each thing in the way, in a reader's units. */
+    public List<String> clashes(Units units) {
+        return obstacles.stream().map(each -> each.words(units)).toList();
     }
 
     /** What a form sends along, so that nothing else is saved than what was shown. */

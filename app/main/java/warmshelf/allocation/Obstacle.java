@@ -2,17 +2,18 @@ package warmshelf.allocation;
 
 import java.time.LocalDate;
 import warmshelf.web.DayWords;
+import warmshelf.web.Units;
 
 /** One thing that keeps a stay from lying somewhere. */
 public sealed interface Obstacle {
 
-    /** A sentence for people. */
-    String words();
+    /** A sentence for people, in a reader's units. */
+    String words(Units units);
 
     /** Somebody else lies there. */
     record Taken(MovePlace place, Neighbour by) implements Obstacle {
         @Override
-        public String words() {
+        public String words(Units units) {
             return "Place %d %s is taken by %s from %s until %s."
                     .formatted(
                             place.number(),
@@ -28,7 +29,7 @@ public sealed interface Obstacle {
     /** The mat cannot be used on some of the days. */
     record Out(MatSpace mat, Outage outage) implements Obstacle {
         @Override
-        public String words() {
+        public String words(Units units) {
             return "Mat %s is out of service from %s to %s: %s."
                     .formatted(
                             mat.name(), DayWords.date(outage.from()), DayWords.date(outage.lastDay()), outage.reason());
@@ -38,7 +39,7 @@ public sealed interface Obstacle {
     /** The days reach beyond those that are looked at. */
     record TooFar(LocalDate lastDay) implements Obstacle {
         @Override
-        public String words() {
+        public String words(Units units) {
             return "Nothing is known yet of the days after %s.".formatted(DayWords.day(lastDay));
         }
     }
@@ -46,42 +47,42 @@ public sealed interface Obstacle {
     /** The seed does not come up well at a set-point asked for. */
     record OutsideBand(int celsius, Band band) implements Obstacle {
         @Override
-        public String words() {
-            return "%s is outside what this crop's seed likes: %s.".formatted(Band.words(celsius), band.words());
+        public String words(Units units) {
+            return "%s is outside what this crop's seed likes: %s.".formatted(units.temperature(celsius), band.words(units));
         }
     }
 
     /** The thermostat cannot hold a set-point asked for. */
     record BeyondThermostat(MatSpace mat, int celsius) implements Obstacle {
         @Override
-        public String words() {
+        public String words(Units units) {
             return "Mat %s can hold %s, not %s."
-                    .formatted(mat.name(), mat.thermostat().words(), Band.words(celsius));
+                    .formatted(mat.name(), mat.thermostat().words(units), units.temperature(celsius));
         }
     }
 
     /** What lies there already needs a set-point that the seed does not like. */
     record SetForOthers(MatSpace mat, LocalDate day, int celsius, Band band) implements Obstacle {
         @Override
-        public String words() {
+        public String words(Units units) {
             return "Mat %s stands at %s on %s for what already lies there; this crop's seed likes %s."
-                    .formatted(mat.name(), Band.words(celsius), DayWords.date(day), band.words());
+                    .formatted(mat.name(), units.temperature(celsius), DayWords.date(day), band.words(units));
         }
     }
 
     /** The mat was turned since the set-points were worked out. */
     record TurnedSince(MatSpace mat, LocalDate day, int celsius, int worked) implements Obstacle {
         @Override
-        public String words() {
+        public String words(Units units) {
             return "Mat %s stands at %s on %s for what already lies there, so it cannot be %s."
-                    .formatted(mat.name(), Band.words(celsius), DayWords.date(day), Band.words(worked));
+                    .formatted(mat.name(), units.temperature(celsius), DayWords.date(day), units.temperature(worked));
         }
     }
 
     /** Something that lies there already keeps its days. */
     record DaysStay(LocalDate since) implements Obstacle {
         @Override
-        public String words() {
+        public String words(Units units) {
             return "It lies there since %s, so its days stay; only its place can change, from today on."
                     .formatted(DayWords.day(since));
         }
@@ -90,7 +91,7 @@ public sealed interface Obstacle {
     /** From a mat to a light, or the other way. */
     record OtherKind(boolean fromMat) implements Obstacle {
         @Override
-        public String words() {
+        public String words(Units units) {
             return fromMat
                     ? "There is no bottom heat under the light; it goes there when an entry says that it is up."
                     : "It lies under a light, so it moves to another place under a light, not to a mat.";

@@ -78,7 +78,7 @@ public final class SetPointPages implements Pages {
         try {
             setPoints.set(mat.id(), first, last, celsius, by);
         } catch (SpaceClash clash) {
-            form.refuse("celsius", clash.sentence());
+            form.refuse("celsius", clash.sentence(units));
             ctx.status(HttpStatus.CONFLICT).render("allocation/mat.peb", model(ctx, mat, form));
             return;
         }

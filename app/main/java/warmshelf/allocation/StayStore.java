@@ -282,7 +282,8 @@ public final class StayStore {
             DSLContext tx, Spot spot, @Nullable WarmDays warm, @Nullable Band band, @Nullable UUID except) {
         List<Obstacle> obstacles = clashes.obstacles(tx, spot, warm, band, except);
         if (!obstacles.isEmpty()) {
-            throw new SpaceClash(obstacles.stream().map(Obstacle::words).collect(Collectors.joining(" ")));
+            throw new SpaceClash(units ->
+                    obstacles.stream().map(each -> each.words(units)).collect(Collectors.joining(" ")));
         }
     }
 
@@ -332,7 +333,9 @@ public final class StayStore {
     private void turn(
             DSLContext tx, UUID mat, LocalDate first, LocalDate afterLast, int celsius, boolean byHand, UUID by) {
         lock(tx, mat);
-        clashes.cannotBear(tx, mat, first, afterLast, celsius).ifPresent(StayStore::clash);
+        clashes.cannotBear(tx, mat, first, afterLast, celsius).ifPresent(words -> {
+            throw new SpaceClash(words);
+        });
         judged(() -> {
             first.datesUntil(afterLast).forEach(day -> putSetPoint(tx, mat, day, celsius, byHand));
             return mat;

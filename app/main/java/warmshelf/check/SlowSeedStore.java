@@ -14,6 +14,7 @@ import warmshelf.sowing.Progress;
 import warmshelf.sowing.Sowing;
 import warmshelf.sowing.SowingStage;
 import warmshelf.sowing.SowingStore;
+import warmshelf.web.Units;
 
 /** Slow seed keeps its place a few days at a time, for as long as nobody else has been promised it. */
 final class SlowSeedStore {
@@ -53,7 +54,7 @@ final class SlowSeedStore {
             return until + "it keeps it until %s.".formatted(to.minusDays(1));
         } catch (SpaceClash clash) {
             return "Its place is promised from %s on: %s Please tell a coordinator."
-                    .formatted(stay.covers(day) ? "tomorrow" : stay.to(), clash.sentence());
+                    .formatted(stay.covers(day) ? "tomorrow" : stay.to(), clash.sentence(Units.METRIC));
         }
     }
 

@@ -25,6 +25,7 @@ import warmshelf.sowing.Progress;
 import warmshelf.sowing.Sowing;
 import warmshelf.sowing.SowingStage;
 import warmshelf.sowing.SowingStore;
+import warmshelf.web.Units;
 
 /** Keeps ticks: the entry, the stage it leads to and what it does to the sowing's space, all in one transaction. */
 public final class TickStore {
@@ -65,7 +66,7 @@ public final class TickStore {
                     ? withSpace(within, kept, sowingId, tick, by)
                     : outcome;
         } catch (SpaceClash clash) {
-            return new TickOutcome.Refused(409, clash.sentence(), true);
+            return new TickOutcome.Refused(409, clash.sentence(Units.METRIC), true);
         } catch (IntegrityConstraintViolationException twice) {
             // Two phones sent the same entry at the same moment: one row is kept, and that is all that was wanted.
             return entries.find(within, tick.id())

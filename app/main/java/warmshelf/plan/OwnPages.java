@@ -58,7 +58,7 @@ final class OwnPages implements Pages {
         try {
             placements.place(sowing, offer.fit().spot(), offer.fit().warm(), light.spot(), visitor.memberId());
         } catch (SpaceClash clash) {
-            throw Refusal.conflict(clash.sentence());
+            throw Refusal.conflict(clash.sentence(visitor.units()));
         }
         Respond.seeOther(
                 ctx,

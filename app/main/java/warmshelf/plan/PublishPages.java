@@ -61,7 +61,7 @@ final class PublishPages implements Pages {
                 return;
             }
         } catch (SpaceClash clash) {
-            notPublished(ctx, plan, List.of(clash.sentence()), List.of());
+            notPublished(ctx, plan, List.of(clash.sentence(Visitor.of(ctx).units())), List.of());
             return;
         }
         Respond.seeOther(

@@ -165,7 +165,7 @@ final class PublishStore {
                 keep(tx, plan, stores.stays().layUnderLight(tx, request.sowingId(), under, by));
             }
         } catch (SpaceClash clash) {
-            throw new SpaceClash(asked.title() + ": " + clash.sentence());
+            throw new SpaceClash(units -> asked.title() + ": " + clash.sentence(units));
         }
         if (!stores.requests().decide(tx, request, SpaceRequest.State.PLACED, "", by)) {
             throw new SpaceClash(asked.title() + " was decided on a moment ago.");

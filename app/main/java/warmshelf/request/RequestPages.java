@@ -150,7 +150,7 @@ public final class RequestPages implements Pages {
                         line.request().sowingId(), spot, line.offer().warm(), light.spot(), visitor.memberId());
                 placed++;
             } catch (SpaceClash clash) {
-                clashes.add(line.history().sowing().title() + ": " + clash.sentence());
+                clashes.add(line.history().sowing().title() + ": " + clash.sentence(visitor.units()));
             }
         }
         String told = placed == 0 ? "Nothing was placed." : "%d placed as suggested.".formatted(placed);
@@ -184,7 +184,7 @@ public final class RequestPages implements Pages {
                     light.spot(),
                     visitor.memberId());
         } catch (SpaceClash clash) {
-            form.reader().refuse("place", clash.sentence());
+            form.reader().refuse("place", clash.sentence(visitor.units()));
             ctx.status(HttpStatus.CONFLICT)
                     .render("request/show.peb", model(ctx, history, form.reader(), new FormReader(Map.of())));
             return;
@@ -229,7 +229,7 @@ public final class RequestPages implements Pages {
         try {
             decision.run();
         } catch (SpaceClash clash) {
-            throw Refusal.of(HttpStatus.CONFLICT, clash.sentence());
+            throw Refusal.of(HttpStatus.CONFLICT, clash.sentence(Units.METRIC));
         }
     }
 

@@ -109,7 +109,7 @@ public final class StayPages implements Pages {
                                         outlook.warm(),
                                         units)
                                 + (lightFollows ? "; its place under the light follows where that room is free" : ""),
-                "clashes", outlook.clashes(),
+                "clashes", outlook.clashes(units),
                 "key", outlook.key());
     }
 
@@ -146,7 +146,7 @@ public final class StayPages implements Pages {
             }
             MoveOutlook outlook = reader.outlook(stay, wish.get(), visitor.today());
             if (!outlook.fits()) {
-                throw new SpaceClash(String.join(" ", outlook.clashes()));
+                throw new SpaceClash(units -> String.join(" ", outlook.clashes(units)));
             }
             if (!form.isAsShown(outlook)) {
                 throw new Overtaken(
@@ -166,7 +166,7 @@ public final class StayPages implements Pages {
                                     outlook.spot().slot().words(),
                                     DayWords.day(outlook.spot().from())));
         } catch (SpaceClash clash) {
-            showConflict(ctx, stay, clash.sentence());
+            showConflict(ctx, stay, clash.sentence(Visitor.of(ctx).units()));
         } catch (Overtaken changed) {
             showConflict(ctx, stay, changed.sentence());
         }
@@ -212,7 +212,7 @@ public final class StayPages implements Pages {
                             .orElse("/stays/" + back),
                     "%s of %s is back where it was.".formatted(stay.what(), stay.grower()));
         } catch (SpaceClash clash) {
-            throw Refusal.conflict(clash.sentence());
+            throw Refusal.conflict(clash.sentence(Visitor.of(ctx).units()));
         } catch (Overtaken changed) {
             throw Refusal.conflict(changed.sentence());
         }
@@ -234,7 +234,7 @@ public final class StayPages implements Pages {
             }
             moves.free(stay, reason, visitor.today(), visitor.memberId());
         } catch (SpaceClash clash) {
-            throw Refusal.conflict(clash.sentence());
+            throw Refusal.conflict(clash.sentence(Visitor.of(ctx).units()));
         } catch (Overtaken changed) {
             form.refuse("reason", changed.sentence());
             ctx.status(HttpStatus.CONFLICT).render("stay/show.peb", model(ctx, stay, new FormReader(Map.of()), form));

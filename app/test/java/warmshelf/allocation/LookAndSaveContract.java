@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.testing.GrowRoom;
 import warmshelf.testing.StoreContract;
+import warmshelf.web.Units;
 
 /**
  * What a page says of a place is what saving does, walked through many rooms: trays of every size, mats that are turned and that
@@ -92,7 +93,7 @@ abstract class LookAndSaveContract extends StoreContract {
         String saved = save(stay, outlook);
 
         assertThat(saved.isEmpty())
-                .as("step %d: looking said %s, saving said '%s'", step, outlook.clashes(), saved)
+                .as("step %d: looking said %s, saving said '%s'", step, outlook.clashes(Units.METRIC), saved)
                 .isEqualTo(outlook.fits());
         return outlook.fits();
     }
@@ -107,7 +108,7 @@ abstract class LookAndSaveContract extends StoreContract {
             assertThat(there.stay().to()).isEqualTo(outlook.spot().to());
             return "";
         } catch (SpaceClash clash) {
-            return clash.sentence();
+            return clash.sentence(Units.METRIC);
         }
     }
 
@@ -153,7 +154,7 @@ abstract class LookAndSaveContract extends StoreContract {
                     .sql()
                     .transaction(tx -> stays.turnByHand(tx.dsl(), mat, first, afterLast, celsius, room.priya()));
         } catch (SpaceClash whatLiesThereCannotBearIt) {
-            assertThat(whatLiesThereCannotBearIt.sentence()).isNotEmpty();
+            assertThat(whatLiesThereCannotBearIt.sentence(Units.METRIC)).isNotEmpty();
         }
     }
 

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import warmshelf.web.Units;
 
 class MoveJudgeTest {
     private static final LocalDate TODAY = LocalDate.of(2027, 3, 1);
@@ -53,7 +54,7 @@ class MoveJudgeTest {
         neighbour(PLACE_2, LEFT, 22, 30, "Di's Late");
         neighbour(PLACE_2, RIGHT, 10, 30, "Eve's Other half");
 
-        assertThat(judge(unsown(10, 20), TWO, LEFT, march(12), null).clashes())
+        assertThat(judge(unsown(10, 20), TWO, LEFT, march(12), null).clashes(Units.METRIC))
                 .containsExactly(
                         "Place 2 on mat M1 is taken by Bob's Middle from 15 Mar until 16 Mar.",
                         "Place 2 on mat M1 is taken by Cy's Bag from 21 Mar until 29 Mar.");
@@ -77,31 +78,31 @@ class MoveJudgeTest {
         board.setPoint(MAT.id(), march(1), march(12), 25);
         board.setPoint(MAT.id(), march(12), march(40), 27);
 
-        assertThat(judge(unsown(10, 20), TWO, LEFT, march(10), null).clashes()).isEmpty();
+        assertThat(judge(unsown(10, 20), TWO, LEFT, march(10), null).clashes(Units.METRIC)).isEmpty();
         assertThat(judge(sown(-5, 20), TWO, LEFT, TODAY, null).warm().key()).isEqualTo("25x11,27x8");
 
         board.setPoint(MAT.id(), march(14), march(15), 23);
-        assertThat(judge(unsown(10, 20), TWO, LEFT, march(10), null).clashes())
-                .containsExactly("Mat M1 stands at 23 °C (73 °F) on 14 Mar for what already lies there;"
-                        + " this crop's seed likes 24–30 °C (75–86 °F).");
+        assertThat(judge(unsown(10, 20), TWO, LEFT, march(10), null).clashes(Units.METRIC))
+                .containsExactly("Mat M1 stands at 23 °C on 14 Mar for what already lies there;"
+                        + " this crop's seed likes 24–30 °C.");
     }
 
     @Test
     void a_mat_out_of_service_is_a_clash_also_when_it_goes_out_later() {
         board.takeOut(new Outage(MAT.id(), march(19), march(25), "the cord is frayed"));
 
-        assertThat(judge(unsown(10, 20), TWO, LEFT, march(9), null).clashes()).isEmpty();
-        assertThat(judge(unsown(10, 20), TWO, LEFT, march(10), null).clashes())
+        assertThat(judge(unsown(10, 20), TWO, LEFT, march(9), null).clashes(Units.METRIC)).isEmpty();
+        assertThat(judge(unsown(10, 20), TWO, LEFT, march(10), null).clashes(Units.METRIC))
                 .containsExactly("Mat M1 is out of service from 19 Mar to 24 Mar: the cord is frayed.");
         assertThat(judge(sown(-5, 20), TWO, LEFT, TODAY, null).fits()).isFalse();
     }
 
     @Test
     void a_wish_outside_band_or_thermostat_is_told() {
-        assertThat(judge(unsown(10, 20), TWO, LEFT, march(10), 22).clashes())
-                .containsExactly("22 °C (72 °F) is outside what this crop's seed likes: 24–30 °C (75–86 °F).");
-        assertThat(judge(unsown(10, 20), TWO, LEFT, march(10), 29).clashes())
-                .containsExactly("Mat M1 can hold 20–28 °C (68–82 °F), not 29 °C (84 °F).");
+        assertThat(judge(unsown(10, 20), TWO, LEFT, march(10), 22).clashes(Units.METRIC))
+                .containsExactly("22 °C is outside what this crop's seed likes: 24–30 °C.");
+        assertThat(judge(unsown(10, 20), TWO, LEFT, march(10), 29).clashes(Units.METRIC))
+                .containsExactly("Mat M1 can hold 20–28 °C, not 29 °C.");
     }
 
     @Test
@@ -122,7 +123,7 @@ class MoveJudgeTest {
 
     @Test
     void what_lies_there_cannot_begin_on_another_day() {
-        assertThat(judge(sown(-5, 8), TWO, LEFT, march(4), null).clashes())
+        assertThat(judge(sown(-5, 8), TWO, LEFT, march(4), null).clashes(Units.METRIC))
                 .containsExactly(
                         "It lies there since Tue 23 Feb, so its days stay; only its place can change, from today on.");
     }
@@ -148,11 +149,11 @@ class MoveJudgeTest {
                 null,
                 null);
 
-        assertThat(judge(unsown(10, 20), LIGHT, LEFT, march(10), null).clashes())
+        assertThat(judge(unsown(10, 20), LIGHT, LEFT, march(10), null).clashes(Units.METRIC))
                 .singleElement()
                 .asString()
                 .startsWith("There is no bottom heat under the light");
-        assertThat(judge(underLight, ONE, LEFT, TODAY, null).clashes())
+        assertThat(judge(underLight, ONE, LEFT, TODAY, null).clashes(Units.METRIC))
                 .singleElement()
                 .asString()
                 .startsWith("It lies under a light");

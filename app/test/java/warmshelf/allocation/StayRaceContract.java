@@ -23,6 +23,7 @@ import org.junit.jupiter.api.Test;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.testing.GrowRoom;
 import warmshelf.testing.StoreContract;
+import warmshelf.web.Units;
 
 /** Many people who reach for the same few quarters at once. */
 abstract class StayRaceContract extends StoreContract {
@@ -73,7 +74,7 @@ abstract class StayRaceContract extends StoreContract {
                         .transactionResult(
                                 tx -> stays.layOnMat(tx.dsl(), sowing, spot, celsius, new Band(24, 30), room.tom())));
             } catch (SpaceClash refused) {
-                assertThat(refused.sentence()).isNotBlank();
+                assertThat(refused.sentence(Units.METRIC)).isNotBlank();
             }
         }
         return acknowledged;

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.testing.GrowRoom;
 import warmshelf.testing.StoreContract;
+import warmshelf.web.Units;
 
 abstract class StayStoreContract extends StoreContract {
     private static final Band WARM = new Band(24, 30);
@@ -79,7 +80,7 @@ abstract class StayStoreContract extends StoreContract {
 
         assertThatExceptionOfType(SpaceClash.class)
                 .isThrownBy(() -> lay(room.priyasTomatoes(), spot(room.m1Place1(), new Slot(1, 4), 12, 20), 26))
-                .satisfies(clash -> assertThat(clash.sentence())
+                .satisfies(clash -> assertThat(clash.sentence(Units.METRIC))
                         .isEqualTo("Place 1 on mat M1 is taken by Tom Okafor's Lantern Row"
                                 + " (Pepper, sweet and mild hot) from 10 Mar until 12 Mar."));
         assertThat(database().sql().fetchCount(QUARTER_DAY)).isEqualTo(6);
@@ -92,8 +93,8 @@ abstract class StayStoreContract extends StoreContract {
         Band cool = new Band(21, 25);
         assertThatThrownBy(() -> lay(room.priyasTomatoes(), spot(room.m1Place2(), LEFT, 12, 20), 25, cool))
                 .isInstanceOf(SpaceClash.class)
-                .hasMessage("Mat M1 stands at 26 °C (79 °F) on 12 Mar for what already lies there;"
-                        + " this crop's seed likes 21–25 °C (70–77 °F).");
+                .hasMessage("Mat M1 stands at 26 °C on 12 Mar for what already lies there;"
+                        + " this crop's seed likes 21–25 °C.");
         assertThat(celsius(room.m1(), 12)).containsExactly(26, 26);
     }
 
@@ -113,10 +114,10 @@ abstract class StayStoreContract extends StoreContract {
     void a_set_point_outside_the_crops_band_or_the_thermostats_range_is_refused() {
         assertThatThrownBy(() -> lay(room.tomsPeppers(), spot(room.m1Place1(), LEFT, 10, 13), 23))
                 .isInstanceOf(SpaceClash.class)
-                .hasMessage("23 °C (73 °F) is outside what this crop's seed likes: 24–30 °C (75–86 °F).");
+                .hasMessage("23 °C is outside what this crop's seed likes: 24–30 °C.");
         assertThatThrownBy(() -> lay(room.tomsPeppers(), spot(room.m2Place1(), LEFT, 10, 13), 26))
                 .isInstanceOf(SpaceClash.class)
-                .hasMessage("Mat M2 can hold 18–22 °C (64–72 °F), not 26 °C (79 °F).");
+                .hasMessage("Mat M2 can hold 18–22 °C, not 26 °C.");
         assertThat(database().sql().fetchCount(QUARTER_DAY)).isZero();
     }
 
@@ -188,7 +189,7 @@ abstract class StayStoreContract extends StoreContract {
                 .hasMessageContaining("Priya Nair's Harbour Light (Tomato) from 14 Mar until 15 Mar");
         assertThatThrownBy(() -> extend(neighbour, LocalDate.of(2027, 3, 13)))
                 .isInstanceOf(SpaceClash.class)
-                .hasMessageContaining("Mat M1 stands at 22 °C (72 °F) on 12 Mar");
+                .hasMessageContaining("Mat M1 stands at 22 °C on 12 Mar");
         assertThat(taken(id)).hasSize(4);
         assertThat(taken(neighbour)).hasSize(4);
     }
@@ -227,11 +228,11 @@ abstract class StayStoreContract extends StoreContract {
 
         assertThatThrownBy(() -> setPoint(room.m1(), 9, 13, 22))
                 .isInstanceOf(SpaceClash.class)
-                .hasMessage("22 °C (72 °F) does not suit Tom Okafor's Lantern Row,"
-                        + " which lies there on 10 Mar and likes 24–30 °C (75–86 °F).");
+                .hasMessage("22 °C does not suit Tom Okafor's Lantern Row,"
+                        + " which lies there on 10 Mar and likes 24–30 °C.");
         assertThatThrownBy(() -> setPoint(room.m1(), 9, 13, 33))
                 .isInstanceOf(SpaceClash.class)
-                .hasMessage("Mat M1 can hold 20–32 °C (68–90 °F), not 33 °C (91 °F).");
+                .hasMessage("Mat M1 can hold 20–32 °C, not 33 °C.");
         assertThat(celsius(room.m1(), 10)).containsExactly(26, 26);
     }
 
