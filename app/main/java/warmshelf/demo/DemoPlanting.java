@@ -41,20 +41,17 @@ final class DemoPlanting {
 
     Decided decide(DemoSowing row, Sowing.Grower grower, Crop crop) {
         LocalDate start = today.plusDays(row.start());
+        Asking outdoors = outdoors(row, grower, crop);
         if (row.spring()) {
-            Asking spring = outdoors(row, grower, crop, season);
-            LocalDate ideal = idealSowing(spring).orElse(today);
-            if (ideal.isAfter(today.plusDays(1))) {
-                return new Decided(spring, ideal);
+            LocalDate inSpring = idealSowing(outdoors).orElse(today);
+            if (inSpring.isAfter(today.plusDays(1))) {
+                return new Decided(outdoors, inSpring);
             }
         }
         int near = row.furthest().compareTo(SowingStage.HARDENING_OFF) < 0 ? NEAR_DAYS : NEAR_DAYS_WHEN_DONE;
-        for (int year = start.getYear(); year <= start.getYear() + 1; year++) {
-            Asking asking = outdoors(row, grower, crop, year);
-            Optional<LocalDate> ideal = idealSowing(asking);
-            if (ideal.isPresent() && Math.abs(ideal.get().toEpochDay() - start.toEpochDay()) <= near) {
-                return new Decided(asking, start);
-            }
+        Optional<LocalDate> ideal = idealSowing(outdoors);
+        if (ideal.isPresent() && Math.abs(ideal.get().toEpochDay() - start.toEpochDay()) <= near) {
+            return new Decided(outdoors, start);
         }
         LocalDate cover = start.plusDays(usualDaysIndoors(crop));
         Asking asking = new Asking(
@@ -63,7 +60,7 @@ final class DemoPlanting {
                 null,
                 row.method(),
                 row.warm(),
-                cover.getYear(),
+                season,
                 crop.hardiness().usualRisk(),
                 cover);
         return new Decided(asking, start);
@@ -91,7 +88,7 @@ final class DemoPlanting {
                 1);
     }
 
-    private static Asking outdoors(DemoSowing row, Sowing.Grower grower, Crop crop, int year) {
+    private Asking outdoors(DemoSowing row, Sowing.Grower grower, Crop crop) {
         @Nullable LocalDate byFrost = null;
         return new Asking(
                 grower,
@@ -99,7 +96,7 @@ final class DemoPlanting {
                 null,
                 row.method(),
                 row.warm(),
-                year,
+                season,
                 crop.hardiness().usualRisk(),
                 byFrost);
     }

@@ -15,6 +15,7 @@ import java.util.UUID;
 import org.jooq.DSLContext;
 import warmshelf.allocation.SpaceRequest;
 import warmshelf.db.Database;
+import warmshelf.sowing.SowingStore;
 
 /** Reads who asked for how much of the mats in a season, and what each got. */
 final class FairnessStore {
@@ -44,7 +45,7 @@ final class FairnessStore {
                 .on(MEMBER.ID.eq(SOWING.MEMBER_ID))
                 .join(LOT)
                 .on(LOT.ID.eq(SOWING.LOT_ID))
-                .where(SOWING.SEASON.eq(season), SPACE_REQUEST.STATE.ne("withdrawn"))
+                .where(SowingStore.ofSeason(season), SPACE_REQUEST.STATE.ne("withdrawn"))
                 .orderBy(MEMBER.NAME, MEMBER.ID, SOWING.ASKED_AT, SOWING.ID)
                 .fetch(row -> new Fairness.Asking(
                         row.value2(),
@@ -65,7 +66,7 @@ final class FairnessStore {
                 .on(PLACE.ID.eq(STAY.PLACE_ID))
                 .join(SOWING)
                 .on(SOWING.ID.eq(STAY.SOWING_ID))
-                .where(SOWING.SEASON.eq(season), PLACE.KIND.eq("mat"))
+                .where(SowingStore.ofSeason(season), PLACE.KIND.eq("mat"))
                 .forEach(row -> sums.merge(
                         row.value1(),
                         row.value2()

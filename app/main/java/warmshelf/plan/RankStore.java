@@ -13,6 +13,7 @@ import java.util.UUID;
 import org.jooq.DSLContext;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
+import warmshelf.sowing.SowingStore;
 
 /**
  * Which of a member's requests is their first choice, which the second. Requests that were refused or withdrawn do not count,
@@ -81,7 +82,7 @@ final class RankStore {
     private static List<UUID> own(DSLContext tx, UUID member, int season) {
         tx.select(SOWING.ID)
                 .from(SOWING)
-                .where(SOWING.MEMBER_ID.eq(member), SOWING.SEASON.eq(season))
+                .where(SOWING.MEMBER_ID.eq(member), SowingStore.ofSeason(season))
                 .orderBy(SOWING.ID)
                 .forUpdate()
                 .fetch();
@@ -91,7 +92,7 @@ final class RankStore {
                 .on(SOWING.ID.eq(SPACE_REQUEST.SOWING_ID))
                 .leftJoin(REQUEST_RANK)
                 .on(REQUEST_RANK.SOWING_ID.eq(SOWING.ID))
-                .where(SOWING.MEMBER_ID.eq(member), SOWING.SEASON.eq(season))
+                .where(SOWING.MEMBER_ID.eq(member), SowingStore.ofSeason(season))
                 .orderBy(REQUEST_RANK.RANK.asc().nullsLast(), SOWING.ASKED_AT, SOWING.ID)
                 .fetch(SOWING.ID);
     }

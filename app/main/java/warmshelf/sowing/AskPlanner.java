@@ -176,16 +176,15 @@ public final class AskPlanner {
 
     private Asking asking(AskForm.Ask ask, Crop crop) {
         double risk = ask.chosenRisk() > 0 ? ask.chosenRisk() : acceptedRisk(crop.hardiness());
-        LocalDate cover = ask.underCoverOn();
         return new Asking(
                 grower,
                 crop,
                 ask.lot() == null ? null : ask.lot().id(),
                 ask.method(),
                 ask.warm(),
-                cover == null ? season : cover.getYear(),
+                season,
                 risk,
-                cover);
+                ask.underCoverOn());
     }
 
     private double acceptedRisk(Hardiness hardiness) {

@@ -11,7 +11,7 @@ import warmshelf.crop.Method;
  *
  * @param crop with the days of the variety, where they are known
  * @param lotId the lot of which it is sown; null: a packet that is not in the box yet
- * @param season year of planting out
+ * @param season the one that the group works towards when it is asked for
  * @param risk the chance of a later frost the member accepts, 0..1
  * @param underCoverOn the day the plants go out under cover; null: outdoors, by frost
  */

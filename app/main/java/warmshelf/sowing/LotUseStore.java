@@ -59,7 +59,9 @@ public final class LotUseStore implements LotUse {
     public Map<UUID, Meant> meant(int season) {
         return sql.select(SOWING.LOT_ID, DSL.count(), DSL.sum(SOWING.PLANTS_WANTED))
                 .from(SOWING)
-                .where(SOWING.SEASON.eq(season), SOWING.STAGE.in(SowingStage.PLANNED.word(), SowingStage.SOAKED.word()))
+                .where(
+                        SowingStore.ofSeason(season),
+                        SOWING.STAGE.in(SowingStage.PLANNED.word(), SowingStage.SOAKED.word()))
                 .groupBy(SOWING.LOT_ID)
                 .fetchMap(
                         row -> row.value1(),
@@ -70,7 +72,7 @@ public final class LotUseStore implements LotUse {
     public Survival survival(int season) {
         Survival survival = Survival.COMMON_PRACTICE;
         for (Outcome outcome :
-                outcomes(SOWING.SEASON.between(season - 2, season).and(SOWING.STAGE.in(PLANTS_COUNTED)))) {
+                outcomes(SowingStore.ofSeasonAndBefore(season, 2).and(SOWING.STAGE.in(PLANTS_COUNTED)))) {
             if (outcome.progress().up() > 0) {
                 survival = survival.after(outcome.lived(), outcome.progress().up());
             }

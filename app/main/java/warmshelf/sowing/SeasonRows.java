@@ -29,7 +29,7 @@ record SeasonRows(List<History> histories, int season) {
     }
 
     private static boolean belongs(Sowing sowing, int season) {
-        return !sowing.stage().isOver() || (sowing.stage() == SowingStage.PLANTED_OUT && sowing.season() == season);
+        return !sowing.stage().isOver() || (sowing.stage() == SowingStage.PLANTED_OUT && sowing.isOf(season));
     }
 
     /** Drawn; null where there is nothing to draw. */

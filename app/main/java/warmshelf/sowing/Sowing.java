@@ -11,7 +11,9 @@ import warmshelf.crop.Method;
 /**
  * One member's intent for one season: a lot, the plants wanted and how; then what happened is in its entries.
  *
- * @param season year of planting out
+ * @param season the one that the group worked towards when it was asked for, named by the year in which the group plants out.
+ *     It stays when the group moves on, and no date of the sowing's own changes it: what goes out under cover in December or
+ *     January belongs to the season for which it was asked
  * @param seeds how many are sown
  * @param risk the chance of a later frost the member accepts, 0..1
  * @param underCoverOn the day the plants go out under cover; null: outdoors, by the member's frost dates
@@ -43,6 +45,16 @@ public record Sowing(
     /** What can hurt whoever handles it. */
     public Set<CropHazard> hazards() {
         return crop.hazardsOf(treatedSeed);
+    }
+
+    /** Whether it belongs to a season. */
+    public boolean isOf(int year) {
+        return season == year;
+    }
+
+    /** Whether it was asked for in a season that the group has left behind. */
+    public boolean isBefore(int year) {
+        return season < year;
     }
 
     /** What it takes under a light: what was sown in a bag lies in half a tray of cells from then on. */

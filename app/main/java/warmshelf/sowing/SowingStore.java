@@ -129,6 +129,16 @@ public final class SowingStore {
                 .toLocalDate();
     }
 
+    /** The sowings of a season, for whoever counts or sums them in the database. */
+    public static Condition ofSeason(int season) {
+        return SOWING.SEASON.eq(season);
+    }
+
+    /** The sowings of a season and of so many before it. */
+    static Condition ofSeasonAndBefore(int season, int earlier) {
+        return SOWING.SEASON.between(season - earlier, season);
+    }
+
     private List<Sowing> sowings(DSLContext from, Condition which) {
         return from.select(SOWING.asterisk(), LOT.VARIETY, LOT.TREATED, MEMBER.NAME, MEMBER.COUNTRY, MEMBER.POSTCODE)
                 .from(SOWING)

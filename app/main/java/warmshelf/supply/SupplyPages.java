@@ -136,10 +136,11 @@ public final class SupplyPages implements Pages {
         return promise;
     }
 
-    /** What was meant for an earlier spring and never sown needs nothing any more; what goes out under cover has its own day. */
+    /** What was meant for an earlier season, or for a day that has passed, and never sown needs nothing any more. */
     private static boolean isToBeServed(Sowing sowing, Visitor visitor) {
         LocalDate cover = sowing.underCoverOn();
-        boolean forgotten = cover == null ? sowing.season() < visitor.season() : cover.isBefore(visitor.today());
+        boolean missed = cover != null && cover.isBefore(visitor.today());
+        boolean forgotten = missed || sowing.isBefore(visitor.season());
         return !(sowing.stage().isBeforeSowing() && forgotten);
     }
 

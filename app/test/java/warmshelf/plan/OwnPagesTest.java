@@ -28,6 +28,20 @@ class OwnPagesTest {
     }
 
     @Test
+    void what_goes_out_under_cover_in_another_year_is_counted_in_the_season_it_was_asked_for() {
+        Map<String, String> cover = Cellar.peppers();
+        cover.put("where", "cover");
+        cover.put("coverOn", "2028-01-10");
+
+        cellar.ask(cover);
+
+        assertThat(cellar.member().get("/plans/fairness").text())
+                .contains("Tom Okafor")
+                .doesNotContain("Nobody has asked for a warm place");
+        assertThat(cellar.member().get("/supplies").text()).contains("Seed compost");
+    }
+
+    @Test
     void room_that_is_given_up_is_offered_to_who_waits_and_taken_once() {
         String leaving = cellar.ask(Cellar.peppers());
         String waiting = cellar.ask(Cellar.peppers());

@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import warmshelf.allocation.Band;
 import warmshelf.allocation.Board;
 import warmshelf.allocation.MatSpace;
@@ -193,6 +195,20 @@ class AskPlannerTest {
 
         assertThat(plan).isNotNull();
         assertThat(plan.asking().risk()).isEqualTo(0.3);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "2026-11-20, 2026-12-28", // the group has turned to the coming spring already
+        "2027-03-01, 2027-04-20",
+        "2027-08-10, 2027-10-01", // an autumn crop
+        "2027-10-15, 2028-01-10" // a southern summer reaches into the next year
+    })
+    void what_goes_out_under_cover_belongs_to_the_season_it_was_asked_for(LocalDate today, LocalDate cover) {
+        AskPlan plan = plan(Crops.TOMATO, Method.CELLS, true, cover, today, MAT);
+
+        assertThat(plan.asking().season()).isEqualTo(2027);
+        assertThat(plan.asking().underCoverOn()).isEqualTo(cover);
     }
 
     private static AskPlan plan(
