@@ -26,6 +26,7 @@ import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.StayStore;
 import warmshelf.allocation.plan.SetPointSpan;
 import warmshelf.db.Audit;
+import warmshelf.db.generated.tables.records.MatDayRecord;
 
 /** Sets mats for a publication, keeps what stood there before, and turns the mats back when it is undone. */
 final class PlanWarmthStore {
@@ -43,29 +44,36 @@ final class PlanWarmthStore {
      * @throws warmshelf.allocation.SpaceClash when the thermostat cannot hold it or something there cannot bear it
      */
     void set(DSLContext tx, UUID plan, UUID mat, SetPointSpan span, UUID by) {
-        LocalDate from = span.days().from();
-        LocalDate to = span.days().to();
         StayStore.lock(tx, mat);
-        Map<LocalDate, Integer> before = tx.select(MAT_DAY.ON_DAY, MAT_DAY.CELSIUS)
-                .from(MAT_DAY)
-                .where(MAT_DAY.MAT_ID.eq(mat), MAT_DAY.ON_DAY.ge(from), MAT_DAY.ON_DAY.lt(to))
-                .fetchMap(MAT_DAY.ON_DAY, MAT_DAY.CELSIUS);
-        List<LocalDate> changed = from.datesUntil(to)
-                .filter(day -> !Integer.valueOf(span.celsius()).equals(before.get(day)))
-                .toList();
-        if (changed.isEmpty()) {
-            return;
+        Map<LocalDate, MatDayRecord> before = tx.selectFrom(MAT_DAY)
+                .where(
+                        MAT_DAY.MAT_ID.eq(mat),
+                        MAT_DAY.ON_DAY.ge(span.days().from()),
+                        MAT_DAY.ON_DAY.lt(span.days().to()))
+                .fetchMap(MAT_DAY.ON_DAY);
+        LocalDate since = null;
+        // Days that stand at this already stay as they are, chosen by hand or not.
+        for (LocalDate day = span.days().from(); !day.isAfter(span.days().to()); day = day.plusDays(1)) {
+            MatDayRecord was = before.get(day);
+            boolean changes = day.isBefore(span.days().to()) && (was == null || was.getCelsius() != span.celsius());
+            if (changes) {
+                keep(tx, plan, mat, day, was, span.celsius());
+                since = since == null ? day : since;
+            } else if (since != null) {
+                stays.setPoint(tx, mat, since, day, span.celsius(), by);
+                since = null;
+            }
         }
-        changed.forEach(day -> keep(tx, plan, mat, day, before.get(day), span.celsius()));
-        stays.setPoint(tx, mat, from, to, span.celsius(), by);
     }
 
-    private static void keep(DSLContext tx, UUID plan, UUID mat, LocalDate day, @Nullable Integer before, int celsius) {
+    private static void keep(
+            DSLContext tx, UUID plan, UUID mat, LocalDate day, @Nullable MatDayRecord before, int celsius) {
         tx.insertInto(SEASON_PLAN_WARMTH)
                 .set(SEASON_PLAN_WARMTH.PLAN_ID, plan)
                 .set(SEASON_PLAN_WARMTH.MAT_ID, mat)
                 .set(SEASON_PLAN_WARMTH.ON_DAY, day)
-                .set(SEASON_PLAN_WARMTH.CELSIUS_BEFORE, before)
+                .set(SEASON_PLAN_WARMTH.CELSIUS_BEFORE, before == null ? null : before.getCelsius())
+                .set(SEASON_PLAN_WARMTH.BY_HAND_BEFORE, before != null && before.getByHand())
                 .set(SEASON_PLAN_WARMTH.CELSIUS_SET, celsius)
                 .execute();
     }
@@ -84,7 +92,8 @@ final class PlanWarmthStore {
         List<String> kept = new ArrayList<>();
         for (Record day : days(tx, plan, from)) {
             UUID mat = day.get(SEASON_PLAN_WARMTH.MAT_ID);
-            boolean unchanged = day.get(SEASON_PLAN_WARMTH.CELSIUS_SET).equals(day.get(MAT_DAY.CELSIUS));
+            boolean unchanged = day.get(SEASON_PLAN_WARMTH.CELSIUS_SET).equals(day.get(MAT_DAY.CELSIUS))
+                    && !day.get(MAT_DAY.BY_HAND);
             if (unchanged && !needed.getOrDefault(mat, Set.of()).contains(day.get(SEASON_PLAN_WARMTH.ON_DAY))) {
                 turnBack(tx, day);
                 turned.merge(mat, 1, Integer::sum);
@@ -112,7 +121,7 @@ final class PlanWarmthStore {
     }
 
     private static List<? extends Record> days(DSLContext tx, UUID plan, LocalDate from) {
-        return tx.select(SEASON_PLAN_WARMTH.asterisk(), MAT_DAY.CELSIUS, MAT.NAME)
+        return tx.select(SEASON_PLAN_WARMTH.asterisk(), MAT_DAY.CELSIUS, MAT_DAY.BY_HAND, MAT.NAME)
                 .from(SEASON_PLAN_WARMTH)
                 .join(MAT)
                 .on(MAT.ID.eq(SEASON_PLAN_WARMTH.MAT_ID))
@@ -159,7 +168,11 @@ final class PlanWarmthStore {
         if (before == null) {
             tx.deleteFrom(MAT_DAY).where(thatDay).execute();
         } else {
-            tx.update(MAT_DAY).set(MAT_DAY.CELSIUS, before).where(thatDay).execute();
+            tx.update(MAT_DAY)
+                    .set(MAT_DAY.CELSIUS, before)
+                    .set(MAT_DAY.BY_HAND, day.get(SEASON_PLAN_WARMTH.BY_HAND_BEFORE))
+                    .where(thatDay)
+                    .execute();
         }
     }
 }

@@ -317,6 +317,27 @@ abstract class PublicationContract extends StoreContract {
     }
 
     @Test
+    void what_was_turned_by_hand_before_a_publication_is_again_after_its_undo() {
+        set(START.plusDays(1), START.plusDays(3), 22);
+        set(START.plusDays(5), START.plusDays(6), 26);
+        database().sql().update(MAT_DAY).set(MAT_DAY.BY_HAND, true).execute();
+        UUID sowing = waiting(room.tomsPeppers(), false);
+        UUID plan = proposed(Set.of(), false, List.of(on(sowing, 1, LEFT)));
+        publish(plan);
+
+        UndoStore.Undone undone = undoing.undo(plan, TODAY, room.priya()).orElseThrow();
+
+        assertThat(undone.matsKept()).isEmpty();
+        assertThat(database().sql().fetchCount(MAT_DAY, MAT_DAY.BY_HAND.isTrue()))
+                .isEqualTo(3);
+        assertThat(setPoints())
+                .containsOnly(
+                        java.util.Map.entry(START.plusDays(1), 22),
+                        java.util.Map.entry(START.plusDays(2), 22),
+                        java.util.Map.entry(START.plusDays(5), 26));
+    }
+
+    @Test
     void what_was_laid_on_a_mat_since_keeps_its_warmth_when_a_publication_is_undone() {
         set(START, START.plusDays(10), 25);
         UUID sowing = waiting(room.tomsPeppers(), false);
