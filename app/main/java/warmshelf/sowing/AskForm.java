@@ -11,12 +11,16 @@ import warmshelf.crop.Method;
 import warmshelf.seed.KeepingForm;
 import warmshelf.seed.Lot;
 import warmshelf.seed.SeedSource;
+import warmshelf.seed.SeedsToACell;
 import warmshelf.seed.Storage;
 import warmshelf.web.FormReader;
 
 /** Reads the asking for space as typed. A lot from the seed box settles the crop; a new packet is described here. */
 final class AskForm {
     static final String NEW_PACKET = "new";
+    /** Nobody chose how many seeds go to a cell. */
+    static final int AS_ADVISED = 0;
+
     static final List<String> CELLS_IN_A_TRAY = List.of("18", "32", "36", "48", "50", "72", "98", "128", "200", "288");
     private static final int MOST_PLANTS = 1000;
     private static final double LONGEST_SIDE_CM = 200;
@@ -199,9 +203,12 @@ final class AskForm {
     }
 
     private int seedsPerCell(Method method) {
-        // A pre-sprouted seed is known to be alive: one to a cell.
-        return method == Method.BAG || reader.text("seedsPerCell").isEmpty()
-                ? 1
+        // A pre-sprouted seed is known to be alive.
+        if (method == Method.BAG) {
+            return SeedsToACell.FEWEST;
+        }
+        return reader.text("seedsPerCell").isEmpty()
+                ? AS_ADVISED
                 : reader.wholeNumber("seedsPerCell", "Seeds to a cell", 1, 4);
     }
 
@@ -228,7 +235,11 @@ final class AskForm {
         return day;
     }
 
-    /** An asking as typed and found good. */
+    /**
+     * An asking as typed and found good.
+     *
+     * @param seedsPerCell {@link #AS_ADVISED} where nobody chose
+     */
     record Ask(
             @Nullable Lot lot,
             @Nullable Packet packet,
@@ -243,6 +254,24 @@ final class AskForm {
             @Nullable LocalDate underCoverOn,
             boolean acceptFewer,
             String note) {
+
+        /** The same with so many seeds to a cell. */
+        Ask withSeedsPerCell(int seeds) {
+            return new Ask(
+                    lot,
+                    packet,
+                    plants,
+                    method,
+                    warm,
+                    underLight,
+                    container,
+                    cellsInATray,
+                    seeds,
+                    chosenRisk,
+                    underCoverOn,
+                    acceptFewer,
+                    note);
+        }
 
         /** The variety of the lot or packet. */
         public String variety() {

@@ -21,6 +21,7 @@ import warmshelf.seed.Lot;
 import warmshelf.seed.LotStore;
 import warmshelf.seed.SeedSource;
 import warmshelf.seed.StorageKind;
+import warmshelf.seed.SeedsToACell;
 import warmshelf.web.Choice;
 import warmshelf.web.FormReader;
 import warmshelf.web.Pages;
@@ -213,6 +214,10 @@ public final class AskPages implements Pages {
                 crops.fromSeed().stream()
                         .map(crop -> new Choice(crop.id(), crop.name()))
                         .toList());
+        SeedsToACell advised = SeedsToACell.advised();
+        model.put(
+                "advisedPerCell",
+                "Empty: %d, %s; %d where seed is scarce".formatted(advised.seeds(), advised.why(), SeedsToACell.FEWEST));
         model.put("fromSlips", crops.fromSlips());
         model.put("sources", KeepingForm.SOURCES);
         model.put("storages", KeepingForm.IN_WORDS);

@@ -6,6 +6,7 @@ import warmshelf.allocation.Band;
 import warmshelf.allocation.Offer;
 import warmshelf.allocation.Wish;
 import warmshelf.seed.GerminationShare;
+import warmshelf.seed.SeedsToACell;
 import warmshelf.seed.ShareInterval;
 import warmshelf.timeline.Timeline;
 import warmshelf.timeline.Verdict;
@@ -39,6 +40,18 @@ public record AskPlan(
     /** Cells to have ready for what sprouts in a bag: as many as may well be wanted. */
     public int cellsForSprouts() {
         return (int) Math.ceil(seeds.seeds() * interval.high());
+    }
+
+    /** How many seeds go to a cell and why, such as '2 to a cell: a safety margin (common practice)'. */
+    public String perCellWords() {
+        SeedsToACell advised = SeedsToACell.advised();
+        if (ask.seedsPerCell() == advised.seeds()) {
+            return "%d to a cell: %s".formatted(advised.seeds(), advised.why());
+        }
+        return ask.seedsPerCell() < advised.seeds()
+                ? "%d to a cell, which saves seed; where there is enough, %d are advised, %s"
+                        .formatted(ask.seedsPerCell(), advised.seeds(), advised.why())
+                : "%d to a cell; %d are advised, %s".formatted(ask.seedsPerCell(), advised.seeds(), advised.why());
     }
 
     /** Whether sending it makes sense. */

@@ -20,6 +20,7 @@ import warmshelf.crop.Method;
 import warmshelf.seed.AgedSeed;
 import warmshelf.seed.GerminationShare;
 import warmshelf.seed.GerminationTest;
+import warmshelf.seed.SeedsToACell;
 import warmshelf.timeline.Seen;
 import warmshelf.timeline.Step;
 import warmshelf.timeline.Timeline;
@@ -60,6 +61,17 @@ public final class AskPlanner {
 
     /** The plan, or a sentence by field that says what stands in its way. */
     Outcome plan(AskForm.Ask ask, Crop crop, List<GerminationTest> tests, Board board) {
+        if (ask.seedsPerCell() != AskForm.AS_ADVISED) {
+            return planned(ask, crop, tests, board);
+        }
+        Outcome advised = planned(ask.withSeedsPerCell(SeedsToACell.advised().seeds()), crop, tests, board);
+        // Where that wants more seed than there is, each seed gets a cell of its own.
+        return advised.isShortOfSeed()
+                ? planned(ask.withSeedsPerCell(SeedsToACell.FEWEST), crop, tests, board)
+                : advised;
+    }
+
+    private Outcome planned(AskForm.Ask ask, Crop crop, List<GerminationTest> tests, Board board) {
         Optional<String> slips = planner.insteadOfSowing(crop);
         if (slips.isPresent()) {
             return Outcome.refused(ask.lot() == null ? "crop" : "lot", slips.get());
@@ -218,6 +230,11 @@ public final class AskPlanner {
 
     /** A plan, or a problem with the field it belongs to. */
     record Outcome(@Nullable AskPlan plan, Map<String, String> problems) {
+        /** Whether there are fewer seeds than the plants wanted need. */
+        boolean isShortOfSeed() {
+            return plan == null ? problems.containsKey("plants") : plan.seeds().probability() == 0;
+        }
+
         static Outcome of(AskPlan plan) {
             return new Outcome(plan, Map.of());
         }

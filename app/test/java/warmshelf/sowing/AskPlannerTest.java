@@ -129,6 +129,40 @@ class AskPlannerTest {
         assertThat(asked).isGreaterThan(100);
     }
 
+    // Two seeds to a cell: common practice, the row 'seeds per cell' of the table of practice, which the how-to quotes.
+    @Test
+    void as_many_seeds_go_to_a_cell_as_the_how_to_advises_and_one_where_there_are_too_few() {
+        AskForm.Ask asked = ask(Method.CELLS, true, null).withSeedsPerCell(AskForm.AS_ADVISED);
+
+        AskPlan enough = planOf(asked, null);
+        AskPlan scarce = planOf(asked, 12);
+
+        assertThat(enough.ask().seedsPerCell()).isEqualTo(2);
+        assertThat(enough.perCellWords()).isEqualTo("2 to a cell: a safety margin (common practice)");
+        assertThat(enough.seeds().seeds()).isEqualTo(2 * enough.seeds().cells()).isGreaterThan(12);
+        assertThat(scarce.ask().seedsPerCell()).isEqualTo(1);
+        assertThat(scarce.perCellWords()).startsWith("1 to a cell, which saves seed");
+        assertThat(scarce.seeds().seeds()).isLessThanOrEqualTo(12);
+        assertThat(planOf(asked.withSeedsPerCell(3), null).perCellWords()).startsWith("3 to a cell; 2 are advised");
+    }
+
+    private static AskPlan planOf(AskForm.Ask ask, @Nullable Integer seedsInPacket) {
+        AskForm.Ask asked = withPacket(ask, Crops.PEPPER, seedsInPacket);
+        AskPlan plan = new AskPlanner(
+                        PLANNER,
+                        new Sowing.Grower(new UUID(1, 1), "Tom", "US", "55804"),
+                        MARCH,
+                        2027,
+                        Map.of(),
+                        Survival.COMMON_PRACTICE)
+                .plan(asked, Crops.PEPPER, List.of(), new Board(MARCH, MARCH.plusDays(400), List.of(MAT)))
+                .plan();
+        if (plan == null) {
+            throw new AssertionError("it can be planned");
+        }
+        return plan;
+    }
+
     @Test
     void without_warmth_no_mat_is_asked_for() {
         AskPlan plan = plan(Crops.LETTUCE, Method.CELLS, false, null, MARCH, MAT);
@@ -257,9 +291,13 @@ class AskPlannerTest {
     }
 
     private static AskForm.Ask withPacket(AskForm.Ask ask, Crop crop) {
+        return withPacket(ask, crop, null);
+    }
+
+    private static AskForm.Ask withPacket(AskForm.Ask ask, Crop crop, @Nullable Integer seeds) {
         return new AskForm.Ask(
                 null,
-                new AskForm.Packet(crop, "Lantern Row", 2027, null, 19, 20, false, SeedSource.PACKET, Storage.UNKNOWN),
+                new AskForm.Packet(crop, "Lantern Row", 2027, seeds, 19, 20, false, SeedSource.PACKET, Storage.UNKNOWN),
                 ask.plants(),
                 ask.method(),
                 ask.warm(),
