@@ -83,7 +83,8 @@ public final class ClashStore {
     }
 
     /** Why a mat cannot be turned to a temperature on days, in a reader's units. */
-    Optional<Function<Units, String>> cannotBear(DSLContext tx, UUID mat, LocalDate first, LocalDate afterLast, int celsius) {
+    Optional<Function<Units, String>> cannotBear(
+            DSLContext tx, UUID mat, LocalDate first, LocalDate afterLast, int celsius) {
         Optional<Function<Units, String>> thermostat = beyondThermostat(tx, mat, celsius);
         if (thermostat.isPresent()) {
             return thermostat;
@@ -111,7 +112,9 @@ public final class ClashStore {
                 .where(MAT.ID.eq(mat), MAT.THERMOSTAT_LOW_C.gt(celsius).or(MAT.THERMOSTAT_HIGH_C.lt(celsius)))
                 .fetchOptional(range -> units -> "Mat %s can hold %s, not %s."
                         .formatted(
-                                range.value1(), new Band(range.value2(), range.value3()).words(units), units.temperature(celsius)));
+                                range.value1(),
+                                new Band(range.value2(), range.value3()).words(units),
+                                units.temperature(celsius)));
     }
 
     /** Joins what lies on quarters to its stay, sowing, grower and lot. */

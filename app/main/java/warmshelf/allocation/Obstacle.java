@@ -48,7 +48,8 @@ public sealed interface Obstacle {
     record OutsideBand(int celsius, Band band) implements Obstacle {
         @Override
         public String words(Units units) {
-            return "%s is outside what this crop's seed likes: %s.".formatted(units.temperature(celsius), band.words(units));
+            return "%s is outside what this crop's seed likes: %s."
+                    .formatted(units.temperature(celsius), band.words(units));
         }
     }
 

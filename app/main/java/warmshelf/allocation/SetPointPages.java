@@ -88,7 +88,10 @@ public final class SetPointPages implements Pages {
                 SetPointForm.told(
                         "Mat %s is set to %s from %s to %s."
                                 .formatted(
-                                        mat.name(), units.temperature(celsius), DayWords.day(first), DayWords.day(last)),
+                                        mat.name(),
+                                        units.temperature(celsius),
+                                        DayWords.day(first),
+                                        DayWords.day(last)),
                         form,
                         units));
     }

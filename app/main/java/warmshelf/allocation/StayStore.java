@@ -282,8 +282,8 @@ public final class StayStore {
             DSLContext tx, Spot spot, @Nullable WarmDays warm, @Nullable Band band, @Nullable UUID except) {
         List<Obstacle> obstacles = clashes.obstacles(tx, spot, warm, band, except);
         if (!obstacles.isEmpty()) {
-            throw new SpaceClash(units ->
-                    obstacles.stream().map(each -> each.words(units)).collect(Collectors.joining(" ")));
+            throw new SpaceClash(
+                    units -> obstacles.stream().map(each -> each.words(units)).collect(Collectors.joining(" ")));
         }
     }
 

@@ -164,12 +164,6 @@ public final class ChecksDue {
     }
 
     private static Check check(CheckKind kind, LocalDate since, Subject subject, @Nullable String remark) {
-        return new Check(
-                kind,
-                since,
-                subject,
-                LookFor.caution(kind, subject),
-                LookFor.careful(kind, subject),
-                remark);
+        return new Check(kind, since, subject, LookFor.caution(kind, subject), LookFor.careful(kind, subject), remark);
     }
 }

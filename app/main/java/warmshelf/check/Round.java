@@ -142,7 +142,10 @@ public record Round(List<Stop> stops, List<Item> elsewhere) {
 
     /** What to do, once for all checks that share it, in the order in which one comes to them. */
     public List<HowTo> howTos(Units units) {
-        return all().stream().flatMap(item -> item.howTos(units).stream()).distinct().toList();
+        return all().stream()
+                .flatMap(item -> item.howTos(units).stream())
+                .distinct()
+                .toList();
     }
 
     private List<Item> all() {

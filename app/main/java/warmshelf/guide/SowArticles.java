@@ -10,17 +10,19 @@ final class SowArticles {
 
     static Article sow(Figures figures) {
         return new Article(
-                "In cells of seed compost, or in a bag of damp paper first, from which each seed moves into a cell once its root"
-                        + " shows.",
+                "In cells of seed compost, or in a bag of damp paper first, from which each seed moves into a cell"
+                        + " once its root shows.",
                 List.of(
                         Section.of("In cells")
                                 .steps(
                                         "Write the label first: crop, variety, day, whose.",
-                                        "Damp new seed compost until it just holds together. Fill the cells, tap the tray once, level it.",
+                                        "Damp new seed compost until it just holds together. Fill the cells, tap the"
+                                                + " tray once, level it.",
                                         "Put %s seeds into each cell, so that few cells stay empty; one where seed is scarce. Snip off the weaker seedling later."
                                                 .formatted(figures.amount("sowing", "seeds per cell")
                                                         .lowFigure()),
-                                        "Cover the seed, or leave it on the surface where it needs light: see Cover the seed.",
+                                        "Cover the seed, or leave it on the surface where it needs light: see Cover"
+                                                + " the seed.",
                                         "Water from below with lukewarm water, let it drain, and put the cover on.",
                                         "Stand it on its place on the mat."),
                         Section.of("In a bag")
@@ -49,7 +51,8 @@ final class SowArticles {
                         Comparison.of(
                                 "Seeds in a cell",
                                 "",
-                                "The plan of a sowing takes this too, and one to a cell where a lot has too few; how many cells, it reckons from the lot’s own tests.",
+                                "The plan of a sowing takes this too, and one to a cell where a lot has too few; how"
+                                        + " many cells, it reckons from the lot’s own tests.",
                                 figures.claim("a safety margin", "sowing", "seeds per cell")),
                         Comparison.of(
                                 "Seeds more than plants wanted",
@@ -85,10 +88,11 @@ final class SowArticles {
                 "Seed wants just enough over it to stay damp. Too deep, and a small seedling is spent before it is up.",
                 List.of(Section.of("")
                         .steps(
-                                "Look up whether the crop needs light to come up. If so, press the seed onto damp compost and cover it with"
-                                        + " no more than a dusting of vermiculite.",
+                                "Look up whether the crop needs light to come up. If so, press the seed onto damp"
+                                        + " compost and cover it with no more than a dusting of vermiculite.",
                                 "Otherwise cover it with about three times its own thickness. " + example(figures),
-                                "Use perlite or vermiculite on top: it stays lighter and drier than compost, so fewer seedlings rot.",
+                                "Use perlite or vermiculite on top: it stays lighter and drier than compost, so fewer"
+                                        + " seedlings rot.",
                                 "Firm it gently and water from below, so that the seed stays where it is.")
                         .compare(
                                 Comparison.of(

@@ -101,7 +101,8 @@ final class EditForm {
                     "celsius",
                     "The set-point was %s; this crop's seed likes %s."
                             .formatted(
-                                    units.temperature(celsius), asked.wanted().band().words(units)));
+                                    units.temperature(celsius),
+                                    asked.wanted().band().words(units)));
         }
         if (!reader.ok() || mat.isEmpty() || days.isEmpty()) {
             return Optional.empty();

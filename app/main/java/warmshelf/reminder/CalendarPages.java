@@ -57,7 +57,10 @@ final class CalendarPages implements Pages {
         String written = new CalendarFeed(browsers.wholeAddress(ctx, ""), now)
                 .written(
                         profile.name(),
-                        StepAhead.of(stores.histories().underWay(member), stores.planner().inUnits(profile.units()), today),
+                        StepAhead.of(
+                                stores.histories().underWay(member),
+                                stores.planner().inUnits(profile.units()),
+                                today),
                         duties.of(member, today.minusDays(DAYS_BACK)));
         ctx.header("Cache-Control", "private, max-age=900");
         ctx.contentType("text/calendar; charset=utf-8").result(written);

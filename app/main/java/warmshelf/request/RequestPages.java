@@ -16,6 +16,7 @@ import warmshelf.allocation.Board;
 import warmshelf.allocation.FirstFit;
 import warmshelf.allocation.MatSpace;
 import warmshelf.allocation.Offer;
+import warmshelf.allocation.SetPointForm;
 import warmshelf.allocation.Slot;
 import warmshelf.allocation.SpaceClash;
 import warmshelf.allocation.SpaceRequest;
@@ -192,13 +193,16 @@ public final class RequestPages implements Pages {
         Respond.seeOther(
                 ctx,
                 "/requests",
-                "%s lies on mat %s from %s. %s"
-                        .formatted(
-                                history.sowing().title(),
-                                placement.get().mat().name(),
-                                DayWords.day(placement.get().spot().from()),
-                                light.words())
-                        .strip());
+                SetPointForm.told(
+                        "%s lies on mat %s from %s. %s"
+                                .formatted(
+                                        history.sowing().title(),
+                                        placement.get().mat().name(),
+                                        DayWords.day(placement.get().spot().from()),
+                                        light.words())
+                                .strip(),
+                        form.reader(),
+                        visitor.units()));
     }
 
     private void refuse(Context ctx) {
@@ -256,7 +260,10 @@ public final class RequestPages implements Pages {
         model.put("request", request);
         model.put("offers", request.isWaiting() ? firstFit.offers(wish, OFFERS) : List.of());
         model.put(
-                "noSpace", firstFit.answer(wish) instanceof Answer.None none ? AskPlanner.sentence(none.reason(), visitor.units()) : "");
+                "noSpace",
+                firstFit.answer(wish) instanceof Answer.None none
+                        ? AskPlanner.sentence(none.reason(), visitor.units())
+                        : "");
         model.put("form", form);
         model.put("refusal", refusal);
         model.put("places", places(board.mats(), visitor));

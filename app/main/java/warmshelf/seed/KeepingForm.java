@@ -80,9 +80,7 @@ public final class KeepingForm {
         typed.put("storage", List.of(lot.storage().kind().word()));
         Conditions measured = lot.storage().measured();
         if (measured != null) {
-            typed.put(
-                    "storageTemperature",
-                    List.of(plain(units.typedTemperature(measured.celsius()))));
+            typed.put("storageTemperature", List.of(plain(units.typedTemperature(measured.celsius()))));
             typed.put("storageMoisture", List.of(plain(measured.moisturePercent())));
         }
         return typed;

@@ -20,7 +20,8 @@ public record SeedsToACell(int seeds, String why) {
 
     private static SeedsToACell read() {
         CSVRecord row = ReferenceTable.rows("practice.csv").stream()
-                .filter(each -> each.get("topic").equals("sowing") && each.get("item").equals("seeds per cell"))
+                .filter(each ->
+                        each.get("topic").equals("sowing") && each.get("item").equals("seeds per cell"))
                 .findFirst()
                 .orElseThrow(() -> new IllegalStateException("the table of practice does not tell seeds per cell"));
         return new SeedsToACell(Integer.parseInt(row.get("value")), row.get("note"));

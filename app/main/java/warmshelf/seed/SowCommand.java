@@ -50,7 +50,10 @@ public final class SowCommand implements Callable<Integer> {
     @Option(names = "--season", paramLabel = "S", description = "... and the year of sowing; this year if not given.")
     private @Nullable String season;
 
-    @Option(names = "--per-cell", paramLabel = "K", description = "Seeds to a cell; ${DEFAULT-VALUE} if not given, 2 are common practice.")
+    @Option(
+            names = "--per-cell",
+            paramLabel = "K",
+            description = "Seeds to a cell; ${DEFAULT-VALUE} if not given, 2 are common practice.")
     private String perCell = "1";
 
     @Option(names = "--survival", paramLabel = "P", description = "Share of seedlings that live until planting out.")

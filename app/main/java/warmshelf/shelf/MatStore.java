@@ -14,7 +14,6 @@ import org.jooq.TableField;
 import warmshelf.db.Audit;
 import warmshelf.db.generated.tables.records.MatDayRecord;
 import warmshelf.db.generated.tables.records.PlaceRecord;
-
 import warmshelf.web.Units;
 
 /** Changes shelves and mats, together with the places they offer. */

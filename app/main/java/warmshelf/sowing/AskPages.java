@@ -20,8 +20,8 @@ import warmshelf.seed.KeepingForm;
 import warmshelf.seed.Lot;
 import warmshelf.seed.LotStore;
 import warmshelf.seed.SeedSource;
-import warmshelf.seed.StorageKind;
 import warmshelf.seed.SeedsToACell;
+import warmshelf.seed.StorageKind;
 import warmshelf.web.Choice;
 import warmshelf.web.FormReader;
 import warmshelf.web.Pages;
@@ -217,7 +217,8 @@ public final class AskPages implements Pages {
         SeedsToACell advised = SeedsToACell.advised();
         model.put(
                 "advisedPerCell",
-                "Empty: %d, %s; %d where seed is scarce".formatted(advised.seeds(), advised.why(), SeedsToACell.FEWEST));
+                "Empty: %d, %s; %d where seed is scarce"
+                        .formatted(advised.seeds(), advised.why(), SeedsToACell.FEWEST));
         model.put("fromSlips", crops.fromSlips());
         model.put("sources", KeepingForm.SOURCES);
         model.put("storages", KeepingForm.IN_WORDS);

@@ -63,8 +63,7 @@ public final class SowingPages implements Pages {
     private void mine(Context ctx) {
         Visitor visitor = Visitor.of(ctx);
         List<History> mine = histories.ofMember(visitor.memberId());
-        List<Line> lines =
-                mine.stream().map(history -> line(history, visitor)).toList();
+        List<Line> lines = mine.stream().map(history -> line(history, visitor)).toList();
         Map<String, @Nullable Object> model = new HashMap<>(aside.model(visitor));
         model.put("season", SeasonRows.of(mine).picture(planner, visitor.today()));
         model.put(

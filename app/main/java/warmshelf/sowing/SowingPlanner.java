@@ -151,7 +151,15 @@ public final class SowingPlanner {
         TemperatureResponse response = responseTo(asking);
         return plantingOut(asking)
                 .map(out -> Timeline.plan(new TimelineQuestion(
-                        asking.crop(), response, asking.method(), out, asking.warm(), celsius, today, seen, new ReaderMeasures(units))));
+                        asking.crop(),
+                        response,
+                        asking.method(),
+                        out,
+                        asking.warm(),
+                        celsius,
+                        today,
+                        seen,
+                        new ReaderMeasures(units))));
     }
 
     /** The timeline of a sowing, re-dated from what was seen. */

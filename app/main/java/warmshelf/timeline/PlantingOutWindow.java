@@ -53,7 +53,8 @@ record PlantingOutWindow(DateWindow days, String why) {
         }
         LocalDate latest = ideal.plusDays(Math.max(0, crop.plantOutOffsetDaysLatest() - crop.plantOutOffsetDays()));
         return new PlantingOutWindow(
-                new DateWindow(earliest, ideal, latest), frostReason(crop, dates, ideal) + nightReason(crop, question.measures()));
+                new DateWindow(earliest, ideal, latest),
+                frostReason(crop, dates, ideal) + nightReason(crop, question.measures()));
     }
 
     private static PlantingOutWindow anyDay(TimelineQuestion question) {
@@ -64,7 +65,8 @@ record PlantingOutWindow(DateWindow days, String why) {
         LocalDate ideal = sown.plusDays(SowingWindow.idealDaysIndoors(crop));
         return new PlantingOutWindow(
                 new DateWindow(sown.plusWeeks(crop.weeksIndoorsMin()), ideal, ideal.plusDays(ANY_DAY_WINDOW)),
-                "No spring frost to fear here, so any day will do once the plants are big enough." + nightReason(crop, question.measures()));
+                "No spring frost to fear here, so any day will do once the plants are big enough."
+                        + nightReason(crop, question.measures()));
     }
 
     private static String frostReason(Crop crop, FrostDates dates, LocalDate ideal) {

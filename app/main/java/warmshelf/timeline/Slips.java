@@ -18,14 +18,15 @@ public final class Slips {
         if (crop.raisedFrom() != RaisedFrom.SLIPS) {
             return Optional.empty();
         }
-        return Optional.of(("%s is raised from slips, the shoots of its tubers, not from seed: there is none to sow. Buy slips"
-                        + " for the day of planting out, or sprout tubers at home %s before it: half buried in damp sand"
-                        + " at %s they shoot. Twist the shoots off when they are %s to %s long, and root them in water.")
-                .formatted(
-                        crop.name(),
-                        Words.weeks(crop.weeksIndoorsMin(), crop.weeksIndoorsMax()),
-                        measures.temperatureRange(comfortable.low(), comfortable.high()),
-                        measures.length(SHORTEST_MM),
-                        measures.length(LONGEST_MM)));
+        return Optional.of(
+                ("%s is raised from slips, the shoots of its tubers, not from seed: there is none to sow. Buy slips"
+                    + " for the day of planting out, or sprout tubers at home %s before it: half buried in damp sand"
+                    + " at %s they shoot. Twist the shoots off when they are %s to %s long, and root them in water.")
+                        .formatted(
+                                crop.name(),
+                                Words.weeks(crop.weeksIndoorsMin(), crop.weeksIndoorsMax()),
+                                measures.temperatureRange(comfortable.low(), comfortable.high()),
+                                measures.length(SHORTEST_MM),
+                                measures.length(LONGEST_MM)));
     }
 }

@@ -110,7 +110,10 @@ record StepsIndoors(TimelineQuestion question, ExpectedEmergence emergence, Sowi
 
     private String temperature() {
         // The days are those of the best temperature where the seed cannot come up at the one asked for.
-        return question.measures().temperature(
-                emergence.possible() ? question.matC() : question.response().bestC());
+        return question.measures()
+                .temperature(
+                        emergence.possible()
+                                ? question.matC()
+                                : question.response().bestC());
     }
 }

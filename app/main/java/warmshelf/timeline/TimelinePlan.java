@@ -113,9 +113,7 @@ final class TimelinePlan {
         } else if (!emergence.possible()) {
             notes.add("%s will not come up at %s; give it %s."
                     .formatted(
-                            question.crop().name(),
-                            question.measures().temperature(question.matC()),
-                            comfortable()));
+                            question.crop().name(), question.measures().temperature(question.matC()), comfortable()));
         }
     }
 

@@ -78,7 +78,8 @@ class MoveJudgeTest {
         board.setPoint(MAT.id(), march(1), march(12), 25);
         board.setPoint(MAT.id(), march(12), march(40), 27);
 
-        assertThat(judge(unsown(10, 20), TWO, LEFT, march(10), null).clashes(Units.METRIC)).isEmpty();
+        assertThat(judge(unsown(10, 20), TWO, LEFT, march(10), null).clashes(Units.METRIC))
+                .isEmpty();
         assertThat(judge(sown(-5, 20), TWO, LEFT, TODAY, null).warm().key()).isEqualTo("25x11,27x8");
 
         board.setPoint(MAT.id(), march(14), march(15), 23);
@@ -91,7 +92,8 @@ class MoveJudgeTest {
     void a_mat_out_of_service_is_a_clash_also_when_it_goes_out_later() {
         board.takeOut(new Outage(MAT.id(), march(19), march(25), "the cord is frayed"));
 
-        assertThat(judge(unsown(10, 20), TWO, LEFT, march(9), null).clashes(Units.METRIC)).isEmpty();
+        assertThat(judge(unsown(10, 20), TWO, LEFT, march(9), null).clashes(Units.METRIC))
+                .isEmpty();
         assertThat(judge(unsown(10, 20), TWO, LEFT, march(10), null).clashes(Units.METRIC))
                 .containsExactly("Mat M1 is out of service from 19 Mar to 24 Mar: the cord is frayed.");
         assertThat(judge(sown(-5, 20), TWO, LEFT, TODAY, null).fits()).isFalse();

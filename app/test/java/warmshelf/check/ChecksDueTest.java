@@ -64,7 +64,8 @@ class ChecksDueTest {
 
         assertThat(bag.kinds(SOWN.plusDays(7))).containsExactly(CheckKind.MOVE_TO_CELLS, CheckKind.BAG_LOOK);
         assertThat(bag.due(SOWN.plusDays(8)).get(0).since()).isEqualTo(SOWN.plusDays(7));
-        assertThat(bag.due(SOWN.plusDays(8)).get(0).look(Units.METRIC)).isEqualTo("5 with roots showing still lie in the bag.");
+        assertThat(bag.due(SOWN.plusDays(8)).get(0).look(Units.METRIC))
+                .isEqualTo("5 with roots showing still lie in the bag.");
 
         bag.entered(SOWN.plusDays(8), EntryStep.MOVED_TO_CELLS, null, 5, false);
         assertThat(bag.kinds(SOWN.plusDays(8))).containsExactly(CheckKind.BAG_LOOK);

@@ -43,7 +43,8 @@ class MatFormTest {
         assertThat(MatForm.told("Mat M1 is added.", reader, FAHRENHEIT))
                 .isEqualTo("Mat M1 is added. 80 °F is kept as 81 °F: mats are set in whole degrees Celsius, and the"
                         + " nearest is 27 °C.");
-        assertThat(MatForm.told("Mat M1 is added.", reader(mat(), "usual", "79", "low", "68", "high", "86"), FAHRENHEIT))
+        assertThat(MatForm.told(
+                        "Mat M1 is added.", reader(mat(), "usual", "79", "low", "68", "high", "86"), FAHRENHEIT))
                 .isEqualTo("Mat M1 is added.");
     }
 

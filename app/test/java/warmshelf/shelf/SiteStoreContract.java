@@ -145,7 +145,8 @@ abstract class SiteStoreContract extends StoreContract {
         cast.stay(sites.mat(mat).orElseThrow().places().get(3).id(), 1, 4, TestGroup.TODAY.minusDays(30), 14);
         cast.stay(sites.shelf(shelf).orElseThrow().litPlaces().get(1).id(), 1, 4, TestGroup.TODAY, 14);
 
-        Outcome fewer = mats.changeMat(mat, 1, new MatDraft("M1", 1, 3, 18, 32, 107, 25), cast.ilse(), TestGroup.TODAY, Units.METRIC);
+        Outcome fewer = mats.changeMat(
+                mat, 1, new MatDraft("M1", 1, 3, 18, 32, 107, 25), cast.ilse(), TestGroup.TODAY, Units.METRIC);
         Outcome dark = mats.changeShelf(shelf, 1, new ShelfDraft(1, 1, 40), cast.ilse());
 
         assertThat(fewer)

@@ -65,8 +65,7 @@ record Asked(TimelineQuestion question) {
 
     private Asked with(Method method, boolean warm, LocalDate today, Seen seen) {
         TimelineQuestion q = question;
-        return new Asked(
-                new TimelineQuestion(
+        return new Asked(new TimelineQuestion(
                 q.crop(), q.response(), method, q.plantingOut(), warm, q.matC(), today, seen, q.measures()));
     }
 

@@ -107,7 +107,11 @@ class TimelineTest {
         TimelineStep out = Asked.of(Crops.TOMATO, 26, dates).step(Step.PLANT_OUT);
 
         assertThat(out.earliest()).isEqualTo(MAY_24);
-        assertThat(out.why()).contains("10 May").contains("24 May").contains("10 °C").doesNotContain("°F");
+        assertThat(out.why())
+                .contains("10 May")
+                .contains("24 May")
+                .contains("10 °C")
+                .doesNotContain("°F");
     }
 
     @Test
