@@ -19,6 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param legalMinimumPercent minimum germination of vegetable seed in US trade
  * @param seedLifeYears years that well-kept seed usually lasts
  * @param commonPractice those of its figures that nobody has published
+ * @param standing how far its source is to be trusted
  * @param note of whoever wrote the row, read by people only
  */
 public record Crop(
@@ -42,7 +43,8 @@ public record Crop(
         Set<CropFigure> commonPractice,
         String note,
         String source,
-        String sourceUrl) {
+        String sourceUrl,
+        Standing standing) {
     public Crop {
         hazards = Set.copyOf(hazards);
         commonPractice = Set.copyOf(commonPractice);
@@ -74,7 +76,8 @@ public record Crop(
                 Set.of(),
                 "",
                 "",
-                "");
+                "",
+                Standing.PUBLISHED);
     }
 
     /** What can hurt whoever handles a lot of it. */
@@ -110,7 +113,8 @@ public record Crop(
                 commonPractice,
                 note,
                 source,
-                sourceUrl);
+                sourceUrl,
+                standing);
     }
 
     /** Days to the first harvest, counted from planting out or from sowing. */

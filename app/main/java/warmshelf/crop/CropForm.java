@@ -148,7 +148,8 @@ final class CropForm {
                 Set.of(),
                 reader.optionalText("note", "Note", LONGEST_NOTE),
                 reader.requiredText("source", "Source", LONGEST_SOURCE),
-                address(reader));
+                address(reader),
+                Standing.PUBLISHED);
     }
 
     private static void inOrder(FormReader reader, String field, String label, int least, int most) {

@@ -34,7 +34,8 @@ final class CropTable {
                 CropFigure.named(row.get("common_practice")),
                 row.get("note"),
                 row.get("source_title"),
-                row.get("source_url"));
+                row.get("source_url"),
+                Standing.named(row.get("standing")));
     }
 
     private SeedTreatment treatment(CSVRecord row) {

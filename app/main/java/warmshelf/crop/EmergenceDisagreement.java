@@ -6,11 +6,38 @@ import java.util.List;
  * A cell of the trials' table that reprints print differently.
  *
  * @param celsius the soil temperature of the cell
- * @param printed what each prints, in its order: days, or words for no days
- * @param used what this program takes
+ * @param printed what each prints, in its order; this program takes the first
  */
-public record EmergenceDisagreement(double celsius, List<String> printed, String used) {
+public record EmergenceDisagreement(double celsius, List<Print> printed) {
     public EmergenceDisagreement {
         printed = List.copyOf(printed);
     }
+
+    /** What this program takes. */
+    public Print used() {
+        return printed.get(0);
+    }
+
+    /** Whether each of them prints days. */
+    public boolean allDays() {
+        return printed.stream().allMatch(print -> print.outcome() == Outcome.DAYS);
+    }
+
+    /** What a print can say of a cell. */
+    public enum Outcome {
+        /** So many days. */
+        DAYS,
+        /** Nothing came up. */
+        NONE,
+        UNTESTED,
+        /** So many per cent came up, in days not given. */
+        SHARE
+    }
+
+    /**
+     * What one print says.
+     *
+     * @param number the days, or per cent; 0 where the outcome has none
+     */
+    public record Print(Outcome outcome, int number) {}
 }

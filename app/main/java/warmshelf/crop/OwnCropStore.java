@@ -212,7 +212,8 @@ public final class OwnCropStore {
                 Set.of(),
                 row.get(OWN_CROP.NOTE),
                 row.get(OWN_CROP.SOURCE),
-                row.get(OWN_CROP.SOURCE_URL));
+                row.get(OWN_CROP.SOURCE_URL),
+                Standing.PUBLISHED);
     }
 
     private static SeedTreatment treatment(Record row, List<SeedTrait> traits) {

@@ -9,6 +9,7 @@ import warmshelf.crop.Crop.Basis;
 import warmshelf.crop.Crop.DaysToMaturity;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.crop.OwnEmergence;
+import warmshelf.crop.Standing;
 import warmshelf.supply.NewPromise;
 import warmshelf.supply.SupplyItem;
 
@@ -70,7 +71,8 @@ final class DemoNotes {
                 like.commonPractice(),
                 row.get("note"),
                 row.get("source"),
-                "");
+                "",
+                Standing.PUBLISHED);
     }
 
     private static DaysToMaturity days(CSVRecord row, Basis basis) {

@@ -1,72 +1,91 @@
 package warmshelf.guide;
 
+import java.util.Arrays;
 import java.util.Locale;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import java.util.Optional;
+import org.apache.commons.csv.CSVRecord;
 
 /**
  * A figure or a range as a source gives it, in the reader's unit.
  *
- * @param before words such as 'up to' that the source puts before it
- * @param after words such as 'or more' that the source puts after it
+ * @param bound what the source says it is
  */
-public record Amount(double low, double high, String unit, String before, String after) {
+public record Amount(double low, double high, String unit, Bound bound) {
     private static final double MM_PER_CM = 10;
-    private static final String NUMBER = "\\d+(?:[./]\\d+)?";
-    private static final Pattern PRINTED =
-            Pattern.compile("(up to|about|more than)? ?(" + NUMBER + ")(?:-(" + NUMBER + "))? ?(or more)?(.*)");
 
-    static Amount of(double low, double high, String unit) {
-        return new Amount(low, high, unit, "", "");
+    /** Whether a figure stands for itself, or for what lies at one side of it. */
+    public enum Bound {
+        EXACT("", "", ""),
+        UP_TO("up-to", "up to ", ""),
+        ABOUT("about", "about ", ""),
+        MORE_THAN("more-than", "more than ", ""),
+        OR_MORE("or-more", "", " or more");
+
+        private final String code;
+        private final String before;
+        private final String after;
+
+        Bound(String code, String before, String after) {
+            this.code = code;
+            this.before = before;
+            this.after = after;
+        }
+
+        static Bound named(String code) {
+            return Arrays.stream(values())
+                    .filter(each -> each.code.equals(code))
+                    .findFirst()
+                    .orElseThrow(() -> new IllegalArgumentException("no bound has the code '" + code + "'"));
+        }
     }
 
-    /**
-     * A value as the reference tables print it, such as '4-6', '1/8-1/4' or 'up to 5'.
-     *
-     * @param unit the table's word for its unit; empty where the value carries it itself, as in '10-15 cm'
-     * @throws IllegalArgumentException when it is no figure
-     */
-    static Amount printed(String value, String unit) {
-        Matcher matcher = PRINTED.matcher(value);
-        if (!matcher.matches()) {
-            throw new IllegalArgumentException("'" + value + "' is no figure or range");
+    static Amount of(double low, double high, String unit) {
+        return new Amount(low, high, unit, Bound.EXACT);
+    }
+
+    /** The figure of a row of the table of practice; empty where its value is words. */
+    static Optional<Amount> ofRow(CSVRecord row) {
+        return of(row.get("low"), row.get("high"), row.get("unit"), row.get("bound"));
+    }
+
+    /** The same in metric units; empty where the table has none. */
+    static Optional<Amount> metricOfRow(CSVRecord row) {
+        return of(row.get("metric_low"), row.get("metric_high"), row.get("metric_unit"), row.get("bound"));
+    }
+
+    /** As the columns of the table have it; lengths in millimetres become centimetres, as gardeners say them. */
+    static Optional<Amount> of(String low, String high, String unit, String bound) {
+        if (low.isEmpty()) {
+            return Optional.empty();
         }
-        double low = number(matcher.group(2));
-        double high = matcher.group(3) == null ? low : number(matcher.group(3));
-        String own = matcher.group(5).replace("or more", "").strip();
-        String after = matcher.group(4) != null || matcher.group(5).contains("or more") ? "or more" : "";
-        String named = unit.isEmpty() ? own : unit;
-        String before = matcher.group(1) == null ? "" : matcher.group(1);
-        return named.equals("mm")
-                ? new Amount(low / MM_PER_CM, high / MM_PER_CM, "cm", before, after)
-                : new Amount(low, high, words(named), before, after);
+        double least = Double.parseDouble(low);
+        double most = Double.parseDouble(high);
+        Bound of = Bound.named(bound);
+        return Optional.of(
+                unit.equals("mm")
+                        ? new Amount(least / MM_PER_CM, most / MM_PER_CM, "cm", of)
+                        : new Amount(least, most, words(unit), of));
     }
 
     private static String words(String unit) {
         return switch (unit) {
             case "F", "C" -> "°" + unit;
-            case "h", "hours" -> "hours";
-            case "h per day" -> "hours a day";
-            case "umol m-2 s-1" -> "µmol/m² a second";
-            case "mol m-2 d-1" -> "mol/m² a day";
-            case "% H2O2" -> "% peroxide";
-            case "x diameter" -> "times its thickness";
-            case "x width", "x widest" -> "times its width";
+            case "h" -> "hours";
+            case "h/d" -> "hours a day";
+            case "umol/m2/s" -> "µmol/m² a second";
+            case "mol/m2/d" -> "mol/m² a day";
+            case "ppm-N" -> "ppm N";
+            case "%H2O2" -> "% peroxide";
+            case "x-diameter" -> "times its thickness";
+            case "x-width", "x-widest" -> "times its width";
             default -> unit;
         };
-    }
-
-    private static double number(String text) {
-        int slash = text.indexOf('/');
-        return slash < 0
-                ? Double.parseDouble(text)
-                : Double.parseDouble(text.substring(0, slash)) / Double.parseDouble(text.substring(slash + 1));
     }
 
     /** For example '10–15 cm', 'up to 24 hours' or '70 °F or more'. */
     public String words() {
         String range = low == high ? figure(low) : figure(low) + "–" + figure(high);
-        return (before + " " + range + " " + unit + " " + after).strip().replaceAll(" +", " ");
+        return (bound.before + range + " " + unit).strip() + bound.after;
     }
 
     /** Its lower end as a page prints it: degrees whole, all else as exact as the table. */

@@ -8,14 +8,29 @@ import java.util.stream.Stream;
 /**
  * Who says what of one measure.
  *
- * @param verdict whether they agree, with the range where they do not
+ * @param agreed whether they agree, and in which words, with the range where they do not
  * @param ours what the group usually does, and why; may be empty
  */
-public record Comparison(String title, List<Claim> claims, String verdict, String ours) {
-    private static final String DISAGREE = "Sources disagree";
+public record Comparison(String title, List<Claim> claims, Verdict agreed, String ours) {
 
     public Comparison {
         claims = List.copyOf(claims);
+    }
+
+    /** Whether sources disagree, and what is said of it. */
+    public record Verdict(boolean disagreement, String words) {
+        static Verdict disagreeing(String how) {
+            return new Verdict(true, "Sources disagree: " + how);
+        }
+
+        static Verdict otherwise(String words) {
+            return new Verdict(false, words);
+        }
+    }
+
+    /** What is said of it. */
+    public String verdict() {
+        return agreed.words();
     }
 
     /** Claims that are all figures: whether they agree is reckoned. */
@@ -23,17 +38,22 @@ public record Comparison(String title, List<Claim> claims, String verdict, Strin
         return new Comparison(title, List.of(claims), reckoned(List.of(claims), by), ours);
     }
 
-    /** Claims in words: whether they agree is told. */
+    /** Claims in words that do not disagree: what there is to say of them is told. */
     static Comparison told(String title, String verdict, String ours, Claim... claims) {
-        return new Comparison(title, List.of(claims), verdict, ours);
+        return new Comparison(title, List.of(claims), Verdict.otherwise(verdict), ours);
+    }
+
+    /** Claims in words that disagree: how they do is told. */
+    static Comparison disagreeing(String title, String how, String ours, Claim... claims) {
+        return new Comparison(title, List.of(claims), Verdict.disagreeing(how), ours);
     }
 
     /** Whether the sources disagree, so that a page says it loudly. */
     public boolean isDisagreement() {
-        return verdict.startsWith(DISAGREE);
+        return agreed.disagreement();
     }
 
-    private static String reckoned(List<Claim> claims, String by) {
+    private static Verdict reckoned(List<Claim> claims, String by) {
         List<Amount> amounts = claims.stream()
                 .flatMap(claim -> Stream.ofNullable(claim.amount()))
                 .toList();
@@ -41,18 +61,18 @@ public record Comparison(String title, List<Claim> claims, String verdict, Strin
             throw new IllegalArgumentException("a claim is no figure: " + claims);
         }
         if (claims.size() == 1) {
-            return "No second source to compare it with.";
+            return Verdict.otherwise("No second source to compare it with.");
         }
         Amount lowest = Objects.requireNonNull(
                 amounts.stream().min(Comparator.comparingDouble(Amount::low)).orElse(null));
         Amount highest = Objects.requireNonNull(
                 amounts.stream().max(Comparator.comparingDouble(Amount::high)).orElse(null));
         if (amounts.stream().allMatch(amount -> amount.low() == lowest.low() && amount.high() == highest.high())) {
-            return "The sources agree.";
+            return Verdict.otherwise("The sources agree.");
         }
-        return (DISAGREE + ": %s to %s %s%s.%s")
+        return Verdict.disagreeing("%s to %s %s%s.%s"
                 .formatted(
-                        lowest.lowFigure(), highest.highFigure(), amounts.get(0).unit(), by, shared(amounts));
+                        lowest.lowFigure(), highest.highFigure(), amounts.get(0).unit(), by, shared(amounts)));
     }
 
     /** What every source allows, where there is such a thing. */

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import org.apache.commons.csv.CSVRecord;
 import warmshelf.ReferenceTable;
+import warmshelf.crop.Standing;
 
 /** Trays, cells and mats: their measures in the reader's units. */
 final class ContainerTable {
@@ -48,7 +49,7 @@ final class ContainerTable {
     }
 
     private static Source source(CSVRecord row) {
-        return Source.of(row.get("source_title"), row.get("source_url"), row.get("note"));
+        return Source.of(row.get("source_title"), row.get("source_url"), Standing.named(row.get("standing")));
     }
 
     private CSVRecord row(String name) {

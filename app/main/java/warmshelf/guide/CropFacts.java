@@ -35,7 +35,7 @@ public record CropFacts(Crop crop, List<Fact> facts, Source source) {
 
     static CropFacts of(Topic topic, Crop crop, TemperatureResponse response, Figures figures) {
         List<Fact> facts = OF_SEED.contains(topic) ? seed(crop, response, figures) : plants(crop, figures);
-        return new CropFacts(crop, facts, Source.of(crop.source(), crop.sourceUrl(), ""));
+        return new CropFacts(crop, facts, Source.of(crop.source(), crop.sourceUrl(), crop.standing()));
     }
 
     private static List<Fact> seed(Crop crop, TemperatureResponse response, Figures figures) {

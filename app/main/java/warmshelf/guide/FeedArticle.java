@@ -1,6 +1,7 @@
 package warmshelf.guide;
 
 import java.util.List;
+import warmshelf.crop.Standing;
 
 /** The first feed. */
 final class FeedArticle {
@@ -29,14 +30,16 @@ final class FeedArticle {
 
     private static String example(Figures figures) {
         return figures.customary(
-                "For example, where the label says 2 teaspoons to a gallon, take 1 teaspoon to a gallon (a quarter strength: ½ teaspoon).",
-                "For example, where the label says 10 ml to 1 litre, take 5 ml to 1 litre (a quarter strength: 2.5 ml).");
+                "For example, where the label says 2 teaspoons to a gallon, take 1 teaspoon to a gallon (a quarter"
+                        + " strength: ½ teaspoon).",
+                "For example, where the label says 10 ml to 1 litre, take 5 ml to 1 litre (a quarter strength: 2.5"
+                        + " ml).");
     }
 
     private static Comparison strength(Figures figures) {
-        return Comparison.told(
+        return Comparison.disagreeing(
                 "Share of the label’s strength",
-                "Sources disagree: a quarter to a half.",
+                "a quarter to a half.",
                 "The group takes half (common practice). Whoever would rather be careful takes a quarter.",
                 figures.told(
                         "mix without soil, once a week",
@@ -69,9 +72,9 @@ final class FeedArticle {
     }
 
     private static Comparison start(Figures figures) {
-        return Comparison.told(
+        return Comparison.disagreeing(
                 "When to begin",
-                "Sources disagree: from the first true leaves, or only after several.",
+                "from the first true leaves, or only after several.",
                 "The group begins with the first true leaves, because its feed is weak.",
                 figures.told("", FEED, "start", "after several true leaves; no feed before"),
                 common("", "at the first true leaves"));
@@ -79,6 +82,7 @@ final class FeedArticle {
 
     /** What growers do and no row of the table tells. */
     private static Claim common(String of, String says) {
-        return new Claim(of, says, null, says, Source.of("common practice", "", ""));
+        return new Claim(
+                of, says, null, says, Source.of(Standing.COMMON_PRACTICE.word(), "", Standing.COMMON_PRACTICE));
     }
 }

@@ -36,24 +36,22 @@ final class Figures {
     Amount amount(String topic, String item) {
         PracticeRow row = practice.row(topic, item);
         return switch (row.unit()) {
-            case "F" -> units.temperature().equals("F") || row.metric().isEmpty() ? own(row) : metric(row);
-            case "in" -> inches() || row.metric().isEmpty() ? own(row) : metric(row);
+            case "F" ->
+                units.temperature().equals("F") ? own(row) : row.metricAmount().orElseGet(() -> own(row));
+            case "in" -> inches() ? own(row) : row.metricAmount().orElseGet(() -> own(row));
             case "mm" -> inches() ? inInches(own(row)) : own(row);
             default -> own(row);
         };
     }
 
     private static Amount own(PracticeRow row) {
-        return Amount.printed(row.value(), row.unit());
-    }
-
-    private static Amount metric(PracticeRow row) {
-        return Amount.printed(row.metric(), "");
+        return row.amount()
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "practice.csv gives no figure for '%s, %s'".formatted(row.topic(), row.item())));
     }
 
     private static Amount inInches(Amount centimetres) {
-        return new Amount(
-                hundredths(centimetres.low()), hundredths(centimetres.high()), "in", centimetres.before(), "");
+        return new Amount(hundredths(centimetres.low()), hundredths(centimetres.high()), "in", centimetres.bound());
     }
 
     private static double hundredths(double centimetres) {

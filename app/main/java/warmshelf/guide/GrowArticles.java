@@ -6,8 +6,8 @@ import java.util.List;
 final class GrowArticles {
     private static final String POT = "potting on";
     private static final String HARDEN = "hardening off";
-    private static final String BY_PENN = "length (alt) / Penn State";
-    private static final String BY_UTAH = "length (alt) / Utah State";
+    private static final String BY_PENN = "length, Penn State";
+    private static final String BY_UTAH = "length, Utah State";
 
     private GrowArticles() {}
 
@@ -63,7 +63,8 @@ final class GrowArticles {
         return Comparison.of(
                 "How long",
                 "",
-                "The group’s dates leave ten days for it where they can, and seven at the least, which all of them allow.",
+                "The group’s dates leave ten days for it where they can, and seven at the least, which all of them"
+                        + " allow.",
                 figures.claim("", HARDEN, "length", Amount.of(3, 14, "days")),
                 figures.claim("", HARDEN, BY_PENN),
                 figures.claim("", HARDEN, BY_UTAH));
@@ -71,9 +72,9 @@ final class GrowArticles {
 
     private static Comparison warmth(Figures figures) {
         String air = figures.fahrenheit(60, 60).words();
-        return Comparison.told(
+        return Comparison.disagreeing(
                 "How warm the air should be",
-                "Sources disagree: from %s by the coolest to %s by the warmest, by crop."
+                "from %s by the coolest to %s by the warmest, by crop."
                         .formatted(
                                 figures.fahrenheit(50, 50).words(),
                                 figures.fahrenheit(65, 65).words()),
@@ -97,10 +98,12 @@ final class GrowArticles {
 
     static Article plantOut(Figures figures) {
         return new Article(
-                "The last step is the one that weather can undo. Dates here follow your frost dates; the forecast decides.",
+                "The last step is the one that weather can undo. Dates here follow your frost dates; the forecast"
+                        + " decides.",
                 List.of(Section.of("")
                         .steps(
-                                "Read the forecast for ten nights. Wait while nights colder than the crop bears are forecast.",
+                                "Read the forecast for ten nights. Wait while nights colder than the crop bears are"
+                                        + " forecast.",
                                 "Plant in the evening or under cloud.",
                                 "Water the plants before and the soil after.",
                                 "Set them as deep as they stood; tomatoes deeper if they are leggy.",
@@ -125,8 +128,10 @@ final class GrowArticles {
                 List.of(Section.of("")
                         .steps(
                                 "Note the day under the sowing.",
-                                "Hot peppers: wear rubber gloves when you cut them or take their seed, and do not touch your face.",
-                                "Seed to keep: from the best plants, fully ripe, dried in an airy shade, labelled with crop, variety and year.",
+                                "Hot peppers: wear rubber gloves when you cut them or take their seed, and do not"
+                                        + " touch your face.",
+                                "Seed to keep: from the best plants, fully ripe, dried in an airy shade, labelled with"
+                                        + " crop, variety and year.",
                                 "Seed of hybrids, and of plants that bees crossed, may come up as something else.",
                                 "Put it into the seed box, and what you can spare up for all.")),
                 List.of(Hazard.HOT_PEPPER),

@@ -3,6 +3,7 @@ package warmshelf.guide;
 import java.util.List;
 import org.apache.commons.csv.CSVRecord;
 import warmshelf.ReferenceTable;
+import warmshelf.crop.Standing;
 
 /** The hazards of the trade, each with whom to defer to and where that stands. */
 final class SafetyTable {
@@ -21,7 +22,7 @@ final class SafetyTable {
         return new SafetyRow(
                 row.get("hazard"),
                 row.get("authority_to_defer_to"),
-                Source.of(row.get("source_title"), row.get("source_url"), row.get("note")));
+                Source.of(row.get("source_title"), row.get("source_url"), Standing.named(row.get("standing"))));
     }
 
     /**

@@ -12,8 +12,8 @@ final class SoakArticle {
 
     static Article of(Figures figures) {
         return new Article(
-                "A night in water before sowing. It is optional: it softens hard coats and makes seed sprout together, but no crop"
-                        + " must have it.",
+                "A night in water before sowing. It is optional: it softens hard coats and makes seed sprout together,"
+                        + " but no crop must have it.",
                 List.of(water(figures), peroxide(figures), sleeping(figures)),
                 List.of(Hazard.TREATED_SEED, Hazard.PEROXIDE, Hazard.HOT_PEPPER),
                 List.of(Topic.SOW, Topic.BOTTOM_HEAT));
@@ -22,15 +22,19 @@ final class SoakArticle {
     private static Section water(Figures figures) {
         return Section.of("")
                 .steps(
-                        "Look at the seed and its packet. Is it dyed or marked as treated? Then leave the soak out and sow it dry.",
+                        "Look at the seed and its packet. Is it dyed or marked as treated? Then leave the soak out and"
+                                + " sow it dry.",
                         "Label a small cup in pencil: crop, variety, day, whose.",
                         "In the evening cover the seed with lukewarm water.",
-                        "Hard coats, such as okra’s: nick each with a file first, away from the scar, or rely on the soak.",
+                        "Hard coats, such as okra’s: nick each with a file first, away from the scar, or rely on the"
+                                + " soak.",
                         "In the morning drain it and sow at once. No seed stays under water longer than a day.")
                 .compare(Comparison.told(
                         "How long in water",
-                        "The sources do not contradict each other, but nobody measured it: one names no hours, one only the most.",
-                        "The group soaks overnight, about 12 hours, because an evening and a morning suit people (common practice).",
+                        "The sources do not contradict each other, but nobody measured it: one names no hours, one"
+                                + " only the most.",
+                        "The group soaks overnight, about 12 hours, because an evening and a morning suit people"
+                                + " (common practice).",
                         figures.told(
                                 "hard coats, such as okra and some beans",
                                 SOAK,
@@ -43,28 +47,31 @@ final class SoakArticle {
         String mix = figures.customary("2 fl oz of it to 2 fl oz of water", "50 ml of it to 50 ml of water");
         return Section.of("Hydrogen peroxide: optional, and doubtful")
                 .notes(
-                        "Nobody needs it, and the group asks nobody to do it. Many growers use it against mould; whether it helps"
-                                + " seed come up is all but unknown. Plain water is the safe choice.",
-                        "What speaks against it: undiluted 3 % solution can injure the seedling inside the seed, and in a hobby trial"
-                                + " roots were burnt where solution stayed on the paper. That trial also found half and half harmful,"
-                                + " which is the very mix that common practice gives five minutes. One part to nine of water is the"
-                                + " gentler choice.")
+                        "Nobody needs it, and the group asks nobody to do it. Many growers use it against mould;"
+                                + " whether it helps seed come up is all but unknown. Plain water is the safe choice.",
+                        "What speaks against it: undiluted 3 % solution can injure the seedling inside the seed, and"
+                            + " in a hobby trial roots were burnt where solution stayed on the paper. That trial also"
+                            + " found half and half harmful, which is the very mix that common practice gives five"
+                            + " minutes. One part to nine of water is the gentler choice.")
                 .steps(
-                        "Untreated seed only. Household 3 % solution only, never a stronger grade. Gloves and eye protection.",
+                        "Untreated seed only. Household 3 % solution only, never a stronger grade. Gloves and eye"
+                                + " protection.",
                         "Mix it half and half with water, for example %s, or weaker: one part to nine of water."
                                 .formatted(mix),
                         "Put the seed in for 5 minutes by the clock, no longer.",
                         "Pour it off and rinse the seed well. Never leave seed or paper wet with it.",
-                        "Sow, or go on with a soak in plain water. Pour away what is left; it does not keep once mixed.")
+                        "Sow, or go on with a soak in plain water. Pour away what is left; it does not keep once"
+                                + " mixed.")
                 .compare(peroxideStrengths(figures));
     }
 
     private static Comparison peroxideStrengths(Figures figures) {
-        return Comparison.told(
+        return Comparison.disagreeing(
                 "What is published of peroxide",
-                "Sources disagree: %s to 1.5 %% peroxide is called best or usual. The evidence is thin: one explainer page without"
+                "%s to 1.5 %% peroxide is called best or usual. The evidence is thin: one explainer page without"
                                 .formatted(percent(0.7))
-                        + " trials, two trials of a hobby grower, one old note on maize. Only about 0.3 % is within both ranges.",
+                        + " trials, two trials of a hobby grower, one old note on maize. Only about 0.3 % is within"
+                        + " both ranges.",
                 "Where it is used at all, the group keeps to 5 minutes and a rinse, because strong or long soaks harm.",
                 figures.told(
                         "usual mix",
@@ -76,7 +83,8 @@ final class SoakArticle {
                         PEROXIDE,
                         "working strength",
                         figures.amount(PEROXIDE, "working strength").words()
-                                + "; 1 part of 3 % solution to 9 parts of water makes 0.3 %; undiluted 3 % can injure the embryo"),
+                                + "; 1 part of 3 % solution to 9 parts of water makes 0.3 %; undiluted 3 % can injure"
+                                + " the embryo"),
                 figures.told(
                         "peppers, 16 seeds a dose",
                         PEROXIDE,
@@ -88,8 +96,8 @@ final class SoakArticle {
                         "maize, poor old seed",
                         PEROXIDE,
                         "maize, poor old seed",
-                        "1.5 % for 48 hours: no gain, 1 shoot from 129 seeds; seed that sleeps for want of light came up twice as"
-                                + " often"),
+                        "1.5 % for 48 hours: no gain, 1 shoot from 129 seeds; seed that sleeps for want of light came"
+                                + " up twice as often"),
                 figures.told(
                         "left on paper",
                         PEROXIDE,
@@ -110,8 +118,8 @@ final class SoakArticle {
                 .notes(
                         "Worth knowing, not asked for. One strain of a very hot pepper did not come up at all at a steady %s in the dark."
                                         .formatted(warm)
-                                + " A cooler spell or light woke it. It was one strain: others may differ, and most seed of very hot"
-                                + " peppers only needs patience.",
+                                + " A cooler spell or light woke it. It was one strain: others may differ, and most"
+                                + " seed of very hot peppers only needs patience.",
                         "If yours sleeps on, let it lie in the light, or take it off the mat for a day.")
                 .compare(Comparison.told(
                         "What woke seed of very hot peppers",
@@ -127,7 +135,7 @@ final class SoakArticle {
                                 "salts and hormones",
                                 SOAK,
                                 "habanero-type pepper priming",
-                                "144 hours in aerated potassium nitrate, or in other research solutions, raised emergence by 21–36 %. A"
-                                        + " laboratory treatment, not for home use")));
+                                "144 hours in aerated potassium nitrate, or in other research solutions, raised"
+                                        + " emergence by 21–36 %. A laboratory treatment, not for home use")));
     }
 }

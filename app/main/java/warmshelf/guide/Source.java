@@ -1,5 +1,7 @@
 package warmshelf.guide;
 
+import warmshelf.crop.Standing;
+
 /**
  * Who says something.
  *
@@ -7,8 +9,8 @@ package warmshelf.guide;
  * @param url where to read it; empty where there is no page, or none that is sent encrypted
  */
 public record Source(String title, String url, Standing standing) {
-    static Source of(String title, String url, String note) {
-        return new Source(title, url.startsWith("https://") ? url : "", Standing.of(title, note));
+    static Source of(String title, String url, Standing standing) {
+        return new Source(title, url.startsWith("https://") ? url : "", standing);
     }
 
     /** Whether nobody published it, so that the title itself is the mark. */

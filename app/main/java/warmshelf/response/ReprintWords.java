@@ -1,31 +1,38 @@
 package warmshelf.response;
 
-import java.util.Comparator;
 import java.util.stream.Collectors;
 import warmshelf.crop.EmergenceDisagreement;
+import warmshelf.crop.EmergenceDisagreement.Print;
 import warmshelf.web.Units;
 
 /** Tells where reprints of the trials disagree, in the reader's units. */
 final class ReprintWords {
-    private static final String DAYS = " days";
-
     private ReprintWords() {}
 
     /** For example 'At 77 °F reprints of the trials give 5 or 8 days; we use 8.' */
     static String of(EmergenceDisagreement disagreement, Units units) {
         String at = units.temperature(disagreement.celsius());
-        boolean allDays = disagreement.printed().stream().allMatch(printed -> printed.endsWith(DAYS));
-        if (allDays) {
+        if (disagreement.allDays()) {
             String days = disagreement.printed().stream()
-                    .map(printed -> printed.replace(DAYS, ""))
-                    .sorted(Comparator.comparingInt(Integer::parseInt))
+                    .map(Print::number)
+                    .sorted()
+                    .map(String::valueOf)
                     .collect(Collectors.joining(" or "));
-            return "At %s reprints of the trials give %s days; we use %s."
-                    .formatted(at, days, disagreement.used().replace(DAYS, ""));
+            return "At %s reprints of the trials give %s days; we use %d."
+                    .formatted(at, days, disagreement.used().number());
         }
         String each = disagreement.printed().stream()
-                .map(printed -> "“%s”".formatted(printed))
+                .map(print -> "“%s”".formatted(words(print)))
                 .collect(Collectors.joining(", another "));
         return "At %s one print of the trials says %s; we use the first.".formatted(at, each);
+    }
+
+    private static String words(Print print) {
+        return switch (print.outcome()) {
+            case DAYS -> print.number() + " days";
+            case NONE -> "nothing came up";
+            case UNTESTED -> "not tested";
+            case SHARE -> print.number() + " % came up, in days not given";
+        };
     }
 }

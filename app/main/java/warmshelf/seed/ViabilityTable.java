@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.apache.commons.csv.CSVRecord;
 import warmshelf.ReferenceTable;
 import warmshelf.crop.Crop;
+import warmshelf.crop.Standing;
 
 /**
  * The published constants of the viability equation, by species ({@code db/reference/seed-ageing.csv}).
@@ -12,15 +13,13 @@ import warmshelf.crop.Crop;
  * <p>Rows that the table itself marks as written from memory are left out: nobody has checked them against the papers.
  */
 final class ViabilityTable {
-    private static final String CONSTANTS = "viability constants";
-    private static final String UNCHECKED = "from memory";
     // Quoted as universal for seed that bears drying in Demir et al. 2009; for rows that name no temperature terms.
     private static final double UNIVERSAL_CH = 0.0329;
     private static final double UNIVERSAL_CQ = 0.000478;
 
     private static final List<ViabilityEquation> EQUATIONS = ReferenceTable.rows("seed-ageing.csv").stream()
-            .filter(row -> row.get("kind").equals(CONSTANTS)
-                    && !row.get("source_title").equals(UNCHECKED))
+            .filter(row ->
+                    row.get("code").equals("constants") && Standing.named(row.get("standing")) != Standing.FROM_MEMORY)
             .map(ViabilityTable::equation)
             .toList();
 

@@ -86,9 +86,9 @@ public final class AskPlanner {
                 seedsLeft(ask),
                 capacity(ask),
                 ask.acceptFewer());
-        if (seeds.problem() != null) {
-            return Outcome.refused(
-                    seeds.problem().contains("cells are needed") ? "container" : "plants", seeds.problem());
+        SeedPlan.Problem problem = seeds.problem();
+        if (problem != null) {
+            return Outcome.refused(problem.cause() == SeedPlan.Cause.TRAY ? "container" : "plants", problem.sentence());
         }
         if (ask.method() == Method.BAG && seeds.seeds() > SEEDS_IN_A_BAG) {
             return Outcome.refused(

@@ -21,7 +21,18 @@ record SeedPlan(
         int cells,
         double probability,
         double expected,
-        @Nullable String problem) {
+        @Nullable Problem problem) {
+    /** What stands in the way. */
+    enum Cause {
+        /** The seed: too little of it, or too weak. */
+        SEED,
+        /** The tray: too few cells. */
+        TRAY
+    }
+
+    /** @param sentence for whoever asked */
+    record Problem(Cause cause, String sentence) {}
+
     /** Nine times in ten the plants wanted are there in the end. */
     static final double CONFIDENCE = 0.9;
 
@@ -50,7 +61,9 @@ record SeedPlan(
                     1,
                     0,
                     0,
-                    "So little of this seed comes up that no number of seeds would do; choose another lot.");
+                    new Problem(
+                            Cause.SEED,
+                            "So little of this seed comes up that no number of seeds would do; choose another lot."));
         }
         SeedCount needed = count.get();
         if (seedsLeft != null && seedsLeft < needed.seeds()) {
@@ -75,7 +88,7 @@ record SeedPlan(
             SeedCount needed) {
         double expected = expected(Math.max(1, seedsLeft / perCell), share, perCell, survival);
         if (seedsLeft == 0) {
-            return new SeedPlan(1, 1, 0, 0, "This lot is used up; choose another.");
+            return new SeedPlan(1, 1, 0, 0, new Problem(Cause.SEED, "This lot is used up; choose another."));
         }
         if (!acceptFewer) {
             return new SeedPlan(
@@ -83,10 +96,18 @@ record SeedPlan(
                     1,
                     0,
                     expected,
-                    ("This lot has %d seeds, and %d are needed for %d plants nine times in"
-                                    + " ten. %sThe packet is too small: expect about %d of the %d plants. Ask for fewer plants, choose another lot,"
-                                    + " or tick 'sow what is left'.")
-                            .formatted(seedsLeft, needed.seeds(), plants, advice(share), Math.round(expected), plants));
+                    new Problem(
+                            Cause.SEED,
+                            ("This lot has %d seeds, and %d are needed for %d plants nine times in ten. %sThe packet"
+                                + " is too small: expect about %d of the %d plants. Ask for fewer plants, choose"
+                                + " another lot, or tick 'sow what is left'.")
+                                    .formatted(
+                                            seedsLeft,
+                                            needed.seeds(),
+                                            plants,
+                                            advice(share),
+                                            Math.round(expected),
+                                            plants)));
         }
         int cells = (seedsLeft + perCell - 1) / perCell;
         return fitted(seedsLeft, cells, 0, expected, capacity);
@@ -101,10 +122,12 @@ record SeedPlan(
     }
 
     private static SeedPlan fitted(int seeds, int cells, double probability, double expected, int capacity) {
-        String problem = cells <= capacity
+        Problem problem = cells <= capacity
                 ? null
-                : "%d cells are needed, and this tray has %d; choose a larger tray, smaller cells or fewer plants."
-                        .formatted(cells, capacity);
+                : new Problem(
+                        Cause.TRAY,
+                        "%d cells are needed, and this tray has %d; choose a larger tray, smaller cells or fewer plants."
+                                .formatted(cells, capacity));
         return new SeedPlan(seeds, cells, probability, expected, problem);
     }
 

@@ -31,7 +31,7 @@ record CellTray(int cells, double cellMl) {
     private static TreeMap<Integer, CellTray> trays() {
         TreeMap<Integer, CellTray> trays = new TreeMap<>();
         for (CSVRecord row : ReferenceTable.rows("containers.csv")) {
-            if (row.get("kind").startsWith("cell insert")) {
+            if (row.get("code").equals("insert")) {
                 int cells = Integer.parseInt(row.get("cells"));
                 trays.put(cells, new CellTray(cells, Double.parseDouble(row.get("cell_ml"))));
             }

@@ -178,6 +178,7 @@ abstract class OwnCropStoreContract extends StoreContract {
                 Set.of(),
                 "needs short days",
                 "our own years of growing it",
-                "https://example.org/ulluco");
+                "https://example.org/ulluco",
+                Standing.PUBLISHED);
     }
 }

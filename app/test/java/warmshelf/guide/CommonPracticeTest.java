@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.Test;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
+import warmshelf.crop.Standing;
 
 /**
  * What is common practice among growers of peppers, and has no source of its own: each is told with that mark. The figures are

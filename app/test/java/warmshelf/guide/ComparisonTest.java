@@ -4,9 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import org.junit.jupiter.api.Test;
+import warmshelf.crop.Standing;
 
 class ComparisonTest {
-    private static final Source SOMEBODY = Source.of("Somebody", "https://example.org/", "");
+    private static final Source SOMEBODY = Source.of("Somebody", "https://example.org/", Standing.PUBLISHED);
 
     @Test
     void sources_that_say_the_same_agree() {
@@ -30,6 +31,17 @@ class ComparisonTest {
                 .isEqualTo("Sources disagree: 2 to 5 in, by lamp. All of them allow 3.");
         assertThat(verdict(inches(1, 6), inches(2, 8)))
                 .isEqualTo("Sources disagree: 1 to 8 in, by lamp. All of them allow 2 to 6.");
+    }
+
+    @Test
+    void whether_sources_disagree_is_told_and_not_read_from_its_sentence() {
+        assertThat(Comparison.told("Root", "Sources disagree: or so it sounds.", "")
+                        .isDisagreement())
+                .isFalse();
+        assertThat(Comparison.disagreeing("Root", "a lot.", "").isDisagreement())
+                .isTrue();
+        assertThat(Comparison.of("Root", "", "", inches(1, 2), inches(2, 3)).isDisagreement())
+                .isTrue();
     }
 
     @Test

@@ -41,9 +41,10 @@ class SeedPlanTest {
         SeedPlan plan = SeedPlan.of(10, FOUR_FIFTHS, 1, 0.9, 9, 36, false);
 
         assertThat(plan.problem())
-                .isEqualTo("This lot has 9 seeds, and " + needed + " are needed for 10 plants nine times in ten."
-                        + " The packet is too small: expect about 6 of the 10 plants. Ask for fewer plants, choose another lot,"
-                        + " or tick 'sow what is left'.");
+                .isEqualTo(seed("This lot has 9 seeds, and " + needed + " are needed for 10 plants nine times in ten."
+                        + " The packet is too small: expect about 6 of"
+                        + " the 10 plants. Ask for fewer plants, choose"
+                        + " another lot, or tick 'sow what is left'."));
         assertThat(SeedPlan.of(10, FOUR_FIFTHS, 1, 0.9, needed, 36, false).problem())
                 .as("just enough is enough")
                 .isNull();
@@ -63,9 +64,9 @@ class SeedPlanTest {
     @Test
     void a_lot_that_is_used_up_cannot_be_sown_even_by_who_accepts_fewer() {
         assertThat(SeedPlan.of(10, FOUR_FIFTHS, 1, 0.9, 0, 36, false).problem())
-                .isEqualTo("This lot is used up; choose another.");
+                .isEqualTo(seed("This lot is used up; choose another."));
         assertThat(SeedPlan.of(10, FOUR_FIFTHS, 1, 0.9, 0, 36, true).problem())
-                .isEqualTo("This lot is used up; choose another.");
+                .isEqualTo(seed("This lot is used up; choose another."));
     }
 
     @Test
@@ -75,16 +76,22 @@ class SeedPlanTest {
         assertThat(SeedPlan.of(30, FOUR_FIFTHS, 1, 0.9, null, needed, false).problem())
                 .isNull();
         assertThat(SeedPlan.of(30, FOUR_FIFTHS, 1, 0.9, null, needed - 1, false).problem())
-                .isEqualTo(
+                .isEqualTo(new SeedPlan.Problem(
+                        SeedPlan.Cause.TRAY,
                         "%d cells are needed, and this tray has %d; choose a larger tray, smaller cells or fewer plants."
-                                .formatted(needed, needed - 1));
+                                .formatted(needed, needed - 1)));
     }
 
     @Test
     void seed_of_which_next_to_nothing_comes_up_sends_to_another_lot() {
         assertThat(SeedPlan.of(1000, GerminationShare.exactly(0.0001), 1, 0.9, null, 36, false)
                         .problem())
-                .isEqualTo("So little of this seed comes up that no number of seeds would do; choose another lot.");
+                .isEqualTo(
+                        seed("So little of this seed comes up that no number of seeds would do; choose another lot."));
+    }
+
+    private static SeedPlan.Problem seed(String sentence) {
+        return new SeedPlan.Problem(SeedPlan.Cause.SEED, sentence);
     }
 
     private static double atLeast(int plants, int seeds, double share) {

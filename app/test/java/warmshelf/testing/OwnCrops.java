@@ -9,6 +9,7 @@ import warmshelf.crop.Hardiness;
 import warmshelf.crop.RaisedFrom;
 import warmshelf.crop.SeedTreatment;
 import warmshelf.crop.Soak;
+import warmshelf.crop.Standing;
 
 /** Crops that a coordinator wrote. */
 public final class OwnCrops {
@@ -39,6 +40,7 @@ public final class OwnCrops {
                 Set.of(),
                 words,
                 "Ilse Brandt",
-                "");
+                "",
+                Standing.PUBLISHED);
     }
 }

@@ -154,6 +154,6 @@ public record ImportPage(
 
     /** What was found, or why it was refused, sentence by sentence; each wrong line on its own. */
     public List<String> sentences() {
-        return entry.words().isEmpty() ? List.of() : Arrays.asList(entry.words().split("\n| (?=Line \\d+: )"));
+        return entry.words().isEmpty() ? List.of() : Arrays.asList(entry.words().split("\n"));
     }
 }

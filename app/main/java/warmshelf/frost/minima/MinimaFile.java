@@ -110,11 +110,11 @@ public final class MinimaFile {
 
     private static void refuseProblems(String name, Gathering gathering) {
         if (!gathering.problems().isEmpty()) {
-            throw new BadInput("'%s' was refused as a whole. %s%s"
+            throw new BadInput("'%s' was refused as a whole.\n%s%s"
                     .formatted(
                             name,
-                            String.join(" ", gathering.problems()),
-                            gathering.isHopeless() ? " The lines after that were not looked at." : ""));
+                            String.join("\n", gathering.problems()),
+                            gathering.isHopeless() ? "\nThe lines after that were not looked at." : ""));
         }
         if (gathering.minima.size() == 0) {
             throw new BadInput("'%s' has no daily minimum in it.".formatted(name));

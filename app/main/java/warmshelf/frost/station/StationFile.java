@@ -64,7 +64,7 @@ public final class StationFile {
             }
         }
         if (!problems.isEmpty()) {
-            throw new BadInput("'%s' was refused as a whole. %s".formatted(file, String.join(" ", problems)));
+            throw new BadInput("'%s' was refused as a whole.\n%s".formatted(file, String.join("\n", problems)));
         }
         if (stations.stream().noneMatch(StationFrost::hasDates)) {
             throw new BadInput("'%s' has no station with frost dates.".formatted(file));
