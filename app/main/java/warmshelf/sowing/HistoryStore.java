@@ -19,14 +19,13 @@ import warmshelf.allocation.StayStore;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
 
-/** Reads sowings with their entries, stays and requests; ends those that are withdrawn. */
+/** Reads sowings with their entries, stays and requests; has those withdrawn that are given up before they are sown. */
 public final class HistoryStore {
     private final DSLContext sql;
-    private final Audit audit;
     private final SowingStore sowings;
     private final EntryStore entries;
     private final RequestStore requests;
-    private final StayStore stays;
+    private final WithdrawalStore withdrawals;
 
     public HistoryStore(
             Database database,
@@ -36,11 +35,10 @@ public final class HistoryStore {
             RequestStore requests,
             StayStore stays) {
         this.sql = database.sql();
-        this.audit = audit;
         this.sowings = sowings;
         this.entries = entries;
         this.requests = requests;
-        this.stays = stays;
+        this.withdrawals = new WithdrawalStore(sql, audit, sowings, requests, stays);
     }
 
     public Optional<History> find(UUID id) {
@@ -107,6 +105,11 @@ public final class HistoryStore {
                 .fetchMap(row -> row.value1(), row -> row.value2());
     }
 
+    /** Withdrawing, and taking that back. */
+    public WithdrawalStore withdrawals() {
+        return withdrawals;
+    }
+
     /**
      * Withdraws a sowing that has not been sown: its request ends and its place is free.
      *
@@ -118,18 +121,6 @@ public final class HistoryStore {
 
     /** The same within the caller's transaction. */
     public boolean withdraw(DSLContext within, UUID id, UUID by) {
-        return within.transactionResult(inside -> {
-            DSLContext tx = inside.dsl();
-            Optional<Sowing> held = sowings.findAndHold(tx, id);
-            if (held.isEmpty() || !held.get().stage().isBeforeSowing()) {
-                return false;
-            }
-            sowings.moveTo(tx, id, SowingStage.WITHDRAWN);
-            StayBookStore.ofSowing(tx, id).forEach(stay -> stays.end(tx, stay, stay.from(), by));
-            requests.find(tx, id)
-                    .ifPresent(request -> requests.decide(tx, request, SpaceRequest.State.WITHDRAWN, "", by));
-            audit.write(tx, by, "withdraw", "sowing", id, held.get().title());
-            return true;
-        });
+        return withdrawals.withdraw(within, id, by).isPresent();
     }
 }

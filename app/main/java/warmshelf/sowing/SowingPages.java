@@ -2,13 +2,11 @@ package warmshelf.sowing;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import io.javalin.http.HttpStatus;
 import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.SpaceRequest;
 import warmshelf.allocation.Stay;
@@ -50,7 +48,6 @@ public final class SowingPages implements Pages {
     public void register(RoutesConfig routes) {
         routes.get("/sowings", this::mine, Role.MEMBER);
         routes.get("/sowings/{id}", this::one, Role.MEMBER);
-        routes.post("/sowings/{id}/withdrawal", this::withdraw, Role.MEMBER);
     }
 
     /** One line of a member's list. */
@@ -100,6 +97,10 @@ public final class SowingPages implements Pages {
                         || visitor.memberId().equals(sowing.grower().memberId()));
         model.put("stay", history.stayOn(visitor.today()));
         model.put("mayWithdraw", mayWithdraw(visitor, sowing));
+        model.put(
+                "mayTakeBack",
+                WithdrawalPages.isOurs(visitor, sowing)
+                        && histories.withdrawals().mayTakeBack(sowing));
         Optional<Timeline> timeline = timeline(history, visitor);
         model.put("timeline", timeline.orElse(null));
         model.put(
@@ -139,25 +140,6 @@ public final class SowingPages implements Pages {
     }
 
     private static boolean mayWithdraw(Visitor visitor, Sowing sowing) {
-        boolean ours = visitor.coordinator()
-                || visitor.memberId().equals(sowing.grower().memberId());
-        return ours && sowing.stage().isBeforeSowing();
-    }
-
-    private void withdraw(Context ctx) {
-        Visitor visitor = Visitor.of(ctx);
-        UUID id = Respond.id(ctx, "id");
-        Sowing sowing = histories.find(id).map(History::sowing).orElseThrow(Refusal::notFound);
-        if (!visitor.coordinator() && !visitor.memberId().equals(sowing.grower().memberId())) {
-            throw Refusal.forbidden("Only %s or a coordinator can withdraw this sowing."
-                    .formatted(sowing.grower().name()));
-        }
-        if (!histories.withdraw(id, visitor.memberId())) {
-            throw Refusal.of(
-                    HttpStatus.CONFLICT,
-                    "%s is %s; only what has not been sown can be withdrawn."
-                            .formatted(sowing.title(), sowing.stage().title()));
-        }
-        Respond.seeOther(ctx, "/sowings/" + id, "Withdrawn. Its place is free for someone else.");
+        return WithdrawalPages.isOurs(visitor, sowing) && sowing.stage().isBeforeSowing();
     }
 }

@@ -19,6 +19,7 @@ public final class SowingRoom {
         return List.of(
                 new AskPages(stores.crops(), stores.planner(), stores.lots(), stores.space(), asks, risks, use),
                 new SowingPages(stores, photos, risks, aside),
+                new WithdrawalPages(stores.histories()),
                 new PhotoPages(photos));
     }
 }

@@ -4,7 +4,10 @@ import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 
-/** Days as sentences say them. */
+/**
+ * Days as sentences say them. A stay is kept over days [from, afterLast); people are told its last day ('to Sat 5 Dec'), on which
+ * it still lies there, or the day it leaves ('leaves Sun 6 Dec'), which is the day after.
+ */
 public final class DayWords {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
     private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
@@ -19,5 +22,20 @@ public final class DayWords {
     /** For example '24 May'. */
     public static String date(LocalDate day) {
         return DATE.format(day);
+    }
+
+    /** The days of a stay, its last one included: for example 'Tue 24 May to Sat 4 Jun'. */
+    public static String span(LocalDate from, LocalDate afterLast) {
+        return "%s to %s".formatted(day(from), lastDay(afterLast));
+    }
+
+    /** The last day on which it lies there: for example 'Sat 4 Jun'. */
+    public static String lastDay(LocalDate afterLast) {
+        return day(afterLast.minusDays(1));
+    }
+
+    /** The day on which it is there no more: for example 'leaves Sun 5 Jun'. */
+    public static String leaves(LocalDate afterLast) {
+        return "leaves " + day(afterLast);
     }
 }

@@ -34,13 +34,15 @@ final class Words extends AbstractExtension {
                 Map.entry("distance", new Written((value, units) -> units.distance(number(value)))),
                 Map.entry("date", new Written((value, units) -> DayWords.date((LocalDate) value))),
                 Map.entry("day", new Written((value, units) -> DayWords.day((LocalDate) value))),
+                Map.entry("lastday", new Written((value, units) -> DayWords.lastDay((LocalDate) value))),
+                Map.entry("leaves", new Written((value, units) -> DayWords.leaves((LocalDate) value))),
                 Map.entry("longday", new Written((value, units) -> LONG_DAY.format((LocalDate) value))),
                 Map.entry("percent", new Written((value, units) -> Math.round(100 * number(value)) + " %")));
     }
 
     @Override
     public Map<String, Function> getFunctions() {
-        return Map.of("asset", new AssetAddress(assets), "freshname", new FreshName());
+        return Map.of("asset", new AssetAddress(assets), "freshname", new FreshName(), "span", new Span());
     }
 
     private static double number(Object value) {
@@ -77,6 +79,18 @@ final class Words extends AbstractExtension {
         @Override
         public List<String> getArgumentNames() {
             return List.of();
+        }
+    }
+
+    private record Span() implements Function {
+        @Override
+        public Object execute(Map<String, Object> arguments, PebbleTemplate self, EvaluationContext context, int line) {
+            return DayWords.span((LocalDate) arguments.get("from"), (LocalDate) arguments.get("afterLast"));
+        }
+
+        @Override
+        public List<String> getArgumentNames() {
+            return List.of("from", "afterLast");
         }
     }
 
