@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.OptionalInt;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import warmshelf.shelf.Outage;
 
 /**
  * Who takes which quarter of which place on which day, the set-point of each mat and day, and the days on which a mat cannot be
@@ -43,6 +44,16 @@ public final class Board {
             ready.put(mat.id(), unset());
             mat.places().forEach(place -> taken.put(place, new byte[days]));
         }
+    }
+
+    /** The same, to be filled further without changing this one. */
+    public Board copy() {
+        Board copy = new Board(from, to(), mats);
+        taken.forEach((place, masks) -> copy.taken.put(place, masks.clone()));
+        setPoints.forEach((mat, onDays) -> copy.setPoints.put(mat, onDays.clone()));
+        ready.forEach((mat, onDays) -> copy.ready.put(mat, onDays.clone()));
+        copy.outages.addAll(outages);
+        return copy;
     }
 
     private int[] unset() {

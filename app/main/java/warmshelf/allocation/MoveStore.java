@@ -48,6 +48,41 @@ public final class MoveStore {
         return sql.transactionResult(inside -> move(inside.dsl(), seen, spot, warm, today, by));
     }
 
+    /**
+     * A move to be made together with others.
+     *
+     * @param seen the stay as it was looked at
+     * @param warm the set-points at the new place; null under a light
+     */
+    public record Change(
+            LyingStay seen, Spot spot, @Nullable WarmDays warm) {}
+
+    /**
+     * Moves several stays, all or none, each judged after those before it.
+     *
+     * @throws Overtaken when somebody else changed one of the stays since
+     * @throws SpaceClash when space or temperature does not allow one of the moves, or a stay has ended
+     */
+    public void moveAll(List<Change> changes, LocalDate today, UUID by) {
+        sql.transaction(inside -> {
+            DSLContext tx = inside.dsl();
+            // As for one move: the sowings, then the mats in order, so that two people never wait for each other.
+            changes.stream()
+                    .map(change -> change.seen().stay().sowingId())
+                    .sorted()
+                    .forEach(sowing -> holdSowing(tx, sowing));
+            changes.stream()
+                    .flatMap(change -> Stream.of(
+                            change.seen().stay().placeId(), change.spot().placeId()))
+                    .map(place -> matOf(tx, place))
+                    .flatMap(Optional::stream)
+                    .distinct()
+                    .sorted()
+                    .forEach(mat -> StayStore.lock(tx, mat));
+            changes.forEach(change -> move(tx, change.seen(), change.spot(), change.warm(), today, by));
+        });
+    }
+
     private UUID move(DSLContext tx, LyingStay seen, Spot spot, @Nullable WarmDays warm, LocalDate today, UUID by) {
         Stay stay = hold(tx, seen, spot.placeId());
         refuseEnded(seen, today);
@@ -166,12 +201,7 @@ public final class MoveStore {
 
     private Stay hold(DSLContext tx, LyingStay lying, UUID wantedPlace) {
         Stay seen = lying.stay();
-        String stage = tx.select(SOWING.STAGE)
-                .from(SOWING)
-                .where(SOWING.ID.eq(seen.sowingId()))
-                .forUpdate()
-                .fetchSingle(SOWING.STAGE);
-        if (LyingStore.isSown(stage) != lying.sown()) {
+        if (LyingStore.isSown(holdSowing(tx, seen.sowingId())) != lying.sown()) {
             throw new Overtaken("An entry was made for this sowing a moment ago. Please look at it again.");
         }
         Stream.of(seen.placeId(), wantedPlace)
@@ -185,6 +215,15 @@ public final class MoveStore {
                 .filter(now -> now.version() == seen.version())
                 .orElseThrow(
                         () -> new Overtaken(MoveBookStore.whatChanged(tx, seen.id(), seen.version(), audit.now())));
+    }
+
+    /** Its stage. */
+    private static String holdSowing(DSLContext tx, UUID sowing) {
+        return tx.select(SOWING.STAGE)
+                .from(SOWING)
+                .where(SOWING.ID.eq(sowing))
+                .forUpdate()
+                .fetchSingle(SOWING.STAGE);
     }
 
     private static Optional<UUID> matOf(DSLContext tx, UUID place) {

@@ -1,6 +1,7 @@
 package warmshelf.allocation;
 
 import java.time.LocalDate;
+import warmshelf.shelf.Outage;
 import warmshelf.web.DayWords;
 import warmshelf.web.Units;
 

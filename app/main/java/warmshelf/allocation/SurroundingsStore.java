@@ -2,7 +2,6 @@ package warmshelf.allocation;
 
 import static warmshelf.db.generated.Tables.LOT;
 import static warmshelf.db.generated.Tables.MAT_DAY;
-import static warmshelf.db.generated.Tables.MAT_OUT;
 import static warmshelf.db.generated.Tables.MEMBER;
 import static warmshelf.db.generated.Tables.QUARTER_DAY;
 import static warmshelf.db.generated.Tables.SOWING;
@@ -25,6 +24,7 @@ import org.jooq.impl.DSL;
 import org.jspecify.annotations.Nullable;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
+import warmshelf.shelf.OutageStore;
 
 /**
  * Reads what stands on a board: who lies where, how the mats are set, and which cannot be used. Pages and savings read the same.
@@ -82,14 +82,7 @@ final class SurroundingsStore {
                 .forEach(stay -> board.take(
                         stay.value1(), new Slot(stay.value2(), stay.value3()), stay.value4(), stay.value5()));
         List<UUID> mats = board.mats().stream().map(MatSpace::id).toList();
-        sql.select(MAT_OUT.MAT_ID, MAT_OUT.FROM_DAY, MAT_OUT.TO_DAY, MAT_OUT.REASON)
-                .from(MAT_OUT)
-                .where(
-                        among(MAT_OUT.MAT_ID, mats),
-                        MAT_OUT.FROM_DAY.lt(board.to()),
-                        MAT_OUT.TO_DAY.gt(board.from()),
-                        MAT_OUT.FROM_DAY.lt(MAT_OUT.TO_DAY))
-                .forEach(out -> board.takeOut(new Outage(out.value1(), out.value2(), out.value3(), out.value4())));
+        OutageStore.touching(sql, board.from(), board.to()).forEach(board::takeOut);
         setPoints(sql, board, mats, except);
     }
 

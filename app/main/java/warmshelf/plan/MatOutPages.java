@@ -2,12 +2,17 @@ package warmshelf.plan;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
 import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.UUID;
 import warmshelf.allocation.MatSpace;
+import warmshelf.allocation.MoveStore;
+import warmshelf.allocation.Overtaken;
+import warmshelf.allocation.SpaceClash;
 import warmshelf.allocation.SpaceStore;
 import warmshelf.web.Choice;
 import warmshelf.web.FormReader;
@@ -17,32 +22,46 @@ import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
 
-/** Days on which a mat cannot be used: every member sees them, coordinators say them. */
+/** Days on which a mat cannot be used: every member sees them, coordinators say them and move what lies there. */
 final class MatOutPages implements Pages {
     private static final int FARTHEST_DAYS = 400;
 
     private final MatOutStore outs;
+    private final DisplacedList displaced;
+    private final MoveStore moves;
     private final SpaceStore space;
 
-    MatOutPages(MatOutStore outs, SpaceStore space) {
+    MatOutPages(MatOutStore outs, DisplacedList displaced, MoveStore moves, SpaceStore space) {
         this.outs = outs;
+        this.displaced = displaced;
+        this.moves = moves;
         this.space = space;
     }
 
     @Override
     public void register(RoutesConfig routes) {
-        routes.get("/plans/out-of-service", this::show, Role.MEMBER);
+        routes.get("/plans/out-of-service", this::all, Role.MEMBER);
+        routes.get("/plans/out-of-service/{id}", this::one, Role.MEMBER);
         routes.post("/plans/out-of-service", this::takeOut, Role.COORDINATOR);
+        routes.post("/plans/out-of-service/{id}/moves", this::move, Role.COORDINATOR);
         routes.post("/plans/out-of-service/{id}/end", this::end, Role.COORDINATOR);
     }
 
-    private void show(Context ctx) {
+    /** An outage with how many stays lie there. */
+    public record Line(MatOutStore.Out out, int stays) {}
+
+    private void all(Context ctx) {
         ctx.render("plan/out.peb", model(ctx, new FormReader(Map.of())));
     }
 
     private Map<String, Object> model(Context ctx, FormReader form) {
         Map<String, Object> model = new HashMap<>();
-        model.put("outs", outs.reachingBeyond(Visitor.of(ctx).today()));
+        LocalDate today = Visitor.of(ctx).today();
+        model.put(
+                "outs",
+                outs.reachingBeyond(today).stream()
+                        .map(out -> new Line(out, outs.staysOn(out, today).size()))
+                        .toList());
         model.put("mats", mats(space.mats()));
         model.put("form", form);
         return model;
@@ -71,12 +90,77 @@ final class MatOutPages implements Pages {
             Respond.again(ctx, "plan/out.peb", model(ctx, form));
             return;
         }
-        int lying = outs.takeOut(UUID.fromString(mat), first, last.plusDays(1), reason, visitor.memberId());
-        String there = lying == 0
-                ? "Nothing lies there on those days."
-                : "%d %s there on those days; please move %s."
-                        .formatted(lying, lying == 1 ? "stay lies" : "stays lie", lying == 1 ? "it" : "them");
-        Respond.seeOther(ctx, "/plans/out-of-service", "Out of service. " + there);
+        UUID out = outs.takeOut(UUID.fromString(mat), first, last.plusDays(1), reason, visitor.memberId());
+        int lying = outs.find(out)
+                .map(found -> outs.staysOn(found, visitor.today()).size())
+                .orElse(0);
+        if (lying == 0) {
+            Respond.seeOther(ctx, "/plans/out-of-service", "Out of service. Nothing lies there on those days.");
+        } else {
+            Respond.seeOther(
+                    ctx,
+                    "/plans/out-of-service/" + out,
+                    "Out of service. %d %s there on those days; this is where %s could go."
+                            .formatted(lying, lying == 1 ? "stay lies" : "stays lie", lying == 1 ? "it" : "they"));
+        }
+    }
+
+    private void one(Context ctx) {
+        ctx.render("plan/out-mat.peb", model(ctx, out(ctx), List.of()));
+    }
+
+    private MatOutStore.Out out(Context ctx) {
+        return outs.find(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
+    }
+
+    private Map<String, Object> model(Context ctx, MatOutStore.Out out, List<String> problems) {
+        Visitor visitor = Visitor.of(ctx);
+        Map<String, Object> model = new HashMap<>();
+        model.put("out", out);
+        model.put("over", !out.to().isAfter(visitor.today()));
+        model.put("stays", visitor.coordinator() ? List.of() : displaced.lying(out, visitor.today()));
+        model.put("proposals", visitor.coordinator() ? displaced.proposals(out, visitor.today()) : List.of());
+        model.put("problems", problems);
+        return model;
+    }
+
+    /** Moves what was shown and chosen, all or none; when anything has changed since, nothing moves and it is shown anew. */
+    private void move(Context ctx) {
+        Visitor visitor = Visitor.of(ctx);
+        MatOutStore.Out out = out(ctx);
+        List<String> shown = List.of(
+                Objects.requireNonNullElse(ctx.formParam("take"), "").strip().split(" +"));
+        List<MoveStore.Change> wanted = displaced.proposals(out, visitor.today()).stream()
+                .filter(proposal -> proposal.then() != null && shown.contains(proposal.key()))
+                .map(DisplacedList.Proposal::change)
+                .toList();
+        try {
+            if (wanted.isEmpty() || wanted.size() != shown.size()) {
+                throw new SpaceClash("What lies where has changed since you looked.");
+            }
+            moves.moveAll(wanted, visitor.today(), visitor.memberId());
+        } catch (SpaceClash clash) {
+            showAnew(ctx, out, clash.sentence());
+            return;
+        } catch (Overtaken changed) {
+            showAnew(ctx, out, changed.sentence());
+            return;
+        }
+        int left = outs.staysOn(out, visitor.today()).size();
+        Respond.seeOther(
+                ctx,
+                "/plans/out-of-service/" + out.id(),
+                "%d moved. %s"
+                        .formatted(
+                                wanted.size(),
+                                left == 0
+                                        ? "Nothing lies there any more on those days."
+                                        : "%d still %s there.".formatted(left, left == 1 ? "lies" : "lie")));
+    }
+
+    private void showAnew(Context ctx, MatOutStore.Out out, String sentence) {
+        ctx.status(HttpStatus.CONFLICT);
+        ctx.render("plan/out-mat.peb", model(ctx, out, List.of(sentence)));
     }
 
     private static void refuseOddDays(FormReader form, LocalDate first, LocalDate last, LocalDate today) {

@@ -3,7 +3,9 @@ package warmshelf.plan;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.UUID;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.Slot;
 import warmshelf.allocation.plan.PlacedStay;
 import warmshelf.allocation.plan.SetPointSpan;
@@ -24,8 +26,12 @@ public record PlanPicture(int width, int height, List<Week> weeks, List<Band> ba
     /** A Monday. */
     public record Week(int x, LocalDate monday) {}
 
-    /** A mat: its set-points in a strip on top, its places below; or a lit shelf, which has no set-points. */
-    public record Band(String name, int y, int height, List<Warm> warm, List<Row> rows) {}
+    /**
+     * A mat: its set-points in a strip on top, its places below; or a lit shelf, which has no set-points.
+     *
+     * @param matId null for a lit shelf
+     */
+    public record Band(String name, @Nullable UUID matId, int y, int height, List<Warm> warm, List<Row> rows) {}
 
     /** Days at one set-point. */
     public record Warm(int x, int width, int celsius, String style) {}
@@ -84,7 +90,13 @@ public record PlanPicture(int width, int height, List<Week> weeks, List<Band> ba
                             span.celsius(),
                             style(span.celsius())))
                     .toList();
-            return new Band(surface.lit() ? litName(surface.name()) : surface.name(), top, y - top, warm, rows);
+            return new Band(
+                    surface.lit() ? litName(surface.name()) : surface.name(),
+                    surface.matId(),
+                    top,
+                    y - top,
+                    warm,
+                    rows);
         }
 
         /** 'light North 2' for the second shelf of the rack North: as much as the names' column holds. */

@@ -3,8 +3,11 @@ package warmshelf.plan;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import warmshelf.allocation.MoveStore;
 import warmshelf.request.LightAfterHeat;
 import warmshelf.request.PlacementStore;
+import warmshelf.shelf.Outage;
 import warmshelf.sowing.SowingStores;
 import warmshelf.web.Aside;
 import warmshelf.web.Pages;
@@ -30,13 +33,18 @@ public final class PlanRoom {
 
     public List<Pages> pages(PlacementStore placements) {
         PlanStore plans = new PlanStore(stores.database(), stores.audit());
+        MatOutStore outs = new MatOutStore(stores.database(), stores.audit());
         QuestionStore questions = new QuestionStore(stores, ranks);
         PlanDesk desk = new PlanDesk(plans, questions, notes, freed);
         PlanWarmthStore warmth = new PlanWarmthStore(stores.stays(), stores.audit());
         return List.of(
                 // before the pages whose address holds an id in the same place
                 new FairnessPages(new FairnessStore(stores.database()), ranks),
-                new MatOutPages(new MatOutStore(stores.database(), stores.audit()), stores.space()),
+                new MatOutPages(
+                        outs,
+                        new DisplacedList(stores, outs),
+                        new MoveStore(stores.database(), stores.audit(), stores.stays(), stores.requests()),
+                        stores.space()),
                 new PlanPages(plans, questions, new PlanJob(plans, new SearchPlanner(), BEAT), desk),
                 new EditPages(plans, desk),
                 new PublishPages(
@@ -48,9 +56,26 @@ public final class PlanRoom {
                 new OwnPages(ranks, notes, waiting, placements, new LightAfterHeat(stores.planner(), stores.space())));
     }
 
-    /** What Today tells a member of the last publication. */
+    /** What Today tells a member of the last publication, and of mats that cannot be used. */
     public Aside today() {
-        return visitor -> Map.of("planNotes", notes.ofMember(visitor.memberId()));
+        MatOutTodayStore outs = new MatOutTodayStore(stores.database());
+        return visitor -> {
+            List<MatOutTodayStore.MatOut> out = outs.on(visitor.today());
+            return Map.of(
+                    "planNotes",
+                    notes.ofMember(visitor.memberId()),
+                    "matsOut",
+                    out.stream()
+                            .filter(each -> each.stays() > 0)
+                            .filter(each ->
+                                    visitor.coordinator() || each.concerned().contains(visitor.memberId()))
+                            .toList(),
+                    "outToday",
+                    out.stream()
+                            .map(MatOutTodayStore.MatOut::outage)
+                            .filter(outage -> outage.covers(visitor.today()))
+                            .collect(Collectors.toMap(Outage::matId, outage -> outage, (one, other) -> one)));
+        };
     }
 
     /** What My sowings adds: notes, freed places, and which request is the first choice. */

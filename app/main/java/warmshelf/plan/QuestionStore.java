@@ -1,7 +1,6 @@
 package warmshelf.plan;
 
 import static warmshelf.db.generated.Tables.MAT;
-import static warmshelf.db.generated.Tables.MAT_OUT;
 import static warmshelf.db.generated.Tables.PLACE;
 import static warmshelf.db.generated.Tables.QUARTER_DAY;
 import static warmshelf.db.generated.Tables.RACK;
@@ -37,6 +36,8 @@ import warmshelf.allocation.plan.PlanQuestion;
 import warmshelf.plan.SeasonQuestion.Asked;
 import warmshelf.plan.SeasonQuestion.Lying;
 import warmshelf.shelf.Circuit;
+import warmshelf.shelf.Outage;
+import warmshelf.shelf.OutageStore;
 import warmshelf.sowing.Sowing;
 import warmshelf.sowing.SowingStores;
 
@@ -205,10 +206,10 @@ final class QuestionStore {
     }
 
     private List<Mat> planMats(Map<String, MatSpace> mats, DayRange days) {
-        Map<UUID, List<DayRange>> out = sql.selectFrom(MAT_OUT)
-                .where(MAT_OUT.TO_DAY.gt(days.from()), MAT_OUT.FROM_DAY.lt(MAT_OUT.TO_DAY))
-                .orderBy(MAT_OUT.FROM_DAY)
-                .fetchGroups(MAT_OUT.MAT_ID, row -> new DayRange(row.getFromDay(), row.getToDay()));
+        Map<UUID, List<DayRange>> out = OutageStore.touching(sql, days.from(), days.to()).stream()
+                .collect(Collectors.groupingBy(
+                        Outage::matId,
+                        Collectors.mapping(outage -> new DayRange(outage.from(), outage.to()), Collectors.toList())));
         List<Mat> planned = new ArrayList<>();
         sql.select(MAT.ID, MAT.NAME, MAT.WATTS, SITE.NAME)
                 .from(MAT)

@@ -67,10 +67,19 @@ public record SeasonQuestion(
         }
     }
 
-    /** A mat, or a lit shelf, as a plan shows it. */
-    public record Surface(String name, String where, boolean lit, int places) {
+    /**
+     * A mat, or a lit shelf, as a plan shows it.
+     *
+     * @param matId null for a lit shelf
+     */
+    public record Surface(
+            String name, String where, @Nullable UUID matId, int places) {
+        public boolean lit() {
+            return matId == null;
+        }
+
         boolean holds(Lying lying) {
-            return lying.stay().isOnMat() != lit && lying.surface().equals(name);
+            return lying.stay().isOnMat() != lit() && lying.surface().equals(name);
         }
     }
 
@@ -78,10 +87,10 @@ public record SeasonQuestion(
     List<Surface> surfaces() {
         List<Surface> surfaces = new ArrayList<>();
         mats.values()
-                .forEach(mat -> surfaces.add(
-                        new Surface(mat.name(), mat.where(), false, mat.places().size())));
+                .forEach(mat -> surfaces.add(new Surface(
+                        mat.name(), mat.where(), mat.id(), mat.places().size())));
         if (asked.values().stream().anyMatch(each -> each.wanted().light() != null)) {
-            litPlaces.forEach((shelf, places) -> surfaces.add(new Surface(shelf, shelf, true, places.size())));
+            litPlaces.forEach((shelf, places) -> surfaces.add(new Surface(shelf, shelf, null, places.size())));
         }
         return surfaces;
     }

@@ -4,18 +4,21 @@ import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Collectors;
 
-/** What lies where over a range of days, and how warm the mats are. */
+/** What lies where over a range of days, how warm the mats are, and which cannot be used. */
 public final class Board {
     private final List<StayOnBoard> stays;
     private final SetPoints setPoints;
+    private final List<Outage> outages;
     private final Map<UUID, List<StayOnBoard>> byPlace;
 
-    public Board(List<StayOnBoard> stays, SetPoints setPoints) {
+    public Board(List<StayOnBoard> stays, SetPoints setPoints, List<Outage> outages) {
         this.stays = List.copyOf(stays);
         this.setPoints = setPoints;
+        this.outages = List.copyOf(outages);
         this.byPlace = stays.stream().collect(Collectors.groupingBy(StayOnBoard::placeId));
     }
 
@@ -25,6 +28,16 @@ public final class Board {
 
     public SetPoints setPoints() {
         return setPoints;
+    }
+
+    /** The days on which a mat cannot be used, the earliest first. */
+    public List<Outage> outages(UUID matId) {
+        return outages.stream().filter(outage -> outage.matId().equals(matId)).toList();
+    }
+
+    /** Why a mat cannot be used on a day. */
+    public Optional<Outage> outage(UUID matId, LocalDate day) {
+        return outages(matId).stream().filter(outage -> outage.covers(day)).findFirst();
     }
 
     /** Stays on a place, in the order in which they were read. */

@@ -11,9 +11,13 @@ import org.jspecify.annotations.Nullable;
  *
  * @param stay null where the place is wholly free
  * @param celsius the mat's set-point of the day; null where there is none
+ * @param outage why its mat cannot be used on the day; null where it can
  */
 public record BoardLine(
-        Spot spot, @Nullable StayOnBoard stay, @Nullable Integer celsius) {
+        Spot spot,
+        @Nullable StayOnBoard stay,
+        @Nullable Integer celsius,
+        @Nullable Outage outage) {
 
     /** Every place on a day in walking order, with what lies there. */
     public static List<BoardLine> ofDay(List<Spot> spots, Board board, LocalDate day) {
@@ -25,7 +29,7 @@ public record BoardLine(
         return spots.stream()
                 .flatMap(spot -> board.at(spot.place().id()).stream()
                         .sorted(Comparator.comparing(StayOnBoard::from).thenComparing(StayOnBoard::firstQuarter))
-                        .map(stay -> new BoardLine(spot, stay, null)))
+                        .map(stay -> new BoardLine(spot, stay, null, null)))
                 .toList();
     }
 
@@ -33,9 +37,10 @@ public record BoardLine(
         Mat mat = spot.mat();
         Integer celsius =
                 mat == null ? null : board.setPoints().on(mat.id(), day).orElse(null);
+        Outage outage = mat == null ? null : board.outage(mat.id(), day).orElse(null);
         List<StayOnBoard> lying = board.lying(spot.place().id(), day);
         return lying.isEmpty()
-                ? Stream.of(new BoardLine(spot, null, celsius))
-                : lying.stream().map(stay -> new BoardLine(spot, stay, celsius));
+                ? Stream.of(new BoardLine(spot, null, celsius, outage))
+                : lying.stream().map(stay -> new BoardLine(spot, stay, celsius, outage));
     }
 }

@@ -30,7 +30,7 @@ public final class BoardStore {
 
     /** Everything that lies somewhere on a day from {@code from} up to but not on {@code to}. */
     public Board read(LocalDate from, LocalDate to) {
-        return new Board(stays(from, to), setPoints(from, to));
+        return new Board(stays(from, to), setPoints(from, to), OutageStore.touching(sql, from, to));
     }
 
     private List<StayOnBoard> stays(LocalDate from, LocalDate to) {

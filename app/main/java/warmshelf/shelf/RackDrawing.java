@@ -6,8 +6,10 @@ import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import warmshelf.shelf.RackPicture.GroupPicture;
+import warmshelf.shelf.RackPicture.OutPicture;
 import warmshelf.shelf.RackPicture.PlacePicture;
 import warmshelf.shelf.RackPicture.ShelfPicture;
+import warmshelf.web.DayWords;
 
 /** Works out where everything of a rack is drawn. */
 final class RackDrawing {
@@ -58,7 +60,13 @@ final class RackDrawing {
             int width = columnWidth(columns(shelf.litPlaces().size())) - GAP;
             Box strip = new Box(x, boardY - STRIP, width, STRIP);
             groups.add(new GroupPicture(
-                    "under light", false, strip, null, null, places(shelf.litPlaces(), strip, "lit place")));
+                    "under light",
+                    null,
+                    strip,
+                    null,
+                    null,
+                    null,
+                    places(shelf.litPlaces(), strip, "lit place", false)));
             lamp = new Box(x, lampTop, width, LAMP / 2);
         }
         return new ShelfPicture(shelf.fromTop(), top + LABEL - 8, boardY, lamp, groups);
@@ -66,17 +74,34 @@ final class RackDrawing {
 
     private GroupPicture mat(Mat mat, int x, int boardY) {
         Box strip = new Box(x, boardY - STRIP, columnWidth(columns(mat.places().size())) - GAP, STRIP);
-        @Nullable Integer celsius = board.setPoints().on(mat.id(), day).orElse(null);
+        OutPicture out = board.outage(mat.id(), day)
+                .map(outage -> out(mat, outage, strip))
+                .orElse(null);
+        @Nullable
+        Integer celsius =
+                out != null ? null : board.setPoints().on(mat.id(), day).orElse(null);
         return new GroupPicture(
                 mat.name(),
-                true,
+                mat.id(),
                 strip,
                 celsius,
                 celsius == null ? null : Warmth.of(celsius),
-                places(mat.places(), strip, "mat %s place".formatted(mat.name())));
+                out,
+                places(mat.places(), strip, "mat %s place".formatted(mat.name()), out != null));
     }
 
-    private List<PlacePicture> places(List<Place> places, Box strip, String groupWords) {
+    private static OutPicture out(Mat mat, Outage outage, Box strip) {
+        int depth = rows(mat.places().size()) * (PLACE_DEPTH + GAP);
+        String full = "Mat %s · %s".formatted(mat.name(), outage.words());
+        String brief = "%s · out to %s".formatted(mat.name(), DayWords.day(outage.lastDay()));
+        boolean roomy = ShortText.fit(full, strip.width() - 12, true).equals(full);
+        return new OutPicture(
+                new Box(strip.x(), strip.y() - depth, strip.width(), depth),
+                roomy ? full : brief,
+                "%s: %s".formatted(full, outage.reason()));
+    }
+
+    private List<PlacePicture> places(List<Place> places, Box strip, String groupWords, boolean out) {
         int columns = columns(places.size());
         int rows = rows(places.size());
         List<PlacePicture> pictures = new ArrayList<>();
@@ -84,12 +109,12 @@ final class RackDrawing {
             int x = strip.x() + NUMBER + index % columns * (PLACE_WIDTH + NUMBER + GAP);
             int y = strip.y() - (rows - index / columns) * (PLACE_DEPTH + GAP);
             Place place = places.get(index);
-            pictures.add(place(place, new Box(x, y, PLACE_WIDTH, PLACE_DEPTH), groupWords + " " + place.number()));
+            pictures.add(place(place, new Box(x, y, PLACE_WIDTH, PLACE_DEPTH), groupWords + " " + place.number(), out));
         }
         return pictures;
     }
 
-    private PlacePicture place(Place place, Box box, String words) {
+    private PlacePicture place(Place place, Box box, String words, boolean out) {
         List<StayOnBoard> stays = lying(place.id());
         List<Quarters> taken = stays.stream()
                 .map(stay -> new Quarters(stay.firstQuarter(), stay.quarters()))
@@ -101,9 +126,11 @@ final class RackDrawing {
                 stays.stream()
                         .map(stay -> TrayPicture.of(stay, box, day, words))
                         .toList(),
-                Quarters.free(taken).stream()
-                        .map(quarters -> quarters.within(box).inset(2))
-                        .toList());
+                out
+                        ? List.of()
+                        : Quarters.free(taken).stream()
+                                .map(quarters -> quarters.within(box).inset(2))
+                                .toList());
     }
 
     private List<StayOnBoard> lying(UUID placeId) {

@@ -23,16 +23,32 @@ public record RackPicture(UUID id, String name, int width, int height, List<Shel
     /**
      * A mat, or the lit places of a shelf.
      *
+     * @param matId null on lit places
      * @param strip the mat itself, seen from the front
      * @param celsius its set-point of the day; null where it is not heated, and on lit places
+     * @param out why it cannot be used on the day; null where it can
      */
     public record GroupPicture(
             String name,
-            boolean mat,
+            @Nullable UUID matId,
             Box strip,
             @Nullable Integer celsius,
             @Nullable Warmth warmth,
-            List<PlacePicture> places) {}
+            @Nullable OutPicture out,
+            List<PlacePicture> places) {
+        public boolean isMat() {
+            return matId != null;
+        }
+    }
+
+    /**
+     * A mat out of service.
+     *
+     * @param box all its places, to be hatched
+     * @param text as long as its strip has room for
+     * @param words everything in full, for those who hear the page
+     */
+    public record OutPicture(Box box, String text, String words) {}
 
     /** A place with what lies on it and what is free. */
     public record PlacePicture(UUID id, int number, Box box, List<TrayPicture> trays, List<Box> free) {}

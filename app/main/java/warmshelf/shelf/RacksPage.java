@@ -17,6 +17,7 @@ public record RacksPage(
         @Nullable UUID chosen,
         List<DrawnSite> drawn,
         List<BoardLine> lines,
+        List<OutLine> outages,
         List<Warmth> key) {
 
     /** A site's racks side by side. */
@@ -38,6 +39,7 @@ public record RacksPage(
                 chosen,
                 drawn,
                 BoardLine.ofDay(spots, board, day),
+                OutLine.of(shown, board, day, day.plusDays(1)),
                 List.of(Warmth.values()));
     }
 }

@@ -10,9 +10,11 @@ import org.jspecify.annotations.Nullable;
 import warmshelf.shelf.WeeksPicture.BandPicture;
 import warmshelf.shelf.WeeksPicture.Bar;
 import warmshelf.shelf.WeeksPicture.DayHead;
+import warmshelf.shelf.WeeksPicture.OutRun;
 import warmshelf.shelf.WeeksPicture.RowPicture;
 import warmshelf.shelf.WeeksPicture.WarmRun;
 import warmshelf.shelf.WeeksPicture.WeekHead;
+import warmshelf.web.DayWords;
 
 /** Works out where everything of the weeks is drawn. */
 final class WeeksDrawing {
@@ -68,7 +70,37 @@ final class WeeksDrawing {
             rows.add(row);
             y += row.height();
         }
-        return new BandPicture(name, where, mat != null, top, y - top, mat == null ? List.of() : runs(mat), rows);
+        return new BandPicture(
+                name,
+                where,
+                mat == null ? null : mat.id(),
+                top,
+                y - top,
+                mat == null ? List.of() : runs(mat),
+                mat == null ? List.of() : outages(mat),
+                rows);
+    }
+
+    private List<OutRun> outages(Mat mat) {
+        return board.outages(mat.id()).stream()
+                .filter(outage -> outage.touches(from, from.plusDays(days)))
+                .map(outage -> out(mat, outage))
+                .toList();
+    }
+
+    private OutRun out(Mat mat, Outage outage) {
+        int first = Math.max(0, index(outage.from()));
+        int width = (Math.min(days, index(outage.to())) - first) * DAY;
+        return new OutRun(
+                first * DAY,
+                width,
+                ShortText.fit(outage.words(), width - 8, true),
+                "Mat %s, out of service from %s to %s: %s"
+                        .formatted(
+                                mat.name(),
+                                DayWords.day(outage.from()),
+                                DayWords.day(outage.lastDay()),
+                                outage.reason()));
     }
 
     private RowPicture row(Place place, int y, String words) {
@@ -133,7 +165,11 @@ final class WeeksDrawing {
     }
 
     private @Nullable Integer setPoint(Mat mat, int day) {
-        return board.setPoints().on(mat.id(), from.plusDays(day)).orElse(null);
+        LocalDate on = from.plusDays(day);
+        // A mat that cannot be used is not warm, whatever it was set to.
+        return board.outage(mat.id(), on).isPresent()
+                ? null
+                : board.setPoints().on(mat.id(), on).orElse(null);
     }
 
     private List<WeekHead> heads() {

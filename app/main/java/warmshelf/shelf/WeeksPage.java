@@ -16,6 +16,7 @@ public record WeeksPage(
         List<Site> sites,
         @Nullable UUID chosen,
         List<BoardLine> lines,
+        List<OutLine> outages,
         List<Integer> lengths,
         List<Warmth> key) {
     static final List<Integer> LENGTHS = List.of(4, 8, 16, 26);
@@ -28,6 +29,7 @@ public record WeeksPage(
                 sites,
                 chosen,
                 BoardLine.ofStays(Spot.walk(shown), board),
+                OutLine.of(shown, board, from, from.plusWeeks(weeks)),
                 LENGTHS,
                 List.of(Warmth.values()));
     }

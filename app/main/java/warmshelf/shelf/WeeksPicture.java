@@ -27,13 +27,33 @@ public record WeeksPicture(
     public record DayHead(int x, LocalDate day) {}
 
     /**
-     * A mat or the lit places of a shelf: its name, how warm it is when, and its places.
+     * A mat or the lit places of a shelf: its name, how warm it is when, when it cannot be used, and its places.
      *
+     * @param matId null on lit places
      * @param y top of the band
      * @param height with its places
      */
     public record BandPicture(
-            String name, String where, boolean mat, int y, int height, List<WarmRun> warm, List<RowPicture> rows) {}
+            String name,
+            String where,
+            @Nullable UUID matId,
+            int y,
+            int height,
+            List<WarmRun> warm,
+            List<OutRun> out,
+            List<RowPicture> rows) {
+        public boolean isMat() {
+            return matId != null;
+        }
+    }
+
+    /**
+     * Days in a row on which a mat cannot be used.
+     *
+     * @param text as long as its days have room for
+     * @param words everything in full, for those who hear the page
+     */
+    public record OutRun(int x, int width, String text, String words) {}
 
     /** Days in a row at one set-point. */
     public record WarmRun(int x, int width, int celsius, Warmth warmth) {}

@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
+import warmshelf.shelf.Outage;
 
 class BoardTest {
     private static final LocalDate FROM = LocalDate.of(2028, 2, 27);
@@ -82,9 +83,9 @@ class BoardTest {
 
     @Test
     void a_mat_out_of_service_has_no_free_place_on_those_days_and_tells_the_reason() {
-        Outage outage = new Outage(MAT.id(), day(2, 29), day(3, 2), "the thermostat is broken");
+        Outage outage = new Outage(new UUID(5, 5), MAT.id(), day(2, 29), day(3, 2), "the thermostat is broken");
         board.takeOut(outage);
-        board.takeOut(new Outage(new UUID(9, 9), FROM, TO, "not one of these mats"));
+        board.takeOut(new Outage(new UUID(5, 5), new UUID(9, 9), FROM, TO, "not one of these mats"));
 
         assertThat(board.isFree(PLACE, LEFT, FROM, day(2, 29))).isTrue();
         assertThat(board.isFree(PLACE, LEFT, FROM, day(3, 1))).isFalse();

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.UUID;
 import java.util.function.IntUnaryOperator;
 import org.junit.jupiter.api.Test;
+import warmshelf.shelf.Outage;
 
 class FirstFitTest {
     private static final LocalDate TODAY = LocalDate.of(2027, 3, 1);
@@ -130,7 +131,7 @@ class FirstFitTest {
     @Test
     void a_mat_that_goes_out_of_service_during_the_stay_is_not_offered() {
         Board board = board(ONE_PLACE);
-        board.takeOut(new Outage(ONE_PLACE.id(), IDEAL.plusDays(13), IDEAL.plusDays(15), "broken"));
+        board.takeOut(new Outage(new UUID(5, 5), ONE_PLACE.id(), IDEAL.plusDays(13), IDEAL.plusDays(15), "broken"));
 
         assertThat(fit(board).offers(wish(4), 1)).extracting(Offer::from).containsExactly(IDEAL.minusDays(1));
     }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import warmshelf.shelf.Outage;
 import warmshelf.web.Units;
 
 class MoveJudgeTest {
@@ -90,7 +91,7 @@ class MoveJudgeTest {
 
     @Test
     void a_mat_out_of_service_is_a_clash_also_when_it_goes_out_later() {
-        board.takeOut(new Outage(MAT.id(), march(19), march(25), "the cord is frayed"));
+        board.takeOut(new Outage(new UUID(5, 5), MAT.id(), march(19), march(25), "the cord is frayed"));
 
         assertThat(judge(unsown(10, 20), TWO, LEFT, march(9), null).clashes(Units.METRIC))
                 .isEmpty();

@@ -57,9 +57,11 @@ abstract class MatOutStoreContract extends StoreContract {
                         new Band(24, 30),
                         room.tom()));
 
-        assertThat(mats.takeOut(room.m1(), FROM, TO, "Broken.", room.tom())).isEqualTo(1);
-        assertThat(mats.takeOut(room.m2(), FROM, TO, "Broken.", room.tom())).isZero();
-        assertThat(mats.takeOut(room.m1(), FROM.plusDays(1), TO, "Broken.", room.tom()))
+        assertThat(staysOn(mats.takeOut(room.m1(), FROM, TO, "Broken.", room.tom())))
+                .isEqualTo(1);
+        assertThat(staysOn(mats.takeOut(room.m2(), FROM, TO, "Broken.", room.tom())))
+                .isZero();
+        assertThat(staysOn(mats.takeOut(room.m1(), FROM.plusDays(1), TO, "Broken.", room.tom())))
                 .isZero();
     }
 
@@ -82,5 +84,9 @@ abstract class MatOutStoreContract extends StoreContract {
         assertThat(mats.end(out, FROM.minusDays(3), room.priya())).isTrue();
 
         assertThat(mats.reachingBeyond(FROM.minusDays(3))).isEmpty();
+    }
+
+    private int staysOn(UUID out) {
+        return mats.staysOn(mats.find(out).orElseThrow(), FROM).size();
     }
 }

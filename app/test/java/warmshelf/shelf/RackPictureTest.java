@@ -49,6 +49,40 @@ class RackPictureTest {
     }
 
     @Test
+    void a_mat_out_of_service_is_hatched_said_to_the_last_day_and_has_nothing_free() {
+        Outage outage = new Outage(
+                new java.util.UUID(5, 5), Stand.M1, Stand.DAY.minusDays(2), Stand.DAY.plusDays(3), "broken plug");
+        Board board = new Board(
+                java.util.List.of(Stand.stay(1, 1, 2, Stand.DAY, Stand.DAY.plusDays(5))),
+                new SetPoints(java.util.Map.of(Stand.M1, java.util.Map.of(Stand.DAY, 27))),
+                java.util.List.of(outage));
+
+        GroupPicture mat = RackPicture.of(Stand.rack(), board, Stand.DAY)
+                .shelves()
+                .get(1)
+                .groups()
+                .get(0);
+
+        assertThat(mat.out()).isNotNull();
+        assertThat(mat.out().text()).isEqualTo("Mat M1 · out of service to Fri 12 Mar");
+        assertThat(mat.out().words()).endsWith(": broken plug");
+        assertThat(mat.warmth()).as("it is not warm").isNull();
+        assertThat(mat.places()).allSatisfy(place -> assertThat(place.free()).isEmpty());
+        assertThat(mat.places().get(0).trays()).hasSize(1);
+        assertThat(mat.places())
+                .allSatisfy(place -> assertThat(place.box().y())
+                        .isGreaterThanOrEqualTo(mat.out().box().y()));
+        assertThat(RackPicture.of(Stand.rack(), board, Stand.DAY.plusDays(3))
+                        .shelves()
+                        .get(1)
+                        .groups()
+                        .get(0)
+                        .out())
+                .as("it is back")
+                .isNull();
+    }
+
+    @Test
     void a_lit_shelf_has_a_lamp_over_its_places_and_a_warm_one_has_none() {
         RackPicture picture = draw();
 

@@ -96,7 +96,7 @@ class WeeksPictureTest {
     void set_points_are_drawn_as_runs_of_days_with_gaps_where_nothing_is_heated() {
         Map<LocalDate, Integer> days =
                 Map.of(MONDAY, 24, MONDAY.plusDays(1), 24, MONDAY.plusDays(2), 27, MONDAY.plusDays(5), 27);
-        Board board = new Board(List.of(), new SetPoints(Map.of(Stand.M1, days)));
+        Board board = new Board(List.of(), new SetPoints(Map.of(Stand.M1, days)), List.of());
 
         List<WarmRun> runs =
                 mat(WeeksPicture.of(Stand.sites(), board, MONDAY, 4, MONDAY)).warm();
@@ -109,12 +109,33 @@ class WeeksPictureTest {
     }
 
     @Test
+    void days_out_of_service_are_drawn_with_their_last_day_and_are_not_warm() {
+        Map<LocalDate, Integer> days = Map.of(MONDAY, 24, MONDAY.plusDays(3), 24, MONDAY.plusDays(20), 24);
+        Outage running =
+                new Outage(new java.util.UUID(5, 5), Stand.M1, MONDAY.minusDays(3), MONDAY.plusDays(14), "broken plug");
+        Outage last = new Outage(new java.util.UUID(5, 6), Stand.M1, MONDAY.plusDays(27), MONDAY.plusDays(40), "lent");
+        Board board = new Board(List.of(), new SetPoints(Map.of(Stand.M1, days)), List.of(running, last));
+
+        WeeksPicture.BandPicture band = mat(WeeksPicture.of(Stand.sites(), board, MONDAY, 4, MONDAY));
+
+        assertThat(band.warm()).containsExactly(new WarmRun(20 * DAY, DAY, 24, Warmth.WARM));
+        assertThat(band.out())
+                .extracting(WeeksPicture.OutRun::x, WeeksPicture.OutRun::width)
+                .containsExactly(
+                        org.assertj.core.groups.Tuple.tuple(0, 14 * DAY),
+                        org.assertj.core.groups.Tuple.tuple(27 * DAY, DAY));
+        assertThat(band.out().get(0).text())
+                .isEqualTo("out of service to " + warmshelf.web.DayWords.day(MONDAY.plusDays(13)));
+        assertThat(band.out().get(1).words()).contains("Mat M1, out of service from", "lent");
+    }
+
+    @Test
     void a_set_point_that_lasts_reaches_the_end() {
         Map<LocalDate, Integer> days = new java.util.HashMap<>();
         for (int day = 0; day < 40; day++) {
             days.put(MONDAY.plusDays(day), 30);
         }
-        Board board = new Board(List.of(), new SetPoints(Map.of(Stand.M1, days)));
+        Board board = new Board(List.of(), new SetPoints(Map.of(Stand.M1, days)), List.of());
 
         assertThat(mat(WeeksPicture.of(Stand.sites(), board, MONDAY, 4, MONDAY)).warm())
                 .containsExactly(new WarmRun(0, 28 * DAY, 30, Warmth.VERY_HOT));

@@ -1,7 +1,8 @@
-package warmshelf.allocation;
+package warmshelf.shelf;
 
 import java.time.LocalDate;
 import java.util.UUID;
+import warmshelf.web.DayWords;
 
 /**
  * Days on which a mat cannot be used.
@@ -9,14 +10,23 @@ import java.util.UUID;
  * @param to the day after the last
  * @param reason as a coordinator wrote it
  */
-public record Outage(UUID matId, LocalDate from, LocalDate to, String reason) {
+public record Outage(UUID id, UUID matId, LocalDate from, LocalDate to, String reason) {
 
     public LocalDate lastDay() {
         return to.minusDays(1);
     }
 
+    public boolean covers(LocalDate day) {
+        return !day.isBefore(from) && day.isBefore(to);
+    }
+
     /** Whether any of the days up to but not on {@code afterLast} is among them. */
     public boolean touches(LocalDate first, LocalDate afterLast) {
         return from.isBefore(afterLast) && to.isAfter(first);
+    }
+
+    /** For example 'out of service to Sat 5 Dec'. */
+    public String words() {
+        return "out of service to " + DayWords.day(lastDay());
     }
 }

@@ -1,0 +1,133 @@
+package warmshelf.plan;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import java.util.function.IntUnaryOperator;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import warmshelf.allocation.Band;
+import warmshelf.allocation.LyingStay;
+import warmshelf.allocation.LyingStore;
+import warmshelf.allocation.MoveOutlook;
+import warmshelf.allocation.MovePlace;
+import warmshelf.allocation.MoveStore;
+import warmshelf.allocation.Offer;
+import warmshelf.allocation.SpaceRequest;
+import warmshelf.allocation.Wish;
+import warmshelf.sowing.Asking;
+import warmshelf.sowing.SowingStores;
+
+/** What lies on a mat that cannot be used, and where it could go; worked out anew each time, so that it is true when shown. */
+final class DisplacedList {
+    private static final int DAYS_AHEAD = 400;
+
+    private final SowingStores stores;
+    private final LyingStore lying;
+    private final MatOutStore outs;
+
+    DisplacedList(SowingStores stores, MatOutStore outs) {
+        this.stores = stores;
+        this.outs = outs;
+        this.lying = new LyingStore(stores.database(), stores.crops(), stores.space());
+    }
+
+    /**
+     * A stay and its way out.
+     *
+     * @param carried whether it lies there already, so that it is carried today
+     * @param then the place proposed; null: no mat has room that suits it
+     */
+    public record Proposal(
+            LyingStay lying, boolean carried, @Nullable MoveOutlook then) {
+
+        /** What a form sends to say that it was shown. */
+        public String key() {
+            return "%s/%d/%s"
+                    .formatted(
+                            lying.stay().id(),
+                            lying.stay().version(),
+                            Objects.requireNonNull(then).key());
+        }
+
+        MoveStore.Change change() {
+            MoveOutlook move = Objects.requireNonNull(then);
+            return new MoveStore.Change(lying, move.spot(), move.warm());
+        }
+    }
+
+    /** What lies there on days of the outage, from today on. */
+    List<LyingStay> lying(MatOutStore.Out out, LocalDate today) {
+        return outs.staysOn(out, today).stream()
+                .map(lying::find)
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
+    /** The same, each with a place proposed. */
+    List<Proposal> proposals(MatOutStore.Out out, LocalDate today) {
+        List<LyingStay> stays = lying(out, today);
+        List<MovePlace> places = lying.places();
+        Map<UUID, UUID> sites = outs.sitesOfMats();
+        List<DisplacedFit.Displaced> displaced = new ArrayList<>();
+        for (LyingStay stay : stays) {
+            Set<UUID> near = new HashSet<>(sites.keySet());
+            near.removeIf(mat -> !Objects.equals(sites.get(mat), sites.get(out.matId())));
+            displaced.add(new DisplacedFit.Displaced(
+                    stay,
+                    wish(stay, today),
+                    lying.around(stay.stay().id(), places, today, today.plusDays(DAYS_AHEAD))
+                            .board(),
+                    mat -> near.contains(mat.id())));
+        }
+        Map<UUID, Offer> found = new DisplacedFit(today).places(displaced);
+        Map<UUID, MovePlace> byId = places.stream().collect(Collectors.toMap(MovePlace::id, place -> place));
+        return stays.stream()
+                .map(stay -> {
+                    Offer offer = found.get(stay.stay().id());
+                    return new Proposal(
+                            stay,
+                            stay.isBegunBy(today),
+                            offer == null
+                                    ? null
+                                    : new MoveOutlook(
+                                            Objects.requireNonNull(byId.get(offer.placeId())),
+                                            offer.spot(),
+                                            offer.warm(),
+                                            List.of(),
+                                            false));
+                })
+                .toList();
+    }
+
+    /** What lies there already keeps its last day; what has not begun keeps its first where it can, within its window. */
+    private Wish wish(LyingStay stay, LocalDate today) {
+        Band band = Objects.requireNonNull(stay.band());
+        UUID sowing = stay.stay().sowingId();
+        int quarters = stay.stay().slot().quarters();
+        if (stay.isBegunBy(today)) {
+            int left = (int) (stay.stay().to().toEpochDay() - today.toEpochDay());
+            return new Wish(sowing, quarters, today, today, today, band, celsius -> left);
+        }
+        LocalDate ideal = stay.firstDayFrom(today);
+        Optional<SpaceRequest> request = stores.requests().find(sowing);
+        LocalDate earliest = request.map(SpaceRequest::earliest)
+                .filter(day -> day.isBefore(ideal))
+                .map(day -> day.isBefore(today) ? today : day)
+                .orElse(ideal);
+        LocalDate latest = request.map(SpaceRequest::latest)
+                .filter(day -> day.isAfter(ideal))
+                .orElse(ideal);
+        IntUnaryOperator days = stores.sowings()
+                .find(sowing)
+                .map(found -> stores.planner().daysAt(Asking.of(found), today, stay.days()))
+                .orElse(celsius -> stay.days());
+        return new Wish(sowing, quarters, earliest, ideal, latest, band, days);
+    }
+}

@@ -1,0 +1,22 @@
+package warmshelf.shelf;
+
+import static warmshelf.db.generated.Tables.MAT_OUT;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.jooq.DSLContext;
+import org.jooq.Records;
+
+/** Reads the days on which mats cannot be used. */
+public final class OutageStore {
+    private OutageStore() {}
+
+    /** Those that reach into the days from one up to but not on another, the earliest first. */
+    public static List<Outage> touching(DSLContext sql, LocalDate from, LocalDate to) {
+        return sql.select(MAT_OUT.ID, MAT_OUT.MAT_ID, MAT_OUT.FROM_DAY, MAT_OUT.TO_DAY, MAT_OUT.REASON)
+                .from(MAT_OUT)
+                .where(MAT_OUT.FROM_DAY.lt(to), MAT_OUT.TO_DAY.gt(from), MAT_OUT.FROM_DAY.lt(MAT_OUT.TO_DAY))
+                .orderBy(MAT_OUT.FROM_DAY, MAT_OUT.ID)
+                .fetch(Records.mapping(Outage::new));
+    }
+}
