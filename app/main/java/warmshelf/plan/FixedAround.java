@@ -1,10 +1,12 @@
 package warmshelf.plan;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.Band;
 import warmshelf.allocation.Stay;
+import warmshelf.allocation.WarmDays;
 import warmshelf.allocation.plan.DayRange;
 import warmshelf.allocation.plan.FixedStay;
 
@@ -13,31 +15,33 @@ final class FixedAround {
     private final List<FixedStay> stays = new ArrayList<>();
 
     /**
-     * Adds a stay.
+     * Adds a stay. How long it lasts was reckoned at its set-points, so the plan keeps to them; where they change from one day to
+     * the next, each run of days is a fixed stay of its own.
      *
-     * @param band the set-points it bears; null under a light
-     * @param setPoints the lowest and the highest it is promised
+     * @param warm its set-points from today on; null under a light
      */
-    void add(Stay stay, String surface, int place, @Nullable Band band, @Nullable Band setPoints) {
-        if (stay.isOnMat() && (band == null || setPoints == null)) {
-            return;
+    void add(Stay stay, String surface, int place, @Nullable WarmDays warm) {
+        if (!stay.isOnMat()) {
+            stays.add(fixed(stay, 1, surface, place, new DayRange(stay.from(), stay.to()), null));
+        } else if (warm != null) {
+            for (WarmDays.Run run : warm.runs()) {
+                LocalDate from = run.from().equals(warm.from()) ? stay.from() : run.from();
+                int number = warm.runs().indexOf(run) + 1;
+                Band promised = new Band(run.celsius(), run.celsius());
+                stays.add(fixed(stay, number, surface, place, new DayRange(from, run.to()), promised));
+            }
         }
-        stays.add(new FixedStay(
-                stay.id().toString(),
-                surface,
-                !stay.isOnMat(),
-                place,
-                stay.slot(),
-                new DayRange(stay.from(), stay.to()),
-                stay.isOnMat() ? promised(band, setPoints) : null));
     }
 
-    /**
-     * How long a stay lasts was reckoned at its set-point, so the plan keeps to that one. Where a coordinator turns the mat
-     * during the stay there is no one set-point, and the band decides.
-     */
-    private static @Nullable Band promised(@Nullable Band band, @Nullable Band setPoints) {
-        return setPoints != null && setPoints.lowC() == setPoints.highC() ? setPoints : band;
+    private static FixedStay fixed(
+            Stay stay, int run, String surface, int place, DayRange days, @Nullable Band promised) {
+        String id = run == 1 ? stay.id().toString() : stay.id() + "#" + run;
+        return new FixedStay(id, surface, !stay.isOnMat(), place, stay.slot(), days, promised);
+    }
+
+    /** A sentence of the planner in which each run goes by the id of its stay. */
+    static String byStay(String sentence) {
+        return sentence.replaceAll("(-[0-9a-f]{12})#\\d+", "$1");
     }
 
     List<FixedStay> stays() {

@@ -11,6 +11,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -23,11 +24,11 @@ import java.util.stream.Stream;
 import org.jooq.DSLContext;
 import org.jooq.impl.DSL;
 import org.jspecify.annotations.Nullable;
-import warmshelf.allocation.Band;
 import warmshelf.allocation.MatSpace;
 import warmshelf.allocation.SpaceRequest;
 import warmshelf.allocation.Stay;
 import warmshelf.allocation.StayBookStore;
+import warmshelf.allocation.WarmDays;
 import warmshelf.allocation.plan.DayRange;
 import warmshelf.allocation.plan.Feed;
 import warmshelf.allocation.plan.LitShelf;
@@ -55,9 +56,6 @@ final class QuestionStore {
 
     /** Where a place is. */
     private record Spot(UUID place, String surface, boolean lit, int number) {}
-
-    /** What the rows of a stay's days say. */
-    private record Warm(Band band, Band setPoints) {}
 
     /**
      * Everything that waits, around everything that lies or is published from a day on.
@@ -116,7 +114,7 @@ final class QuestionStore {
             Map<String, MatSpace> mats,
             LocalDate today) {
         Map<UUID, Spot> spots = spots();
-        Map<UUID, Warm> warm = warm(today);
+        Map<UUID, WarmDays> warm = warm(today);
         FixedAround fixed = new FixedAround();
         Map<String, Lying> lying = new LinkedHashMap<>();
         for (Stay stay : stays) {
@@ -125,13 +123,7 @@ final class QuestionStore {
             if (spot == null || sowing == null) {
                 continue;
             }
-            Warm rows = warm.get(stay.id());
-            fixed.add(
-                    stay,
-                    spot.surface(),
-                    spot.number(),
-                    rows == null ? null : rows.band(),
-                    rows == null ? null : rows.setPoints());
+            fixed.add(stay, spot.surface(), spot.number(), warm.get(stay.id()));
             lying.put(stay.id().toString(), new Lying(stay, sowing, spot.surface(), spot.number()));
         }
         DayRange days = RequestsAsked.days(today, asked.values(), stays);
@@ -171,19 +163,17 @@ final class QuestionStore {
                 });
     }
 
-    private Map<UUID, Warm> warm(LocalDate today) {
-        return sql.select(
-                        QUARTER_DAY.STAY_ID,
-                        DSL.max(QUARTER_DAY.LOW_C),
-                        DSL.min(QUARTER_DAY.HIGH_C),
-                        DSL.min(QUARTER_DAY.CELSIUS),
-                        DSL.max(QUARTER_DAY.CELSIUS))
+    /** The set-points of what lies on mats, from a day on. */
+    private Map<UUID, WarmDays> warm(LocalDate today) {
+        Map<UUID, WarmDays> warm = new HashMap<>();
+        sql.selectDistinct(QUARTER_DAY.STAY_ID, QUARTER_DAY.ON_DAY, QUARTER_DAY.CELSIUS)
                 .from(QUARTER_DAY)
                 .where(QUARTER_DAY.KIND.eq("mat"), QUARTER_DAY.ON_DAY.ge(today))
-                .groupBy(QUARTER_DAY.STAY_ID)
-                .fetchMap(
-                        row -> row.value1(),
-                        row -> new Warm(new Band(row.value2(), row.value3()), new Band(row.value4(), row.value5())));
+                .orderBy(QUARTER_DAY.STAY_ID, QUARTER_DAY.ON_DAY)
+                .fetchGroups(QUARTER_DAY.STAY_ID)
+                .forEach((stay, days) ->
+                        warm.put(stay, new WarmDays(days.get(0).value2(), days.getValues(QUARTER_DAY.CELSIUS))));
+        return warm;
     }
 
     /** The lights of a site burn on the same circuit, so what they take is not there for mats. */

@@ -137,7 +137,7 @@ public record SeasonQuestion(
 
     /** A sentence of the planner or its judge with names in the place of ids. */
     String named(String sentence) {
-        String named = sentence;
+        String named = FixedAround.byStay(sentence);
         if (!named.contains("-")) {
             return named;
         }

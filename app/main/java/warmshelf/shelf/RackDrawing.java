@@ -91,14 +91,10 @@ final class RackDrawing {
     }
 
     private static OutPicture out(Mat mat, Outage outage, Box strip) {
-        int depth = rows(mat.places().size()) * (PLACE_DEPTH + GAP);
         String full = "Mat %s · %s".formatted(mat.name(), outage.words());
         String brief = "%s · out to %s".formatted(mat.name(), DayWords.day(outage.lastDay()));
         boolean roomy = ShortText.fit(full, strip.width() - 12, true).equals(full);
-        return new OutPicture(
-                new Box(strip.x(), strip.y() - depth, strip.width(), depth),
-                roomy ? full : brief,
-                "%s: %s".formatted(full, outage.reason()));
+        return new OutPicture(roomy ? full : brief, "%s: %s".formatted(full, outage.reason()));
     }
 
     private List<PlacePicture> places(List<Place> places, Box strip, String groupWords, boolean out) {

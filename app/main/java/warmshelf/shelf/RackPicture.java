@@ -42,13 +42,12 @@ public record RackPicture(UUID id, String name, int width, int height, List<Shel
     }
 
     /**
-     * A mat out of service.
+     * A mat out of service; its places are hatched.
      *
-     * @param box all its places, to be hatched
      * @param text as long as its strip has room for
      * @param words everything in full, for those who hear the page
      */
-    public record OutPicture(Box box, String text, String words) {}
+    public record OutPicture(String text, String words) {}
 
     /** A place with what lies on it and what is free. */
     public record PlacePicture(UUID id, int number, Box box, List<TrayPicture> trays, List<Box> free) {}

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import warmshelf.shelf.WeeksPicture.BandPicture;
 import warmshelf.shelf.WeeksPicture.Bar;
@@ -94,13 +95,20 @@ final class WeeksDrawing {
         return new OutRun(
                 first * DAY,
                 width,
-                ShortText.fit(outage.words(), width - 8, true),
+                outText(outage, width - 8),
                 "Mat %s, out of service from %s to %s: %s"
                         .formatted(
                                 mat.name(),
                                 DayWords.day(outage.from()),
                                 DayWords.day(outage.lastDay()),
                                 outage.reason()));
+    }
+
+    private static String outText(Outage outage, int width) {
+        return Stream.of(outage.words(), "out to " + DayWords.date(outage.lastDay()), "out")
+                .filter(text -> ShortText.fit(text, width, true).equals(text))
+                .findFirst()
+                .orElse("");
     }
 
     private RowPicture row(Place place, int y, String words) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -102,10 +103,37 @@ final class SpringGroup implements AutoCloseable {
 
     /** Every page there is, with who looks at it. */
     List<PageVisit> pages() {
+        takeAMatOut();
         List<PageVisit> pages = new ArrayList<>(pagesOfMembers());
         pages.addAll(pagesOfCoordinators());
         pages.addAll(pagesOfStrangers());
         return pages;
+    }
+
+    /** So that Racks, Weeks and Today draw one, with what lies there. */
+    private void takeAMatOut() {
+        if (cellar.coordinator().get("/plans/out-of-service").text().contains("Every mat can be used.")) {
+            LocalDate today = LocalDate.ofInstant(cellar.group().clock().instant(), ZoneId.of("America/Chicago"));
+            Map<String, String> days = Map.of(
+                    "mat",
+                    aMat(),
+                    "first",
+                    today.toString(),
+                    "last",
+                    today.plusDays(8).toString(),
+                    "reason",
+                    "The thermostat is broken");
+            cellar.coordinator().post("/plans/out-of-service", days);
+        }
+    }
+
+    private String aMat() {
+        return Cellar.first(cellar.coordinator().get("/sites").body(), "/sites/mats/([0-9a-f-]{36})/change");
+    }
+
+    private String outage() {
+        String page = cellar.coordinator().get("/plans/out-of-service").body();
+        return "/plans/out-of-service/" + Cellar.first(page, "/out-of-service/([0-9a-f-]{36})/end");
     }
 
     private List<PageVisit> pagesOfMembers() {
@@ -206,6 +234,9 @@ final class SpringGroup implements AutoCloseable {
                 new PageVisit("monthly means", "/frost/months", coordinator),
                 new PageVisit("season plans", "/plans", coordinator),
                 new PageVisit("mats out of service", "/plans/out-of-service", coordinator),
+                new PageVisit("a mat out of service", outage(), coordinator),
+                new PageVisit("a mat out of service, for a member", outage(), group().member()),
+                new PageVisit("mat", "/mats/" + aMat(), coordinator),
                 new PageVisit("sites", "/sites", coordinator),
                 new PageVisit("new site", "/sites/new", coordinator),
                 new PageVisit("people", "/people", coordinator),

@@ -69,9 +69,6 @@ class RackPictureTest {
         assertThat(mat.warmth()).as("it is not warm").isNull();
         assertThat(mat.places()).allSatisfy(place -> assertThat(place.free()).isEmpty());
         assertThat(mat.places().get(0).trays()).hasSize(1);
-        assertThat(mat.places())
-                .allSatisfy(place -> assertThat(place.box().y())
-                        .isGreaterThanOrEqualTo(mat.out().box().y()));
         assertThat(RackPicture.of(Stand.rack(), board, Stand.DAY.plusDays(3))
                         .shelves()
                         .get(1)

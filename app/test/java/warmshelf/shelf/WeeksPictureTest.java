@@ -126,6 +126,9 @@ class WeeksPictureTest {
                         org.assertj.core.groups.Tuple.tuple(27 * DAY, DAY));
         assertThat(band.out().get(0).text())
                 .isEqualTo("out of service to " + warmshelf.web.DayWords.day(MONDAY.plusDays(13)));
+        assertThat(band.out().get(1).text())
+                .as("a single day has no room for words")
+                .isEmpty();
         assertThat(band.out().get(1).words()).contains("Mat M1, out of service from", "lent");
     }
 
