@@ -140,7 +140,7 @@ final class MatOutPages implements Pages {
             }
             moves.moveAll(wanted, visitor.today(), visitor.memberId());
         } catch (SpaceClash clash) {
-            showAnew(ctx, out, clash.sentence());
+            showAnew(ctx, out, clash.sentence(visitor.units()));
             return;
         } catch (Overtaken changed) {
             showAnew(ctx, out, changed.sentence());
