@@ -21,13 +21,18 @@ public record Article(String lead, List<Section> sections, List<Hazard> hazards,
         related = List.copyOf(related);
     }
 
-    /** The same, with what of a crop can hurt someone before the rest. */
+    /** The hazards that need no line before the steps. */
+    public List<Hazard> besides() {
+        return hazards.stream().filter(hazard -> hazard.brief().isEmpty()).toList();
+    }
+
+    /** The same, with what of a crop can hurt someone before the rest, and without what only other crops do. */
     Article of(Crop crop) {
         Set<Hazard> all = new LinkedHashSet<>();
         Arrays.stream(CropHazard.values())
                 .filter(crop.hazards()::contains)
                 .forEach(hazard -> all.add(Hazard.of(hazard)));
-        all.addAll(hazards);
+        hazards.stream().filter(hazard -> !hazard.isOfSomeCrops()).forEach(all::add);
         return new Article(lead, sections, List.copyOf(all), related);
     }
 }

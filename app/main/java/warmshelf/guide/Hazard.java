@@ -94,9 +94,8 @@ public enum Hazard {
             "a doctor, a poison centre",
             "Skin reactions from plants");
 
-    /** Those that concern skin, eyes, poison or electricity: they stand before the steps, never folded away or below them. */
-    private static final Set<Hazard> OPEN =
-            EnumSet.of(TREATED_SEED, PEROXIDE, HOT_PEPPER, ELECTRICITY, MATS, BLEACH, POISONOUS, SKIN);
+    /** Those of single crops: where a crop is named that has them not, they are left out. */
+    private static final Set<Hazard> OF_SOME_CROPS = EnumSet.of(HOT_PEPPER, SKIN);
 
     private final String title;
     private final String caution;
@@ -124,9 +123,26 @@ public enum Hazard {
         return caution;
     }
 
-    /** Whether it stands before the steps. */
-    public boolean standsOpen() {
-        return OPEN.contains(this);
+    /**
+     * In one line, for before the steps, where it concerns skin, eyes, poison or electricity; empty for the rest, whose name is
+     * enough there.
+     */
+    public String brief() {
+        return switch (this) {
+            case TREATED_SEED -> Caution.TREATED_SEED.brief();
+            case PEROXIDE -> Caution.PEROXIDE.brief();
+            case HOT_PEPPER -> Caution.BURNS.brief();
+            case ELECTRICITY -> Caution.ELECTRICITY.brief();
+            case MATS -> "Only mats made for plants, straight into a wall outlet.";
+            case BLEACH -> "Bleach: gloves, fresh air, never with other cleaners.";
+            case POISONOUS -> "Poisonous plants: gloves, a clear label, away from salad trays and children.";
+            case SKIN -> "Leaves and sap that irritate: gloves and long sleeves.";
+            case COMPOST, MOULD, HIGH_SHELF, LIFTING -> "";
+        };
+    }
+
+    boolean isOfSomeCrops() {
+        return OF_SOME_CROPS.contains(this);
     }
 
     /** The same for a hazard of a crop. */

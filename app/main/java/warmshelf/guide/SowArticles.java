@@ -19,7 +19,7 @@ final class SowArticles {
                                         "Damp new seed compost until it just holds together. Fill the cells, tap the"
                                                 + " tray once, level it.",
                                         "Put %s seeds into each cell, so that few cells stay empty; one where seed is scarce. Snip off the weaker seedling later."
-                                                .formatted(figures.amount("sowing", "seeds per cell")
+                                                .formatted(figures.amount("sowing", "seeds-per-cell")
                                                         .lowFigure()),
                                         "Cover the seed, or leave it on the surface where it needs light: see Cover"
                                                 + " the seed.",
@@ -53,7 +53,7 @@ final class SowArticles {
                                 "",
                                 "The plan of a sowing takes this too, and one to a cell where a lot has too few; how"
                                         + " many cells, it reckons from the lot’s own tests.",
-                                figures.claim("a safety margin", "sowing", "seeds per cell")),
+                                figures.claim("a safety margin", "sowing", "seeds-per-cell")),
                         Comparison.of(
                                 "Seeds more than plants wanted",
                                 "",

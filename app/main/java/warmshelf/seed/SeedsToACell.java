@@ -21,10 +21,10 @@ public record SeedsToACell(int seeds, String why) {
     private static SeedsToACell read() {
         CSVRecord row = ReferenceTable.rows("practice.csv").stream()
                 .filter(each ->
-                        each.get("topic").equals("sowing") && each.get("item").equals("seeds per cell"))
+                        each.get("topic").equals("sowing") && each.get("item").equals("seeds-per-cell"))
                 .findFirst()
                 .orElseThrow(() -> new IllegalStateException("the table of practice does not tell seeds per cell"));
-        return new SeedsToACell(Integer.parseInt(row.get("value")), row.get("note"));
+        return new SeedsToACell(Integer.parseInt(row.get("low")), row.get("note"));
     }
 
     private static final class Bundled {

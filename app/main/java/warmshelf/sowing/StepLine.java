@@ -54,9 +54,10 @@ public record StepLine(TimelineStep step, StepAdvice advice, List<Open> open, Li
         List<String> folded = new ArrayList<>();
         for (Caution caution : advice.cautions()) {
             if (caution.standsOpen()) {
-                boolean first = said.add(caution);
-                open.add(new Open(first ? caution.sentence() : caution.brief(), first));
-            } else {
+                boolean whole = !caution.briefIsEnough() && said.add(caution);
+                open.add(new Open(whole ? caution.sentence() : caution.brief(), whole));
+            }
+            if (!caution.standsOpen() || caution.briefIsEnough()) {
                 folded.add(caution.sentence());
             }
         }

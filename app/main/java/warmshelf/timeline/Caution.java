@@ -29,12 +29,12 @@ public enum Caution {
                     + " we."),
     ELECTRICITY(
             Stands.OPEN,
-            "Electricity near water: dry hands, a residual-current switch (GFCI or RCD), unplug before watering.",
+            "Electricity near water: dry hands; unplug before watering.",
             "Mats and lights near water: only on an outlet with a residual-current switch (GFCI or RCD), with a drip"
                     + " loop in the cord; unplug before watering. Local codes apply; wiring is for a licensed"
                     + " electrician."),
     PEROXIDE(
-            Stands.OPEN,
+            Stands.OPEN_IN_BRIEF,
             "Hydrogen peroxide harms eyes and skin: the 3 % kind only, gloves and eye protection.",
             "Hydrogen peroxide is optional and the evidence for it is thin: many use half household 3 % solution, half"
                     + " water, for five minutes, then rinse (common practice). Stronger or longer soaks harm seed, and"
@@ -64,6 +64,8 @@ public enum Caution {
 
     private enum Stands {
         OPEN,
+        /** Concerns only whoever chooses to: a line stands open, the whole with how to do it. */
+        OPEN_IN_BRIEF,
         FOLDED
     }
 
@@ -84,7 +86,12 @@ public enum Caution {
 
     /** Whether it concerns skin, eyes, poison or electricity, and so is never folded away. */
     public boolean standsOpen() {
-        return stands == Stands.OPEN;
+        return stands != Stands.FOLDED;
+    }
+
+    /** Whether a line of it is enough at the step, because the whole concerns only whoever chooses to do it. */
+    public boolean briefIsEnough() {
+        return stands == Stands.OPEN_IN_BRIEF;
     }
 
     /** In one line, for a place where the whole of it stands nearby. */

@@ -69,6 +69,19 @@ class GuidePagesTest {
     }
 
     @Test
+    void what_concerns_skin_eyes_poison_or_electricity_stands_in_a_line_before_the_steps() {
+        String sow = american.get("/how-to/sow?crop=foxglove").body();
+
+        assertThat(sow.substring(0, sow.indexOf("<ol>")))
+                .contains("Poisonous plants: gloves")
+                .contains("Electricity near water: dry hands")
+                .contains("Treated seed: chemical-resistant gloves")
+                .as("foxgloves burn nobody")
+                .doesNotContain("Burns skin and eyes");
+        assertThat(american.get("/how-to/sow?crop=pepper-very-hot").body()).contains("Burns skin and eyes");
+    }
+
+    @Test
     void a_page_marks_common_practice_and_low_authority_and_names_its_cautions() {
         assertThat(american.get("/how-to/soak").text())
                 .contains("common practice", "(low authority)", "Caution", "Believe before us: a poison centre.");
