@@ -26,7 +26,8 @@ public final class LeavingRoom {
                 members,
                 stores.histories(),
                 duties);
-        this.undos = new LeavingUndoStore(database, audit, members, duties, stores.sowings(), stores.requests());
+        this.undos = new LeavingUndoStore(
+                database, audit, members, duties, stores.histories().withdrawals());
     }
 
     public List<Pages> pages() {

@@ -14,8 +14,6 @@ import java.util.UUID;
 import org.jooq.Condition;
 import org.jooq.DSLContext;
 import org.jspecify.annotations.Nullable;
-import warmshelf.allocation.RequestStore;
-import warmshelf.allocation.SpaceRequest;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
 import warmshelf.db.generated.tables.records.LeavingRecord;
@@ -23,8 +21,7 @@ import warmshelf.db.generated.tables.records.LeavingThingRecord;
 import warmshelf.duty.DutyStore;
 import warmshelf.duty.Turn;
 import warmshelf.member.MemberStore;
-import warmshelf.sowing.SowingStage;
-import warmshelf.sowing.SowingStore;
+import warmshelf.sowing.WithdrawalStore;
 
 /** Takes a leaving back: whatever nobody has touched since returns to whoever left. */
 final class LeavingUndoStore {
@@ -35,22 +32,15 @@ final class LeavingUndoStore {
     private final Audit audit;
     private final MemberStore members;
     private final DutyStore duties;
-    private final SowingStore sowings;
-    private final RequestStore requests;
+    private final WithdrawalStore withdrawals;
 
     LeavingUndoStore(
-            Database database,
-            Audit audit,
-            MemberStore members,
-            DutyStore duties,
-            SowingStore sowings,
-            RequestStore requests) {
+            Database database, Audit audit, MemberStore members, DutyStore duties, WithdrawalStore withdrawals) {
         this.sql = database.sql();
         this.audit = audit;
         this.members = members;
         this.duties = duties;
-        this.sowings = sowings;
-        this.requests = requests;
+        this.withdrawals = withdrawals;
     }
 
     /** The members whose leaving can still be taken back. */
@@ -109,7 +99,7 @@ final class LeavingUndoStore {
         UUID sowing = UUID.fromString(thing.getThing());
         return switch (fate(thing)) {
             case KEPT -> true;
-            case WITHDRAWN -> waitsAgain(tx, sowing, by);
+            case WITHDRAWN -> withdrawals.takeBack(tx, sowing, by).isPresent();
             default -> {
                 int changed = tx.update(SOWING)
                         .set(SOWING.MEMBER_ID, leaving.getMemberId())
@@ -120,20 +110,6 @@ final class LeavingUndoStore {
                 yield changed == 1;
             }
         };
-    }
-
-    /** Its place may be somebody else's by now, so that a coordinator decides anew. */
-    private boolean waitsAgain(DSLContext tx, UUID sowing, UUID by) {
-        boolean withdrawn = sowings.findAndHold(tx, sowing)
-                .filter(each -> each.stage() == SowingStage.WITHDRAWN)
-                .isPresent();
-        if (withdrawn) {
-            sowings.moveTo(tx, sowing, SowingStage.PLANNED);
-            requests.find(tx, sowing)
-                    .ifPresent(request -> requests.decide(tx, request, SpaceRequest.State.WAITING, "", by));
-            audit.write(tx, by, "undo withdrawal", "sowing", sowing, "");
-        }
-        return withdrawn;
     }
 
     private boolean giveBackTurn(

@@ -143,7 +143,12 @@ public final class WithdrawalStore {
      * @return empty when there is none to take back, or it is older than a day
      */
     public Optional<TakenBack> takeBack(UUID id, UUID by) {
-        return sql.transactionResult(inside -> {
+        return takeBack(sql, id, by);
+    }
+
+    /** The same within the caller's transaction. */
+    public Optional<TakenBack> takeBack(DSLContext within, UUID id, UUID by) {
+        return within.transactionResult(inside -> {
             DSLContext tx = inside.dsl();
             Optional<Sowing> held =
                     sowings.findAndHold(tx, id).filter(sowing -> sowing.stage() == SowingStage.WITHDRAWN);
