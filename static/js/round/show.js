@@ -72,7 +72,7 @@
   function worthShowing(ticks) {
     const takenBack = new Set(ticks.filter((tick) => tick.body.step === "undone" && tick.state !== "refused").map((tick) => tick.body.supersedes));
     return ticks.filter(
-      (tick) => !takenBack.has(tick.id) && (tick.state !== "sent" || roundKept.waits(tick) || isLater(tick.sentAt, round.dataset.made)),
+      (tick) => !takenBack.has(tick.standsAs ?? tick.id) && (tick.state !== "sent" || roundKept.waits(tick) || isLater(tick.sentAt, round.dataset.made)),
     );
   }
 
@@ -99,7 +99,10 @@
       const made = item.dataset.made ?? round.dataset.made;
       const done = mine
         .filter((tick) => tick.state === "waiting" || isLater(tick.sentAt, made))
-        .map((tick) => (tick.body.mat ? "reading" : tick.body.step));
+        .map((tick) => (tick.body.mat ? "reading" : tick.body.step))
+        .filter((step) => step !== "undone");
+      // whoever enters a step has looked as well
+      if (done.length) done.push("look");
       for (const form of item.querySelectorAll("form.round__do")) {
         const step = item.dataset.mat ? "reading" : form.elements.step.value;
         (form.closest(".round__check") ?? form).hidden = done.includes(step);
@@ -120,14 +123,20 @@
     fold(shown);
   }
 
-  const count = (number, words) => `${number} ${words}`;
+  /** Why nothing gets through, where nothing waits yet and after how much waits. */
+  const OUT_OF_REACH = {
+    "no-signal": ["No signal", ", waiting for signal"],
+    "no-server": ["The server cannot be reached", "; the server cannot be reached, so they are sent later"],
+    trouble: ["The server has trouble", "; the server has trouble, so they are sent later"],
+  };
 
   function sentence(waiting, end) {
-    if (waiting === 0) return "All sent";
+    const why = OUT_OF_REACH[end];
+    // what cannot be reached may have changed since
+    const from = `. This page is from ${hour(round.dataset.made)}`;
+    if (waiting === 0) return why ? `${why[0]}: what you tick is kept on this phone${from}` : "All sent";
     if (end === "sending") return `Sending ${waiting}…`;
-    if (end === "trouble") return `${count(waiting, "kept on this phone")}; the server has trouble, so they are sent later`;
-    if (end === "other-member") return `${count(waiting, "kept on this phone")}; somebody else is signed in`;
-    return count(waiting, "kept on this phone, waiting for signal") + `. This page is from ${hour(round.dataset.made)}`;
+    return `${waiting} kept on this phone` + (why ? why[1] + from : "; somebody else is signed in");
   }
 
   /** Says how it stands: how many wait, why, and what else there is to know. */
@@ -149,8 +158,8 @@
     } else if (status.textContent !== words) {
       status.textContent = words;
     }
-    status.classList.toggle("round__status--open", waiting + refused > 0);
+    status.classList.toggle("round__status--open", waiting + refused > 0 || end in OUT_OF_REACH);
   }
 
-  self.roundShow = { show, tell, element, itemOf };
+  self.roundShow = { show, tell, element, itemOf, isOutOfReach: (end) => end in OUT_OF_REACH };
 })();

@@ -3,9 +3,10 @@
   const round = document.getElementById("round");
   if (!round) return;
   const kept = self.roundKept;
-  const { show, tell, itemOf } = self.roundShow;
+  const { show, tell, itemOf, isOutOfReach } = self.roundShow;
   const me = round.dataset.member;
   const RETRY_MS = 30000;
+  const FRESH_MS = 60000;
   const news = "BroadcastChannel" in self ? new BroadcastChannel("warmshelf-round") : null;
   let end = "sending";
 
@@ -91,9 +92,12 @@
   async function send() {
     await opened;
     const before = (await kept.all()).filter((each) => kept.waits(each) && each.member === me);
-    if (before.length && end !== "no-signal" && end !== "sign-in") end = "sending";
+    if (before.length && !isOutOfReach(end) && end !== "sign-in") end = "sending";
     await redraw();
+    const mayBeCutOff = isOutOfReach(end) || Math.abs(Date.now() - Date.parse(round.dataset.made)) > FRESH_MS;
     end = await self.roundSend(me);
+    // with nothing to send nobody has asked the server yet
+    if (end === "sent" && before.length === 0 && mayBeCutOff) end = await self.roundReach();
     const after = await redraw();
     const sent = after.filter((each) => each.state === "sent" && before.some((one) => one.id === each.id));
     if (sent.length) news?.postMessage("sent");
@@ -185,7 +189,7 @@
       if (each.state === "waiting") await kept.forget(id);
       else {
         await kept.change(id, { photo: null });
-        await store(tick(item, { step: "undone", supersedes: id }, "taken back: " + each.words));
+        await store(tick(item, { step: "undone", supersedes: each.standsAs ?? id }, "taken back: " + each.words));
       }
       delete item.dataset.made;
     });
@@ -271,9 +275,14 @@
   self.roundKeep = keep;
   news?.addEventListener("message", redraw);
   addEventListener("online", send);
+  addEventListener("offline", () => {
+    end = "no-signal";
+    redraw();
+  });
   document.addEventListener("visibilitychange", () => document.visibilityState === "visible" && send());
   setInterval(async () => {
-    if (document.visibilityState === "visible" && (await kept.all()).some((each) => kept.waits(each) && each.member === me)) send();
+    const waits = (await kept.all()).some((each) => kept.waits(each) && each.member === me);
+    if (document.visibilityState === "visible" && (waits || isOutOfReach(end))) send();
   }, RETRY_MS);
   begin();
   startWorker();

@@ -10,8 +10,9 @@
   let now = 0;
 
   const items = () => [...round.querySelectorAll(".round__item")];
+  const isDone = (item) => item.classList.contains("round__item--done");
   const isOpen = (item) =>
-    !item.classList.contains("round__item--done") &&
+    !isDone(item) &&
     [...item.querySelectorAll("form.round__do")].some((form) => !(form.closest(".round__check") ?? form).hidden);
 
   // ---- counts
@@ -55,6 +56,24 @@
     // the check has said already what it is
     told.querySelector("strong").remove();
     return how.parentElement.after(told);
+  }
+
+  // ---- how much is left
+
+  /** Says how much is left, and counts what waits on this phone as done: the same things as the bar counts. */
+  function sayCounts() {
+    if (self.roundRest.waits) return;
+    const said = document.getElementById("round-count");
+    const all = items();
+    let open = all.filter(isOpen).length;
+    let done = all.length - open;
+    if (isOneFromServer) {
+      // of the others the page itself knows
+      const closed = all.some((item) => !isOpen(item) && !isDone(item)) ? 1 : 0;
+      open = Number(said.dataset.open) - closed;
+      done = Number(said.dataset.done) + closed;
+    }
+    said.textContent = `${open} to do, ${done} done`;
   }
 
   // ---- a whole shelf
@@ -175,6 +194,7 @@
   }
 
   round.querySelectorAll(".round__list").forEach(enhanceList);
+  round.addEventListener("round-shown", sayCounts);
   self.roundRest.unfolded = enhanceList;
   if (!isOneFromServer && (items().length > 0 || self.roundRest.waits)) {
     viewLink.addEventListener("click", (event) => {

@@ -68,22 +68,27 @@ public final class BatchStore {
 
     private SentAnswer keep(DSLContext tx, Numbered entry, UUID by) {
         if (entry.sent() instanceof Sent.AtSowing at) {
-            TickOutcome outcome = ticks.keep(tx, at.sowing(), at.tick(), at.lightUntil(), by);
-            if (outcome instanceof TickOutcome.Refused refused) {
-                return SentAnswer.refused(entry.id(), refused.sentence(), refused.again());
-            }
-            TickOutcome.Kept kept = (TickOutcome.Kept) outcome;
-            return new SentAnswer(
-                    entry.id(), kept.again() ? SentAnswer.KEPT_BEFORE : SentAnswer.KEPT, kept.remark(), false);
+            return answer(entry.id(), ticks.keep(tx, at.sowing(), at.tick(), at.lightUntil(), by));
         }
         if (entry.sent() instanceof Sent.AtMat mat) {
             return switch (readings.add(tx, mat.reading(), by)) {
-                case ADDED -> new SentAnswer(entry.id(), SentAnswer.KEPT, "", false);
-                case THERE_BEFORE -> new SentAnswer(entry.id(), SentAnswer.KEPT_BEFORE, "", false);
+                case ADDED -> SentAnswer.kept(entry.id(), false, "");
+                case THERE_BEFORE -> SentAnswer.kept(entry.id(), true, "");
                 case ID_IN_USE ->
                     SentAnswer.refused(entry.id(), "This reading's id was used for something else already.", false);
             };
         }
         return SentAnswer.refused(entry.id(), ((Sent.Unfit) entry.sent()).sentence(), false);
+    }
+
+    private static SentAnswer answer(String id, TickOutcome outcome) {
+        if (outcome instanceof TickOutcome.Refused refused) {
+            return SentAnswer.refused(id, refused.sentence(), refused.again());
+        }
+        if (outcome instanceof TickOutcome.Repeated repeated) {
+            return SentAnswer.repeated(id, repeated.entry());
+        }
+        TickOutcome.Kept kept = (TickOutcome.Kept) outcome;
+        return SentAnswer.kept(id, kept.again(), kept.remark());
     }
 }

@@ -12,6 +12,7 @@ import warmshelf.web.Units;
  * @param caution the usual caution where the work can hurt someone; empty where none is due
  * @param careful what of it can hurt skin, eyes or worse, in a line that is never folded away; empty where nothing does
  * @param remark what else to know: not looked at since a day, slower than expected
+ * @param done a look that was made that day already, and does not come back on it
  */
 public record Check(
         CheckKind kind,
@@ -19,7 +20,8 @@ public record Check(
         Subject subject,
         String caution,
         String careful,
-        @Nullable String remark) {
+        @Nullable String remark,
+        boolean done) {
     /** What to look for, in a reader's units. */
     public String look(Units units) {
         return LookFor.look(kind, subject, units);

@@ -16,7 +16,8 @@ import warmshelf.timeline.TimelineStep;
 /**
  * What is due today follows from the state of a sowing, not from a table of timers: a bag is looked at daily from day seven,
  * sooner where the first twentieth of the seed is expected sooner, until all has sprouted or it is given up; cells and
- * seedlings are looked at every day; later steps fall due on the days that the re-dated timeline gives them.
+ * seedlings are looked at every day; later steps fall due on the days that the re-dated timeline gives them. A look is done
+ * for the day as soon as anything was entered that day, whatever else is due.
  */
 public final class ChecksDue {
     /** Common practice: pre-sprouting seed is looked at from about day seven. */
@@ -42,10 +43,10 @@ public final class ChecksDue {
         boolean soaks =
                 subject.step(Step.SOAK).isPresent() && subject.progress().stage() == SowingStage.PLANNED;
         if (!today.isBefore(sowOn.get())) {
-            return List.of(check(CheckKind.SOW, sowOn.get(), subject, late(today, sowOn.get())));
+            return List.of(check(today, CheckKind.SOW, sowOn.get(), subject, late(today, sowOn.get())));
         }
         return soaks && today.equals(sowOn.get().minusDays(1))
-                ? List.of(check(CheckKind.SOAK, today, subject, null))
+                ? List.of(check(today, CheckKind.SOAK, today, subject, null))
                 : List.of();
     }
 
@@ -70,15 +71,15 @@ public final class ChecksDue {
         boolean inBag = subject.sowing().method() == Method.BAG
                 && (progress.stage() == SowingStage.SOWN || progress.stage() == SowingStage.SPROUTING);
         if (inBag && progress.waitingToMove() > 0) {
-            due.add(check(CheckKind.MOVE_TO_CELLS, progressDay(progress, today), subject, null));
+            due.add(check(today, CheckKind.MOVE_TO_CELLS, progressDay(progress, today), subject, null));
         }
         if (progress.stage() == SowingStage.EMERGED) {
-            due.add(check(CheckKind.OFF_HEAT, progressDay(progress, today), subject, null));
+            due.add(check(today, CheckKind.OFF_HEAT, progressDay(progress, today), subject, null));
         }
         LocalDate firstLook = inBag ? firstBagLook(sown, subject) : sown.plusDays(1);
         if (!today.isBefore(firstLook)) {
             CheckKind kind = inBag ? CheckKind.BAG_LOOK : CheckKind.CELLS_LOOK;
-            due.add(check(kind, firstLook, subject, lookRemark(today, firstLook, subject)));
+            due.add(check(today, kind, firstLook, subject, lookRemark(today, firstLook, subject)));
         }
         return due;
     }
@@ -98,10 +99,12 @@ public final class ChecksDue {
                 .ifPresent(kind -> kind.timelineStep()
                         .flatMap(subject::step)
                         .filter(step -> !today.isBefore(step.ideal()))
-                        .ifPresent(step -> due.add(check(kind, step.ideal(), subject, late(today, step.latest())))));
+                        .ifPresent(step ->
+                                due.add(check(today, kind, step.ideal(), subject, late(today, step.latest())))));
         Stay stay = subject.stay();
         if (stay != null && stay.covers(today)) {
-            due.add(check(CheckKind.LIGHT_LOOK, stay.from(), subject, missed(today, stay.from(), subject.progress())));
+            due.add(check(
+                    today, CheckKind.LIGHT_LOOK, stay.from(), subject, missed(today, stay.from(), subject.progress())));
         }
         return due;
     }
@@ -163,7 +166,20 @@ public final class ChecksDue {
         return since.isBefore(today.minusDays(1)) ? "Not looked at since " + LookFor.day(since) + "." : null;
     }
 
-    private static Check check(CheckKind kind, LocalDate since, Subject subject, @Nullable String remark) {
-        return new Check(kind, since, subject, LookFor.caution(kind, subject), LookFor.careful(kind, subject), remark);
+    private static Check check(
+            LocalDate today, CheckKind kind, LocalDate since, Subject subject, @Nullable String remark) {
+        return new Check(
+                kind,
+                since,
+                subject,
+                LookFor.caution(kind, subject),
+                LookFor.careful(kind, subject),
+                remark,
+                kind.isLook() && isLookedAt(today, subject));
+    }
+
+    /** Whoever enters a step has looked as well. */
+    private static boolean isLookedAt(LocalDate today, Subject subject) {
+        return today.equals(subject.progress().lastLookOn());
     }
 }

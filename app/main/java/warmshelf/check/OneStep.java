@@ -13,7 +13,7 @@ import warmshelf.web.Units;
 public record OneStep(Round.Step step, int at, int of, int nextOpen) {
     List<HowTo> howTos(Units units) {
         Round.Item item = step.item();
-        return item == null || item.isDone() ? List.of() : item.howTos(units);
+        return item == null ? List.of() : item.howTos(units);
     }
 
     /** The first that is still to do; the first of all when all is done. There must be at least one. */

@@ -7,7 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.Stay;
@@ -61,6 +60,8 @@ public record Round(List<Stop> stops, List<Item> elsewhere) {
     /**
      * One sowing with all that is due at it.
      *
+     * @param checks those that are done too; none: all that was due has been done today
+     * @param doneToday what was entered today, the last of it; null: nothing
      * @param underLight whether some of it lies under a light already
      * @param booked the place under a light that waits for it; null: none does
      */
@@ -72,8 +73,12 @@ public record Round(List<Stop> stops, List<Item> elsewhere) {
             boolean underLight,
             @Nullable Stay booked) {
         public boolean isDone() {
-            return doneToday != null
-                    && checks.stream().allMatch(check -> check.kind().isLook());
+            return open().isEmpty();
+        }
+
+        /** What is still to do. */
+        public List<Check> open() {
+            return checks.stream().filter(check -> !check.done()).toList();
         }
 
         /** Whether something on this item asks where the tray goes under a light. */
@@ -84,9 +89,9 @@ public record Round(List<Stop> stops, List<Item> elsewhere) {
                                     check.kind() == CheckKind.OFF_HEAT || check.kind() == CheckKind.MOVE_TO_CELLS);
         }
 
-        /** What to do at each of its checks. */
+        /** What to do at each of its checks that are still to do. */
         public List<HowTo> howTos(Units units) {
-            return checks.stream().map(check -> check.howTo(units)).toList();
+            return open().stream().map(check -> check.howTo(units)).toList();
         }
 
         public boolean has(String kind) {
@@ -94,13 +99,13 @@ public record Round(List<Stop> stops, List<Item> elsewhere) {
         }
     }
 
-    /** How many items are still to do. */
+    /** How many things are still to do: sowings, and thermometers to read. */
     public long open() {
-        return all().stream().filter(item -> !item.isDone()).count();
+        return walk().stream().filter(step -> !step.isDone()).count();
     }
 
     public long done() {
-        return all().size() - open();
+        return walk().size() - open();
     }
 
     /**
@@ -206,10 +211,11 @@ public record Round(List<Stop> stops, List<Item> elsewhere) {
         return address.site() + "/" + address.rack() + "/" + address.shelf() + "/" + address.surface();
     }
 
-    /** What is due at a sowing; null when nothing is. */
+    /** What is due at a sowing, or was done at it today; null when nothing is and was. */
     static @Nullable Item item(History history, Subject subject, LocalDate today, Map<UUID, PlaceAddress> addresses) {
         List<Check> checks = ChecksDue.on(today, subject);
-        if (checks.isEmpty()) {
+        Entry done = doneToday(history, subject, today);
+        if (checks.isEmpty() && done == null) {
             return null;
         }
         Stay stay = subject.stay();
@@ -220,18 +226,16 @@ public record Round(List<Stop> stops, List<Item> elsewhere) {
         Stay booked = history.lightBooked(today);
         boolean underLight =
                 booked == null && history.stays().stream().anyMatch(lies -> !lies.isOnMat() && lies.covers(today));
-        return new Item(subject, checks, address, lookedToday(history, today), underLight, booked);
+        return new Item(subject, checks, address, done, underLight, booked);
     }
 
-    private static @Nullable Entry lookedToday(History history, LocalDate today) {
-        Set<UUID> corrected = history.corrected();
-        List<Entry> looks = history.asSeen().stream()
+    private static @Nullable Entry doneToday(History history, Subject subject, LocalDate today) {
+        boolean unsown = subject.progress().stage().isBeforeSowing();
+        List<Entry> done = Entry.standing(history.entries()).stream()
                 .filter(entry -> entry.seenOn().equals(today)
-                        && !corrected.contains(entry.id())
-                        && entry.step() != EntryStep.UNDONE
-                        && entry.step() != EntryStep.SOWN
-                        && entry.step() != EntryStep.SOAKED)
+                        // what was noticed before sowing is nothing that was due
+                        && !(unsown && entry.step() == EntryStep.LOOK))
                 .toList();
-        return looks.isEmpty() ? null : looks.get(looks.size() - 1);
+        return done.isEmpty() ? null : done.get(done.size() - 1);
     }
 }

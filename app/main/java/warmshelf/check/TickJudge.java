@@ -8,6 +8,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import warmshelf.sowing.Entry;
 import warmshelf.sowing.EntryStep;
 import warmshelf.sowing.Progress;
@@ -59,6 +60,35 @@ record TickJudge(Sowing sowing, List<Entry> before, Set<UUID> unknown, Tick tick
                 && standing().stream()
                         .anyMatch(entry ->
                                 entry.step() == tick.step() && entry.seenOn().equals(tick.seenOn()));
+    }
+
+    /**
+     * The look of the same person and day that says all this one says: the page it was pressed on did not know of it. What
+     * somebody else saw is kept beside it, and so is a count that changed, a problem or a note.
+     */
+    Optional<Entry> repeats(UUID by) {
+        boolean tellsMore = tick.step() != EntryStep.LOOK
+                || tick.supersedes() != null
+                || tick.problem() != null
+                || tick.finished()
+                || !tick.note().isEmpty();
+        return tellsMore || countsChange(progress(seenBefore()))
+                ? Optional.empty()
+                : Entry.standing(before).stream()
+                        .filter(entry -> entry.step() == EntryStep.LOOK
+                                && entry.seenOn().equals(tick.seenOn())
+                                && entry.by().equals(by))
+                        .max(Entry.BY_SEEN);
+    }
+
+    private boolean countsChange(Progress then) {
+        return differs(tick.sprouted(), TickRules.soFar(sowing, then))
+                || differs(tick.moved(), then.moved())
+                || differs(tick.lost(), then.lost());
+    }
+
+    private static boolean differs(@Nullable Integer counted, int before) {
+        return counted != null && counted != before;
     }
 
     /** Whether a step was seen after this one, so that this one decides no more where the sowing lies. */

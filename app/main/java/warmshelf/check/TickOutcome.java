@@ -1,5 +1,6 @@
 package warmshelf.check;
 
+import java.util.UUID;
 import warmshelf.sowing.SowingStage;
 
 /** What became of a tick. */
@@ -11,6 +12,15 @@ public sealed interface TickOutcome {
      * @param remark what the person should know about the space, or empty
      */
     record Kept(SowingStage stage, boolean again, String remark) implements TickOutcome {}
+
+    /**
+     * A look that says nothing beyond one that the same person entered for that day already; nothing was added.
+     *
+     * @param entry the one that stands for it
+     */
+    record Repeated(UUID entry) implements TickOutcome {
+        static final String SENTENCE = "You had entered the same look already, so nothing was added.";
+    }
 
     /**
      * Not kept, with the reason.

@@ -66,8 +66,11 @@ public final class TickPages implements Pages {
             ctx.status(refused.status()).render("check/tick.peb", model(ctx, history, form.reader()));
             return;
         }
-        TickOutcome.Kept kept = (TickOutcome.Kept) outcome;
-        Respond.seeOther(ctx, then(ctx, history.sowing()), notice(history.sowing(), tick.get(), kept));
+        Respond.seeOther(ctx, then(ctx, history.sowing()), notice(history.sowing(), tick.get(), outcome));
+    }
+
+    private static String notice(Sowing sowing, Tick tick, TickOutcome outcome) {
+        return outcome instanceof TickOutcome.Kept kept ? notice(sowing, tick, kept) : TickOutcome.Repeated.SENTENCE;
     }
 
     private static String notice(Sowing sowing, Tick tick, TickOutcome.Kept kept) {

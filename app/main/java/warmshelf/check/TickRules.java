@@ -60,12 +60,21 @@ final class TickRules {
                 .formatted(sowing.title(), progress.stage().title(), tick.step().done());
     }
 
-    /** Why counts that say 'so far' cannot be taken after those known before; empty when they can. */
-    static Optional<String> fewerThanBefore(Sowing sowing, Progress progress, Tick tick) {
-        boolean inBag = sowing.method() == Method.BAG
+    /** What a count of roots, or of seedlings once the bag is done with, had come to. */
+    static int soFar(Sowing sowing, Progress progress) {
+        return isInBag(sowing, progress) || sowing.method() == Method.CELLS ? progress.sprouted() : progress.up();
+    }
+
+    private static boolean isInBag(Sowing sowing, Progress progress) {
+        return sowing.method() == Method.BAG
                 && progress.stage().isWaitingForSeed()
                 && progress.stage() != SowingStage.IN_CELLS;
-        int sproutedBefore = inBag || sowing.method() == Method.CELLS ? progress.sprouted() : progress.up();
+    }
+
+    /** Why counts that say 'so far' cannot be taken after those known before; empty when they can. */
+    static Optional<String> fewerThanBefore(Sowing sowing, Progress progress, Tick tick) {
+        boolean inBag = isInBag(sowing, progress);
+        int sproutedBefore = soFar(sowing, progress);
         Integer sprouted = tick.sprouted();
         if (sprouted != null && sprouted < sproutedBefore) {
             return Optional.of(("Sprouted so far was %d, but %d had been counted before. Counts are 'so far';"

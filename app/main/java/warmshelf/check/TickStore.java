@@ -101,6 +101,10 @@ public final class TickStore {
         if (refusal.isPresent()) {
             return new TickOutcome.Refused(409, refusal.get());
         }
+        Optional<Entry> same = judge.repeats(by);
+        if (same.isPresent()) {
+            return new TickOutcome.Repeated(same.get().id());
+        }
         Entry entry = entry(sowingId, tick, by);
         entries.add(tx, entry);
         List<Entry> after = new ArrayList<>(before);

@@ -108,7 +108,7 @@ public final class TodayCommand implements Callable<Integer> {
             line.put("ifSeen", check.ifSeen(Units.METRIC));
             line.put("caution", check.caution().isEmpty() ? null : check.caution());
             line.put("remark", check.remark());
-            line.put("done", item.isDone());
+            line.put("done", check.done());
             checks.add(line);
         }
     }

@@ -3,7 +3,11 @@ package warmshelf.sowing;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -36,4 +40,18 @@ public record Entry(
     /** The order in which things were seen: a phone without signal may send the earlier one later. */
     public static final Comparator<Entry> BY_SEEN =
             Comparator.comparing(Entry::seenOn).thenComparing(Entry::seenAt);
+
+    /** The ids of those that another one corrects or takes back. */
+    public static Set<UUID> superseded(List<Entry> entries) {
+        return entries.stream().map(Entry::supersedes).filter(Objects::nonNull).collect(Collectors.toSet());
+    }
+
+    /** What still counts, in the order in which it was seen. */
+    public static List<Entry> standing(List<Entry> entries) {
+        Set<UUID> superseded = superseded(entries);
+        return entries.stream()
+                .filter(entry -> !superseded.contains(entry.id()) && entry.step() != EntryStep.UNDONE)
+                .sorted(BY_SEEN)
+                .toList();
+    }
 }

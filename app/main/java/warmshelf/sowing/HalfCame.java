@@ -4,11 +4,8 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.UUID;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import warmshelf.crop.Method;
 
@@ -34,12 +31,7 @@ record HalfCame(int afterDays, int byDays) {
      * nothing came or nobody counted.
      */
     static Optional<HalfCame> of(Method method, int seeds, List<Entry> entries) {
-        Set<UUID> superseded =
-                entries.stream().map(Entry::supersedes).filter(Objects::nonNull).collect(Collectors.toSet());
-        List<Entry> valid = entries.stream()
-                .filter(entry -> !superseded.contains(entry.id()) && entry.step() != EntryStep.UNDONE)
-                .sorted(Entry.BY_SEEN)
-                .toList();
+        List<Entry> valid = Entry.standing(entries);
         LocalDate sown = valid.stream()
                 .filter(entry -> entry.step() == EntryStep.SOWN)
                 .map(Entry::seenOn)

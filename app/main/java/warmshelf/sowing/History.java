@@ -68,10 +68,7 @@ public record History(
      * that ticked the same, the one that saw it later.
      */
     public Map<UUID, Boolean> doubled() {
-        Set<UUID> corrected = corrected();
-        Map<String, List<Entry>> same = entries.stream()
-                .filter(entry -> entry.step() != EntryStep.UNDONE && !corrected.contains(entry.id()))
-                .sorted(Entry.BY_SEEN)
+        Map<String, List<Entry>> same = Entry.standing(entries).stream()
                 .collect(Collectors.groupingBy(entry -> entry.step() + " " + entry.seenOn()));
         Map<UUID, Boolean> doubled = new HashMap<>();
         same.values().stream().filter(list -> list.size() > 1).forEach(list -> {
@@ -88,9 +85,6 @@ public record History(
 
     /** The entries that a later one corrects. */
     public Set<UUID> corrected() {
-        return entries.stream()
-                .map(Entry::supersedes)
-                .filter(java.util.Objects::nonNull)
-                .collect(Collectors.toSet());
+        return Entry.superseded(entries);
     }
 }

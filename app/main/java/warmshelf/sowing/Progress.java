@@ -5,9 +5,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.UUID;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import warmshelf.crop.Method;
 import warmshelf.timeline.Seen;
@@ -37,15 +34,8 @@ public record Progress(
      * not count.
      */
     public static Progress of(Method method, int seeds, List<Entry> entries) {
-        Set<UUID> superseded = entries.stream()
-                .map(Entry::supersedes)
-                .filter(java.util.Objects::nonNull)
-                .collect(Collectors.toSet());
         Folding folding = new Folding(method, seeds);
-        entries.stream()
-                .filter(entry -> !superseded.contains(entry.id()) && entry.step() != EntryStep.UNDONE)
-                .sorted(Entry.BY_SEEN)
-                .forEach(folding::take);
+        Entry.standing(entries).forEach(folding::take);
         return folding.result();
     }
 

@@ -3,11 +3,8 @@ package warmshelf.sowing;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import warmshelf.timeline.Seen;
 import warmshelf.timeline.Step;
@@ -55,7 +52,7 @@ final class Redating {
      * @param asked the day on which the sowing was asked for
      */
     List<Move> moves(List<Entry> entries, LocalDate asked, LocalDate today) {
-        List<Entry> standing = standing(entries);
+        List<Entry> standing = Entry.standing(entries);
         List<Move> moves = new ArrayList<>();
         List<Entry> soFar = new ArrayList<>();
         LocalDate day = standing.isEmpty() || asked.isBefore(standing.get(0).seenOn())
@@ -75,16 +72,6 @@ final class Redating {
             addMove(moves, day, seen, today, seen, "Nothing more was seen by " + DayWords.day(today));
         }
         return moves;
-    }
-
-    /** What still counts, in the order in which it was seen. */
-    private static List<Entry> standing(List<Entry> entries) {
-        Set<UUID> superseded = new HashSet<>();
-        entries.forEach(entry -> Optional.ofNullable(entry.supersedes()).ifPresent(superseded::add));
-        return entries.stream()
-                .filter(entry -> !superseded.contains(entry.id()) && entry.step() != EntryStep.UNDONE)
-                .sorted(Entry.BY_SEEN)
-                .toList();
     }
 
     private void addMove(

@@ -30,10 +30,12 @@ final class QueuedTicks {
         double[] waits = new double[BATCHES];
         for (int batch = 0; batch < BATCHES; batch++) {
             String now = Instant.now().toString();
+            // a look that says nothing new would not be kept
+            String note = "batch " + batch;
             String body = sowings.stream()
                     .map(sowing ->
-                            "{\"id\":\"%s\",\"sowing\":\"%s\",\"step\":\"look\",\"seenAt\":\"%s\",\"pageAt\":\"%s\"}"
-                                    .formatted(UUID.randomUUID(), sowing, now, now))
+                            "{\"id\":\"%s\",\"sowing\":\"%s\",\"step\":\"look\",\"seenAt\":\"%s\",\"pageAt\":\"%s\",\"note\":\"%s\"}"
+                                    .formatted(UUID.randomUUID(), sowing, now, now, note))
                     .collect(Collectors.joining(",", "{\"sentAt\":\"" + now + "\",\"entries\":[", "]}"));
             long asked = System.nanoTime();
             Answer answer = browser.send(browser.request("/round/entries")

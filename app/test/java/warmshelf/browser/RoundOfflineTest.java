@@ -51,12 +51,12 @@ class RoundOfflineTest {
                 nothing(page, round, tray);
                 assertThat(item(page, round, tray)).containsText("Kept on this phone");
             }
-            assertThat(status(page)).containsText("40 kept on this phone, waiting for signal");
+            assertThat(status(page)).containsText("40 kept on this phone; the server cannot be reached");
             page.close();
 
             Page again = phone.newPage();
             again.navigate(round.address() + "/today");
-            assertThat(status(again)).containsText("40 kept on this phone, waiting for signal");
+            assertThat(status(again)).containsText("40 kept on this phone; the server cannot be reached");
             assertThat(round.looks()).isZero();
             again.close();
 
@@ -114,7 +114,7 @@ class RoundOfflineTest {
             page.close();
             Page again = phone.newPage();
             again.navigate(round.address() + "/today");
-            assertThat(status(again)).containsText("1 kept on this phone, waiting for signal");
+            assertThat(status(again)).containsText("1 kept on this phone; the server cannot be reached");
             round.start();
             again.reload();
             assertThat(status(again)).containsText("All sent");
@@ -172,7 +172,7 @@ class RoundOfflineTest {
                   ServiceWorkerRegistration.prototype.__defineGetter__('sync', () => undefined); }
                 """);
             nothing(page, round, 1);
-            assertThat(status(page)).containsText("1 kept on this phone, waiting for signal");
+            assertThat(status(page)).containsText("1 kept on this phone; the server cannot be reached");
             assertThat(round.looks()).isEqualTo(1);
 
             nothing(page, round, 2);
@@ -191,7 +191,7 @@ class RoundOfflineTest {
             assertThat(item(page, round, 1)).containsText("Sent: nothing yet");
             round.stop();
             nothing(page, round, 2);
-            assertThat(status(page)).containsText("1 kept on this phone, waiting for signal");
+            assertThat(status(page)).containsText("1 kept on this phone; the server cannot be reached");
             round.start();
 
             page.evaluate("() => window.dispatchEvent(new Event('online'))");
@@ -211,9 +211,9 @@ class RoundOfflineTest {
             ready(priya);
             round.stop();
             count(tom, round, 1, "4");
-            assertThat(status(tom)).containsText("1 kept on this phone, waiting");
+            assertThat(status(tom)).containsText("1 kept on this phone; the server");
             count(priya, round, 1, "3");
-            assertThat(status(priya)).containsText("1 kept on this phone, waiting");
+            assertThat(status(priya)).containsText("1 kept on this phone; the server");
             round.start();
 
             priya.evaluate("() => window.dispatchEvent(new Event('online'))");
@@ -283,7 +283,7 @@ class RoundOfflineTest {
             Page page = opened(phone, round);
             round.stop();
             nothing(page, round, 1);
-            assertThat(status(page)).containsText("1 kept on this phone, waiting");
+            assertThat(status(page)).containsText("1 kept on this phone; the server");
             round.start();
 
             page.locator(".foot-nav summary").click();
@@ -293,7 +293,7 @@ class RoundOfflineTest {
             round.stop();
             page.navigate(round.address() + "/today");
 
-            assertThat(page.locator("h1")).hasText("No signal here");
+            assertThat(page.locator("h1")).hasText("No connection");
             assertThat(page.evaluate("() => new Promise(done => { indexedDB.open('warmshelf-round').onsuccess = e =>"
                             + " e.target.result.transaction('ticks').objectStore('ticks').count().onsuccess ="
                             + " n => done(n.target.result); })"))
@@ -309,7 +309,7 @@ class RoundOfflineTest {
             round.stop();
 
             page.navigate(round.address() + "/racks");
-            assertThat(page.locator("h1")).hasText("No signal here");
+            assertThat(page.locator("h1")).hasText("No connection");
             page.locator("main a").click();
 
             assertThat(page.locator("main")).containsText("Row 01");
@@ -333,7 +333,7 @@ class RoundOfflineTest {
             page.navigate(round.address() + "/how-to/covering?crop=lettuce");
             assertThat(page.locator("#of-crop")).hasText("Lettuce, head");
             page.navigate(round.address() + "/how-to/covering?crop=dill");
-            assertThat(page.locator("h1")).hasText("No signal here");
+            assertThat(page.locator("h1")).hasText("No connection");
             page.navigate(round.address() + "/today");
             assertThat(page.locator("main")).containsText("Row 01");
         }

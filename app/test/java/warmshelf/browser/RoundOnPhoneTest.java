@@ -138,7 +138,7 @@ class RoundOnPhoneTest {
         item(page, round, 1).locator("[data-act=undo]").click();
 
         assertThat(lines(page, round, 1)).hasCount(0);
-        assertThat(status(page)).containsText("All sent");
+        assertThat(status(page)).containsText("The server cannot be reached: what you tick is kept on this phone.");
         assertThat(item(page, round, 1).locator("button[name=nothing]")).isVisible();
         round.start();
         page.reload();
@@ -234,6 +234,82 @@ class RoundOnPhoneTest {
     }
 
     @Test
+    void what_waits_on_the_phone_counts_as_done_in_both_counts() {
+        Page page = opened(phone, round);
+        Locator counts = page.locator("#round-count");
+        assertThat(counts).hasText("4 to do, 0 done");
+        round.stop();
+
+        item(page, round, 1).locator("button[name=nothing]").click();
+        assertThat(counts).hasText("3 to do, 1 done");
+        page.locator("#round-view").click();
+        assertThat(page.locator(".round__bar")).containsText("2 of 4");
+        page.close();
+        Page again = phone.newPage();
+        again.navigate(round.address() + "/today");
+        assertThat(again.locator("#round-count")).hasText("3 to do, 1 done");
+
+        item(again, round, 1).locator("[data-act=undo]").evaluate("button => button.click()");
+        assertThat(again.locator("#round-count")).hasText("4 to do, 0 done");
+    }
+
+    @Test
+    void no_signal_and_no_server_are_told_apart() {
+        Page page = opened(phone, round);
+        round.stop();
+        item(page, round, 1).locator("button[name=nothing]").click();
+        assertThat(status(page))
+                .containsText("1 kept on this phone; the server cannot be reached, so they are sent later.");
+
+        phone.setOffline(true);
+        assertThat(status(page)).containsText("1 kept on this phone, waiting for signal.");
+        phone.setOffline(false);
+        assertThat(status(page)).containsText("1 kept on this phone; the server cannot be reached");
+
+        round.start();
+        page.route("**/round/entries", route -> route.fulfill(new Route.FulfillOptions().setStatus(503)));
+        page.evaluate("() => window.dispatchEvent(new Event('online'))");
+        assertThat(status(page)).containsText("1 kept on this phone; the server has trouble, so they are sent later.");
+    }
+
+    @Test
+    void a_look_that_found_something_does_not_come_back_beside_the_move() {
+        Page page = opened(phone, round);
+        count(page, round, 1, "3");
+        assertThat(item(page, round, 1)).containsText("Sent: 3 so far");
+
+        assertThat(item(page, round, 1)).containsText("3 are up. Seedlings want light now");
+        assertThat(item(page, round, 1).locator("button[name=nothing]")).hasCount(0);
+        page.reload();
+        assertThat(item(page, round, 1)).containsText("Looked at today");
+        assertThat(item(page, round, 1).locator("button[name=nothing]")).hasCount(0);
+        assertThat(page.locator("#round-count")).hasText("4 to do, 0 done");
+    }
+
+    @Test
+    void the_same_look_from_two_pages_is_kept_once_and_taken_back_from_either() {
+        Page page = opened(phone, round);
+        Page other = phone.newPage();
+        other.navigate(round.address() + "/today");
+        assertThat(status(other)).containsText("All sent");
+        // another tab would show what this one keeps
+        other.evaluate("() => { for (const each of document.querySelectorAll('.round__check')) each.hidden = false; }");
+        item(page, round, 1).locator("button[name=nothing]").click();
+        assertThat(item(page, round, 1)).containsText("Sent: nothing yet");
+
+        other.evaluate(
+                "id => self.roundKeep([[document.querySelector('#s-' + id + ' form.round__do'),"
+                        + " document.querySelector('#s-' + id + ' button[name=nothing]')]])",
+                round.sowing(1).toString());
+
+        assertThat(item(other, round, 1)).containsText("You had entered the same look already, so nothing was added.");
+        assertThat(round.looks()).isEqualTo(1);
+        item(other, round, 1).locator("[data-act=undo]").last().click();
+        assertThat(item(other, round, 1)).containsText("Sent: taken back: nothing yet");
+        assertThat(item(other, round, 1).locator("button[name=nothing]")).isVisible();
+    }
+
+    @Test
     void a_problem_and_a_note_are_kept_without_signal_too() {
         Page page = opened(phone, round);
         round.stop();
@@ -272,7 +348,7 @@ class RoundOnPhoneTest {
         Page page = opened(phone, round);
         round.stop();
         count(page, round, 1, "2");
-        assertThat(status(page)).containsText("1 kept on this phone, waiting");
+        assertThat(status(page)).containsText("1 kept on this phone; the server");
         round.start();
         // the next version of the program sends another worker
         phone.route("**/worker.js", route -> {

@@ -56,6 +56,21 @@ class BatchPagesTest {
     }
 
     @Test
+    void a_look_that_was_entered_already_is_answered_with_the_entry_that_stands_for_it() {
+        UUID first = UUID.randomUUID();
+        UUID second = UUID.randomUUID();
+        send(batch(look(first, "\"sprouted\":3")));
+
+        Answer answer = send(batch(look(second, "\"sprouted\":3")));
+
+        assertThat(answer.body())
+                .contains("\"id\":\"" + second + "\",\"answer\":\"kept-before\"")
+                .contains("You had entered the same look already, so nothing was added.")
+                .contains("\"entry\":\"" + first + "\"");
+        assertThat(entries()).isEqualTo(2);
+    }
+
+    @Test
     void whoever_is_signed_out_is_told_so_in_json_and_not_sent_elsewhere() {
         Answer answer = send(cellar.group().stranger(), batch(look(UUID.randomUUID(), "\"sprouted\":3")));
 
@@ -118,7 +133,7 @@ class BatchPagesTest {
     void two_hundred_at_once_are_taken_and_not_one_more() {
         String[] ticks = new String[201];
         for (int i = 0; i < ticks.length; i++) {
-            ticks[i] = look(new UUID(5, i), "\"sprouted\":0");
+            ticks[i] = look(new UUID(5, i), "\"sprouted\":0,\"note\":\"look " + i + "\"");
         }
 
         assertThat(send(batch(ticks)).body())

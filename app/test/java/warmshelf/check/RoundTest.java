@@ -86,8 +86,10 @@ class RoundTest {
                         .looked(TODAY.minusDays(1), 0),
                 Cases.cells().id(new UUID(3, 3)).sown());
 
+        // the thermometers of the two mats are to do as well
         assertThat(round.done()).isEqualTo(1);
-        assertThat(round.open()).isEqualTo(2);
+        assertThat(round.open()).isEqualTo(4);
+        assertThat(round.walk()).hasSize(5);
     }
 
     @Test
@@ -95,7 +97,35 @@ class RoundTest {
         Round round = round(Cases.cells().onMat(SOWN, TODAY.plusDays(9)).sown().looked(TODAY, 4));
 
         assertThat(round.done()).isZero();
-        assertThat(round.open()).isEqualTo(1);
+        assertThat(kinds(round.stops().get(1).items().get(0))).containsExactly(CheckKind.OFF_HEAT);
+    }
+
+    @Test
+    void a_look_into_a_bag_does_not_come_back_that_day_when_roots_want_to_be_moved() {
+        Cases bag = Cases.bag().onMat(SOWN, TODAY.plusDays(9)).sown().looked(TODAY, 4);
+
+        assertThat(kinds(item(bag, TODAY))).containsExactly(CheckKind.MOVE_TO_CELLS);
+        assertThat(kinds(item(bag, TODAY.plusDays(1)))).containsExactly(CheckKind.MOVE_TO_CELLS, CheckKind.BAG_LOOK);
+
+        bag.entered(TODAY, EntryStep.MOVED_TO_CELLS, null, 4, false);
+        assertThat(item(bag, TODAY)).satisfies(item -> {
+            assertThat(item.isDone()).isTrue();
+            assertThat(item.howTos()).isEmpty();
+        });
+        bag.looked(TODAY, 6);
+        assertThat(kinds(item(bag, TODAY))).containsExactly(CheckKind.MOVE_TO_CELLS);
+    }
+
+    @Test
+    void what_was_done_today_stays_in_the_round_as_done() {
+        Round round = round(Cases.cells().onMat(TODAY, TODAY.plusDays(9)).entered(TODAY, EntryStep.SOWN));
+
+        assertThat(round.done()).isEqualTo(1);
+        assertThat(round.stops().get(1).items().get(0).isDone()).isTrue();
+    }
+
+    private static List<CheckKind> kinds(Round.@Nullable Item item) {
+        return item == null ? List.of() : item.open().stream().map(Check::kind).toList();
     }
 
     @Test

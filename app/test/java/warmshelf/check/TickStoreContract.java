@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static warmshelf.db.generated.Tables.AUDIT_LINE;
 import static warmshelf.db.generated.Tables.ENTRY;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
@@ -51,12 +52,49 @@ abstract class TickStoreContract extends TickContract {
     }
 
     @Test
+    void the_same_look_entered_seven_times_by_one_person_is_kept_once() {
+        UUID sowing = sown(room.tomsPeppers());
+        Draft first = look(5);
+        keep(sowing, first);
+
+        for (int press = 2; press <= 7; press++) {
+            assertThat(keep(sowing, look(5))).isEqualTo(new TickOutcome.Repeated(first.id()));
+        }
+
+        assertThat(entries.ofSowing(database().sql(), sowing)).hasSize(2);
+    }
+
+    @Test
+    void a_second_look_that_tells_more_is_kept_and_so_is_what_somebody_else_saw() {
+        UUID sowing = sown(room.tomsPeppers());
+        keep(sowing, look(5));
+
+        assertThat(keep(sowing, look(6))).isInstanceOf(TickOutcome.Kept.class);
+        assertThat(keep(sowing, look(6).note("one is bent"))).isInstanceOf(TickOutcome.Kept.class);
+        assertThat(ticks.keep(sowing, look(6).tick(), LIGHT_UNTIL, room.tom())).isInstanceOf(TickOutcome.Kept.class);
+        clock.advance(Duration.ofDays(1));
+        assertThat(keep(sowing, look(6).on(TODAY.plusDays(1)))).isInstanceOf(TickOutcome.Kept.class);
+
+        assertThat(entries.ofSowing(database().sql(), sowing)).hasSize(6);
+    }
+
+    @Test
+    void a_look_counts_again_once_the_one_before_it_was_taken_back() {
+        UUID sowing = sown(room.tomsPeppers());
+        Draft slip = look(0);
+        keep(sowing, slip);
+        keep(sowing, step(EntryStep.UNDONE).correcting(slip));
+
+        assertThat(keep(sowing, look(0))).isInstanceOf(TickOutcome.Kept.class);
+    }
+
+    @Test
     void the_same_tick_sent_by_two_phones_at_the_same_moment_is_kept_once() throws Exception {
         UUID sowing = sown(room.tomsPeppers());
         ExecutorService phones = Executors.newFixedThreadPool(2);
         try {
             for (int round = 0; round < 20; round++) {
-                Tick tick = look(5).tick();
+                Tick tick = look(5).note("look " + round).tick();
                 CyclicBarrier together = new CyclicBarrier(2);
                 Callable<TickOutcome> send = () -> {
                     together.await();

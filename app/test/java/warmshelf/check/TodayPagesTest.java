@@ -186,6 +186,36 @@ class TodayPagesTest {
     }
 
     @Test
+    void a_look_that_is_done_is_not_offered_again_when_something_else_is_due() {
+        String sowing = sownBag();
+        advance(7);
+        assertThat(cellar.member().get("/today").text()).contains("Your own sowings: 1 to do, 0 done");
+
+        cellar.tick(sowing, Map.of("step", "look", "sprouted", "2"));
+        Answer today = cellar.member().get("/today");
+
+        assertThat(today.text())
+                .contains("Looked at today by Tom Okafor: 2 so far", "Move sprouted seed to cells.")
+                .contains("Your own sowings: 1 to do, 0 done")
+                .doesNotContain("Look into the bag.");
+        assertThat(today.body()).doesNotContain("name=\"nothing\"");
+
+        cellar.tick(sowing, Map.of("step", "moved-to-cells", "moved", "2", "lightPlace", "home"));
+        assertThat(cellar.member().get("/today").text())
+                .contains("Moved to cells today by Tom Okafor", "Your own sowings: 0 to do, 1 done");
+    }
+
+    @Test
+    void both_counts_on_the_page_count_thermometers_too() {
+        sownBag();
+        advance(7);
+        Browser coordinator = cellar.group().signedIn(cellar.group().coordinator());
+
+        assertThat(coordinator.get("/today?show=one&at=1").text())
+                .contains("The whole round: 2 to do, 0 done", "1 of 2:");
+    }
+
+    @Test
     void one_item_is_had_by_itself_as_it_now_stands() {
         String sowing = sownBag();
         advance(7);
