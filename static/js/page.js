@@ -3,6 +3,10 @@
 // After a form came back, those who hear the page or use a keyboard start at the list of problems.
 document.getElementById("problems")?.focus();
 
+// The page that stands for one which cannot be had says which of the two it is.
+const why = document.getElementById("offline-why");
+if (why) why.textContent = navigator.onLine ? "The server cannot be reached." : "There is no signal here.";
+
 // Escape closes the phone's 'More' and returns to its button.
 document.addEventListener("keydown", (event) => {
   const more = document.querySelector(".foot-nav details[open]");

@@ -43,7 +43,7 @@ async function sendAll() {
   for (const member of new Set(waiting.map((tick) => tick.member))) ends.push(await self.roundSend(member));
   new BroadcastChannel("warmshelf-round").postMessage("sent");
   // The browser tries again later when this fails; signing in is for the person to do.
-  if (ends.some((end) => end === "no-signal" || end === "trouble")) throw new Error("not all is sent");
+  if (ends.some((end) => ["no-signal", "no-server", "trouble"].includes(end))) throw new Error("not all is sent");
 }
 
 self.addEventListener("fetch", (event) => {

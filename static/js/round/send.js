@@ -46,13 +46,16 @@
     if (answer.answer === "refused") {
       return kept.change(answer.id, { state: "refused", sentence: answer.sentence, again: answer.again });
     }
-    return kept.change(answer.id, { state: "sent", sentence: answer.sentence, sentAt: at });
+    return kept.change(answer.id, { state: "sent", sentence: answer.sentence, sentAt: at, standsAs: answer.entry || answer.id });
   }
 
+  /** Without signal the phone itself says so; with signal a server may still be out of reach, or answer that it cannot. */
   function verdict(status, said) {
     if (status === 401) return "sign-in";
     if (status === 409 && said?.otherMember) return "other-member";
-    return status === 0 ? "no-signal" : "trouble";
+    if (status === 0) return navigator.onLine === false ? "no-signal" : "no-server";
+    // what answers well but says nothing of ours is something in between, such as the page of a guest network
+    return status < 400 ? "no-server" : "trouble";
   }
 
   /** Sends the rest, and again singly where the server cannot read them together, or stumbles, so that one bad tick holds up no other. */
@@ -92,7 +95,7 @@
   async function sendPhotos(member) {
     for (const tick of await of(member, (each) => each.state === "sent" && each.photo)) {
       const { id, jpeg } = tick.photo;
-      const { status, said } = await post("/round/photos", { id, entry: tick.id, member, jpeg: base64(jpeg) });
+      const { status, said } = await post("/round/photos", { id, entry: tick.standsAs ?? tick.id, member, jpeg: base64(jpeg) });
       if (status === 200 && said?.kept) await kept.change(tick.id, { photo: null });
       else if (UNREADABLE.includes(status) && said?.error) await kept.change(tick.id, { photo: null, sentence: said.error });
       else return verdict(status, said);
@@ -103,12 +106,26 @@
   const of = async (member, which) =>
     (await kept.all()).filter((tick) => tick.member === member && which(tick)).sort((one, other) => one.at - other.at);
 
-  /** Sends what waits of a member's: 'sent', 'sign-in', 'other-member', 'no-signal' or 'trouble'. */
+  /** Sends what waits of a member's: 'sent', 'sign-in', 'other-member', 'no-signal', 'no-server' or 'trouble'. */
   self.roundSend = (member) =>
     alone(async () => {
       const end = await sendAll(member, await of(member, (tick) => tick.state === "waiting"));
       return end === "sent" ? sendPhotos(member) : end;
     });
+
+  /** How it stands with the server while nothing waits: 'sent', 'no-signal', 'no-server' or 'trouble'. */
+  self.roundReach = async () => {
+    const stop = new AbortController();
+    const timer = setTimeout(() => stop.abort(), PATIENCE_MS);
+    try {
+      const reply = await fetch("/health", { credentials: "omit", redirect: "error", cache: "no-store", signal: stop.signal });
+      return reply.ok && (await reply.json()).status ? "sent" : verdict(reply.status);
+    } catch {
+      return verdict(0);
+    } finally {
+      clearTimeout(timer);
+    }
+  };
 
   self.roundAlone = alone;
 })();

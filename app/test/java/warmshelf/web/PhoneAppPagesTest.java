@@ -69,7 +69,7 @@ class PhoneAppPagesTest {
         Answer page = group.stranger().get("/offline");
 
         assertThat(page.status()).isEqualTo(200);
-        assertThat(page.body()).contains("No signal here", "href=\"/today\"").doesNotContain("Sign out");
+        assertThat(page.body()).contains("No connection", "href=\"/today\"").doesNotContain("Sign out");
     }
 
     private static List<String> found(String text, String pattern) {
