@@ -232,7 +232,11 @@
     const more = event.target.closest("a.round__more");
     if (more) {
       event.preventDefault();
-      more.after(document.getElementById("round-more").content.cloneNode(true));
+      const form = document.getElementById("round-more").content.cloneNode(true);
+      // what is not sown has other troubles than what is
+      const notHere = more.closest("[data-unsown]") ? "sown" : "unsown";
+      form.querySelectorAll(`[data-only="${notHere}"]`).forEach((each) => each.remove());
+      more.after(form);
       more.parentElement.querySelector("select").focus();
     }
   });

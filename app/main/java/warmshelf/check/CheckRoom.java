@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
 import java.util.function.ToIntBiFunction;
+import warmshelf.photo.PhotoStore;
 import warmshelf.seed.GerminationTest;
 import warmshelf.sowing.LotUseStore;
 import warmshelf.sowing.SowingStores;
@@ -23,7 +24,8 @@ public final class CheckRoom {
         ReadingStore readings = new ReadingStore(stores.database(), stores.audit());
         LightUntil lightUntil = new LightUntil(reader, stores.space());
         return List.of(
-                new TodayPages(rounds, stores.space(), aside, clock),
+                new TodayPages(rounds, stores.space(), new PhotoStore(stores.database(), stores.audit()), aside, clock),
+                new ProblemPages(stores.histories(), stores.problems()),
                 new TickPages(stores.histories(), lightUntil, ticks, stores.space()),
                 new BatchPages(
                         stores.histories(),
@@ -47,7 +49,8 @@ public final class CheckRoom {
                 stores.histories(),
                 new TodayStore(stores.database()),
                 new WalkStore(stores.database()),
-                reader(stores));
+                reader(stores),
+                stores.problems());
     }
 
     private static RoundReader reader(SowingStores stores) {

@@ -14,6 +14,7 @@ import warmshelf.check.alarm.MatAlarm;
 import warmshelf.sowing.Entry;
 import warmshelf.sowing.EntryStep;
 import warmshelf.sowing.History;
+import warmshelf.sowing.NotedProblem;
 import warmshelf.web.Units;
 
 /**
@@ -64,6 +65,7 @@ public record Round(List<Stop> stops, List<Item> elsewhere) {
      * @param doneToday what was entered today, the last of it; null: nothing
      * @param underLight whether some of it lies under a light already
      * @param booked the place under a light that waits for it; null: none does
+     * @param problems that were noted before today and are not dealt with yet
      */
     public record Item(
             Subject subject,
@@ -71,7 +73,8 @@ public record Round(List<Stop> stops, List<Item> elsewhere) {
             @Nullable PlaceAddress address,
             @Nullable Entry doneToday,
             boolean underLight,
-            @Nullable Stay booked) {
+            @Nullable Stay booked,
+            List<NotedProblem> problems) {
         public boolean isDone() {
             return open().isEmpty();
         }
@@ -212,7 +215,12 @@ public record Round(List<Stop> stops, List<Item> elsewhere) {
     }
 
     /** What is due at a sowing, or was done at it today; null when nothing is and was. */
-    static @Nullable Item item(History history, Subject subject, LocalDate today, Map<UUID, PlaceAddress> addresses) {
+    static @Nullable Item item(
+            History history,
+            Subject subject,
+            List<NotedProblem> open,
+            LocalDate today,
+            Map<UUID, PlaceAddress> addresses) {
         List<Check> checks = ChecksDue.on(today, subject);
         Entry done = doneToday(history, subject, today);
         if (checks.isEmpty() && done == null) {
@@ -226,7 +234,10 @@ public record Round(List<Stop> stops, List<Item> elsewhere) {
         Stay booked = history.lightBooked(today);
         boolean underLight =
                 booked == null && history.stays().stream().anyMatch(lies -> !lies.isOnMat() && lies.covers(today));
-        return new Item(subject, checks, address, done, underLight, booked);
+        List<NotedProblem> earlier = open.stream()
+                .filter(problem -> problem.entry().seenOn().isBefore(today))
+                .toList();
+        return new Item(subject, checks, address, done, underLight, booked, earlier);
     }
 
     private static @Nullable Entry doneToday(History history, Subject subject, LocalDate today) {

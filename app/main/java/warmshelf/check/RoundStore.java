@@ -10,7 +10,10 @@ import java.util.UUID;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import warmshelf.db.Database;
+import warmshelf.sowing.History;
 import warmshelf.sowing.HistoryStore;
+import warmshelf.sowing.NotedProblem;
+import warmshelf.sowing.ProblemStore;
 
 /**
  * Puts the round of a day together from what the stores hold. Everyone's page is cut from one round of the whole group,
@@ -24,14 +27,22 @@ public final class RoundStore {
     private final TodayStore today;
     private final WalkStore walk;
     private final RoundReader reader;
+    private final ProblemStore problems;
     private volatile @Nullable Kept kept;
 
-    public RoundStore(Database database, HistoryStore histories, TodayStore today, WalkStore walk, RoundReader reader) {
+    public RoundStore(
+            Database database,
+            HistoryStore histories,
+            TodayStore today,
+            WalkStore walk,
+            RoundReader reader,
+            ProblemStore problems) {
         this.database = database;
         this.histories = histories;
         this.today = today;
         this.walk = walk;
         this.reader = reader;
+        this.problems = problems;
     }
 
     /** Everything due on a day, with every mat that is warm. */
@@ -48,6 +59,25 @@ public final class RoundStore {
     /** Who looks where on a day, and who on the day after. */
     Watch watch(LocalDate day) {
         return kept(day).watch();
+    }
+
+    /** The problems at a member's sowings that wait for an answer, the one noted last first. */
+    List<NotedProblem> unanswered(UUID grower, LocalDate day) {
+        return kept(day).unanswered().stream()
+                .filter(problem -> problem.sowing().grower().memberId().equals(grower))
+                .toList();
+    }
+
+    /** The problems at everybody else's sowings that wait for an answer. */
+    List<NotedProblem> unansweredOfOthers(UUID member, LocalDate day) {
+        return kept(day).unanswered().stream()
+                .filter(problem -> !problem.sowing().grower().memberId().equals(member))
+                .toList();
+    }
+
+    /** What was answered to the problems that a member noted, until they put it away. */
+    List<ProblemStore.Told> told(UUID noter, LocalDate day) {
+        return kept(day).told().getOrDefault(noter, List.of());
     }
 
     /** Who looks today and who tomorrow, in walking order of the sites. */
@@ -83,15 +113,24 @@ public final class RoundStore {
         Map<UUID, PlaceAddress> addresses = walk.addresses();
         Map<UUID, Round.MatReading> mats = new HashMap<>();
         today.mats(day).forEach((id, mat) -> mats.put(id, Round.MatReading.of(mat)));
-        List<Round.Item> items = histories.underWay().stream()
-                .map(history -> Round.item(history, reader.subject(history, day), day, addresses))
+        List<History> underWay = histories.underWay();
+        Map<UUID, List<NotedProblem>> open = problems.open(underWay);
+        List<Round.Item> items = underWay.stream()
+                .map(history -> Round.item(
+                        history,
+                        reader.subject(history, day),
+                        open.getOrDefault(history.sowing().id(), List.of()),
+                        day,
+                        addresses))
                 .filter(Objects::nonNull)
                 .toList();
         Watch watch = new Watch(today.onDuty(day), today.onDuty(day.plusDays(1)));
         Map<UUID, List<Round.Item>> itemsOf = items.stream()
                 .collect(Collectors.groupingBy(
                         item -> item.subject().sowing().grower().memberId()));
-        return new Kept(writes, System.nanoTime(), day, addresses, itemsOf, Round.of(items, addresses, mats), watch);
+        List<NotedProblem> unanswered = NotedProblem.unanswered(open.values());
+        Round whole = Round.of(items, addresses, mats);
+        return new Kept(writes, System.nanoTime(), day, addresses, itemsOf, whole, watch, unanswered, problems.told());
     }
 
     private record Kept(
@@ -101,5 +140,7 @@ public final class RoundStore {
             Map<UUID, PlaceAddress> addresses,
             Map<UUID, List<Round.Item>> itemsOf,
             Round whole,
-            Watch watch) {}
+            Watch watch,
+            List<NotedProblem> unanswered,
+            Map<UUID, List<ProblemStore.Told>> told) {}
 }

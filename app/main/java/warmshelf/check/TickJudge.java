@@ -46,6 +46,10 @@ record TickJudge(Sowing sowing, List<Entry> before, Set<UUID> unknown, Tick tick
                     "%s has ended (%s); nothing more is entered for it. To mend a slip, correct the last entry."
                             .formatted(sowing.title(), sowing.stage().title()));
         }
+        Optional<String> unsown = TickRules.countsUnsown(sowing, then, tick);
+        if (unsown.isPresent()) {
+            return unsown;
+        }
         // The same step once more says how it was, not what comes next.
         boolean sameStep =
                 corrected.filter(entry -> entry.step() == tick.step()).isPresent();

@@ -3,6 +3,7 @@ package warmshelf.check;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -66,22 +67,29 @@ public final class TickPages implements Pages {
             ctx.status(refused.status()).render("check/tick.peb", model(ctx, history, form.reader()));
             return;
         }
-        Respond.seeOther(ctx, then(ctx, history.sowing()), notice(history.sowing(), tick.get(), outcome));
+        Respond.seeOther(ctx, then(ctx, history.sowing()), notice(visitor, history.sowing(), tick.get(), outcome));
     }
 
-    private static String notice(Sowing sowing, Tick tick, TickOutcome outcome) {
-        return outcome instanceof TickOutcome.Kept kept ? notice(sowing, tick, kept) : TickOutcome.Repeated.SENTENCE;
-    }
-
-    private static String notice(Sowing sowing, Tick tick, TickOutcome.Kept kept) {
+    private static String notice(Visitor visitor, Sowing sowing, Tick tick, TickOutcome outcome) {
+        if (!(outcome instanceof TickOutcome.Kept kept)) {
+            return TickOutcome.Repeated.SENTENCE;
+        }
         if (kept.again()) {
             return "This was kept before; nothing was added.";
         }
-        Problem problem = tick.problem();
-        String helps = problem == null ? "" : " " + problem.whatHelps();
         return "%s: kept, %s.%s %s"
-                .formatted(sowing.title(), tick.step().done(), helps, kept.remark())
+                .formatted(sowing.title(), tick.step().done(), ofProblem(visitor, sowing, tick), kept.remark())
                 .strip();
+    }
+
+    private static String ofProblem(Visitor visitor, Sowing sowing, Tick tick) {
+        Problem problem = tick.problem();
+        if (problem == null) {
+            return "";
+        }
+        boolean own = visitor.memberId().equals(sowing.grower().memberId());
+        String told = own ? "" : " %s is told of it.".formatted(sowing.grower().name());
+        return " " + problem.whatHelps() + told;
     }
 
     /** Where to go on: only within this site. */
@@ -107,7 +115,13 @@ public final class TickPages implements Pages {
                 TickRules.open(sowing.method(), sowing.stage()).stream()
                         .map(step -> new Choice(step.word(), step.done()))
                         .toList());
-        model.put("problems", TodayPages.PROBLEMS);
+        boolean unsown = sowing.stage().isBeforeSowing();
+        model.put(
+                "problems",
+                Arrays.stream(Problem.values())
+                        .filter(problem -> unsown ? problem.isBeforeSowing() : problem.isAfterSowing())
+                        .map(problem -> new Choice(problem.word(), problem.words()))
+                        .toList());
         model.put("litPlaces", space.litPlaces(today, today.plusDays(LightUntil.DAYS_AHEAD), quarters));
         return model;
     }

@@ -16,8 +16,8 @@ final class TickRules {
     /** The steps that may be entered now. */
     static Set<EntryStep> open(Method method, SowingStage stage) {
         return switch (stage) {
-            case PLANNED -> EnumSet.of(EntryStep.SOAKED, EntryStep.SOWN);
-            case SOAKED -> EnumSet.of(EntryStep.SOWN);
+            case PLANNED -> EnumSet.of(EntryStep.LOOK, EntryStep.SOAKED, EntryStep.SOWN);
+            case SOAKED -> EnumSet.of(EntryStep.LOOK, EntryStep.SOWN);
             case SOWN ->
                 method == Method.BAG
                         ? EnumSet.of(EntryStep.LOOK, EntryStep.MOVED_TO_CELLS, EntryStep.GAVE_UP)
@@ -58,6 +58,15 @@ final class TickRules {
     static String cannotFollow(Sowing sowing, Progress progress, Tick tick) {
         return "%s is %s; '%s' cannot follow that."
                 .formatted(sowing.title(), progress.stage().title(), tick.step().done());
+    }
+
+    /** Why a look at what is not sown yet cannot be taken; empty when it can: it tells of a problem, and counts nothing. */
+    static Optional<String> countsUnsown(Sowing sowing, Progress progress, Tick tick) {
+        boolean counts = tick.sprouted() != null || tick.moved() != null || tick.lost() != null || tick.finished();
+        return tick.step() == EntryStep.LOOK && progress.stage().isBeforeSowing() && counts
+                ? Optional.of("%s is not sown yet, so nothing can be up, moved or lost; leave the counts empty."
+                        .formatted(sowing.title()))
+                : Optional.empty();
     }
 
     /** What a count of roots, or of seedlings once the bag is done with, had come to. */

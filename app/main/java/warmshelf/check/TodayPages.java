@@ -4,7 +4,6 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.Clock;
 import java.time.LocalDate;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,9 +11,10 @@ import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.LitPlace;
 import warmshelf.allocation.SpaceStore;
+import warmshelf.photo.PhotoStore;
+import warmshelf.sowing.NotedProblem;
 import warmshelf.sowing.Problem;
 import warmshelf.web.Aside;
-import warmshelf.web.Choice;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
@@ -23,20 +23,19 @@ import warmshelf.web.Visitor;
 
 /** The round of today: everything for whoever looks, a member's own for everyone else. */
 public final class TodayPages implements Pages {
-    static final List<Choice> PROBLEMS = Arrays.stream(Problem.values())
-            .map(problem -> new Choice(problem.word(), problem.words()))
-            .toList();
     private static final int LIGHT_DAYS_AHEAD = 120;
     private static final int LIGHT_CHOICES = 8;
 
     private final RoundStore rounds;
     private final SpaceStore space;
+    private final PhotoStore photos;
     private final Aside aside;
     private final Clock clock;
 
-    TodayPages(RoundStore rounds, SpaceStore space, Aside aside, Clock clock) {
+    TodayPages(RoundStore rounds, SpaceStore space, PhotoStore photos, Aside aside, Clock clock) {
         this.rounds = rounds;
         this.space = space;
+        this.photos = photos;
         this.aside = aside;
         this.clock = clock;
     }
@@ -69,7 +68,8 @@ public final class TodayPages implements Pages {
         String page = UUID.randomUUID().toString();
         model.put("madeAt", madeAt);
         model.put("page", page);
-        model.put("problems", PROBLEMS);
+        model.put("problems", Problem.values());
+        addProblems(model, visitor);
         model.put("round", round);
         model.put("whole", whole);
         model.put("looks", looks);
@@ -80,6 +80,19 @@ public final class TodayPages implements Pages {
         // By this the phone knows a round from a sign-in page, and whose it is.
         ctx.header("X-Warmshelf-Member", visitor.memberId().toString());
         Respond.unlessKept(ctx, "check/today.peb", model, madeAt, page);
+    }
+
+    /** What was noted at the visitor's sowings, and what became of what they noted; coordinators see everybody's. */
+    private void addProblems(Map<String, @Nullable Object> model, Visitor visitor) {
+        List<NotedProblem> own = rounds.unanswered(visitor.memberId(), visitor.today());
+        model.put("noted", own);
+        model.put(
+                "photosOf",
+                photos.ofEntries(own.stream().map(each -> each.entry().id()).toList()));
+        model.put(
+                "notedElsewhere",
+                visitor.coordinator() ? rounds.unansweredOfOthers(visitor.memberId(), visitor.today()) : List.of());
+        model.put("answered", rounds.told(visitor.memberId(), visitor.today()));
     }
 
     private static @Nullable OneStep one(Context ctx, Round round) {

@@ -34,6 +34,7 @@ import warmshelf.shelf.StandStore;
 import warmshelf.sowing.EntryStore;
 import warmshelf.sowing.GrowerFrost;
 import warmshelf.sowing.HistoryStore;
+import warmshelf.sowing.ProblemStore;
 import warmshelf.sowing.SowingPlanner;
 import warmshelf.sowing.SowingStore;
 import warmshelf.supply.PromiseStore;
@@ -57,6 +58,7 @@ record DemoHouse(
         HistoryStore histories,
         SpaceStore space,
         RoundStore rounds,
+        ProblemStore problems,
         TickStore ticks,
         ReadingStore readings,
         DutyStore duties,
@@ -82,6 +84,7 @@ record DemoHouse(
         GroupStore group = new GroupStore(database, audit);
         StandInStore standIns = new StandInStore(database, audit);
         HistoryStore histories = new HistoryStore(database, audit, sowings, entries, requests, stays);
+        ProblemStore problems = new ProblemStore(database, audit);
         return new DemoHouse(
                 crops,
                 ownCrops,
@@ -104,7 +107,9 @@ record DemoHouse(
                         histories,
                         new TodayStore(database),
                         new WalkStore(database),
-                        new RoundReader(planner, sowing -> java.util.Optional.empty())),
+                        new RoundReader(planner, sowing -> java.util.Optional.empty()),
+                        problems),
+                problems,
                 new TickStore(database, audit, sowings, entries, stays, lots),
                 new ReadingStore(database, audit),
                 new DutyStore(database, audit, standIns),

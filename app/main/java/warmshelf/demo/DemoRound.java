@@ -6,8 +6,10 @@ import java.util.List;
 import java.util.Random;
 import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Stream;
 import warmshelf.check.Round;
 import warmshelf.shelf.Site;
+import warmshelf.sowing.ProblemAnswer;
 
 /** Walks the round of a day as the person on duty did. Today it has only been begun. */
 final class DemoRound {
@@ -44,6 +46,9 @@ final class DemoRound {
     void walk(LocalDate day) {
         Round round = house.rounds().whole(day);
         clock.goTo(day, EVENING);
+        if (day.isBefore(season.today())) {
+            answerProblems(round);
+        }
         for (int site = 0; site < sites.size(); site++) {
             walkSite(round, sites.get(site).name(), site, day);
         }
@@ -51,6 +56,16 @@ final class DemoRound {
             UUID grower = item.subject().sowing().grower().memberId();
             see(item, day, grower, false);
         }
+    }
+
+    /** Growers come the day after and deal with what was noted; what was noted last still waits. */
+    private void answerProblems(Round round) {
+        Stream.concat(round.stops().stream().flatMap(stop -> stop.items().stream()), round.elsewhere().stream())
+                .flatMap(item -> item.problems().stream())
+                .forEach(noted -> {
+                    UUID grower = noted.sowing().grower().memberId();
+                    house.problems().answer(noted, ProblemAnswer.Word.DONE, grower);
+                });
     }
 
     private void walkSite(Round round, String name, int number, LocalDate day) {

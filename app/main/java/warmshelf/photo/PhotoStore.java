@@ -6,6 +6,7 @@ import static warmshelf.db.generated.Tables.PHOTO;
 import static warmshelf.db.generated.Tables.SOWING;
 
 import java.time.LocalDate;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -107,6 +108,21 @@ public final class PhotoStore {
                 .on(MEMBER.ID.eq(PHOTO.ADDED_BY))
                 .where(ENTRY.SOWING_ID.eq(sowing))
                 .and(PHOTO.REMOVED_AT.isNull())
+                .orderBy(PHOTO.ADDED_AT, PHOTO.ID)
+                .fetchGroups(PHOTO.ENTRY_ID, PhotoStore::photo);
+    }
+
+    /** The pictures of some entries, by the entry they belong to, in the order in which they were added. */
+    public Map<UUID, List<Photo>> ofEntries(Collection<UUID> entries) {
+        if (entries.isEmpty()) {
+            return Map.of();
+        }
+        return database.sql()
+                .select(PHOTO.ID, PHOTO.ENTRY_ID, PHOTO.WIDTH, PHOTO.HEIGHT, PHOTO.ADDED_BY, MEMBER.NAME)
+                .from(Database.listed(PHOTO, PHOTO.ENTRY_ID, entries))
+                .join(MEMBER)
+                .on(MEMBER.ID.eq(PHOTO.ADDED_BY))
+                .where(PHOTO.REMOVED_AT.isNull())
                 .orderBy(PHOTO.ADDED_AT, PHOTO.ID)
                 .fetchGroups(PHOTO.ENTRY_ID, PhotoStore::photo);
     }

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
+import warmshelf.sowing.Entry;
+import warmshelf.sowing.NotedProblem;
 import warmshelf.web.DayWords;
 
 /**
@@ -15,11 +17,24 @@ import warmshelf.web.DayWords;
  * @param duties the sites at which they look
  * @param looks their own sowings that want a look; not known the evening before, then 0
  * @param steps due on that day; of sowings that have none, the next one if it is overdue
+ * @param problems noted at their sowings and not answered; told in the morning only
  */
-record DayAhead(LocalDate day, boolean tomorrow, List<String> duties, int looks, List<StepAhead> steps) {
+record DayAhead(
+        LocalDate day,
+        boolean tomorrow,
+        List<String> duties,
+        int looks,
+        List<StepAhead> steps,
+        List<NotedProblem> problems) {
     private static final int BRIEFLY = 3;
 
-    static DayAhead of(LocalDate day, boolean tomorrow, List<String> duties, int looks, List<StepAhead> ahead) {
+    static DayAhead of(
+            LocalDate day,
+            boolean tomorrow,
+            List<String> duties,
+            int looks,
+            List<StepAhead> ahead,
+            List<NotedProblem> problems) {
         Set<UUID> dueToday = ahead.stream()
                 .filter(step -> step.ideal().equals(day))
                 .map(StepAhead::sowing)
@@ -29,17 +44,20 @@ record DayAhead(LocalDate day, boolean tomorrow, List<String> duties, int looks,
                 .filter(step -> step.ideal().equals(day)
                         || step.next() && step.ideal().isBefore(day) && !dueToday.contains(step.sowing()))
                 .toList();
-        return new DayAhead(day, tomorrow, duties, looks, due);
+        return new DayAhead(day, tomorrow, duties, looks, due, problems);
     }
 
     /** With nothing to say nobody is written to. */
     boolean isEmpty() {
-        return duties.isEmpty() && looks == 0 && steps.isEmpty();
+        return duties.isEmpty() && looks == 0 && steps.isEmpty() && problems.isEmpty();
     }
 
     /** For example 'Today: you look at the Hall cellar; 2 things to do'. */
     String subject() {
         List<String> parts = new ArrayList<>();
+        if (!problems.isEmpty()) {
+            parts.add(problems.size() == 1 ? "a problem was noted" : problems.size() + " problems were noted");
+        }
         if (!duties.isEmpty()) {
             parts.add("you look at " + String.join(" and ", duties));
         }
@@ -52,14 +70,15 @@ record DayAhead(LocalDate day, boolean tomorrow, List<String> duties, int looks,
         return (tomorrow ? "Tomorrow: " : "Today: ") + String.join("; ", parts);
     }
 
-    /** For a lock screen, for example 'Pepper: Sow. Tomato: Pot on.'; of a sowing its crop only. */
+    /** For a lock screen, for example 'Pepper: too dry. Tomato: Pot on.'; of a sowing its crop only. */
     String brief() {
-        List<String> parts = steps.stream()
-                .limit(BRIEFLY)
-                .map(step -> "%s: %s.".formatted(step.crop(), step.step().title()))
-                .toList();
-        String more = steps.size() > BRIEFLY ? " And %d more.".formatted(steps.size() - BRIEFLY) : "";
-        return String.join(" ", parts) + more;
+        List<String> parts = new ArrayList<>();
+        problems.forEach(noted -> parts.add("%s: %s."
+                .formatted(noted.sowing().crop().name(), noted.problem().words())));
+        steps.forEach(
+                step -> parts.add("%s: %s.".formatted(step.crop(), step.step().title())));
+        String more = parts.size() > BRIEFLY ? " And %d more.".formatted(parts.size() - BRIEFLY) : "";
+        return String.join(" ", parts.subList(0, Math.min(BRIEFLY, parts.size()))) + more;
     }
 
     /** The page that shows it. */
@@ -74,6 +93,9 @@ record DayAhead(LocalDate day, boolean tomorrow, List<String> duties, int looks,
     String words(String name, String groupName, String address) {
         StringBuilder words = new StringBuilder(
                 "Hello %s,\n\n%s, %s:\n".formatted(name, tomorrow ? "tomorrow" : "today", DayWords.day(day)));
+        for (NotedProblem noted : problems) {
+            words.append(words(noted, address));
+        }
         for (String site : duties) {
             words.append("\n* You look at %s. The round: %s/today?show=all\n".formatted(site, address));
         }
@@ -89,5 +111,19 @@ record DayAhead(LocalDate day, boolean tomorrow, List<String> duties, int looks,
         words.append(
                 "\n%s\nTo change when you are written to, or stop it: %s/reminders\n".formatted(groupName, address));
         return words.toString();
+    }
+
+    private static String words(NotedProblem noted, String address) {
+        Entry entry = noted.entry();
+        return "\n* %s: %s, noted by %s on %s%s\n  %s\n  To answer it: %s/sowings/%s\n"
+                .formatted(
+                        noted.sowing().title(),
+                        noted.problem().words(),
+                        entry.byName(),
+                        DayWords.day(entry.seenOn()),
+                        entry.note().isEmpty() ? "." : ": " + entry.note(),
+                        noted.problem().whatToDo(),
+                        address,
+                        noted.sowing().id());
     }
 }

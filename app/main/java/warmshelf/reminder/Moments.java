@@ -12,6 +12,8 @@ import warmshelf.check.alarm.MatAlarm;
 import warmshelf.check.alarm.MatAlarmStore;
 import warmshelf.duty.LateRound;
 import warmshelf.group.GroupProfile;
+import warmshelf.sowing.History;
+import warmshelf.sowing.NotedProblem;
 import warmshelf.sowing.SowingStores;
 
 /** What there is to tell people at the moments at which they are told; the same by every channel. */
@@ -62,9 +64,13 @@ final class Moments {
                 .filter(duty -> duty.memberId().equals(listener.id()))
                 .map(TodayStore.OnDuty::site)
                 .toList();
-        List<StepAhead> steps = StepAhead.of(
-                stores.histories().underWay(listener.id()), stores.planner().inUnits(profile.units()), day);
-        DayAhead ahead = DayAhead.of(day, tomorrow, duties, tomorrow ? 0 : looks.of(listener.id(), day), steps);
+        List<History> underWay = stores.histories().underWay(listener.id());
+        List<StepAhead> steps = StepAhead.of(underWay, stores.planner().inUnits(profile.units()), day);
+        List<NotedProblem> problems = tomorrow
+                ? List.of()
+                : NotedProblem.unanswered(stores.problems().open(underWay).values());
+        DayAhead ahead =
+                DayAhead.of(day, tomorrow, duties, tomorrow ? 0 : looks.of(listener.id(), day), steps, problems);
         // a phone that was off is not told of a day that has gone
         ZonedDateTime until = (tomorrow ? day.atStartOfDay() : day.atTime(EVENING)).atZone(profile.zone());
         return ahead.isEmpty()

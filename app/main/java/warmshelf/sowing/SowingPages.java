@@ -91,6 +91,11 @@ public final class SowingPages implements Pages {
         model.put("sowing", sowing);
         model.put("progress", history.progress());
         model.put("photos", photos.ofSowing(sowing.id()));
+        model.put("noted", stores.problems().open(List.of(history)).getOrDefault(sowing.id(), List.of()));
+        model.put(
+                "answers",
+                stores.problems()
+                        .answersTo(history.entries().stream().map(Entry::id).toList()));
         model.put(
                 "mayTakeOut",
                 visitor.coordinator()

@@ -24,7 +24,8 @@ public record SowingStores(
         StayStore stays,
         HistoryStore histories,
         SpaceStore space,
-        EmergenceStore emergence) {
+        EmergenceStore emergence,
+        ProblemStore problems) {
 
     public static SowingStores over(Database database, Audit audit, FrostSource frost) {
         return over(database, audit, frost, new OwnCropStore(database, audit).catalogue());
@@ -49,6 +50,7 @@ public record SowingStores(
                 stays,
                 new HistoryStore(database, audit, sowings, entries, requests, stays),
                 new SpaceStore(database),
-                emergence);
+                emergence,
+                new ProblemStore(database, audit));
     }
 }

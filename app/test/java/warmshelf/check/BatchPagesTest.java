@@ -119,7 +119,8 @@ class BatchPagesTest {
                 "[] | What was sent has no list 'entries'.",
                 "{\"entries\":[]} | 'sentAt' was ''; a moment such as 2027-03-01T15:00:00Z is accepted.",
                 "{\"entries\":[],\"sentAt\":\"soon\"} | 'sentAt' was 'soon'; a moment",
-                "{\"entries\":[],\"sentAt\":\"+99999-01-01T00:00:00Z\"} | 'sentAt' was '+99999-01-01T00:00:00Z'; a moment",
+                "{\"entries\":[],\"sentAt\":\"+99999-01-01T00:00:00Z\"} | 'sentAt' was '+99999-01-01T00:00:00Z'; a"
+                        + " moment",
                 "{\"entries\":[]} trailing | What was sent is not JSON."
             })
     void what_cannot_be_read_as_a_whole_is_a_bad_request_with_the_reason(String body, String sentence) {
@@ -162,15 +163,18 @@ class BatchPagesTest {
                 "\"note\":\"\\u0007\" | The note holds a control character",
                 "\"lightPlace\":\"window\" | The place under the light was not one of those offered",
                 "\"supersedes\":\"x\" | The corrected entry is not a UUID.",
-                "\"supersedes\":\"00000000-0000-0000-0000-000000000007\" | The entry to correct is not one of this sowing's.",
+                "\"supersedes\":\"00000000-0000-0000-0000-000000000007\" | The entry to correct is not one of this"
+                        + " sowing's.",
                 "\"id\":\"7\" | 'id' was '7'; a UUID made by the phone is accepted.",
                 "\"sowing\":\"7\" | There is no such sowing.",
                 "\"sowing\":null | There is no such sowing.",
                 "\"sowing\":\"00000000-0000-0000-0000-000000000007\" | There is no such sowing.",
                 "\"seenAt\":\"soon\" | 'seenAt' was 'soon'; a moment such as",
                 "\"seenAt\":null | 'seenAt' was ''; a moment such as",
-                "\"seenAt\":\"2027-03-01T15:02:01Z\" | It was ticked at 2027-03-01T09:02:01 by this phone's clock, which is still to come.",
-                "\"seenAt\":\"2026-12-29T15:00:00Z\" | The day it was seen was 2026-12-29; at most 60 days back is accepted."
+                "\"seenAt\":\"2027-03-01T15:02:01Z\" | It was ticked at 2027-03-01T09:02:01 by this phone's clock,"
+                        + " which is still to come.",
+                "\"seenAt\":\"2026-12-29T15:00:00Z\" | The day it was seen was 2026-12-29; at most 60 days back is"
+                        + " accepted."
             })
     void a_fault_is_named_and_what_is_beside_it_is_kept(String field, String sentence) {
         UUID good = UUID.randomUUID();

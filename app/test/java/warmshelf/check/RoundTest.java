@@ -188,7 +188,7 @@ class RoundTest {
     }
 
     private static Round.@Nullable Item item(Cases cases, LocalDate today) {
-        return Round.item(cases.history(), cases.on(today), today, ADDRESSES);
+        return Round.item(cases.history(), cases.on(today), List.of(), today, ADDRESSES);
     }
 
     private static Map<UUID, PlaceAddress> addresses() {

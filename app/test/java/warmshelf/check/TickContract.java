@@ -21,6 +21,7 @@ import warmshelf.seed.Lot;
 import warmshelf.seed.NewLot;
 import warmshelf.sowing.EntryStep;
 import warmshelf.sowing.EntryStore;
+import warmshelf.sowing.Problem;
 import warmshelf.sowing.SowingStage;
 import warmshelf.testing.GrowRoom;
 import warmshelf.testing.StoreContract;
@@ -106,6 +107,7 @@ abstract class TickContract extends StoreContract {
         Integer moved;
 
         private boolean finished;
+        private @Nullable Problem problem;
         private String note = "";
         private Tick.@Nullable LightPlace light;
         private @Nullable UUID supersedes;
@@ -141,6 +143,11 @@ abstract class TickContract extends StoreContract {
             return this;
         }
 
+        Draft problem(Problem noted) {
+            problem = noted;
+            return this;
+        }
+
         Draft note(String text) {
             note = text;
             return this;
@@ -158,7 +165,7 @@ abstract class TickContract extends StoreContract {
 
         Tick tick() {
             return new Tick(
-                    id, step, seenOn, sprouted, moved, null, finished, null, note, light, supersedes, false, phone);
+                    id, step, seenOn, sprouted, moved, null, finished, problem, note, light, supersedes, false, phone);
         }
     }
 }

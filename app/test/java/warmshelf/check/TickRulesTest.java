@@ -24,9 +24,9 @@ class TickRulesTest {
 
     @ParameterizedTest
     @CsvSource({
-        "PLANNED, CELLS, soaked sown",
-        "PLANNED, BAG, soaked sown",
-        "SOAKED, CELLS, sown",
+        "PLANNED, CELLS, look soaked sown",
+        "PLANNED, BAG, look soaked sown",
+        "SOAKED, CELLS, look sown",
         "SOWN, CELLS, look off-heat under-light gave-up",
         "SOWN, BAG, look moved-to-cells gave-up",
         "SPROUTING, BAG, look moved-to-cells gave-up",

@@ -16,6 +16,7 @@ import java.util.concurrent.Future;
 import org.junit.jupiter.api.Test;
 import warmshelf.sowing.Entry;
 import warmshelf.sowing.EntryStep;
+import warmshelf.sowing.Problem;
 import warmshelf.sowing.SowingStage;
 
 abstract class TickStoreContract extends TickContract {
@@ -76,6 +77,21 @@ abstract class TickStoreContract extends TickContract {
         assertThat(keep(sowing, look(6).on(TODAY.plusDays(1)))).isInstanceOf(TickOutcome.Kept.class);
 
         assertThat(entries.ofSowing(database().sql(), sowing)).hasSize(6);
+    }
+
+    @Test
+    void before_sowing_a_problem_is_noted_and_nothing_is_counted() {
+        UUID sowing = room.tomsPeppers();
+
+        assertThat(keep(sowing, step(EntryStep.LOOK).problem(Problem.SEED_MISSING)))
+                .isEqualTo(new TickOutcome.Kept(SowingStage.PLANNED, false, ""));
+        assertThat(keep(sowing, look(3)))
+                .isEqualTo(new TickOutcome.Refused(
+                        409,
+                        "Pepper, sweet and mild hot · Lantern Row is not sown yet, so nothing can be up, moved"
+                                + " or lost; leave the counts empty."));
+        assertThat(stage(sowing)).isEqualTo(SowingStage.PLANNED);
+        assertThat(keep(sowing, step(EntryStep.SOWN))).isInstanceOf(TickOutcome.Kept.class);
     }
 
     @Test

@@ -11,6 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import warmshelf.check.CheckKind;
 import warmshelf.crop.CropCatalogue;
+import warmshelf.sowing.Problem;
 import warmshelf.testing.Answer;
 import warmshelf.testing.Browser;
 import warmshelf.testing.TestGroup;
@@ -46,6 +47,12 @@ class GuidePagesTest {
     @AfterAll
     void close() {
         group.close();
+    }
+
+    @ParameterizedTest
+    @EnumSource(Problem.class)
+    void each_problem_leads_to_a_page_that_tells_more(Problem problem) {
+        assertThat(american.get("/how-to/" + problem.guide()).status()).isEqualTo(200);
     }
 
     @ParameterizedTest

@@ -90,6 +90,24 @@ class PushRemindersTest {
     }
 
     @Test
+    void in_the_morning_a_phone_tells_the_grower_of_a_problem_without_anybodys_name() {
+        add(tom(), "toms");
+        String sowing = cellar.ask(Cellar.peppers());
+        cellar.group()
+                .signedIn(cellar.group().onDuty())
+                .post("/sowings/" + sowing + "/entries", Map.of("step", "look", "problem", "seed-missing"));
+
+        reminders.tick();
+
+        assertThat(shown())
+                .contains(
+                        "\"title\":\"Today: a problem was noted\"",
+                        "\"body\":\"Pepper, sweet and mild hot: seed missing.\"",
+                        "\"path\":\"/today?show=mine\"")
+                .doesNotContain("Priya", "Lantern");
+    }
+
+    @Test
     void in_the_evening_a_phone_shows_tomorrows_duty_until_midnight() {
         add(tom(), "toms");
         onDuty(TestGroup.TODAY.plusDays(1));

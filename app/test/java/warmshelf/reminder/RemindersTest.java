@@ -85,6 +85,35 @@ class RemindersTest {
     }
 
     @Test
+    void in_the_morning_a_grower_is_told_of_a_problem_and_what_to_do_until_it_is_answered() throws Exception {
+        wishes.keep(tom(), new MailWish("tom@example.org", true, false, false, false));
+        String sowing = cellar.ask(Cellar.peppers());
+        cellar.group()
+                .signedIn(cellar.group().onDuty())
+                .post(
+                        "/sowings/" + sowing + "/entries",
+                        Map.of("step", "look", "problem", "torn", "note", "at a corner"));
+
+        reminders.tick();
+
+        assertThat(mail.getReceivedMessages()[0].getSubject()).isEqualTo("Today: a problem was noted");
+        assertThat(letters().get(0))
+                .contains(
+                        "Lantern Row: bag or packet torn, noted by Priya Nair on Mon 1 Mar: at a corner",
+                        "Put it into a sound one with its label",
+                        "To answer it: " + ADDRESS + "/sowings/" + sowing);
+
+        cellar.group().clock().advance(Duration.ofDays(1));
+        reminders.tick();
+        assertThat(letters()).as("not answered yet").hasSize(2);
+        String answers = Cellar.first(cellar.member().get("/today").body(), "action=\"(/sowings/[^\"]*/answers)\"");
+        cellar.member().post(answers, Map.of("answer", "seen"));
+        cellar.group().clock().advance(Duration.ofDays(1));
+        reminders.tick();
+        assertThat(letters()).hasSize(2);
+    }
+
+    @Test
     void in_the_evening_a_member_is_told_of_tomorrows_duty() throws Exception {
         wishes.keep(tom(), new MailWish("tom@example.org", false, true, false, false));
         onDuty(TestGroup.TODAY.plusDays(1).toString());

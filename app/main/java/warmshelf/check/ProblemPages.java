@@ -1,0 +1,98 @@
+package warmshelf.check;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.util.Arrays;
+import java.util.List;
+import java.util.UUID;
+import warmshelf.sowing.History;
+import warmshelf.sowing.HistoryStore;
+import warmshelf.sowing.NotedProblem;
+import warmshelf.sowing.ProblemAnswer;
+import warmshelf.sowing.ProblemStore;
+import warmshelf.sowing.Sowing;
+import warmshelf.web.FormReader;
+import warmshelf.web.Pages;
+import warmshelf.web.Refusal;
+import warmshelf.web.Respond;
+import warmshelf.web.Role;
+import warmshelf.web.Visitor;
+
+/** Answering a problem that somebody noted, and putting such an answer away. */
+public final class ProblemPages implements Pages {
+    private final HistoryStore histories;
+    private final ProblemStore problems;
+
+    ProblemPages(HistoryStore histories, ProblemStore problems) {
+        this.histories = histories;
+        this.problems = problems;
+    }
+
+    @Override
+    public void register(RoutesConfig routes) {
+        routes.post("/sowings/{id}/problems/{entry}/answers", this::answer, Role.MEMBER);
+        routes.post("/problems/{entry}/dismissal", this::dismiss, Role.MEMBER);
+    }
+
+    private void answer(Context ctx) {
+        Visitor visitor = Visitor.of(ctx);
+        History history = histories.find(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
+        UUID entry = Respond.id(ctx, "entry");
+        FormReader form = new FormReader(ctx.formParamMap());
+        ProblemAnswer.Word word = word(form);
+        NotedProblem problem = problems
+                .open(List.of(history))
+                .getOrDefault(history.sowing().id(), List.of())
+                .stream()
+                .filter(open -> open.entry().id().equals(entry))
+                .findFirst()
+                .orElse(null);
+        if (problem == null) {
+            if (history.entries().stream().noneMatch(each -> each.id().equals(entry))) {
+                throw Refusal.notFound();
+            }
+            Respond.seeOther(
+                    ctx, then(form, history.sowing()), "This was dealt with, taken back or noted anew before.");
+            return;
+        }
+        if (!problem.mayBeAnsweredBy(visitor.memberId(), visitor.coordinator())) {
+            throw Refusal.forbidden("Only %s or a coordinator can answer this."
+                    .formatted(history.sowing().grower().name()));
+        }
+        boolean added = problems.answer(problem, word, visitor.memberId());
+        Respond.seeOther(ctx, then(form, history.sowing()), notice(visitor, problem, word, added));
+    }
+
+    private static ProblemAnswer.Word word(FormReader form) {
+        List<String> words = Arrays.stream(ProblemAnswer.Word.values())
+                .map(ProblemAnswer.Word::word)
+                .toList();
+        String word = form.choice("answer", "The answer", words);
+        if (!form.ok()) {
+            throw Refusal.of(
+                    HttpStatus.UNPROCESSABLE_CONTENT,
+                    String.join(" ", form.problems().values()));
+        }
+        return ProblemAnswer.Word.named(word);
+    }
+
+    private static String notice(Visitor visitor, NotedProblem problem, ProblemAnswer.Word word, boolean added) {
+        if (!added) {
+            return "This was answered before; nothing was added.";
+        }
+        boolean own = problem.entry().by().equals(visitor.memberId());
+        String told = own ? "" : " %s is told so.".formatted(problem.entry().byName());
+        return "%s, %s: %s.%s"
+                .formatted(problem.sowing().title(), problem.problem().words(), word.words(), told);
+    }
+
+    private static String then(FormReader form, Sowing sowing) {
+        return GoOn.to(form.text("then"), "/sowings/" + sowing.id());
+    }
+
+    private void dismiss(Context ctx) {
+        problems.dismiss(Respond.id(ctx, "entry"), Visitor.of(ctx).memberId());
+        Respond.seeOther(ctx, GoOn.to(new FormReader(ctx.formParamMap()).text("then"), "/today"), "Put away.");
+    }
+}
