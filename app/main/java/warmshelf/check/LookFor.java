@@ -45,8 +45,11 @@ final class LookFor {
                         .formatted(subject.progress().waitingToMove());
             case CELLS_LOOK -> "Is the surface moist, not soggy? How many are up? Stems thin at the soil, or fluff?";
             case OFF_HEAT ->
-                "%d are up. Seedlings want light now, and no more heat from below."
-                        .formatted(subject.progress().up());
+                "%s up. Seedlings want light now, and no more heat from below."
+                        .formatted(
+                                subject.progress().up() == 1
+                                        ? "1 is"
+                                        : subject.progress().up() + " are");
             case LIGHT_LOOK ->
                 "Light about %s above the leaves? Water from below when the surface dries. Any that fall over?"
                         .formatted(units.length(LIGHT_ABOVE_MM));

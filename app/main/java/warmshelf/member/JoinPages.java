@@ -35,7 +35,10 @@ public final class JoinPages implements Pages {
     }
 
     private void ask(Context ctx) {
-        ctx.render(TEMPLATE, model(openLink(ctx), new FormReader(Map.of("country", List.of("US")))));
+        Link link = openLink(ctx);
+        // whom it was made for is most often who opens it; anybody else types another name
+        String name = link.note().length() <= PersonForm.LONGEST_NAME ? link.note() : "";
+        ctx.render(TEMPLATE, model(link, new FormReader(Map.of("country", List.of("US"), "name", List.of(name)))));
     }
 
     private void join(Context ctx) {

@@ -6,8 +6,10 @@ import static warmshelf.db.generated.Tables.MEMBER;
 import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.jooq.DSLContext;
 import org.jooq.Record;
 import org.jooq.SelectOnConditionStep;
@@ -74,6 +76,21 @@ public final class LinkStore {
                 .and(ACCESS_LINK.USES_LEFT.isNull().or(ACCESS_LINK.USES_LEFT.gt(0)))
                 .orderBy(ACCESS_LINK.MADE_AT.desc(), ACCESS_LINK.TOKEN_HASH)
                 .fetch(LinkStore::link);
+    }
+
+    /** For whom the link was made by which a member joined, where that is not the name they joined under. */
+    Map<UUID, String> madeForAnother() {
+        return database
+                .sql()
+                .select(MEMBER.ID, MEMBER.NAME, ACCESS_LINK.NOTE)
+                .from(ACCESS_LINK)
+                .join(MEMBER)
+                .on(MEMBER.ID.eq(ACCESS_LINK.USED_BY))
+                .where(ACCESS_LINK.PURPOSE.eq(LinkPurpose.JOIN.stored()))
+                .fetch()
+                .stream()
+                .filter(row -> !Member.key(row.value2()).equals(Member.key(row.value3())))
+                .collect(Collectors.toMap(row -> row.value1(), row -> row.value3(), (first, second) -> first));
     }
 
     /**

@@ -126,6 +126,8 @@ public final class PeoplePages implements Pages {
         model.put("gone", everyone.stream().filter(member -> !member.present()).toList());
         model.put("undoable", coordinator ? undoable.get() : Set.of());
         model.put("links", coordinator ? links.open() : List.of());
+        model.put("madeFor", coordinator ? links.madeForAnother() : Map.of());
+        model.put("onlyHere", browsers.addressOfThisMachineOnly(ctx).orElse(""));
         model.put("form", form);
         model.put("roles", List.of(new Choice("member", "Member"), new Choice("coordinator", "Coordinator")));
         @Nullable String link = coordinator ? Notice.takeLink(ctx) : null;

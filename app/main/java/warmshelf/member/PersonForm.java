@@ -6,7 +6,7 @@ import warmshelf.web.FormReader;
 
 /** What a person fills in on joining. */
 public record PersonForm(FormReader reader, String name, String country, String postcode, String passphrase) {
-    private static final int LONGEST_NAME = 60;
+    static final int LONGEST_NAME = 60;
 
     /** Reads name, country, postcode and passphrase. */
     public static PersonForm from(Map<String, List<String>> typed) {

@@ -1,6 +1,7 @@
 package warmshelf.web;
 
 import io.javalin.http.Context;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** A browser's session as the pages see it: handing it out, ending it, and where the browser is. */
@@ -19,8 +20,16 @@ public final class BrowserSession {
 
     /** A page's whole address, to be given to somebody else. */
     public String wholeAddress(Context ctx, String path) {
-        String base = baseUrl == null ? ctx.scheme() + "://" + ctx.host() : baseUrl;
-        return base + path;
+        return base(ctx) + path;
+    }
+
+    /** The address with which {@link #wholeAddress} begins, where no other device can open it; empty where others can. */
+    public Optional<String> addressOfThisMachineOnly(Context ctx) {
+        return Optional.of(base(ctx)).filter(OwnAddress::isOfThisMachineOnly);
+    }
+
+    private String base(Context ctx) {
+        return baseUrl == null ? ctx.scheme() + "://" + ctx.host() : baseUrl;
     }
 
     /** Where the request comes from, as far as it can be known. */

@@ -51,6 +51,48 @@ class PeoplePagesTest {
     }
 
     @Test
+    void a_link_opens_with_the_name_it_was_made_for_and_people_say_so_when_another_joins() {
+        String anas = linkOn(ilse.get(ilse.post("/people/links", Map.of("note", "Ana", "role", "member"))
+                .location()));
+        String noras = linkOn(ilse.get(ilse.post("/people/links", Map.of("note", "Nora", "role", "member"))
+                .location()));
+        assertThat(group.stranger().get(anas).typed("name")).isEqualTo("Ana");
+
+        assertThat(join(anas, "Bea").status()).isEqualTo(303);
+        assertThat(join(noras, "nora").status()).isEqualTo(303);
+
+        assertThat(ilse.get("/people").text())
+                .contains("Bea (the link was made for Ana, joined as Bea)")
+                .doesNotContain("made for Nora");
+        assertThat(group.signedIn(group.member()).get("/people").text()).doesNotContain("made for Ana");
+    }
+
+    private Answer join(String path, String name) {
+        return group.stranger()
+                .post(
+                        path,
+                        Map.of(
+                                "name",
+                                name,
+                                "country",
+                                "US",
+                                "postcode",
+                                "55804",
+                                "passphrase",
+                                "four plain words here"));
+    }
+
+    @Test
+    void people_say_that_other_devices_cannot_open_the_links_and_where_to_set_the_address() {
+        Answer page = ilse.get("/people");
+
+        assertThat(page.text())
+                .contains("Links made here do not open on other devices.", "They begin with http://127.0.0.1:")
+                .contains("--base-url https://seeds.example.org", "WARMSHELF_BASE_URL");
+        assertThat(group.signedIn(group.member()).get("/people").text()).doesNotContain("--base-url");
+    }
+
+    @Test
     void an_invitation_without_a_name_or_with_an_unknown_role_is_refused_and_the_rest_kept() {
         Answer nameless = ilse.post("/people/links", Map.of("note", "", "role", "member"));
         Answer king = ilse.post("/people/links", Map.of("note", "Nadia", "role", "king"));
