@@ -52,6 +52,9 @@ final class DemoRound {
         for (int site = 0; site < sites.size(); site++) {
             walkSite(round, sites.get(site).name(), site, day);
         }
+        if (day.equals(season.today())) {
+            noteBeforeSowing(round, day);
+        }
         for (Round.Item item : round.elsewhere()) {
             UUID grower = item.subject().sowing().grower().memberId();
             see(item, day, grower, false);
@@ -60,12 +63,23 @@ final class DemoRound {
 
     /** Growers come the day after and deal with what was noted; what was noted last still waits. */
     private void answerProblems(Round round) {
-        Stream.concat(round.stops().stream().flatMap(stop -> stop.items().stream()), round.elsewhere().stream())
-                .flatMap(item -> item.problems().stream())
-                .forEach(noted -> {
-                    UUID grower = noted.sowing().grower().memberId();
-                    house.problems().answer(noted, ProblemAnswer.Word.DONE, grower);
-                });
+        items(round).flatMap(item -> item.problems().stream()).forEach(noted -> {
+            UUID grower = noted.sowing().grower().memberId();
+            house.problems().answer(noted, ProblemAnswer.Word.DONE, grower);
+        });
+    }
+
+    /** What whoever is on duty noticed of seed that is not sown yet, and its grower has still to answer. */
+    private void noteBeforeSowing(Round round, LocalDate day) {
+        items(round)
+                .filter(item -> item.subject().progress().stage().isBeforeSowing())
+                .map(item -> season.plant(item.subject().sowing().id()))
+                .filter(plant -> plant.meets("torn"))
+                .forEach(plant -> visit.noteTorn(plant, day, rota.onDuty(0, day)));
+    }
+
+    private static Stream<Round.Item> items(Round round) {
+        return Stream.concat(round.stops().stream().flatMap(stop -> stop.items().stream()), round.elsewhere().stream());
     }
 
     private void walkSite(Round round, String name, int number, LocalDate day) {

@@ -53,6 +53,13 @@ final class DemoVisit {
         }
     }
 
+    /** A torn packet or bag, seen before anything is sown. */
+    void noteTorn(DemoPlant plant, LocalDate day, UUID person) {
+        DemoTick torn =
+                new DemoTick(EntryStep.LOOK, day).problem(Problem.TORN).note("A corner is open, some seed fell out.");
+        tick(plant, torn, person);
+    }
+
     /** The look of the day, where one is due. */
     void look(Round.Item item, DemoPlant plant, LocalDate day, UUID person) {
         boolean due = item.checks().stream().anyMatch(check -> check.kind().isLook());

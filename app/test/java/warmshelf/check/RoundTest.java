@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import warmshelf.sowing.EntryStep;
+import warmshelf.web.Units;
 
 class RoundTest {
     private static final LocalDate TODAY = SOWN.plusDays(8);
@@ -110,7 +111,7 @@ class RoundTest {
         bag.entered(TODAY, EntryStep.MOVED_TO_CELLS, null, 4, false);
         assertThat(item(bag, TODAY)).satisfies(item -> {
             assertThat(item.isDone()).isTrue();
-            assertThat(item.howTos()).isEmpty();
+            assertThat(item.howTos(Units.METRIC)).isEmpty();
         });
         bag.looked(TODAY, 6);
         assertThat(kinds(item(bag, TODAY))).containsExactly(CheckKind.MOVE_TO_CELLS);
