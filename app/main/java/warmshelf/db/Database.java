@@ -37,18 +37,14 @@ public final class Database implements AutoCloseable {
     private static final int CONNECTION_TIMEOUT_MS = 5_000;
 
     private final HikariDataSource pool;
-    private final @Nullable HikariDataSource keptForItsChecks;
+    private final KeptConnections kept;
     private final DSLContext sql;
     private final WriteCount writes = new WriteCount();
     private final @Nullable String lastWords;
 
-    private Database(
-            HikariDataSource pool,
-            @Nullable HikariDataSource keptForItsChecks,
-            SQLDialect dialect,
-            @Nullable String lastWords) {
+    private Database(HikariDataSource pool, KeptConnections kept, SQLDialect dialect, @Nullable String lastWords) {
         this.pool = pool;
-        this.keptForItsChecks = keptForItsChecks;
+        this.kept = kept;
         this.lastWords = lastWords;
         Settings settings = new Settings()
                 .withRenderSchema(false)
@@ -79,9 +75,12 @@ public final class Database implements AutoCloseable {
 
     /**
      * Migrates, then opens. H2 ties the checks that a migration makes to the connection it ran on, and refuses every write they
-     * watch once that one is gone. Our own file closes with the last connection that migrated it, and the pool that opens it
-     * anew reads the checks from the file. Any other H2 database may stay open in between, or would be lost by closing; there the
-     * connections that migrated it are kept as long as it is open.
+     * watch once that one is gone. Our own file closes with the last connection that migrated it, and opening it anew reads the
+     * checks from the file. Any other H2 database may stay open in between, or would be lost by closing; there the connections
+     * that migrated it are kept.
+     *
+     * <p>One connection beside the pool is kept in any case: a pool that retires all of its own at once, as it does when the
+     * machine's clock was put back, would close the file under everybody's feet.
      */
     private static Database open(
             String jdbcUrl,
@@ -89,17 +88,29 @@ public final class Database implements AutoCloseable {
             @Nullable String password,
             boolean keepMigrating,
             @Nullable String lastWords) {
-        @Nullable HikariDataSource kept = keepMigrating ? lasting(jdbcUrl, user, password) : null;
+        KeptConnections kept = new KeptConnections(jdbcUrl, user, password);
         try {
             FluentConfiguration flyway = Flyway.configure();
-            migrate(kept == null ? flyway.dataSource(jdbcUrl, user, password) : flyway.dataSource(kept));
+            migrate(keepMigrating ? flyway.dataSource(kept) : flyway.dataSource(jdbcUrl, user, password));
+            if (isH2(jdbcUrl) && !keepMigrating) {
+                kept.getConnection();
+            }
             HikariDataSource pool = new HikariDataSource(config(jdbcUrl, user, password));
             return new Database(pool, kept, isH2(jdbcUrl) ? SQLDialect.H2 : SQLDialect.POSTGRES, lastWords);
         } catch (RuntimeException notOpened) {
-            if (kept != null) {
-                kept.close();
-            }
+            letGo(kept);
             throw notOpened;
+        } catch (SQLException notOpened) {
+            letGo(kept);
+            throw new DataAccessException("the database could not be opened", notOpened);
+        }
+    }
+
+    private static void letGo(KeptConnections kept) {
+        try {
+            kept.close();
+        } catch (SQLException refused) {
+            LOG.warn("a connection could not be closed", refused);
         }
     }
 
@@ -123,15 +134,6 @@ public final class Database implements AutoCloseable {
         config.setMaximumPoolSize(8);
         config.setConnectionTimeout(CONNECTION_TIMEOUT_MS);
         return config;
-    }
-
-    /** Connections of which none is retired. */
-    private static HikariDataSource lasting(String jdbcUrl, @Nullable String user, @Nullable String password) {
-        HikariConfig config = config(jdbcUrl, user, password);
-        config.setMinimumIdle(1);
-        config.setIdleTimeout(0);
-        config.setMaxLifetime(0);
-        return new HikariDataSource(config);
     }
 
     public DSLContext sql() {
@@ -185,9 +187,7 @@ public final class Database implements AutoCloseable {
             return;
         }
         pool.close();
-        if (keptForItsChecks != null) {
-            keptForItsChecks.close();
-        }
+        letGo(kept);
         if (lastWords != null) {
             sayLastWords(lastWords);
         }

@@ -11,6 +11,11 @@ public final class SessionCookie {
     /** How long a session lasts without a visit. */
     public static final Duration LIFE = Duration.ofDays(30);
 
+    // Each visit prolongs the session, but not the cookie, which is set once: it has to outlast many sessions. 400 days
+    // is
+    // the longest that browsers keep one; whether the session still runs is for the server to say.
+    private static final Duration KEPT_BY_BROWSER = Duration.ofDays(400);
+
     private final boolean https;
 
     public SessionCookie(boolean https) {
@@ -22,7 +27,7 @@ public final class SessionCookie {
     }
 
     public void set(Context ctx, String token) {
-        ctx.cookie(cookie(token, (int) LIFE.toSeconds()));
+        ctx.cookie(cookie(token, (int) KEPT_BY_BROWSER.toSeconds()));
     }
 
     public void clear(Context ctx) {

@@ -66,6 +66,22 @@ class RetiredConnectionsTest {
         }
     }
 
+    /** A pool does so when the machine's clock was put back. */
+    @Test
+    void a_file_stays_open_while_all_connections_of_the_pool_are_gone_at_once() {
+        try (Database database = Database.inFolder(folder)) {
+            Object before = oldestSession(database);
+
+            PoolOf.database(database).retireAll();
+
+            assertThat(oldestSession(database)).isEqualTo(before);
+        }
+    }
+
+    private static Object oldestSession(Database database) {
+        return database.sql().fetchValue("select min(session_start) from information_schema.sessions");
+    }
+
     @Test
     void a_check_still_refuses_what_it_is_there_to_refuse() {
         try (Database database = Database.inFolder(folder)) {

@@ -3,6 +3,7 @@ package warmshelf.member;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
+import java.time.Instant;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterEach;
@@ -47,7 +48,38 @@ class SignInPagesTest {
                 .singleElement()
                 .asString()
                 .startsWith("warmshelf=")
-                .contains("HttpOnly", "SameSite=Lax", "Path=/", "Max-Age=2592000");
+                .contains("HttpOnly", "SameSite=Lax", "Path=/", "Max-Age=34560000");
+    }
+
+    @Test
+    void whoever_comes_by_every_few_weeks_stays_signed_in_all_year() {
+        Browser browser = group.stranger();
+        Answer signedIn = signIn(browser, "Tom Okafor", group.member().passphrase());
+        Instant forgotten = group.clock().instant().plusSeconds(maxAge(signedIn));
+
+        for (int visit = 1; visit <= 18; visit++) {
+            group.clock().advance(Duration.ofDays(20));
+
+            assertThat(browser.get("/settings").status()).as("visit " + visit).isEqualTo(200);
+            assertThat(group.clock().instant())
+                    .as("the browser still has the cookie at visit " + visit)
+                    .isBefore(forgotten);
+        }
+    }
+
+    @Test
+    void whoever_stays_away_for_longer_than_a_month_signs_in_again() {
+        Browser browser = group.stranger();
+        signIn(browser, "Tom Okafor", group.member().passphrase());
+
+        group.clock().advance(Duration.ofDays(30).plusSeconds(1));
+
+        assertThat(browser.get("/settings").location()).isEqualTo("/sign-in?then=%2Fsettings");
+        assertThat(browser.post("/settings", Map.of("name", "Tom")).status()).isEqualTo(401);
+    }
+
+    private static long maxAge(Answer answer) {
+        return Long.parseLong(answer.cookiesSet().get(0).replaceAll(".*Max-Age=(\\d+).*", "$1"));
     }
 
     @Test

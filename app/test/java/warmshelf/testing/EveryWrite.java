@@ -2,6 +2,7 @@ package warmshelf.testing;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -38,7 +39,7 @@ public final class EveryWrite {
             addresses.stream()
                     .filter(address -> matches(address, path))
                     // '/frost/areas' rather than '/frost/{id}'
-                    .min((one, other) -> Integer.compare(parts(one), parts(other)))
+                    .min(Comparator.comparingInt(EveryWrite::parts))
                     .ifPresent(address -> byAddress
                             .computeIfAbsent(address, first -> new ArrayList<>())
                             .add(form));
@@ -50,7 +51,8 @@ public final class EveryWrite {
         return path.matches(PART.matcher(address).replaceAll("[^/]+"));
     }
 
-    private static int parts(String address) {
+    /** How many things an address names, such as 1 for {@code /sowings/{id}/entries}. */
+    static int parts(String address) {
         return (int) PART.matcher(address).results().count();
     }
 }

@@ -65,6 +65,11 @@ public final class FormFiller {
         fields.remove("minus");
         // the plan that is wanted soonest
         fields.replace("seconds", "5");
+        // of the ways on that a form offers, the one that keeps what was typed
+        fields.computeIfPresent("do", (name, value) -> "keep");
+        // sent as if for the first time
+        fields.replaceAll(
+                (name, value) -> name.equals("submission") ? UUID.randomUUID().toString() : value);
         return fields;
     }
 

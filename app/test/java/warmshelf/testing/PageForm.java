@@ -1,5 +1,7 @@
 package warmshelf.testing;
 
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -8,6 +10,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -29,11 +32,21 @@ public record PageForm(String page, String action, Map<String, String> fields, b
 
     /** The forms of a page that post; controls outside a form that name it by its id belong to it. */
     public static List<PageForm> on(String page, String html) {
+        return on(page, html, "post");
+    }
+
+    /** The forms of a page that only ask for another page. */
+    public static List<PageForm> asking(String page, String html) {
+        return on(page, html, "get");
+    }
+
+    private static List<PageForm> on(String page, String html, String method) {
         List<PageForm> found = new ArrayList<>();
         Matcher form = FORM.matcher(html);
         while (form.find()) {
             String marks = form.group(1);
-            if (!"post".equalsIgnoreCase(attribute(marks, "method"))) {
+            String named = attribute(marks, "method");
+            if (!method.equalsIgnoreCase(named == null ? "get" : named)) {
                 continue;
             }
             Map<String, String> fields = new LinkedHashMap<>();
@@ -47,6 +60,14 @@ public record PageForm(String page, String action, Map<String, String> fields, b
             found.add(new PageForm(page, action == null ? page : action, fields, uploads));
         }
         return found;
+    }
+
+    /** The address that a form which only asks leads to as it stands. */
+    public String asked() {
+        String query = fields.entrySet().stream()
+                .map(field -> field.getKey() + "=" + URLEncoder.encode(field.getValue(), StandardCharsets.UTF_8))
+                .collect(Collectors.joining("&"));
+        return action.replaceAll("\\?.*", "") + "?" + query;
     }
 
     private static boolean read(String html, @Nullable String formId, Map<String, String> fields, Set<String> chosen) {

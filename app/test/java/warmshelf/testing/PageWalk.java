@@ -8,7 +8,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Follows every link from some pages on, a few of each kind, and keeps the forms that it finds. */
@@ -73,13 +72,12 @@ public final class PageWalk {
                 continue;
             }
             forms.addAll(PageForm.on(path, answer.body()));
-            Matcher link = LINK.matcher(answer.body());
-            while (link.find()) {
-                String next = link.group(1).replace("&amp;", "&");
-                if (met.add(next)) {
-                    toSee.addLast(next);
-                }
-            }
+            List<String> next = new ArrayList<>();
+            PageForm.asking(path, answer.body()).forEach(form -> next.add(form.asked()));
+            LINK.matcher(answer.body())
+                    .results()
+                    .forEach(link -> next.add(link.group(1).replace("&amp;", "&")));
+            next.stream().filter(met::add).forEach(toSee::addLast);
         }
     }
 

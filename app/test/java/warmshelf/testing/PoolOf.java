@@ -26,6 +26,11 @@ public final class PoolOf {
         return new PoolOf((HikariDataSource) connections.dataSource());
     }
 
+    /** Has the connections closed that nobody uses just now, and the others when they are given back. */
+    public void retire() {
+        pool.getHikariPoolMXBean().softEvictConnections();
+    }
+
     /** Does at once what happens to every connection after half an hour: all are closed, and others take their place. */
     public void retireAll() {
         try {
@@ -50,7 +55,7 @@ public final class PoolOf {
             borrowed.add(connection);
             underneath.add(connection.unwrap(Connection.class));
         }
-        pool.getHikariPoolMXBean().softEvictConnections();
+        retire();
         for (Connection connection : borrowed) {
             connection.close();
         }

@@ -1,0 +1,176 @@
+package warmshelf.loop;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static warmshelf.db.generated.Tables.ENTRY;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import warmshelf.testing.Answer;
+import warmshelf.testing.Browser;
+import warmshelf.testing.PageForm;
+
+/** What only shows after hours: midnight while a page is open, the change of the clocks, days without a look, a year's end. */
+class HoursLaterTest {
+    private Cellar cellar;
+    private String sowing;
+
+    @BeforeEach
+    void sow() {
+        cellar = Cellar.open();
+        sowing = cellar.ask(Cellar.peppers());
+        cellar.placeAsSuggested(sowing);
+        cellar.tick(sowing, Map.of("step", "sown", "seenOn", "2027-02-20"));
+    }
+
+    @AfterEach
+    void close() {
+        cellar.close();
+    }
+
+    @Test
+    void a_look_pressed_after_midnight_on_a_page_opened_before_it_counts_for_the_new_day() {
+        now("2027-03-02T05:50:00Z");
+        PageForm look = look();
+        now("2027-03-02T06:10:00Z");
+
+        assertThat(member().post(look.action(), looked(look)).status()).isEqualTo(303);
+
+        assertThat(daysLooked()).containsExactly(LocalDate.of(2027, 3, 2));
+        assertThat(openLooks()).isZero();
+    }
+
+    @Test
+    void a_look_of_the_evening_leaves_the_next_days_look_open() {
+        now("2027-03-02T05:50:00Z");
+        PageForm look = look();
+        member().post(look.action(), looked(look));
+        assertThat(openLooks()).isZero();
+
+        now("2027-03-02T06:10:00Z");
+
+        assertThat(openLooks()).isEqualTo(1);
+    }
+
+    @Test
+    void days_on_which_nobody_looked_leave_one_look_to_do() {
+        now("2027-03-05T15:00:00Z");
+
+        assertThat(openLooks()).isEqualTo(1);
+        PageForm look = look();
+        member().post(look.action(), looked(look));
+
+        assertThat(openLooks()).isZero();
+        assertThat(daysLooked()).containsExactly(LocalDate.of(2027, 3, 5));
+    }
+
+    /** The United States change their clocks on the second Sunday of March and the first of November (Energy Policy Act 2005). */
+    @ParameterizedTest
+    @CsvSource({
+        "2027-03-14T05:59:00Z, 2027-03-13",
+        "2027-03-14T06:00:00Z, 2027-03-14",
+        "2027-03-14T08:30:00Z, 2027-03-14",
+        "2027-03-15T04:59:00Z, 2027-03-14",
+        "2027-03-15T05:00:00Z, 2027-03-15",
+        "2027-11-07T04:59:00Z, 2027-11-06",
+        "2027-11-07T05:00:00Z, 2027-11-07",
+        "2027-11-07T06:30:00Z, 2027-11-07",
+        "2027-11-07T07:30:00Z, 2027-11-07",
+        "2027-11-08T05:59:00Z, 2027-11-07",
+        "2027-11-08T06:00:00Z, 2027-11-08",
+        "2028-01-01T05:59:00Z, 2027-12-31",
+        "2028-01-01T06:00:00Z, 2028-01-01",
+        "2028-02-29T18:00:00Z, 2028-02-29"
+    })
+    void a_tick_belongs_to_the_day_in_the_groups_zone(Instant moment, LocalDate day) {
+        now(moment.toString());
+        UUID id = UUID.randomUUID();
+        Answer answer = member().post(
+                        "/sowings/" + sowing + "/entries",
+                        Map.of("id", id.toString(), "step", "look", "sprouted", "0", "note", "nothing yet"));
+
+        assertThat(answer.status()).isEqualTo(303);
+        assertThat(seenOn(id)).isEqualTo(day);
+    }
+
+    @Test
+    void every_page_answers_on_the_last_and_the_first_day_of_a_year() {
+        for (String moment : List.of("2027-12-31T18:00:00Z", "2028-01-01T06:00:30Z")) {
+            now(moment);
+            for (String page :
+                    List.of("/today", "/today?show=all", "/sowings", "/ask", "/racks", "/weeks", "/seeds/new")) {
+                assertThat(member().get(page).status()).as(moment + " " + page).isEqualTo(200);
+            }
+            for (String page : List.of("/requests", "/plans", "/duty", "/duty/proposal", "/supplies", "/sites")) {
+                assertThat(cellar.group()
+                                .signedIn(cellar.group().coordinator())
+                                .get(page)
+                                .status())
+                        .as(moment + " " + page)
+                        .isEqualTo(200);
+            }
+        }
+    }
+
+    private void now(String moment) {
+        cellar.group().clock().set(Instant.parse(moment));
+    }
+
+    /** Signed in anew, because a session does not last as long as these tests go on. */
+    private Browser member() {
+        return cellar.group().signedIn(cellar.group().member());
+    }
+
+    private PageForm look() {
+        return looks().get(0);
+    }
+
+    private int openLooks() {
+        return looks().size();
+    }
+
+    private List<PageForm> looks() {
+        return PageForm.on("/today", member().get("/today").body()).stream()
+                .filter(form -> form.action().equals("/sowings/" + sowing + "/entries"))
+                .filter(form -> "look".equals(form.fields().get("step")))
+                .filter(form -> form.fields().containsKey("sprouted"))
+                .toList();
+    }
+
+    private static Map<String, String> looked(PageForm form) {
+        Map<String, String> fields = new HashMap<>(form.fields());
+        // the token of this sign-in, which post() adds
+        fields.remove("csrf");
+        fields.put("sprouted", "0");
+        return fields;
+    }
+
+    private List<LocalDate> daysLooked() {
+        return cellar.group()
+                .database()
+                .sql()
+                .select(ENTRY.SEEN_ON)
+                .from(ENTRY)
+                .where(ENTRY.STEP.eq("look"))
+                .orderBy(ENTRY.SEEN_ON)
+                .fetch(ENTRY.SEEN_ON);
+    }
+
+    private LocalDate seenOn(UUID id) {
+        return cellar.group()
+                .database()
+                .sql()
+                .select(ENTRY.SEEN_ON)
+                .from(ENTRY)
+                .where(ENTRY.ID.eq(id))
+                .fetchSingle(ENTRY.SEEN_ON);
+    }
+}
