@@ -5,6 +5,8 @@ import warmshelf.web.Units;
 
 /** The whole degrees Celsius that suit something lying on a mat, both ends included. */
 public record Band(int lowC, int highC) {
+    private static final Units FAHRENHEIT = new Units("F", "in");
+
     public Band {
         if (lowC > highC) {
             throw new IllegalArgumentException("a band needs its low end first, was " + lowC + " to " + highC);
@@ -51,6 +53,6 @@ public record Band(int lowC, int highC) {
     }
 
     private static long fahrenheit(int celsius) {
-        return Math.round(celsius * 9 / 5.0 + 32);
+        return FAHRENHEIT.degrees(celsius);
     }
 }

@@ -45,7 +45,7 @@ final class PlanDesk {
 
     PlanDraft draft(KeptPlan plan, Visitor visitor) {
         Set<UUID> freed = plan.isOpen() ? plan.freed() : Set.of();
-        return PlanDraft.of(questions.question(freed, plan.withLight(), visitor.today()), plan.plan());
+        return PlanDraft.of(questions.question(freed, plan.withLight(), visitor.today()), plan.plan(), visitor.units());
     }
 
     /**

@@ -10,14 +10,16 @@ import warmshelf.allocation.plan.PlanChecker;
 import warmshelf.allocation.plan.PlanQuestion;
 import warmshelf.allocation.plan.Refused;
 import warmshelf.allocation.plan.SeasonPlan;
+import warmshelf.web.Units;
 
 /**
  * A plan held against the records as they stand now, which may have moved on since it was made: requests that no longer wait
  * have dropped out of it, those that came in since are not placed, and what is wrong with it now is said in sentences.
  */
-record PlanDraft(SeasonQuestion asked, SeasonPlan plan, List<String> problems) {
+record PlanDraft(SeasonQuestion asked, SeasonPlan plan, List<String> problems, Units units) {
 
-    static PlanDraft of(SeasonQuestion asked, SeasonPlan kept) {
+    /** @param units in which it says what is wrong */
+    static PlanDraft of(SeasonQuestion asked, SeasonPlan kept, Units units) {
         PlanQuestion question = asked.question();
         Set<String> open = new HashSet<>(asked.asked().keySet());
         List<PlacedStay> placed = kept.placed().stream()
@@ -31,14 +33,18 @@ record PlanDraft(SeasonQuestion asked, SeasonPlan plan, List<String> problems) {
                         request.id(),
                         "It came in after this plan was made.",
                         "Plan anew, or give it a place by hand.")));
-        return judged(asked, placed, refused, new SetPointDays(question, kept.setPoints()));
+        return judged(asked, placed, refused, new SetPointDays(question, kept.setPoints()), units);
     }
 
     private static PlanDraft judged(
-            SeasonQuestion asked, List<PlacedStay> placed, List<Refused> refused, SetPointDays setPoints) {
+            SeasonQuestion asked,
+            List<PlacedStay> placed,
+            List<Refused> refused,
+            SetPointDays setPoints,
+            Units units) {
         setPoints.keepTo(asked.question().fixed(), placed);
         SeasonPlan plan = new SeasonPlan(placed, setPoints.spans(), refused);
-        return new PlanDraft(asked, plan, PlanChecker.problems(asked.question(), plan));
+        return new PlanDraft(asked, plan, PlanChecker.problems(asked.question(), plan, units), units);
     }
 
     /** Clashes in words that people understand. */
@@ -56,7 +62,7 @@ record PlanDraft(SeasonQuestion asked, SeasonPlan plan, List<String> problems) {
     PlanDraft without(String request, String reason) {
         List<Refused> refused = new ArrayList<>(plan.refused());
         refused.add(new Refused(request, reason, ""));
-        return judged(asked, others(request), refused, new SetPointDays(asked.question(), plan.setPoints()));
+        return judged(asked, others(request), refused, new SetPointDays(asked.question(), plan.setPoints()), units);
     }
 
     /**
@@ -74,7 +80,7 @@ record PlanDraft(SeasonQuestion asked, SeasonPlan plan, List<String> problems) {
         List<Refused> refused = plan.refused().stream()
                 .filter(no -> !no.request().equals(stay.request()))
                 .toList();
-        return judged(asked, placed, refused, setPoints);
+        return judged(asked, placed, refused, setPoints, units);
     }
 
     /** What is wrong here and was not wrong before. */

@@ -1,6 +1,7 @@
 package warmshelf.web;
 
 import java.util.Locale;
+import java.util.stream.LongStream;
 
 /**
  * The units a person reads. Stored figures are always degrees Celsius and millimetres.
@@ -19,6 +20,7 @@ public record Units(String temperature, String length) {
     private static final int FLUID_OUNCES_PER_QUART = 32;
     private static final int SMALL_ML = 500;
     private static final double HALF_A_TENTH_C_IN_F = 0.0901;
+    private static final int ROUND_FIGURE = 5;
 
     public static final Units METRIC = new Units("C", "cm");
 
@@ -39,9 +41,23 @@ public record Units(String temperature, String length) {
         return degrees(lowC) + "–" + temperature(highC);
     }
 
-    /** The whole degrees a person of these units reads or types for a temperature. */
+    /**
+     * The whole degrees a person of these units reads or types for a temperature. A whole degree Celsius, as mats are set and
+     * bands are given, stands for all that rounds to it: in Fahrenheit it is the roundest figure of those, as the trade says 24
+     * to 27 °C for 75 to 80 °F, so that what people type in fives comes back as it was typed.
+     */
     public long degrees(double celsius) {
-        return Math.round(temperature.equals("F") ? celsius * 9 / 5 + 32 : celsius);
+        if (!temperature.equals("F")) {
+            return Math.round(celsius);
+        }
+        long nearest = Math.round(celsius * 9 / 5 + 32);
+        if (celsius != Math.rint(celsius)) {
+            return nearest;
+        }
+        return LongStream.rangeClosed(nearest - 1, nearest + 1)
+                .filter(each -> each % ROUND_FIGURE == 0 && Math.round((each - 32) / 1.8) == celsius)
+                .findFirst()
+                .orElse(nearest);
     }
 
     /** The temperature in °C, to a tenth, that a person of these units means by a number. */

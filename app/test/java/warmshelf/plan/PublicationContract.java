@@ -40,6 +40,7 @@ import warmshelf.sowing.SowingStores;
 import warmshelf.testing.GrowRoom;
 import warmshelf.testing.StoreContract;
 import warmshelf.testing.TestGroup;
+import warmshelf.web.Units;
 
 /** From a proposed plan to published stays and back; the plans are written by hand, so that each test says what lies where. */
 abstract class PublicationContract extends StoreContract {
@@ -183,7 +184,7 @@ abstract class PublicationContract extends StoreContract {
         PlacedStay toOtherMat =
                 new PlacedStay(sowing.toString(), "M1", 1, LEFT, new DayRange(START, START.plusDays(9)), null);
 
-        PlanView view = PlanView.of(PlanDraft.of(question, new SeasonPlan(List.of(toOtherMat), List.of(), List.of())));
+        PlanView view = PlanView.of(PlanDraft.of(question, new SeasonPlan(List.of(toOtherMat), List.of(), List.of()), Units.METRIC));
 
         assertThat(view.members().get(0).lines().get(0).what()).isEqualTo("moves");
     }
@@ -376,7 +377,8 @@ abstract class PublicationContract extends StoreContract {
                 1,
                 PlanDraft.of(
                         questions.question(Set.of(), false, TODAY),
-                        plans.find(plan).orElseThrow().plan()),
+                        plans.find(plan).orElseThrow().plan(),
+                        Units.METRIC),
                 room.priya());
         assertThat(setPoints()).containsEntry(START, 26);
 
@@ -568,7 +570,7 @@ abstract class PublicationContract extends StoreContract {
 
     private PlanDraft draft(UUID plan) {
         KeptPlan kept = plans.find(plan).orElseThrow();
-        PlanDraft draft = PlanDraft.of(questions.question(kept.freed(), kept.withLight(), TODAY), kept.plan());
+        PlanDraft draft = PlanDraft.of(questions.question(kept.freed(), kept.withLight(), TODAY), kept.plan(), Units.METRIC);
         assertThat(draft.problems()).isEmpty();
         return draft;
     }

@@ -38,10 +38,10 @@ class MatFormTest {
 
     @Test
     void a_temperature_that_is_kept_as_another_is_said_once() {
-        FormReader reader = reader(mat(), "low", "68", "high", "86", "usual", "80");
+        FormReader reader = reader(mat(), "low", "68", "high", "86", "usual", "81");
 
         assertThat(MatForm.told("Mat M1 is added.", reader, FAHRENHEIT))
-                .isEqualTo("Mat M1 is added. 80 °F is kept as 81 °F: mats are set in whole degrees Celsius, and the"
+                .isEqualTo("Mat M1 is added. 81 °F is kept as 80 °F: mats are set in whole degrees Celsius, and the"
                         + " nearest is 27 °C.");
         assertThat(MatForm.told(
                         "Mat M1 is added.", reader(mat(), "usual", "79", "low", "68", "high", "86"), FAHRENHEIT))

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -21,6 +22,18 @@ class WholeDegreesTest {
             assertThat(units.typedTemperature(kept)).as("as typed").isEqualTo(degree);
             assertThat(units.temperature(kept)).as("as shown").isEqualTo(degree + " °" + unit);
         }
+    }
+
+    // Common practice gives bottom heat for peppers as 75 to 80 °F, 24 to 27 °C; Delaware's extension 70 to 90 °F, 21 to 32 °C.
+    @Test
+    void what_is_typed_in_fives_comes_back_from_whole_degrees_celsius() {
+        Units units = new Units("F", "in");
+        for (int degree = 35; degree <= 120; degree += 5) {
+            assertThat(units.temperature(units.wholeCelsiusOf(degree))).isEqualTo(degree + " °F");
+            assertThat(units.steppedWords(degree)).isEmpty();
+        }
+        assertThat(units.temperatureRange(24, 27)).isEqualTo("75–80 °F");
+        assertThat(units.temperatureRange(21, 32)).isEqualTo("70–90 °F");
     }
 
     @ParameterizedTest

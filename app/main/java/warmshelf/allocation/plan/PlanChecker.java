@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.Slot;
+import warmshelf.web.Units;
 
 /**
  * Judges a plan by the rules alone, one method a rule; it shares no code with what makes plans.
@@ -28,9 +29,11 @@ public final class PlanChecker {
     private final Map<String, String> taken = new HashMap<>();
     private final Map<LocalDate, Set<Mat>> warmed = new TreeMap<>();
     private final List<String> problems = new ArrayList<>();
+    private final Units units;
 
-    private PlanChecker(PlanQuestion question) {
+    private PlanChecker(PlanQuestion question, Units units) {
         this.question = question;
+        this.units = units;
         question.mats().forEach(mat -> mats.put(mat.id(), mat));
         question.requests().forEach(request -> requests.put(request.id(), request));
         if (question.litShelves() != null) {
@@ -40,7 +43,12 @@ public final class PlanChecker {
 
     /** What is wrong with a plan, a sentence each; empty when it keeps every rule. */
     public static List<String> problems(PlanQuestion question, SeasonPlan plan) {
-        PlanChecker checker = new PlanChecker(question);
+        return problems(question, plan, Units.METRIC);
+    }
+
+    /** The same for a reader of other units. */
+    public static List<String> problems(PlanQuestion question, SeasonPlan plan, Units units) {
+        PlanChecker checker = new PlanChecker(question, units);
         checker.oneSetPointADay(plan.setPoints());
         question.fixed().forEach(checker::fixedStay);
         plan.placed().forEach(checker::placedStay);
@@ -57,7 +65,7 @@ public final class PlanChecker {
                 continue;
             }
             if (!mat.thermostat().contains(span.celsius())) {
-                problem("The mat '%s' is set to %d °C, which its thermostat cannot hold.", mat.id(), span.celsius());
+                problem("The mat '%s' is set to %s, which its thermostat cannot hold.", mat.id(), degrees(span.celsius()));
             }
             for (LocalDate day : daysOfPlan(span.days())) {
                 if (setPoints.put(span.mat() + "|" + day, span.celsius()) != null) {
@@ -127,7 +135,7 @@ public final class PlanChecker {
         }
         for (int celsius : degrees) {
             if (request.daysAt(celsius).orElse(0) != days.length()) {
-                problem("%s lies there for %d days, which is not its time at %d °C.", name, days.length(), celsius);
+                problem("%s lies there for %d days, which is not its time at %s.", name, days.length(), degrees(celsius));
             }
         }
     }
@@ -220,8 +228,8 @@ public final class PlanChecker {
                 : List.of();
     }
 
-    private static String degrees(@Nullable Integer celsius) {
-        return celsius == null ? "no set-point" : celsius + " °C";
+    private String degrees(@Nullable Integer celsius) {
+        return celsius == null ? "no set-point" : units.temperature(celsius);
     }
 
     private void problem(String words, Object... values) {
