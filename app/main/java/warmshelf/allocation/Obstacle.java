@@ -15,15 +15,14 @@ public sealed interface Obstacle {
     record Taken(MovePlace place, Neighbour by) implements Obstacle {
         @Override
         public String words(Units units) {
-            return "Place %d %s is taken by %s from %s until %s."
+            return "Place %d %s is taken by %s, %s."
                     .formatted(
                             place.number(),
                             place.mat() == null
                                     ? "under the light"
                                     : "on mat " + place.mat().name(),
                             by.words(),
-                            DayWords.date(by.from()),
-                            DayWords.date(by.to().minusDays(1)));
+                            DayWords.span(by.from(), by.to()));
         }
     }
 
@@ -31,9 +30,8 @@ public sealed interface Obstacle {
     record Out(MatSpace mat, Outage outage) implements Obstacle {
         @Override
         public String words(Units units) {
-            return "Mat %s is out of service from %s to %s: %s."
-                    .formatted(
-                            mat.name(), DayWords.date(outage.from()), DayWords.date(outage.lastDay()), outage.reason());
+            return "Mat %s is out of service %s: %s."
+                    .formatted(mat.name(), DayWords.span(outage.from(), outage.to()), outage.reason());
         }
     }
 

@@ -35,7 +35,7 @@ final class SetPointStore {
     /** Days at one set-point; the last day is included. */
     public record Span(LocalDate first, LocalDate last, int celsius) {}
 
-    /** Something on the mat. The last day is the day after it leaves. */
+    /** Something on the mat; {@code to} is the day it leaves. */
     public record Lying(
             UUID sowingId, String variety, String grower, int place, LocalDate from, LocalDate to, Band band) {}
 

@@ -15,11 +15,6 @@ public record Spot(UUID placeId, Slot slot, LocalDate from, LocalDate to) {
         }
     }
 
-    /** The last day on which it lies there. */
-    public LocalDate lastDay() {
-        return to.minusDays(1);
-    }
-
     /** The same quarters on one day. */
     Spot on(LocalDate day) {
         return new Spot(placeId, slot, day, day.plusDays(1));

@@ -21,11 +21,6 @@ public record Stay(
         LocalDate to,
         int version) {
 
-    /** The last day on which it lies there. */
-    public LocalDate lastDay() {
-        return to.minusDays(1);
-    }
-
     public boolean isOnMat() {
         return kind.equals("mat");
     }

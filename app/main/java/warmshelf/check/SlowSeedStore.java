@@ -14,6 +14,7 @@ import warmshelf.sowing.Progress;
 import warmshelf.sowing.Sowing;
 import warmshelf.sowing.SowingStage;
 import warmshelf.sowing.SowingStore;
+import warmshelf.web.DayWords;
 import warmshelf.web.Units;
 
 /** Slow seed keeps its place a few days at a time, for as long as nobody else has been promised it. */
@@ -47,14 +48,14 @@ final class SlowSeedStore {
         Stay stay = ending.get();
         String until = stay.covers(day)
                 ? "Its place was to be free tomorrow; "
-                : "Its place had been free since %s; ".formatted(stay.to());
+                : "Its place had been free since %s; ".formatted(DayWords.day(stay.to()));
         try {
             LocalDate to = day.plusDays(1 + EXTENSION_DAYS);
             sql.transaction(inside -> stays.extend(inside.dsl(), stay, to, by));
-            return until + "it keeps it until %s.".formatted(to.minusDays(1));
+            return until + "it keeps it to %s.".formatted(DayWords.lastDay(to));
         } catch (SpaceClash clash) {
             return "Its place is promised from %s on: %s Please tell a coordinator."
-                    .formatted(stay.covers(day) ? "tomorrow" : stay.to(), clash.sentence(Units.METRIC));
+                    .formatted(stay.covers(day) ? "tomorrow" : DayWords.day(stay.to()), clash.sentence(Units.METRIC));
         }
     }
 

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.Slot;
 import warmshelf.allocation.plan.PlacedStay;
 import warmshelf.allocation.plan.SetPointSpan;
+import warmshelf.web.DayWords;
 
 /**
  * The plan drawn: for each mat, and each lit shelf, its places down, days across, in CSS pixels. What is proposed carries a mark and a dashed edge,
@@ -136,8 +137,9 @@ public record PlanPicture(int width, int height, List<Week> weeks, List<Band> ba
         private Bar bar(int rowY, Slot slot, LocalDate first, LocalDate afterLast, boolean proposed, String title) {
             int width = Math.max(4, x(afterLast) - x(first) - 2);
             String mark = proposed ? "◇ " : "";
-            String words = "%s: %s, %s, %s to %s"
-                    .formatted(proposed ? "proposed" : "published", title, slot.words(), first, afterLast.minusDays(1));
+            String words = "%s: %s, %s, %s"
+                    .formatted(
+                            proposed ? "proposed" : "published", title, slot.words(), DayWords.span(first, afterLast));
             return new Bar(
                     x(first) + 1,
                     rowY + (slot.firstQuarter() - 1) * QUARTER + 1,

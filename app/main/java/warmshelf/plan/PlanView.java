@@ -50,7 +50,7 @@ public record PlanView(List<Member> members, List<MatDays> mats, List<String> cl
     /** A mat with its set-points, or a lit shelf, and what lies there in words for those who do not see the picture. */
     public record MatDays(SeasonQuestion.Surface surface, List<SetPointSpan> spans, List<Lies> lies) {}
 
-    /** Something on a mat. */
+    /** Something on a mat; {@code to} is the day it leaves. */
     public record Lies(String title, int place, String part, LocalDate from, LocalDate to, boolean proposed) {}
 
     static PlanView of(PlanDraft draft) {
@@ -99,7 +99,7 @@ public record PlanView(List<Member> members, List<MatDays> mats, List<String> cl
     }
 
     private static String days(LocalDate from, LocalDate to) {
-        return "%s to %s".formatted(warmshelf.web.DayWords.day(from), warmshelf.web.DayWords.day(to.minusDays(1)));
+        return warmshelf.web.DayWords.span(from, to);
     }
 
     private static List<MatDays> mats(PlanDraft draft) {
@@ -123,7 +123,7 @@ public record PlanView(List<Member> members, List<MatDays> mats, List<String> cl
                         lying.place(),
                         lying.stay().slot().words(),
                         lying.stay().from(),
-                        lying.stay().to().minusDays(1),
+                        lying.stay().to(),
                         false)));
         for (PlacedStay stay : draft.plan().placed()) {
             Laid laid = Laid.on(surface, stay);
@@ -133,7 +133,7 @@ public record PlanView(List<Member> members, List<MatDays> mats, List<String> cl
                         laid.place(),
                         laid.slot().words(),
                         laid.days().from(),
-                        laid.days().to().minusDays(1),
+                        laid.days().to(),
                         true));
             }
         }

@@ -1,6 +1,5 @@
 package warmshelf.plan;
 
-import java.time.LocalDate;
 import warmshelf.allocation.Stay;
 import warmshelf.allocation.plan.PlacedStay;
 import warmshelf.allocation.plan.Refused;
@@ -13,29 +12,26 @@ final class PlanWords {
 
     /** For example 'mat M2, place 1, left half, Wed 3 Mar to Tue 16 Mar'. */
     static String where(PlacedStay stay) {
-        LocalDate last = stay.days().to().minusDays(1);
         String light = light(stay);
-        return "mat %s, place %d, %s, %s to %s%s"
+        return "mat %s, place %d, %s, %s%s"
                 .formatted(
                         stay.mat(),
                         stay.place(),
                         stay.slot().words(),
-                        DayWords.day(stay.days().from()),
-                        DayWords.day(last),
+                        DayWords.span(stay.days().from(), stay.days().to()),
                         light.isEmpty() ? "" : "; then " + light);
     }
 
     /** Of a placement, and of what it changes of what was published. */
     static String told(SeasonQuestion question, Asked asked, PlacedStay stay) {
         String light = light(stay);
-        return "Your %s lies on mat %s from %s: place %d, %s, until %s.%s%s"
+        return "Your %s lies on mat %s %s: place %d, %s.%s%s"
                 .formatted(
                         asked.sowing().title(),
                         stay.mat(),
-                        DayWords.day(stay.days().from()),
+                        DayWords.span(stay.days().from(), stay.days().to()),
                         stay.place(),
                         stay.slot().words(),
-                        DayWords.day(stay.days().to().minusDays(1)),
                         light.isEmpty() ? "" : " Then it goes " + light + ".",
                         changed(question, asked, stay));
     }
@@ -70,17 +66,17 @@ final class PlanWords {
                 : "keeps its mat and gets another place under the light";
     }
 
-    /** For example 'under the light: Hall cellar · North · shelf 3, place 2, left half, until Thu 6 May'; empty without one. */
+    /** For example 'under the light: Hall cellar · North · shelf 3, place 2, left half, Mon 5 Apr to Thu 6 May'; empty without one. */
     private static String light(PlacedStay stay) {
         PlacedStay.LitStay light = stay.light();
         return light == null
                 ? ""
-                : "under the light: %s, place %d, %s, until %s"
+                : "under the light: %s, place %d, %s, %s"
                         .formatted(
                                 light.shelf(),
                                 light.place(),
                                 light.slot().words(),
-                                DayWords.day(light.days().to().minusDays(1)));
+                                DayWords.span(light.days().from(), light.days().to()));
     }
 
     static String told(String title, Refused refused) {

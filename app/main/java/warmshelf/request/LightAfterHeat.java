@@ -46,7 +46,7 @@ public final class LightAfterHeat {
                                         found.slot().words())))
                 .orElseGet(() -> new Found(
                         null,
-                        "No place under a light is free from %s to %s, so it goes home then unless one becomes free."
-                                .formatted(DayWords.day(offHeat), DayWords.day(to))));
+                        "No place under a light is free %s, so it goes home then unless one becomes free."
+                                .formatted(DayWords.span(offHeat, to))));
     }
 }

@@ -120,7 +120,7 @@ final class RackDrawing {
                 place.number(),
                 box,
                 stays.stream()
-                        .map(stay -> TrayPicture.of(stay, box, day, words))
+                        .map(stay -> TrayPicture.of(stay, box, words))
                         .toList(),
                 out
                         ? List.of()

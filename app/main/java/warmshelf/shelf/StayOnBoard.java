@@ -1,7 +1,6 @@
 package warmshelf.shelf;
 
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.UUID;
 
 /**
@@ -27,19 +26,6 @@ public record StayOnBoard(
 
     public boolean lies(LocalDate day) {
         return !day.isBefore(from) && day.isBefore(to);
-    }
-
-    /** 1 on the first day. */
-    public int dayNumber(LocalDate day) {
-        return (int) ChronoUnit.DAYS.between(from, day) + 1;
-    }
-
-    public int days() {
-        return (int) ChronoUnit.DAYS.between(from, to);
-    }
-
-    public LocalDate lastDay() {
-        return to.minusDays(1);
     }
 
     /** Something lies there already, so that its days cannot be changed any more. */

@@ -1,9 +1,9 @@
 package warmshelf.shelf;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
+import warmshelf.web.DayWords;
 
 /**
  * A tray, half tray or bag as drawn on a rack.
@@ -19,34 +19,28 @@ public record TrayPicture(UUID stayId, Quarters quarters, Box box, String kind, 
     /** One line of writing; {@code strong} for the crop. */
     public record Line(int x, int y, String text, boolean strong) {}
 
-    static TrayPicture of(StayOnBoard stay, Box place, LocalDate day, String placeWords) {
+    static TrayPicture of(StayOnBoard stay, Box place, String placeWords) {
         Quarters quarters = new Quarters(stay.firstQuarter(), stay.quarters());
         Box box = quarters.within(place).inset(2);
-        int dayNumber = stay.dayNumber(day);
         List<String> texts = switch (stay.quarters()) {
-            case 4 ->
-                List.of(
-                        stay.cropName(),
-                        stay.memberName(),
-                        stay.stageWord(),
-                        "day %d of %d".formatted(dayNumber, stay.days()));
+            case 4 -> List.of(stay.cropName(), stay.memberName(), stay.stageWord(), DayWords.leaves(stay.to()));
             case 2 ->
                 List.of(
                         stay.cropName(),
                         ShortText.secondLine(stay.cropName(), box.width() - 2 * MARGIN),
                         stay.memberName(),
                         stay.stageWord(),
-                        "day %d/%d".formatted(dayNumber, stay.days()));
+                        "leaves",
+                        DayWords.day(stay.to()));
             default -> List.of(stay.cropName(), stay.memberName());
         };
-        String words = "%s, %s, %s, %s, day %d of %d, %s %s"
+        String words = "%s, %s, %s, %s, %s, %s %s"
                 .formatted(
                         stay.cropName(),
                         stay.kindWords(),
                         stay.memberName(),
                         stay.stageWord(),
-                        dayNumber,
-                        stay.days(),
+                        DayWords.leaves(stay.to()),
                         placeWords,
                         stay.quarterWords());
         return new TrayPicture(stay.stayId(), quarters, box, stay.kind(), lines(box, texts, stay.memberName()), words);

@@ -131,15 +131,14 @@ final class WeeksDrawing {
                 stay.quarters() / laneQuarters * LANE - 2);
         boolean begun = index(stay.from()) < 0;
         String names = (begun ? "… " : "") + ShortText.head(stay.cropName()) + " · " + stay.memberName();
-        String words = "%s, %s, %s, %s, %s, %s to %s"
+        String words = "%s, %s, %s, %s, %s, %s"
                 .formatted(
                         stay.cropName(),
                         stay.kindWords(),
                         stay.memberName(),
                         placeWords,
                         stay.quarterWords(),
-                        stay.from(),
-                        stay.lastDay());
+                        DayWords.span(stay.from(), stay.to()));
         return new Bar(
                 stay.stayId(),
                 new Quarters(stay.firstQuarter(), stay.quarters()),

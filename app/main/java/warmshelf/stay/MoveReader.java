@@ -127,16 +127,12 @@ final class MoveReader {
     /** What is in the way, as short as a list needs it. */
     private static String shortWords(Obstacle obstacle) {
         if (obstacle instanceof Obstacle.Taken taken) {
-            return "taken until %s, %s"
-                    .formatted(
-                            DayWords.date(taken.by().to().minusDays(1)),
-                            taken.by().words());
+            return "taken to %s, %s"
+                    .formatted(DayWords.lastDay(taken.by().to()), taken.by().words());
         }
         if (obstacle instanceof Obstacle.Out out) {
-            return "out of service from %s to %s"
-                    .formatted(
-                            DayWords.date(out.outage().from()),
-                            DayWords.date(out.outage().lastDay()));
+            return "out of service %s"
+                    .formatted(DayWords.span(out.outage().from(), out.outage().to()));
         }
         if (obstacle instanceof Obstacle.BeyondThermostat || obstacle instanceof Obstacle.OutsideBand) {
             return "cannot be warm or cool enough";

@@ -114,12 +114,7 @@ public final class StayPages implements Pages {
     }
 
     private static String words(String where, LocalDate from, LocalDate to, @Nullable WarmDays warm, Units units) {
-        return "%s, %s to %s%s"
-                .formatted(
-                        where,
-                        DayWords.day(from),
-                        DayWords.day(to.minusDays(1)),
-                        warm == null ? "" : ", " + words(warm, units));
+        return "%s, %s%s".formatted(where, DayWords.span(from, to), warm == null ? "" : ", " + words(warm, units));
     }
 
     /** For example '26 °C, from Tue 9 Mar 28 °C'. */

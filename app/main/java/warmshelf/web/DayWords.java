@@ -24,9 +24,9 @@ public final class DayWords {
         return DATE.format(day);
     }
 
-    /** The days of a stay, its last one included: for example 'Tue 24 May to Sat 4 Jun'. */
+    /** The days of a stay, its last one included: for example 'Tue 24 May to Sat 4 Jun'; 'Tue 24 May' where that is the only one. */
     public static String span(LocalDate from, LocalDate afterLast) {
-        return "%s to %s".formatted(day(from), lastDay(afterLast));
+        return from.plusDays(1).isBefore(afterLast) ? "%s to %s".formatted(day(from), lastDay(afterLast)) : day(from);
     }
 
     /** The last day on which it lies there: for example 'Sat 4 Jun'. */

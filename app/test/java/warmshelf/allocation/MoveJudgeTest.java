@@ -57,8 +57,8 @@ class MoveJudgeTest {
 
         assertThat(judge(unsown(10, 20), TWO, LEFT, march(12), null).clashes(Units.METRIC))
                 .containsExactly(
-                        "Place 2 on mat M1 is taken by Bob's Middle from 15 Mar until 16 Mar.",
-                        "Place 2 on mat M1 is taken by Cy's Bag from 21 Mar until 29 Mar.");
+                        "Place 2 on mat M1 is taken by Bob's Middle, Mon 15 Mar to Tue 16 Mar.",
+                        "Place 2 on mat M1 is taken by Cy's Bag, Sun 21 Mar to Mon 29 Mar.");
     }
 
     @Test
@@ -96,7 +96,7 @@ class MoveJudgeTest {
         assertThat(judge(unsown(10, 20), TWO, LEFT, march(9), null).clashes(Units.METRIC))
                 .isEmpty();
         assertThat(judge(unsown(10, 20), TWO, LEFT, march(10), null).clashes(Units.METRIC))
-                .containsExactly("Mat M1 is out of service from 19 Mar to 24 Mar: the cord is frayed.");
+                .containsExactly("Mat M1 is out of service Fri 19 Mar to Wed 24 Mar: the cord is frayed.");
         assertThat(judge(sown(-5, 20), TWO, LEFT, TODAY, null).fits()).isFalse();
     }
 

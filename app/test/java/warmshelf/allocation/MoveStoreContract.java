@@ -82,7 +82,7 @@ abstract class MoveStoreContract extends StoreContract {
 
         assertThatThrownBy(() -> move(id, spot(room.m1Place2(), LEFT, 10, 20), 26, room.priya()))
                 .isInstanceOf(SpaceClash.class)
-                .hasMessageContaining("Priya Nair's Harbour Light (Tomato) from 15 Mar until 17 Mar");
+                .hasMessageContaining("Priya Nair's Harbour Light (Tomato), Mon 15 Mar to Wed 17 Mar");
         assertThatThrownBy(() -> move(id, spot(room.m1Place2(), RIGHT, 10, 20), 25, room.priya()))
                 .isInstanceOf(SpaceClash.class)
                 .hasMessageContaining("Mat M1 stands at 26");

@@ -82,7 +82,7 @@ abstract class StayStoreContract extends StoreContract {
                 .isThrownBy(() -> lay(room.priyasTomatoes(), spot(room.m1Place1(), new Slot(1, 4), 12, 20), 26))
                 .satisfies(clash -> assertThat(clash.sentence(Units.METRIC))
                         .isEqualTo("Place 1 on mat M1 is taken by Tom Okafor's Lantern Row"
-                                + " (Pepper, sweet and mild hot) from 10 Mar until 12 Mar."));
+                                + " (Pepper, sweet and mild hot), Wed 10 Mar to Fri 12 Mar."));
         assertThat(database().sql().fetchCount(QUARTER_DAY)).isEqualTo(6);
     }
 
@@ -186,7 +186,7 @@ abstract class StayStoreContract extends StoreContract {
 
         assertThatThrownBy(() -> extend(id, LocalDate.of(2027, 3, 15)))
                 .isInstanceOf(SpaceClash.class)
-                .hasMessageContaining("Priya Nair's Harbour Light (Tomato) from 14 Mar until 15 Mar");
+                .hasMessageContaining("Priya Nair's Harbour Light (Tomato), Sun 14 Mar to Mon 15 Mar");
         assertThatThrownBy(() -> extend(neighbour, LocalDate.of(2027, 3, 13)))
                 .isInstanceOf(SpaceClash.class)
                 .hasMessageContaining("Mat M1 stands at 22 °C on 12 Mar");

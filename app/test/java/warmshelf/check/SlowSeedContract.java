@@ -21,7 +21,7 @@ abstract class SlowSeedContract extends TickContract {
 
         assertThat(outcome)
                 .isEqualTo(new TickOutcome.Kept(
-                        SowingStage.SOWN, false, "Its place was to be free tomorrow; it keeps it until 2027-03-04."));
+                        SowingStage.SOWN, false, "Its place was to be free tomorrow; it keeps it to Thu 4 Mar."));
         assertThat(stays(sowing)).extracting(Stay::to).containsExactly(TODAY.plusDays(4));
         assertThat(takenOn(TODAY.plusDays(3))).isEqualTo(2);
     }
@@ -36,7 +36,7 @@ abstract class SlowSeedContract extends TickContract {
 
         assertThat(outcome.remark())
                 .isEqualTo("Its place is promised from tomorrow on: Place 1 on mat M1 is taken by Priya Nair's Harbour"
-                        + " Light (Tomato) from 3 Mar until 9 Mar. Please tell a coordinator.");
+                        + " Light (Tomato), Wed 3 Mar to Tue 9 Mar. Please tell a coordinator.");
         assertThat(stays(sowing)).extracting(Stay::to).containsExactly(TODAY.plusDays(1));
         assertThat(entries.ofSowing(database().sql(), sowing))
                 .as("the look is kept")
@@ -50,8 +50,7 @@ abstract class SlowSeedContract extends TickContract {
 
         TickOutcome.Kept outcome = (TickOutcome.Kept) keep(sowing, look(0));
 
-        assertThat(outcome.remark())
-                .isEqualTo("Its place had been free since 2027-02-27; it keeps it until 2027-03-04.");
+        assertThat(outcome.remark()).isEqualTo("Its place had been free since Sat 27 Feb; it keeps it to Thu 4 Mar.");
         assertThat(stays(sowing)).extracting(Stay::to).containsExactly(TODAY.plusDays(4));
         assertThat(takenOn(TODAY.minusDays(1))).isEqualTo(2);
     }

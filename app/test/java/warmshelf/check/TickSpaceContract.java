@@ -56,7 +56,7 @@ abstract class TickSpaceContract extends TickContract {
                 .isEqualTo(new TickOutcome.Refused(
                         409,
                         "Place 1 under the light is taken by Priya Nair's Harbour Light (Tomato)"
-                                + " from 1 Mar until 30 Apr.",
+                                + ", Mon 1 Mar to Fri 30 Apr.",
                         true));
         assertThat(stage(sowing)).isEqualTo(SowingStage.SOWN);
         assertThat(entries.ofSowing(database().sql(), sowing)).hasSize(1);

@@ -116,7 +116,7 @@ class OwnPagesTest {
         Answer placed = cellar.coordinator().post("/requests/" + sowing + "/placement", fields);
 
         assertThat(placed.status()).isEqualTo(409);
-        assertThat(placed.text()).contains("Mat M1 is out of service from 1 Mar to 1 Nov: Broken cord.");
+        assertThat(placed.text()).contains("Mat M1 is out of service Mon 1 Mar to Mon 1 Nov: Broken cord.");
         assertThat(cellar.member().get("/plans/out-of-service").text()).contains("Broken cord");
         String id = Cellar.first(
                 cellar.coordinator().get("/plans/out-of-service").body(), "/out-of-service/([0-9a-f-]{36})/end");

@@ -58,7 +58,7 @@ class PlanPagesTest {
         assertThat(published.status()).as(published.text()).isEqualTo(303);
         assertThat(state(first)).isEqualTo("placed");
         assertThat(state(second)).isEqualTo("placed");
-        assertThat(cellar.member().get("/today").text()).contains("lies on mat M1 from");
+        assertThat(cellar.member().get("/today").text()).contains("lies on mat M1 ");
         String mine = cellar.member().get("/sowings").body();
         String note = Cellar.first(mine, "/notes/([0-9a-f-]{36})/dismissal");
         cellar.coordinator().post("/notes/" + note + "/dismissal");
@@ -294,7 +294,7 @@ class PlanPagesTest {
         String sowing = cellar.ask(withLight());
         String plan = planned(Map.of("seconds", "5", "seed", "1", "withLight", "yes"));
         assertThat(cellar.coordinator().get(plan).text())
-                .contains("; then under the light: Hall cellar · North rack · shelf 2, place 1, left half, until");
+                .contains("; then under the light: Hall cellar · North rack · shelf 2, place 1, left half, ");
 
         assertThat(publish(plan).status()).isEqualTo(303);
 

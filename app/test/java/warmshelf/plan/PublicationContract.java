@@ -87,7 +87,7 @@ abstract class PublicationContract extends StoreContract {
         assertThat(state(placed)).isEqualTo(SpaceRequest.State.PLACED);
         assertThat(state(refused)).isEqualTo(SpaceRequest.State.WAITING);
         assertThat(notes.ofMember(room.tom()).get(0).words())
-                .startsWith("Your Pepper, sweet and mild hot · Lantern Row lies on mat M1 from")
+                .startsWith("Your Pepper, sweet and mild hot · Lantern Row lies on mat M1 Wed 10 Mar to Wed 24 Mar")
                 .contains("Then it goes under the light: " + LIT_SHELF + ", place 1, left half");
         assertThat(notes.ofMember(room.priya()).get(0).words()).contains("Every mat is full.");
         assertThat(notes.ofPlan(plan)).extracting(NoteStore.Told::member).containsExactly("Priya Nair", "Tom Okafor");

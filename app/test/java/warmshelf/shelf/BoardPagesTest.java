@@ -56,7 +56,8 @@ class BoardPagesTest {
 
         Answer answer = tom.get("/racks");
 
-        assertThat(answer.text()).contains("Racks on Mon 1 Mar", "Mat M1 · hot 79 °F", "day 4/10", "right half");
+        assertThat(answer.text())
+                .contains("Racks on Mon 1 Mar", "Mat M1 · hot 79 °F", "leaves Mon 8 Mar, ", "right half");
         assertThat(answer.body()).contains("/stays/" + stay);
     }
 

@@ -7,6 +7,7 @@ import org.junit.jupiter.api.Test;
 import warmshelf.shelf.RackPicture.GroupPicture;
 import warmshelf.shelf.RackPicture.PlacePicture;
 import warmshelf.shelf.RackPicture.ShelfPicture;
+import warmshelf.web.DayWords;
 
 class RackPictureTest {
     @Test
@@ -119,11 +120,12 @@ class RackPictureTest {
                 .trays()
                 .get(0);
 
+        String leaves = "leaves " + DayWords.day(Stand.DAY.plusDays(3));
         assertThat(tray.words())
-                .isEqualTo("Pepper, half tray, Ilse Brandt, sown, day 5 of 7, mat M1 place 2 right half");
+                .isEqualTo("Pepper, half tray, Ilse Brandt, sown, " + leaves + ", mat M1 place 2 right half");
         assertThat(tray.lines())
                 .extracting(TrayPicture.Line::text)
-                .containsExactly("Pepper", "Ilse Brandt", "sown", "day 5/7");
+                .containsExactly("Pepper", "Ilse Brandt", "sown", "leaves", leaves.substring("leaves ".length()));
     }
 
     @Test

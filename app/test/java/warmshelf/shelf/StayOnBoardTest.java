@@ -21,12 +21,6 @@ class StayOnBoardTest {
     }
 
     @Test
-    void days_are_counted_from_one() {
-        assertThat(STAY.dayNumber(LocalDate.of(2027, 3, 1))).isEqualTo(1);
-        assertThat(STAY.dayNumber(STAY.lastDay())).isEqualTo(STAY.days()).isEqualTo(14);
-    }
-
-    @Test
     void the_part_of_the_place_is_said_in_words() {
         assertThat(STAY.quarterWords()).isEqualTo("right half");
         assertThat(STAY.kindWords()).isEqualTo("half tray");

@@ -181,7 +181,7 @@ class StayPagesTest {
         assertThat(cellar.coordinator().getJson(moveTo(places.get(1), 1, "")).body())
                 .contains("\"fits\":false", "Mat M1 is out of service");
         assertThat(cellar.coordinator().get("/stays/" + stay.getId()).body())
-                .contains("M1, place 2, left half: out of service from");
+                .contains("M1, place 2, left half: out of service ");
         Answer saved = save(seenBefore);
         assertThat(saved.status()).isEqualTo(409);
         assertThat(saved.text()).contains("Not saved", "Mat M1 is out of service");
