@@ -27,7 +27,11 @@ public record StepLine(TimelineStep step, StepAdvice advice, List<Open> open, Li
         folded = List.copyOf(folded);
     }
 
-    /** @param whole whether these are all of its words, rather than one line */
+    /**
+     * One of them.
+     *
+     * @param whole whether these are all of its words, rather than one line
+     */
     public record Open(String words, boolean whole) {}
 
     static List<StepLine> of(
