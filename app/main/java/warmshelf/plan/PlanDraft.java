@@ -37,11 +37,7 @@ record PlanDraft(SeasonQuestion asked, SeasonPlan plan, List<String> problems, U
     }
 
     private static PlanDraft judged(
-            SeasonQuestion asked,
-            List<PlacedStay> placed,
-            List<Refused> refused,
-            SetPointDays setPoints,
-            Units units) {
+            SeasonQuestion asked, List<PlacedStay> placed, List<Refused> refused, SetPointDays setPoints, Units units) {
         setPoints.keepTo(asked.question().fixed(), placed);
         SeasonPlan plan = new SeasonPlan(placed, setPoints.spans(), refused);
         return new PlanDraft(asked, plan, PlanChecker.problems(asked.question(), plan, units), units);

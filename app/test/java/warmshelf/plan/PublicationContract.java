@@ -184,7 +184,8 @@ abstract class PublicationContract extends StoreContract {
         PlacedStay toOtherMat =
                 new PlacedStay(sowing.toString(), "M1", 1, LEFT, new DayRange(START, START.plusDays(9)), null);
 
-        PlanView view = PlanView.of(PlanDraft.of(question, new SeasonPlan(List.of(toOtherMat), List.of(), List.of()), Units.METRIC));
+        PlanView view = PlanView.of(
+                PlanDraft.of(question, new SeasonPlan(List.of(toOtherMat), List.of(), List.of()), Units.METRIC));
 
         assertThat(view.members().get(0).lines().get(0).what()).isEqualTo("moves");
     }
@@ -570,7 +571,8 @@ abstract class PublicationContract extends StoreContract {
 
     private PlanDraft draft(UUID plan) {
         KeptPlan kept = plans.find(plan).orElseThrow();
-        PlanDraft draft = PlanDraft.of(questions.question(kept.freed(), kept.withLight(), TODAY), kept.plan(), Units.METRIC);
+        PlanDraft draft =
+                PlanDraft.of(questions.question(kept.freed(), kept.withLight(), TODAY), kept.plan(), Units.METRIC);
         assertThat(draft.problems()).isEmpty();
         return draft;
     }

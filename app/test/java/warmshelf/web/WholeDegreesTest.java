@@ -24,7 +24,8 @@ class WholeDegreesTest {
         }
     }
 
-    // Common practice gives bottom heat for peppers as 75 to 80 °F, 24 to 27 °C; Delaware's extension 70 to 90 °F, 21 to 32 °C.
+    // Common practice gives bottom heat for peppers as 75 to 80 °F, 24 to 27 °C; Delaware's extension 70 to 90 °F, 21
+    // to 32 °C.
     @Test
     void what_is_typed_in_fives_comes_back_from_whole_degrees_celsius() {
         Units units = new Units("F", "in");

@@ -65,7 +65,9 @@ public final class PlanChecker {
                 continue;
             }
             if (!mat.thermostat().contains(span.celsius())) {
-                problem("The mat '%s' is set to %s, which its thermostat cannot hold.", mat.id(), degrees(span.celsius()));
+                problem(
+                        "The mat '%s' is set to %s, which its thermostat cannot hold.",
+                        mat.id(), degrees(span.celsius()));
             }
             for (LocalDate day : daysOfPlan(span.days())) {
                 if (setPoints.put(span.mat() + "|" + day, span.celsius()) != null) {
@@ -135,7 +137,9 @@ public final class PlanChecker {
         }
         for (int celsius : degrees) {
             if (request.daysAt(celsius).orElse(0) != days.length()) {
-                problem("%s lies there for %d days, which is not its time at %s.", name, days.length(), degrees(celsius));
+                problem(
+                        "%s lies there for %d days, which is not its time at %s.",
+                        name, days.length(), degrees(celsius));
             }
         }
     }
