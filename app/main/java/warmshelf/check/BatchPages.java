@@ -13,6 +13,7 @@ import java.util.UUID;
 import warmshelf.sowing.History;
 import warmshelf.sowing.HistoryStore;
 import warmshelf.web.Pages;
+import warmshelf.web.PretendedClock;
 import warmshelf.web.Refusal;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
@@ -60,7 +61,7 @@ public final class BatchPages implements Pages {
             return;
         }
         Instant now = clock.instant();
-        ClockSkew skew = ClockSkew.between(batch.sentAt(), now);
+        ClockSkew skew = ClockSkew.between(batch.sentAt(), now, PretendedClock.aheadOf(clock));
         List<BatchStore.Numbered> entries = batch.entries().stream()
                 .map(entry -> new SentForm(entry, skew, now, visitor.zone()))
                 .map(entry -> new BatchStore.Numbered(entry.idAsSent(), checked(entry, visitor)))

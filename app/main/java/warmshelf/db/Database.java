@@ -29,12 +29,13 @@ import org.slf4j.LoggerFactory;
 /** The group's database: H2 in a file, or PostgreSQL by its JDBC address. Opening it migrates it. */
 public final class Database implements AutoCloseable {
     // WRITE_DELAY=0: a committed tick is in the file before the phone gets its answer. The rest makes one SQL serve
-    // both engines.
+    // both engines. QUERY_CACHE_SIZE: a page asks some dozens of questions, each worth planning once a connection.
     private static final String H2_OPTIONS =
-            ";WRITE_DELAY=0;MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH";
+            ";WRITE_DELAY=0;MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH;QUERY_CACHE_SIZE=128";
 
     private static final Logger LOG = LoggerFactory.getLogger(Database.class);
     private static final int CONNECTION_TIMEOUT_MS = 5_000;
+    private static final int LONG_MS = 600_000;
 
     private final HikariDataSource pool;
     private final KeptConnections kept;
@@ -169,6 +170,24 @@ public final class Database implements AutoCloseable {
     public void flush() {
         if (!isShared()) {
             sql.execute("checkpoint sync");
+        }
+    }
+
+    /**
+     * Does much work at once that nobody waits for: what is committed reaches an H2 file at the end, together, and is lost with
+     * the process before.
+     */
+    public void together(Runnable work) {
+        if (isShared()) {
+            work.run();
+            return;
+        }
+        sql.execute("set write_delay " + LONG_MS);
+        try {
+            work.run();
+        } finally {
+            sql.execute("set write_delay 0");
+            flush();
         }
     }
 

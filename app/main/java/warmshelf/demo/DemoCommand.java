@@ -30,12 +30,15 @@ import warmshelf.db.Database;
 import warmshelf.group.GroupStore;
 import warmshelf.member.LinkStore;
 import warmshelf.member.MemberStore;
+import warmshelf.web.PretendedClock;
 
 /** Runs the server with the demo group, whose data vanish at the end unless a folder is named for them. */
 @Command(
         name = "demo",
-        description = "Serve an invented group of 14 members, six weeks into its season as of today, and print links"
-                + " that sign you in. Its data lie in a temporary folder unless --data names one.",
+        description =
+                "Serve an invented group of 14 members, six weeks into its season, and print links that sign you in."
+                        + " Unless it is early May it pretends a day then, and says so."
+                        + " Its data lie in a temporary folder unless --data names one.",
         mixinStandardHelpOptions = true,
         sortOptions = false)
 public final class DemoCommand implements Callable<Integer> {
@@ -54,9 +57,10 @@ public final class DemoCommand implements Callable<Integer> {
             AtomicReference<@Nullable Server> running = new AtomicReference<>();
             // Before filling, which takes a moment in which someone may stop it.
             Runtime.getRuntime().addShutdownHook(new Thread(() -> stop(running.get(), database, temporary)));
-            Server server = start(settings, database);
+            Clock clock = open(database);
+            Server server = start(settings, database, clock);
             running.set(server);
-            announce(server, database);
+            announce(server, database, clock);
             new CountDownLatch(1).await();
             return 0;
         } catch (RuntimeException notStarted) {
@@ -81,16 +85,32 @@ public final class DemoCommand implements Callable<Integer> {
         return environment;
     }
 
-    private static Server start(Settings settings, Database database) {
+    /** Fills the database where it is empty; answers with the clock of the day on which the demo stands. */
+    private static Clock open(Database database) {
         try {
-            Clock clock = Clock.systemUTC();
-            GroupStore group = new GroupStore(database, new Audit(clock));
+            Clock real = Clock.systemUTC();
+            GroupStore group = new GroupStore(database, new Audit(real));
             if (!group.opened()) {
-                DemoGroup.fill(database, clock.instant());
-            } else if (!DemoGroup.livesIn(group)) {
+                DemoDay day = DemoDay.on(real.instant());
+                Clock clock = day.clock(real);
+                database.together(() -> DemoGroup.fill(database, clock.instant()));
+                return clock;
+            }
+            if (!DemoGroup.livesIn(group)) {
                 throw new BadInput("The data there belong to another group than the demo's;"
                         + " name an empty folder by --data, or none.");
             }
+            int season = group.find().orElseThrow().profile().season();
+            return DemoDay.leftAt(season, DemoStore.lastMoment(database), real.instant())
+                    .clock(real);
+        } catch (RuntimeException notOpened) {
+            database.close();
+            throw notOpened;
+        }
+    }
+
+    private static Server start(Settings settings, Database database, Clock clock) {
+        try {
             return Server.start(settings, database, clock);
         } catch (RuntimeException notStarted) {
             database.close();
@@ -98,8 +118,7 @@ public final class DemoCommand implements Callable<Integer> {
         }
     }
 
-    private void announce(Server server, Database database) {
-        Clock clock = Clock.systemUTC();
+    private void announce(Server server, Database database, Clock clock) {
         Audit audit = new Audit(clock);
         DemoLinks links = new DemoLinks(new MemberStore(database, audit), new LinkStore(database, audit));
         LocalDate today = LocalDate.ofInstant(clock.instant(), DemoGroup.ZONE);
@@ -108,6 +127,9 @@ public final class DemoCommand implements Callable<Integer> {
         out.println("The demo group is at " + server.address() + ". Follow a link to sign in as");
         signIns.forEach(
                 signIn -> out.println("  %s:%n    %s%s".formatted(signIn.who(), server.address(), signIn.path())));
+        if (clock instanceof PretendedClock pretended) {
+            out.println(pretended.words(today));
+        }
         out.println("Everyone's passphrase there is '" + DemoGroup.PASSPHRASE + "'. Stop the demo with Ctrl-C.");
         out.flush();
     }

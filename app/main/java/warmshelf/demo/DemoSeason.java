@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
+import warmshelf.allocation.SpaceRequest;
 import warmshelf.crop.Crop;
 import warmshelf.member.Member;
 import warmshelf.seed.GerminationShare;
@@ -73,8 +73,7 @@ final class DemoSeason {
     private DemoPlant plant(DemoSowing row, Sowing.Grower grower) {
         DemoSeedBox.BoxedLot boxed = DemoTable.known(lots, row.variety());
         Crop crop = house.crops().get(boxed.lot().cropId());
-        DemoPlanting.Decided decided = planting.decide(row, grower, crop);
-        Asking asking = decided.asking();
+        Asking asking = planting.asking(row, grower, crop);
         GerminationShare.Uncertain share = share(boxed, crop, asking.season());
         Amount amount = amount(row, share);
         Sowing sowing = new Sowing(
@@ -98,16 +97,8 @@ final class DemoSeason {
                 row.note(),
                 1);
         LocalDate askedOn = today.plusDays(row.asked());
-        return new DemoPlant(
-                row, sowing, decided.start(), askedOn, request(row, sowing, decided, askedOn), share.mean());
-    }
-
-    private warmshelf.allocation.@Nullable SpaceRequest request(
-            DemoSowing row, Sowing sowing, DemoPlanting.Decided decided, LocalDate askedOn) {
-        return row.warm()
-                ? planting.request(
-                        sowing.id(), decided, askedOn, row.container().quarters())
-                : null;
+        SpaceRequest request = row.warm() ? planting.request(sowing.id(), asking, row, askedOn) : null;
+        return new DemoPlant(row, sowing, planting.start(row), askedOn, request, share.mean());
     }
 
     private static GerminationShare.Uncertain share(DemoSeedBox.BoxedLot boxed, Crop crop, int season) {
@@ -137,13 +128,28 @@ final class DemoSeason {
         int fit = row.container() == Container.BAG
                 ? SEEDS_OF_A_BAG
                 : CELLS_OF_A_TRAY * row.container().quarters() / 4;
-        for (int plants = row.plants(); plants >= 1; plants--) {
-            Optional<SeedCount> count = SeedCount.of(new SeedQuestion(plants, CONFIDENCE, share, SURVIVAL, 1));
-            if (count.isPresent() && count.get().seeds() <= fit) {
-                return new Amount(plants, count.get().seeds());
-            }
+        Optional<Amount> wanted = amount(row.plants(), share, fit);
+        if (wanted.isPresent()) {
+            return wanted.get();
         }
-        return new Amount(row.plants(), fit);
+        // the fewer plants, the fewer seeds: halved until the most that fit are found
+        Amount best = new Amount(row.plants(), fit);
+        int fits = 0;
+        int tooMany = row.plants();
+        while (tooMany - fits > 1) {
+            int plants = (fits + tooMany) / 2;
+            Optional<Amount> fewer = amount(plants, share, fit);
+            fits = fewer.isPresent() ? plants : fits;
+            tooMany = fewer.isPresent() ? tooMany : plants;
+            best = fewer.orElse(best);
+        }
+        return best;
+    }
+
+    private static Optional<Amount> amount(int plants, GerminationShare share, int fit) {
+        return SeedCount.of(new SeedQuestion(plants, CONFIDENCE, share, SURVIVAL, 1))
+                .filter(count -> count.seeds() <= fit)
+                .map(count -> new Amount(plants, count.seeds()));
     }
 
     private record Amount(int plants, int seeds) {}

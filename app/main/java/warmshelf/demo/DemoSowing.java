@@ -9,7 +9,6 @@ import warmshelf.sowing.SowingStage;
  * One sowing of the demo, as its table tells it.
  *
  * @param number row of the table, which also seeds its chance
- * @param spring for the coming spring's frost dates, if these still lie ahead
  * @param start day of sowing, counted from today
  * @param askedBefore days before the sowing, or before today where the sowing is still to come, on which it was asked for
  * @param target what has become of it by today
@@ -23,7 +22,6 @@ record DemoSowing(
         Method method,
         boolean warm,
         Container container,
-        boolean spring,
         int start,
         int askedBefore,
         String target,
@@ -39,7 +37,6 @@ record DemoSowing(
                 Method.named(row.get("method")),
                 row.get("heat").equals("warm"),
                 Container.named(row.get("container")),
-                row.get("spring").equals("yes"),
                 DemoTable.number(row, "start"),
                 DemoTable.number(row, "asked_days_before"),
                 row.get("target"),

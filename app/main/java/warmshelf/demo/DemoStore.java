@@ -1,10 +1,14 @@
 package warmshelf.demo;
 
+import static warmshelf.db.generated.Tables.AUDIT_LINE;
+
+import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import org.jooq.DSLContext;
+import org.jooq.impl.DSL;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.Offer;
 import warmshelf.allocation.RequestStore;
@@ -46,6 +50,16 @@ final class DemoStore {
         this.sowings = sowings;
         this.requests = requests;
         this.stays = stays;
+    }
+
+    /** When something was last done in a group. */
+    static Instant lastMoment(Database database) {
+        return database.sql()
+                .select(DSL.max(AUDIT_LINE.AT))
+                .from(AUDIT_LINE)
+                .fetchSingle()
+                .value1()
+                .toInstant();
     }
 
     /** A person of the demo. */

@@ -109,6 +109,7 @@ final class Renderer implements FileRenderer {
                     "today",
                     LocalDate.now(clock.withZone(group.map(GroupFace::zone).orElse(zoneBeforeOpening))));
         }
+        frame.put("pretence", PretendedClock.words(clock, (LocalDate) frame.get("today")));
         return frame;
     }
 }

@@ -2,7 +2,9 @@ package warmshelf.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.Duration;
 import java.time.Instant;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -20,7 +22,7 @@ class ClockSkewTest {
     })
     void what_a_phone_saw_is_shifted_by_as_much_as_its_clock_is_off_from_two_minutes_on(
             Instant phoneNow, Instant righted) {
-        ClockSkew skew = ClockSkew.between(phoneNow, SERVER);
+        ClockSkew skew = ClockSkew.between(phoneNow, SERVER, Duration.ZERO);
 
         assertThat(skew.right(Instant.parse("2027-03-01T14:00:00Z"))).isEqualTo(righted);
     }
@@ -33,6 +35,20 @@ class ClockSkewTest {
         "2027-03-11T15:00:00Z, (The phone's clock was 10 days fast; the time was put right.)"
     })
     void it_is_said_how_far_the_clock_was_off(Instant phoneNow, String words) {
-        assertThat(ClockSkew.between(phoneNow, SERVER).remark()).isEqualTo(words);
+        assertThat(ClockSkew.between(phoneNow, SERVER, Duration.ZERO).remark()).isEqualTo(words);
+    }
+
+    @Test
+    void a_server_that_pretends_another_day_puts_the_day_right_and_blames_no_phone_for_it() {
+        Duration pretended = Duration.ofDays(-206);
+        Instant real = SERVER.minus(pretended);
+
+        ClockSkew right = ClockSkew.between(real, SERVER, pretended);
+        assertThat(right.right(real.minusSeconds(90))).isEqualTo(SERVER.minusSeconds(90));
+        assertThat(right.remark()).isEmpty();
+
+        ClockSkew slow = ClockSkew.between(real.minus(Duration.ofHours(3)), SERVER, pretended);
+        assertThat(slow.right(real.minus(Duration.ofHours(3)))).isEqualTo(SERVER);
+        assertThat(slow.remark()).contains("3 hours slow");
     }
 }

@@ -31,7 +31,7 @@ import warmshelf.testing.Browser;
 import warmshelf.web.Units;
 
 class DemoCommandTest {
-    private static final Instant THEN = Instant.parse("2027-03-01T15:00:00Z");
+    private static final Instant THEN = Instant.parse("2027-05-08T15:00:00Z");
 
     @TempDir
     private Path folder;
@@ -137,6 +137,9 @@ class DemoCommandTest {
         List<String> command = new ArrayList<>(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-Djava.io.tmpdir=" + folder,
+                // quick to start rather than quick in the long run
+                "-XX:TieredStopAtLevel=1",
+                "-XX:+UseSerialGC",
                 "-cp",
                 System.getProperty("java.class.path"),
                 "warmshelf.App",

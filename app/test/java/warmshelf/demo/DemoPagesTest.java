@@ -31,8 +31,8 @@ import warmshelf.testing.TestDatabase;
 
 /** Every page that a member, a coordinator and the person on duty can reach by a link on the demo's first day. */
 class DemoPagesTest {
-    private static final Instant NOW = Instant.parse("2027-03-15T17:00:00Z");
-    private static final LocalDate TODAY = LocalDate.of(2027, 3, 15);
+    private static final Instant NOW = Instant.parse("2027-05-08T17:00:00Z");
+    private static final LocalDate TODAY = LocalDate.of(2027, 5, 8);
     private static final Pattern LINK = Pattern.compile("href=\"(/[^\"#]*)");
     private static final Pattern ID = Pattern.compile("[0-9a-f]{8}-[0-9a-f-]{27}");
     /** Of the pages that differ only by what they are about, this many of each kind. */
@@ -69,6 +69,14 @@ class DemoPagesTest {
                 assertThat(today.status()).as(link.who()).isEqualTo(200);
             }
         }
+    }
+
+    @Test
+    void everyone_signs_in_by_name_with_the_passphrase_that_is_told() {
+        Answer signedIn = Browser.at("http://127.0.0.1:" + server.port())
+                .post("/sign-in", Map.of("name", "Dev Anand", "passphrase", DemoGroup.PASSPHRASE));
+
+        assertThat(signedIn.status()).isEqualTo(303);
     }
 
     @Test
