@@ -14,7 +14,7 @@ import warmshelf.frost.garden.NewThermometer;
 
 /** What the demo's members know of frost themselves. */
 final class DemoFrost {
-    private static final long SEED = 46;
+    private static final long STARTING_NUMBER = 46;
     private static final int YEARS_READ = 2;
     private static final double YEAR_DAYS = 365.25;
     private static final double COLDEST_DAY = 22;
@@ -66,7 +66,7 @@ final class DemoFrost {
 
     /** Invented nights: a yearly wave, and strays that last a few nights. */
     private SortedMap<LocalDate, Double> nights() {
-        Random random = new Random(SEED);
+        Random random = new Random(STARTING_NUMBER);
         SortedMap<LocalDate, Double> nights = new TreeMap<>();
         double stray = 0;
         for (LocalDate day = today.minusYears(YEARS_READ); day.isBefore(today); day = day.plusDays(1)) {

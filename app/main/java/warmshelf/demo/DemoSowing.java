@@ -8,7 +8,7 @@ import warmshelf.sowing.SowingStage;
 /**
  * One sowing of the demo, as its table tells it.
  *
- * @param number row of the table, which also seeds its chance
+ * @param number row of the table, which also starts its chance
  * @param start day of sowing, counted from today
  * @param askedBefore days before the sowing, or before today where the sowing is still to come, on which it was asked for
  * @param target what has become of it by today

@@ -18,7 +18,7 @@ import warmshelf.allocation.plan.SeasonPlan;
 public record KeptPlan(
         UUID id,
         State state,
-        long seed,
+        long startingNumber,
         int seconds,
         boolean withLight,
         String questionHash,

@@ -33,8 +33,8 @@ final class PlanJob {
     }
 
     /** Starts a run that has taken its turn. The thread ends with the program: such a run counts as lost. */
-    Thread start(UUID plan, PlanQuestion question, long seed, int seconds) {
-        Thread thread = thread(() -> new Run(plan).work(question, seed, seconds));
+    Thread start(UUID plan, PlanQuestion question, long startingNumber, int seconds) {
+        Thread thread = thread(() -> new Run(plan).work(question, startingNumber, seconds));
         thread.start();
         return thread;
     }
@@ -55,11 +55,11 @@ final class PlanJob {
             this.plan = plan;
         }
 
-        void work(PlanQuestion question, long seed, int seconds) {
+        void work(PlanQuestion question, long startingNumber, int seconds) {
             ScheduledFuture<?> beating =
                     beats.scheduleWithFixedDelay(this::beat, every.toMillis(), every.toMillis(), TimeUnit.MILLISECONDS);
             try {
-                Planner.Found found = planner.plan(question, seed, seconds, unsaved::set, stopped::get);
+                Planner.Found found = planner.plan(question, startingNumber, seconds, unsaved::set, stopped::get);
                 beating.cancel(false);
                 plans.finish(plan, found, spentSeconds());
             } catch (RuntimeException fault) {

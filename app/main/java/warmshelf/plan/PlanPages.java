@@ -45,8 +45,8 @@ final class PlanPages implements Pages {
     }
 
     private void all(Context ctx) {
-        FormReader form =
-                new FormReader(Map.of("seconds", List.of("30"), "seed", List.of("1"), "withLight", List.of("yes")));
+        FormReader form = new FormReader(
+                Map.of("seconds", List.of("30"), "startingNumber", List.of("1"), "withLight", List.of("yes")));
         ctx.render("plan/list.peb", model(ctx, form, Set.of()));
     }
 
@@ -94,7 +94,7 @@ final class PlanPages implements Pages {
         UUID plan = plans.begin(question, freed, form.manner(), visitor.memberId())
                 .orElseThrow(() -> Refusal.conflict(
                         "A plan is being worked on already; look at it on the page 'Plan', or stop it first."));
-        job.start(plan, question.question(), form.seed(), form.seconds());
+        job.start(plan, question.question(), form.startingNumber(), form.seconds());
         Respond.seeOther(ctx, "/plans/" + plan, "The run has begun.");
     }
 

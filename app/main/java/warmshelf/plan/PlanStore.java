@@ -49,7 +49,7 @@ final class PlanStore {
      *
      * @param withLight whether who asked for a place under a light after the mat must get one
      */
-    record Manner(long seed, int seconds, boolean withLight) {}
+    record Manner(long startingNumber, int seconds, boolean withLight) {}
 
     /**
      * Takes the turn for a run.
@@ -73,7 +73,7 @@ final class PlanStore {
                         "plan season",
                         "plan",
                         id,
-                        "seed %d, %d seconds".formatted(manner.seed(), manner.seconds()));
+                        "starting number %d, %d seconds".formatted(manner.startingNumber(), manner.seconds()));
             });
         } catch (DataAccessException refused) {
             if (refused.sqlState().startsWith("23") && turnIsTaken()) {
@@ -94,7 +94,7 @@ final class PlanStore {
                 .set(SEASON_PLAN.ID, id)
                 .set(SEASON_PLAN.STATE, KeptPlan.State.RUNNING.word())
                 .set(SEASON_PLAN.RUNNING, TURN)
-                .set(SEASON_PLAN.SEED, manner.seed())
+                .set(SEASON_PLAN.SEED, manner.startingNumber())
                 .set(SEASON_PLAN.SECONDS, manner.seconds())
                 .set(SEASON_PLAN.WITH_LIGHT, manner.withLight())
                 .set(SEASON_PLAN.QUESTION_HASH, question.hash())

@@ -5,7 +5,7 @@ import java.util.function.Consumer;
 import warmshelf.allocation.plan.PlanQuestion;
 import warmshelf.allocation.plan.SeasonPlan;
 
-/** Whatever makes a season plan. The same question, seed and seconds give the same plan. */
+/** Whatever makes a season plan. The same question, starting number and seconds give the same plan. */
 public interface Planner {
     /**
      * How far it has come.
@@ -30,5 +30,10 @@ public interface Planner {
      * @param listener told of each better plan
      * @param cancelled asked now and then; when true, the best plan so far is the answer
      */
-    Found plan(PlanQuestion question, long seed, int seconds, Consumer<Progress> listener, BooleanSupplier cancelled);
+    Found plan(
+            PlanQuestion question,
+            long startingNumber,
+            int seconds,
+            Consumer<Progress> listener,
+            BooleanSupplier cancelled);
 }

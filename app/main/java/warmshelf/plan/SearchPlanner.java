@@ -11,13 +11,17 @@ final class SearchPlanner implements Planner {
 
     @Override
     public Found plan(
-            PlanQuestion question, long seed, int seconds, Consumer<Progress> listener, BooleanSupplier cancelled) {
+            PlanQuestion question,
+            long startingNumber,
+            int seconds,
+            Consumer<Progress> listener,
+            BooleanSupplier cancelled) {
         Telling telling = new Telling(listener);
         Outcome outcome = warmshelf.allocation.plan.search.Planner.plan(
                 question,
                 warmshelf.allocation.plan.search.Planner.Manner.SEARCH,
                 seconds,
-                seed,
+                startingNumber,
                 telling::tell,
                 cancelled);
         return new Found(new NearbyLight(question).arranged(outcome.plan()), outcome.placedAtMost(), outcome.optimal());

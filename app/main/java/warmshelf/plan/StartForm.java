@@ -6,23 +6,24 @@ import java.util.Map;
 import java.util.UUID;
 import warmshelf.web.FormReader;
 
-/** Reads how a run is to be made: seconds, seed, whether with places under a light, and the published stays that it may move. */
+/** Reads how a run is to be made: seconds, starting number, whether with places under a light, and the published stays that it may move. */
 final class StartForm {
     static final int LEAST_SECONDS = 5;
     static final int MOST_SECONDS = 300;
 
-    private static final int LARGEST_SEED = 1_000_000;
+    private static final int LARGEST_STARTING_NUMBER = 1_000_000;
 
     private final FormReader reader;
     private final List<UUID> freed = new ArrayList<>();
     private final int seconds;
-    private final int seed;
+    private final int startingNumber;
     private final boolean withLight;
 
     StartForm(Map<String, List<String>> typed) {
         reader = new FormReader(typed);
         seconds = reader.wholeNumber("seconds", "The seconds", LEAST_SECONDS, MOST_SECONDS);
-        seed = reader.optionalWholeNumber("seed", "The seed", 0, LARGEST_SEED).orElse(1);
+        startingNumber = reader.optionalWholeNumber("startingNumber", "The starting number", 0, LARGEST_STARTING_NUMBER)
+                .orElse(1);
         withLight = reader.ticked("withLight");
         for (String stay : typed.getOrDefault("free", List.of())) {
             try {
@@ -42,8 +43,8 @@ final class StartForm {
         return seconds;
     }
 
-    int seed() {
-        return seed;
+    int startingNumber() {
+        return startingNumber;
     }
 
     boolean withLight() {
@@ -51,7 +52,7 @@ final class StartForm {
     }
 
     PlanStore.Manner manner() {
-        return new PlanStore.Manner(seed, seconds, withLight);
+        return new PlanStore.Manner(startingNumber, seconds, withLight);
     }
 
     List<UUID> freed() {

@@ -20,10 +20,11 @@ public final class PlanBench {
         String only = arguments.length > 0 ? arguments[0] : "";
         patience = arguments.length > 1 ? Integer.parseInt(arguments[1]) : 1;
         System.out.println(
-                "| season | mats | first come | greedy | search | with CP-SAT | bound by prices | bound | gap | shift | s | cut |");
+                "| season | mats | first come | greedy | search | with CP-SAT | bound by prices | bound | gap | shift"
+                        + " | s | cut |");
         System.out.println("|---|---|---|---|---|---|---|---|---|---|---|---|");
-        for (long seed = 1; seed <= 6; seed++) {
-            both("60, seed " + seed, only, PlanInstances.crowded(60, 1.3, seed), 5);
+        for (long startingNumber = 1; startingNumber <= 6; startingNumber++) {
+            both("60, starting number " + startingNumber, only, PlanInstances.crowded(60, 1.3, startingNumber), 5);
         }
         both("300", only, PlanInstances.crowded(300, 1.3, 1), 30);
         both("1000", only, PlanInstances.crowded(1_000, 1.3, 1), 60);

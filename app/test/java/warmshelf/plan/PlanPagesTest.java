@@ -177,7 +177,7 @@ class PlanPagesTest {
 
         assertThat(page.header("Refresh")).isEqualTo("3");
         assertThat(page.text()).contains("Best so far 0 of 1 requests have a place", "0 of 60 seconds");
-        Answer another = cellar.coordinator().post("/plans", Map.of("seconds", "5", "seed", "1"));
+        Answer another = cellar.coordinator().post("/plans", Map.of("seconds", "5", "startingNumber", "1"));
         assertThat(another.status()).isEqualTo(409);
         assertThat(another.text()).contains("A plan is being worked on already");
         assertThat(cellar.coordinator().post(plan + "/cancellation").status()).isEqualTo(303);
@@ -215,12 +215,12 @@ class PlanPagesTest {
                 "seconds | 0 | The seconds was '0'; a whole number from 5 to 300 is accepted.",
                 "seconds | 9999 | The seconds was '9999'; a whole number from 5 to 300 is accepted.",
                 "seconds | | The seconds is empty; a whole number from 5 to 300 is accepted.",
-                "seed | -1 | The seed was '-1'; a whole number from 0 to 1,000,000 is accepted.",
+                "startingNumber | -1 | The starting number was '-1'; a whole number from 0 to 1,000,000 is accepted.",
                 "free | nonsense | A stay that may move was named in a way that is not known"
             })
     void a_run_that_cannot_be_is_refused_with_its_sentence(String field, String typed, String sentence) {
         cellar.ask(Cellar.peppers());
-        Map<String, String> fields = new HashMap<>(Map.of("seconds", "5", "seed", "1"));
+        Map<String, String> fields = new HashMap<>(Map.of("seconds", "5", "startingNumber", "1"));
         fields.put(field, typed == null ? "" : typed);
 
         Answer answer = cellar.coordinator().post("/plans", fields);
@@ -282,7 +282,7 @@ class PlanPagesTest {
         String kept = planned();
         assertThat(cellar.coordinator().get(kept).text()).doesNotContain("Published now:");
 
-        String freeing = planned(Map.of("seconds", "5", "seed", "1", "free", stay));
+        String freeing = planned(Map.of("seconds", "5", "startingNumber", "1", "free", stay));
         assertThat(cellar.coordinator().get(freeing).text()).contains("Published now: Hall cellar");
         Answer published = publish(freeing);
         assertThat(published.status()).as(published.text()).isEqualTo(303);
@@ -292,7 +292,7 @@ class PlanPagesTest {
     @Test
     void what_asked_for_light_is_planned_published_and_ticked_with_it() {
         String sowing = cellar.ask(withLight());
-        String plan = planned(Map.of("seconds", "5", "seed", "1", "withLight", "yes"));
+        String plan = planned(Map.of("seconds", "5", "startingNumber", "1", "withLight", "yes"));
         assertThat(cellar.coordinator().get(plan).text())
                 .contains("; then under the light: Hall cellar · North rack · shelf 2, place 1, left half, ");
 
@@ -308,8 +308,8 @@ class PlanPagesTest {
         cellar.ask(withLight());
         fillTheLitShelf(cellar.ask(Cellar.peppers()));
 
-        String withLight = planned(Map.of("seconds", "5", "seed", "1", "withLight", "yes"));
-        String without = planned(Map.of("seconds", "5", "seed", "1"));
+        String withLight = planned(Map.of("seconds", "5", "startingNumber", "1", "withLight", "yes"));
+        String without = planned(Map.of("seconds", "5", "startingNumber", "1"));
 
         assertThat(cellar.coordinator().get(withLight).text())
                 .contains(
@@ -334,7 +334,7 @@ class PlanPagesTest {
     @Test
     void what_is_planned_where_it_lies_already_keeps_its_place_and_its_light() {
         cellar.ask(withLight());
-        publish(planned(Map.of("seconds", "5", "seed", "1", "withLight", "yes")));
+        publish(planned(Map.of("seconds", "5", "startingNumber", "1", "withLight", "yes")));
         String stay = cellar.group()
                 .database()
                 .sql()
@@ -346,7 +346,7 @@ class PlanPagesTest {
                 .fetchSingle(STAY.ID)
                 .toString();
 
-        String again = planned(Map.of("seconds", "5", "seed", "1", "withLight", "yes", "free", stay));
+        String again = planned(Map.of("seconds", "5", "startingNumber", "1", "withLight", "yes", "free", stay));
 
         assertThat(cellar.coordinator().get(again).text()).contains("keeps its place: mat M1");
         publish(again);
@@ -356,7 +356,7 @@ class PlanPagesTest {
     @Test
     void a_change_by_hand_takes_its_light_along() {
         String sowing = cellar.ask(withLight());
-        String plan = planned(Map.of("seconds", "5", "seed", "1", "withLight", "yes"));
+        String plan = planned(Map.of("seconds", "5", "startingNumber", "1", "withLight", "yes"));
         Map<String, String> there = new HashMap<>(typed(plan + "/requests/" + sowing));
         there.put("place", "M1/2");
         there.put("quarter", "3");
@@ -374,7 +374,7 @@ class PlanPagesTest {
         cellar.ask(Cellar.peppers());
         sql().update(SITE).set(SITE.CIRCUIT_AMPS, java.math.BigDecimal.ONE).execute();
 
-        Answer answer = cellar.coordinator().post("/plans", Map.of("seconds", "5", "seed", "1"));
+        Answer answer = cellar.coordinator().post("/plans", Map.of("seconds", "5", "startingNumber", "1"));
 
         assertThat(answer.status()).isEqualTo(409);
         assertThat(answer.text())
@@ -389,7 +389,7 @@ class PlanPagesTest {
     }
 
     private String planned() {
-        return planned(Map.of("seconds", "5", "seed", "1"));
+        return planned(Map.of("seconds", "5", "startingNumber", "1"));
     }
 
     /** Starts a run and waits until its page says that it is over. */

@@ -61,7 +61,7 @@ abstract class PlanStoreContract extends StoreContract {
         assertThat(kept.state()).isEqualTo(KeptPlan.State.PROPOSED);
         assertThat(kept.plan()).isEqualTo(BEST);
         assertThat(kept.spentSeconds()).isEqualTo(7);
-        assertThat(kept.seed()).isEqualTo(5);
+        assertThat(kept.startingNumber()).isEqualTo(5);
         assertThat(kept.questionHash()).isEqualTo(question.hash()).hasSize(64);
     }
 
@@ -135,7 +135,7 @@ abstract class PlanStoreContract extends StoreContract {
     void a_cancelled_job_keeps_the_best_it_had() throws Exception {
         UUID id = begin().orElseThrow();
         CountDownLatch improved = new CountDownLatch(1);
-        Planner patient = (asked, seed, seconds, listener, cancelled) -> {
+        Planner patient = (asked, startingNumber, seconds, listener, cancelled) -> {
             listener.accept(new Planner.Progress(BEST, 2, 0));
             improved.countDown();
             while (!cancelled.getAsBoolean()) {
@@ -158,7 +158,7 @@ abstract class PlanStoreContract extends StoreContract {
     @Test
     void a_planner_that_breaks_leaves_a_failed_plan_and_a_free_turn() throws Exception {
         UUID id = begin().orElseThrow();
-        Planner broken = (asked, seed, seconds, listener, cancelled) -> {
+        Planner broken = (asked, startingNumber, seconds, listener, cancelled) -> {
             throw new IllegalStateException("for a test");
         };
 

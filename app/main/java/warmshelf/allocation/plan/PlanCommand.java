@@ -31,8 +31,8 @@ public final class PlanCommand implements Callable<Integer> {
     @Option(
             names = "--seed",
             paramLabel = "N",
-            description = "The same file, seconds and seed give the same plan; usually ${DEFAULT-VALUE}.")
-    private String seed = "1";
+            description = "The same file, seconds and starting number give the same plan; usually ${DEFAULT-VALUE}.")
+    private String startingNumber = "1";
 
     @Option(
             names = "--baseline",
@@ -43,7 +43,7 @@ public final class PlanCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         int within = Given.whole("--seconds", seconds, 1, MOST_SECONDS);
-        int from = Given.whole("--seed", seed, Integer.MIN_VALUE, Integer.MAX_VALUE);
+        int from = Given.whole("--seed", startingNumber, Integer.MIN_VALUE, Integer.MAX_VALUE);
         Planner.Manner manner = manner();
         PlanQuestion question = PlanFile.read(file);
         Output.json(PlanAnswer.of(question, Planner.plan(question, manner, within, from, progress -> {}, () -> false)));

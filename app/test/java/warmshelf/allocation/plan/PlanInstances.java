@@ -10,7 +10,7 @@ import java.util.TreeMap;
 import warmshelf.allocation.Band;
 import warmshelf.shelf.Circuit;
 
-/** Questions made from a seed, the same on every machine. */
+/** Questions made from a starting number, the same on every machine. */
 public final class PlanInstances {
     public static final LocalDate START = LocalDate.of(2027, 2, 1);
     private static final int SEASON = 120;
@@ -33,8 +33,8 @@ public final class PlanInstances {
      * A season with more wanted than fits: requests for {@code share} of the room that the mats have in the six weeks in
      * which most want to begin. Members ask for three things each.
      */
-    public static PlanQuestion crowded(int requests, double share, long seed) {
-        Random random = new Random(seed);
+    public static PlanQuestion crowded(int requests, double share, long startingNumber) {
+        Random random = new Random(startingNumber);
         List<Request> asked = new ArrayList<>();
         long quarterDays = 0;
         for (int i = 0; i < requests; i++) {
@@ -106,8 +106,8 @@ public final class PlanInstances {
     }
 
     /** Mats cut into stays without a gap, so that all of them can be placed: the cutting is forgotten. */
-    public static PlanQuestion planted(int mats, int days, long seed) {
-        Random random = new Random(seed);
+    public static PlanQuestion planted(int mats, int days, long startingNumber) {
+        Random random = new Random(startingNumber);
         List<Request> asked = new ArrayList<>();
         List<Mat> warm = new ArrayList<>();
         for (int mat = 0; mat < mats; mat++) {

@@ -41,7 +41,7 @@ final class Improvement {
     private final CapacityBound bound;
     private final Prover prover;
     private final Effort effort;
-    private final long seed;
+    private final long startingNumber;
     private final DoubleSupplier elapsed;
     private final Consumer<Progress> listener;
     private final BooleanSupplier cancelled;
@@ -56,7 +56,7 @@ final class Improvement {
             CapacityBound bound,
             Prover prover,
             Effort effort,
-            long seed,
+            long startingNumber,
             DoubleSupplier elapsed,
             Consumer<Progress> listener,
             BooleanSupplier cancelled) {
@@ -66,7 +66,7 @@ final class Improvement {
         this.bound = bound;
         this.prover = prover;
         this.effort = effort;
-        this.seed = seed;
+        this.startingNumber = startingNumber;
         this.elapsed = elapsed;
         this.listener = listener;
         this.cancelled = cancelled;
@@ -85,7 +85,7 @@ final class Improvement {
 
     /** Returns whether the clock or a cancel ended it. */
     boolean run(Predicate<Score> isBestPossible) {
-        boolean cutShort = search(new Search(layout, possible, seed), 0, budget);
+        boolean cutShort = search(new Search(layout, possible, startingNumber), 0, budget);
         bound.improve(worthwhile - boundSteps, layout.placed());
         cutShort |= prover.await(effort.clockSeconds() - elapsed.getAsDouble(), layout.placed(), cancelled);
         placedBySearch = layout.placed();
@@ -94,13 +94,14 @@ final class Improvement {
         if (cutShort || solver == null || isBestPossible.test(layout.score())) {
             return cutShort;
         }
-        cutShort = new Refill(layout, possible, solver, (int) seed)
+        cutShort = new Refill(layout, possible, solver, (int) startingNumber)
                 .run(
                         REFILL_SHARE * effort.seconds(),
                         () -> SECONDS_SHARE_BEFORE_LAST * effort.clockSeconds() - elapsed.getAsDouble(),
                         cancelled,
                         () -> tell(layout.placed(), 1, layout.snapshot()));
-        cutShort |= search(new Search(layout, possible, seed + 1), COOL, (long) (WORK_SHARE_OF_LAST * budget));
+        cutShort |=
+                search(new Search(layout, possible, startingNumber + 1), COOL, (long) (WORK_SHARE_OF_LAST * budget));
         return cutShort;
     }
 

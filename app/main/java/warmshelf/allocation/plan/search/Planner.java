@@ -16,7 +16,7 @@ import warmshelf.allocation.plan.SeasonPlan;
 import warmshelf.allocation.plan.solver.SolverProcess;
 
 /**
- * Plans a season. The same question, seed and seconds give the same plan on every machine: seconds are turned into an amount
+ * Plans a season. The same question, starting number and seconds give the same plan on every machine: seconds are turned into an amount
  * of work, and the clock only stops what a slow or busy machine cannot finish in that time ({@link Outcome#cutShort}).
  */
 public final class Planner {
@@ -58,10 +58,10 @@ public final class Planner {
             PlanQuestion question,
             Manner manner,
             int seconds,
-            long seed,
+            long startingNumber,
             Consumer<Progress> listener,
             BooleanSupplier cancelled) {
-        return plan(question, manner, Effort.of(seconds), seed, listener, cancelled, SolverProcess::start);
+        return plan(question, manner, Effort.of(seconds), startingNumber, listener, cancelled, SolverProcess::start);
     }
 
     /** The same with an effort and a solver of one's own. */
@@ -69,18 +69,18 @@ public final class Planner {
             PlanQuestion question,
             Manner manner,
             Effort effort,
-            long seed,
+            long startingNumber,
             Consumer<Progress> listener,
             BooleanSupplier cancelled,
             Supplier<SolverProcess> solver) {
         FixedStays.check(question);
-        return new Planner(question).run(manner, effort, seed, listener, cancelled, solver);
+        return new Planner(question).run(manner, effort, startingNumber, listener, cancelled, solver);
     }
 
     private Outcome run(
             Manner manner,
             Effort effort,
-            long seed,
+            long startingNumber,
             Consumer<Progress> listener,
             BooleanSupplier cancelled,
             Supplier<SolverProcess> solver) {
@@ -91,9 +91,9 @@ public final class Planner {
             placedBySearch = layout.placed();
             return outcome(layout, bound, bound.bound(), false);
         }
-        try (Prover prover = new Prover(possible, (int) seed, solver)) {
-            Improvement improvement =
-                    new Improvement(layout, possible, bound, prover, effort, seed, this::elapsed, listener, cancelled);
+        try (Prover prover = new Prover(possible, (int) startingNumber, solver)) {
+            Improvement improvement = new Improvement(
+                    layout, possible, bound, prover, effort, startingNumber, this::elapsed, listener, cancelled);
             boolean cutShort = improvement.run(score -> optimal(score, improvement.placedAtMost()));
             placedBySearch = improvement.placedBySearch();
             return outcome(layout, bound, improvement.placedAtMost(), cutShort);

@@ -20,7 +20,7 @@ final class Prover implements AutoCloseable {
     private static final long LARGEST = 20_000;
 
     private final boolean[] possible;
-    private final int seed;
+    private final int startingNumber;
     private final Supplier<SolverProcess> starter;
     private boolean started;
     private @Nullable SolverProcess process;
@@ -29,10 +29,10 @@ final class Prover implements AutoCloseable {
     private boolean settled;
     private int @Nullable [] plan;
 
-    Prover(boolean[] possible, int seed, Supplier<SolverProcess> starter) {
+    Prover(boolean[] possible, int startingNumber, Supplier<SolverProcess> starter) {
         this.possible = possible;
         this.starter = starter;
-        this.seed = Math.floorMod(seed, 1_000_000);
+        this.startingNumber = Math.floorMod(startingNumber, 1_000_000);
     }
 
     /** Starts the solver's process, so that it is ready when the first question comes. */
@@ -62,7 +62,7 @@ final class Prover implements AutoCloseable {
         if (process == null || stays.isEmpty()) {
             settled = true;
         } else {
-            process.ask(program, seconds, work, seed);
+            process.ask(program, seconds, work, startingNumber);
         }
     }
 

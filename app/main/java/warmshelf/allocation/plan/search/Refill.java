@@ -28,17 +28,17 @@ final class Refill {
     private final boolean[] possible;
     private final SolverProcess solver;
     private final Random random;
-    private final int seed;
+    private final int startingNumber;
     private final double workARound;
     private final List<Integer> order = new ArrayList<>();
 
-    Refill(Layout layout, boolean[] possible, SolverProcess solver, int seed) {
+    Refill(Layout layout, boolean[] possible, SolverProcess solver, int startingNumber) {
         this.layout = layout;
         this.possible = possible;
         this.solver = solver;
-        this.seed = seed;
+        this.startingNumber = startingNumber;
         workARound = isWhole(layout.ground) ? WORK_A_WHOLE_ROUND : WORK_A_ROUND;
-        random = new Random(seed);
+        random = new Random(startingNumber);
     }
 
     /** Whether all mats are laid anew at once. */
@@ -64,7 +64,7 @@ final class Refill {
             if (cancelled.getAsBoolean() || secondsLeft.getAsDouble() < LEAST_SECONDS) {
                 return true;
             }
-            boolean cutShort = round(seed + round, secondsLeft, cancelled);
+            boolean cutShort = round(startingNumber + round, secondsLeft, cancelled);
             told.run();
             if (cutShort) {
                 return true;
@@ -73,9 +73,9 @@ final class Refill {
         return false;
     }
 
-    private boolean round(int roundSeed, DoubleSupplier secondsLeft, BooleanSupplier cancelled) {
+    private boolean round(int roundStart, DoubleSupplier secondsLeft, BooleanSupplier cancelled) {
         PlaceProgram program = new PlaceProgram(layout, nextMats(), waiting());
-        solver.ask(program.program(), secondsLeft.getAsDouble(), workARound, roundSeed);
+        solver.ask(program.program(), secondsLeft.getAsDouble(), workARound, roundStart);
         boolean cutShort = !solver.await(() -> cancelled.getAsBoolean() || secondsLeft.getAsDouble() < LEAST_SECONDS);
         solver.plan().ifPresent(values -> {
             Layout other = program.lay(values);

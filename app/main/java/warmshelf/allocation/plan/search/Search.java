@@ -37,10 +37,10 @@ final class Search {
     private @Nullable Spot[] best;
 
     /** Starts from what lies in a layout; requests that could not lie anywhere even alone are left out. */
-    Search(Layout layout, boolean[] possible, long seed) {
+    Search(Layout layout, boolean[] possible, long startingNumber) {
         this.layout = layout;
         ground = layout.ground;
-        random = new Random(seed);
+        random = new Random(startingNumber);
         finder = new Finder(layout, random);
         worth = new Worth(ground.ranks);
         waiting = new Waiting(ground.asks.size());

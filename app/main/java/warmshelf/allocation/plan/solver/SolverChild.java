@@ -11,7 +11,7 @@ import java.nio.charset.StandardCharsets;
 
 /**
  * The process that runs the solver (CP-SAT of Google's OR-Tools). It reads questions one after another, each a line with
- * seconds by the clock, units of the solver's own deterministic time and a seed, and then an {@link IntegerProgram}. It prints
+ * seconds by the clock, units of the solver's own deterministic time and a starting number, and then an {@link IntegerProgram}. It prints
  * {@code bound B} and {@code plan V0 V1 ...}, and {@code done} after each. It is apart because the solver's native library has
  * been seen to end the whole Java process; whatever happens here, the parent goes on.
  */
@@ -36,13 +36,13 @@ public final class SolverChild {
         }
     }
 
-    private static void solve(IntegerProgram program, double seconds, double work, int seed) {
+    private static void solve(IntegerProgram program, double seconds, double work, int startingNumber) {
         SolverModel model = new SolverModel(program);
         CpSolver solver = new CpSolver();
         solver.getParameters()
                 .setMaxTimeInSeconds(seconds)
                 .setMaxDeterministicTime(work)
-                .setRandomSeed(seed)
+                .setRandomSeed(startingNumber)
                 .setNumWorkers(WORKERS)
                 .setInterleaveSearch(true)
                 .setLinearizationLevel(2)

@@ -70,7 +70,7 @@ public final class SolverProcess implements AutoCloseable {
      * @param seconds by the clock
      * @param work in the solver's own deterministic units
      */
-    public void ask(IntegerProgram program, double seconds, double work, int seed) {
+    public void ask(IntegerProgram program, double seconds, double work, int startingNumber) {
         if (isRunning()) {
             throw new IllegalStateException("the solver has not answered yet");
         }
@@ -79,7 +79,7 @@ public final class SolverProcess implements AutoCloseable {
             plan = null;
             asked = true;
         }
-        inBackground(() -> send(program, seconds + " " + work + " " + seed));
+        inBackground(() -> send(program, seconds + " " + work + " " + startingNumber));
     }
 
     /** No plan is worth more than this, as far as is known; infinite while nothing is. */

@@ -17,8 +17,8 @@ import warmshelf.allocation.plan.search.Planner.Progress;
 class PlannerTest {
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3})
-    void the_search_is_never_worse_than_either_plain_way_by_the_aims_in_their_order(long seed) {
-        PlanQuestion question = PlanInstances.crowded(40, 1.3, seed);
+    void the_search_is_never_worse_than_either_plain_way_by_the_aims_in_their_order(long startingNumber) {
+        PlanQuestion question = PlanInstances.crowded(40, 1.3, startingNumber);
 
         Score search = Scores.of(question, plan(question, Manner.SEARCH, 1));
         Score firstCome = Scores.of(question, plan(question, Manner.FIRST_COME, 1));
@@ -46,7 +46,7 @@ class PlannerTest {
     }
 
     @Test
-    void the_same_seed_gives_the_same_plan() {
+    void the_same_starting_number_gives_the_same_plan() {
         PlanQuestion question = PlanInstances.crowded(12, 1.3, 3);
 
         Outcome once = plan(question, Manner.SEARCH, 60);
