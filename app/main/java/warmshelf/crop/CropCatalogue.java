@@ -38,7 +38,7 @@ public final class CropCatalogue {
     private Horticulture now() {
         OwnHorticulture written = own.get();
         Made last = made;
-        if (last == null || last.of() != written) {
+        if (last == null || !last.of().equals(written)) {
             // Two threads may both make it; either one's is as good.
             last = new Made(written, Horticulture.reference().with(written));
             made = last;
