@@ -7,7 +7,7 @@ public sealed interface NoSpace {
     /** No mat can hold a temperature that suits the crop. */
     record NoMatInBand(Band band) implements NoSpace {}
 
-    /** Every fitting mat is taken, or stands at another temperature, from the first to the last sensible start. */
+    /** Every fitting mat is taken, out of service, or set to what does not suit, from the first to the last sensible start. */
     record Full(LocalDate first, LocalDate last) implements NoSpace {}
 
     /** The last sensible start has passed. */

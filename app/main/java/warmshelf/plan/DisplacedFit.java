@@ -26,8 +26,8 @@ final class DisplacedFit {
             .thenComparing(each -> each.lying().stay().id());
     private static final Comparator<Displaced> LARGEST =
             Comparator.<Displaced>comparingInt(each -> -each.wish().quarters()).thenComparing(SOONEST);
-    private static final Comparator<Displaced> LONGEST =
-            Comparator.<Displaced>comparingInt(each -> -each.lying().days()).thenComparing(SOONEST);
+    private static final Comparator<Displaced> SMALLEST =
+            Comparator.<Displaced>comparingInt(each -> each.wish().quarters()).thenComparing(SOONEST);
 
     private final LocalDate today;
 
@@ -47,7 +47,7 @@ final class DisplacedFit {
     /** The places found, by stay; what has none is left out. */
     Map<UUID, Offer> places(List<Displaced> displaced) {
         Map<UUID, Offer> best = Map.of();
-        for (Comparator<Displaced> order : List.of(SOONEST, LARGEST, LONGEST)) {
+        for (Comparator<Displaced> order : List.of(SOONEST, LARGEST, SMALLEST)) {
             Map<UUID, Offer> found = inOrder(displaced.stream().sorted(order).toList());
             if (found.size() > best.size()) {
                 best = found;

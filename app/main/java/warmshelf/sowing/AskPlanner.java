@@ -157,7 +157,7 @@ public final class AskPlanner {
             return "No mat of the group holds " + none.band().words(units) + ".";
         }
         if (reason instanceof NoSpace.Full full) {
-            return "Every fitting mat is taken, or stands at another temperature, for each start from %s to %s."
+            return "Every fitting mat is taken, out of service, or set to what does not suit, for each start from %s to %s."
                     .formatted(DayWords.day(full.first()), DayWords.day(full.last()));
         }
         return "The last sensible day to start was %s.".formatted(DayWords.day(((NoSpace.TooLate) reason).latest()));
