@@ -119,9 +119,7 @@ final class RackDrawing {
                 place.id(),
                 place.number(),
                 box,
-                stays.stream()
-                        .map(stay -> TrayPicture.of(stay, box, words))
-                        .toList(),
+                stays.stream().map(stay -> TrayPicture.of(stay, box, words)).toList(),
                 out
                         ? List.of()
                         : Quarters.free(taken).stream()

@@ -8,17 +8,20 @@ import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.Cookie;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import warmshelf.testing.Everything;
 import warmshelf.testing.Person;
 import warmshelf.testing.TestGroup;
 
 /**
  * A real browser without a window. It is the one named by the system property or environment variable WARMSHELF_CHROMIUM,
- * else the machine's own; a test is skipped as {@link Everything} says where there is none.
+ * else the machine's own; a test is skipped as {@link Everything} says where there is none. One browser serves all tests of a run,
+ * each with profiles of its own, which go when this is closed; the browser itself goes with the process that drives it.
  */
 final class Chromium implements AutoCloseable {
     private static final String NAMED = "WARMSHELF_CHROMIUM";
@@ -34,13 +37,19 @@ final class Chromium implements AutoCloseable {
             "--disable-sync");
     private static final int PATIENCE_MS = 60_000;
 
-    private final Playwright playwright;
-    private final Browser browser;
+    private static @Nullable Browser shared;
 
-    private Chromium(Path executable) {
-        playwright = Playwright.create(
+    private final Browser browser;
+    private final List<BrowserContext> profiles = new ArrayList<>();
+
+    private Chromium(Browser browser) {
+        this.browser = browser;
+    }
+
+    private static Browser start(Path executable) {
+        Playwright playwright = Playwright.create(
                 new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
-        browser = playwright
+        return playwright
                 .chromium()
                 .launch(new BrowserType.LaunchOptions()
                         .setExecutablePath(executable)
@@ -57,7 +66,12 @@ final class Chromium implements AutoCloseable {
                 .filter(Files::isExecutable)
                 .toList();
         Everything.require(!found.isEmpty(), "Chromium");
-        return new Chromium(found.get(0));
+        Browser running = shared;
+        if (running == null || !running.isConnected()) {
+            running = start(found.get(0));
+            shared = running;
+        }
+        return new Chromium(running);
     }
 
     /** A fresh profile on a screen, with scripts or without. */
@@ -69,6 +83,7 @@ final class Chromium implements AutoCloseable {
                 .setColorScheme(ColorScheme.LIGHT)
                 .setLocale("en-US"));
         context.setDefaultTimeout(PATIENCE_MS);
+        profiles.add(context);
         return context;
     }
 
@@ -86,7 +101,6 @@ final class Chromium implements AutoCloseable {
 
     @Override
     public void close() {
-        browser.close();
-        playwright.close();
+        profiles.forEach(BrowserContext::close);
     }
 }
