@@ -187,7 +187,7 @@ public final class WithdrawalStore {
         for (WithdrawalStayRecord place : places) {
             boolean mat = place.getCelsius() != null;
             boolean lies = (mat || onMat) && layAgain(tx, sowing.id(), request, place, by);
-            onMat = onMat || mat && lies;
+            onMat = onMat || (mat && lies);
             allLights = allLights && (mat || lies);
         }
         requests.decide(tx, request, onMat ? SpaceRequest.State.PLACED : SpaceRequest.State.WAITING, "", by);

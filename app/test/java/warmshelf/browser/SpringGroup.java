@@ -174,6 +174,7 @@ final class SpringGroup implements AutoCloseable {
                 new PageVisit("sowing at home", "/sowings/" + unheated, member),
                 new PageVisit("sowing refused", "/sowings/" + refused, member),
                 new PageVisit("sowing placed", "/sowings/" + placed, member),
+                new PageVisit("withdrawal", "/sowings/" + placed + "/withdrawal", member),
                 new PageVisit("sowing waiting", "/sowings/" + waiting, member),
                 new PageVisit("sowing given up", "/sowings/" + givenUp, member),
                 new PageVisit("entry", "/sowings/" + onTheMat + "/entry", member),
