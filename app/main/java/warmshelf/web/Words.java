@@ -10,6 +10,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.BiFunction;
 import org.jspecify.annotations.Nullable;
 
@@ -85,13 +86,17 @@ final class Words extends AbstractExtension {
     private record Span() implements Function {
         @Override
         public Object execute(Map<String, Object> arguments, PebbleTemplate self, EvaluationContext context, int line) {
-            return DayWords.span((LocalDate) arguments.get("from"), (LocalDate) arguments.get("afterLast"));
+            return DayWords.span(day(arguments, "from"), day(arguments, "afterLast"));
         }
 
         @Override
         public List<String> getArgumentNames() {
             return List.of("from", "afterLast");
         }
+    }
+
+    private static LocalDate day(Map<String, Object> arguments, String name) {
+        return (LocalDate) Objects.requireNonNull(arguments.get(name), name);
     }
 
     private record AssetAddress(Assets assets) implements Function {
