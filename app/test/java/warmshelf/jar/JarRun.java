@@ -49,15 +49,21 @@ record JarRun(int status, String out, String err) {
 
     /** The jar as a person starts it, without the settings that this test's own environment may hold. */
     static ProcessBuilder command(List<String> words) {
-        List<String> command = new ArrayList<>(List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-Xmx256m",
-                "-jar",
-                System.getProperty("warmshelf.jar", "target/warmshelf.jar")));
+        List<String> command = new ArrayList<>(
+                List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-Xmx256m"));
+        command.addAll(program());
         command.addAll(words);
         ProcessBuilder builder = new ProcessBuilder(command);
         builder.environment().keySet().removeIf(name -> name.startsWith("WARMSHELF_"));
         return builder;
+    }
+
+    /** Where there is no jar, as while working on one test, the classes that this test runs with. */
+    private static List<String> program() {
+        String jar = System.getProperty("warmshelf.jar", "target/warmshelf.jar");
+        return Boolean.getBoolean("warmshelf.classes")
+                ? List.of("-cp", System.getProperty("java.class.path"), "warmshelf.App")
+                : List.of("-jar", jar);
     }
 
     JsonNode json() {

@@ -10,20 +10,22 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 
 /**
- * Goes over all pages and sends the forms that stand there, until one of each address was taken or several were refused. What
- * was written makes more forms appear (a thing made can be taken out again), so it goes round a few times.
+ * Goes over all pages, keeps the forms that stand there, and sends one of each address, trying several where the first is
+ * refused. What was written makes more forms appear (a thing made can be taken out again), so it may go round again.
  */
 public final class WritingRound {
     private static final int EACH_KIND = 2;
-    private static final int TRIES = 5;
+    private static final int TRIES = 4;
 
     private final EveryWrite writes;
     private final FormFiller filler;
     private final byte[] photo;
     private final Set<String> leftAlone;
+    private final Map<String, List<Found>> found = new TreeMap<>();
     private final Set<String> written = new TreeSet<>();
-    private final Map<String, String> refused = new TreeMap<>();
     private final List<String> faults = new ArrayList<>();
+
+    private record Found(Browser browser, PageForm form) {}
 
     /** @param leftAlone addresses that are not written to */
     public WritingRound(EveryWrite writes, FormFiller filler, byte[] photo, Set<String> leftAlone) {
@@ -33,7 +35,7 @@ public final class WritingRound {
         this.leftAlone = leftAlone;
     }
 
-    /** Goes round once as whoever is signed in on the browser. */
+    /** Goes round as whoever is signed in on the browser, and sends what nothing has been sent to yet. */
     public void go(Browser browser) {
         PageWalk walk = PageWalk.from(browser, EACH_KIND, PageWalk.EVERYWHERE);
         walk.failed().forEach((page, status) -> {
@@ -41,26 +43,40 @@ public final class WritingRound {
                 faults.add(status + " GET " + page);
             }
         });
+        writes.sorted(walk.forms()).forEach((address, forms) -> {
+            List<Found> known = found.computeIfAbsent(address, first -> new ArrayList<>());
+            // the newest first: what was there before may be settled by now
+            forms.stream().limit(TRIES).forEach(form -> known.add(0, new Found(browser, form)));
+        });
+        send();
+    }
+
+    /** Sends once more to every address of which a form is known, without looking for others. */
+    public void again() {
+        written.clear();
+        send();
+    }
+
+    private void send() {
         // what concerns one thing before what settles all, so that there is still something to do for the former
-        List<String> addresses = new ArrayList<>(writes.sorted(walk.forms()).keySet());
+        List<String> addresses = new ArrayList<>(found.keySet());
         addresses.sort(Comparator.comparingInt(EveryWrite::parts).reversed().thenComparing(address -> address));
         addresses.removeAll(leftAlone);
-        Map<String, List<PageForm>> forms = writes.sorted(walk.forms());
         for (String address : addresses) {
-            forms.getOrDefault(address, List.of()).stream()
+            found.getOrDefault(address, List.of()).stream()
                     .limit(TRIES)
-                    .forEach(form -> sendAsItStandsNow(browser, address, form));
+                    .forEach(each -> sendAsItStandsNow(address, each));
         }
     }
 
-    /** What was written since the walk may have changed the form, or taken it away. */
-    private void sendAsItStandsNow(Browser browser, String address, PageForm form) {
+    /** What was written since may have changed the form, or taken it away. */
+    private void sendAsItStandsNow(String address, Found each) {
         if (!written.contains(address)) {
-            PageForm.on(form.page(), browser.get(form.page()).body()).stream()
-                    .filter(now -> now.action().equals(form.action())
-                            && now.fields().keySet().equals(form.fields().keySet()))
+            String page = each.form().page();
+            PageForm.on(page, each.browser().get(page).body()).stream()
+                    .filter(now -> writes.sorted(List.of(now)).containsKey(address))
                     .findFirst()
-                    .ifPresent(now -> send(browser, address, now));
+                    .ifPresent(now -> send(each.browser(), address, now));
         }
     }
 
@@ -69,9 +85,7 @@ public final class WritingRound {
         Answer answer = form.uploads() ? upload(browser, form, fields) : browser.post(form.action(), fields);
         if (answer.status() >= 500) {
             faults.add(answer.status() + " POST " + form.action());
-        } else if (answer.status() >= 400) {
-            refused.put(address, answer.status() + " " + new TreeMap<>(fields));
-        } else {
+        } else if (answer.status() < 400) {
             written.add(address);
         }
     }
@@ -86,14 +100,7 @@ public final class WritingRound {
 
     /** The addresses that took something. */
     public Set<String> written() {
-        return written;
-    }
-
-    /** Why the last try at each of the others was refused. */
-    public Map<String, String> refused() {
-        Map<String, String> still = new TreeMap<>(refused);
-        still.keySet().removeAll(written);
-        return still;
+        return new TreeSet<>(written);
     }
 
     /** What was answered as a fault of the program, which nothing sent by a form may be. */
