@@ -48,6 +48,7 @@ import warmshelf.response.CropPages;
 import warmshelf.seed.OfferPages;
 import warmshelf.seed.OfferStore;
 import warmshelf.seed.SeedBoxPages;
+import warmshelf.seed.SharingPages;
 import warmshelf.shelf.BoardPages;
 import warmshelf.shelf.BoardStore;
 import warmshelf.shelf.MatPages;
@@ -55,7 +56,7 @@ import warmshelf.shelf.MatStore;
 import warmshelf.shelf.SitePages;
 import warmshelf.shelf.SiteStore;
 import warmshelf.shelf.StandStore;
-import warmshelf.sowing.LotUseStore;
+import warmshelf.sowing.SeedNews;
 import warmshelf.sowing.SowingRoom;
 import warmshelf.sowing.SowingStores;
 import warmshelf.stay.StayRoom;
@@ -111,16 +112,12 @@ final class Rooms {
         // Asking, placing and the daily round stand on the same stores.
         SowingStores stores = SowingStores.over(database, audit, frost, crops);
         PacketPhotoStore packets = new PacketPhotoStore(database, audit);
-        OfferStore offers = new OfferStore(database, audit, stores.lots());
+        OfferStore offers = new OfferStore(database, audit, stores.lots(), stores.balances());
         pages.add(new SeedBoxPages(
-                stores.lots(),
-                offers,
-                new LotUseStore(database, stores.entries()),
-                crops,
-                ownCrops.varieties(),
-                packets));
+                stores.lots(), stores.balances(), offers, stores.use(), crops, ownCrops.varieties(), packets));
         pages.add(new PacketPhotoPages(packets, stores.lots()));
-        pages.add(new OfferPages(stores.lots(), offers, crops));
+        pages.add(new OfferPages(stores.lots(), offers, stores.balances(), crops));
+        pages.add(new SharingPages(stores.lots(), stores.balances(), crops));
         pages.add(new SetPointPages(database, stores.stays()));
         PlanRoom plans = new PlanRoom(stores);
         pages.addAll(SowingRoom.pages(stores, plans.ownSowings()));
@@ -133,7 +130,8 @@ final class Rooms {
         pages.addAll(StayRoom.pages(stores));
         RoundStore rounds = CheckRoom.rounds(stores);
         DutyRoom duty = new DutyRoom(database, audit, rounds);
-        Aside today = Aside.of(plans.today(), new MatAlarms(new MatAlarmStore(database)), duty.today());
+        Aside today =
+                Aside.of(plans.today(), new MatAlarms(new MatAlarmStore(database)), duty.today(), new SeedNews(stores));
         pages.addAll(CheckRoom.pages(stores, rounds, today, clock));
         pages.addAll(duty.pages());
         LeavingRoom leaving = new LeavingRoom(database, audit, members, stores, duty.duties());

@@ -54,7 +54,7 @@ public final class CheckRoom {
     }
 
     private static RoundReader reader(SowingStores stores) {
-        LotUseStore use = new LotUseStore(stores.database(), stores.entries());
+        LotUseStore use = stores.use();
         return new RoundReader(
                 stores.planner(),
                 sowing -> stores.lots()

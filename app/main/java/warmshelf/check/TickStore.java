@@ -17,10 +17,11 @@ import warmshelf.allocation.StayStore;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
 import warmshelf.seed.LotStore;
-import warmshelf.seed.Taking;
 import warmshelf.sowing.Entry;
 import warmshelf.sowing.EntryStep;
 import warmshelf.sowing.EntryStore;
+import warmshelf.sowing.LotRequest;
+import warmshelf.sowing.LotRequestStore;
 import warmshelf.sowing.Progress;
 import warmshelf.sowing.Sowing;
 import warmshelf.sowing.SowingStage;
@@ -35,6 +36,7 @@ public final class TickStore {
     private final EntryStore entries;
     private final StayStore stays;
     private final LotStore lots;
+    private final LotRequestStore lotRequests;
     private final SlowSeedStore slowSeed;
 
     public TickStore(
@@ -45,6 +47,7 @@ public final class TickStore {
         this.entries = entries;
         this.stays = stays;
         this.lots = lots;
+        this.lotRequests = new LotRequestStore(database, audit);
         this.slowSeed = new SlowSeedStore(sowings, entries, stays);
     }
 
@@ -111,10 +114,8 @@ public final class TickStore {
         after.add(entry);
         Progress progress = Progress.of(sowing.method(), sowing.seeds(), after);
         sowings.moveTo(tx, sowingId, progress.stage());
-        // A corrected entry of sowing tells of the same seeds once more.
-        if (tick.step() == EntryStep.SOWN && before.stream().noneMatch(earlier -> earlier.step() == EntryStep.SOWN)) {
-            takeSeeds(tx, sowing, by);
-        }
+        writeOffSeeds(
+                tx, sowing, Progress.of(sowing.method(), sowing.seeds(), before).isSown(), progress.isSown(), by);
         if (judge.isDouble() || judge.isOvertaken()) {
             return new TickOutcome.Kept(progress.stage(), false, placesStay(tick));
         }
@@ -125,12 +126,35 @@ public final class TickStore {
         return new TickOutcome.Kept(progress.stage(), false, "");
     }
 
+    /** Seed goes out of its lot once, when it is sown, and comes back when that entry is taken back. */
+    private void writeOffSeeds(DSLContext tx, Sowing sowing, boolean wasSown, boolean isSown, UUID by) {
+        if (isSown && !wasSown) {
+            takeSeeds(tx, sowing, by);
+        } else if (wasSown && !isSown) {
+            int taken = sowings.seedsTaken(tx, sowing.id());
+            if (taken > 0) {
+                lots.putBack(tx, sowing.lotId(), taken, by);
+                sowings.noteSeedsTaken(tx, sowing.id(), 0);
+            }
+        }
+    }
+
     /** A packet that held fewer than was believed is empty now: what was sown was sown. */
     private void takeSeeds(DSLContext tx, Sowing sowing, UUID by) {
-        Taking taking = lots.take(tx, sowing.lotId(), sowing.seeds(), by);
-        if (taking instanceof Taking.TooFew few && few.left() > 0) {
-            lots.take(tx, sowing.lotId(), few.left(), by);
+        // Where the sowing got no seed of the lot, whatever was sown came from elsewhere.
+        boolean ofAnotherLot = lotRequests
+                .find(tx, sowing.id())
+                .filter(LotRequest::isWithoutSeed)
+                .isPresent();
+        if (ofAnotherLot || sowings.seedsTaken(tx, sowing.id()) > 0) {
+            return;
         }
+        Integer left = lots.hold(tx, sowing.lotId()).seedsLeft();
+        int seeds = left == null ? 0 : Math.min(sowing.seeds(), left);
+        if (seeds > 0) {
+            lots.take(tx, sowing.lotId(), seeds, by);
+        }
+        sowings.noteSeedsTaken(tx, sowing.id(), seeds);
     }
 
     private TickJudge judge(DSLContext tx, Sowing sowing, List<Entry> before, Tick tick) {

@@ -52,7 +52,11 @@ final class DemoDiary {
         clock.goTo(day, ASKING);
         for (DemoPlant plant : season.plants()) {
             if (plant.askedOn().equals(day)) {
-                house.writes().ask(plant.sowing(), plant.request());
+                house.writes()
+                        .ask(
+                                plant.sowing(),
+                                plant.request(),
+                                !plant.row().target().equals("waiting"));
                 if (!plant.sowing().warm()) {
                     warm(plant, SowingPlanner.ROOM_C);
                 }

@@ -26,6 +26,7 @@ import warmshelf.frost.garden.NightStore;
 import warmshelf.frost.garden.ThermometerStore;
 import warmshelf.group.GroupStore;
 import warmshelf.member.MemberStore;
+import warmshelf.seed.LotBalanceStore;
 import warmshelf.seed.LotStore;
 import warmshelf.seed.OfferStore;
 import warmshelf.shelf.MatStore;
@@ -34,7 +35,10 @@ import warmshelf.shelf.StandStore;
 import warmshelf.sowing.EntryStore;
 import warmshelf.sowing.GrowerFrost;
 import warmshelf.sowing.HistoryStore;
+import warmshelf.sowing.LotRequestStore;
+import warmshelf.sowing.LotUseStore;
 import warmshelf.sowing.ProblemStore;
+import warmshelf.sowing.SeedClaimStore;
 import warmshelf.sowing.SowingPlanner;
 import warmshelf.sowing.SowingStore;
 import warmshelf.supply.PromiseStore;
@@ -83,6 +87,8 @@ record DemoHouse(
         MemberStore members = new MemberStore(database, audit);
         GroupStore group = new GroupStore(database, audit);
         StandInStore standIns = new StandInStore(database, audit);
+        LotBalanceStore balances = new LotBalanceStore(database, audit, lots, new LotUseStore(database, entries));
+        SeedClaimStore claims = new SeedClaimStore(database, sowings, balances, new LotRequestStore(database, audit));
         HistoryStore histories = new HistoryStore(database, audit, sowings, entries, requests, stays);
         ProblemStore problems = new ProblemStore(database, audit);
         return new DemoHouse(
@@ -95,7 +101,7 @@ record DemoHouse(
                 new StandStore(database.sql(), audit),
                 new MatStore(database.sql(), audit),
                 lots,
-                new OfferStore(database, audit, lots),
+                new OfferStore(database, audit, lots, balances),
                 new PromiseStore(database, audit),
                 sowings,
                 requests,
@@ -119,6 +125,6 @@ record DemoHouse(
                 new CorrectionStore(database, audit),
                 new ThermometerStore(database, audit),
                 new NightStore(database, audit),
-                new DemoStore(database, members, group, lots, sowings, requests, stays));
+                new DemoStore(database, members, group, lots, sowings, requests, stays, claims));
     }
 }

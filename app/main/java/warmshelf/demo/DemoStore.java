@@ -22,6 +22,7 @@ import warmshelf.member.NewMember;
 import warmshelf.seed.GerminationTest;
 import warmshelf.seed.LotStore;
 import warmshelf.seed.NewLot;
+import warmshelf.sowing.SeedClaimStore;
 import warmshelf.sowing.Sowing;
 import warmshelf.sowing.SowingStore;
 
@@ -34,6 +35,7 @@ final class DemoStore {
     private final SowingStore sowings;
     private final RequestStore requests;
     private final StayStore stays;
+    private final SeedClaimStore claims;
 
     DemoStore(
             Database database,
@@ -42,7 +44,8 @@ final class DemoStore {
             LotStore lots,
             SowingStore sowings,
             RequestStore requests,
-            StayStore stays) {
+            StayStore stays,
+            SeedClaimStore claims) {
         this.sql = database.sql();
         this.members = members;
         this.group = group;
@@ -50,6 +53,7 @@ final class DemoStore {
         this.sowings = sowings;
         this.requests = requests;
         this.stays = stays;
+        this.claims = claims;
     }
 
     /** When something was last done in a group. */
@@ -95,14 +99,28 @@ final class DemoStore {
                 .toList());
     }
 
-    /** Keeps a sowing with its request, if it has one. */
-    void ask(Sowing sowing, @Nullable SpaceRequest request) {
-        sql.transaction(inside -> {
-            sowings.add(inside.dsl(), sowing, sowing.grower().memberId());
-            if (request != null) {
-                requests.add(inside.dsl(), request);
-            }
-        });
+    /**
+     * Keeps a sowing with its request, if it has one, and holds its seed. Seed of somebody else is asked for.
+     *
+     * @param answered whether whoever is asked says yes at once; else the question waits for them
+     */
+    void ask(Sowing sowing, @Nullable SpaceRequest request, boolean answered) {
+        UUID by = sowing.grower().memberId();
+        SeedClaimStore.Claim claim = sql.transactionResult(
+                inside -> claims.claim(inside.dsl(), sowing, () -> keep(inside.dsl(), sowing, request), by));
+        if (claim instanceof SeedClaimStore.Claim.Short) {
+            throw new IllegalStateException("the demo's seed box has too little for " + sowing);
+        }
+        if (answered && claim instanceof SeedClaimStore.Claim.Asked asked) {
+            claims.answer(sowing.id(), sowing.seeds(), "", asked.ownerId());
+        }
+    }
+
+    private void keep(DSLContext tx, Sowing sowing, @Nullable SpaceRequest request) {
+        sowings.add(tx, sowing, sowing.grower().memberId());
+        if (request != null) {
+            requests.add(tx, request);
+        }
     }
 
     /** Lays a waiting request where it was offered room. */

@@ -12,6 +12,7 @@ import warmshelf.allocation.StayBookStore;
 import warmshelf.allocation.StayStore;
 import warmshelf.allocation.WarmDays;
 import warmshelf.db.Database;
+import warmshelf.sowing.SeedClaimStore;
 import warmshelf.sowing.Sowing;
 import warmshelf.sowing.SowingStore;
 
@@ -24,12 +25,15 @@ public final class PlacementStore {
     private final RequestStore requests;
     private final StayStore stays;
     private final SowingStore sowings;
+    private final SeedClaimStore claims;
 
-    PlacementStore(Database database, RequestStore requests, StayStore stays, SowingStore sowings) {
+    PlacementStore(
+            Database database, RequestStore requests, StayStore stays, SowingStore sowings, SeedClaimStore claims) {
         this.sql = database.sql();
         this.requests = requests;
         this.stays = stays;
         this.sowings = sowings;
+        this.claims = claims;
     }
 
     /**
@@ -62,10 +66,11 @@ public final class PlacementStore {
     /**
      * Takes a decision back: a refused request waits again, and so does a placed one whose seed is not sown yet.
      *
+     * @return what to say where a refused request's seed went to others meanwhile; else empty
      * @throws SpaceClash when it is sown, withdrawn or waiting already
      */
-    void takeBack(UUID sowing, UUID by) {
-        sql.transaction(inside -> {
+    String takeBack(UUID sowing, UUID by) {
+        return sql.transactionResult(inside -> {
             DSLContext tx = inside.dsl();
             Optional<Sowing> held = sowings.findAndHold(tx, sowing);
             @Nullable SpaceRequest request = requests.find(tx, sowing).orElse(null);
@@ -78,7 +83,9 @@ public final class PlacementStore {
                 throw new SpaceClash("Only a decision on seed that is not sown yet can be taken back.");
             }
             StayBookStore.ofSowing(tx, sowing).forEach(stay -> stays.end(tx, stay, stay.from(), by));
+            String seed = request.state() == SpaceRequest.State.REFUSED ? claims.claimAgain(tx, held.get(), by) : "";
             decide(tx, request, SpaceRequest.State.WAITING, "", by);
+            return seed;
         });
     }
 

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.Answer;
 import warmshelf.allocation.Board;
@@ -224,14 +225,24 @@ public final class RequestPages implements Pages {
 
     private void takeBack(Context ctx) {
         History history = history(ctx);
-        decided(() -> placements.takeBack(history.sowing().id(), Visitor.of(ctx).memberId()));
+        String seed = decided(
+                () -> placements.takeBack(history.sowing().id(), Visitor.of(ctx).memberId()));
         Respond.seeOther(
-                ctx, "/requests", "%s waits again.".formatted(history.sowing().title()));
+                ctx,
+                "/requests",
+                "%s waits again. %s".formatted(history.sowing().title(), seed).strip());
     }
 
     private static void decided(Runnable decision) {
-        try {
+        decided(() -> {
             decision.run();
+            return "";
+        });
+    }
+
+    private static String decided(Supplier<String> decision) {
+        try {
+            return decision.get();
         } catch (SpaceClash clash) {
             throw Refusal.of(HttpStatus.CONFLICT, clash.sentence(Units.METRIC));
         }

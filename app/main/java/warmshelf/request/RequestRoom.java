@@ -11,7 +11,8 @@ public final class RequestRoom {
 
     /** What lays requests on mats, one by one. */
     public static PlacementStore placements(SowingStores stores) {
-        return new PlacementStore(stores.database(), stores.requests(), stores.stays(), stores.sowings());
+        return new PlacementStore(
+                stores.database(), stores.requests(), stores.stays(), stores.sowings(), stores.claims());
     }
 
     public static List<Pages> pages(SowingStores stores, Aside aside) {

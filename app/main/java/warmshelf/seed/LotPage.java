@@ -1,7 +1,10 @@
 package warmshelf.seed;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.UUID;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
@@ -17,6 +20,8 @@ import warmshelf.web.Units;
  * @param tests the newest first
  * @param newestSays what the newest test can and cannot say; null without one
  * @param results finished sowings of this lot, the newest first
+ * @param terms on what terms others may plan on it, in words
+ * @param holds what of it sowings will use, and where the lot falls short
  * @param changeable whether the reader may change it
  * @param takeable whether the reader may take of what is offered
  */
@@ -29,19 +34,29 @@ public record LotPage(
         List<GerminationTest> tests,
         @Nullable String newestSays,
         List<GerminationTest> results,
+        String terms,
+        List<Held> holds,
         boolean changeable,
         boolean takeable) {
+    /**
+     * Seed of the lot that a sowing will use.
+     *
+     * @param lacking how many seeds the lot lacks for it
+     */
+    public record Held(SeedHold hold, int lacking) {}
+
     static LotPage of(
-            Lot lot,
+            LotBalance balance,
             LotEvidence evidence,
             CropCatalogue crops,
             int season,
             Units units,
             boolean changeable,
             boolean takeable) {
+        Lot lot = balance.lot();
         List<GerminationTest> tests = evidence.tests(lot);
         return new LotPage(
-                LotWords.of(lot, evidence, crops, season),
+                LotWords.of(balance, evidence, crops, season),
                 kept(lot.storage(), units),
                 reckoned(crops.orUnlisted(lot.cropId()), lot),
                 harvest(lot, crops),
@@ -49,8 +64,26 @@ public record LotPage(
                 tests,
                 tests.isEmpty() ? null : TestWords.of(tests.get(0)),
                 evidence.results(lot),
+                terms(balance),
+                holds(balance),
                 changeable,
                 takeable);
+    }
+
+    private static String terms(LotBalance balance) {
+        int kept = balance.sharing().keptBack();
+        String whom = balance.lot().ownerId() == null
+                ? "Everybody may plan on it"
+                : balance.sharing().withoutAsking() ? "Others take what they need" : "Others ask the owner first";
+        return kept == 0 ? whom : "%s; %,d %s kept back".formatted(whom, kept, kept == 1 ? "is" : "are");
+    }
+
+    private static List<Held> holds(LotBalance balance) {
+        Map<UUID, Integer> lacking = balance.shortfalls().stream()
+                .collect(Collectors.toMap(shortfall -> shortfall.hold().sowingId(), LotBalance.Shortfall::lacking));
+        return balance.holds().stream()
+                .map(hold -> new Held(hold, lacking.getOrDefault(hold.sowingId(), 0)))
+                .toList();
     }
 
     private static String harvest(Lot lot, CropCatalogue crops) {

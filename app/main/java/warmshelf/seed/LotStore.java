@@ -69,7 +69,23 @@ public final class LotStore {
     }
 
     public Optional<Lot> find(UUID id) {
-        return lots().where(LOT.ID.eq(id)).fetchOptional(LotStore::lot);
+        return find(database.sql(), id);
+    }
+
+    /** The lot of that id, read within a transaction. */
+    public Optional<Lot> find(DSLContext within, UUID id) {
+        return lots(within).where(LOT.ID.eq(id)).fetchOptional(LotStore::lot);
+    }
+
+    /** The lot, held until the transaction ends, so that two who change what is left of it take turns. */
+    public Lot hold(DSLContext within, UUID id) {
+        within.select(LOT.ID).from(LOT).where(LOT.ID.eq(id)).forUpdate().fetchSingle();
+        return find(within, id).orElseThrow();
+    }
+
+    /** The lots of these ids. */
+    public List<Lot> all(Collection<UUID> ids) {
+        return lots().where(LOT.ID.in(ids)).fetch(LotStore::lot);
     }
 
     /** The lots found, by crop, variety and year, the newest first; one more than a page holds where there are more. */
@@ -185,6 +201,16 @@ public final class LotStore {
         return left == null ? new Taken() : new TooFew(left, seeds);
     }
 
+    /** Puts seeds back that were taken by mistake, within the caller's transaction; a lot nobody has counted stays so. */
+    public void putBack(DSLContext within, UUID lotId, int seeds, UUID by) {
+        within.update(LOT)
+                .set(LOT.SEEDS_LEFT, LOT.SEEDS_LEFT.plus(seeds))
+                .set(LOT.VERSION, LOT.VERSION.plus(1))
+                .where(LOT.ID.eq(lotId), LOT.SEEDS_LEFT.isNotNull())
+                .execute();
+        audit.write(within, by, "put back", SUBJECT, lotId, seeds + " seeds");
+    }
+
     /** What may still be offered when so many are left: never more than there are. */
     private static Field<Integer> offeredOf(Field<Integer> left) {
         return DSL.when(left.lt(LOT.OFFERED), left).otherwise(LOT.OFFERED);
@@ -209,8 +235,11 @@ public final class LotStore {
     }
 
     private SelectOnConditionStep<Record> lots() {
-        return database.sql()
-                .select(LOT.asterisk(), MEMBER.NAME)
+        return lots(database.sql());
+    }
+
+    private static SelectOnConditionStep<Record> lots(DSLContext from) {
+        return from.select(LOT.asterisk(), MEMBER.NAME)
                 .from(LOT)
                 .leftJoin(MEMBER)
                 .on(MEMBER.ID.eq(LOT.OWNER_ID));

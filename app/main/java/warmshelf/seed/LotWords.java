@@ -1,7 +1,6 @@
 package warmshelf.seed;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.UUID;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
@@ -11,7 +10,7 @@ import warmshelf.crop.CropCatalogue;
  *
  * @param crop the crop's name
  * @param owner whose it is, in words
- * @param left how many seeds are left, in words
+ * @param left how many seeds are left and how many of them are spoken for, in words
  * @param age for example 'fresh', '3 years old'
  * @param source where it came from, in words
  * @param offered how many seeds anybody may take
@@ -33,7 +32,8 @@ public record LotWords(
         String expected,
         String note) {
 
-    static LotWords of(Lot lot, LotEvidence evidence, CropCatalogue crops, int season) {
+    static LotWords of(LotBalance balance, LotEvidence evidence, CropCatalogue crops, int season) {
+        Lot lot = balance.lot();
         List<GerminationTest> tests = evidence.tests(lot);
         Crop crop = crops.orUnlisted(lot.cropId());
         return new LotWords(
@@ -42,22 +42,14 @@ public record LotWords(
                 lot.variety(),
                 lot.seedYear(),
                 lot.ownerName() == null ? "The group’s" : lot.ownerName(),
-                left(lot),
+                new BalanceWords(balance).left(),
                 age(lot.ageIn(season)),
                 lot.treated(),
                 lot.source().words(),
-                lot.offered(),
+                balance.offered(),
                 tests.isEmpty() ? "Not tested" : inWords(tests.get(0)),
                 inWords(lot.share(crop, evidence.all(lot), season)),
                 lot.note());
-    }
-
-    private static String left(Lot lot) {
-        Integer left = lot.seedsLeft();
-        if (left == null) {
-            return "Not counted";
-        }
-        return left == 0 ? "None left" : String.format(Locale.ROOT, "%,d", left);
     }
 
     private static String age(int years) {

@@ -17,11 +17,13 @@ import warmshelf.web.Visitor;
 public final class OfferPages implements Pages {
     private final LotStore lots;
     private final OfferStore offers;
+    private final LotBalanceStore balances;
     private final CropCatalogue crops;
 
-    public OfferPages(LotStore lots, OfferStore offers, CropCatalogue crops) {
+    public OfferPages(LotStore lots, OfferStore offers, LotBalanceStore balances, CropCatalogue crops) {
         this.lots = lots;
         this.offers = offers;
+        this.balances = balances;
         this.crops = crops;
     }
 
@@ -35,15 +37,18 @@ public final class OfferPages implements Pages {
 
     private void offerForm(Context ctx) {
         Lot lot = changeable(ctx);
-        ctx.render("seed/offer.peb", model(lot, typed("seeds", lot.offered())));
+        ctx.render("seed/offer.peb", model(lot, typed("seeds", balances.of(lot).offered())));
     }
 
     private void offer(Context ctx) {
         Lot lot = changeable(ctx);
         FormReader form = new FormReader(ctx.formParamMap());
         int seeds = form.wholeNumber("seeds", "Seeds offered", 0, most(lot));
-        if (form.ok() && offers.offer(lot.id(), seeds, Visitor.of(ctx).memberId()) instanceof Taking.TooFew few) {
-            form.refuse("seeds", few.sentence());
+        if (form.ok() && offers.offer(lot.id(), seeds, Visitor.of(ctx).memberId()) instanceof Taking.TooFew) {
+            form.refuse(
+                    "seeds",
+                    "Seeds offered was %,d. %s can be offered."
+                            .formatted(seeds, new BalanceWords(balances.of(lot)).forOffering()));
         }
         if (!form.ok()) {
             Respond.again(ctx, "seed/offer.peb", model(lot, form));
@@ -91,7 +96,7 @@ public final class OfferPages implements Pages {
         if (Visitor.of(ctx).memberId().equals(lot.ownerId())) {
             throw Refusal.conflict("This seed is yours already; change what is offered of it instead.");
         }
-        if (lot.offered() == 0) {
+        if (balances.of(lot).offered() == 0) {
             throw Refusal.conflict("Nothing of this lot is offered any more; somebody took the last of it.");
         }
         return lot;
@@ -111,6 +116,17 @@ public final class OfferPages implements Pages {
     }
 
     private Map<String, Object> model(Lot lot, FormReader form) {
-        return Map.of("lot", lot, "crop", crops.orUnlisted(lot.cropId()).name(), "form", form);
+        LotBalance balance = balances.of(lot);
+        return Map.of(
+                "lot",
+                lot,
+                "crop",
+                crops.orUnlisted(lot.cropId()).name(),
+                "left",
+                new BalanceWords(balance).left(),
+                "offered",
+                balance.offered(),
+                "form",
+                form);
     }
 }

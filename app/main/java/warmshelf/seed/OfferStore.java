@@ -18,62 +18,56 @@ public final class OfferStore {
     private final Database database;
     private final Audit audit;
     private final LotStore lots;
+    private final LotBalanceStore balances;
 
-    public OfferStore(Database database, Audit audit, LotStore lots) {
+    public OfferStore(Database database, Audit audit, LotStore lots, LotBalanceStore balances) {
         this.database = database;
         this.audit = audit;
         this.lots = lots;
+        this.balances = balances;
     }
 
     /**
      * Offers so many seeds of a lot, in place of what was offered before; 0 takes the offer back.
      *
-     * @return {@link TooFew} when the lot has fewer seeds than that
+     * @return {@link TooFew} when fewer than that are neither promised nor kept back
      */
     public Taking offer(UUID lotId, int seeds, UUID by) {
         return database.sql().transactionResult(work -> {
             DSLContext sql = work.dsl();
-            int changed = sql.update(LOT)
+            Integer most = balances.held(sql, lotId).canBeOffered();
+            if (most != null && seeds > most) {
+                return new TooFew(most, seeds);
+            }
+            sql.update(LOT)
                     .set(LOT.OFFERED, seeds)
                     .set(LOT.VERSION, LOT.VERSION.plus(1))
-                    .where(LOT.ID.eq(lotId), LOT.SEEDS_LEFT.isNull().or(LOT.SEEDS_LEFT.ge(seeds)))
+                    .where(LOT.ID.eq(lotId))
                     .execute();
-            if (changed == 0) {
-                Integer left = sql.select(LOT.SEEDS_LEFT)
-                        .from(LOT)
-                        .where(LOT.ID.eq(lotId))
-                        .fetchSingle()
-                        .value1();
-                return new TooFew(left == null ? 0 : left, seeds);
-            }
             audit.write(sql, by, "offer", SUBJECT, lotId, seeds + " seeds");
             return new Taken();
         });
     }
 
     /**
-     * Takes offered seeds, all of them or none, into a new lot of the taker's with the same tests. The conditions stand in the
-     * update itself, so that two who take at once never get more than was offered.
+     * Takes offered seeds, all of them or none, into a new lot of the taker's with the same tests. The lot is held meanwhile, so
+     * that two who take at once never get more than was offered.
      *
      * @param newLotId the id of the taker's lot
      */
     public Taking take(Lot from, UUID newLotId, int seeds, UUID taker) {
         return database.sql().transactionResult(work -> {
             DSLContext sql = work.dsl();
-            int changed = sql.update(LOT)
-                    .set(LOT.OFFERED, LOT.OFFERED.minus(seeds))
-                    .set(LOT.SEEDS_LEFT, LOT.SEEDS_LEFT.minus(seeds))
-                    .set(LOT.VERSION, LOT.VERSION.plus(1))
-                    .where(LOT.ID.eq(from.id()), LOT.OFFERED.ge(seeds))
-                    .execute();
-            if (changed == 0) {
-                int offered = sql.select(LOT.OFFERED)
-                        .from(LOT)
-                        .where(LOT.ID.eq(from.id()))
-                        .fetchSingle()
-                        .value1();
+            int offered = balances.held(sql, from.id()).offered();
+            if (seeds > offered) {
                 return new TooFew(offered, seeds);
             }
+            sql.update(LOT)
+                    .set(LOT.OFFERED, offered - seeds)
+                    .set(LOT.SEEDS_LEFT, LOT.SEEDS_LEFT.minus(seeds))
+                    .set(LOT.VERSION, LOT.VERSION.plus(1))
+                    .where(LOT.ID.eq(from.id()))
+                    .execute();
             audit.write(sql, taker, "take offered", SUBJECT, from.id(), "%d seeds into %s".formatted(seeds, newLotId));
             lots.add(sql, newLotId, share(from, seeds, taker), taker);
             sql.update(LOT)

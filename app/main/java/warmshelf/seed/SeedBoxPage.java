@@ -2,6 +2,9 @@ package warmshelf.seed;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.UUID;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
 
@@ -52,17 +55,21 @@ public record SeedBoxPage(
                 true);
     }
 
-    /** @param found the lots of the page, and one more where another page follows */
+    /**
+     * @param found the lots of the page, and one more where another page follows
+     * @param balances what of each is whose, by its id
+     */
     static SeedBoxPage of(
             LotSearch search,
             List<Lot> found,
+            Map<UUID, LotBalance> balances,
             LotEvidence evidence,
             CropCatalogue crops,
             int season,
             List<WorthTesting.Suggestion> worthTesting) {
         List<LotWords> lots = found.stream()
                 .limit(LotSearch.LOTS_PER_PAGE)
-                .map(lot -> LotWords.of(lot, evidence, crops, season))
+                .map(lot -> LotWords.of(Objects.requireNonNull(balances.get(lot.id())), evidence, crops, season))
                 .toList();
         boolean more = found.size() > LotSearch.LOTS_PER_PAGE;
         return new SeedBoxPage(lots, search.text(), search.page(), more, search.forgiving(), worthTesting);

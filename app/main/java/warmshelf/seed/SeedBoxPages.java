@@ -23,6 +23,7 @@ public final class SeedBoxPages implements Pages {
     private static final int LAST_PAGE = 10_000;
 
     private final LotStore lots;
+    private final LotBalanceStore balances;
     private final OfferStore offers;
     private final LotUse use;
     private final CropCatalogue crops;
@@ -31,12 +32,14 @@ public final class SeedBoxPages implements Pages {
 
     public SeedBoxPages(
             LotStore lots,
+            LotBalanceStore balances,
             OfferStore offers,
             LotUse use,
             CropCatalogue crops,
             VarietyStore varieties,
             PacketPictures pictures) {
         this.lots = lots;
+        this.balances = balances;
         this.offers = offers;
         this.use = use;
         this.crops = crops;
@@ -71,6 +74,7 @@ public final class SeedBoxPages implements Pages {
                         SeedBoxPage.of(
                                 search,
                                 found,
+                                balances.of(found),
                                 evidence(found),
                                 crops,
                                 season,
@@ -160,7 +164,20 @@ public final class SeedBoxPages implements Pages {
                     "Seeds were taken or someone changed this lot while you were typing, so nothing was changed."
                             + " Go back, load the page again, and look at the new figures.");
         }
-        Respond.seeOther(ctx, "/seeds/" + lot.id(), "The lot is up to date.");
+        Respond.seeOther(ctx, "/seeds/" + lot.id(), "The lot is up to date." + whoFallsShort(lot.id()));
+    }
+
+    /** A count below what was promised is a fact, not a fault; but then somebody's plan falls short. */
+    private String whoFallsShort(UUID lotId) {
+        List<String> lacking = lots.find(lotId).map(balances::of).map(LotBalance::shortfalls).orElse(List.of()).stream()
+                .map(each -> "%s (%,d of %,d)"
+                        .formatted(
+                                each.hold().member(), each.there(), each.hold().seeds()))
+                .toList();
+        return lacking.isEmpty()
+                ? ""
+                : " It does not meet what is planned on it: too few are left for %s. They see it at their sowings."
+                        .formatted(String.join(", ", lacking));
     }
 
     private Lot lot(Context ctx) {
@@ -211,14 +228,15 @@ public final class SeedBoxPages implements Pages {
 
     private Map<String, Object> lotModel(Context ctx, Lot lot, TestForm test, RecountForm recount) {
         Visitor visitor = Visitor.of(ctx);
+        LotBalance balance = balances.of(lot);
         LotPage page = LotPage.of(
-                lot,
+                balance,
                 evidence(List.of(lot)),
                 crops,
                 visitor.season(),
                 visitor.units(),
                 mayChange(ctx, lot),
-                lot.offered() > 0 && !visitor.memberId().equals(lot.ownerId()));
+                balance.offered() > 0 && !visitor.memberId().equals(lot.ownerId()));
         return Map.of(
                 "page",
                 page,

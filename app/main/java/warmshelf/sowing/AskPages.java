@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import warmshelf.allocation.SpaceStore;
@@ -15,9 +16,12 @@ import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.crop.Hardiness;
 import warmshelf.frost.garden.AcceptedRiskStore;
+import warmshelf.seed.BalanceWords;
 import warmshelf.seed.GerminationTest;
 import warmshelf.seed.KeepingForm;
 import warmshelf.seed.Lot;
+import warmshelf.seed.LotBalance;
+import warmshelf.seed.LotBalanceStore;
 import warmshelf.seed.LotStore;
 import warmshelf.seed.SeedSource;
 import warmshelf.seed.SeedsToACell;
@@ -63,6 +67,7 @@ public final class AskPages implements Pages {
     private final AskStore asks;
     private final AcceptedRiskStore risks;
     private final LotUseStore use;
+    private final LotBalanceStore balances;
 
     AskPages(
             CropCatalogue crops,
@@ -71,7 +76,8 @@ public final class AskPages implements Pages {
             SpaceStore space,
             AskStore asks,
             AcceptedRiskStore risks,
-            LotUseStore use) {
+            LotUseStore use,
+            LotBalanceStore balances) {
         this.crops = crops;
         this.planner = planner;
         this.lots = lots;
@@ -79,6 +85,7 @@ public final class AskPages implements Pages {
         this.asks = asks;
         this.risks = risks;
         this.use = use;
+        this.balances = balances;
     }
 
     @Override
@@ -129,7 +136,7 @@ public final class AskPages implements Pages {
     private List<StillInTime.Other> instead(Visitor visitor, AskPlan plan) {
         Map<Hardiness, Double> accepted = risks.of(visitor.memberId());
         return new StillInTime(planner, crops, each -> accepted.getOrDefault(each, each.usualRisk()))
-                .insteadOf(plan.asking(), lots.withSeed(), visitor.today());
+                .insteadOf(plan.asking(), balances.freeFor(visitor.memberId()), visitor.today());
     }
 
     private void send(Context ctx) {
@@ -140,13 +147,19 @@ public final class AskPages implements Pages {
         }
         AskPlan plan = reading.plan().get();
         Visitor visitor = Visitor.of(ctx);
-        UUID sowing = asks.send(plan, visitor.today(), visitor.memberId());
-        Respond.seeOther(
-                ctx,
-                "/sowings/" + sowing,
-                plan.wish() == null
-                        ? "Kept. It needs no mat, so it stands in your sowings right away."
-                        : "Sent. A coordinator will find it a place; you see here when it has one.");
+        AskStore.Sent sent = asks.send(plan, visitor.today(), visitor.memberId());
+        if (sent.claim() instanceof SeedClaimStore.Claim.Short few) {
+            reading.form().refuse("plants", "Somebody was quicker. " + few.sentence(visitor.memberId()));
+            Respond.again(ctx, "sowing/ask.peb", formModel(ctx, reading.form()));
+            return;
+        }
+        String place = plan.wish() == null
+                ? "Kept. It needs no mat, so it stands in your sowings right away."
+                : "Sent. A coordinator will find it a place; you see here when it has one.";
+        String seed = sent.claim() instanceof SeedClaimStore.Claim.Asked asked
+                ? " %s is asked for the seed, and the answer shows here too.".formatted(asked.owner())
+                : "";
+        Respond.seeOther(ctx, "/sowings/" + sent.sowingId(), place + seed);
     }
 
     private Reading read(Context ctx, Map<String, List<String>> typed) {
@@ -194,7 +207,12 @@ public final class AskPages implements Pages {
                         visitor.season(),
                         risks.of(visitor.memberId()),
                         use.survival(visitor.season()))
-                .plan(ask, crop, tests, space.board(today, today.plusDays(DAYS_AHEAD)));
+                .plan(
+                        ask,
+                        crop,
+                        tests,
+                        ask.lot() == null ? null : balances.of(ask.lot()),
+                        space.board(today, today.plusDays(DAYS_AHEAD)));
     }
 
     /** Tests of the lot, and what came of it in sowings that are finished. */
@@ -208,7 +226,7 @@ public final class AskPages implements Pages {
         Map<String, Object> model = new HashMap<>();
         model.put("form", form);
         model.put("frostKnown", planner.climate(grower(Visitor.of(ctx))).isPresent());
-        model.put("lots", lotChoices());
+        model.put("lots", lotChoices(Visitor.of(ctx).memberId(), form.text("lot")));
         model.put(
                 "crops",
                 crops.fromSeed().stream()
@@ -237,12 +255,19 @@ public final class AskPages implements Pages {
         return model;
     }
 
-    private List<Choice> lotChoices() {
+    /** The lots of which this member may plan on something, and the one chosen already. */
+    private List<Choice> lotChoices(UUID member, String chosen) {
         List<Choice> choices = new ArrayList<>();
         choices.add(new Choice(AskForm.NEW_PACKET, "A new packet, described below"));
-        for (Lot lot : lots.withSeed()) {
+        List<Lot> box = lots.withSeed();
+        Map<UUID, LotBalance> all = balances.of(box);
+        for (Lot lot : box) {
+            LotBalance balance = Objects.requireNonNull(all.get(lot.id()));
+            if (balance.isUsedUpFor(member) && !lot.id().toString().equals(chosen)) {
+                continue;
+            }
             String crop = crops.find(lot.cropId()).map(Crop::name).orElse(lot.cropId());
-            String whose = lot.ownerName() == null ? "the group's" : lot.ownerName() + "'s";
+            String whose = new BalanceWords(balance).whoseAndFree(member);
             choices.add(new Choice(
                     lot.id().toString(), "%s · %s %d (%s)".formatted(crop, lot.variety(), lot.seedYear(), whose)));
         }

@@ -5,7 +5,9 @@ import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.Band;
 import warmshelf.allocation.Offer;
 import warmshelf.allocation.Wish;
+import warmshelf.seed.BalanceWords;
 import warmshelf.seed.GerminationShare;
+import warmshelf.seed.LotBalance;
 import warmshelf.seed.SeedsToACell;
 import warmshelf.seed.ShareInterval;
 import warmshelf.timeline.Timeline;
@@ -21,6 +23,7 @@ import warmshelf.timeline.Verdict;
  * @param band set-points that suit the seed
  * @param wish what is asked of the mats; null: nothing, or it is too late
  * @param offers the earliest fitting places free today
+ * @param balance what of the lot is whose; null: a packet that is not in the box yet
  * @param noSpace why there are none; null when there are, or none are asked for
  */
 public record AskPlan(
@@ -35,7 +38,20 @@ public record AskPlan(
         Timeline timeline,
         @Nullable Wish wish,
         List<Offer> offers,
+        @Nullable LotBalance balance,
         @Nullable String noSpace) {
+
+    /** How much of the lot is left and spoken for, in words; empty for a new packet. */
+    public String left() {
+        return balance == null ? "" : new BalanceWords(balance).left();
+    }
+
+    /** Whose seed it is and has to be asked for; empty where nobody is asked. */
+    public String asksOwner() {
+        return balance != null && balance.isAskedFor(asking.grower().memberId())
+                ? String.valueOf(balance.lot().ownerName())
+                : "";
+    }
 
     /** Cells to have ready for what sprouts in a bag: as many as may well be wanted. */
     public int cellsForSprouts() {

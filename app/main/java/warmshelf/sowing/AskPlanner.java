@@ -18,8 +18,10 @@ import warmshelf.crop.Crop;
 import warmshelf.crop.Hardiness;
 import warmshelf.crop.Method;
 import warmshelf.seed.AgedSeed;
+import warmshelf.seed.BalanceWords;
 import warmshelf.seed.GerminationShare;
 import warmshelf.seed.GerminationTest;
+import warmshelf.seed.LotBalance;
 import warmshelf.seed.SeedsToACell;
 import warmshelf.timeline.Seen;
 import warmshelf.timeline.Step;
@@ -60,32 +62,26 @@ public final class AskPlanner {
     }
 
     /** The plan, or a sentence by field that says what stands in its way. */
-    Outcome plan(AskForm.Ask ask, Crop crop, List<GerminationTest> tests, Board board) {
+    Outcome plan(AskForm.Ask ask, Crop crop, List<GerminationTest> tests, @Nullable LotBalance balance, Board board) {
         if (ask.seedsPerCell() != AskForm.AS_ADVISED) {
-            return planned(ask, crop, tests, board);
+            return planned(ask, crop, tests, balance, board);
         }
-        Outcome advised = planned(ask.withSeedsPerCell(SeedsToACell.advised().seeds()), crop, tests, board);
+        Outcome advised = planned(ask.withSeedsPerCell(SeedsToACell.advised().seeds()), crop, tests, balance, board);
         // Where that wants more seed than there is, each seed gets a cell of its own.
         return advised.isShortOfSeed()
-                ? planned(ask.withSeedsPerCell(SeedsToACell.FEWEST), crop, tests, board)
+                ? planned(ask.withSeedsPerCell(SeedsToACell.FEWEST), crop, tests, balance, board)
                 : advised;
     }
 
-    private Outcome planned(AskForm.Ask ask, Crop crop, List<GerminationTest> tests, Board board) {
+    private Outcome planned(
+            AskForm.Ask ask, Crop crop, List<GerminationTest> tests, @Nullable LotBalance balance, Board board) {
         Optional<String> slips = planner.insteadOfSowing(crop);
         if (slips.isPresent()) {
             return Outcome.refused(ask.lot() == null ? "crop" : "lot", slips.get());
         }
         Asking asking = asking(ask, crop);
         GerminationShare share = share(ask, crop, tests, asking.season());
-        SeedPlan seeds = SeedPlan.of(
-                ask.plants(),
-                share,
-                ask.seedsPerCell(),
-                survival.share(),
-                seedsLeft(ask),
-                capacity(ask),
-                ask.acceptFewer());
+        SeedPlan seeds = seeds(ask, share, balance);
         SeedPlan.Problem problem = seeds.problem();
         if (problem != null) {
             return Outcome.refused(problem.cause() == SeedPlan.Cause.TRAY ? "container" : "plants", problem.sentence());
@@ -115,7 +111,7 @@ public final class AskPlanner {
                         + " plants go out.")
                             .formatted(grower.postcode(), grower.country()));
         }
-        return Outcome.of(planOf(ask, asking, share, seeds, celsius, timeline.get(), board));
+        return Outcome.of(planOf(ask, asking, share, seeds, celsius, timeline.get(), balance, board));
     }
 
     private AskPlan planOf(
@@ -125,6 +121,7 @@ public final class AskPlanner {
             SeedPlan seeds,
             int celsius,
             Timeline timeline,
+            @Nullable LotBalance balance,
             Board board) {
         Band band = planner.band(asking.crop());
         Optional<Wish> wish = wish(ask, asking, timeline, band);
@@ -143,6 +140,7 @@ public final class AskPlanner {
                 timeline,
                 wish.orElse(null),
                 offers,
+                balance,
                 noSpace);
     }
 
@@ -215,11 +213,26 @@ public final class AskPlanner {
         return tested == null || germinated == null ? aged : aged.afterTest(germinated, tested);
     }
 
-    private static @Nullable Integer seedsLeft(AskForm.Ask ask) {
-        if (ask.lot() != null) {
-            return ask.lot().seedsLeft();
+    private SeedPlan seeds(AskForm.Ask ask, GerminationShare share, @Nullable LotBalance balance) {
+        if (balance == null) {
+            return SeedPlan.of(
+                    ask.plants(),
+                    share,
+                    ask.seedsPerCell(),
+                    survival.share(),
+                    ask.packet() == null ? null : ask.packet().seeds(),
+                    capacity(ask),
+                    ask.acceptFewer());
         }
-        return ask.packet() == null ? null : ask.packet().seeds();
+        return SeedPlan.of(
+                ask.plants(),
+                share,
+                ask.seedsPerCell(),
+                survival.share(),
+                balance.freeFor(grower.memberId()),
+                new BalanceWords(balance).forMember(grower.memberId()),
+                capacity(ask),
+                ask.acceptFewer());
     }
 
     private static int capacity(AskForm.Ask ask) {

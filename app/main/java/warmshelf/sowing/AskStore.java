@@ -15,27 +15,36 @@ final class AskStore {
     private final LotStore lots;
     private final SowingStore sowings;
     private final RequestStore requests;
+    private final SeedClaimStore claims;
 
-    AskStore(Database database, LotStore lots, SowingStore sowings, RequestStore requests) {
+    AskStore(Database database, LotStore lots, SowingStore sowings, RequestStore requests, SeedClaimStore claims) {
         this.sql = database.sql();
         this.lots = lots;
         this.sowings = sowings;
         this.requests = requests;
+        this.claims = claims;
     }
 
-    /** Keeps a plan that was found good, and answers with the sowing's id. */
-    UUID send(AskPlan plan, LocalDate today, UUID by) {
+    /** What was sent, and what became of its seed; where that is short, nothing was kept. */
+    record Sent(UUID sowingId, SeedClaimStore.Claim claim) {}
+
+    /** Keeps a plan that was found good, if its seed is still there. */
+    Sent send(AskPlan plan, LocalDate today, UUID by) {
         return sql.transactionResult(inside -> {
             DSLContext tx = inside.dsl();
             UUID sowingId = UUID.randomUUID();
             UUID lotId = plan.ask().lot() == null
                     ? addPacket(tx, plan, today, by)
                     : plan.ask().lot().id();
-            sowings.add(tx, sowing(plan, sowingId, lotId), by);
-            sowings.noteTray(tx, sowingId, plan.ask().cellsInATray());
-            AskPlanner.request(plan, sowingId).ifPresent(request -> requests.add(tx, request));
-            return sowingId;
+            Sowing sowing = sowing(plan, sowingId, lotId);
+            return new Sent(sowingId, claims.claim(tx, sowing, () -> keep(tx, plan, sowing, by), by));
         });
+    }
+
+    private void keep(DSLContext tx, AskPlan plan, Sowing sowing, UUID by) {
+        sowings.add(tx, sowing, by);
+        sowings.noteTray(tx, sowing.id(), plan.ask().cellsInATray());
+        AskPlanner.request(plan, sowing.id()).ifPresent(request -> requests.add(tx, request));
     }
 
     private UUID addPacket(DSLContext tx, AskPlan plan, LocalDate today, UUID by) {

@@ -38,7 +38,8 @@ public final class HistoryStore {
         this.sowings = sowings;
         this.entries = entries;
         this.requests = requests;
-        this.withdrawals = new WithdrawalStore(sql, audit, sowings, requests, stays);
+        this.withdrawals = new WithdrawalStore(
+                sql, audit, sowings, requests, stays, SeedClaimStore.over(database, audit, sowings, entries));
     }
 
     public Optional<History> find(UUID id) {

@@ -1,6 +1,9 @@
 package warmshelf.sowing;
 
+import static warmshelf.db.generated.Tables.LOT_REQUEST;
+import static warmshelf.db.generated.Tables.MEMBER;
 import static warmshelf.db.generated.Tables.SOWING;
+import static warmshelf.db.generated.Tables.SPACE_REQUEST;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -15,13 +18,19 @@ import org.jooq.Condition;
 import org.jooq.DSLContext;
 import org.jooq.Record;
 import org.jooq.impl.DSL;
+import warmshelf.allocation.SpaceRequest;
 import warmshelf.crop.Method;
 import warmshelf.db.Database;
 import warmshelf.seed.GerminationTest;
 import warmshelf.seed.LotUse;
+import warmshelf.seed.SeedHold;
+import warmshelf.seed.SeedHoldStore;
 
-/** What the group's own sowings tell of its seed: how much came up, how much lived, what is still meant to be sown. */
-public final class LotUseStore implements LotUse {
+/**
+ * What the group's own sowings tell of its seed: how much came up, how much lived, what is still meant to be sown, and which seed
+ * that holds.
+ */
+public final class LotUseStore implements LotUse, SeedHoldStore {
     // Seed that is up, or was given up; before that more may still come.
     private static final List<String> FINISHED = List.of(
             SowingStage.UNDER_LIGHT.word(),
@@ -32,6 +41,9 @@ public final class LotUseStore implements LotUse {
             SowingStage.GIVEN_UP.word());
     private static final List<String> PLANTS_COUNTED =
             List.of(SowingStage.HARDENING_OFF.word(), SowingStage.PLANTED_OUT.word(), SowingStage.GIVEN_UP.word());
+
+    private static final List<String> HOLDING =
+            List.of(SpaceRequest.State.WAITING.word(), SpaceRequest.State.PLACED.word());
 
     private final DSLContext sql;
     private final EntryStore entries;
@@ -66,6 +78,37 @@ public final class LotUseStore implements LotUse {
                 .fetchMap(
                         row -> row.value1(),
                         row -> new Meant(row.value2(), row.value3().intValue()));
+    }
+
+    /**
+     * Soaked seed is out of its packet; of what is only planned, what was refused a place, or whose seed was refused or is gone,
+     * holds none.
+     */
+    @Override
+    public Map<UUID, List<SeedHold>> holds(DSLContext from, Collection<UUID> lotIds) {
+        Condition wanted = SOWING.STAGE
+                .eq(SowingStage.SOAKED.word())
+                .or(SOWING.STAGE
+                        .eq(SowingStage.PLANNED.word())
+                        .and(SPACE_REQUEST.STATE.isNull().or(SPACE_REQUEST.STATE.in(HOLDING))));
+        return from.select(SOWING.LOT_ID, SOWING.ID, MEMBER.ID, MEMBER.NAME, SOWING.SEEDS, LOT_REQUEST.STATE)
+                .from(Database.listed(SOWING, SOWING.LOT_ID, lotIds))
+                .join(MEMBER)
+                .on(MEMBER.ID.eq(SOWING.MEMBER_ID))
+                .leftJoin(SPACE_REQUEST)
+                .on(SPACE_REQUEST.SOWING_ID.eq(SOWING.ID))
+                .leftJoin(LOT_REQUEST)
+                .on(LOT_REQUEST.SOWING_ID.eq(SOWING.ID))
+                .where(wanted, LOT_REQUEST.STATE.isNull().or(LOT_REQUEST.STATE.in(LotRequest.State.HOLDING)))
+                .orderBy(SOWING.ASKED_AT, SOWING.ID)
+                .fetchGroups(
+                        SOWING.LOT_ID,
+                        row -> new SeedHold(
+                                row.get(SOWING.ID),
+                                row.get(MEMBER.ID),
+                                row.get(MEMBER.NAME),
+                                row.get(SOWING.SEEDS),
+                                LotRequest.State.WAITING.word().equals(row.get(LOT_REQUEST.STATE))));
     }
 
     /** How many of the group's seedlings lived from emergence to planting out, in this season and the two before it. */

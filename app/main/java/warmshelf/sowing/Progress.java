@@ -44,6 +44,11 @@ public record Progress(
         return Math.max(0, up - lost);
     }
 
+    /** Whether its seed is in compost or paper, or was. */
+    public boolean isSown() {
+        return seen.sown() != null;
+    }
+
     /** Whether it lies where its seed was laid out, because nobody has taken it off the heat or moved it all to cells. */
     public boolean isWhereItWasSown(Method method) {
         boolean trayThatIsUp = stage == SowingStage.EMERGED && method == Method.CELLS && seen.offHeat() == null;

@@ -54,6 +54,27 @@ record SeedPlan(
             @Nullable Integer seedsLeft,
             int capacity,
             boolean acceptFewer) {
+        String has = seedsLeft != null && seedsLeft == 0
+                ? "This lot is used up"
+                : "This lot has %d seeds".formatted(seedsLeft == null ? 0 : seedsLeft);
+        return of(plants, share, perCell, survival, seedsLeft, has, capacity, acceptFewer);
+    }
+
+    /**
+     * The same of a lot that others use too.
+     *
+     * @param free seeds that may be planned on; null: nobody has counted
+     * @param has how many those are and why, as the beginning of a sentence
+     */
+    static SeedPlan of(
+            int plants,
+            GerminationShare share,
+            int perCell,
+            double survival,
+            @Nullable Integer free,
+            String has,
+            int capacity,
+            boolean acceptFewer) {
         Optional<SeedCount> count = SeedCount.of(new SeedQuestion(plants, CONFIDENCE, share, survival, perCell));
         if (count.isEmpty()) {
             return new SeedPlan(
@@ -66,8 +87,8 @@ record SeedPlan(
                             "So little of this seed comes up that no number of seeds would do; choose another lot."));
         }
         SeedCount needed = count.get();
-        if (seedsLeft != null && seedsLeft < needed.seeds()) {
-            return tooFew(plants, share, perCell, survival, seedsLeft, capacity, acceptFewer, needed);
+        if (free != null && free < needed.seeds()) {
+            return tooFew(plants, share, perCell, survival, free, has, capacity, acceptFewer, needed);
         }
         return fitted(
                 needed.seeds(),
@@ -83,12 +104,13 @@ record SeedPlan(
             int perCell,
             double survival,
             int seedsLeft,
+            String has,
             int capacity,
             boolean acceptFewer,
             SeedCount needed) {
         double expected = expected(Math.max(1, seedsLeft / perCell), share, perCell, survival);
         if (seedsLeft == 0) {
-            return new SeedPlan(1, 1, 0, 0, new Problem(Cause.SEED, "This lot is used up; choose another."));
+            return new SeedPlan(1, 1, 0, 0, new Problem(Cause.SEED, has + "; choose another."));
         }
         if (!acceptFewer) {
             return new SeedPlan(
@@ -98,16 +120,11 @@ record SeedPlan(
                     expected,
                     new Problem(
                             Cause.SEED,
-                            ("This lot has %d seeds, and %d are needed for %d plants nine times in ten. %sThe packet"
-                                + " is too small: expect about %d of the %d plants. Ask for fewer plants, choose"
-                                + " another lot, or tick 'sow what is left'.")
+                            ("%s, and %d are needed for %d plants nine times in ten. %sThat is too few: expect about"
+                                + " %d of the %d plants. Ask for fewer plants, choose another lot, or tick 'sow what"
+                                + " is left'.")
                                     .formatted(
-                                            seedsLeft,
-                                            needed.seeds(),
-                                            plants,
-                                            advice(share),
-                                            Math.round(expected),
-                                            plants)));
+                                            has, needed.seeds(), plants, advice(share), Math.round(expected), plants)));
         }
         int cells = (seedsLeft + perCell - 1) / perCell;
         return fitted(seedsLeft, cells, 0, expected, capacity);

@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropHazard;
 import warmshelf.crop.Method;
+import warmshelf.seed.Lot;
 
 /**
  * One member's intent for one season: a lot, the plants wanted and how; then what happened is in its entries.
@@ -60,6 +61,39 @@ public record Sowing(
     /** What it takes under a light: what was sown in a bag lies in half a tray of cells from then on. */
     public int quartersUnderLight() {
         return Math.max(2, container.quarters());
+    }
+
+    /** The same with so many seeds in so many cells. */
+    Sowing with(int seeds, int cells) {
+        return with(lotId, variety, treatedSeed, seeds, cells);
+    }
+
+    /** The same sown from another lot of its crop, with so many seeds in so many cells. */
+    Sowing sownFrom(Lot lot, int seeds, int cells) {
+        return with(lot.id(), lot.variety(), lot.treated(), seeds, cells);
+    }
+
+    private Sowing with(UUID lotId, String variety, boolean treatedSeed, int seeds, int cells) {
+        return new Sowing(
+                id,
+                grower,
+                season,
+                crop,
+                lotId,
+                variety,
+                treatedSeed,
+                plantsWanted,
+                method,
+                warm,
+                container,
+                seeds,
+                seedsPerCell,
+                cells,
+                risk,
+                underCoverOn,
+                stage,
+                note,
+                version);
     }
 
     /** For example 'Pepper, sweet and mild hot · Lantern Row'. */

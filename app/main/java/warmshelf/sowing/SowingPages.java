@@ -6,7 +6,10 @@ import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.UUID;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.SpaceRequest;
 import warmshelf.allocation.Stay;
@@ -14,6 +17,7 @@ import warmshelf.crop.CropCatalogue;
 import warmshelf.crop.Hardiness;
 import warmshelf.frost.garden.AcceptedRiskStore;
 import warmshelf.photo.PhotoStore;
+import warmshelf.seed.LotBalance;
 import warmshelf.timeline.Timeline;
 import warmshelf.timeline.TimelineStep;
 import warmshelf.timeline.Verdict;
@@ -62,6 +66,7 @@ public final class SowingPages implements Pages {
         List<History> mine = histories.ofMember(visitor.memberId());
         List<Line> lines = mine.stream().map(history -> line(history, visitor)).toList();
         Map<String, @Nullable Object> model = new HashMap<>(aside.model(visitor));
+        model.put("seeds", seedOf(mine.stream().map(History::sowing).toList()));
         model.put("season", SeasonRows.of(mine).picture(planner, visitor.today()));
         model.put(
                 "underWay",
@@ -70,6 +75,24 @@ public final class SowingPages implements Pages {
                 "over",
                 lines.stream().filter(line -> line.sowing().stage().isOver()).toList());
         ctx.render("sowing/list.peb", model);
+    }
+
+    /** How each sowing that is not sown yet stands with its seed. */
+    private Map<UUID, SeedStanding> seedOf(List<Sowing> some) {
+        List<Sowing> planned =
+                some.stream().filter(sowing -> sowing.stage().isBeforeSowing()).toList();
+        Map<UUID, LotRequest> requests =
+                stores.lotRequests().ofSowings(planned.stream().map(Sowing::id).toList());
+        Map<UUID, LotBalance> balances = stores.balances()
+                .of(stores.lots()
+                        .all(planned.stream().map(Sowing::lotId).distinct().toList()));
+        return planned.stream()
+                .collect(Collectors.toMap(
+                        Sowing::id,
+                        sowing -> SeedStanding.of(
+                                sowing,
+                                Objects.requireNonNull(balances.get(sowing.lotId())),
+                                requests.get(sowing.id()))));
     }
 
     private Line line(History history, Visitor visitor) {
@@ -102,6 +125,7 @@ public final class SowingPages implements Pages {
                         || visitor.memberId().equals(sowing.grower().memberId()));
         model.put("stay", history.stayOn(visitor.today()));
         model.put("mayWithdraw", mayWithdraw(visitor, sowing));
+        model.put("seed", seedOf(List.of(sowing)).get(sowing.id()));
         model.put(
                 "mayTakeBack",
                 WithdrawalPages.isOurs(visitor, sowing)
@@ -136,7 +160,10 @@ public final class SowingPages implements Pages {
     private List<StillInTime.Other> instead(Sowing sowing, LocalDate today) {
         Map<Hardiness, Double> accepted = risks.of(sowing.grower().memberId());
         return new StillInTime(planner, crops, each -> accepted.getOrDefault(each, each.usualRisk()))
-                .insteadOf(Asking.of(sowing), stores.lots().withSeed(), today);
+                .insteadOf(
+                        Asking.of(sowing),
+                        stores.balances().freeFor(sowing.grower().memberId()),
+                        today);
     }
 
     private Optional<Timeline> timeline(History history, Visitor visitor) {

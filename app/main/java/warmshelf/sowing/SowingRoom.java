@@ -12,12 +12,22 @@ public final class SowingRoom {
     private SowingRoom() {}
 
     public static List<Pages> pages(SowingStores stores, Aside aside) {
-        AskStore asks = new AskStore(stores.database(), stores.lots(), stores.sowings(), stores.requests());
+        AskStore asks =
+                new AskStore(stores.database(), stores.lots(), stores.sowings(), stores.requests(), stores.claims());
         AcceptedRiskStore risks = new AcceptedRiskStore(stores.database(), stores.audit());
         PhotoStore photos = new PhotoStore(stores.database(), stores.audit());
-        LotUseStore use = new LotUseStore(stores.database(), stores.entries());
         return List.of(
-                new AskPages(stores.crops(), stores.planner(), stores.lots(), stores.space(), asks, risks, use),
+                new AskPages(
+                        stores.crops(),
+                        stores.planner(),
+                        stores.lots(),
+                        stores.space(),
+                        asks,
+                        risks,
+                        stores.use(),
+                        stores.balances()),
+                new SeedChoicePages(stores),
+                new LotRequestPages(stores, new SeedNews(stores)),
                 new SowingPages(stores, photos, risks, aside),
                 new WithdrawalPages(stores.histories()),
                 new PhotoPages(photos));

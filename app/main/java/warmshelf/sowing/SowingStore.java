@@ -111,6 +111,44 @@ public final class SowingStore {
                 .execute();
     }
 
+    /** Changes of what lot a sowing is sown, and how many seeds in how many cells, within the caller's transaction. */
+    void changeSeed(DSLContext tx, Sowing sowing, UUID by) {
+        tx.update(SOWING)
+                .set(SOWING.LOT_ID, sowing.lotId())
+                .set(SOWING.SEEDS, sowing.seeds())
+                .set(SOWING.CELLS, sowing.cells())
+                .set(SOWING.VERSION, SOWING.VERSION.plus(1))
+                .where(SOWING.ID.eq(sowing.id()))
+                .execute();
+        String detail = "%d seeds of lot %s".formatted(sowing.seeds(), sowing.lotId());
+        audit.write(tx, by, "change seed", "sowing", sowing.id(), detail);
+    }
+
+    /** The seeds that were written off the lot when this was sown; 0: none. */
+    public int seedsTaken(DSLContext tx, UUID sowing) {
+        Integer taken = tx.select(SOWING.SEEDS_TAKEN)
+                .from(SOWING)
+                .where(SOWING.ID.eq(sowing))
+                .fetchSingle(SOWING.SEEDS_TAKEN);
+        return taken == null ? 0 : taken;
+    }
+
+    /** Notes how many seeds were written off the lot for a sowing, within the caller's transaction; 0: none. */
+    public void noteSeedsTaken(DSLContext tx, UUID sowing, int seeds) {
+        tx.update(SOWING)
+                .set(SOWING.SEEDS_TAKEN, seeds == 0 ? null : seeds)
+                .where(SOWING.ID.eq(sowing))
+                .execute();
+    }
+
+    /** How many cells a whole tray of the kind asked for has; empty where nobody said. */
+    Optional<Integer> cellsInTray(UUID sowing) {
+        return sql.select(SOWING.CELLS_IN_TRAY)
+                .from(SOWING)
+                .where(SOWING.ID.eq(sowing), SOWING.CELLS_IN_TRAY.isNotNull())
+                .fetchOptional(SOWING.CELLS_IN_TRAY);
+    }
+
     /** Notes how many cells a whole tray of the kind asked for has. */
     void noteTray(DSLContext tx, UUID id, int cells) {
         tx.update(SOWING)

@@ -9,6 +9,7 @@ import warmshelf.crop.OwnCropStore;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
 import warmshelf.frost.evidence.FrostSource;
+import warmshelf.seed.LotBalanceStore;
 import warmshelf.seed.LotStore;
 
 /** The stores that asking, placing and the daily round share, over one database. */
@@ -25,7 +26,11 @@ public record SowingStores(
         HistoryStore histories,
         SpaceStore space,
         EmergenceStore emergence,
-        ProblemStore problems) {
+        ProblemStore problems,
+        LotUseStore use,
+        LotBalanceStore balances,
+        LotRequestStore lotRequests,
+        SeedClaimStore claims) {
 
     public static SowingStores over(Database database, Audit audit, FrostSource frost) {
         return over(database, audit, frost, new OwnCropStore(database, audit).catalogue());
@@ -38,12 +43,16 @@ public record SowingStores(
         RequestStore requests = new RequestStore(database, audit);
         EmergenceStore emergence = new EmergenceStore(database, crops, entries);
         StayStore stays = new StayStore(audit, new ClashStore(crops));
+        LotStore lots = new LotStore(database, audit);
+        LotUseStore use = new LotUseStore(database, entries);
+        LotBalanceStore balances = new LotBalanceStore(database, audit, lots, use);
+        LotRequestStore lotRequests = new LotRequestStore(database, audit);
         return new SowingStores(
                 database,
                 audit,
                 crops,
                 new SowingPlanner(crops, new GrowerFrost(frost), emergence),
-                new LotStore(database, audit),
+                lots,
                 sowings,
                 entries,
                 requests,
@@ -51,6 +60,10 @@ public record SowingStores(
                 new HistoryStore(database, audit, sowings, entries, requests, stays),
                 new SpaceStore(database),
                 emergence,
-                new ProblemStore(database, audit));
+                new ProblemStore(database, audit),
+                use,
+                balances,
+                lotRequests,
+                new SeedClaimStore(database, sowings, balances, lotRequests));
     }
 }

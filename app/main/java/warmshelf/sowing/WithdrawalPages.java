@@ -72,7 +72,10 @@ final class WithdrawalPages implements Pages {
                 .orElseThrow(
                         () -> Refusal.conflict("There is no withdrawal of %s to take back; that is possible for a day."
                                 .formatted(sowing.title())));
-        Respond.seeOther(ctx, "/sowings/" + sowing.id(), said(back));
+        Respond.seeOther(
+                ctx,
+                "/sowings/" + sowing.id(),
+                "%s %s".formatted(said(back), back.seed()).strip());
     }
 
     private static String said(WithdrawalStore.TakenBack back) {
@@ -80,7 +83,7 @@ final class WithdrawalPages implements Pages {
             return "Not withdrawn any more. Its place is not to be had again, so it waits for another.";
         }
         if (back.places().isEmpty()) {
-            return "Not withdrawn any more; it stands as it did.";
+            return back.seed().isEmpty() ? "Not withdrawn any more; it stands as it did." : "Not withdrawn any more.";
         }
         String light = back.lostLight() ? " Its place under the light is not to be had again." : "";
         return "Not withdrawn any more. It has its place again: %s.%s".formatted(words(back.places()), light);

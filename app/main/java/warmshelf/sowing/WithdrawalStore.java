@@ -32,13 +32,21 @@ public final class WithdrawalStore {
     private final SowingStore sowings;
     private final RequestStore requests;
     private final StayStore stays;
+    private final SeedClaimStore claims;
 
-    WithdrawalStore(DSLContext sql, Audit audit, SowingStore sowings, RequestStore requests, StayStore stays) {
+    WithdrawalStore(
+            DSLContext sql,
+            Audit audit,
+            SowingStore sowings,
+            RequestStore requests,
+            StayStore stays,
+            SeedClaimStore claims) {
         this.sql = sql;
         this.audit = audit;
         this.sowings = sowings;
         this.requests = requests;
         this.stays = stays;
+        this.claims = claims;
     }
 
     /**
@@ -54,8 +62,9 @@ public final class WithdrawalStore {
      * @param places where it is to lie again
      * @param lostPlace whether it had a place on a mat and waits for another one now
      * @param lostLight whether its place under a light is gone although it has its place on the mat again
+     * @param seed what to say where others have its seed by now, or empty
      */
-    public record TakenBack(Sowing sowing, List<Stay> places, boolean lostPlace, boolean lostLight) {}
+    public record TakenBack(Sowing sowing, List<Stay> places, boolean lostPlace, boolean lostLight, String seed) {}
 
     /**
      * Withdraws a sowing that has not been sown: its request ends, and its places are free.
@@ -169,14 +178,17 @@ public final class WithdrawalStore {
     }
 
     private TakenBack restore(DSLContext tx, Sowing sowing, WithdrawalRecord withdrawal, UUID by) {
+        // What was refused a place held no seed.
+        boolean heldSeed = !SpaceRequest.State.REFUSED.word().equals(withdrawal.getRequestBefore());
+        String seed = heldSeed ? claims.claimAgain(tx, sowing, by) : "";
         @Nullable SpaceRequest request = requests.find(tx, sowing.id()).orElse(null);
         if (request == null || withdrawal.getRequestBefore() == null) {
-            return new TakenBack(sowing, List.of(), false, false);
+            return new TakenBack(sowing, List.of(), false, false, seed);
         }
         SpaceRequest.State before = SpaceRequest.State.named(withdrawal.getRequestBefore());
         if (before != SpaceRequest.State.PLACED) {
             requests.decide(tx, request, before, withdrawal.getReasonBefore(), by);
-            return new TakenBack(sowing, List.of(), false, false);
+            return new TakenBack(sowing, List.of(), false, false, seed);
         }
         List<WithdrawalStayRecord> places = tx.selectFrom(WITHDRAWAL_STAY)
                 .where(WITHDRAWAL_STAY.WITHDRAWAL_ID.eq(withdrawal.getId()))
@@ -191,7 +203,7 @@ public final class WithdrawalStore {
             allLights = allLights && (mat || lies);
         }
         requests.decide(tx, request, onMat ? SpaceRequest.State.PLACED : SpaceRequest.State.WAITING, "", by);
-        return new TakenBack(sowing, StayBookStore.ofSowing(tx, sowing.id()), !onMat, onMat && !allLights);
+        return new TakenBack(sowing, StayBookStore.ofSowing(tx, sowing.id()), !onMat, onMat && !allLights, seed);
     }
 
     /** Whether it lies there again; somebody else may have the room by now, or have set the mat otherwise. */

@@ -32,6 +32,7 @@ final class SpringGroup implements AutoCloseable {
     private final String thermometer;
     private final String stations;
     private final String ownTurn;
+    private final String seedAsked;
 
     private SpringGroup(Cellar cellar) {
         this.cellar = cellar;
@@ -64,9 +65,28 @@ final class SpringGroup implements AutoCloseable {
         cellar.ask(asking("eggplant", "Long Purple", Map.of("container", "tray")));
         passUntil(LocalDate.of(2027, 4, 16));
         entry(onTheMat, Map.of("step", "look", "nothing", "0"));
+        seedAsked = askTheMemberForSeed();
         ownTurn = keepTheRota();
         thermometer = hangThermometer();
         stations = sendStations();
+    }
+
+    /** The coordinator asks twice for seed of the member's; once the answer is no. */
+    private String askTheMemberForSeed() {
+        String lot = firstLot().substring("/seeds/".length());
+        Map<String, String> asked = new HashMap<>(Cellar.peppers());
+        asked.putAll(Map.of("lot", lot, "crop", "", "plants", "2", "acceptFewer", "yes"));
+        String refusedSeed = asCoordinator(asked);
+        Answer no = cellar.member()
+                .post("/sowings/" + refusedSeed + "/seed", Map.of("answer", "no", "reason", "For the school bed."));
+        assertThat(no.status()).as(no.text()).isEqualTo(303);
+        return asCoordinator(asked);
+    }
+
+    private String asCoordinator(Map<String, String> asked) {
+        Answer answer = cellar.coordinator().post("/sowings", asked);
+        assertThat(answer.status()).as(answer.text()).isEqualTo(303);
+        return answer.location().substring("/sowings/".length());
     }
 
     private String sendStations() {
@@ -186,6 +206,9 @@ final class SpringGroup implements AutoCloseable {
                 new PageVisit("lot", firstLot(), member),
                 new PageVisit("new lot", "/seeds/new", member),
                 new PageVisit("offer of seed", firstLot() + "/offer", member),
+                new PageVisit("when others want seed", firstLot() + "/sharing", member),
+                new PageVisit("seed is asked for", "/sowings/" + seedAsked + "/seed", member),
+                new PageVisit("another lot", "/sowings/" + waiting + "/lot", member),
                 new PageVisit("frost", "/frost", member),
                 new PageVisit("frost, mistyped", "/frost?country=US&postcode=55899", member),
                 new PageVisit("my garden", "/frost/garden", member),
@@ -220,6 +243,7 @@ final class SpringGroup implements AutoCloseable {
                 new PageVisit("variety of a crop", "/crops/pepper/varieties", coordinator),
                 new PageVisit("supplies, for a coordinator", "/supplies", coordinator),
                 new PageVisit("a promise to change", promiseToChange(), coordinator),
+                new PageVisit("sowings, one without seed", "/sowings", coordinator),
                 new PageVisit("requests", "/requests", coordinator),
                 new PageVisit("one request", "/requests/" + waiting, coordinator),
                 new PageVisit("request refused", "/requests/" + refused, coordinator),

@@ -234,6 +234,37 @@ abstract class TickStoreContract extends TickContract {
     }
 
     @Test
+    void seed_that_was_not_sown_after_all_is_back_in_its_lot_and_held_again() {
+        UUID lot = lot(40);
+        UUID sowing = room.peppersOf(lot);
+        Draft sown = step(EntryStep.SOWN);
+        keep(sowing, sown);
+        assertThat(room.balances().of(room.lots().find(lot).orElseThrow()).spokenFor())
+                .as("sown seed is not spoken for, it is gone")
+                .isZero();
+
+        keep(sowing, step(EntryStep.SOAKED).correcting(sown));
+
+        assertThat(left(lot)).isEqualTo(40);
+        assertThat(room.balances().of(room.lots().find(lot).orElseThrow()).spokenFor())
+                .isEqualTo(12);
+        keep(sowing, step(EntryStep.SOWN));
+        assertThat(left(lot)).isEqualTo(28);
+    }
+
+    @Test
+    void where_a_packet_was_short_only_what_it_gave_comes_back() {
+        UUID lot = lot(5);
+        UUID sowing = room.peppersOf(lot);
+        Draft sown = step(EntryStep.SOWN);
+        keep(sowing, sown);
+
+        keep(sowing, step(EntryStep.SOAKED).correcting(sown));
+
+        assertThat(left(lot)).isEqualTo(5);
+    }
+
+    @Test
     void a_packet_with_fewer_seeds_than_believed_is_empty_and_never_below() {
         UUID lot = lot(5);
 

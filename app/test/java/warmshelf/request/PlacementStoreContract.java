@@ -43,7 +43,7 @@ abstract class PlacementStoreContract extends StoreContract {
         room = new GrowRoom(database(), audit());
         requests = new RequestStore(database(), audit());
         StayStore stays = new StayStore(audit(), new ClashStore(CropCatalogue.bundled()));
-        placements = new PlacementStore(database(), requests, stays, room.sowings());
+        placements = new PlacementStore(database(), requests, stays, room.sowings(), room.claims());
         histories = new HistoryStore(database(), audit(), room.sowings(), new EntryStore(audit()), requests, stays);
     }
 

@@ -21,6 +21,9 @@ import warmshelf.member.MemberStore;
 import warmshelf.member.NewMember;
 import warmshelf.seed.Taking.Taken;
 import warmshelf.seed.Taking.TooFew;
+import warmshelf.sowing.EntryStore;
+import warmshelf.sowing.LotUseStore;
+import warmshelf.testing.GrowRoom;
 import warmshelf.testing.StoreContract;
 
 abstract class OfferStoreContract extends StoreContract {
@@ -32,9 +35,13 @@ abstract class OfferStoreContract extends StoreContract {
     @BeforeEach
     void moveIn() {
         lots = new LotStore(database(), audit());
-        offers = new OfferStore(database(), audit(), lots);
-        tom = member("Tom Okafor");
-        priya = member("Priya Nair");
+        offers = new OfferStore(
+                database(),
+                audit(),
+                lots,
+                new LotBalanceStore(database(), audit(), lots, new LotUseStore(database(), new EntryStore(audit()))));
+        tom = member("Tom Brandt");
+        priya = member("Priya Brandt");
     }
 
     @Test
@@ -44,6 +51,21 @@ abstract class OfferStoreContract extends StoreContract {
         assertThat(offers.offer(lot, 21, tom)).isEqualTo(new TooFew(20, 21));
         assertThat(offers.offer(lot, 20, tom)).isEqualTo(new Taken());
         assertThat(find(lot).offered()).isEqualTo(20);
+    }
+
+    @Test
+    void what_a_sowing_will_use_is_neither_offered_nor_taken() {
+        GrowRoom room = new GrowRoom(database(), audit());
+        UUID lot = room.lots().add(new NewLot("pepper", "Lantern Row", 2026, 34, room.tom(), false, ""), room.tom());
+        room.peppersOf(lot);
+
+        assertThat(offers.offer(lot, 23, tom)).isEqualTo(new TooFew(22, 23));
+        assertThat(offers.offer(lot, 22, tom)).isEqualTo(new Taken());
+        // Planned by its owner before the offer was made smaller: what is promised comes first.
+        room.peppersOf(lot);
+        assertThat(offers.take(find(lot), UUID.randomUUID(), 11, priya)).isEqualTo(new TooFew(10, 11));
+        assertThat(offers.take(find(lot), UUID.randomUUID(), 10, priya)).isEqualTo(new Taken());
+        assertThat(find(lot).offered()).isZero();
     }
 
     @Test

@@ -155,7 +155,7 @@ class AskPlannerTest {
                         2027,
                         Map.of(),
                         Survival.COMMON_PRACTICE)
-                .plan(asked, Crops.PEPPER, List.of(), new Board(MARCH, MARCH.plusDays(400), List.of(MAT)))
+                .plan(asked, Crops.PEPPER, List.of(), null, new Board(MARCH, MARCH.plusDays(400), List.of(MAT)))
                 .plan();
         if (plan == null) {
             throw new AssertionError("it can be planned");
@@ -225,7 +225,8 @@ class AskPlannerTest {
                 Survival.COMMON_PRACTICE);
         AskForm.Ask asUsual = withPacket(ask(Method.CELLS, true, null), Crops.PEPPER);
 
-        AskPlan plan = planner.plan(asUsual, Crops.PEPPER, List.of(), board).plan();
+        AskPlan plan =
+                planner.plan(asUsual, Crops.PEPPER, List.of(), null, board).plan();
 
         assertThat(plan).isNotNull();
         assertThat(plan.asking().risk()).isEqualTo(0.3);
@@ -266,7 +267,7 @@ class AskPlannerTest {
                         2027,
                         Map.of(),
                         Survival.COMMON_PRACTICE)
-                .plan(asked, crop, List.of(), board);
+                .plan(asked, crop, List.of(), null, board);
     }
 
     private static AskForm.Ask ask(Method method, boolean warm, @Nullable LocalDate cover) {

@@ -42,7 +42,7 @@ class SeedPlanTest {
 
         assertThat(plan.problem())
                 .isEqualTo(seed("This lot has 9 seeds, and " + needed + " are needed for 10 plants nine times in ten."
-                        + " The packet is too small: expect about 6 of"
+                        + " That is too few: expect about 6 of"
                         + " the 10 plants. Ask for fewer plants, choose"
                         + " another lot, or tick 'sow what is left'."));
         assertThat(SeedPlan.of(10, FOUR_FIFTHS, 1, 0.9, needed, 36, false).problem())

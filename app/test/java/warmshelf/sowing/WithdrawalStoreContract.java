@@ -15,6 +15,7 @@ import warmshelf.allocation.Spot;
 import warmshelf.allocation.Stay;
 import warmshelf.allocation.StayBookStore;
 import warmshelf.frost.evidence.FrostSource;
+import warmshelf.seed.NewLot;
 import warmshelf.testing.GrowRoom;
 import warmshelf.testing.StoreContract;
 import warmshelf.testing.TestGroup;
@@ -34,6 +35,26 @@ abstract class WithdrawalStoreContract extends StoreContract {
         room = new GrowRoom(database(), audit());
         stores = SowingStores.over(database(), audit(), FrostSource.bundledOnly());
         withdrawals = stores.histories().withdrawals();
+    }
+
+    @Test
+    void a_withdrawal_taken_back_gets_its_seed_again_only_where_others_have_not_planned_on_it() {
+        UUID lot = room.lots().add(new NewLot("pepper", "Lantern Row", 2026, 20, room.tom(), false, ""), room.tom());
+        UUID sowing = room.peppersOf(lot);
+        withdrawals.withdraw(sowing, room.tom());
+        assertThat(withdrawals.takeBack(sowing, room.tom()).orElseThrow().seed())
+                .isEmpty();
+
+        withdrawals.withdraw(sowing, room.tom());
+        room.peppersOf(lot);
+
+        assertThat(withdrawals.takeBack(sowing, room.tom()).orElseThrow().seed())
+                .isEqualTo("Its seed went to others meanwhile: choose another lot for it.");
+        assertThat(stores.balances().of(stores.lots().find(lot).orElseThrow()).spokenFor())
+                .as("promised once")
+                .isEqualTo(12);
+        assertThat(stores.lotRequests().find(sowing).orElseThrow().isWithoutSeed())
+                .isTrue();
     }
 
     @Test

@@ -15,9 +15,13 @@ import warmshelf.db.Audit;
 import warmshelf.db.Database;
 import warmshelf.member.MemberStore;
 import warmshelf.member.NewMember;
+import warmshelf.seed.LotBalanceStore;
 import warmshelf.seed.LotStore;
 import warmshelf.seed.NewLot;
 import warmshelf.sowing.Container;
+import warmshelf.sowing.EntryStore;
+import warmshelf.sowing.LotUseStore;
+import warmshelf.sowing.SeedClaimStore;
 import warmshelf.sowing.Sowing;
 import warmshelf.sowing.SowingStage;
 import warmshelf.sowing.SowingStore;
@@ -28,6 +32,7 @@ import warmshelf.sowing.SowingStore;
  */
 public final class GrowRoom {
     private final Database database;
+    private final Audit audit;
     private final SowingStore sowings;
     private final LotStore lots;
     private final UUID tom;
@@ -51,6 +56,7 @@ public final class GrowRoom {
 
     private GrowRoom(Database database, Audit audit, UUID tom, UUID priya) {
         this.database = database;
+        this.audit = audit;
         this.sowings = new SowingStore(database, CropCatalogue.bundled(), audit);
         this.lots = new LotStore(database, audit);
         this.tom = tom;
@@ -194,6 +200,16 @@ public final class GrowRoom {
                 1);
         sowings.add(database.sql(), sowing, member);
         return id;
+    }
+
+    /** What of the lots is whose. */
+    public LotBalanceStore balances() {
+        return new LotBalanceStore(database, audit, lots, new LotUseStore(database, new EntryStore(audit)));
+    }
+
+    /** What holds seed for sowings. */
+    public SeedClaimStore claims() {
+        return SeedClaimStore.over(database, audit, sowings, new EntryStore(audit));
     }
 
     public UUID tom() {

@@ -1,0 +1,124 @@
+package warmshelf.seed;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+
+/** What is left of a lot, and for whom, in words. */
+public final class BalanceWords {
+    private final LotBalance balance;
+
+    public BalanceWords(LotBalance balance) {
+        this.balance = balance;
+    }
+
+    /** For example '34, of which 26 are spoken for'. */
+    public String left() {
+        Integer counted = balance.lot().seedsLeft();
+        int spoken = balance.spokenFor();
+        if (counted == null) {
+            return spoken == 0 ? "Not counted" : "Not counted; %s spoken for".formatted(are(spoken));
+        }
+        String left = counted == 0 ? "None left" : number(counted);
+        if (spoken == 0) {
+            return left;
+        }
+        return spoken <= counted
+                ? "%s, of which %s spoken for".formatted(left, are(spoken))
+                : "%s, but %s spoken for".formatted(left, are(spoken));
+    }
+
+    /** For a list to choose from: whose it is, and how many seeds are free, for example 'Ana’s: 8 free, ask first'. */
+    public String whoseAndFree(UUID member) {
+        Lot lot = balance.lot();
+        String whose = member.equals(lot.ownerId())
+                ? "yours"
+                : lot.ownerName() == null ? "the group’s" : lot.ownerName() + "’s";
+        Integer free = balance.freeFor(member);
+        String seeds = free == null ? "not counted" : free == 0 ? "nothing free" : number(free) + " free";
+        return "%s: %s%s".formatted(whose, seeds, balance.isAskedFor(member) ? ", ask first" : "");
+    }
+
+    /** What the lot has and why not all of it is free for this member, as the beginning of a sentence. */
+    public String forMember(UUID member) {
+        Integer counted = balance.lot().seedsLeft();
+        Integer free = balance.freeFor(member);
+        if (counted == null || free == null) {
+            return "Nobody has counted this lot";
+        }
+        if (counted == 0) {
+            return "This lot is used up";
+        }
+        if (free.equals(counted)) {
+            return "This lot has %s seeds".formatted(number(counted));
+        }
+        return "This lot has %s seeds; %s, so %s free for you"
+                .formatted(number(counted), held(member), free == 0 ? "none is" : are(free));
+    }
+
+    /** How many an owner can give to a request that waits and why, up to '… at most 8'. */
+    public String forGiving() {
+        return forOwner(parts(promised(), true), balance.canBeGiven());
+    }
+
+    /** How many an owner can offer to everybody and why, up to '… at most 8'. */
+    String forOffering() {
+        return forOwner(parts(promised(), false), balance.canBeOffered());
+    }
+
+    private String forOwner(List<String> parts, @Nullable Integer most) {
+        Integer counted = balance.lot().seedsLeft();
+        String has = "The lot has %s seeds".formatted(number(counted == null ? 0 : counted));
+        String because = parts.isEmpty() ? "" : joined(parts) + ", ";
+        return "%s; %sso at most %s".formatted(has, because, number(most == null ? 0 : most));
+    }
+
+    private String held(UUID member) {
+        boolean own = member.equals(balance.lot().ownerId());
+        return joined(own ? ownParts() : parts(balance.spokenFor(), true));
+    }
+
+    private List<String> ownParts() {
+        List<String> parts = new ArrayList<>();
+        add(parts, promised(), "spoken for");
+        add(parts, balance.offered(), "offered to everybody");
+        return parts;
+    }
+
+    private List<String> parts(int spoken, boolean withOffer) {
+        List<String> parts = new ArrayList<>();
+        add(parts, spoken, "spoken for");
+        add(parts, balance.sharing().keptBack(), "kept back");
+        add(parts, withOffer ? balance.offered() : 0, "offered to everybody");
+        return parts;
+    }
+
+    private int promised() {
+        return balance.holds().stream()
+                .filter(hold -> !hold.waitsForOwner())
+                .mapToInt(SeedHold::seeds)
+                .sum();
+    }
+
+    private static void add(List<String> parts, int seeds, String what) {
+        if (seeds > 0) {
+            parts.add(are(seeds) + " " + what);
+        }
+    }
+
+    private static String joined(List<String> parts) {
+        return parts.size() < 2
+                ? String.join("", parts)
+                : String.join(", ", parts.subList(0, parts.size() - 1)) + " and " + parts.get(parts.size() - 1);
+    }
+
+    private static String are(int seeds) {
+        return number(seeds) + (seeds == 1 ? " is" : " are");
+    }
+
+    private static String number(int seeds) {
+        return String.format(Locale.ROOT, "%,d", seeds);
+    }
+}

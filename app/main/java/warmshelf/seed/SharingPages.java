@@ -1,0 +1,71 @@
+package warmshelf.seed;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.Map;
+import warmshelf.crop.CropCatalogue;
+import warmshelf.web.Pages;
+import warmshelf.web.Refusal;
+import warmshelf.web.Respond;
+import warmshelf.web.Role;
+import warmshelf.web.Visitor;
+
+/** On what terms others may plan on a lot: asked for or not, and how much is kept back. */
+public final class SharingPages implements Pages {
+    private final LotStore lots;
+    private final LotBalanceStore balances;
+    private final CropCatalogue crops;
+
+    public SharingPages(LotStore lots, LotBalanceStore balances, CropCatalogue crops) {
+        this.lots = lots;
+        this.balances = balances;
+        this.crops = crops;
+    }
+
+    @Override
+    public void register(RoutesConfig routes) {
+        routes.get("/seeds/{id}/sharing", this::form, Role.MEMBER);
+        routes.post("/seeds/{id}/sharing", this::share, Role.MEMBER);
+    }
+
+    private void form(Context ctx) {
+        Lot lot = changeable(ctx);
+        ctx.render(
+                "seed/sharing.peb",
+                model(lot, SharingForm.showing(balances.of(lot).sharing())));
+    }
+
+    private void share(Context ctx) {
+        Lot lot = changeable(ctx);
+        SharingForm form = SharingForm.of(ctx.formParamMap(), lot);
+        if (form.sharing().isEmpty()) {
+            Respond.again(ctx, "seed/sharing.peb", model(lot, form));
+            return;
+        }
+        balances.share(lot.id(), form.sharing().get(), Visitor.of(ctx).memberId());
+        Respond.seeOther(ctx, "/seeds/" + lot.id(), "Kept: others see it when they choose this lot.");
+    }
+
+    private Lot changeable(Context ctx) {
+        Lot lot = lots.find(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
+        Visitor visitor = Visitor.of(ctx);
+        if (!lot.mayBeChangedBy(visitor.memberId(), visitor.coordinator())) {
+            throw Refusal.forbidden("Only the owner of this seed or a coordinator says on what terms others have it.");
+        }
+        return lot;
+    }
+
+    private Map<String, Object> model(Lot lot, SharingForm form) {
+        return Map.of(
+                "lot",
+                lot,
+                "crop",
+                crops.orUnlisted(lot.cropId()).name(),
+                "left",
+                new BalanceWords(balances.of(lot)).left(),
+                "form",
+                form,
+                "terms",
+                SharingForm.TERMS);
+    }
+}

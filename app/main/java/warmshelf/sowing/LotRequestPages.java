@@ -1,0 +1,112 @@
+package warmshelf.sowing;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.List;
+import java.util.Map;
+import warmshelf.seed.BalanceWords;
+import warmshelf.seed.Lot;
+import warmshelf.web.FormReader;
+import warmshelf.web.Pages;
+import warmshelf.web.Refusal;
+import warmshelf.web.Respond;
+import warmshelf.web.Role;
+import warmshelf.web.Visitor;
+
+/** Another member asks for seed of one's lot: the question, and the answer. */
+public final class LotRequestPages implements Pages {
+    private static final int LONGEST_REASON = 400;
+
+    private final SowingStores stores;
+    private final SeedNews news;
+
+    LotRequestPages(SowingStores stores, SeedNews news) {
+        this.stores = stores;
+        this.news = news;
+    }
+
+    @Override
+    public void register(RoutesConfig routes) {
+        routes.get("/sowings/{id}/seed", this::show, Role.MEMBER);
+        routes.post("/sowings/{id}/seed", this::answer, Role.MEMBER);
+    }
+
+    private void show(Context ctx) {
+        LotRequest request = waiting(ctx);
+        FormReader form = new FormReader(Map.of("seeds", List.of(String.valueOf(request.asked()))));
+        ctx.render("sowing/seed-request.peb", model(request, form));
+    }
+
+    private void answer(Context ctx) {
+        LotRequest request = waiting(ctx);
+        FormReader form = new FormReader(ctx.formParamMap());
+        boolean gives =
+                form.choice("answer", "The answer", List.of("yes", "no")).equals("yes");
+        int seeds = gives ? form.wholeNumber("seeds", "Seeds you give", 1, request.asked()) : 0;
+        String reason = form.optionalText("reason", "What you say to it", LONGEST_REASON);
+        if (form.ok()) {
+            keep(ctx, request, seeds, reason, form);
+        }
+        if (!form.ok()) {
+            Respond.again(ctx, "sowing/seed-request.peb", model(request, form));
+            return;
+        }
+        Respond.seeOther(ctx, "/today", said(request, seeds));
+    }
+
+    private void keep(Context ctx, LotRequest request, int seeds, String reason, FormReader form) {
+        SeedClaimStore.Answer answer = stores.claims()
+                .answer(request.sowingId(), seeds, reason, Visitor.of(ctx).memberId());
+        switch (answer) {
+            case KEPT -> {}
+            case TOO_LATE -> throw tooLate();
+            case TOO_MANY ->
+                form.refuse(
+                        "seeds",
+                        "Seeds you give was %,d. %s can be given; what you keep back is changed on the lot’s page."
+                                .formatted(
+                                        seeds,
+                                        new BalanceWords(stores.balances().of(lot(request))).forGiving()));
+        }
+    }
+
+    private String said(LotRequest request, int seeds) {
+        String grower = stores.sowings()
+                .find(request.sowingId())
+                .map(sowing -> sowing.grower().name())
+                .orElseThrow();
+        return seeds == 0
+                ? "%s sees that you keep your seed.".formatted(grower)
+                : "%,d %s %s’s now.".formatted(seeds, seeds == 1 ? "seed is" : "seeds are", grower);
+    }
+
+    private LotRequest waiting(Context ctx) {
+        LotRequest request = stores.lotRequests().find(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
+        Visitor visitor = Visitor.of(ctx);
+        if (!lot(request).mayBeChangedBy(visitor.memberId(), visitor.coordinator())) {
+            throw Refusal.forbidden("Only %s or a coordinator can answer for this seed."
+                    .formatted(request.owner() == null ? "a coordinator" : request.owner()));
+        }
+        boolean beforeSowing = stores.sowings()
+                .find(request.sowingId())
+                .filter(sowing -> sowing.stage().isBeforeSowing())
+                .isPresent();
+        if (!request.isWaiting() || !beforeSowing) {
+            throw tooLate();
+        }
+        return request;
+    }
+
+    private static Refusal tooLate() {
+        return Refusal.conflict(
+                "This needs no answer any more: it was answered, withdrawn or sown a moment ago. Nothing was changed.");
+    }
+
+    private Lot lot(LotRequest request) {
+        return stores.lots().find(request.lotId()).orElseThrow();
+    }
+
+    private Map<String, Object> model(LotRequest request, FormReader form) {
+        return Map.of("asked", news.asked(request), "form", form);
+    }
+}

@@ -1,0 +1,136 @@
+package warmshelf.sowing;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.UUID;
+import warmshelf.seed.BalanceWords;
+import warmshelf.seed.GerminationTest;
+import warmshelf.seed.Lot;
+import warmshelf.seed.LotBalance;
+import warmshelf.web.Choice;
+import warmshelf.web.FormReader;
+import warmshelf.web.Pages;
+import warmshelf.web.Refusal;
+import warmshelf.web.Respond;
+import warmshelf.web.Role;
+import warmshelf.web.Visitor;
+
+/** Choosing another lot for a sowing that has no seed, or too little. */
+public final class SeedChoicePages implements Pages {
+    /** What a tray has where nobody said: the usual one of the asking page. */
+    private static final int USUAL_CELLS = 72;
+
+    private final SowingStores stores;
+
+    SeedChoicePages(SowingStores stores) {
+        this.stores = stores;
+    }
+
+    @Override
+    public void register(RoutesConfig routes) {
+        routes.get("/sowings/{id}/lot", this::form, Role.MEMBER);
+        routes.post("/sowings/{id}/lot", this::choose, Role.MEMBER);
+    }
+
+    private void form(Context ctx) {
+        ctx.render("sowing/lot.peb", model(changeable(ctx), new FormReader(ctx.queryParamMap())));
+    }
+
+    private void choose(Context ctx) {
+        Sowing sowing = changeable(ctx);
+        FormReader form = new FormReader(ctx.formParamMap());
+        Optional<LotBalance> chosen = balances(sowing).stream()
+                .filter(each -> each.lot().id().toString().equals(form.text("lot")))
+                .findFirst();
+        if (chosen.isEmpty()) {
+            form.refuse("lot", "No lot is chosen; choose one from the list.");
+        }
+        SeedClaimStore.Claim claim = chosen.flatMap(balance -> choice(sowing)
+                        .seeds(form, balance, evidence(balance.lot()))
+                        .map(seeds -> stores.claims()
+                                .choose(
+                                        sowing.id(),
+                                        balance.lot(),
+                                        seeds,
+                                        Visitor.of(ctx).memberId())))
+                .orElse(null);
+        if (claim instanceof SeedClaimStore.Claim.Short few) {
+            form.refuse("lot", few.sentence(sowing.grower().memberId()));
+        }
+        if (claim == null || !form.ok()) {
+            Respond.again(ctx, "sowing/lot.peb", model(sowing, form));
+            return;
+        }
+        Respond.seeOther(ctx, "/sowings/" + sowing.id(), said(claim));
+    }
+
+    private static String said(SeedClaimStore.Claim claim) {
+        if (claim instanceof SeedClaimStore.Claim.TooLate) {
+            throw sown();
+        }
+        return claim instanceof SeedClaimStore.Claim.Asked asked
+                ? "%s is asked for this seed; the answer shows here.".formatted(asked.owner())
+                : "Its seed is from this lot now.";
+    }
+
+    private Sowing changeable(Context ctx) {
+        Sowing sowing = stores.sowings().find(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
+        Visitor visitor = Visitor.of(ctx);
+        if (!visitor.coordinator() && !visitor.memberId().equals(sowing.grower().memberId())) {
+            throw Refusal.forbidden("Only %s or a coordinator can choose its lot."
+                    .formatted(sowing.grower().name()));
+        }
+        if (!sowing.stage().isBeforeSowing()) {
+            throw sown();
+        }
+        return sowing;
+    }
+
+    private static Refusal sown() {
+        return Refusal.conflict("It is sown or has ended, so its lot cannot be changed any more.");
+    }
+
+    /** The lots it can be sown from, as they are without what it holds itself; what was asked for is not asked for again. */
+    private List<LotBalance> balances(Sowing sowing) {
+        List<Lot> box = stores.lots().withSeed();
+        Map<UUID, LotBalance> all = stores.balances().of(box);
+        SeedChoice choice = choice(sowing);
+        Optional<UUID> asked = stores.lotRequests().find(sowing.id()).map(LotRequest::lotId);
+        return box.stream()
+                .filter(lot -> !asked.equals(Optional.of(lot.id())))
+                .map(lot -> Objects.requireNonNull(all.get(lot.id())).without(sowing.id()))
+                .filter(choice::isPossible)
+                .toList();
+    }
+
+    private SeedChoice choice(Sowing sowing) {
+        return new SeedChoice(
+                sowing,
+                stores.sowings().cellsInTray(sowing.id()).orElse(USUAL_CELLS),
+                stores.use().survival(sowing.season()));
+    }
+
+    private List<GerminationTest> evidence(Lot lot) {
+        List<GerminationTest> evidence = new ArrayList<>(stores.lots().tests(lot.id()));
+        evidence.addAll(stores.use().results(List.of(lot.id())).getOrDefault(lot.id(), List.of()));
+        return evidence;
+    }
+
+    private Map<String, Object> model(Sowing sowing, FormReader form) {
+        UUID grower = sowing.grower().memberId();
+        List<Choice> lots = balances(sowing).stream()
+                .map(balance -> new Choice(balance.lot().id().toString(), words(balance, grower)))
+                .toList();
+        return Map.of("sowing", sowing, "request", stores.lotRequests().find(sowing.id()), "lots", lots, "form", form);
+    }
+
+    private static String words(LotBalance balance, UUID grower) {
+        Lot lot = balance.lot();
+        return "%s %d (%s)".formatted(lot.variety(), lot.seedYear(), new BalanceWords(balance).whoseAndFree(grower));
+    }
+}

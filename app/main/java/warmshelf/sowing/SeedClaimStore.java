@@ -1,0 +1,147 @@
+package warmshelf.sowing;
+
+import java.util.Objects;
+import java.util.Optional;
+import java.util.UUID;
+import org.jooq.DSLContext;
+import org.jspecify.annotations.Nullable;
+import warmshelf.db.Audit;
+import warmshelf.db.Database;
+import warmshelf.seed.BalanceWords;
+import warmshelf.seed.Lot;
+import warmshelf.seed.LotBalance;
+import warmshelf.seed.LotBalanceStore;
+import warmshelf.seed.LotStore;
+
+/**
+ * Holds seed for sowings, asks owners for it, and takes their answers. Each decision is made with the lot held, by the same
+ * {@link LotBalance} that the pages show, so that the last seeds are promised once.
+ */
+public final class SeedClaimStore {
+    private final DSLContext sql;
+    private final SowingStore sowings;
+    private final LotBalanceStore balances;
+    private final LotRequestStore requests;
+
+    public SeedClaimStore(Database database, SowingStore sowings, LotBalanceStore balances, LotRequestStore requests) {
+        this.sql = database.sql();
+        this.sowings = sowings;
+        this.balances = balances;
+        this.requests = requests;
+    }
+
+    /** The same for whoever has no stores at hand but these. */
+    public static SeedClaimStore over(Database database, Audit audit, SowingStore sowings, EntryStore entries) {
+        LotBalanceStore balances =
+                new LotBalanceStore(database, audit, new LotStore(database, audit), new LotUseStore(database, entries));
+        return new SeedClaimStore(database, sowings, balances, new LotRequestStore(database, audit));
+    }
+
+    /** What became of a wish for seed. */
+    public sealed interface Claim {
+        /** It is held. */
+        record Held() implements Claim {}
+
+        /** Its owner is asked for it, and it is held until the answer. */
+        record Asked(UUID ownerId, String owner) implements Claim {}
+
+        /** It is sown or has ended, so its seed cannot be changed. */
+        record TooLate() implements Claim {}
+
+        /** Fewer seeds than that are free. */
+        record Short(LotBalance balance, int wanted) implements Claim {
+            /** For the page of the member who wanted it. */
+            String sentence(UUID member) {
+                return "%s, and %,d are wanted. Nothing was changed; choose fewer plants or another lot."
+                        .formatted(new BalanceWords(balance).forMember(member), wanted);
+            }
+        }
+    }
+
+    /** What became of an owner's answer. */
+    public enum Answer {
+        KEPT,
+        /** It was answered, withdrawn or sown before. */
+        TOO_LATE,
+        /** Fewer seeds than that can be given; see the balance. */
+        TOO_MANY
+    }
+
+    /**
+     * Writes a new sowing and holds its seed, or leaves everything as it is where the seed is not there.
+     *
+     * @param write writes the sowing; run only when the seed is there
+     */
+    public Claim claim(DSLContext tx, Sowing sowing, Runnable write, UUID by) {
+        LotBalance balance = balances.held(tx, sowing.lotId()).without(sowing.id());
+        UUID grower = sowing.grower().memberId();
+        Integer free = balance.freeFor(grower);
+        if (free != null && free < sowing.seeds()) {
+            return new Claim.Short(balance, sowing.seeds());
+        }
+        write.run();
+        if (!balance.isAskedFor(grower)) {
+            requests.clear(tx, sowing.id());
+            return new Claim.Held();
+        }
+        requests.ask(tx, sowing.id(), sowing.lotId(), sowing.seeds(), by);
+        Lot lot = balance.lot();
+        return new Claim.Asked(Objects.requireNonNull(lot.ownerId()), Objects.requireNonNull(lot.ownerName()));
+    }
+
+    /** Sows a planned sowing from another lot of the same crop, with so many seeds in so many cells. */
+    Claim choose(UUID sowingId, Lot lot, SeedPlan seeds, UUID by) {
+        return sql.transactionResult(inside -> {
+            DSLContext tx = inside.dsl();
+            Sowing sowing = sowings.findAndHold(tx, sowingId).orElseThrow();
+            if (!sowing.stage().isBeforeSowing()) {
+                return new Claim.TooLate();
+            }
+            Sowing chosen = sowing.sownFrom(lot, seeds.seeds(), seeds.cells());
+            return claim(tx, chosen, () -> sowings.changeSeed(tx, chosen, by), by);
+        });
+    }
+
+    /**
+     * Holds the seed of a sowing that comes back after it had been refused a place or withdrawn.
+     *
+     * @param sowing as it is now, held by the caller
+     * @return what to say where others have its seed by now; empty where it is held again
+     */
+    public String claimAgain(DSLContext tx, Sowing sowing, UUID by) {
+        LotBalance balance = balances.held(tx, sowing.lotId()).without(sowing.id());
+        @Nullable LotRequest request = requests.find(tx, sowing.id()).orElse(null);
+        if (request != null && request.isWithoutSeed()) {
+            return "It still has no seed: choose another lot for it.";
+        }
+        Integer free = balance.freeFor(sowing.grower().memberId());
+        if (free == null || free >= sowing.seeds()) {
+            return "";
+        }
+        requests.noteGone(tx, sowing.id(), sowing.lotId(), sowing.seeds(), by);
+        return "Its seed went to others meanwhile: choose another lot for it.";
+    }
+
+    /** Answers a request for seed; no seeds mean no. Fewer than asked for leave the sowing with those. */
+    public Answer answer(UUID sowingId, int seeds, String reason, UUID by) {
+        return sql.transactionResult(inside -> {
+            DSLContext tx = inside.dsl();
+            Optional<Sowing> held = sowings.findAndHold(tx, sowingId);
+            Optional<LotRequest> request = requests.find(tx, sowingId).filter(LotRequest::isWaiting);
+            if (held.isEmpty() || request.isEmpty() || !held.get().stage().isBeforeSowing()) {
+                return Answer.TOO_LATE;
+            }
+            Sowing sowing = held.get();
+            Integer most = balances.held(tx, sowing.lotId()).canBeGiven();
+            if (most != null && seeds > most) {
+                return Answer.TOO_MANY;
+            }
+            if (seeds > 0 && seeds < sowing.seeds()) {
+                int cells = (seeds + sowing.seedsPerCell() - 1) / sowing.seedsPerCell();
+                sowings.changeSeed(tx, sowing.with(seeds, cells), by);
+            }
+            requests.answer(tx, sowingId, seeds, reason, by);
+            return Answer.KEPT;
+        });
+    }
+}
