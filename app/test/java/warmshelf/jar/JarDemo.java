@@ -76,6 +76,8 @@ final class JarDemo implements AutoCloseable {
     }
 
     /** Does at once what happens to every connection after half an hour. */
+    // The address is that of the process just started, told by itself.
+    @SuppressWarnings("BanJNDI")
     void retireConnections() {
         try {
             VirtualMachine machine = VirtualMachine.attach(String.valueOf(process.pid()));
