@@ -108,7 +108,7 @@ final class DemoStore {
         UUID by = sowing.grower().memberId();
         SeedClaimStore.Claim claim = sql.transactionResult(
                 inside -> claims.claim(inside.dsl(), sowing, () -> keep(inside.dsl(), sowing, request), by));
-        if (claim instanceof SeedClaimStore.Claim.Short) {
+        if (claim instanceof SeedClaimStore.Claim.TooFewSeeds) {
             throw new IllegalStateException("the demo's seed box has too little for " + sowing);
         }
         if (answered && claim instanceof SeedClaimStore.Claim.Asked asked) {

@@ -148,7 +148,7 @@ public final class AskPages implements Pages {
         AskPlan plan = reading.plan().get();
         Visitor visitor = Visitor.of(ctx);
         AskStore.Sent sent = asks.send(plan, visitor.today(), visitor.memberId());
-        if (sent.claim() instanceof SeedClaimStore.Claim.Short few) {
+        if (sent.claim() instanceof SeedClaimStore.Claim.TooFewSeeds few) {
             reading.form().refuse("plants", "Somebody was quicker. " + few.sentence(visitor.memberId()));
             Respond.again(ctx, "sowing/ask.peb", formModel(ctx, reading.form()));
             return;

@@ -59,7 +59,7 @@ public final class SeedChoicePages implements Pages {
                                         seeds,
                                         Visitor.of(ctx).memberId())))
                 .orElse(null);
-        if (claim instanceof SeedClaimStore.Claim.Short few) {
+        if (claim instanceof SeedClaimStore.Claim.TooFewSeeds few) {
             form.refuse("lot", few.sentence(sowing.grower().memberId()));
         }
         if (claim == null || !form.ok()) {

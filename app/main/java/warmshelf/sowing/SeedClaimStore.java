@@ -49,7 +49,7 @@ public final class SeedClaimStore {
         record TooLate() implements Claim {}
 
         /** Fewer seeds than that are free. */
-        record Short(LotBalance balance, int wanted) implements Claim {
+        record TooFewSeeds(LotBalance balance, int wanted) implements Claim {
             /** For the page of the member who wanted it. */
             String sentence(UUID member) {
                 return "%s, and %,d are wanted. Nothing was changed; choose fewer plants or another lot."
@@ -77,7 +77,7 @@ public final class SeedClaimStore {
         UUID grower = sowing.grower().memberId();
         Integer free = balance.freeFor(grower);
         if (free != null && free < sowing.seeds()) {
-            return new Claim.Short(balance, sowing.seeds());
+            return new Claim.TooFewSeeds(balance, sowing.seeds());
         }
         write.run();
         if (!balance.isAskedFor(grower)) {

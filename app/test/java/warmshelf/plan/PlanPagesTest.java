@@ -299,6 +299,7 @@ class PlanPagesTest {
         assertThat(publish(plan).status()).isEqualTo(303);
 
         assertThat(stays()).isEqualTo(2);
+        assertThat(cellar.tick(sowing, Map.of("step", "sown")).status()).isEqualTo(303);
         assertThat(cellar.member().get("/sowings/" + sowing + "/entry").body())
                 .contains("to its booked place, Hall cellar · North rack · shelf 2 · light · place 1, left half");
     }

@@ -51,8 +51,8 @@ abstract class SeedClaimContract extends StoreContract {
         assertThat(claim(sowing(lot, room.tom(), 26))).isEqualTo(new Claim.Held());
         Claim second = claim(sowing(lot, room.priya(), 13));
 
-        assertThat(second).isInstanceOf(Claim.Short.class);
-        assertThat(((Claim.Short) second).sentence(room.priya()))
+        assertThat(second).isInstanceOf(Claim.TooFewSeeds.class);
+        assertThat(((Claim.TooFewSeeds) second).sentence(room.priya()))
                 .startsWith("This lot has 34 seeds; 26 are spoken for, so 8 are free for you, and 13 are wanted.");
         assertThat(balance(lot).spokenFor()).isEqualTo(26);
         assertThat(claim(sowing(lot, room.priya(), 8))).isEqualTo(new Claim.Held());
@@ -73,7 +73,9 @@ abstract class SeedClaimContract extends StoreContract {
                 }
 
                 assertThat(answers).filteredOn(Claim.Held.class::isInstance).hasSize(1);
-                assertThat(answers).filteredOn(Claim.Short.class::isInstance).hasSize(1);
+                assertThat(answers)
+                        .filteredOn(Claim.TooFewSeeds.class::isInstance)
+                        .hasSize(1);
                 assertThat(balance(lot).shortfalls()).isEmpty();
             }
         } finally {
@@ -149,7 +151,7 @@ abstract class SeedClaimContract extends StoreContract {
         assertThat(claim(sowing(lot, room.priya(), 24))).isEqualTo(new Claim.Held());
         assertThat(claim(sowing(lot, room.priya(), 1)))
                 .as("what is kept back stays")
-                .isInstanceOf(Claim.Short.class);
+                .isInstanceOf(Claim.TooFewSeeds.class);
         assertThat(claim(sowing(lot, room.tom(), 10)))
                 .as("but not for its owner")
                 .isEqualTo(new Claim.Held());
@@ -255,7 +257,7 @@ abstract class SeedClaimContract extends StoreContract {
     }
 
     private Sowing kept(Sowing sowing) {
-        assertThat(claim(sowing)).isNotInstanceOf(Claim.Short.class);
+        assertThat(claim(sowing)).isNotInstanceOf(Claim.TooFewSeeds.class);
         return sowing;
     }
 
