@@ -152,8 +152,8 @@ public final class MoveStore {
                 .filter(last -> last.isCarried()
                         ? stay.from().equals(today)
                         : !lying.isBegunBy(today)
-                                || last.before().from().equals(stay.from())
-                                        && stay.from().equals(today));
+                                || (last.before().from().equals(stay.from())
+                                        && stay.from().equals(today)));
     }
 
     /**

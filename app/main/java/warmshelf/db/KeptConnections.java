@@ -3,6 +3,7 @@ package warmshelf.db;
 import java.io.PrintWriter;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Proxy;
+import java.nio.charset.StandardCharsets;
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
@@ -68,7 +69,7 @@ final class KeptConnections implements DataSource, AutoCloseable {
 
     @Override
     public PrintWriter getLogWriter() {
-        return new PrintWriter(System.err);
+        return new PrintWriter(System.err, false, StandardCharsets.UTF_8);
     }
 
     @Override

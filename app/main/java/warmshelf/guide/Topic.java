@@ -28,6 +28,8 @@ public enum Topic {
     private final String word;
     private final String title;
     private final String about;
+    // Each is a reference to a static method.
+    @SuppressWarnings("ImmutableEnumChecker")
     private final Function<Figures, Article> article;
 
     Topic(String word, String title, String about, Function<Figures, Article> article) {

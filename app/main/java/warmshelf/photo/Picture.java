@@ -7,4 +7,6 @@ package warmshelf.photo;
  * @param width in pixels
  * @param height in pixels
  */
+// The bytes of a file, which nobody compares.
+@SuppressWarnings("ArrayRecordComponent")
 record Picture(byte[] jpeg, int width, int height) {}

@@ -55,7 +55,7 @@ final class UndoStore {
      */
     record Undone(int restored, int waiting, List<String> begun, List<String> matsKept) {}
 
-    /** @return empty when it is not published, or everything of it has begun or gone */
+    /** Takes a publication back; empty when it is not published, or everything of it has begun or gone. */
     Optional<Undone> undo(UUID plan, LocalDate today, UUID by) {
         return stores.database().sql().transactionResult(inside -> new Undoing(inside.dsl(), plan, today, by).undo());
     }
@@ -183,7 +183,7 @@ final class UndoStore {
             for (Record was : before) {
                 boolean onMat = was.get(SEASON_PLAN_BEFORE.CELSIUS) != null;
                 if (was.get(SEASON_PLAN_BEFORE.FROM_DAY).isBefore(today)
-                        || !onMat && !restored.contains(sowing)
+                        || (!onMat && !restored.contains(sowing))
                         || !layAgain(sowing, request.get(), was)) {
                     continue;
                 }

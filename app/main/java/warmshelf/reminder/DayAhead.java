@@ -42,7 +42,7 @@ record DayAhead(
         // What was passed over is not told beside what comes after it: who sows today does not soak any more.
         List<StepAhead> due = ahead.stream()
                 .filter(step -> step.ideal().equals(day)
-                        || step.next() && step.ideal().isBefore(day) && !dueToday.contains(step.sowing()))
+                        || (step.next() && step.ideal().isBefore(day) && !dueToday.contains(step.sowing())))
                 .toList();
         return new DayAhead(day, tomorrow, duties, looks, due, problems);
     }

@@ -91,11 +91,8 @@ public final class KeepingForm {
             return number(reader, "storageTemperature", "Temperature in °C", Conditions.COLDEST, Conditions.WARMEST);
         }
         OptionalDouble degrees = number(
-                reader,
-                "storageTemperature",
-                "Temperature in °F",
-                units.degrees(Conditions.COLDEST),
-                units.degrees(Conditions.WARMEST));
+                reader, "storageTemperature", "Temperature in °F", (double) units.degrees(Conditions.COLDEST), (double)
+                        units.degrees(Conditions.WARMEST));
         return degrees.isEmpty() ? degrees : OptionalDouble.of(units.celsiusOf(degrees.getAsDouble()));
     }
 

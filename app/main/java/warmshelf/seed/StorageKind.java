@@ -21,6 +21,8 @@ public enum StorageKind {
 
     private final String word;
     private final String words;
+    // A record of two numbers.
+    @SuppressWarnings("ImmutableEnumChecker")
     private final @Nullable Conditions conditions;
 
     StorageKind(String word, String words, @Nullable Conditions conditions) {

@@ -29,6 +29,8 @@ public final class GrowerFrost {
         return climate(memberId, country, postcode, Threshold.FROST);
     }
 
+    // The evidence is one object until some of it changes; comparing all of it each time would cost more than it saves.
+    @SuppressWarnings("ReferenceEquality")
     private Optional<FrostClimate> climate(UUID memberId, String country, String postcode, Threshold threshold) {
         GroupEvidence now = source.evidence();
         Known before = known;

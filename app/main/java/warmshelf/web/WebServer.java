@@ -137,7 +137,7 @@ public final class WebServer implements AutoCloseable {
                 .toList();
         for (Endpoint endpoint : endpoints) {
             Role role = roleOf(endpoint);
-            if (endpoint.method == HandlerType.GET) {
+            if (HandlerType.GET.equals(endpoint.method)) {
                 config.routes.head(endpoint.path, endpoint.handler, role);
             }
         }

@@ -163,8 +163,8 @@ public final class PlanChecker {
             boolean rightAfter = light.days().from().equals(stay.days().to());
             LocalDate end = stay.days().to().plusDays(asked.days());
             boolean longEnough = light.days().to().equals(end)
-                    || end.isAfter(question.days().to())
-                            && light.days().to().equals(question.days().to());
+                    || (end.isAfter(question.days().to())
+                            && light.days().to().equals(question.days().to()));
             if (!rightAfter || !longEnough || light.slot().quarters() != asked.quarters()) {
                 problem("%s has a lit place that is not what it asked for.", name);
             }
@@ -236,6 +236,8 @@ public final class PlanChecker {
         return celsius == null ? "no set-point" : units.temperature(celsius);
     }
 
+    // Its words are always literals of this class.
+    @SuppressWarnings("AnnotateFormatMethod")
     private void problem(String words, Object... values) {
         problems.add(words.formatted(values));
     }

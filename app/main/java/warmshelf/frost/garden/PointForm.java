@@ -50,8 +50,8 @@ public final class PointForm {
         double elevation = reader.decimal(
                 "elevation",
                 "Elevation in " + Height.unit(units),
-                Height.figure(Height.LOWEST_M, units),
-                Height.figure(Height.HIGHEST_M, units));
+                (double) Height.figure(Height.LOWEST_M, units),
+                (double) Height.figure(Height.HIGHEST_M, units));
         // whole feet at either end may lie a hand's breadth beyond what is stored
         double metres = Math.max(Height.LOWEST_M, Math.min(Height.HIGHEST_M, Height.metres(elevation, units)));
         return new GardenPoint(latitude, longitude, metres);

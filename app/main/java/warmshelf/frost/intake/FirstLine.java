@@ -79,7 +79,7 @@ public final class FirstLine {
                             .formatted(name, Given.shown(start)));
         }
         if (start.startsWith("PK")
-                || start.chars().anyMatch(c -> c == 0xFFFD || Character.isISOControl(c) && c != '\t')) {
+                || start.chars().anyMatch(c -> c == 0xFFFD || (Character.isISOControl(c) && c != '\t'))) {
             throw new BadInput("%s is no text file. Save the table as CSV, then send that.".formatted(name));
         }
         return start;

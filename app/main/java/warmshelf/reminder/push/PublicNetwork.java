@@ -28,7 +28,8 @@ final class PublicNetwork {
         boolean assigned = first == 192 && second == 0 && (third == 0 || third == 2);
         boolean relay = first == 192 && second == 88 && third == 99;
         boolean measuring = first == 198 && (second & 0xfe) == 18;
-        boolean papers = first == 198 && second == 51 && third == 100 || first == 203 && second == 0 && third == 113;
+        boolean papers =
+                (first == 198 && second == 51 && third == 100) || (first == 203 && second == 0 && third == 113);
         boolean reserved = first >= 240;
         return !(thisNetwork || carrier || assigned || relay || measuring || papers || reserved);
     }
@@ -37,7 +38,7 @@ final class PublicNetwork {
     private static boolean holdsSix(byte[] bytes) {
         boolean givenOut = (bytes[0] & 0xe0) == 0x20;
         boolean starts2001 = bytes[0] == 0x20 && bytes[1] == 0x01;
-        boolean tunnel = starts2001 && (bytes[2] & 0xfe) == 0 || bytes[0] == 0x20 && bytes[1] == 0x02;
+        boolean tunnel = (starts2001 && (bytes[2] & 0xfe) == 0) || (bytes[0] == 0x20 && bytes[1] == 0x02);
         boolean papers = starts2001 && (bytes[2] & 0xff) == 0x0d && (bytes[3] & 0xff) == 0xb8;
         return givenOut && !tunnel && !papers;
     }

@@ -120,7 +120,7 @@ final class Finder {
         work += ground.places[mat];
         for (int place = 0; place < ground.places[mat]; place++) {
             int busy = onlyPlace == ANY || onlyPlace == place ? layout.occupancy.busy(mat, place, from, to) : 15;
-            if (busy == 15 || busy != 0 && ask.quarters() == 4) {
+            if (busy == 15 || (busy != 0 && ask.quarters() == 4)) {
                 continue;
             }
             int before = from == 0 ? 15 : layout.occupancy.busy(mat, place, from - 1, from);

@@ -50,6 +50,8 @@ public final class Planner {
     }
 
     /**
+     * Makes the best plan it finds.
+     *
      * @param seconds how long it may take
      * @param listener told now and then
      * @param cancelled asked now and then; when true, the best plan so far is the answer

@@ -90,7 +90,7 @@ final class Refill {
     private int[] nextMats() {
         List<Integer> next = new ArrayList<>();
         int places = 0;
-        while (next.isEmpty() || places < PLACES && next.size() < layout.ground.mats) {
+        while (next.isEmpty() || (places < PLACES && next.size() < layout.ground.mats)) {
             if (order.isEmpty()) {
                 for (int mat = 0; mat < layout.ground.mats; mat++) {
                     if (!next.contains(mat)) {

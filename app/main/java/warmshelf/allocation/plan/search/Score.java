@@ -8,6 +8,8 @@ import java.util.Arrays;
  *
  * @param members by rank of choice, how many members have at least one request of that choice placed
  */
+// An array for its speed; scores are compared by compareTo alone.
+@SuppressWarnings("ArrayRecordComponent")
 record Score(int[] members, int placed, long shiftDays, long warmedDays, long turns) implements Comparable<Score> {
 
     @Override

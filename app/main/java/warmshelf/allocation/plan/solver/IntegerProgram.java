@@ -13,25 +13,31 @@ import java.util.StringTokenizer;
  */
 public final class IntegerProgram {
     /** A whole number from 0 to {@code most}; {@code hint} is its value in a plan already known. */
-    record Number(int most, int weight, int hint) {}
+    record Quantity(int most, int weight, int hint) {}
 
     /** The sum of factor times number is at most {@code limit}; exactly so when {@code equal}. */
+    // An array for its speed; no two are ever compared.
+    @SuppressWarnings("ArrayRecordComponent")
     record Row(boolean equal, long limit, int[] numbers, int[] factors) {}
 
     /** So many days from the day in the number {@code first}, one of {@code firsts}; there when {@code present} is 1. */
+    // An array for its speed; no two are ever compared.
+    @SuppressWarnings("ArrayRecordComponent")
     record Stretch(int first, int present, int days, int[] firsts) {}
 
     /** On no day do the stretches there take more than {@code capacity} together. */
+    // An array for its speed; no two are ever compared.
+    @SuppressWarnings("ArrayRecordComponent")
     record Room(int capacity, int[] stretches, int[] sizes) {}
 
-    private final List<Number> numbers = new ArrayList<>();
+    private final List<Quantity> numbers = new ArrayList<>();
     private final List<Row> rows = new ArrayList<>();
     private final List<Stretch> stretches = new ArrayList<>();
     private final List<Room> rooms = new ArrayList<>();
 
     /** Adds a number and says its index. */
     public int number(int most, int weight, int hint) {
-        numbers.add(new Number(most, weight, hint));
+        numbers.add(new Quantity(most, weight, hint));
         return numbers.size() - 1;
     }
 
@@ -64,7 +70,7 @@ public final class IntegerProgram {
         return rooms;
     }
 
-    List<Number> numbers() {
+    List<Quantity> numbers() {
         return numbers;
     }
 

@@ -25,7 +25,7 @@ public final class SolverChild {
         Loader.loadNativeLibraries();
         try (BufferedReader in = new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8))) {
             for (String line = in.readLine(); line != null; line = in.readLine()) {
-                String[] limits = line.split(" ");
+                String[] limits = line.split(" ", -1);
                 solve(
                         IntegerProgram.read(in),
                         Double.parseDouble(limits[0]),

@@ -33,7 +33,7 @@ final class SolverModel {
         return numbers;
     }
 
-    private void addNumber(IntegerProgram.Number number) {
+    private void addNumber(IntegerProgram.Quantity number) {
         if (number.most() == 1) {
             BoolVar variable = model.newBoolVar("");
             model.addHint(variable, number.hint() == 1);
