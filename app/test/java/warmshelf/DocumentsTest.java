@@ -39,7 +39,7 @@ class DocumentsTest {
                 .dropWhile(line -> !line.startsWith("Commands:"))
                 .skip(1)
                 .filter(line -> line.matches(" {2}\\w.*"))
-                .map(line -> line.strip().split("\\s+")[0])
+                .map(line -> line.strip().split("\\s+", -1)[0])
                 .toList();
 
         assertThat(commands)

@@ -9,7 +9,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.UUID;
-import java.util.function.IntUnaryOperator;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import warmshelf.crop.CropCatalogue;
@@ -25,7 +24,6 @@ abstract class LookAndSaveContract extends StoreContract {
     private static final LocalDate TODAY = LocalDate.of(2027, 3, 1);
     private static final int STEPS = 260;
     private static final List<Band> BANDS = List.of(new Band(24, 30), new Band(20, 25), new Band(18, 22));
-    private static final IntUnaryOperator DAYS = celsius -> Math.max(3, 12 + 24 - celsius);
 
     private Random random = new Random();
     private final List<UUID> laid = new ArrayList<>();
@@ -88,7 +86,7 @@ abstract class LookAndSaveContract extends StoreContract {
                 from,
                 wished);
         Surroundings around = lying.around(stay.stay().id(), List.of(place), TODAY, TODAY.plusDays(120));
-        MoveOutlook outlook = new MoveJudge(around, TODAY).judge(stay, move, place, DAYS);
+        MoveOutlook outlook = new MoveJudge(around, TODAY).judge(stay, move, place, LookAndSaveContract::days);
 
         String saved = save(stay, outlook);
 
@@ -121,7 +119,7 @@ abstract class LookAndSaveContract extends StoreContract {
         int quarters = 1 << random.nextInt(3);
         LocalDate ideal = TODAY.plusDays(random.nextInt(20));
         UUID sowing = random.nextBoolean() ? room.tomsPeppers() : room.priyasTomatoes();
-        Wish wish = new Wish(sowing, quarters, TODAY, ideal, ideal.plusDays(10), band, DAYS);
+        Wish wish = new Wish(sowing, quarters, TODAY, ideal, ideal.plusDays(10), band, LookAndSaveContract::days);
         Board board = space.board(TODAY, TODAY.plusDays(120));
         for (Offer offer : new FirstFit(board, TODAY).offers(wish, 1)) {
             laid.add(database()
@@ -194,7 +192,7 @@ abstract class LookAndSaveContract extends StoreContract {
                 new StayMove(stay.stay().id(), 1, place.id(), stay.stay().slot(), TODAY, null);
         Surroundings around = lying.around(stay.stay().id(), List.of(place), TODAY, TODAY.plusDays(60));
 
-        MoveOutlook outlook = new MoveJudge(around, TODAY).judge(stay, move, place, DAYS);
+        MoveOutlook outlook = new MoveJudge(around, TODAY).judge(stay, move, place, LookAndSaveContract::days);
 
         assertThat(outlook.obstacles()).singleElement().isInstanceOf(Obstacle.Out.class);
         assertThat(save(stay, outlook)).contains("Mat M1 is out of service").contains("the thermostat is broken");
@@ -206,5 +204,10 @@ abstract class LookAndSaveContract extends StoreContract {
         laid.add(database()
                 .sql()
                 .transactionResult(tx -> stays.layOnMat(tx.dsl(), sowing, spot, 26, new Band(24, 30), room.priya())));
+    }
+
+    /** The warmer, the sooner. */
+    private static int days(int celsius) {
+        return Math.max(3, 12 + 24 - celsius);
     }
 }

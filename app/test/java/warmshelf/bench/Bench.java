@@ -98,7 +98,7 @@ public final class Bench {
                 row(pages.get(each).name(), plain.get(each), constant);
                 row(pages.get(each).name() + ", packed", packed.get(each), constant);
             }
-            System.out.println("Aim: Today at 25 % or more of the bare handler.");
+            System.out.println("Aim: Today at a quarter or more of the bare handler.");
         }
     }
 

@@ -102,7 +102,7 @@ final class BenchProcess implements AutoCloseable {
         String text = new String(histogram.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         return text.lines()
                 .filter(line -> line.startsWith("Total"))
-                .mapToDouble(line -> Long.parseLong(line.strip().split("\\s+")[2]) / 1048576.0)
+                .mapToDouble(line -> Long.parseLong(line.strip().split("\\s+", -1)[2]) / 1048576.0)
                 .findFirst()
                 .orElse(Double.NaN);
     }

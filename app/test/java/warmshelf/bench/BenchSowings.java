@@ -123,7 +123,7 @@ final class BenchSowings {
             };
             boolean afterLight = day > WARM_DAYS + LIGHT_DAYS;
             boolean waiting = bag && day < 5;
-            if (step != EntryStep.LOOK || !afterLight && !waiting) {
+            if (step != EntryStep.LOOK || (!afterLight && !waiting)) {
                 seen.add(entry(sowing, step, intent.start().plusDays(day), counted(step, day)));
             }
         }

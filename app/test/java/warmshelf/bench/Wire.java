@@ -36,6 +36,8 @@ final class Wire implements AutoCloseable {
      * @param encoding how it is packed: br, gzip or empty
      * @param stamp by which the same page is known again; empty where it has none
      */
+    // The bytes of an answer, which nobody compares.
+    @SuppressWarnings("ArrayRecordComponent")
     record Reply(int status, int bytes, String encoding, String stamp, byte[] body) {
         /** The page's text, unpacked. */
         String text() throws IOException {
@@ -67,7 +69,7 @@ final class Wire implements AutoCloseable {
 
     private Reply read() throws IOException {
         String line = line();
-        int status = Integer.parseInt(line.split(" ")[1]);
+        int status = Integer.parseInt(line.split(" ", -1)[1]);
         int bytes = line.length() + 2;
         int length = 0;
         boolean chunked = false;

@@ -20,7 +20,6 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Route;
 import java.util.List;
-import java.util.function.Consumer;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
@@ -31,18 +30,6 @@ import org.junit.jupiter.api.TestInstance;
 /** Walking the round with one thumb. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class RoundOnPhoneTest {
-    /** The page as it comes when there are many shelves: those that come last stand in noscript. */
-    private static final Consumer<Route> LONG_ROUND = route -> {
-        APIResponse page = route.fetch();
-        String folded = page.text()
-                .replace(
-                        "<ol class=\"round__list\">",
-                        "<p id=\"round-rest\">More shelves follow.</p>"
-                                + "<noscript class=\"round__rest\"><ol class=\"round__list\">")
-                .replace("</ol>", "</ol></noscript>");
-        route.fulfill(new Route.FulfillOptions().setResponse(page).setBody(folded));
-    };
-
     private Chromium chromium;
     private PhoneRound round;
     private BrowserContext phone;
@@ -107,7 +94,7 @@ class RoundOnPhoneTest {
     @Test
     void what_stands_folded_at_the_end_of_a_long_round_is_unfolded_and_ticked_like_the_rest() {
         Page page = phone.newPage();
-        page.route("**/today", LONG_ROUND);
+        page.route("**/today", RoundOnPhoneTest::longRound);
         page.navigate(round.address() + "/today");
 
         assertThat(page.locator("li.round__item")).hasCount(4);
@@ -122,7 +109,7 @@ class RoundOnPhoneTest {
     @Test
     void one_thing_at_a_time_counts_what_is_folded_as_well() {
         Page page = phone.newPage();
-        page.route("**/today", LONG_ROUND);
+        page.route("**/today", RoundOnPhoneTest::longRound);
         page.navigate(round.address() + "/today");
 
         page.locator("#round-view").click();
@@ -403,5 +390,17 @@ class RoundOnPhoneTest {
         page.keyboard().press("Enter");
 
         assertThat(item(page, round, 2)).isFocused();
+    }
+
+    /** The page as it comes when there are many shelves: those that come last stand in noscript. */
+    private static void longRound(Route route) {
+        APIResponse page = route.fetch();
+        String folded = page.text()
+                .replace(
+                        "<ol class=\"round__list\">",
+                        "<p id=\"round-rest\">More shelves follow.</p>"
+                                + "<noscript class=\"round__rest\"><ol class=\"round__list\">")
+                .replace("</ol>", "</ol></noscript>");
+        route.fulfill(new Route.FulfillOptions().setResponse(page).setBody(folded));
     }
 }

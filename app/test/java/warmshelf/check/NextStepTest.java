@@ -2,6 +2,7 @@ package warmshelf.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
@@ -84,7 +85,7 @@ class NextStepTest {
 
     private static Entry entry(Sowing sowing, EntryStep step, LocalDate day) {
         return new Entry(
-                new UUID(1, step.ordinal()),
+                UUID.nameUUIDFromBytes(step.word().getBytes(StandardCharsets.UTF_8)),
                 sowing.id(),
                 step,
                 day,

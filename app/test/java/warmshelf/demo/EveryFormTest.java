@@ -78,7 +78,7 @@ class EveryFormTest {
                         new MemberStore(place.database(), audit), new LinkStore(place.database(), audit))
                 .make(new TodayStore(place.database()).onDuty(TODAY));
         samples = new ArrayList<>();
-        addFormsOf(Browser.at(address()), "/sign-in", links.get(0).path());
+        addFormsOf(Browser.at(address()), List.of("/sign-in", links.get(0).path()));
         addFormsOf(signedIn(links.get(1)), PageWalk.EVERYWHERE);
         addFormsOf(signedIn(links.get(0)), PageWalk.EVERYWHERE);
         root().addAppender(LOG);
@@ -100,7 +100,7 @@ class EveryFormTest {
     }
 
     /** Forms that go to one address with other fields are another form. */
-    private static void addFormsOf(Browser browser, String... starts) {
+    private static void addFormsOf(Browser browser, List<String> starts) {
         FormFiller filler = new FormFiller(TODAY, DemoGroup.PASSPHRASE);
         Set<String> met = new HashSet<>();
         EveryWrite.of(server.rights())

@@ -161,6 +161,6 @@ class FrostCheckCommandTest {
     }
 
     private static String monthAndDay(long day) {
-        return YearDay.in(2027, day).toString().substring(5);
+        return YearDay.in(2027, (double) day).toString().substring(5);
     }
 }

@@ -105,7 +105,7 @@ public final class Pictures {
                 return false;
             }
             // E0 is the plain JFIF header; E1 to EF and FE hold Exif, colour profiles, previews, remarks
-            if (marker > 0xFFE0 && marker <= 0xFFEF || marker == 0xFFFE) {
+            if ((marker > 0xFFE0 && marker <= 0xFFEF) || marker == 0xFFFE) {
                 return true;
             }
             file.position(file.position() + (file.getShort(file.position()) & 0xFFFF));

@@ -42,7 +42,7 @@ class DisplacedFitTest {
         assertThat(found.values()).extracting(Offer::mat).doesNotContain(BROKEN);
         for (Offer one : found.values()) {
             Board rest = board.copy();
-            found.values().stream().filter(other -> other != one).forEach(rest::accept);
+            found.values().stream().filter(other -> !other.equals(one)).forEach(rest::accept);
             assertThat(rest.isFree(one.placeId(), one.slot(), one.from(), one.to()))
                     .isTrue();
         }

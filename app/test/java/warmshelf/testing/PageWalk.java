@@ -13,24 +13,23 @@ import java.util.regex.Pattern;
 /** Follows every link from some pages on, a few of each kind, and keeps the forms that it finds. */
 public final class PageWalk {
     /** Pages from which links lead to all others, and a page that only a filled-in form leads to. */
-    public static final String[] EVERYWHERE = {
-        "/today",
-        "/ask/plan?crop=pepper&lot=&variety=Long+red&seedYear=2027&source=packet&storage=unknown&plants=6&method=cells"
-                + "&heat=warm&after=light&container=half-tray&where=outdoors&cellsInATray=72&risk=",
-        "/requests",
-        "/racks",
-        "/weeks",
-        "/sites",
-        "/seeds",
-        "/people",
-        "/frost",
-        "/duty",
-        "/settings",
-        "/settings/group",
-        "/plans",
-        "/supplies",
-        "/reminders"
-    };
+    public static final List<String> EVERYWHERE = List.of(
+            "/today",
+            "/ask/plan?crop=pepper&lot=&variety=Long+red&seedYear=2027&source=packet&storage=unknown&plants=6&method=cells"
+                    + "&heat=warm&after=light&container=half-tray&where=outdoors&cellsInATray=72&risk=",
+            "/requests",
+            "/racks",
+            "/weeks",
+            "/sites",
+            "/seeds",
+            "/people",
+            "/frost",
+            "/duty",
+            "/settings",
+            "/settings/group",
+            "/plans",
+            "/supplies",
+            "/reminders");
 
     private static final Pattern LINK = Pattern.compile("href=\"(/[^\"#]*)");
     private static final Pattern ID = Pattern.compile("[0-9a-f]{8}-[0-9a-f-]{27}|[0-9a-f]{64}");
@@ -52,9 +51,9 @@ public final class PageWalk {
      *
      * @param eachKind of the pages that differ only by what they are about, this many are looked at
      */
-    public static PageWalk from(Browser browser, int eachKind, String... starts) {
+    public static PageWalk from(Browser browser, int eachKind, List<String> starts) {
         PageWalk walk = new PageWalk(browser, eachKind);
-        walk.follow(List.of(starts));
+        walk.follow(starts);
         return walk;
     }
 

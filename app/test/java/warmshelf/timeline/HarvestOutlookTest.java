@@ -178,7 +178,7 @@ class HarvestOutlookTest {
         List<Double> off = new ArrayList<>();
         List<String> lines = Files.readAllLines(file);
         for (int row = 1; row < lines.size(); row += EVERY) {
-            String[] cells = lines.get(row).split(",");
+            String[] cells = lines.get(row).split(",", -1);
             double[] means = Arrays.stream(cells, cells.length - 12, cells.length)
                     .mapToDouble(Double::parseDouble)
                     .toArray();

@@ -125,7 +125,7 @@ class PlanCommandTest {
         "--wrong 1, Unknown option"
     })
     void options_that_cannot_be_used_are_refused_with_a_sentence(String options, String words) throws IOException {
-        String[] parts = options.split(" ");
+        String[] parts = options.split(" ", -1);
 
         CommandRun run = CommandRun.of("plan", write("season.json", GOOD).toString(), parts[0], parts[1]);
 

@@ -168,8 +168,9 @@ class GardenPagesTest {
             })
     void a_correction_that_cannot_be_is_refused_with_a_sentence(String typed, String sentence) {
         Map<String, String> fields = new HashMap<>();
-        for (String field : typed.split(" ")) {
-            fields.put(field.split("=")[0], field.endsWith("=") ? "" : field.split("=")[1]);
+        for (String field : typed.split(" ", -1)) {
+            String[] pair = field.split("=", 2);
+            fields.put(pair[0], pair[1]);
         }
 
         Answer answer = correct(fields);

@@ -115,7 +115,7 @@ class PushSenderTest {
 
     @Test
     void a_name_that_leads_into_a_local_network_by_now_is_not_asked() {
-        EndpointRule rule = new PublicEndpoints(name -> List.of(InetAddress.getByName("127.0.0.1")));
+        EndpointRule rule = new PublicEndpoints(name -> List.of(InetAddress.getLoopbackAddress()));
         PushTarget target = new PushTarget("https://push.example.org/1", device.p256dh(), device.auth());
 
         PushAnswer answer = new PushSender(KEYS, rule, clock).send(target, notice("Mat M1 is too hot"));
