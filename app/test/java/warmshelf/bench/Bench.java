@@ -83,7 +83,7 @@ public final class Bench {
                     QueuedTicks.medianMillis(server, group.onDutySession(), 40),
                     "");
             line("Heap in use after the load (-Xmx256m)", "%.0f MiB", server.liveHeapMiB(), "under 256 MiB");
-            line("Memory resident after the load", "%.0f MiB", server.residentMiB(), "");
+            line("Memory resident after the load", "%.0f MiB", (double) server.residentMiB(), "");
         }
         try (BenchProcess bare = BenchProcess.bare(today)) {
             Load.Rate constant = rate(bare, new Load.Ask("/constant", "", false));
