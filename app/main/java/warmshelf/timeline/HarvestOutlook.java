@@ -35,6 +35,7 @@ public record HarvestOutlook(
     private static final double WORTH_SOWING = 0.5;
 
     private static final double NEARLY_ALWAYS = 0.95;
+    private static final double ROUNDING = 1e-9;
 
     static HarvestOutlook of(DaysToMaturity days, KillingFrost frost, LocalDate sown, LocalDate plantedOut) {
         LocalDate first = harvest(days.basis(), days.min(), sown, plantedOut);
@@ -83,13 +84,12 @@ public record HarvestOutlook(
                 .formatted(Words.day(first), years(ofFirst), Words.day(half), years(ofHalf));
     }
 
-    /** For example 'in 9 of 10 years'. */
+    /** For example 'in 9 of 10 years': never more of them than there are, so that the words agree with the levels above. */
     private static String years(double chance) {
         if (chance >= NEARLY_ALWAYS) {
             return "in nearly every year";
         }
-        return chance < 1 - NEARLY_ALWAYS
-                ? "in hardly any year"
-                : "in %d of 10 years".formatted(Math.max(1, Math.min(9, Math.round(chance * 10))));
+        int years = (int) Math.floor(chance * 10 + ROUNDING);
+        return years == 0 ? "in hardly any year" : "in %d of 10 years".formatted(years);
     }
 }

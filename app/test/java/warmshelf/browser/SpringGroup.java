@@ -93,10 +93,10 @@ final class SpringGroup implements AutoCloseable {
         Answer answer = new Upload()
                 .field("kind", "stations")
                 .file("stations of the county, as the extension service sent them.csv", """
-                        station,latitude,longitude,elevation_m,spring_p50,autumn_p50
-                        Lakeside,46.8,-92.1,180,05-14,10-10
-                        Hill,46.9,-92.2,high,05-20,09-28
-                        """)
+                    station,latitude,longitude,elevation_m,spring_p50,autumn_p50
+                    Lakeside,46.8,-92.1,180,05-14,10-10
+                    Hill,46.9,-92.2,high,05-20,09-28
+                    """)
                 .post(cellar.coordinator(), "/frost/imports");
         assertThat(answer.status()).as(answer.text()).isEqualTo(303);
         return answer.location();

@@ -102,7 +102,8 @@ class TickFormTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "seenOn | 2027-03-21 | The day it was seen was 2027-03-21, which is still to come; today is 2027-03-20.",
+                "seenOn | 2027-03-21 | The day it was seen was 2027-03-21, which is still to come; today is"
+                        + " 2027-03-20.",
                 "seenOn | 2027-01-18 | The day it was seen was 2027-01-18; at most 60 days back is accepted.",
                 "seenOn | yesterday | The day it was seen was 'yesterday'; a date such as 2027-03-01 is accepted.",
                 "seenOn | 2027-02-30 | The day it was seen was '2027-02-30'; a date such as 2027-03-01 is accepted.",
@@ -111,10 +112,14 @@ class TickFormTest {
                 "sprouted | 1.5 | Sprouted so far was '1.5'; a whole number from 0 to 12 is accepted.",
                 "moved | 13 | Moved so far was '13'; a whole number from 0 to 12 is accepted.",
                 "lost | 99999999999 | Lost so far was '99999999999'; a whole number from 0 to 12 is accepted.",
-                "problem | gremlins | The problem was 'gremlins'; accepted are: dry, wet, mould, damping-off, too-hot, too-cold, no-label, seed-missing, torn, other.",
-                "lightPlace | somewhere | The place under the light was not one of those offered; please choose one from the list.",
-                "lightPlace | 00000000-0000-0006-0000-000000000002/2 | The place under the light was not one of those offered; please choose one from the list.",
-                "lightPlace | 00000000-0000-0006-0000-000000000002/ | The place under the light was not one of those offered; please choose one from the list.",
+                "problem | gremlins | The problem was 'gremlins'; accepted are: dry, wet, mould, damping-off, too-hot,"
+                        + " too-cold, no-label, seed-missing, torn, other.",
+                "lightPlace | somewhere | The place under the light was not one of those offered; please choose one"
+                        + " from the list.",
+                "lightPlace | 00000000-0000-0006-0000-000000000002/2 | The place under the light was not one of those"
+                        + " offered; please choose one from the list.",
+                "lightPlace | 00000000-0000-0006-0000-000000000002/ | The place under the light was not one of those"
+                        + " offered; please choose one from the list.",
                 "id | 17 | The entry's id is not a UUID.",
                 "supersedes | 17 | The corrected entry is not a UUID."
             })

@@ -15,20 +15,20 @@ import warmshelf.testing.CommandRun;
 
 class PlanCommandTest {
     private static final String GOOD = """
-            {"days":{"from":"2027-02-01","to":"2027-06-01"},
-             "circuits":[{"id":"c1","amps":15,"volts":120}],
-             "mats":[{"id":"m1","places":1,"minC":20,"maxC":32,"watts":107,"circuit":"c1",
-                      "out":[{"from":"2027-05-01","to":"2027-05-03"}]}],
-             "fixed":[{"id":"f1","mat":"m1","place":1,"quarters":[1,2],"from":"2027-01-20","to":"2027-02-05","bandC":[24,30]},
-                      {"id":"f2","mat":"m1","place":1,"quarters":[3],"from":"2027-02-01","to":"2027-02-05","bandC":[20,26]}],
-             "requests":[
-              {"id":"r1","member":"a","choice":1,"quarters":4,"days":14,"earliest":"2027-02-01","ideal":"2027-02-03",
-               "latest":"2027-02-08","bandC":[24,30]},
-              {"id":"r2","member":"b","choice":1,"quarters":4,"daysAtC":{"27":10},"earliest":"2027-02-04","ideal":"2027-02-04",
-               "latest":"2027-02-07","bandC":[24,30]},
-              {"id":"r3","member":"c","choice":1,"quarters":1,"days":5,"earliest":"2027-03-01","ideal":"2027-03-01",
-               "latest":"2027-03-01","bandC":[10,15]}]}
-            """;
+        {"days":{"from":"2027-02-01","to":"2027-06-01"},
+         "circuits":[{"id":"c1","amps":15,"volts":120}],
+         "mats":[{"id":"m1","places":1,"minC":20,"maxC":32,"watts":107,"circuit":"c1",
+                  "out":[{"from":"2027-05-01","to":"2027-05-03"}]}],
+         "fixed":[{"id":"f1","mat":"m1","place":1,"quarters":[1,2],"from":"2027-01-20","to":"2027-02-05","bandC":[24,30]},
+                  {"id":"f2","mat":"m1","place":1,"quarters":[3],"from":"2027-02-01","to":"2027-02-05","bandC":[20,26]}],
+         "requests":[
+          {"id":"r1","member":"a","choice":1,"quarters":4,"days":14,"earliest":"2027-02-01","ideal":"2027-02-03",
+           "latest":"2027-02-08","bandC":[24,30]},
+          {"id":"r2","member":"b","choice":1,"quarters":4,"daysAtC":{"27":10},"earliest":"2027-02-04","ideal":"2027-02-04",
+           "latest":"2027-02-07","bandC":[24,30]},
+          {"id":"r3","member":"c","choice":1,"quarters":1,"days":5,"earliest":"2027-03-01","ideal":"2027-03-01",
+           "latest":"2027-03-01","bandC":[10,15]}]}
+        """;
 
     @TempDir
     private Path folder;
@@ -147,8 +147,9 @@ class PlanCommandTest {
         for (int i = 0; i < 10_000; i++) {
             requests.append(i == 0 ? "" : ",")
                     .append("""
-                    {"id":"r%d","member":"m%d","quarters":%d,"days":%d,"earliest":"2027-02-01","ideal":"2027-03-01",
-                     "latest":"2027-04-%02d","bandC":[%d,30]}""".formatted(i, i, 1 << (i % 3), 5 + i % 9, 1 + i % 28, 20 + i % 8));
+                        {"id":"r%d","member":"m%d","quarters":%d,"days":%d,"earliest":"2027-02-01","ideal":"2027-03-01",
+                         "latest":"2027-04-%02d","bandC":[%d,30]}\
+                        """.formatted(i, i, 1 << (i % 3), 5 + i % 9, 1 + i % 28, 20 + i % 8));
         }
         String all = GOOD.substring(0, GOOD.indexOf("\"requests\"")) + "\"requests\":[" + requests + "]}";
 

@@ -159,7 +159,8 @@ class GardenPagesTest {
                 "how=shift springDays=2 springAverage=05-24 | yet a date is filled in too",
                 "how=dates | No date is filled in",
                 "how=dates springAverage=05-24 autumnDays=3 | yet days are filled in too",
-                "how=dates springAverage=24/5 | Last spring frost on average was '24/5'; a day and month such as 24 May",
+                "how=dates springAverage=24/5 | Last spring frost on average was '24/5'; a day and month such as 24"
+                        + " May",
                 "how=dates springAverage=30feb | Last spring frost on average was '30feb'",
                 "how=dates springAverage=05-24 springOneInTen=05-20 | cannot come before the average",
                 "how=dates autumnAverage=10-01 autumnOneInTen=10-02 | cannot come after the average",
