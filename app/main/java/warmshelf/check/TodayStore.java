@@ -13,12 +13,14 @@ import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.jooq.DSLContext;
 import org.jooq.Record3;
 import org.jooq.Records;
 import warmshelf.db.Database;
+import warmshelf.shelf.OutageStore;
 
 /** Reads what the round of a day needs beside the sowings: mats to read, and who is on duty. */
 public final class TodayStore {
@@ -31,7 +33,7 @@ public final class TodayStore {
     /** A mat on which something lies on a day, with its set-point and the last reading of that day. */
     record MatToRead(UUID matId, String name, int setPointC, Double readC, String readBy) {}
 
-    /** The mats on which something lies on a day. */
+    /** The mats on which something lies on a day; one out of service is not warmed, so that nobody is to read it. */
     Map<UUID, MatToRead> mats(LocalDate day) {
         // In the order of reading, so that of several the last one stands.
         Map<UUID, Record3<UUID, BigDecimal, String>> readings = new HashMap<>();
@@ -42,6 +44,7 @@ public final class TodayStore {
                 .where(ENTRY.MAT_ID.isNotNull(), ENTRY.SEEN_ON.eq(day))
                 .orderBy(ENTRY.SEEN_AT, ENTRY.KEPT_ORDER)
                 .forEach(reading -> readings.put(reading.value1(), reading));
+        Set<UUID> out = OutageStore.out(sql, day);
         return sql
                 .selectDistinct(MAT.ID, MAT.NAME, MAT_DAY.CELSIUS)
                 .from(MAT)
@@ -51,6 +54,7 @@ public final class TodayStore {
                 .on(QUARTER_DAY.MAT_ID.eq(MAT.ID), QUARTER_DAY.ON_DAY.eq(day))
                 .fetch()
                 .stream()
+                .filter(row -> !out.contains(row.value1()))
                 .map(row -> {
                     var reading = readings.get(row.value1());
                     return reading == null

@@ -4,12 +4,20 @@ import static warmshelf.db.generated.Tables.MAT_OUT;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Set;
+import java.util.UUID;
+import java.util.stream.Collectors;
 import org.jooq.DSLContext;
 import org.jooq.Records;
 
 /** Reads the days on which mats cannot be used. */
 public final class OutageStore {
     private OutageStore() {}
+
+    /** The mats that cannot be used on a day. */
+    public static Set<UUID> out(DSLContext sql, LocalDate day) {
+        return touching(sql, day, day.plusDays(1)).stream().map(Outage::matId).collect(Collectors.toSet());
+    }
 
     /** Those that reach into the days from one up to but not on another, the earliest first. */
     public static List<Outage> touching(DSLContext sql, LocalDate from, LocalDate to) {

@@ -21,6 +21,7 @@ import java.util.UUID;
 import org.jooq.Record;
 import org.jspecify.annotations.Nullable;
 import warmshelf.db.Database;
+import warmshelf.shelf.OutageStore;
 
 /** Reads which mats were too hot or too cold when they were last read. Everyone's Today asks, so it is kept until a write. */
 public final class MatAlarmStore {
@@ -52,7 +53,8 @@ public final class MatAlarmStore {
 
     private List<MatAlarm> read(LocalDate day) {
         List<MatAlarm> alarms = new ArrayList<>();
-        Set<UUID> seen = new HashSet<>();
+        // What is out of service is not warmed: it counts as seen.
+        Set<UUID> seen = new HashSet<>(OutageStore.out(database.sql(), day));
         database.sql()
                 .select(
                         ENTRY.ID,

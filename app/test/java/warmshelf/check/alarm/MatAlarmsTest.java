@@ -49,6 +49,29 @@ class MatAlarmsTest {
     }
 
     @Test
+    void a_mat_out_of_service_raises_no_alarm_and_nobody_is_to_read_it() {
+        read("68");
+        assertThat(today(cellar.coordinator())).contains("Thermometer of mat M1", "Mat M1 is too cold.");
+
+        cellar.coordinator()
+                .post(
+                        "/plans/out-of-service",
+                        Map.of(
+                                "mat",
+                                mat.toString(),
+                                "first",
+                                "2027-03-24",
+                                "last",
+                                "2027-03-30",
+                                "reason",
+                                "The probe broke"));
+
+        assertThat(today(cellar.coordinator()))
+                .contains("Mat M1 is out of service")
+                .doesNotContain("Thermometer of mat M1", "is too cold");
+    }
+
+    @Test
     void a_mat_read_too_cold_says_what_to_look_at() {
         read("68");
 
