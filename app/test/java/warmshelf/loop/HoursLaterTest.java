@@ -2,6 +2,7 @@ package warmshelf.loop;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static warmshelf.db.generated.Tables.ENTRY;
+import static warmshelf.db.generated.Tables.GROUP_PROFILE;
 
 import java.time.Instant;
 import java.time.LocalDate;
@@ -17,6 +18,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import warmshelf.testing.Answer;
 import warmshelf.testing.Browser;
 import warmshelf.testing.PageForm;
+import warmshelf.web.DayWords;
 
 /** What only shows after hours: midnight while a page is open, the change of the clocks, days without a look, a year's end. */
 class HoursLaterTest {
@@ -99,6 +101,43 @@ class HoursLaterTest {
 
         assertThat(answer.status()).isEqualTo(303);
         assertThat(seenOn(id)).isEqualTo(day);
+    }
+
+    /**
+     * Days as the IANA time zone database has them: in Cairo the last Friday of April begins at one o'clock, and Auckland is
+     * thirteen hours ahead in its summer.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "Africa/Cairo, 2027-04-29T21:59:59Z, 2027-04-29",
+        "Africa/Cairo, 2027-04-29T22:00:00Z, 2027-04-30",
+        "Africa/Cairo, 2027-04-30T20:59:59Z, 2027-04-30",
+        "Africa/Cairo, 2027-04-30T21:00:00Z, 2027-05-01",
+        "Pacific/Auckland, 2027-12-31T10:59:59Z, 2027-12-31",
+        "Pacific/Auckland, 2027-12-31T11:00:00Z, 2028-01-01",
+        "Pacific/Auckland, 2028-04-01T12:30:00Z, 2028-04-02"
+    })
+    void a_day_without_a_midnight_and_a_year_that_ends_in_summer_are_days_like_others(
+            String zone, Instant moment, LocalDate day) {
+        cellar.group()
+                .database()
+                .sql()
+                .update(GROUP_PROFILE)
+                .set(GROUP_PROFILE.TIME_ZONE, zone)
+                .execute();
+        now(moment.toString());
+        UUID id = UUID.randomUUID();
+
+        Answer answer = member().post(
+                        "/sowings/" + sowing + "/entries",
+                        Map.of("id", id.toString(), "step", "look", "sprouted", "0", "note", "nothing yet"));
+
+        assertThat(answer.status()).isEqualTo(303);
+        assertThat(seenOn(id)).isEqualTo(day);
+        for (String page : List.of("/today", "/sowings", "/racks", "/weeks", "/ask")) {
+            assertThat(member().get(page).status()).as(page).isEqualTo(200);
+        }
+        assertThat(member().get("/today").text()).contains("Today, " + DayWords.day(day));
     }
 
     @Test
