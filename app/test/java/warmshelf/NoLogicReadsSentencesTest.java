@@ -23,7 +23,7 @@ class NoLogicReadsSentencesTest {
     private static final String TWO_WORDS = "\"[^\"\\n]*[A-Za-z]{2} [A-Za-z]{2}[^\"\\n]*\"";
     private static final String READS =
             "\\.(?:contains|startsWith|endsWith|equals|equalsIgnoreCase|matches|indexOf|lastIndexOf|replace|replaceAll|replaceFirst|split)"
-                + "\\(\\s*";
+                    + "\\(\\s*";
     private static final Pattern COMPARED = Pattern.compile(READS + TWO_WORDS);
     private static final Pattern READ_FROM = Pattern.compile(TWO_WORDS + READS);
     private static final Pattern CHOSEN_BY = Pattern.compile("case\\s+(?:\"[^\"]*\",\\s*)*" + TWO_WORDS);

@@ -80,8 +80,8 @@ public enum Hazard {
     POISONOUS(
             "poisonous plants",
             "Some ornamentals are poisonous, and so are tomato leaves: label them, keep them apart from salad trays"
-                + " and children, wear gloves, and nobody puts any part of a plant into the mouth. Datura, castor bean"
-                + " and poison hemlock have no place in a shared room. If some is eaten, call a poison centre.",
+                    + " and children, wear gloves, and nobody puts any part of a plant into the mouth. Datura, castor bean"
+                    + " and poison hemlock have no place in a shared room. If some is eaten, call a poison centre.",
             "a poison centre, a hospital",
             "Foxglove",
             "Castor bean",

@@ -50,9 +50,9 @@ final class SoakArticle {
                         "Nobody needs it, and the group asks nobody to do it. Many growers use it against mould;"
                                 + " whether it helps seed come up is all but unknown. Plain water is the safe choice.",
                         "What speaks against it: undiluted 3 % solution can injure the seedling inside the seed, and"
-                            + " in a hobby trial roots were burnt where solution stayed on the paper. That trial also"
-                            + " found half and half harmful, which is the very mix that common practice gives five"
-                            + " minutes. One part to nine of water is the gentler choice.")
+                                + " in a hobby trial roots were burnt where solution stayed on the paper. That trial also"
+                                + " found half and half harmful, which is the very mix that common practice gives five"
+                                + " minutes. One part to nine of water is the gentler choice.")
                 .steps(
                         "Untreated seed only. Household 3 % solution only, never a stronger grade. Gloves and eye"
                                 + " protection.",

@@ -107,8 +107,8 @@ public final class AskPlanner {
             return Outcome.refused(
                     "where",
                     ("No frost dates are known for postcode %s (%s), so nothing can be counted back from them. Frost,"
-                        + " in the menu, says how to make them known; or choose 'under cover' and name the day the"
-                        + " plants go out.")
+                                    + " in the menu, says how to make them known; or choose 'under cover' and name the day the"
+                                    + " plants go out.")
                             .formatted(grower.postcode(), grower.country()));
         }
         return Outcome.of(planOf(ask, asking, share, seeds, celsius, timeline.get(), balance, board));

@@ -121,8 +121,8 @@ record SeedPlan(
                     new Problem(
                             Cause.SEED,
                             ("%s, and %d are needed for %d plants nine times in ten. %sThat is too few: expect about"
-                                + " %d of the %d plants. Ask for fewer plants, choose another lot, or tick 'sow what"
-                                + " is left'.")
+                                            + " %d of the %d plants. Ask for fewer plants, choose another lot, or tick 'sow what"
+                                            + " is left'.")
                                     .formatted(
                                             has, needed.seeds(), plants, advice(share), Math.round(expected), plants)));
         }

@@ -50,8 +50,8 @@ public record Advisor(Crop crop, Method method, CelsiusRange comfortable, Set<Cr
     private StepAdvice sowInBag() {
         String how =
                 ("Lay the seeds apart on kitchen paper, wet it and let it drip until no water runs, fold it into a bag"
-                    + " and leave the bag a little open. Label it in pencil: crop, variety, day, whose. Lay it flat on"
-                    + " the mat at %s.")
+                                + " and leave the bag a little open. Label it in pencil: crop, variety, day, whose. Lay it flat on"
+                                + " the mat at %s.")
                         .formatted(range());
         return new StepAdvice(Step.SOW, how, cautions(Step.SOW, Caution.ELECTRICITY), COMMON);
     }
@@ -95,7 +95,7 @@ public record Advisor(Crop crop, Method method, CelsiusRange comfortable, Set<Cr
     private StepAdvice moveToCells() {
         String how =
                 ("Move each seed when its root is %s to %s long: a dip in damp compost, root down, held by the seed"
-                    + " coat or with tweezers, never by the root. Cover lightly and water with lukewarm water.")
+                                + " coat or with tweezers, never by the root. Cover lightly and water with lukewarm water.")
                         .formatted(measures.length(3), measures.length(6));
         return new StepAdvice(Step.MOVE_TO_CELLS, how, cautions(Step.MOVE_TO_CELLS, Caution.COMPOST_DUST), COMMON);
     }
@@ -113,8 +113,8 @@ public record Advisor(Crop crop, Method method, CelsiusRange comfortable, Set<Cr
 
     private StepAdvice light() {
         String how = ("Set it under the light with the lamp about %s above the leaves, 14 to 16 hours a day on a"
-            + " timer, dark at night. Raise the lamp as they grow; where your hand at leaf height feels warm, it is"
-            + " too near. Sources give from %s for tubes to %s for LED lamps.")
+                        + " timer, dark at night. Raise the lamp as they grow; where your hand at leaf height feels warm, it is"
+                        + " too near. Sources give from %s for tubes to %s for LED lamps.")
                 .formatted(measures.length(100), measures.length(50), measures.length(300));
         return new StepAdvice(
                 Step.LIGHT,
@@ -128,8 +128,8 @@ public record Advisor(Crop crop, Method method, CelsiusRange comfortable, Set<Cr
         return new StepAdvice(
                 Step.FIRST_FEED,
                 "When the first true leaves are open, water once a week from below with liquid feed at half the"
-                    + " strength on its label; one extension column gives a quarter. Before true leaves seedlings need"
-                    + " none.",
+                        + " strength on its label; one extension column gives a quarter. Before true leaves seedlings need"
+                        + " none.",
                 cautions(Step.FIRST_FEED, Caution.FEED),
                 "half strength: common practice; a quarter: Univ. of Minnesota Extension educator column");
     }

@@ -10,8 +10,8 @@ public enum Caution {
             Stands.OPEN,
             "Treated seed: chemical-resistant gloves, never soak it, wash afterwards.",
             "Treated seed (often brightly dyed): never soak it or pre-sprout it with bare hands. Chemical-resistant"
-                + " gloves, wash afterwards, never for food or feed. The seed label and a pesticide information centre"
-                + " decide."),
+                    + " gloves, wash afterwards, never for food or feed. The seed label and a pesticide information centre"
+                    + " decide."),
     BURNS(
             Stands.OPEN,
             "Burns skin and eyes: rubber gloves, hands off your face.",

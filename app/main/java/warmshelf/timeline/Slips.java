@@ -20,8 +20,8 @@ public final class Slips {
         }
         return Optional.of(
                 ("%s is raised from slips, the shoots of its tubers, not from seed: there is none to sow. Buy slips"
-                    + " for the day of planting out, or sprout tubers at home %s before it: half buried in damp sand"
-                    + " at %s they shoot. Twist the shoots off when they are %s to %s long, and root them in water.")
+                                + " for the day of planting out, or sprout tubers at home %s before it: half buried in damp sand"
+                                + " at %s they shoot. Twist the shoots off when they are %s to %s long, and root them in water.")
                         .formatted(
                                 crop.name(),
                                 Words.weeks(crop.weeksIndoorsMin(), crop.weeksIndoorsMax()),

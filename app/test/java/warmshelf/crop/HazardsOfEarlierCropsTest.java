@@ -41,10 +41,10 @@ class HazardsOfEarlierCropsTest {
             String crop, String treatment, String hazards, String soak, String words) throws SQLException {
         run("alter table own_crop drop constraint own_crop_made_by_fk");
         run(("insert into own_crop (crop_id, version, kept, name, species, hardiness, weeks_indoors_min,"
-            + " weeks_indoors_max, plant_out_offset_days, plant_out_offset_days_latest, light, treatment, note,"
-            + " source, source_url, emergence, made_by, made_at) values ('%s', 1, true, 'A crop', '', 'tender', 4, 6,"
-            + " 0, 7, '', '%s', '', 'the packet', '', 'reference', '%s', timestamp with time zone '2026-11-26"
-            + " 10:00:00+00')")
+                        + " weeks_indoors_max, plant_out_offset_days, plant_out_offset_days_latest, light, treatment, note,"
+                        + " source, source_url, emergence, made_by, made_at) values ('%s', 1, true, 'A crop', '', 'tender', 4, 6,"
+                        + " 0, 7, '', '%s', '', 'the packet', '', 'reference', '%s', timestamp with time zone '2026-11-26"
+                        + " 10:00:00+00')")
                 .formatted(crop, treatment, UUID.randomUUID()));
 
         migrate("latest");

@@ -63,8 +63,8 @@ class AskPlannerTest {
                 .containsEntry(
                         "where",
                         "No frost dates are known for postcode 00000 (US), so nothing can be counted back from them."
-                            + " Frost, in the menu, says how to make them known; or choose 'under cover' and name the"
-                            + " day the plants go out.");
+                                + " Frost, in the menu, says how to make them known; or choose 'under cover' and name the"
+                                + " day the plants go out.");
         assertThat(outcome("00000", Crops.PEPPER, ask(Method.CELLS, true, LocalDate.of(2027, 5, 20)), MARCH, MAT)
                         .plan())
                 .isNotNull();

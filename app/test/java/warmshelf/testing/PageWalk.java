@@ -16,7 +16,7 @@ public final class PageWalk {
     public static final List<String> EVERYWHERE = List.of(
             "/today",
             "/ask/plan?crop=pepper&lot=&variety=Long+red&seedYear=2027&source=packet&storage=unknown&plants=6&method=cells"
-                + "&heat=warm&after=light&container=half-tray&where=outdoors&cellsInATray=72&risk=",
+                    + "&heat=warm&after=light&container=half-tray&where=outdoors&cellsInATray=72&risk=",
             "/requests",
             "/racks",
             "/weeks",
