@@ -59,29 +59,37 @@ final class PlanStore {
     Optional<UUID> begin(SeasonQuestion question, Collection<UUID> freed, Manner manner, UUID by) {
         UUID id = UUID.randomUUID();
         try {
-            sql.transaction(inside -> {
-                DSLContext tx = inside.dsl();
-                loseSilent(tx);
-                insert(tx, id, question, manner, by);
-                freed.forEach(stay -> tx.insertInto(SEASON_PLAN_FREED)
-                        .set(SEASON_PLAN_FREED.PLAN_ID, id)
-                        .set(SEASON_PLAN_FREED.STAY_ID, stay)
-                        .execute());
-                audit.write(
-                        tx,
-                        by,
-                        "plan season",
-                        "plan",
-                        id,
-                        "starting number %d, %d seconds".formatted(manner.startingNumber(), manner.seconds()));
-            });
+            insert(id, question, freed, manner, by);
         } catch (DataAccessException refused) {
-            if (refused.sqlState().startsWith("23") && turnIsTaken()) {
+            if (!refused.sqlState().startsWith("23")) {
+                throw refused;
+            }
+            if (turnIsTaken()) {
                 return Optional.empty();
             }
-            throw refused;
+            // Whoever had the turn ended in this very moment.
+            insert(id, question, freed, manner, by);
         }
         return Optional.of(id);
+    }
+
+    private void insert(UUID id, SeasonQuestion question, Collection<UUID> freed, Manner manner, UUID by) {
+        sql.transaction(inside -> {
+            DSLContext tx = inside.dsl();
+            loseSilent(tx);
+            insert(tx, id, question, manner, by);
+            freed.forEach(stay -> tx.insertInto(SEASON_PLAN_FREED)
+                    .set(SEASON_PLAN_FREED.PLAN_ID, id)
+                    .set(SEASON_PLAN_FREED.STAY_ID, stay)
+                    .execute());
+            audit.write(
+                    tx,
+                    by,
+                    "plan season",
+                    "plan",
+                    id,
+                    "starting number %d, %d seconds".formatted(manner.startingNumber(), manner.seconds()));
+        });
     }
 
     private boolean turnIsTaken() {
