@@ -2,14 +2,14 @@ package warmshelf;
 
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
-import warmshelf.allocation.plan.PlanCheckCommand;
-import warmshelf.allocation.plan.PlanCommand;
 import warmshelf.check.TodayCommand;
 import warmshelf.crop.EmergeCommand;
 import warmshelf.demo.DemoCommand;
 import warmshelf.frost.FrostCheckCommand;
 import warmshelf.frost.FrostCommand;
 import warmshelf.frost.FrostSurfaceCommand;
+import warmshelf.plan.engine.PlanCheckCommand;
+import warmshelf.plan.engine.PlanCommand;
 import warmshelf.reminder.push.PushKeysCommand;
 import warmshelf.seed.SowCommand;
 import warmshelf.seed.ViabilityCommand;

@@ -3,16 +3,20 @@ package warmshelf;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.assertj.core.api.Assertions.assertThat;
 
 import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaCall;
 import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
 import java.time.Clock;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 
 /** Holds the shape of the house: which kind of class, told by its name, may know what. */
 @AnalyzeClasses(packages = "warmshelf", importOptions = DoNotIncludeTests.class)
@@ -51,6 +55,23 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule only_the_edge_reads_the_system_clock =
             noClasses().that(areFeaturesOtherThan("Command")).should().callMethodWhere(readsTheSystemClock());
+
+    @ArchTest
+    static void each_class_name_stands_once(JavaClasses classes) {
+        Map<String, List<String>> rooms = classes.stream()
+                .filter(each -> each.isTopLevelClass() && !each.getSimpleName().equals("package-info"))
+                .filter(each -> !each.getPackageName().startsWith("warmshelf.db.generated"))
+                .collect(Collectors.groupingBy(
+                        JavaClass::getSimpleName, Collectors.mapping(JavaClass::getPackageName, Collectors.toList())));
+        assertThat(rooms).allSatisfy((name, packages) -> assertThat(packages).hasSize(1));
+    }
+
+    @ArchTest
+    static final ArchRule the_engine_of_plans_knows_neither_pages_nor_records = noClasses()
+            .that()
+            .resideInAPackage("warmshelf.plan.engine..")
+            .should()
+            .dependOnClassesThat(resideInAnyPackage("warmshelf.plan", "warmshelf.web..", "warmshelf.db.."));
 
     /** Classes outside the web and database edges and the wiring, except those with one of the suffixes. */
     private static DescribedPredicate<JavaClass> areFeaturesOtherThan(String... suffixes) {

@@ -35,7 +35,7 @@ class NoLogicReadsSentencesTest {
             "demo/DemoLinks.java", "the name of an invented person",
             "demo/DemoGroup.java", "the name of the invented group",
             "reminder/push/PushAddress.java", "a code of the database, held by a check there",
-            "allocation/MoveBookStore.java", "codes of the audit, as they have been written",
+            "placing/MoveBookStore.java", "codes of the audit, as they have been written",
             "web/Uploads.java", "the server below says that a limit was passed in words only");
 
     @Test

@@ -14,11 +14,11 @@ import org.junit.jupiter.api.io.TempDir;
 import warmshelf.db.Database;
 import warmshelf.group.GroupProfile;
 import warmshelf.group.GroupStore;
-import warmshelf.member.MemberStore;
-import warmshelf.member.NewMember;
+import warmshelf.group.MemberStore;
+import warmshelf.group.NewMember;
 import warmshelf.testing.MutableClock;
 import warmshelf.testing.TestGroup;
-import warmshelf.web.Units;
+import warmshelf.words.Units;
 
 class OpeningTheDatabaseTest {
     @TempDir

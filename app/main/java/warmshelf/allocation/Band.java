@@ -1,7 +1,7 @@
 package warmshelf.allocation;
 
 import warmshelf.crop.CelsiusRange;
-import warmshelf.web.Units;
+import warmshelf.words.Units;
 
 /** The whole degrees Celsius that suit something lying on a mat, both ends included. */
 public record Band(int lowC, int highC) {

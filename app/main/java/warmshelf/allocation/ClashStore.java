@@ -20,8 +20,8 @@ import org.jooq.SelectOnConditionStep;
 import org.jooq.SelectSelectStep;
 import org.jspecify.annotations.Nullable;
 import warmshelf.crop.CropCatalogue;
-import warmshelf.web.DayWords;
-import warmshelf.web.Units;
+import warmshelf.words.DayWords;
+import warmshelf.words.Units;
 
 /** Finds out, in the transaction that saves, what stands in the way of it. */
 public final class ClashStore {
@@ -33,18 +33,18 @@ public final class ClashStore {
     }
 
     /** What others do on a place and its mat over some days; the stay that is about to be moved does not count. */
-    Surroundings around(DSLContext tx, MovePlace place, @Nullable UUID except, LocalDate from, LocalDate to) {
+    Surroundings around(DSLContext tx, CandidatePlace place, @Nullable UUID except, LocalDate from, LocalDate to) {
         return surroundings.around(tx, except, List.of(place), from, to);
     }
 
     /** A place as the judge sees it. */
-    MovePlace place(DSLContext tx, UUID id) {
+    CandidatePlace place(DSLContext tx, UUID id) {
         return tx.select(PLACE.NUMBER, PLACE.MAT_ID, MAT.NAME, MAT.THERMOSTAT_LOW_C, MAT.THERMOSTAT_HIGH_C, MAT.USUAL_C)
                 .from(PLACE)
                 .leftJoin(MAT)
                 .on(MAT.ID.eq(PLACE.MAT_ID))
                 .where(PLACE.ID.eq(id))
-                .fetchSingle(found -> new MovePlace(
+                .fetchSingle(found -> new CandidatePlace(
                         id,
                         found.value1(),
                         "",
@@ -65,8 +65,8 @@ public final class ClashStore {
 
     /** Everything in the way of lying somewhere, as it stands in this transaction. */
     List<Obstacle> obstacles(
-            DSLContext tx, Spot spot, @Nullable WarmDays warm, @Nullable Band band, @Nullable UUID except) {
-        MovePlace place = place(tx, spot.placeId());
+            DSLContext tx, PlaceAndDays spot, @Nullable WarmDays warm, @Nullable Band band, @Nullable UUID except) {
+        CandidatePlace place = place(tx, spot.placeId());
         SpaceJudge judge = new SpaceJudge(around(tx, place, except, spot.from(), spot.to()));
         MatSpace mat = place.mat();
         return mat == null || warm == null || band == null
@@ -75,10 +75,10 @@ public final class ClashStore {
     }
 
     /** How warm something would lie somewhere: as the mat is set, else as is asked. */
-    WarmDays warm(DSLContext tx, Spot spot, Band band, int asked, @Nullable UUID except) {
-        MovePlace place = place(tx, spot.placeId());
+    WarmDays warm(DSLContext tx, PlaceAndDays spot, Band band, int asked, @Nullable UUID except) {
+        CandidatePlace place = place(tx, spot.placeId());
         MatSpace mat = Objects.requireNonNull(place.mat());
-        Board board = around(tx, place, except, spot.from(), spot.to()).board();
+        SpaceCalendar board = around(tx, place, except, spot.from(), spot.to()).board();
         return new StayWarmth(board, mat, band).over(spot.from(), spot.to(), asked);
     }
 
@@ -118,7 +118,7 @@ public final class ClashStore {
     }
 
     /** Joins what lies on quarters to its stay, sowing, grower and lot. */
-    static <R extends Record> SelectOnConditionStep<R> whoLies(SelectSelectStep<R> what) {
+    public static <R extends Record> SelectOnConditionStep<R> whoLies(SelectSelectStep<R> what) {
         return what.from(QUARTER_DAY)
                 .join(STAY)
                 .on(STAY.ID.eq(QUARTER_DAY.STAY_ID))

@@ -16,42 +16,42 @@ import java.util.stream.IntStream;
  */
 public final class FirstFit {
     /** Of two mats with room on the same day the one that need not be turned far from its usual set-point. */
-    private static final Comparator<Offer> NEAREST_TO_IDEAL = Comparator.comparingInt(
-                    (Offer offer) -> Math.abs(offer.shiftDays()))
-            .thenComparing(Offer::from)
+    private static final Comparator<SpaceOffer> NEAREST_TO_IDEAL = Comparator.comparingInt(
+                    (SpaceOffer offer) -> Math.abs(offer.shiftDays()))
+            .thenComparing(SpaceOffer::from)
             .thenComparingInt(
                     offer -> Math.abs(offer.warm().first() - offer.mat().usualC()));
 
-    private final Board board;
+    private final SpaceCalendar board;
     private final LocalDate today;
 
-    public FirstFit(Board board, LocalDate today) {
+    public FirstFit(SpaceCalendar board, LocalDate today) {
         this.board = board;
         this.today = today;
     }
 
     /** The best offer of each mat, nearest to the ideal day first. */
-    public List<Offer> offers(Wish wish, int atMost) {
-        List<Offer> offers = new ArrayList<>();
+    public List<SpaceOffer> offers(SpaceWish wish, int atMost) {
+        List<SpaceOffer> offers = new ArrayList<>();
         board.mats().forEach(mat -> bestOn(mat, wish).ifPresent(offers::add));
         offers.sort(NEAREST_TO_IDEAL);
         return offers.subList(0, Math.min(atMost, offers.size()));
     }
 
     /** The best offer, or the true reason why there is none. */
-    public Answer answer(Wish wish) {
-        List<Offer> offers = offers(wish, 1);
-        return offers.isEmpty() ? new Answer.None(reason(wish)) : new Answer.Space(offers.get(0));
+    public SpaceAnswer answer(SpaceWish wish) {
+        List<SpaceOffer> offers = offers(wish, 1);
+        return offers.isEmpty() ? new SpaceAnswer.None(reason(wish)) : new SpaceAnswer.Space(offers.get(0));
     }
 
     /** Answers many requests, the earliest ideal day first; each accepted offer is taken before the next is sought. */
-    public Map<UUID, Answer> answerAll(List<Wish> wishes) {
-        Map<UUID, Answer> answers = new LinkedHashMap<>();
-        List<Wish> inOrder = new ArrayList<>(wishes);
-        inOrder.sort(Comparator.comparing(Wish::ideal).thenComparing(Wish::sowingId));
-        for (Wish wish : inOrder) {
-            Answer answer = answer(wish);
-            if (answer instanceof Answer.Space space) {
+    public Map<UUID, SpaceAnswer> answerAll(List<SpaceWish> wishes) {
+        Map<UUID, SpaceAnswer> answers = new LinkedHashMap<>();
+        List<SpaceWish> inOrder = new ArrayList<>(wishes);
+        inOrder.sort(Comparator.comparing(SpaceWish::ideal).thenComparing(SpaceWish::sowingId));
+        for (SpaceWish wish : inOrder) {
+            SpaceAnswer answer = answer(wish);
+            if (answer instanceof SpaceAnswer.Space space) {
                 board.accept(space.offer());
             }
             answers.put(wish.sowingId(), answer);
@@ -59,7 +59,7 @@ public final class FirstFit {
         return answers;
     }
 
-    private NoSpace reason(Wish wish) {
+    private NoSpace reason(SpaceWish wish) {
         if (wish.latest().isBefore(today)) {
             return new NoSpace.TooLate(wish.latest());
         }
@@ -69,20 +69,20 @@ public final class FirstFit {
     }
 
     /** The best offer on one place. */
-    public Optional<Offer> offerOn(MatSpace mat, UUID place, Wish wish) {
+    public Optional<SpaceOffer> offerOn(MatSpace mat, UUID place, SpaceWish wish) {
         return bestOn(mat, List.of(place), wish);
     }
 
-    private Optional<Offer> bestOn(MatSpace mat, Wish wish) {
+    private Optional<SpaceOffer> bestOn(MatSpace mat, SpaceWish wish) {
         return bestOn(mat, mat.places(), wish);
     }
 
-    private Optional<Offer> bestOn(MatSpace mat, List<UUID> places, Wish wish) {
+    private Optional<SpaceOffer> bestOn(MatSpace mat, List<UUID> places, SpaceWish wish) {
         if (!mat.thermostat().overlaps(wish.band())) {
             return Optional.empty();
         }
         for (LocalDate start : startsNearestFirst(wish)) {
-            Optional<Offer> offer = startingOn(mat, places, wish, start);
+            Optional<SpaceOffer> offer = startingOn(mat, places, wish, start);
             if (offer.isPresent()) {
                 return offer;
             }
@@ -90,7 +90,7 @@ public final class FirstFit {
         return Optional.empty();
     }
 
-    private Optional<Offer> startingOn(MatSpace mat, List<UUID> places, Wish wish, LocalDate start) {
+    private Optional<SpaceOffer> startingOn(MatSpace mat, List<UUID> places, SpaceWish wish, LocalDate start) {
         StayWarmth warmth = new StayWarmth(board, mat, wish.band());
         WarmDays last = null;
         for (int asked : candidateSetPoints(mat, wish, start)) {
@@ -101,7 +101,7 @@ public final class FirstFit {
             }
             last = warm;
             if (SpaceJudge.tooWarmOrCold(board, mat, warm, wish.band()).isEmpty()) {
-                Optional<Offer> offer = freePlace(mat, places, wish, warm, asked);
+                Optional<SpaceOffer> offer = freePlace(mat, places, wish, warm, asked);
                 if (offer.isPresent()) {
                     return offer;
                 }
@@ -110,7 +110,7 @@ public final class FirstFit {
         return Optional.empty();
     }
 
-    private Optional<Offer> freePlace(MatSpace mat, List<UUID> among, Wish wish, WarmDays warm, int asked) {
+    private Optional<SpaceOffer> freePlace(MatSpace mat, List<UUID> among, SpaceWish wish, WarmDays warm, int asked) {
         // The fullest place first: bags gather in one place and leave whole ones for trays.
         List<UUID> places = new ArrayList<>(among);
         places.sort(Comparator.comparingInt((UUID place) -> -board.takenQuarters(place, warm.from())));
@@ -119,7 +119,7 @@ public final class FirstFit {
                 if (board.isFree(place, slot, warm.from(), warm.to())) {
                     int number = mat.places().indexOf(place) + 1;
                     int shift = (int) (warm.from().toEpochDay() - wish.ideal().toEpochDay());
-                    return Optional.of(new Offer(mat, place, number, slot, warm, asked, shift));
+                    return Optional.of(new SpaceOffer(mat, place, number, slot, warm, asked, shift));
                 }
             }
         }
@@ -127,7 +127,7 @@ public final class FirstFit {
     }
 
     /** Each set-point that suits seed and mat: the one fixed that day first, else those nearest to the mat's usual one. */
-    private List<Integer> candidateSetPoints(MatSpace mat, Wish wish, LocalDate start) {
+    private List<Integer> candidateSetPoints(MatSpace mat, SpaceWish wish, LocalDate start) {
         int wanted = board.setPoint(mat.id(), start)
                 .orElse(board.readyAt(mat.id(), start).orElse(mat.usualC()));
         int low = Math.max(mat.thermostat().lowC(), wish.band().lowC());
@@ -138,11 +138,11 @@ public final class FirstFit {
                 .toList();
     }
 
-    private LocalDate firstDay(Wish wish) {
+    private LocalDate firstDay(SpaceWish wish) {
         return wish.earliest().isBefore(today) ? today : wish.earliest();
     }
 
-    private List<LocalDate> startsNearestFirst(Wish wish) {
+    private List<LocalDate> startsNearestFirst(SpaceWish wish) {
         List<LocalDate> starts = new ArrayList<>();
         firstDay(wish)
                 .datesUntil(

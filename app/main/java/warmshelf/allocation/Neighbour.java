@@ -12,7 +12,7 @@ import java.util.UUID;
 public record Neighbour(UUID placeId, Slot slot, LocalDate from, LocalDate to, String words) {
 
     /** Whether it takes any of the quarters of a spot on any of its days. */
-    public boolean isInTheWayOf(Spot spot) {
+    public boolean isInTheWayOf(PlaceAndDays spot) {
         return placeId.equals(spot.placeId())
                 && (slot.mask() & spot.slot().mask()) != 0
                 && from.isBefore(spot.to())

@@ -2,8 +2,8 @@ package warmshelf.allocation;
 
 import java.time.LocalDate;
 import warmshelf.shelf.Outage;
-import warmshelf.web.DayWords;
-import warmshelf.web.Units;
+import warmshelf.words.DayWords;
+import warmshelf.words.Units;
 
 /** One thing that keeps a stay from lying somewhere. */
 public sealed interface Obstacle {
@@ -12,7 +12,7 @@ public sealed interface Obstacle {
     String words(Units units);
 
     /** Somebody else lies there. */
-    record Taken(MovePlace place, Neighbour by) implements Obstacle {
+    record Taken(CandidatePlace place, Neighbour by) implements Obstacle {
         @Override
         public String words(Units units) {
             return "Place %d %s is taken by %s, %s."

@@ -1,7 +1,7 @@
 package warmshelf.allocation;
 
 import java.util.function.Function;
-import warmshelf.web.Units;
+import warmshelf.words.Units;
 
 /** Space or temperature forbids a placement; the message is a sentence for the person who tried. */
 public final class SpaceClash extends RuntimeException {

@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
  * as it stands; who saves holds the mat first, so that it stands still.
  */
 public final class SpaceJudge {
-    private final Board board;
+    private final SpaceCalendar board;
     private final List<Neighbour> neighbours;
 
     public SpaceJudge(Surroundings around) {
@@ -20,14 +20,14 @@ public final class SpaceJudge {
     }
 
     /** Everything in the way of lying under a light. */
-    public List<Obstacle> underLight(MovePlace place, Spot spot) {
+    public List<Obstacle> underLight(CandidatePlace place, PlaceAndDays spot) {
         List<Obstacle> obstacles = new ArrayList<>();
         addTaken(obstacles, place, spot);
         return obstacles;
     }
 
     /** Everything in the way of lying on a mat at those set-points. */
-    public List<Obstacle> onMat(MovePlace place, MatSpace mat, Spot spot, WarmDays warm, Band band) {
+    public List<Obstacle> onMat(CandidatePlace place, MatSpace mat, PlaceAndDays spot, WarmDays warm, Band band) {
         List<Obstacle> obstacles = new ArrayList<>();
         addTaken(obstacles, place, spot);
         board.outages(mat.id()).stream()
@@ -38,7 +38,7 @@ public final class SpaceJudge {
         return obstacles;
     }
 
-    private void addTaken(List<Obstacle> obstacles, MovePlace place, Spot spot) {
+    private void addTaken(List<Obstacle> obstacles, CandidatePlace place, PlaceAndDays spot) {
         if (spot.to().isAfter(board.to())) {
             obstacles.add(new Obstacle.TooFar(board.to().minusDays(1)));
         }
@@ -48,7 +48,7 @@ public final class SpaceJudge {
     }
 
     /** The first day on which the set-points do not suit the seed, the thermostat, or what else lies on the mat. */
-    static Optional<Obstacle> tooWarmOrCold(Board board, MatSpace mat, WarmDays warm, Band band) {
+    public static Optional<Obstacle> tooWarmOrCold(SpaceCalendar board, MatSpace mat, WarmDays warm, Band band) {
         return warm.from()
                 .datesUntil(warm.to())
                 .map(day -> onDay(board, mat, day, warm.on(day), band))
@@ -56,11 +56,12 @@ public final class SpaceJudge {
                 .findFirst();
     }
 
-    private static Optional<Obstacle> onDay(Board board, MatSpace mat, LocalDate day, int celsius, Band band) {
+    private static Optional<Obstacle> onDay(SpaceCalendar board, MatSpace mat, LocalDate day, int celsius, Band band) {
         return Optional.ofNullable(obstacle(board, mat, day, celsius, band));
     }
 
-    private static @Nullable Obstacle obstacle(Board board, MatSpace mat, LocalDate day, int celsius, Band band) {
+    private static @Nullable Obstacle obstacle(
+            SpaceCalendar board, MatSpace mat, LocalDate day, int celsius, Band band) {
         int stands = board.setPoint(mat.id(), day).orElse(celsius);
         if (stands != celsius) {
             return new Obstacle.TurnedSince(mat, day, stands, celsius);

@@ -25,8 +25,8 @@ public final class SpaceStore {
     }
 
     /** The board from one day up to but not on another. */
-    public Board board(LocalDate from, LocalDate to) {
-        Board board = new Board(from, to, mats());
+    public SpaceCalendar board(LocalDate from, LocalDate to) {
+        SpaceCalendar board = new SpaceCalendar(from, to, mats());
         SurroundingsStore.fill(sql, board);
         return board;
     }
@@ -73,7 +73,7 @@ public final class SpaceStore {
 
     /** Lit places with no one on them from a day on, and how long they stay free: the day after the last free one. */
     public List<LitPlace> litPlaces(LocalDate from, LocalDate to, int quarters) {
-        Board lit = new Board(
+        SpaceCalendar lit = new SpaceCalendar(
                 from,
                 to,
                 List.of(new MatSpace(
@@ -109,7 +109,7 @@ public final class SpaceStore {
                 .findFirst();
     }
 
-    private static LocalDate freeUntil(Board board, UUID place, Slot slot, LocalDate from) {
+    private static LocalDate freeUntil(SpaceCalendar board, UUID place, Slot slot, LocalDate from) {
         LocalDate until = from.plusDays(1);
         while (until.isBefore(board.to()) && board.isFree(place, slot, until, until.plusDays(1))) {
             until = until.plusDays(1);

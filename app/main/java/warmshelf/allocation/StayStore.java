@@ -18,7 +18,7 @@ import org.jooq.DSLContext;
 import org.jooq.exception.DataAccessException;
 import org.jspecify.annotations.Nullable;
 import warmshelf.db.Audit;
-import warmshelf.web.DayWords;
+import warmshelf.words.DayWords;
 
 /**
  * Lays sowings on places and takes them off again, within the caller's transaction. The database judges: quarter_day has one
@@ -39,7 +39,7 @@ public final class StayStore {
      * @return the stay's id
      * @throws SpaceClash when a quarter is taken, the mat is out of service, or the temperature does not suit
      */
-    public UUID layOnMat(DSLContext tx, UUID sowingId, Spot spot, int celsius, Band band, UUID by) {
+    public UUID layOnMat(DSLContext tx, UUID sowingId, PlaceAndDays spot, int celsius, Band band, UUID by) {
         lock(tx, matOf(tx, spot.placeId()));
         return layOnMat(tx, sowingId, spot, clashes.warm(tx, spot, band, celsius, null), band, by);
     }
@@ -50,11 +50,11 @@ public final class StayStore {
      * @return the stay's id
      * @throws SpaceClash when a quarter is taken, the mat is out of service, or the temperature does not suit everything on it
      */
-    public UUID layOnMat(DSLContext tx, UUID sowingId, Spot spot, WarmDays warm, Band band, UUID by) {
+    public UUID layOnMat(DSLContext tx, UUID sowingId, PlaceAndDays spot, WarmDays warm, Band band, UUID by) {
         UUID mat = matOf(tx, spot.placeId());
         lock(tx, mat);
         refuseObstacles(tx, spot, warm, band, null);
-        return judged(() -> lay(tx, sowingId, spot, new Warmth(mat, warm, band), by));
+        return judged(() -> lay(tx, sowingId, spot, new WarmthNeed(mat, warm, band), by));
     }
 
     /**
@@ -63,7 +63,7 @@ public final class StayStore {
      * @return the stay's id
      * @throws SpaceClash when a quarter is taken, the mat is out of service, or a set-point is missing or does not suit
      */
-    public UUID layAsSet(DSLContext tx, UUID sowingId, Spot spot, Band band, UUID by) {
+    public UUID layAsSet(DSLContext tx, UUID sowingId, PlaceAndDays spot, Band band, UUID by) {
         UUID mat = matOf(tx, spot.placeId());
         lock(tx, mat);
         Map<LocalDate, Integer> setPoints = tx.select(MAT_DAY.ON_DAY, MAT_DAY.CELSIUS)
@@ -85,7 +85,7 @@ public final class StayStore {
      * @return the stay's id
      * @throws SpaceClash when a quarter is taken or the place is not under a light
      */
-    public UUID layUnderLight(DSLContext tx, UUID sowingId, Spot spot, UUID by) {
+    public UUID layUnderLight(DSLContext tx, UUID sowingId, PlaceAndDays spot, UUID by) {
         if (!tx.fetchExists(PLACE, PLACE.ID.eq(spot.placeId()), PLACE.KIND.eq("lit"))) {
             clash("There is no such place under a light; please choose one from the list.");
         }
@@ -157,8 +157,8 @@ public final class StayStore {
      * @throws SpaceClash when someone else has the place by then, or the mat cannot be used or is set to what does not suit
      */
     public void extend(DSLContext tx, Stay stay, LocalDate to, UUID by) {
-        Spot more = new Spot(stay.placeId(), stay.slot(), stay.to(), to);
-        Warmth warmth = stay.isOnMat() ? warmthFor(tx, stay, more) : null;
+        PlaceAndDays more = new PlaceAndDays(stay.placeId(), stay.slot(), stay.to(), to);
+        WarmthNeed warmth = stay.isOnMat() ? warmthFor(tx, stay, more) : null;
         refuseObstacles(
                 tx, more, warmth == null ? null : warmth.days(), warmth == null ? null : warmth.band(), stay.id());
         judged(() -> {
@@ -172,10 +172,10 @@ public final class StayStore {
         audit.write(tx, by, "extend stay", "stay", stay.id(), "until " + to);
     }
 
-    private Warmth warmthFor(DSLContext tx, Stay stay, Spot more) {
-        Warmth now = warmthOf(tx, stay);
+    private WarmthNeed warmthFor(DSLContext tx, Stay stay, PlaceAndDays more) {
+        WarmthNeed now = warmthOf(tx, stay);
         lock(tx, now.matId());
-        return new Warmth(
+        return new WarmthNeed(
                 now.matId(), clashes.warm(tx, more, now.band(), now.days().last(), stay.id()), now.band());
     }
 
@@ -185,7 +185,7 @@ public final class StayStore {
      * @return whether it does; otherwise it begins as it was booked
      */
     public boolean beginEarlier(DSLContext tx, Stay stay, LocalDate from, UUID by) {
-        Spot before = new Spot(stay.placeId(), stay.slot(), from, stay.from());
+        PlaceAndDays before = new PlaceAndDays(stay.placeId(), stay.slot(), from, stay.from());
         if (stay.isOnMat()
                 || !clashes.obstacles(tx, before, null, null, stay.id()).isEmpty()) {
             return false;
@@ -203,7 +203,7 @@ public final class StayStore {
     }
 
     /** Lets the place under a light that is booked for the end of a stay on a mat follow to another end, as far as its room allows. */
-    void followUnderLight(DSLContext tx, UUID sowing, LocalDate end, LocalDate newEnd, UUID by) {
+    public void followUnderLight(DSLContext tx, UUID sowing, LocalDate end, LocalDate newEnd, UUID by) {
         StayBookStore.ofSowing(tx, sowing).stream()
                 .filter(stay -> !stay.isOnMat() && stay.from().equals(end))
                 .forEach(booked -> {
@@ -234,8 +234,8 @@ public final class StayStore {
      * @return the stay's id
      * @throws SpaceClash when something is in the way
      */
-    UUID relay(DSLContext tx, Stay stay, Spot spot, @Nullable WarmDays warm) {
-        Warmth warmth = warmthAt(tx, stay, spot, warm);
+    public UUID relay(DSLContext tx, Stay stay, PlaceAndDays spot, @Nullable WarmDays warm) {
+        WarmthNeed warmth = warmthAt(tx, stay, spot, warm);
         refuseObstacles(tx, spot, warm, warmth == null ? null : warmth.band(), stay.id());
         tx.deleteFrom(QUARTER_DAY).where(QUARTER_DAY.STAY_ID.eq(stay.id())).execute();
         return judged(() -> {
@@ -259,8 +259,8 @@ public final class StayStore {
      * @return the new stay's id
      * @throws SpaceClash when something is in the way
      */
-    UUID carry(DSLContext tx, Stay stay, Spot spot, @Nullable WarmDays warm, UUID by) {
-        Warmth warmth = warmthAt(tx, stay, spot, warm);
+    public UUID carry(DSLContext tx, Stay stay, PlaceAndDays spot, @Nullable WarmDays warm, UUID by) {
+        WarmthNeed warmth = warmthAt(tx, stay, spot, warm);
         refuseObstacles(tx, spot, warm, warmth == null ? null : warmth.band(), stay.id());
         end(tx, stay, spot.from(), by);
         return judged(() -> lay(tx, stay.sowingId(), spot, warmth, by));
@@ -268,18 +268,18 @@ public final class StayStore {
 
     /** How warm a stay would lie somewhere else: as the mat is set, else as is asked; null under a light. */
     @Nullable
-    WarmDays warmElsewhere(DSLContext tx, Stay stay, Spot spot, @Nullable Integer asked) {
+    public WarmDays warmElsewhere(DSLContext tx, Stay stay, PlaceAndDays spot, @Nullable Integer asked) {
         return asked == null ? null : clashes.warm(tx, spot, warmthOf(tx, stay).band(), asked, stay.id());
     }
 
     /** Everything in the way of a stay's lying somewhere else. */
-    List<Obstacle> obstacles(DSLContext tx, Stay stay, Spot spot, @Nullable WarmDays warm) {
+    public List<Obstacle> obstacles(DSLContext tx, Stay stay, PlaceAndDays spot, @Nullable WarmDays warm) {
         return clashes.obstacles(
                 tx, spot, warm, warm == null ? null : warmthOf(tx, stay).band(), stay.id());
     }
 
     private void refuseObstacles(
-            DSLContext tx, Spot spot, @Nullable WarmDays warm, @Nullable Band band, @Nullable UUID except) {
+            DSLContext tx, PlaceAndDays spot, @Nullable WarmDays warm, @Nullable Band band, @Nullable UUID except) {
         List<Obstacle> obstacles = clashes.obstacles(tx, spot, warm, band, except);
         if (!obstacles.isEmpty()) {
             throw new SpaceClash(
@@ -288,7 +288,7 @@ public final class StayStore {
     }
 
     /** What a stay would need of the mat at another place; null under a light. */
-    private static @Nullable Warmth warmthAt(DSLContext tx, Stay stay, Spot spot, @Nullable WarmDays warm) {
+    private static @Nullable WarmthNeed warmthAt(DSLContext tx, Stay stay, PlaceAndDays spot, @Nullable WarmDays warm) {
         UUID mat = tx.select(PLACE.MAT_ID)
                 .from(PLACE)
                 .where(PLACE.ID.eq(spot.placeId()))
@@ -299,7 +299,7 @@ public final class StayStore {
         }
         return mat == null || warm == null
                 ? null
-                : new Warmth(mat, warm, warmthOf(tx, stay).band());
+                : new WarmthNeed(mat, warm, warmthOf(tx, stay).band());
     }
 
     private static UUID matOf(DSLContext tx, UUID place) {
@@ -326,7 +326,7 @@ public final class StayStore {
      * @param afterLast the day after the last day
      * @throws SpaceClash when the thermostat cannot hold it or something on the mat cannot bear it
      */
-    void turnByHand(DSLContext tx, UUID mat, LocalDate first, LocalDate afterLast, int celsius, UUID by) {
+    public void turnByHand(DSLContext tx, UUID mat, LocalDate first, LocalDate afterLast, int celsius, UUID by) {
         turn(tx, mat, first, afterLast, celsius, true, by);
     }
 
@@ -354,14 +354,14 @@ public final class StayStore {
         tx.select(MAT.ID).from(MAT).where(MAT.ID.eq(mat)).forUpdate().fetch();
     }
 
-    private UUID lay(DSLContext tx, UUID sowingId, Spot spot, @Nullable Warmth warmth, UUID by) {
+    private UUID lay(DSLContext tx, UUID sowingId, PlaceAndDays spot, @Nullable WarmthNeed warmth, UUID by) {
         UUID stay = insertStay(tx, sowingId, spot, by);
         insertQuarterDays(tx, stay, spot, warmth);
         writeLaid(tx, stay, spot, warmth == null ? "lay under light" : "lay on mat", by);
         return stay;
     }
 
-    private UUID insertStay(DSLContext tx, UUID sowingId, Spot spot, UUID by) {
+    private UUID insertStay(DSLContext tx, UUID sowingId, PlaceAndDays spot, UUID by) {
         UUID stay = UUID.randomUUID();
         tx.insertInto(STAY)
                 .set(STAY.ID, stay)
@@ -378,7 +378,7 @@ public final class StayStore {
         return stay;
     }
 
-    private void writeLaid(DSLContext tx, UUID stay, Spot spot, String action, UUID by) {
+    private void writeLaid(DSLContext tx, UUID stay, PlaceAndDays spot, String action, UUID by) {
         audit.write(
                 tx,
                 by,
@@ -390,7 +390,7 @@ public final class StayStore {
     }
 
     /** Keeps what is taken, after the mat's set-points that it is tied to. */
-    private static void insertQuarterDays(DSLContext tx, UUID stay, Spot spot, @Nullable Warmth warmth) {
+    private static void insertQuarterDays(DSLContext tx, UUID stay, PlaceAndDays spot, @Nullable WarmthNeed warmth) {
         if (warmth != null) {
             fixSetPoints(tx, warmth);
         }
@@ -427,7 +427,7 @@ public final class StayStore {
     }
 
     /** Days that are set to that already stay as they are, also whose wish it was. */
-    private static void fixSetPoints(DSLContext tx, Warmth warmth) {
+    private static void fixSetPoints(DSLContext tx, WarmthNeed warmth) {
         WarmDays days = warmth.days();
         Map<LocalDate, Integer> now = tx.select(MAT_DAY.ON_DAY, MAT_DAY.CELSIUS)
                 .from(MAT_DAY)
@@ -456,7 +456,7 @@ public final class StayStore {
     }
 
     /** How warm a stay lies on its days, and what it bears. */
-    static Warmth warmthOf(DSLContext tx, Stay stay) {
+    public static WarmthNeed warmthOf(DSLContext tx, Stay stay) {
         var days = tx.select(QUARTER_DAY.MAT_ID, QUARTER_DAY.CELSIUS, QUARTER_DAY.LOW_C, QUARTER_DAY.HIGH_C)
                 .from(QUARTER_DAY)
                 .where(
@@ -465,7 +465,7 @@ public final class StayStore {
                 .orderBy(QUARTER_DAY.ON_DAY)
                 .fetch();
         var last = days.get(days.size() - 1);
-        return new Warmth(
+        return new WarmthNeed(
                 last.value1(),
                 new WarmDays(stay.from(), days.getValues(QUARTER_DAY.CELSIUS)),
                 new Band(last.value3(), last.value4()));

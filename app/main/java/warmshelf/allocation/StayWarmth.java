@@ -15,11 +15,11 @@ public final class StayWarmth {
     /** Rates are added up, and a sum of n times 1/n may fall short of 1 by a rounding error. */
     private static final double DONE = 1 - 1e-9;
 
-    private final Board board;
+    private final SpaceCalendar board;
     private final MatSpace mat;
     private final Band band;
 
-    public StayWarmth(Board board, MatSpace mat, Band band) {
+    public StayWarmth(SpaceCalendar board, MatSpace mat, Band band) {
         this.board = board;
         this.mat = mat;
         this.band = band;
@@ -33,7 +33,7 @@ public final class StayWarmth {
     }
 
     /** The set-points of given days. */
-    WarmDays over(LocalDate from, LocalDate to, int asked) {
+    public WarmDays over(LocalDate from, LocalDate to, int asked) {
         return new WarmDays(
                 from,
                 Stream.iterate(from, day -> day.isBefore(to), day -> day.plusDays(1))

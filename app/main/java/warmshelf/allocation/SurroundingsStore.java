@@ -29,13 +29,13 @@ import warmshelf.shelf.OutageStore;
 /**
  * Reads what stands on a board: who lies where, how the mats are set, and which cannot be used. Pages and savings read the same.
  */
-final class SurroundingsStore {
+public final class SurroundingsStore {
     /** No stay has it. */
     private static final UUID NOBODY = new UUID(0, 0);
 
     private final CropCatalogue crops;
 
-    SurroundingsStore(CropCatalogue crops) {
+    public SurroundingsStore(CropCatalogue crops) {
         this.crops = crops;
     }
 
@@ -44,11 +44,11 @@ final class SurroundingsStore {
      *
      * @param except a stay that does not count, because it is about to be moved; null: all count
      */
-    Surroundings around(
-            DSLContext sql, @Nullable UUID except, Collection<MovePlace> places, LocalDate from, LocalDate to) {
+    public Surroundings around(
+            DSLContext sql, @Nullable UUID except, Collection<CandidatePlace> places, LocalDate from, LocalDate to) {
         Map<UUID, MatSpace> mats = new LinkedHashMap<>();
         List<UUID> lit = new ArrayList<>();
-        for (MovePlace place : places) {
+        for (CandidatePlace place : places) {
             if (place.mat() == null) {
                 lit.add(place.id());
             } else {
@@ -57,18 +57,18 @@ final class SurroundingsStore {
         }
         List<MatSpace> grounds = new ArrayList<>(mats.values());
         grounds.add(new MatSpace(NOBODY, "light", "", new Band(0, 0), 0, lit));
-        Board board = new Board(from, to, grounds);
+        SpaceCalendar board = new SpaceCalendar(from, to, grounds);
         UUID moved = except == null ? NOBODY : except;
         fill(sql, board, moved);
         return new Surroundings(board, neighbours(sql, moved, places, from, to));
     }
 
     /** Puts everything on a board that reaches into its days. */
-    static void fill(DSLContext sql, Board board) {
+    static void fill(DSLContext sql, SpaceCalendar board) {
         fill(sql, board, NOBODY);
     }
 
-    private static void fill(DSLContext sql, Board board, UUID except) {
+    private static void fill(DSLContext sql, SpaceCalendar board, UUID except) {
         List<UUID> places =
                 board.mats().stream().flatMap(mat -> mat.places().stream()).toList();
         sql.select(STAY.PLACE_ID, STAY.FIRST_QUARTER, STAY.QUARTERS, STAY.FROM_DAY, STAY.TO_DAY)
@@ -86,7 +86,7 @@ final class SurroundingsStore {
         setPoints(sql, board, mats, except);
     }
 
-    private static void setPoints(DSLContext sql, Board board, List<UUID> mats, UUID except) {
+    private static void setPoints(DSLContext sql, SpaceCalendar board, List<UUID> mats, UUID except) {
         sql.select(MAT_DAY.MAT_ID, MAT_DAY.ON_DAY, MAT_DAY.CELSIUS)
                 .from(MAT_DAY)
                 .where(
@@ -117,8 +117,8 @@ final class SurroundingsStore {
     }
 
     private List<Neighbour> neighbours(
-            DSLContext sql, UUID except, Collection<MovePlace> places, LocalDate from, LocalDate to) {
-        Set<UUID> wanted = places.stream().map(MovePlace::id).collect(Collectors.toSet());
+            DSLContext sql, UUID except, Collection<CandidatePlace> places, LocalDate from, LocalDate to) {
+        Set<UUID> wanted = places.stream().map(CandidatePlace::id).collect(Collectors.toSet());
         return sql
                 .select(
                         STAY.PLACE_ID,

@@ -2,7 +2,7 @@ package warmshelf.check;
 
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
-import warmshelf.web.Units;
+import warmshelf.words.Units;
 
 /**
  * One thing to look at or do at a sowing today.

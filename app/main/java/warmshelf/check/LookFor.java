@@ -8,12 +8,11 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import warmshelf.check.alarm.MatAlarm;
 import warmshelf.crop.Method;
 import warmshelf.sowing.Sowing;
 import warmshelf.timeline.Caution;
-import warmshelf.web.DayWords;
-import warmshelf.web.Units;
+import warmshelf.words.DayWords;
+import warmshelf.words.Units;
 
 /** What to look for and what to do then, in plain words; common practice where the reference tables say no more. */
 final class LookFor {

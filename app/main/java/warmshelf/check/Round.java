@@ -10,12 +10,11 @@ import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.Stay;
-import warmshelf.check.alarm.MatAlarm;
 import warmshelf.sowing.Entry;
 import warmshelf.sowing.EntryStep;
 import warmshelf.sowing.History;
 import warmshelf.sowing.NotedProblem;
-import warmshelf.web.Units;
+import warmshelf.words.Units;
 
 /**
  * The round of a day in walking order: site, rack, shelf, surface, place; last what lies at members' homes.

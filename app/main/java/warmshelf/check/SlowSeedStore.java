@@ -14,8 +14,8 @@ import warmshelf.sowing.Progress;
 import warmshelf.sowing.Sowing;
 import warmshelf.sowing.SowingStage;
 import warmshelf.sowing.SowingStore;
-import warmshelf.web.DayWords;
-import warmshelf.web.Units;
+import warmshelf.words.DayWords;
+import warmshelf.words.Units;
 
 /** Slow seed keeps its place a few days at a time, for as long as nobody else has been promised it. */
 final class SlowSeedStore {

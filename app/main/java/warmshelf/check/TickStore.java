@@ -9,8 +9,8 @@ import java.util.Set;
 import java.util.UUID;
 import org.jooq.DSLContext;
 import org.jooq.exception.IntegrityConstraintViolationException;
+import warmshelf.allocation.PlaceAndDays;
 import warmshelf.allocation.SpaceClash;
-import warmshelf.allocation.Spot;
 import warmshelf.allocation.Stay;
 import warmshelf.allocation.StayBookStore;
 import warmshelf.allocation.StayStore;
@@ -26,7 +26,7 @@ import warmshelf.sowing.Progress;
 import warmshelf.sowing.Sowing;
 import warmshelf.sowing.SowingStage;
 import warmshelf.sowing.SowingStore;
-import warmshelf.web.Units;
+import warmshelf.words.Units;
 
 /** Keeps ticks: the entry, the stage it leads to and what it does to the sowing's space, all in one transaction. */
 public final class TickStore {
@@ -235,7 +235,8 @@ public final class TickStore {
             LocalDate to = lightUntil.isAfter(tick.seenOn())
                     ? lightUntil
                     : tick.seenOn().plusDays(1);
-            stays.layUnderLight(tx, sowing.id(), new Spot(light.placeId(), light.slot(), tick.seenOn(), to), by);
+            stays.layUnderLight(
+                    tx, sowing.id(), new PlaceAndDays(light.placeId(), light.slot(), tick.seenOn(), to), by);
         }
     }
 }

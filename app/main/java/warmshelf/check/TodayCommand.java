@@ -22,7 +22,7 @@ import warmshelf.db.Database;
 import warmshelf.frost.evidence.EvidenceStore;
 import warmshelf.group.GroupStore;
 import warmshelf.sowing.SowingStores;
-import warmshelf.web.Units;
+import warmshelf.words.Units;
 
 /** Prints the round of a day as JSON, from the group's database. */
 @Command(

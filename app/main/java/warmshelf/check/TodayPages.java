@@ -61,7 +61,7 @@ public final class TodayPages implements Pages {
         Round round = whole ? rounds.whole(day) : rounds.of(visitor.memberId(), day);
         boolean asksForLight =
                 round.stops().stream().flatMap(stop -> stop.items().stream()).anyMatch(Round.Item::asksForLight);
-        OneStep one = one(ctx, round);
+        CheckStep one = one(ctx, round);
         model.put("one", one);
         model.put("howTos", one == null ? round.howTos(visitor.units()) : one.howTos(visitor.units()));
         String madeAt = clock.instant().toString();
@@ -95,13 +95,13 @@ public final class TodayPages implements Pages {
         model.put("answered", rounds.told(visitor.memberId(), visitor.today()));
     }
 
-    private static @Nullable OneStep one(Context ctx, Round round) {
+    private static @Nullable CheckStep one(Context ctx, Round round) {
         List<Round.Step> walk = round.walk();
         if (!"one".equals(ctx.queryParam("show")) || walk.isEmpty()) {
             return null;
         }
         String at = String.valueOf(ctx.queryParam("at"));
-        return at.matches("\\d{1,5}") ? OneStep.at(walk, Integer.parseInt(at)) : OneStep.firstOpen(walk);
+        return at.matches("\\d{1,5}") ? CheckStep.at(walk, Integer.parseInt(at)) : CheckStep.firstOpen(walk);
     }
 
     /** One item by itself, as it stands after a tick. */

@@ -12,7 +12,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import warmshelf.web.FormReader;
-import warmshelf.web.Units;
+import warmshelf.words.Units;
 
 /** What a coordinator types of a crop; temperatures and lengths in the person's units. */
 final class CropForm {

@@ -8,12 +8,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import warmshelf.web.Choice;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
+import warmshelf.words.Choice;
 
 /** Where coordinators add crops and change what the reference says of them. */
 public final class OwnCropPages implements Pages {

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import warmshelf.crop.SeedTreatment.Span;
-import warmshelf.web.Units;
+import warmshelf.words.Units;
 
 /** What a crop's seed wants before sowing, in our sentences and the reader's units. */
 public final class TreatmentWords {

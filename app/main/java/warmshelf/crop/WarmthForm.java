@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import warmshelf.web.FormReader;
-import warmshelf.web.Units;
+import warmshelf.words.Units;
 
 /** The part of a crop's form that says how its seed answers to warmth; temperatures are typed in the person's units. */
 final class WarmthForm {

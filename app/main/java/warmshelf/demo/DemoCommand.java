@@ -28,8 +28,8 @@ import warmshelf.check.TodayStore;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
 import warmshelf.group.GroupStore;
-import warmshelf.member.LinkStore;
-import warmshelf.member.MemberStore;
+import warmshelf.group.LinkStore;
+import warmshelf.group.MemberStore;
 import warmshelf.web.PretendedClock;
 
 /** Runs the server with the demo group, whose data vanish at the end unless a folder is named for them. */

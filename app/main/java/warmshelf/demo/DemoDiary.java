@@ -7,11 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import java.util.stream.Collectors;
-import warmshelf.allocation.Board;
 import warmshelf.allocation.FirstFit;
-import warmshelf.allocation.Offer;
+import warmshelf.allocation.SpaceCalendar;
+import warmshelf.allocation.SpaceOffer;
 import warmshelf.allocation.SpaceRequest;
-import warmshelf.allocation.Wish;
+import warmshelf.allocation.SpaceWish;
 import warmshelf.sowing.Asking;
 import warmshelf.sowing.SowingPlanner;
 
@@ -77,13 +77,13 @@ final class DemoDiary {
             return;
         }
         clock.goTo(day, PLACING);
-        Board board = house.space().board(day, day.plusDays(BOARD_DAYS));
+        SpaceCalendar board = house.space().board(day, day.plusDays(BOARD_DAYS));
         for (DemoPlant plant : today) {
             SpaceRequest request = java.util.Objects.requireNonNull(plant.request());
             if (plant.row().target().equals("refused")) {
                 house.writes().refuse(request, reason(plant), coordinator);
             } else {
-                Offer offer = bestOffer(plant, board, day);
+                SpaceOffer offer = bestOffer(plant, board, day);
                 house.writes().place(request, offer, coordinator);
                 board.accept(offer);
                 warm(plant, offer.warm().first());
@@ -102,9 +102,9 @@ final class DemoDiary {
     }
 
     /** On the day itself; mats rather at their usual temperature, so that others find theirs; then the nearer site. */
-    private Offer bestOffer(DemoPlant plant, Board board, LocalDate day) {
+    private SpaceOffer bestOffer(DemoPlant plant, SpaceCalendar board, LocalDate day) {
         SpaceRequest request = java.util.Objects.requireNonNull(plant.request());
-        Wish wish = new Wish(
+        SpaceWish wish = new SpaceWish(
                 plant.sowing().id(),
                 request.quarters(),
                 plant.start(),
@@ -120,7 +120,7 @@ final class DemoDiary {
                         .orElseThrow(() -> new IllegalStateException("the demo has no room for " + plant.row()));
     }
 
-    private static int degreesOffUsual(Offer offer) {
+    private static int degreesOffUsual(SpaceOffer offer) {
         return Math.abs(offer.warm().first() - offer.mat().usualC());
     }
 

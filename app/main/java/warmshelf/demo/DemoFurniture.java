@@ -5,8 +5,8 @@ import java.util.Map;
 import java.util.UUID;
 import org.apache.commons.csv.CSVRecord;
 import warmshelf.shelf.Circuit;
+import warmshelf.shelf.EditOutcome;
 import warmshelf.shelf.MatDraft;
-import warmshelf.shelf.Outcome;
 import warmshelf.shelf.RackDraft;
 import warmshelf.shelf.ShelfDraft;
 import warmshelf.shelf.SiteDraft;
@@ -64,8 +64,8 @@ final class DemoFurniture {
                 .addMat(DemoTable.known(shelves, row.get("rack") + "/" + row.get("from_top")), draft, coordinator));
     }
 
-    private static UUID saved(Outcome outcome) {
-        if (outcome instanceof Outcome.Saved saved) {
+    private static UUID saved(EditOutcome outcome) {
+        if (outcome instanceof EditOutcome.Saved saved) {
             return saved.id();
         }
         throw new IllegalStateException("the demo's tables do not fit together: " + outcome);

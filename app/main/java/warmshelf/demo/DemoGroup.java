@@ -10,8 +10,8 @@ import java.util.UUID;
 import warmshelf.db.Database;
 import warmshelf.group.GroupProfile;
 import warmshelf.group.GroupStore;
-import warmshelf.member.NewMember;
-import warmshelf.web.Units;
+import warmshelf.group.NewMember;
+import warmshelf.words.Units;
 
 /** Fills an empty database with the demo group, as it stands on the day given. */
 final class DemoGroup {

@@ -25,7 +25,7 @@ import warmshelf.frost.garden.GardenStore;
 import warmshelf.frost.garden.NightStore;
 import warmshelf.frost.garden.ThermometerStore;
 import warmshelf.group.GroupStore;
-import warmshelf.member.MemberStore;
+import warmshelf.group.MemberStore;
 import warmshelf.seed.LotBalanceStore;
 import warmshelf.seed.LotStore;
 import warmshelf.seed.OfferStore;

@@ -3,10 +3,10 @@ package warmshelf.demo;
 import java.util.List;
 import java.util.function.Predicate;
 import warmshelf.check.TodayStore;
-import warmshelf.member.LinkPurpose;
-import warmshelf.member.LinkStore;
-import warmshelf.member.Member;
-import warmshelf.member.MemberStore;
+import warmshelf.group.LinkPurpose;
+import warmshelf.group.LinkStore;
+import warmshelf.group.Member;
+import warmshelf.group.MemberStore;
 
 /** Makes a sign-in link each for a member, a coordinator and the person on duty. */
 final class DemoLinks {

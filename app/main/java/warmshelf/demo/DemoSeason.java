@@ -10,7 +10,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import warmshelf.allocation.SpaceRequest;
 import warmshelf.crop.Crop;
-import warmshelf.member.Member;
+import warmshelf.group.Member;
 import warmshelf.seed.GerminationShare;
 import warmshelf.seed.Lot;
 import warmshelf.seed.SeedCount;

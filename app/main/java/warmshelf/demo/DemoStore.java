@@ -10,15 +10,15 @@ import java.util.UUID;
 import org.jooq.DSLContext;
 import org.jooq.impl.DSL;
 import org.jspecify.annotations.Nullable;
-import warmshelf.allocation.Offer;
 import warmshelf.allocation.RequestStore;
+import warmshelf.allocation.SpaceOffer;
 import warmshelf.allocation.SpaceRequest;
 import warmshelf.allocation.StayStore;
 import warmshelf.db.Database;
 import warmshelf.group.GroupProfile;
 import warmshelf.group.GroupStore;
-import warmshelf.member.MemberStore;
-import warmshelf.member.NewMember;
+import warmshelf.group.MemberStore;
+import warmshelf.group.NewMember;
 import warmshelf.seed.GerminationTest;
 import warmshelf.seed.LotStore;
 import warmshelf.seed.NewLot;
@@ -124,7 +124,7 @@ final class DemoStore {
     }
 
     /** Lays a waiting request where it was offered room. */
-    void place(SpaceRequest request, Offer offer, UUID by) {
+    void place(SpaceRequest request, SpaceOffer offer, UUID by) {
         sql.transaction(inside -> {
             stays.layOnMat(inside.dsl(), request.sowingId(), offer.spot(), offer.warm(), request.band(), by);
             decide(inside.dsl(), request, SpaceRequest.State.PLACED, "", by);

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import java.util.stream.Collectors;
-import warmshelf.web.DayWords;
+import warmshelf.words.DayWords;
 
 /**
  * A proposal as a coordinator reads it.

@@ -4,7 +4,7 @@ import java.time.LocalDate;
 import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
-import warmshelf.web.DayWords;
+import warmshelf.words.DayWords;
 
 /**
  * Somebody on duty asks others to take a day.

@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
-import warmshelf.web.DayWords;
+import warmshelf.words.DayWords;
 
 /** When a swap cannot be asked for or taken, and the sentence that says why. */
 final class SwapRules {

@@ -105,14 +105,14 @@ public final class FrostCommand implements Callable<Integer> {
         if (postcode != null || stations != null || point == null) {
             throw new BadInput("--monthly goes with --at LAT,LON,ELEVATION_M and nothing else.");
         }
-        GivenPoint at = GivenPoint.of(point);
-        return MonthlyAnswer.of(at.latitude(), at.longitude(), at.elevationM(), GivenMonths.of(means), year);
+        TypedPoint at = TypedPoint.of(point);
+        return MonthlyAnswer.of(at.latitude(), at.longitude(), at.elevationM(), TypedMonths.of(means), year);
     }
 
     private StationsAnswer ofStations(Path file, int year) {
         PostcodePlace place = point == null || postcode != null
                 ? postcodePlace()
-                : GivenPoint.of(point).place();
+                : TypedPoint.of(point).place();
         StationSet read = new StationSet(StationFile.read(file));
         StationEstimate estimate = estimate(read, place, 0);
         if (point == null) {
@@ -151,7 +151,7 @@ public final class FrostCommand implements Callable<Integer> {
 
     private FrostClimate climate() {
         if (point != null && postcode == null) {
-            GivenPoint at = GivenPoint.of(point);
+            TypedPoint at = TypedPoint.of(point);
             return FrostClimates.at(at.latitude(), at.longitude(), at.elevationM());
         }
         return FrostClimates.at(postcodePlace());
@@ -171,7 +171,7 @@ public final class FrostCommand implements Callable<Integer> {
     }
 
     private int season() {
-        int year = season == null ? SpringAhead.after(LocalDate.now(clock)) : season;
+        int year = season == null ? PlannedSeason.after(LocalDate.now(clock)) : season;
         if (year < EARLIEST_SEASON || year > LATEST_SEASON) {
             throw new BadInput("The season was %d; a year from %d to %d is accepted."
                     .formatted(year, EARLIEST_SEASON, LATEST_SEASON));

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
 import warmshelf.frost.FrostPage.Fact;
-import warmshelf.web.Units;
+import warmshelf.words.Units;
 
 /** What was done to a place's frost dates and how sure they are, figure by figure, in words. */
 final class FrostFacts {

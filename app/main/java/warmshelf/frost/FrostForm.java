@@ -10,7 +10,7 @@ import warmshelf.frost.evidence.Gardens;
 import warmshelf.frost.garden.GardenPoint;
 import warmshelf.frost.garden.PointForm;
 import warmshelf.web.FormReader;
-import warmshelf.web.Units;
+import warmshelf.words.Units;
 
 /**
  * Where to look for frost: a postcode, or a point typed in by latitude, longitude and elevation. A point wins over a

@@ -2,7 +2,7 @@ package warmshelf.frost;
 
 import java.util.ArrayList;
 import java.util.List;
-import warmshelf.web.Units;
+import warmshelf.words.Units;
 
 /** The cautions a reader of frost dates needs, in plain sentences. */
 public final class FrostNotes {

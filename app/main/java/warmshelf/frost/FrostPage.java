@@ -10,7 +10,7 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import warmshelf.crop.Hardiness;
-import warmshelf.web.Units;
+import warmshelf.words.Units;
 
 /**
  * What the frost page shows.

@@ -15,11 +15,11 @@ import warmshelf.frost.evidence.Garden;
 import warmshelf.frost.evidence.GardenFrost;
 import warmshelf.frost.evidence.Gardens;
 import warmshelf.frost.evidence.GroupEvidence;
-import warmshelf.web.Choice;
-import warmshelf.web.Countries;
 import warmshelf.web.Pages;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
+import warmshelf.words.Choice;
+import warmshelf.words.Countries;
 
 /** The frost page: a member's own frost dates, or those of a place they ask for. */
 public final class FrostPages implements Pages {

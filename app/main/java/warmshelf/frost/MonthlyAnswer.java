@@ -7,7 +7,7 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
 import org.jspecify.annotations.Nullable;
-import warmshelf.frost.monthly.MonthlyFrost;
+import warmshelf.frost.station.MonthlyFrost;
 
 /** The frost command's answer from twelve monthly mean minima, field by field as documented. */
 record MonthlyAnswer(
@@ -69,7 +69,7 @@ record MonthlyAnswer(
     private static List<String> notes(double latitude, double longitude) {
         List<String> notes = new ArrayList<>();
         notes.add("The dates are worked out from the twelve means alone. "
-                + Measured.monthlySentence(Measured.inUnitedStates(latitude, longitude)));
+                + MeasuredError.monthlySentence(MeasuredError.inUnitedStates(latitude, longitude)));
         notes.add("The means decide: they must be those of the garden's own height and position.");
         if (latitude < 0) {
             notes.add("In the southern half the autumn is the one after the spring, so it lies in the next year.");

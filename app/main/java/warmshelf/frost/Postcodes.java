@@ -25,12 +25,12 @@ public final class Postcodes {
         if (!country.strip().toUpperCase(Locale.ROOT).equals(UNITED_STATES)) {
             return Optional.empty();
         }
-        return findCode(MistypedCode.withoutExtension(code));
+        return findCode(PostcodeSuggestions.withoutExtension(code));
     }
 
     /** Existing postcodes that someone who typed this one may have meant, the likeliest first; at most six. */
     public List<PostcodePlace> similarTo(String code) {
-        return MistypedCode.readings(code)
+        return PostcodeSuggestions.readings(code)
                 .map(this::findCode)
                 .flatMap(Optional::stream)
                 .distinct()

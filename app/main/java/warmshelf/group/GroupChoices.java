@@ -3,8 +3,8 @@ package warmshelf.group;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
-import warmshelf.web.Choice;
-import warmshelf.web.Countries;
+import warmshelf.words.Choice;
+import warmshelf.words.Countries;
 
 /** What can be chosen in the group's form. */
 final class GroupChoices {

@@ -4,9 +4,8 @@ import java.time.DateTimeException;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
-import warmshelf.member.PostcodeRule;
 import warmshelf.web.FormReader;
-import warmshelf.web.Units;
+import warmshelf.words.Units;
 
 /** The group's profile as typed. Its fields start with 'group', so that a person's own can stand beside them. */
 record GroupForm(FormReader reader, GroupProfile profile) {

@@ -3,7 +3,7 @@ package warmshelf.group;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
-import warmshelf.web.Units;
+import warmshelf.words.Units;
 
 /**
  * What is set for the whole group.

@@ -8,7 +8,7 @@ import java.util.UUID;
 import org.jooq.DSLContext;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
-import warmshelf.web.Units;
+import warmshelf.words.Units;
 
 /** The one row that is the group's profile. */
 public final class GroupStore {

@@ -1,11 +1,6 @@
 package warmshelf.group;
 
 import java.util.UUID;
-import warmshelf.member.Admission;
-import warmshelf.member.AdmissionStore;
-import warmshelf.member.Link;
-import warmshelf.member.MemberStore;
-import warmshelf.member.NewMember;
 
 /** Opens the group: its profile, its first coordinator and that person's session come to be together or not at all. */
 public final class OpeningStore {

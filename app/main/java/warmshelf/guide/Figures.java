@@ -1,6 +1,6 @@
 package warmshelf.guide;
 
-import warmshelf.web.Units;
+import warmshelf.words.Units;
 
 /** The tables' figures in the units of one reader. */
 final class Figures {

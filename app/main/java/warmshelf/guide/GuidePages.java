@@ -11,8 +11,8 @@ import warmshelf.crop.CropCatalogue;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Role;
-import warmshelf.web.Units;
 import warmshelf.web.Visitor;
+import warmshelf.words.Units;
 
 /** How each step is done, with its sources; for one crop, where one is named. */
 public final class GuidePages implements Pages {
@@ -55,7 +55,7 @@ public final class GuidePages implements Pages {
         model.put("article", crop.map(article::of).orElse(article));
         model.put(
                 "facts",
-                crop.map(known -> CropFacts.of(topic, known, crops.responseOf(known), figures))
+                crop.map(known -> CropAtStep.of(topic, known, crops.responseOf(known), figures))
                         .orElse(null));
         model.put("query", query(crop));
         keepable(ctx);

@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
-import warmshelf.member.Member;
+import warmshelf.group.Member;
 import warmshelf.web.FormReader;
 
 /** What is to become of all that a member leaves, as it was chosen. */

@@ -8,9 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
-import warmshelf.member.Member;
-import warmshelf.member.MemberStore;
-import warmshelf.web.Choice;
+import warmshelf.group.Member;
+import warmshelf.group.MemberStore;
 import warmshelf.web.FormReader;
 import warmshelf.web.Notice;
 import warmshelf.web.Pages;
@@ -18,6 +17,7 @@ import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
+import warmshelf.words.Choice;
 
 /** Somebody leaves: what they leave, what becomes of it, and taking that back for a day. */
 final class LeavingPages implements Pages {

@@ -7,7 +7,7 @@ import java.util.function.Supplier;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
 import warmshelf.duty.DutyStore;
-import warmshelf.member.MemberStore;
+import warmshelf.group.MemberStore;
 import warmshelf.sowing.SowingStores;
 import warmshelf.web.Pages;
 

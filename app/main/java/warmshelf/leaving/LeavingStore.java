@@ -17,8 +17,8 @@ import warmshelf.db.Audit;
 import warmshelf.db.Database;
 import warmshelf.duty.DutyStore;
 import warmshelf.duty.Turn;
-import warmshelf.member.Member;
-import warmshelf.member.MemberStore;
+import warmshelf.group.Member;
+import warmshelf.group.MemberStore;
 import warmshelf.sowing.HistoryStore;
 
 /** Keeps that somebody has left, and carries out what was decided of all they leave, in one transaction. */

@@ -20,7 +20,7 @@ import warmshelf.db.generated.tables.records.LeavingRecord;
 import warmshelf.db.generated.tables.records.LeavingThingRecord;
 import warmshelf.duty.DutyStore;
 import warmshelf.duty.Turn;
-import warmshelf.member.MemberStore;
+import warmshelf.group.MemberStore;
 import warmshelf.sowing.WithdrawalStore;
 
 /** Takes a leaving back: whatever nobody has touched since returns to whoever left. */

@@ -14,7 +14,7 @@ import warmshelf.crop.CropCatalogue;
 import warmshelf.duty.Turn;
 import warmshelf.sowing.Sowing;
 import warmshelf.sowing.SowingStore;
-import warmshelf.web.DayWords;
+import warmshelf.words.DayWords;
 
 /** Finds what a member would leave. */
 final class LeftThingStore {

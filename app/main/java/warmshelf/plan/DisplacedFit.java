@@ -8,12 +8,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import java.util.function.Predicate;
-import warmshelf.allocation.Board;
 import warmshelf.allocation.FirstFit;
-import warmshelf.allocation.LyingStay;
 import warmshelf.allocation.MatSpace;
-import warmshelf.allocation.Offer;
-import warmshelf.allocation.Wish;
+import warmshelf.allocation.SpaceCalendar;
+import warmshelf.allocation.SpaceOffer;
+import warmshelf.allocation.SpaceWish;
+import warmshelf.placing.LyingStay;
 
 /**
  * Finds other places for everything that lies on a mat which cannot be used: first fit in several orders, of which the one that
@@ -42,13 +42,14 @@ final class DisplacedFit {
      * @param board everything else, as it lies now
      * @param near the mats at its own site, which are taken first
      */
-    record Displaced(LyingStay lying, Wish wish, Board board, Predicate<MatSpace> near) {}
+    record Displaced(LyingStay lying, SpaceWish wish, SpaceCalendar board, Predicate<MatSpace> near) {}
 
     /** The places found, by stay; what has none is left out. */
-    Map<UUID, Offer> places(List<Displaced> displaced) {
-        Map<UUID, Offer> best = Map.of();
+    Map<UUID, SpaceOffer> places(List<Displaced> displaced) {
+        Map<UUID, SpaceOffer> best = Map.of();
         for (Comparator<Displaced> order : List.of(SOONEST, LARGEST, SMALLEST)) {
-            Map<UUID, Offer> found = inOrder(displaced.stream().sorted(order).toList());
+            Map<UUID, SpaceOffer> found =
+                    inOrder(displaced.stream().sorted(order).toList());
             if (found.size() > best.size()) {
                 best = found;
             }
@@ -56,14 +57,14 @@ final class DisplacedFit {
         return best;
     }
 
-    private Map<UUID, Offer> inOrder(List<Displaced> displaced) {
-        Map<UUID, Offer> found = new LinkedHashMap<>();
+    private Map<UUID, SpaceOffer> inOrder(List<Displaced> displaced) {
+        Map<UUID, SpaceOffer> found = new LinkedHashMap<>();
         for (Displaced each : displaced) {
-            Board board = each.board().copy();
+            SpaceCalendar board = each.board().copy();
             found.values().forEach(board::accept);
-            List<Offer> offers = new ArrayList<>(
+            List<SpaceOffer> offers = new ArrayList<>(
                     new FirstFit(board, today).offers(each.wish(), board.mats().size()));
-            offers.sort(Comparator.comparingInt((Offer offer) -> Math.abs(offer.shiftDays()))
+            offers.sort(Comparator.comparingInt((SpaceOffer offer) -> Math.abs(offer.shiftDays()))
                     .thenComparing(offer -> !each.near().test(offer.mat())));
             if (!offers.isEmpty()) {
                 found.put(each.lying().stay().id(), offers.get(0));

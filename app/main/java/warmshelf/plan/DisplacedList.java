@@ -13,14 +13,14 @@ import java.util.function.IntUnaryOperator;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.Band;
-import warmshelf.allocation.LyingStay;
-import warmshelf.allocation.LyingStore;
-import warmshelf.allocation.MoveOutlook;
-import warmshelf.allocation.MovePlace;
-import warmshelf.allocation.MoveStore;
-import warmshelf.allocation.Offer;
+import warmshelf.allocation.CandidatePlace;
+import warmshelf.allocation.SpaceOffer;
 import warmshelf.allocation.SpaceRequest;
-import warmshelf.allocation.Wish;
+import warmshelf.allocation.SpaceWish;
+import warmshelf.placing.LyingStay;
+import warmshelf.placing.LyingStore;
+import warmshelf.placing.MoveOutlook;
+import warmshelf.placing.MoveStore;
 import warmshelf.sowing.Asking;
 import warmshelf.sowing.SowingStores;
 
@@ -30,9 +30,9 @@ final class DisplacedList {
 
     private final SowingStores stores;
     private final LyingStore lying;
-    private final MatOutStore outs;
+    private final OutageDecisionStore outs;
 
-    DisplacedList(SowingStores stores, MatOutStore outs) {
+    DisplacedList(SowingStores stores, OutageDecisionStore outs) {
         this.stores = stores;
         this.outs = outs;
         this.lying = new LyingStore(stores.database(), stores.crops(), stores.space());
@@ -63,7 +63,7 @@ final class DisplacedList {
     }
 
     /** What lies there on days of the outage, from today on. */
-    List<LyingStay> lying(MatOutStore.Out out, LocalDate today) {
+    List<LyingStay> lying(OutageDecisionStore.Out out, LocalDate today) {
         return outs.staysOn(out, today).stream()
                 .map(lying::find)
                 .flatMap(Optional::stream)
@@ -71,9 +71,9 @@ final class DisplacedList {
     }
 
     /** The same, each with a place proposed. */
-    List<Proposal> proposals(MatOutStore.Out out, LocalDate today) {
+    List<Proposal> proposals(OutageDecisionStore.Out out, LocalDate today) {
         List<LyingStay> stays = lying(out, today);
-        List<MovePlace> places = lying.places();
+        List<CandidatePlace> places = lying.places();
         Map<UUID, UUID> sites = outs.sitesOfMats();
         List<DisplacedFit.Displaced> displaced = new ArrayList<>();
         for (LyingStay stay : stays) {
@@ -86,11 +86,11 @@ final class DisplacedList {
                             .board(),
                     mat -> near.contains(mat.id())));
         }
-        Map<UUID, Offer> found = new DisplacedFit(today).places(displaced);
-        Map<UUID, MovePlace> byId = places.stream().collect(Collectors.toMap(MovePlace::id, place -> place));
+        Map<UUID, SpaceOffer> found = new DisplacedFit(today).places(displaced);
+        Map<UUID, CandidatePlace> byId = places.stream().collect(Collectors.toMap(CandidatePlace::id, place -> place));
         return stays.stream()
                 .map(stay -> {
-                    Offer offer = found.get(stay.stay().id());
+                    SpaceOffer offer = found.get(stay.stay().id());
                     return new Proposal(
                             stay,
                             stay.isBegunBy(today),
@@ -107,13 +107,13 @@ final class DisplacedList {
     }
 
     /** What lies there already keeps its last day; what has not begun keeps its first where it can, within its window. */
-    private Wish wish(LyingStay stay, LocalDate today) {
+    private SpaceWish wish(LyingStay stay, LocalDate today) {
         Band band = Objects.requireNonNull(stay.band());
         UUID sowing = stay.stay().sowingId();
         int quarters = stay.stay().slot().quarters();
         if (stay.isBegunBy(today)) {
             int left = (int) (stay.stay().to().toEpochDay() - today.toEpochDay());
-            return new Wish(sowing, quarters, today, today, today, band, celsius -> left);
+            return new SpaceWish(sowing, quarters, today, today, today, band, celsius -> left);
         }
         LocalDate ideal = stay.firstDayFrom(today);
         Optional<SpaceRequest> request = stores.requests().find(sowing);
@@ -128,6 +128,6 @@ final class DisplacedList {
                 .find(sowing)
                 .map(found -> stores.planner().daysAt(Asking.of(found), today, stay.days()))
                 .orElse(celsius -> stay.days());
-        return new Wish(sowing, quarters, earliest, ideal, latest, band, days);
+        return new SpaceWish(sowing, quarters, earliest, ideal, latest, band, days);
     }
 }

@@ -10,9 +10,9 @@ import warmshelf.web.Visitor;
 /** How the mats are shared this season, for everyone to see. */
 final class FairnessPages implements Pages {
     private final FairnessStore shares;
-    private final RankStore ranks;
+    private final ChoiceRankStore ranks;
 
-    FairnessPages(FairnessStore shares, RankStore ranks) {
+    FairnessPages(FairnessStore shares, ChoiceRankStore ranks) {
         this.shares = shares;
         this.ranks = ranks;
     }

@@ -7,8 +7,8 @@ import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.Band;
 import warmshelf.allocation.Stay;
 import warmshelf.allocation.WarmDays;
-import warmshelf.allocation.plan.DayRange;
-import warmshelf.allocation.plan.FixedStay;
+import warmshelf.plan.engine.DayRange;
+import warmshelf.plan.engine.FixedStay;
 
 /** What lies or is published already, as the question says it. */
 final class FixedAround {

@@ -4,7 +4,7 @@ import java.time.OffsetDateTime;
 import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
-import warmshelf.allocation.plan.SeasonPlan;
+import warmshelf.plan.engine.SeasonPlan;
 
 /**
  * A plan as it is kept.

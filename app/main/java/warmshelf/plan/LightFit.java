@@ -5,12 +5,12 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import warmshelf.allocation.Slot;
-import warmshelf.allocation.plan.DayRange;
-import warmshelf.allocation.plan.LitShelf;
-import warmshelf.allocation.plan.PlacedStay;
-import warmshelf.allocation.plan.PlacedStay.LitStay;
-import warmshelf.allocation.plan.PlanQuestion;
-import warmshelf.allocation.plan.Request;
+import warmshelf.plan.engine.DayRange;
+import warmshelf.plan.engine.LitShelf;
+import warmshelf.plan.engine.PlacedStay;
+import warmshelf.plan.engine.PlacedStay.LitStay;
+import warmshelf.plan.engine.PlanQuestion;
+import warmshelf.plan.engine.Request;
 
 /** Finds a place under a light for what a coordinator places by hand. */
 final class LightFit {

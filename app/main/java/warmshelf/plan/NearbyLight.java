@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import warmshelf.allocation.plan.Mat;
-import warmshelf.allocation.plan.PlacedStay;
-import warmshelf.allocation.plan.PlanQuestion;
-import warmshelf.allocation.plan.SeasonPlan;
+import warmshelf.plan.engine.PlacedStay;
+import warmshelf.plan.engine.PlanQuestion;
+import warmshelf.plan.engine.PlannedMat;
+import warmshelf.plan.engine.SeasonPlan;
 
 /**
  * Spares people carrying trays from one site to another: what comes off a mat goes under a light of the same site where one
@@ -21,7 +21,7 @@ final class NearbyLight {
 
     NearbyLight(PlanQuestion question) {
         this.question = question;
-        for (Mat mat : question.mats()) {
+        for (PlannedMat mat : question.mats()) {
             sites.put(mat.id(), mat.circuit());
         }
     }

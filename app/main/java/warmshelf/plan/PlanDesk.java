@@ -11,11 +11,11 @@ import warmshelf.web.Visitor;
 /** A plan as a page shows it, held against the records as they stand. */
 final class PlanDesk {
     private final PlanStore plans;
-    private final QuestionStore questions;
-    private final NoteStore notes;
-    private final FreedStore freed;
+    private final PlanQuestionStore questions;
+    private final PlanNoteStore notes;
+    private final FreedSpaceStore freed;
 
-    PlanDesk(PlanStore plans, QuestionStore questions, NoteStore notes, FreedStore freed) {
+    PlanDesk(PlanStore plans, PlanQuestionStore questions, PlanNoteStore notes, FreedSpaceStore freed) {
         this.plans = plans;
         this.questions = questions;
         this.notes = notes;
@@ -66,7 +66,7 @@ final class PlanDesk {
                 "heldBack",
                 freed.heldBeyond(visitor.today()).stream()
                         .filter(held -> held.planId().equals(plan.id()))
-                        .mapToInt(FreedStore.HeldBack::rooms)
+                        .mapToInt(FreedSpaceStore.HeldBack::rooms)
                         .sum());
         model.put(
                 "undoable",

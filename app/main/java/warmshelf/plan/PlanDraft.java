@@ -5,12 +5,12 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import warmshelf.allocation.plan.PlacedStay;
-import warmshelf.allocation.plan.PlanChecker;
-import warmshelf.allocation.plan.PlanQuestion;
-import warmshelf.allocation.plan.Refused;
-import warmshelf.allocation.plan.SeasonPlan;
-import warmshelf.web.Units;
+import warmshelf.plan.engine.PlacedStay;
+import warmshelf.plan.engine.PlanChecker;
+import warmshelf.plan.engine.PlanQuestion;
+import warmshelf.plan.engine.Refused;
+import warmshelf.plan.engine.SeasonPlan;
+import warmshelf.words.Units;
 
 /**
  * A plan held against the records as they stand now, which may have moved on since it was made: requests that no longer wait

@@ -11,7 +11,7 @@ import java.util.concurrent.atomic.AtomicReference;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
-import warmshelf.allocation.plan.PlanQuestion;
+import warmshelf.plan.engine.PlanQuestion;
 
 /**
  * Runs the planner in the background. Every few seconds the run says that it is alive, keeps its best plan and looks whether it
@@ -21,12 +21,12 @@ final class PlanJob {
     private static final Logger LOG = LoggerFactory.getLogger(PlanJob.class);
 
     private final PlanStore plans;
-    private final Planner planner;
+    private final SeasonPlanner planner;
     private final Duration every;
     private final ScheduledExecutorService beats = Executors.newSingleThreadScheduledExecutor(PlanJob::thread);
 
     /** Beats each {@code every}. */
-    PlanJob(PlanStore plans, Planner planner, Duration every) {
+    PlanJob(PlanStore plans, SeasonPlanner planner, Duration every) {
         this.plans = plans;
         this.planner = planner;
         this.every = every;
@@ -49,7 +49,7 @@ final class PlanJob {
         private final UUID plan;
         private final long started = System.nanoTime();
         private final AtomicBoolean stopped = new AtomicBoolean();
-        private final AtomicReference<Planner.@Nullable Progress> unsaved = new AtomicReference<>();
+        private final AtomicReference<SeasonPlanner.@Nullable Progress> unsaved = new AtomicReference<>();
 
         Run(UUID plan) {
             this.plan = plan;
@@ -59,7 +59,7 @@ final class PlanJob {
             ScheduledFuture<?> beating =
                     beats.scheduleWithFixedDelay(this::beat, every.toMillis(), every.toMillis(), TimeUnit.MILLISECONDS);
             try {
-                Planner.Found found = planner.plan(question, startingNumber, seconds, unsaved::set, stopped::get);
+                SeasonPlanner.Found found = planner.plan(question, startingNumber, seconds, unsaved::set, stopped::get);
                 beating.cancel(false);
                 plans.finish(plan, found, spentSeconds());
             } catch (RuntimeException fault) {
@@ -85,7 +85,7 @@ final class PlanJob {
                 if (!plans.beat(plan, spentSeconds())) {
                     stopped.set(true);
                 }
-                Planner.Progress better = unsaved.getAndSet(null);
+                SeasonPlanner.Progress better = unsaved.getAndSet(null);
                 if (better != null) {
                     plans.keepBest(plan, better);
                 }

@@ -6,11 +6,11 @@ import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.Slot;
-import warmshelf.allocation.plan.DayRange;
-import warmshelf.allocation.plan.PlacedStay;
-import warmshelf.allocation.plan.Refused;
-import warmshelf.allocation.plan.SeasonPlan;
-import warmshelf.allocation.plan.SetPointSpan;
+import warmshelf.plan.engine.DayRange;
+import warmshelf.plan.engine.PlacedStay;
+import warmshelf.plan.engine.Refused;
+import warmshelf.plan.engine.SeasonPlan;
+import warmshelf.plan.engine.SetPointSpan;
 
 /** A plan as the text that the database keeps. */
 final class PlanJson {

@@ -11,8 +11,8 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import warmshelf.BadInput;
-import warmshelf.allocation.plan.FixedStays;
 import warmshelf.plan.SeasonQuestion.Lying;
+import warmshelf.plan.engine.FixedStays;
 import warmshelf.web.FormReader;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
@@ -25,11 +25,11 @@ final class PlanPages implements Pages {
     private static final int REFRESH_SECONDS = 3;
 
     private final PlanStore plans;
-    private final QuestionStore questions;
+    private final PlanQuestionStore questions;
     private final PlanJob job;
     private final PlanDesk desk;
 
-    PlanPages(PlanStore plans, QuestionStore questions, PlanJob job, PlanDesk desk) {
+    PlanPages(PlanStore plans, PlanQuestionStore questions, PlanJob job, PlanDesk desk) {
         this.plans = plans;
         this.questions = questions;
         this.job = job;
@@ -76,7 +76,7 @@ final class PlanPages implements Pages {
 
     private void start(Context ctx) {
         Visitor visitor = Visitor.of(ctx);
-        StartForm form = new StartForm(ctx.formParamMap());
+        PlanStartForm form = new PlanStartForm(ctx.formParamMap());
         if (!form.reader().ok()) {
             Respond.again(ctx, "plan/list.peb", model(ctx, form.reader(), new HashSet<>(form.freed())));
             return;

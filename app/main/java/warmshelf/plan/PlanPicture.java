@@ -7,9 +7,9 @@ import java.util.UUID;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.Slot;
-import warmshelf.allocation.plan.PlacedStay;
-import warmshelf.allocation.plan.SetPointSpan;
-import warmshelf.web.DayWords;
+import warmshelf.plan.engine.PlacedStay;
+import warmshelf.plan.engine.SetPointSpan;
+import warmshelf.words.DayWords;
 
 /**
  * The plan drawn: for each mat, and each lit shelf, its places down, days across, in CSS pixels. What is proposed carries a mark and a dashed edge,
@@ -164,7 +164,7 @@ public record PlanPicture(int width, int height, List<Week> weeks, List<Band> ba
         }
 
         private static String style(int celsius) {
-            return warmshelf.shelf.Warmth.of(celsius).style();
+            return warmshelf.shelf.WarmScale.of(celsius).style();
         }
     }
 }

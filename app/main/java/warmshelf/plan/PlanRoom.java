@@ -4,9 +4,9 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import warmshelf.allocation.MoveStore;
-import warmshelf.request.LightAfterHeat;
-import warmshelf.request.PlacementStore;
+import warmshelf.placing.LightAfterHeat;
+import warmshelf.placing.MoveStore;
+import warmshelf.placing.PlacementStore;
 import warmshelf.shelf.Outage;
 import warmshelf.sowing.SowingStores;
 import warmshelf.web.Aside;
@@ -18,49 +18,50 @@ public final class PlanRoom {
     private static final Duration BEAT = Duration.ofSeconds(3);
 
     private final SowingStores stores;
-    private final RankStore ranks;
-    private final NoteStore notes;
-    private final FreedStore freed;
+    private final ChoiceRankStore ranks;
+    private final PlanNoteStore notes;
+    private final FreedSpaceStore freed;
     private final WaitingList waiting;
 
     public PlanRoom(SowingStores stores) {
         this.stores = stores;
-        ranks = new RankStore(stores.database(), stores.audit());
-        notes = new NoteStore(stores.database(), stores.audit());
-        freed = new FreedStore(stores.database(), stores.audit());
+        ranks = new ChoiceRankStore(stores.database(), stores.audit());
+        notes = new PlanNoteStore(stores.database(), stores.audit());
+        freed = new FreedSpaceStore(stores.database(), stores.audit());
         waiting = new WaitingList(stores, freed);
     }
 
     public List<Pages> pages(PlacementStore placements) {
         PlanStore plans = new PlanStore(stores.database(), stores.audit());
-        MatOutStore outs = new MatOutStore(stores.database(), stores.audit());
-        QuestionStore questions = new QuestionStore(stores, ranks);
+        OutageDecisionStore outs = new OutageDecisionStore(stores.database(), stores.audit());
+        PlanQuestionStore questions = new PlanQuestionStore(stores, ranks);
         PlanDesk desk = new PlanDesk(plans, questions, notes, freed);
         PlanWarmthStore warmth = new PlanWarmthStore(stores.stays(), stores.audit());
         return List.of(
                 // before the pages whose address holds an id in the same place
                 new FairnessPages(new FairnessStore(stores.database()), ranks),
-                new MatOutPages(
+                new OutagePages(
                         outs,
                         new DisplacedList(stores, outs),
                         new MoveStore(stores.database(), stores.audit(), stores.stays(), stores.requests()),
                         stores.space()),
                 new PlanPages(plans, questions, new PlanJob(plans, new SearchPlanner(), BEAT), desk),
-                new EditPages(plans, desk),
-                new PublishPages(
+                new PlanEditPages(plans, desk),
+                new PlanPublishPages(
                         plans,
                         desk,
-                        new PublishStore(stores, plans, notes, warmth, freed),
-                        new UndoStore(stores, plans, notes, warmth),
+                        new PlanPublishStore(stores, plans, notes, warmth, freed),
+                        new PlanUndoStore(stores, plans, notes, warmth),
                         freed),
-                new OwnPages(ranks, notes, waiting, placements, new LightAfterHeat(stores.planner(), stores.space())));
+                new MemberPlanPages(
+                        ranks, notes, waiting, placements, new LightAfterHeat(stores.planner(), stores.space())));
     }
 
     /** What Today tells a member of the last publication, and of mats that cannot be used. */
     public Aside today() {
-        MatOutTodayStore outs = new MatOutTodayStore(stores.database());
+        OutageTodayStore outs = new OutageTodayStore(stores.database());
         return visitor -> {
-            List<MatOutTodayStore.MatOut> out = outs.on(visitor.today());
+            List<OutageTodayStore.MatOut> out = outs.on(visitor.today());
             return Map.of(
                     "planNotes",
                     notes.ofMember(visitor.memberId()),
@@ -72,7 +73,7 @@ public final class PlanRoom {
                             .toList(),
                     "outToday",
                     out.stream()
-                            .map(MatOutTodayStore.MatOut::outage)
+                            .map(OutageTodayStore.MatOut::outage)
                             .filter(outage -> outage.covers(visitor.today()))
                             .collect(Collectors.toMap(Outage::matId, outage -> outage, (one, other) -> one)));
         };

@@ -18,9 +18,9 @@ import org.jooq.DSLContext;
 import org.jooq.Record;
 import org.jooq.exception.DataAccessException;
 import org.jooq.impl.DSL;
-import warmshelf.allocation.plan.SeasonPlan;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
+import warmshelf.plan.engine.SeasonPlan;
 
 /**
  * Keeps plans. One run at a time has the turn, by a key in the database, so that two coordinators or two nodes never run two;
@@ -148,7 +148,7 @@ final class PlanStore {
     }
 
     /** Keeps the best plan so far of a run that has its turn. */
-    void keepBest(UUID id, Planner.Progress progress) {
+    void keepBest(UUID id, SeasonPlanner.Progress progress) {
         sql.update(SEASON_PLAN)
                 .set(SEASON_PLAN.PLAN, PlanJson.write(progress.best()))
                 .set(SEASON_PLAN.PLACED_AT_MOST, progress.placedAtMost())
@@ -157,7 +157,7 @@ final class PlanStore {
     }
 
     /** The run is over; what it found is proposed. A run that has lost its turn changes nothing. */
-    void finish(UUID id, Planner.Found found, int spentSeconds) {
+    void finish(UUID id, SeasonPlanner.Found found, int spentSeconds) {
         sql.update(SEASON_PLAN)
                 .set(SEASON_PLAN.STATE, KeptPlan.State.PROPOSED.word())
                 .setNull(SEASON_PLAN.RUNNING)

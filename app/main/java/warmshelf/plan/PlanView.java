@@ -9,11 +9,11 @@ import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.Slot;
 import warmshelf.allocation.Stay;
-import warmshelf.allocation.plan.DayRange;
-import warmshelf.allocation.plan.PlacedStay;
-import warmshelf.allocation.plan.Refused;
-import warmshelf.allocation.plan.SetPointSpan;
 import warmshelf.plan.SeasonQuestion.Asked;
+import warmshelf.plan.engine.DayRange;
+import warmshelf.plan.engine.PlacedStay;
+import warmshelf.plan.engine.Refused;
+import warmshelf.plan.engine.SetPointSpan;
 
 /** A proposed plan beside what is published, in words: by member, by mat and by lit shelf. */
 public record PlanView(List<Member> members, List<MatDays> mats, List<String> clashes, PlanPicture picture) {
@@ -99,7 +99,7 @@ public record PlanView(List<Member> members, List<MatDays> mats, List<String> cl
     }
 
     private static String days(LocalDate from, LocalDate to) {
-        return warmshelf.web.DayWords.span(from, to);
+        return warmshelf.words.DayWords.span(from, to);
     }
 
     private static List<MatDays> mats(PlanDraft draft) {

@@ -24,9 +24,9 @@ import org.jooq.Record;
 import org.jooq.impl.DSL;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.StayStore;
-import warmshelf.allocation.plan.SetPointSpan;
 import warmshelf.db.Audit;
 import warmshelf.db.generated.tables.records.MatDayRecord;
+import warmshelf.plan.engine.SetPointSpan;
 
 /** Sets mats for a publication, keeps what stood there before, and turns the mats back when it is undone. */
 final class PlanWarmthStore {

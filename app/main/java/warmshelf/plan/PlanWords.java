@@ -1,10 +1,10 @@
 package warmshelf.plan;
 
 import warmshelf.allocation.Stay;
-import warmshelf.allocation.plan.PlacedStay;
-import warmshelf.allocation.plan.Refused;
 import warmshelf.plan.SeasonQuestion.Asked;
-import warmshelf.web.DayWords;
+import warmshelf.plan.engine.PlacedStay;
+import warmshelf.plan.engine.Refused;
+import warmshelf.words.DayWords;
 
 /** What is said of a placement. */
 final class PlanWords {

@@ -2,11 +2,11 @@ package warmshelf.plan;
 
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
-import warmshelf.allocation.plan.PlanQuestion;
-import warmshelf.allocation.plan.search.Outcome;
+import warmshelf.plan.engine.PlanQuestion;
+import warmshelf.plan.engine.search.RatedPlan;
 
 /** Plans by the search and the solver's bound. */
-final class SearchPlanner implements Planner {
+final class SearchPlanner implements SeasonPlanner {
     private static final double SECONDS_BETWEEN_PLANS = 1;
 
     @Override
@@ -17,9 +17,9 @@ final class SearchPlanner implements Planner {
             Consumer<Progress> listener,
             BooleanSupplier cancelled) {
         Telling telling = new Telling(listener);
-        Outcome outcome = warmshelf.allocation.plan.search.Planner.plan(
+        RatedPlan outcome = warmshelf.plan.engine.search.Planner.plan(
                 question,
-                warmshelf.allocation.plan.search.Planner.Manner.SEARCH,
+                warmshelf.plan.engine.search.Planner.Manner.SEARCH,
                 seconds,
                 startingNumber,
                 telling::tell,
@@ -36,7 +36,7 @@ final class SearchPlanner implements Planner {
             this.listener = listener;
         }
 
-        void tell(warmshelf.allocation.plan.search.Planner.Progress progress) {
+        void tell(warmshelf.plan.engine.search.Planner.Progress progress) {
             if (progress.seconds() - last >= SECONDS_BETWEEN_PLANS) {
                 last = progress.seconds();
                 listener.accept(new Progress(progress.best().get(), progress.placedAtMost(), progress.seconds()));

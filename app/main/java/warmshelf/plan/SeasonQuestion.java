@@ -15,10 +15,10 @@ import warmshelf.allocation.MatSpace;
 import warmshelf.allocation.Slot;
 import warmshelf.allocation.SpaceRequest;
 import warmshelf.allocation.Stay;
-import warmshelf.allocation.plan.DayRange;
-import warmshelf.allocation.plan.PlacedStay;
-import warmshelf.allocation.plan.PlanQuestion;
-import warmshelf.allocation.plan.Request;
+import warmshelf.plan.engine.DayRange;
+import warmshelf.plan.engine.PlacedStay;
+import warmshelf.plan.engine.PlanQuestion;
+import warmshelf.plan.engine.Request;
 import warmshelf.sowing.Sowing;
 
 /**

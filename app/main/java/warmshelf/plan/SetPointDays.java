@@ -9,11 +9,11 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
-import warmshelf.allocation.plan.DayRange;
-import warmshelf.allocation.plan.FixedStay;
-import warmshelf.allocation.plan.PlacedStay;
-import warmshelf.allocation.plan.PlanQuestion;
-import warmshelf.allocation.plan.SetPointSpan;
+import warmshelf.plan.engine.DayRange;
+import warmshelf.plan.engine.FixedStay;
+import warmshelf.plan.engine.PlacedStay;
+import warmshelf.plan.engine.PlanQuestion;
+import warmshelf.plan.engine.SetPointSpan;
 
 /** The set-point of each mat by days. Days on which nothing lies on a mat need none and have none. */
 final class SetPointDays {

@@ -4,7 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.UUID;
 import warmshelf.allocation.SpaceRequest;
-import warmshelf.allocation.Wish;
+import warmshelf.allocation.SpaceWish;
 import warmshelf.sowing.Asking;
 import warmshelf.sowing.History;
 import warmshelf.sowing.Sowing;
@@ -15,27 +15,27 @@ final class WaitingList {
     private static final int DAYS_AHEAD = 400;
 
     private final SowingStores stores;
-    private final FreedStore freed;
+    private final FreedSpaceStore freed;
 
-    WaitingList(SowingStores stores, FreedStore freed) {
+    WaitingList(SowingStores stores, FreedSpaceStore freed) {
         this.stores = stores;
         this.freed = freed;
     }
 
     /** Freed room offered to a waiting request. */
-    public record FreedOffer(Sowing sowing, SpaceRequest request, FreedFit.Fit fit) {}
+    public record FreedOffer(Sowing sowing, SpaceRequest request, FreedSpaceFit.Fit fit) {}
 
     List<FreedOffer> all(LocalDate today) {
-        List<FreedStore.Freed> rooms = freed.reachingBeyond(today);
+        List<FreedSpaceStore.Freed> rooms = freed.reachingBeyond(today);
         return rooms.isEmpty() ? List.of() : offers(stores.histories().underWay(), rooms, today);
     }
 
     List<FreedOffer> ofMember(UUID member, LocalDate today) {
-        List<FreedStore.Freed> rooms = freed.reachingBeyond(today);
+        List<FreedSpaceStore.Freed> rooms = freed.reachingBeyond(today);
         return rooms.isEmpty() ? List.of() : offers(stores.histories().underWay(member), rooms, today);
     }
 
-    private List<FreedOffer> offers(List<History> underWay, List<FreedStore.Freed> rooms, LocalDate today) {
+    private List<FreedOffer> offers(List<History> underWay, List<FreedSpaceStore.Freed> rooms, LocalDate today) {
         List<History> waiting = underWay.stream()
                 .filter(history ->
                         history.request() != null && history.request().isWaiting())
@@ -43,7 +43,7 @@ final class WaitingList {
         if (waiting.isEmpty()) {
             return List.of();
         }
-        FreedFit fits = new FreedFit(stores.space().board(today, today.plusDays(DAYS_AHEAD)), today);
+        FreedSpaceFit fits = new FreedSpaceFit(stores.space().board(today, today.plusDays(DAYS_AHEAD)), today);
         return waiting.stream()
                 .flatMap(history -> fits.fit(wish(history, today), rooms).stream()
                         .map(fit -> new FreedOffer(
@@ -51,9 +51,9 @@ final class WaitingList {
                 .toList();
     }
 
-    private Wish wish(History history, LocalDate today) {
+    private SpaceWish wish(History history, LocalDate today) {
         SpaceRequest request = java.util.Objects.requireNonNull(history.request());
-        return new Wish(
+        return new SpaceWish(
                 request.sowingId(),
                 request.quarters(),
                 request.earliest(),

@@ -1,9 +1,9 @@
 package warmshelf.reminder;
 
-import warmshelf.check.alarm.MatAlarm;
+import warmshelf.check.MatAlarm;
 import warmshelf.group.GroupProfile;
-import warmshelf.web.DayWords;
-import warmshelf.web.Units;
+import warmshelf.words.DayWords;
+import warmshelf.words.Units;
 
 /** The letter that says that a mat is too hot or too cold. */
 final class AlarmLetter {

@@ -8,7 +8,7 @@ import java.util.UUID;
 import org.jooq.DSLContext;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
-import warmshelf.member.Token;
+import warmshelf.group.Token;
 
 /** Keeps the secret addresses of calendars. Whoever knows one reads that member's days and nothing else. */
 final class CalendarLinkStore {

@@ -8,7 +8,7 @@ import java.util.UUID;
 import java.util.stream.Collectors;
 import warmshelf.sowing.Entry;
 import warmshelf.sowing.NotedProblem;
-import warmshelf.web.DayWords;
+import warmshelf.words.DayWords;
 
 /**
  * What one person is told of one day.

@@ -3,8 +3,8 @@ package warmshelf.reminder;
 import java.util.List;
 import java.util.UUID;
 import warmshelf.group.GroupProfile;
-import warmshelf.reminder.push.Notice;
 import warmshelf.reminder.push.PushAddressStore;
+import warmshelf.reminder.push.PushMessage;
 import warmshelf.reminder.push.PushNoticeStore;
 import warmshelf.reminder.push.PushPost;
 import warmshelf.reminder.push.PushWishStore;
@@ -47,7 +47,7 @@ final class PushChannel implements Channel {
     public void lay(Listener listener, Telling telling) {
         notices.lay(
                 listener.id(),
-                new Notice(
+                new PushMessage(
                         telling.about(),
                         telling.subject(),
                         telling.brief(),

@@ -12,8 +12,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import warmshelf.reminder.push.EndpointRule;
-import warmshelf.reminder.push.Notice;
 import warmshelf.reminder.push.PushAddressStore;
+import warmshelf.reminder.push.PushMessage;
 import warmshelf.reminder.push.PushNoticeStore;
 import warmshelf.reminder.push.PushTarget;
 import warmshelf.reminder.push.PushWishStore;
@@ -119,7 +119,7 @@ final class PushPages implements Pages {
     private void test(Context ctx) {
         Visitor visitor = limited(ctx);
         limits.take("push test by " + visitor.memberId(), TESTS, Duration.ofMinutes(1));
-        Notice notice = new Notice(
+        PushMessage notice = new PushMessage(
                 "test " + UUID.randomUUID(),
                 "Notices work on this device",
                 "This is the test that you asked for.",

@@ -13,7 +13,7 @@ import warmshelf.crop.LearnedWords;
 import warmshelf.crop.Method;
 import warmshelf.crop.SeenEmergence;
 import warmshelf.crop.TemperatureResponse;
-import warmshelf.web.Units;
+import warmshelf.words.Units;
 
 /** Draws a crop's response to temperature, with the group's sowings on it. */
 final class ChartDrawing {

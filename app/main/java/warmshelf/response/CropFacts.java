@@ -11,7 +11,7 @@ import warmshelf.crop.Crop;
 import warmshelf.crop.Crop.DaysToMaturity;
 import warmshelf.crop.CropHazard;
 import warmshelf.crop.TreatmentWords;
-import warmshelf.web.Units;
+import warmshelf.words.Units;
 
 /** What is known of a crop besides warmth, as its page lists it; beside each figure that was changed, the reference's. */
 final class CropFacts {

@@ -14,7 +14,7 @@ import warmshelf.crop.Method;
 import warmshelf.crop.SeenEmergence;
 import warmshelf.crop.TemperatureResponse;
 import warmshelf.sowing.Sowing;
-import warmshelf.web.Units;
+import warmshelf.words.Units;
 
 /**
  * How one crop's seed answers to temperature, as its page shows it.

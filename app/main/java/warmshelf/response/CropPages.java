@@ -24,8 +24,8 @@ import warmshelf.timeline.Slips;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Role;
-import warmshelf.web.Units;
 import warmshelf.web.Visitor;
+import warmshelf.words.Units;
 
 /** How each crop's seed answers to temperature: as published, and as the group saw it. */
 public final class CropPages implements Pages {

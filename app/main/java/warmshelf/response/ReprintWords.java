@@ -3,7 +3,7 @@ package warmshelf.response;
 import java.util.stream.Collectors;
 import warmshelf.crop.EmergenceDisagreement;
 import warmshelf.crop.EmergenceDisagreement.Print;
-import warmshelf.web.Units;
+import warmshelf.words.Units;
 
 /** Tells where reprints of the trials disagree, in the reader's units. */
 final class ReprintWords {

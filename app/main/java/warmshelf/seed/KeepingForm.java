@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import warmshelf.seed.StorageKind.Conditions;
-import warmshelf.web.Choice;
 import warmshelf.web.FormReader;
-import warmshelf.web.Units;
+import warmshelf.words.Choice;
+import warmshelf.words.Units;
 
 /** The part of a lot's forms that says where the seed is from and how it is kept, with temperatures in the person's units. */
 public final class KeepingForm {

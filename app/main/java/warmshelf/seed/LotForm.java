@@ -11,7 +11,7 @@ import warmshelf.crop.CropCatalogue;
 import warmshelf.crop.MaturityForm;
 import warmshelf.crop.RaisedFrom;
 import warmshelf.web.FormReader;
-import warmshelf.web.Units;
+import warmshelf.words.Units;
 
 /** A lot as it is typed in: crop, variety, year, seeds, whose, treated, note. */
 public final class LotForm {

@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.seed.StorageKind.Conditions;
-import warmshelf.web.Units;
+import warmshelf.words.Units;
 
 /**
  * What the page of one lot shows.

@@ -5,7 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import warmshelf.web.FormReader;
-import warmshelf.web.Units;
+import warmshelf.words.Units;
 
 /** A lot's figures as its owner corrects them, with the version they were shown at. */
 public final class RecountForm {

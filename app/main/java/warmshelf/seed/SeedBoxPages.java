@@ -11,12 +11,12 @@ import warmshelf.crop.Crop.DaysToMaturity;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.crop.MaturityForm;
 import warmshelf.crop.VarietyStore;
-import warmshelf.web.Choice;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
+import warmshelf.words.Choice;
 
 /** The seed box: what seed there is, whose, how much, and how well it comes up. */
 public final class SeedBoxPages implements Pages {

@@ -14,18 +14,18 @@ import org.jspecify.annotations.Nullable;
  * @param outage why its mat cannot be used on the day; null where it can
  */
 public record BoardLine(
-        Spot spot,
+        PlaceOnSite spot,
         @Nullable StayOnBoard stay,
         @Nullable Integer celsius,
         @Nullable Outage outage) {
 
     /** Every place on a day in walking order, with what lies there. */
-    public static List<BoardLine> ofDay(List<Spot> spots, Board board, LocalDate day) {
+    public static List<BoardLine> ofDay(List<PlaceOnSite> spots, Board board, LocalDate day) {
         return spots.stream().flatMap(spot -> ofPlace(spot, board, day)).toList();
     }
 
     /** Every stay in walking order, then by day. */
-    public static List<BoardLine> ofStays(List<Spot> spots, Board board) {
+    public static List<BoardLine> ofStays(List<PlaceOnSite> spots, Board board) {
         return spots.stream()
                 .flatMap(spot -> board.at(spot.place().id()).stream()
                         .sorted(Comparator.comparing(StayOnBoard::from).thenComparing(StayOnBoard::firstQuarter))
@@ -33,7 +33,7 @@ public record BoardLine(
                 .toList();
     }
 
-    private static Stream<BoardLine> ofPlace(Spot spot, Board board, LocalDate day) {
+    private static Stream<BoardLine> ofPlace(PlaceOnSite spot, Board board, LocalDate day) {
         Mat mat = spot.mat();
         Integer celsius =
                 mat == null ? null : board.setPoints().on(mat.id(), day).orElse(null);

@@ -37,7 +37,7 @@ public record DayStrip(LocalDate day, List<DayLink> days) {
     }
 
     /** The days around the chosen one, counting only the places given. */
-    public static DayStrip around(LocalDate day, LocalDate today, List<Spot> spots, List<StayOnBoard> stays) {
+    public static DayStrip around(LocalDate day, LocalDate today, List<PlaceOnSite> spots, List<StayOnBoard> stays) {
         Set<UUID> places = spots.stream().map(spot -> spot.place().id()).collect(Collectors.toSet());
         return new DayStrip(
                 day,

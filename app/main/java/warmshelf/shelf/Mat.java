@@ -2,7 +2,7 @@ package warmshelf.shelf;
 
 import java.util.List;
 import java.util.UUID;
-import warmshelf.web.Units;
+import warmshelf.words.Units;
 
 /**
  * A heat mat on a shelf; everything on it lies at one temperature.

@@ -5,7 +5,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import warmshelf.web.FormReader;
-import warmshelf.web.Units;
+import warmshelf.words.Units;
 
 /** Reads what was typed of a mat. Temperatures are typed in the visitor's unit and kept in whole °C. */
 public final class MatForm {

@@ -7,8 +7,8 @@ import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
-import warmshelf.web.Units;
 import warmshelf.web.Visitor;
+import warmshelf.words.Units;
 
 /** Coordinators add and change shelves and mats. */
 public final class MatPages implements Pages {
@@ -38,14 +38,14 @@ public final class MatPages implements Pages {
     private void newShelf(Context ctx) {
         Rack rack = sites.rack(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
         int below = rack.shelves().stream().mapToInt(Shelf::fromTop).max().orElse(0) + 1;
-        EditPages.show(ctx, addShelfPage(rack, new FormReader(ShelfForm.blank(below))));
+        StandEditPages.show(ctx, addShelfPage(rack, new FormReader(ShelfForm.blank(below))));
     }
 
     private void addShelf(Context ctx) {
         Rack rack = sites.rack(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
-        EditPage page = addShelfPage(rack, new FormReader(ctx.formParamMap()));
+        StandEditPage page = addShelfPage(rack, new FormReader(ctx.formParamMap()));
         ShelfDraft draft = ShelfForm.read(page.form());
-        EditPages.give(
+        StandEditPages.give(
                 ctx,
                 page,
                 () -> mats.addShelf(rack.id(), draft, Visitor.of(ctx).memberId()),
@@ -54,15 +54,15 @@ public final class MatPages implements Pages {
 
     private void shelfAsItIs(Context ctx) {
         Shelf shelf = shelf(ctx);
-        EditPages.show(ctx, changeShelfPage(shelf, new FormReader(ShelfForm.typed(shelf))));
+        StandEditPages.show(ctx, changeShelfPage(shelf, new FormReader(ShelfForm.typed(shelf))));
     }
 
     private void changeShelf(Context ctx) {
         Shelf shelf = shelf(ctx);
-        EditPage page = changeShelfPage(shelf, new FormReader(ctx.formParamMap()));
+        StandEditPage page = changeShelfPage(shelf, new FormReader(ctx.formParamMap()));
         ShelfDraft draft = ShelfForm.read(page.form());
-        int version = EditPages.version(page);
-        EditPages.give(
+        int version = StandEditPages.version(page);
+        StandEditPages.give(
                 ctx,
                 page,
                 () -> mats.changeShelf(
@@ -72,16 +72,16 @@ public final class MatPages implements Pages {
 
     private void newMat(Context ctx) {
         Shelf shelf = shelf(ctx);
-        EditPages.show(
+        StandEditPages.show(
                 ctx, addMatPage(shelf, new FormReader(MatForm.blank(shelf.mats().size() + 1))));
     }
 
     private void addMat(Context ctx) {
         Visitor visitor = Visitor.of(ctx);
         Shelf shelf = shelf(ctx);
-        EditPage page = addMatPage(shelf, new FormReader(ctx.formParamMap()));
+        StandEditPage page = addMatPage(shelf, new FormReader(ctx.formParamMap()));
         MatDraft draft = MatForm.read(page.form(), visitor.units());
-        EditPages.give(
+        StandEditPages.give(
                 ctx,
                 page,
                 () -> mats.addMat(shelf.id(), draft, visitor.memberId()),
@@ -91,16 +91,16 @@ public final class MatPages implements Pages {
     private void matAsItIs(Context ctx) {
         Units units = Visitor.of(ctx).units();
         Mat mat = mat(ctx);
-        EditPages.show(ctx, changeMatPage(mat, units, new FormReader(MatForm.typed(mat, units))));
+        StandEditPages.show(ctx, changeMatPage(mat, units, new FormReader(MatForm.typed(mat, units))));
     }
 
     private void changeMat(Context ctx) {
         Visitor visitor = Visitor.of(ctx);
         Mat mat = mat(ctx);
-        EditPage page = changeMatPage(mat, visitor.units(), new FormReader(ctx.formParamMap()));
+        StandEditPage page = changeMatPage(mat, visitor.units(), new FormReader(ctx.formParamMap()));
         MatDraft draft = MatForm.read(page.form(), visitor.units());
-        int version = EditPages.version(page);
-        EditPages.give(
+        int version = StandEditPages.version(page);
+        StandEditPages.give(
                 ctx,
                 page,
                 () -> mats.changeMat(mat.id(), version, draft, visitor.memberId(), visitor.today(), visitor.units()),
@@ -115,13 +115,13 @@ public final class MatPages implements Pages {
         return sites.mat(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
     }
 
-    private static EditPage addShelfPage(Rack rack, FormReader form) {
-        return EditPage.adding(
+    private static StandEditPage addShelfPage(Rack rack, FormReader form) {
+        return StandEditPage.adding(
                 SHELF_FORM, "Add a shelf to rack " + rack.name(), "/sites/racks/%s/shelves".formatted(rack.id()), form);
     }
 
-    private static EditPage changeShelfPage(Shelf shelf, FormReader form) {
-        return EditPage.changing(
+    private static StandEditPage changeShelfPage(Shelf shelf, FormReader form) {
+        return StandEditPage.changing(
                 SHELF_FORM,
                 "Change shelf " + shelf.fromTop(),
                 "/sites/shelves/%s/change".formatted(shelf.id()),
@@ -130,16 +130,16 @@ public final class MatPages implements Pages {
                 shelf.version());
     }
 
-    private static EditPage addMatPage(Shelf shelf, FormReader form) {
-        return EditPage.adding(
+    private static StandEditPage addMatPage(Shelf shelf, FormReader form) {
+        return StandEditPage.adding(
                 MAT_FORM,
                 "Add a mat to shelf " + shelf.fromTop(),
                 "/sites/shelves/%s/mats".formatted(shelf.id()),
                 form);
     }
 
-    private static EditPage changeMatPage(Mat mat, Units units, FormReader form) {
-        return EditPage.changing(
+    private static StandEditPage changeMatPage(Mat mat, Units units, FormReader form) {
+        return StandEditPage.changing(
                 MAT_FORM,
                 "Change mat " + mat.name(),
                 "/sites/mats/%s/change".formatted(mat.id()),

@@ -14,7 +14,7 @@ import org.jooq.TableField;
 import warmshelf.db.Audit;
 import warmshelf.db.generated.tables.records.MatDayRecord;
 import warmshelf.db.generated.tables.records.PlaceRecord;
-import warmshelf.web.Units;
+import warmshelf.words.Units;
 
 /** Changes shelves and mats, together with the places they offer. */
 public final class MatStore {
@@ -26,7 +26,7 @@ public final class MatStore {
         this.audit = audit;
     }
 
-    public Outcome addShelf(UUID rackId, ShelfDraft draft, UUID by) {
+    public EditOutcome addShelf(UUID rackId, ShelfDraft draft, UUID by) {
         UUID id = UUID.randomUUID();
         return StandStore.within(sql, levelTaken(draft), transaction -> {
             transaction
@@ -40,11 +40,11 @@ public final class MatStore {
                     .execute();
             fitPlaces(transaction, "lit", PLACE.LIT_SHELF_ID, id, draft.litPlaces());
             audit.write(transaction, by, "add", "shelf", id, draft.toString());
-            return new Outcome.Saved(id);
+            return new EditOutcome.Saved(id);
         });
     }
 
-    public Outcome changeShelf(UUID id, int version, ShelfDraft draft, UUID by) {
+    public EditOutcome changeShelf(UUID id, int version, ShelfDraft draft, UUID by) {
         return StandStore.within(sql, levelTaken(draft), transaction -> {
             if (usedBeyond(transaction, PLACE.LIT_SHELF_ID, id, draft.litPlaces())) {
                 return placesUsed("litPlaces", "Places under light", draft.litPlaces());
@@ -58,15 +58,15 @@ public final class MatStore {
                     .where(SHELF.ID.eq(id), SHELF.VERSION.eq(version))
                     .execute();
             if (changed == 0) {
-                return new Outcome.ChangedMeanwhile();
+                return new EditOutcome.ChangedMeanwhile();
             }
             fitPlaces(transaction, "lit", PLACE.LIT_SHELF_ID, id, draft.litPlaces());
             audit.write(transaction, by, "change", "shelf", id, draft.toString());
-            return new Outcome.Saved(id);
+            return new EditOutcome.Saved(id);
         });
     }
 
-    public Outcome addMat(UUID shelfId, MatDraft draft, UUID by) {
+    public EditOutcome addMat(UUID shelfId, MatDraft draft, UUID by) {
         UUID id = UUID.randomUUID();
         return StandStore.within(sql, nameTaken(draft), transaction -> {
             transaction
@@ -84,7 +84,7 @@ public final class MatStore {
                     .execute();
             fitPlaces(transaction, "mat", PLACE.MAT_ID, id, draft.places());
             audit.write(transaction, by, "add", "mat", id, draft.toString());
-            return new Outcome.Saved(id);
+            return new EditOutcome.Saved(id);
         });
     }
 
@@ -93,7 +93,7 @@ public final class MatStore {
      *
      * @param units in which a refusal names temperatures
      */
-    public Outcome changeMat(UUID id, int version, MatDraft draft, UUID by, LocalDate today, Units units) {
+    public EditOutcome changeMat(UUID id, int version, MatDraft draft, UUID by, LocalDate today, Units units) {
         return StandStore.within(sql, nameTaken(draft), transaction -> {
             if (usedBeyond(transaction, PLACE.MAT_ID, id, draft.places())) {
                 return placesUsed("places", "Places", draft.places());
@@ -115,11 +115,11 @@ public final class MatStore {
                     .where(MAT.ID.eq(id), MAT.VERSION.eq(version))
                     .execute();
             if (changed == 0) {
-                return new Outcome.ChangedMeanwhile();
+                return new EditOutcome.ChangedMeanwhile();
             }
             fitPlaces(transaction, "mat", PLACE.MAT_ID, id, draft.places());
             audit.write(transaction, by, "change", "mat", id, draft.toString());
-            return new Outcome.Saved(id);
+            return new EditOutcome.Saved(id);
         });
     }
 
@@ -165,15 +165,15 @@ public final class MatStore {
         }
     }
 
-    private static Outcome.Refused placesUsed(String field, String label, int places) {
-        return new Outcome.Refused(
+    private static EditOutcome.Refused placesUsed(String field, String label, int places) {
+        return new EditOutcome.Refused(
                 field,
                 "%s was %d, but trays lie or lay on a place above that; keep at least the places that have been used."
                         .formatted(label, places));
     }
 
-    private static Outcome.Refused setPointInTheWay(MatDayRecord day, MatDraft draft, Units units) {
-        return new Outcome.Refused(
+    private static EditOutcome.Refused setPointInTheWay(MatDayRecord day, MatDraft draft, Units units) {
+        return new EditOutcome.Refused(
                 "low",
                 "The thermostat range was %s, but this mat is set to %s on %s; move what lies there first."
                         .formatted(
@@ -182,15 +182,15 @@ public final class MatStore {
                                 day.getOnDay()));
     }
 
-    private static Outcome.Refused levelTaken(ShelfDraft draft) {
-        return new Outcome.Refused(
+    private static EditOutcome.Refused levelTaken(ShelfDraft draft) {
+        return new EditOutcome.Refused(
                 "fromTop",
                 "Level from the top was %d; this rack has a shelf there already, please choose another level."
                         .formatted(draft.fromTop()));
     }
 
-    private static Outcome.Refused nameTaken(MatDraft draft) {
-        return new Outcome.Refused(
+    private static EditOutcome.Refused nameTaken(MatDraft draft) {
+        return new EditOutcome.Refused(
                 "name",
                 "Name of the mat was '%s'; another mat of the group has that name, please choose a different one."
                         .formatted(draft.name()));

@@ -2,7 +2,7 @@ package warmshelf.shelf;
 
 import java.time.LocalDate;
 import java.util.UUID;
-import warmshelf.web.DayWords;
+import warmshelf.words.DayWords;
 
 /**
  * Days on which a mat cannot be used.

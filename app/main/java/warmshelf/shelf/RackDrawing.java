@@ -9,7 +9,7 @@ import warmshelf.shelf.RackPicture.GroupPicture;
 import warmshelf.shelf.RackPicture.OutPicture;
 import warmshelf.shelf.RackPicture.PlacePicture;
 import warmshelf.shelf.RackPicture.ShelfPicture;
-import warmshelf.web.DayWords;
+import warmshelf.words.DayWords;
 
 /** Works out where everything of a rack is drawn. */
 final class RackDrawing {
@@ -85,7 +85,7 @@ final class RackDrawing {
                 mat.id(),
                 strip,
                 celsius,
-                celsius == null ? null : Warmth.of(celsius),
+                celsius == null ? null : WarmScale.of(celsius),
                 out,
                 places(mat.places(), strip, "mat %s place".formatted(mat.name()), out != null));
     }

@@ -33,7 +33,7 @@ public record RackPicture(UUID id, String name, int width, int height, List<Shel
             @Nullable UUID matId,
             Box strip,
             @Nullable Integer celsius,
-            @Nullable Warmth warmth,
+            @Nullable WarmScale warmth,
             @Nullable OutPicture out,
             List<PlacePicture> places) {
         public boolean isMat() {

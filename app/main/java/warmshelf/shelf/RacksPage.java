@@ -18,14 +18,14 @@ public record RacksPage(
         List<DrawnSite> drawn,
         List<BoardLine> lines,
         List<OutLine> outages,
-        List<Warmth> key) {
+        List<WarmScale> key) {
 
     /** A site's racks side by side. */
     public record DrawnSite(String name, List<RackPicture> racks) {}
 
     static RacksPage of(List<Site> sites, @Nullable UUID chosen, Board board, LocalDate day, LocalDate today) {
         List<Site> shown = Site.shown(sites, chosen);
-        List<Spot> spots = Spot.walk(shown);
+        List<PlaceOnSite> spots = PlaceOnSite.walk(shown);
         List<DrawnSite> drawn = shown.stream()
                 .map(site -> new DrawnSite(
                         site.name(),
@@ -40,6 +40,6 @@ public record RacksPage(
                 drawn,
                 BoardLine.ofDay(spots, board, day),
                 OutLine.of(shown, board, day, day.plusDays(1)),
-                List.of(Warmth.values()));
+                List.of(WarmScale.values()));
     }
 }

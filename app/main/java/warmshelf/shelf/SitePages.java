@@ -42,14 +42,14 @@ public final class SitePages implements Pages {
 
     private void newSite(Context ctx) {
         boolean fahrenheit = Visitor.of(ctx).units().temperature().equals("F");
-        EditPages.show(
+        StandEditPages.show(
                 ctx, addSitePage(new FormReader(SiteForm.blank(sites.all().size() + 1, fahrenheit))));
     }
 
     private void addSite(Context ctx) {
-        EditPage page = addSitePage(new FormReader(ctx.formParamMap()));
+        StandEditPage page = addSitePage(new FormReader(ctx.formParamMap()));
         SiteDraft draft = SiteForm.read(page.form());
-        EditPages.give(
+        StandEditPages.give(
                 ctx,
                 page,
                 () -> stands.addSite(draft, Visitor.of(ctx).memberId()),
@@ -58,15 +58,15 @@ public final class SitePages implements Pages {
 
     private void siteAsItIs(Context ctx) {
         Site site = site(ctx);
-        EditPages.show(ctx, changeSitePage(site, new FormReader(SiteForm.typed(site))));
+        StandEditPages.show(ctx, changeSitePage(site, new FormReader(SiteForm.typed(site))));
     }
 
     private void changeSite(Context ctx) {
         Site site = site(ctx);
-        EditPage page = changeSitePage(site, new FormReader(ctx.formParamMap()));
+        StandEditPage page = changeSitePage(site, new FormReader(ctx.formParamMap()));
         SiteDraft draft = SiteForm.read(page.form());
-        int version = EditPages.version(page);
-        EditPages.give(
+        int version = StandEditPages.version(page);
+        StandEditPages.give(
                 ctx,
                 page,
                 () -> stands.changeSite(
@@ -76,16 +76,16 @@ public final class SitePages implements Pages {
 
     private void newRack(Context ctx) {
         Site site = site(ctx);
-        EditPages.show(
+        StandEditPages.show(
                 ctx,
                 addRackPage(site, new FormReader(RackForm.blank(site.racks().size() + 1))));
     }
 
     private void addRack(Context ctx) {
         Site site = site(ctx);
-        EditPage page = addRackPage(site, new FormReader(ctx.formParamMap()));
+        StandEditPage page = addRackPage(site, new FormReader(ctx.formParamMap()));
         RackDraft draft = RackForm.read(page.form());
-        EditPages.give(
+        StandEditPages.give(
                 ctx,
                 page,
                 () -> stands.addRack(site.id(), draft, Visitor.of(ctx).memberId()),
@@ -94,15 +94,15 @@ public final class SitePages implements Pages {
 
     private void rackAsItIs(Context ctx) {
         Rack rack = rack(ctx);
-        EditPages.show(ctx, changeRackPage(rack, new FormReader(RackForm.typed(rack))));
+        StandEditPages.show(ctx, changeRackPage(rack, new FormReader(RackForm.typed(rack))));
     }
 
     private void changeRack(Context ctx) {
         Rack rack = rack(ctx);
-        EditPage page = changeRackPage(rack, new FormReader(ctx.formParamMap()));
+        StandEditPage page = changeRackPage(rack, new FormReader(ctx.formParamMap()));
         RackDraft draft = RackForm.read(page.form());
-        int version = EditPages.version(page);
-        EditPages.give(
+        int version = StandEditPages.version(page);
+        StandEditPages.give(
                 ctx,
                 page,
                 () -> stands.changeRack(
@@ -118,12 +118,12 @@ public final class SitePages implements Pages {
         return sites.rack(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
     }
 
-    private static EditPage addSitePage(FormReader form) {
-        return EditPage.adding(SITE_FORM, "Add a site", "/sites", form);
+    private static StandEditPage addSitePage(FormReader form) {
+        return StandEditPage.adding(SITE_FORM, "Add a site", "/sites", form);
     }
 
-    private static EditPage changeSitePage(Site site, FormReader form) {
-        return EditPage.changing(
+    private static StandEditPage changeSitePage(Site site, FormReader form) {
+        return StandEditPage.changing(
                 SITE_FORM,
                 "Change site " + site.name(),
                 "/sites/%s/change".formatted(site.id()),
@@ -132,12 +132,13 @@ public final class SitePages implements Pages {
                 site.version());
     }
 
-    private static EditPage addRackPage(Site site, FormReader form) {
-        return EditPage.adding(RACK_FORM, "Add a rack to " + site.name(), "/sites/%s/racks".formatted(site.id()), form);
+    private static StandEditPage addRackPage(Site site, FormReader form) {
+        return StandEditPage.adding(
+                RACK_FORM, "Add a rack to " + site.name(), "/sites/%s/racks".formatted(site.id()), form);
     }
 
-    private static EditPage changeRackPage(Rack rack, FormReader form) {
-        return EditPage.changing(
+    private static StandEditPage changeRackPage(Rack rack, FormReader form) {
+        return StandEditPage.changing(
                 RACK_FORM,
                 "Change rack " + rack.name(),
                 "/sites/racks/%s/change".formatted(rack.id()),

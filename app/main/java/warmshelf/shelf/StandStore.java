@@ -22,7 +22,7 @@ public final class StandStore {
         this.audit = audit;
     }
 
-    public Outcome addSite(SiteDraft draft, UUID by) {
+    public EditOutcome addSite(SiteDraft draft, UUID by) {
         UUID id = UUID.randomUUID();
         return within(siteNameTaken(draft), transaction -> {
             transaction
@@ -36,11 +36,11 @@ public final class StandStore {
                     .set(SITE.VERSION, 1)
                     .execute();
             audit.write(transaction, by, "add", "site", id, draft.toString());
-            return new Outcome.Saved(id);
+            return new EditOutcome.Saved(id);
         });
     }
 
-    public Outcome changeSite(UUID id, int version, SiteDraft draft, UUID by) {
+    public EditOutcome changeSite(UUID id, int version, SiteDraft draft, UUID by) {
         return within(siteNameTaken(draft), transaction -> {
             int changed = transaction
                     .update(SITE)
@@ -53,14 +53,14 @@ public final class StandStore {
                     .where(SITE.ID.eq(id), SITE.VERSION.eq(version))
                     .execute();
             if (changed == 0) {
-                return new Outcome.ChangedMeanwhile();
+                return new EditOutcome.ChangedMeanwhile();
             }
             audit.write(transaction, by, "change", "site", id, draft.toString());
-            return new Outcome.Saved(id);
+            return new EditOutcome.Saved(id);
         });
     }
 
-    public Outcome addRack(UUID siteId, RackDraft draft, UUID by) {
+    public EditOutcome addRack(UUID siteId, RackDraft draft, UUID by) {
         UUID id = UUID.randomUUID();
         return within(rackNameTaken(draft), transaction -> {
             transaction
@@ -72,11 +72,11 @@ public final class StandStore {
                     .set(RACK.VERSION, 1)
                     .execute();
             audit.write(transaction, by, "add", "rack", id, draft.toString());
-            return new Outcome.Saved(id);
+            return new EditOutcome.Saved(id);
         });
     }
 
-    public Outcome changeRack(UUID id, int version, RackDraft draft, UUID by) {
+    public EditOutcome changeRack(UUID id, int version, RackDraft draft, UUID by) {
         return within(rackNameTaken(draft), transaction -> {
             int changed = transaction
                     .update(RACK)
@@ -86,33 +86,33 @@ public final class StandStore {
                     .where(RACK.ID.eq(id), RACK.VERSION.eq(version))
                     .execute();
             if (changed == 0) {
-                return new Outcome.ChangedMeanwhile();
+                return new EditOutcome.ChangedMeanwhile();
             }
             audit.write(transaction, by, "change", "rack", id, draft.toString());
-            return new Outcome.Saved(id);
+            return new EditOutcome.Saved(id);
         });
     }
 
-    private static Outcome.Refused siteNameTaken(SiteDraft draft) {
-        return new Outcome.Refused(
+    private static EditOutcome.Refused siteNameTaken(SiteDraft draft) {
+        return new EditOutcome.Refused(
                 "name",
                 "Name of the site was '%s'; another site has that name, please choose a different one."
                         .formatted(draft.name()));
     }
 
-    private static Outcome.Refused rackNameTaken(RackDraft draft) {
-        return new Outcome.Refused(
+    private static EditOutcome.Refused rackNameTaken(RackDraft draft) {
+        return new EditOutcome.Refused(
                 "name",
                 "Name of the rack was '%s'; another rack of this site has that name, please choose a different one."
                         .formatted(draft.name()));
     }
 
-    private Outcome within(Outcome.Refused ifTaken, Function<DSLContext, Outcome> change) {
+    private EditOutcome within(EditOutcome.Refused ifTaken, Function<DSLContext, EditOutcome> change) {
         return within(sql, ifTaken, change);
     }
 
     /** Runs a change in one transaction; the database's own rule against two of a name becomes an answer. */
-    static Outcome within(DSLContext sql, Outcome.Refused ifTaken, Function<DSLContext, Outcome> change) {
+    static EditOutcome within(DSLContext sql, EditOutcome.Refused ifTaken, Function<DSLContext, EditOutcome> change) {
         try {
             return sql.transactionResult(configuration -> change.apply(configuration.dsl()));
         } catch (IntegrityConstraintViolationException taken) {

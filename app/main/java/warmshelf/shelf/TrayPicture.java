@@ -3,7 +3,7 @@ package warmshelf.shelf;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
-import warmshelf.web.DayWords;
+import warmshelf.words.DayWords;
 
 /**
  * A tray, half tray or bag as drawn on a rack.

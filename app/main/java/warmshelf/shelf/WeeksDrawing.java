@@ -15,7 +15,7 @@ import warmshelf.shelf.WeeksPicture.OutRun;
 import warmshelf.shelf.WeeksPicture.RowPicture;
 import warmshelf.shelf.WeeksPicture.WarmRun;
 import warmshelf.shelf.WeeksPicture.WeekHead;
-import warmshelf.web.DayWords;
+import warmshelf.words.DayWords;
 
 /** Works out where everything of the weeks is drawn. */
 final class WeeksDrawing {
@@ -164,7 +164,7 @@ final class WeeksDrawing {
                 continue;
             }
             if (celsius != null) {
-                runs.add(new WarmRun(start * DAY, (day - start) * DAY, celsius, Warmth.of(celsius)));
+                runs.add(new WarmRun(start * DAY, (day - start) * DAY, celsius, WarmScale.of(celsius)));
             }
             start = day;
         }

@@ -18,7 +18,7 @@ public record WeeksPage(
         List<BoardLine> lines,
         List<OutLine> outages,
         List<Integer> lengths,
-        List<Warmth> key) {
+        List<WarmScale> key) {
     static final List<Integer> LENGTHS = List.of(4, 8, 16, 26);
 
     static WeeksPage of(
@@ -28,10 +28,10 @@ public record WeeksPage(
                 WeeksPicture.of(shown, board, from, weeks, today),
                 sites,
                 chosen,
-                BoardLine.ofStays(Spot.walk(shown), board),
+                BoardLine.ofStays(PlaceOnSite.walk(shown), board),
                 OutLine.of(shown, board, from, from.plusWeeks(weeks)),
                 LENGTHS,
-                List.of(Warmth.values()));
+                List.of(WarmScale.values()));
     }
 
     public LocalDate earlier() {

@@ -26,12 +26,12 @@ import warmshelf.seed.LotStore;
 import warmshelf.seed.SeedSource;
 import warmshelf.seed.SeedsToACell;
 import warmshelf.seed.StorageKind;
-import warmshelf.web.Choice;
 import warmshelf.web.FormReader;
 import warmshelf.web.Pages;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
+import warmshelf.words.Choice;
 
 /** Asking for space: the form, the plan it leads to, and sending it. */
 public final class AskPages implements Pages {

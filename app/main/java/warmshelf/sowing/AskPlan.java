@@ -3,8 +3,8 @@ package warmshelf.sowing;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.Band;
-import warmshelf.allocation.Offer;
-import warmshelf.allocation.Wish;
+import warmshelf.allocation.SpaceOffer;
+import warmshelf.allocation.SpaceWish;
 import warmshelf.seed.BalanceWords;
 import warmshelf.seed.GerminationShare;
 import warmshelf.seed.LotBalance;
@@ -36,8 +36,8 @@ public record AskPlan(
         int celsius,
         Band band,
         Timeline timeline,
-        @Nullable Wish wish,
-        List<Offer> offers,
+        @Nullable SpaceWish wish,
+        List<SpaceOffer> offers,
         @Nullable LotBalance balance,
         @Nullable String noSpace) {
 

@@ -6,14 +6,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
-import warmshelf.allocation.Answer;
 import warmshelf.allocation.Band;
-import warmshelf.allocation.Board;
 import warmshelf.allocation.FirstFit;
 import warmshelf.allocation.NoSpace;
-import warmshelf.allocation.Offer;
+import warmshelf.allocation.SpaceAnswer;
+import warmshelf.allocation.SpaceCalendar;
+import warmshelf.allocation.SpaceOffer;
 import warmshelf.allocation.SpaceRequest;
-import warmshelf.allocation.Wish;
+import warmshelf.allocation.SpaceWish;
 import warmshelf.crop.Crop;
 import warmshelf.crop.Hardiness;
 import warmshelf.crop.Method;
@@ -28,8 +28,8 @@ import warmshelf.timeline.Step;
 import warmshelf.timeline.Timeline;
 import warmshelf.timeline.TimelineStep;
 import warmshelf.timeline.Verdict;
-import warmshelf.web.DayWords;
-import warmshelf.web.Units;
+import warmshelf.words.DayWords;
+import warmshelf.words.Units;
 
 /** Turns an asking into a plan: seeds, dates with reasons, and where there is warm room. Pure: the board is handed in. */
 public final class AskPlanner {
@@ -62,7 +62,12 @@ public final class AskPlanner {
     }
 
     /** The plan, or a sentence by field that says what stands in its way. */
-    Outcome plan(AskForm.Ask ask, Crop crop, List<GerminationTest> tests, @Nullable LotBalance balance, Board board) {
+    Outcome plan(
+            AskForm.Ask ask,
+            Crop crop,
+            List<GerminationTest> tests,
+            @Nullable LotBalance balance,
+            SpaceCalendar board) {
         if (ask.seedsPerCell() != AskForm.AS_ADVISED) {
             return planned(ask, crop, tests, balance, board);
         }
@@ -74,7 +79,11 @@ public final class AskPlanner {
     }
 
     private Outcome planned(
-            AskForm.Ask ask, Crop crop, List<GerminationTest> tests, @Nullable LotBalance balance, Board board) {
+            AskForm.Ask ask,
+            Crop crop,
+            List<GerminationTest> tests,
+            @Nullable LotBalance balance,
+            SpaceCalendar board) {
         Optional<String> slips = planner.insteadOfSowing(crop);
         if (slips.isPresent()) {
             return Outcome.refused(ask.lot() == null ? "crop" : "lot", slips.get());
@@ -122,10 +131,10 @@ public final class AskPlanner {
             int celsius,
             Timeline timeline,
             @Nullable LotBalance balance,
-            Board board) {
+            SpaceCalendar board) {
         Band band = planner.band(asking.crop());
-        Optional<Wish> wish = wish(ask, asking, timeline, band);
-        List<Offer> offers = wish.map(w -> new FirstFit(board, today).offers(w, OFFERS_SHOWN))
+        Optional<SpaceWish> wish = wish(ask, asking, timeline, band);
+        List<SpaceOffer> offers = wish.map(w -> new FirstFit(board, today).offers(w, OFFERS_SHOWN))
                 .orElse(List.of());
         String noSpace = wish.isPresent() && offers.isEmpty() ? noSpace(wish.get(), board) : null;
         return new AskPlan(
@@ -144,9 +153,9 @@ public final class AskPlanner {
                 noSpace);
     }
 
-    private @Nullable String noSpace(Wish wish, Board board) {
-        Answer answer = new FirstFit(board, today).answer(wish);
-        return answer instanceof Answer.None none ? sentence(none.reason(), planner.units()) : null;
+    private @Nullable String noSpace(SpaceWish wish, SpaceCalendar board) {
+        SpaceAnswer answer = new FirstFit(board, today).answer(wish);
+        return answer instanceof SpaceAnswer.None none ? sentence(none.reason(), planner.units()) : null;
     }
 
     /** Why there is no space, in a sentence. */
@@ -161,7 +170,7 @@ public final class AskPlanner {
         return "The last sensible day to start was %s.".formatted(DayWords.day(((NoSpace.TooLate) reason).latest()));
     }
 
-    private Optional<Wish> wish(AskForm.Ask ask, Asking asking, Timeline timeline, Band band) {
+    private Optional<SpaceWish> wish(AskForm.Ask ask, Asking asking, Timeline timeline, Band band) {
         Optional<TimelineStep> sow = timeline.step(Step.SOW);
         if (!ask.warm() || sow.isEmpty() || timeline.verdict() == Verdict.TOO_LATE) {
             return Optional.empty();
@@ -170,7 +179,7 @@ public final class AskPlanner {
         LocalDate ideal = later(sow.get().ideal(), earliest);
         // In a hurry there is no choice of days any more: within the coming week, or not at all.
         LocalDate latest = later(sow.get().latest(), sow.get().latest().isBefore(today) ? today.plusDays(7) : ideal);
-        return Optional.of(new Wish(
+        return Optional.of(new SpaceWish(
                 UUID.randomUUID(),
                 ask.container().quarters(),
                 earliest,
@@ -259,7 +268,7 @@ public final class AskPlanner {
 
     /** What the request for space says, for a plan that asks for warmth. */
     static Optional<SpaceRequest> request(AskPlan plan, UUID sowingId) {
-        Wish wish = plan.wish();
+        SpaceWish wish = plan.wish();
         return wish == null
                 ? Optional.empty()
                 : Optional.of(new SpaceRequest(

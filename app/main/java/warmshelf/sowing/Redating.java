@@ -10,7 +10,7 @@ import warmshelf.timeline.Seen;
 import warmshelf.timeline.Step;
 import warmshelf.timeline.Timeline;
 import warmshelf.timeline.TimelineStep;
-import warmshelf.web.DayWords;
+import warmshelf.words.DayWords;
 
 /**
  * How what was seen moved the dates of a sowing: the timeline after each entry, held against the one before it. All are worked

@@ -4,8 +4,8 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import warmshelf.season.Growing;
-import warmshelf.season.SeasonPicture;
+import warmshelf.timeline.Growing;
+import warmshelf.timeline.SeasonPicture;
 
 /**
  * The sowings of one member that belong into the picture of their season: what is under way, and what went out in the same

@@ -23,7 +23,7 @@ import warmshelf.timeline.Slips;
 import warmshelf.timeline.Step;
 import warmshelf.timeline.Timeline;
 import warmshelf.timeline.TimelineQuestion;
-import warmshelf.web.Units;
+import warmshelf.words.Units;
 
 /** Works out the timeline of a sowing, asked for or under way. */
 public final class SowingPlanner {

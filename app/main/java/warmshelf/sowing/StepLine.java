@@ -12,7 +12,7 @@ import warmshelf.timeline.ReaderMeasures;
 import warmshelf.timeline.StepAdvice;
 import warmshelf.timeline.Timeline;
 import warmshelf.timeline.TimelineStep;
-import warmshelf.web.Units;
+import warmshelf.words.Units;
 
 /**
  * A step of the timeline with how it is done, as a page lists them.

@@ -6,13 +6,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import warmshelf.allocation.Stay;
-import warmshelf.web.DayWords;
 import warmshelf.web.Notice;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
+import warmshelf.words.DayWords;
 
 /** Withdrawing a sowing: what would be given up, then the withdrawal, and for a day the way back. */
 final class WithdrawalPages implements Pages {

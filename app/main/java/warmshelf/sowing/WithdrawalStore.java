@@ -11,11 +11,11 @@ import java.util.UUID;
 import org.jooq.DSLContext;
 import org.jooq.impl.DSL;
 import org.jspecify.annotations.Nullable;
+import warmshelf.allocation.PlaceAndDays;
 import warmshelf.allocation.RequestStore;
 import warmshelf.allocation.Slot;
 import warmshelf.allocation.SpaceClash;
 import warmshelf.allocation.SpaceRequest;
-import warmshelf.allocation.Spot;
 import warmshelf.allocation.Stay;
 import warmshelf.allocation.StayBookStore;
 import warmshelf.allocation.StayStore;
@@ -208,7 +208,7 @@ public final class WithdrawalStore {
 
     /** Whether it lies there again; somebody else may have the room by now, or have set the mat otherwise. */
     private boolean layAgain(DSLContext tx, UUID sowing, SpaceRequest request, WithdrawalStayRecord place, UUID by) {
-        Spot spot = new Spot(
+        PlaceAndDays spot = new PlaceAndDays(
                 place.getPlaceId(),
                 new Slot(place.getFirstQuarter(), place.getQuarters()),
                 place.getFromDay(),

@@ -5,7 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import warmshelf.web.FormReader;
-import warmshelf.web.Units;
+import warmshelf.words.Units;
 
 /** Another amount of something that is promised, as it is typed; volumes in the person's units. */
 final class AmountForm {

@@ -2,7 +2,7 @@ package warmshelf.supply;
 
 import java.util.Arrays;
 import java.util.List;
-import warmshelf.web.Units;
+import warmshelf.words.Units;
 
 /** What a whole season needs, what of it is promised or there, and what is still to be found. */
 public record ShoppingList(List<Line> lines) {

@@ -18,8 +18,8 @@ import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
-import warmshelf.web.Units;
 import warmshelf.web.Visitor;
+import warmshelf.words.Units;
 
 /** The season's shopping list, and who brings what. */
 public final class SupplyPages implements Pages {

@@ -23,7 +23,7 @@ record DateWindow(LocalDate earliest, LocalDate ideal, LocalDate latest) {
         return plusDays(days, days, days);
     }
 
-    DateWindow plus(DayRange days) {
+    DateWindow plus(LikelyDays days) {
         return plusDays(days.first(), days.usual(), days.last());
     }
 

@@ -16,7 +16,7 @@ import warmshelf.crop.TemperatureResponse;
  *     comfortable band, as published: where seed is known to be slower here, the usual weeks are too short by as much
  */
 record ExpectedEmergence(
-        boolean possible, DayRange seedlings, DayRange roots, DayRange fromRoots, int comfortableDays) {
+        boolean possible, LikelyDays seedlings, LikelyDays roots, LikelyDays fromRoots, int comfortableDays) {
     // Where nothing is known at all (slips): two weeks, one at the least, four at the most.
     private static final Emergence UNKNOWN = new Emergence(14, 7, 28, java.util.OptionalDouble.empty());
 
@@ -36,8 +36,8 @@ record ExpectedEmergence(
         return Math.max(0, seedlings.usual() - comfortableDays);
     }
 
-    private static DayRange part(Emergence days, double share) {
-        return DayRange.rounded(share * days.days5(), share * days.days(), share * days.days95());
+    private static LikelyDays part(Emergence days, double share) {
+        return LikelyDays.rounded(share * days.days5(), share * days.days(), share * days.days95());
     }
 
     private static int comfortableDays(TemperatureResponse response, Emergence otherwise) {

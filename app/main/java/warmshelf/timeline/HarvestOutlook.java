@@ -68,20 +68,20 @@ public record HarvestOutlook(
     public String sentence() {
         if (chanceFirst.isEmpty() || chanceHalf.isEmpty()) {
             return "The first harvest is expected on %s, half of it by %s."
-                    .formatted(Words.day(first), Words.day(half));
+                    .formatted(TimelineWords.day(first), TimelineWords.day(half));
         }
         double ofHalf = chanceHalf.getAsDouble();
         double ofFirst = chanceFirst.getAsDouble();
         if (ofHalf >= NEARLY_ALWAYS) {
             return "Half of the harvest, by %s, comes before a frost that kills it in nearly every year."
-                    .formatted(Words.day(half));
+                    .formatted(TimelineWords.day(half));
         }
         if (first.equals(half)) {
             return "The harvest, about %s, comes before a frost that kills it %s."
-                    .formatted(Words.day(first), years(ofFirst));
+                    .formatted(TimelineWords.day(first), years(ofFirst));
         }
         return "The first harvest, from %s, comes before a frost that kills it %s, half of the harvest, by %s, %s."
-                .formatted(Words.day(first), years(ofFirst), Words.day(half), years(ofHalf));
+                .formatted(TimelineWords.day(first), years(ofFirst), TimelineWords.day(half), years(ofHalf));
     }
 
     /** For example 'in 9 of 10 years': never more of them than there are, so that the words agree with the levels above. */

@@ -48,7 +48,7 @@ record Outdoors(DateWindow hardenOff, DateWindow plantOut) {
                 Step.HARDEN_OFF,
                 hardenOff,
                 "7 to 14 days of getting used to sun, wind and cool nights before planting out on %s."
-                        .formatted(Words.day(plantOut.ideal())),
+                        .formatted(TimelineWords.day(plantOut.ideal())),
                 seen.hardeningOff());
         steps.add(Step.PLANT_OUT, plantOut, usual.why() + laterReason(usual), seen.plantedOut());
         question.crop().maturity().ifPresent(days -> steps.add(Step.RIPE, ripe(days, sowing), ripeReason(days), null));
@@ -57,7 +57,7 @@ record Outdoors(DateWindow hardenOff, DateWindow plantOut) {
     private String laterReason(PlantingOutWindow usual) {
         return plantOut.ideal().isAfter(usual.days().ideal())
                 ? " The usual day was %s, but the plants will be ready only on %s."
-                        .formatted(Words.day(usual.days().ideal()), Words.day(plantOut.ideal()))
+                        .formatted(TimelineWords.day(usual.days().ideal()), TimelineWords.day(plantOut.ideal()))
                 : "";
     }
 
@@ -71,8 +71,8 @@ record Outdoors(DateWindow hardenOff, DateWindow plantOut) {
         return "%s from %s to the first harvest, by variety."
                 .formatted(
                         days.min() == days.max()
-                                ? Words.days(days.min())
-                                : days.min() + " to " + Words.days(days.max()),
+                                ? TimelineWords.days(days.min())
+                                : days.min() + " to " + TimelineWords.days(days.max()),
                         days.basis() == Basis.TRANSPLANTING ? "planting out" : "sowing");
     }
 }

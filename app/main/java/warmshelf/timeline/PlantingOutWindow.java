@@ -77,10 +77,10 @@ record PlantingOutWindow(DateWindow days, String why) {
         if (average != null && (atRisk == null || average.plusDays(offset).equals(ideal))) {
             return byOffset + ".";
         }
-        String risk = Words.day(atRisk == null ? ideal : atRisk);
+        String risk = TimelineWords.day(atRisk == null ? ideal : atRisk);
         if (offset < 0) {
             return "%s before %s, when the chance of a later frost has fallen to what you accept: it bears some cold once hardened off."
-                    .formatted(Words.days(-offset), risk);
+                    .formatted(TimelineWords.days(-offset), risk);
         }
         String andNotBefore = "on %s the chance of a later frost has fallen to what you accept.".formatted(risk);
         return byOffset.isEmpty()
@@ -89,13 +89,13 @@ record PlantingOutWindow(DateWindow days, String why) {
     }
 
     private static String aroundTheFrost(int offset, LocalDate average) {
-        String frost = "the average last frost, " + Words.day(average);
+        String frost = "the average last frost, " + TimelineWords.day(average);
         if (offset == 0) {
             return "At " + frost;
         }
         return offset > 0
-                ? "%s after %s".formatted(Words.days(offset), frost)
-                : "%s before %s".formatted(Words.days(-offset), frost);
+                ? "%s after %s".formatted(TimelineWords.days(offset), frost)
+                : "%s before %s".formatted(TimelineWords.days(-offset), frost);
     }
 
     /** A thing to look at: no forecast is at hand. */

@@ -1,6 +1,6 @@
 package warmshelf.timeline;
 
-import warmshelf.web.Units;
+import warmshelf.words.Units;
 
 /** Writes measures in the units of the person who reads them. */
 public record ReaderMeasures(Units units) implements Measures {

@@ -65,7 +65,7 @@ record SeasonEnd(
         return crop.maturity()
                 .map(days -> "%s from %s to the very first harvest"
                         .formatted(
-                                Words.days(days.min()),
+                                TimelineWords.days(days.min()),
                                 days.basis() == Basis.TRANSPLANTING ? "planting out" : "sowing"))
                 .orElse("");
     }

@@ -33,7 +33,7 @@ record Seedlings(
             return DateWindow.on(moved);
         }
         // The first root opens the moving: each seed goes as its own root shows.
-        DayRange roots = emergence.roots();
+        LikelyDays roots = emergence.roots();
         DateWindow move = firstRoot != null
                 ? DateWindow.on(firstRoot).plusDays(0, 0, roots.last() - roots.first())
                 : sowing.plus(roots);
@@ -46,7 +46,7 @@ record Seedlings(
             return pending(question, move.plus(emergence.fromRoots()));
         }
         LocalDate first = question.seen().firstSprout();
-        DayRange days = emergence.seedlings();
+        LikelyDays days = emergence.seedlings();
         DateWindow up = first != null
                 ? DateWindow.on(first).plusDays(0, days.usual() - days.first(), days.last() - days.first())
                 : sowing.plus(days);

@@ -24,7 +24,7 @@ public final class Slips {
                                 + " at %s they shoot. Twist the shoots off when they are %s to %s long, and root them in water.")
                         .formatted(
                                 crop.name(),
-                                Words.weeks(crop.weeksIndoorsMin(), crop.weeksIndoorsMax()),
+                                TimelineWords.weeks(crop.weeksIndoorsMin(), crop.weeksIndoorsMax()),
                                 measures.temperatureRange(comfortable.low(), comfortable.high()),
                                 measures.length(SHORTEST_MM),
                                 measures.length(LONGEST_MM)));

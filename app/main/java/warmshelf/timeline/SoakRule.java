@@ -27,6 +27,6 @@ final class SoakRule {
                 ? "Of this crop sources say: %s".formatted(TreatmentWords.coat(treatment))
                 : "A soak evens out the sprouting in the bag (common practice); no source asks for it.";
         return "Optional, the evening before sowing on %s. %s Never soak treated seed."
-                .formatted(Words.day(sowing), reason);
+                .formatted(TimelineWords.day(sowing), reason);
     }
 }

@@ -14,13 +14,15 @@ record SowingWindow(DateWindow days, String why) {
                 plantingOut.minusDays(idealDaysIndoors(crop)).minusDays(slower),
                 plantingOut.minusWeeks(crop.weeksIndoorsMin()).minusDays(slower));
         String why = "%s before planting out on %s."
-                .formatted(Words.weeks(crop.weeksIndoorsMin(), crop.weeksIndoorsMax()), Words.day(plantingOut));
+                .formatted(
+                        TimelineWords.weeks(crop.weeksIndoorsMin(), crop.weeksIndoorsMax()),
+                        TimelineWords.day(plantingOut));
         if (slower > 0) {
             why += " %s earlier than usual, because at %s seed comes up after about %s instead of %d."
                     .formatted(
-                            Words.days(slower),
+                            TimelineWords.days(slower),
                             question.measures().temperature(question.matC()),
-                            Words.days(emergence.seedlings().usual()),
+                            TimelineWords.days(emergence.seedlings().usual()),
                             emergence.comfortableDays());
         }
         return new SowingWindow(days, why);

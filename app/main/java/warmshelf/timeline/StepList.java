@@ -32,6 +32,6 @@ final class StepList {
     }
 
     private static String happened(Step step, LocalDate day) {
-        return "%s: done on %s. Later steps count from there.".formatted(step.title(), Words.day(day));
+        return "%s: done on %s. Later steps count from there.".formatted(step.title(), TimelineWords.day(day));
     }
 }

@@ -10,8 +10,8 @@ record StepsIndoors(TimelineQuestion question, ExpectedEmergence emergence, Sowi
     private static final int FIRST_LOOK_DAY = 7;
     // Common practice: the first true leaves open 10 to 14 days after coming up; a pot is due after three to four
     // weeks.
-    private static final DayRange TRUE_LEAVES = new DayRange(10, 12, 14);
-    private static final DayRange FULL_CELL = new DayRange(21, 24, 28);
+    private static final LikelyDays TRUE_LEAVES = new LikelyDays(10, 12, 14);
+    private static final LikelyDays FULL_CELL = new LikelyDays(21, 24, 28);
     // Fewer days in the pot than this are not worth the move.
     private static final int LEAST_DAYS_IN_POT = 7;
 
@@ -61,9 +61,9 @@ record StepsIndoors(TimelineQuestion question, ExpectedEmergence emergence, Sowi
     }
 
     private String moveReason() {
-        DayRange days = emergence.roots();
+        LikelyDays days = emergence.roots();
         return "Roots show about %s after sowing at %s (%d to %d); each seed moves as its root just shows."
-                .formatted(Words.days(days.usual()), temperature(), days.first(), days.last());
+                .formatted(TimelineWords.days(days.usual()), temperature(), days.first(), days.last());
     }
 
     private String offHeatReason() {
@@ -71,7 +71,7 @@ record StepsIndoors(TimelineQuestion question, ExpectedEmergence emergence, Sowi
                 ? "The bag leaves the mat when its seeds have moved; the cells need no bottom heat."
                 : "Seedlings come up about %s after sowing at %s (%d to %d); once up they need no bottom heat."
                         .formatted(
-                                Words.days(emergence.seedlings().usual()),
+                                TimelineWords.days(emergence.seedlings().usual()),
                                 temperature(),
                                 emergence.seedlings().first(),
                                 emergence.seedlings().last());
@@ -85,7 +85,7 @@ record StepsIndoors(TimelineQuestion question, ExpectedEmergence emergence, Sowi
     private String lightReason() {
         return isBag()
                 ? "Seedlings come up about %s after moving; without light they stretch within a day or two."
-                        .formatted(Words.days(emergence.fromRoots().usual()))
+                        .formatted(TimelineWords.days(emergence.fromRoots().usual()))
                 : "The same day as seedlings come up: without light they stretch within a day or two.";
     }
 
@@ -103,7 +103,7 @@ record StepsIndoors(TimelineQuestion question, ExpectedEmergence emergence, Sowi
                     Step.POT_ON,
                     pot.notAfter(hardenOff),
                     "Three to four weeks after coming up, when the roots fill the cell; hardening off begins on %s."
-                            .formatted(Words.day(hardenOff.ideal())),
+                            .formatted(TimelineWords.day(hardenOff.ideal())),
                     seen.pottedOn());
         }
     }

@@ -19,7 +19,7 @@ import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.crop.Method;
 import warmshelf.crop.TemperatureResponse;
-import warmshelf.web.Units;
+import warmshelf.words.Units;
 
 /** {@code timeline}: when to do what for one crop, with the reasons. */
 @Command(

@@ -128,8 +128,9 @@ final class TimelinePlan {
             notes.add(
                     "Up %s sooner than expected. Planting out still waits for %s, so the plants wait, potted on, cool and"
                                     .formatted(
-                                            Words.days(java.time.temporal.ChronoUnit.DAYS.between(seenUp, expected)),
-                                            Words.day(plantOut))
+                                            TimelineWords.days(
+                                                    java.time.temporal.ChronoUnit.DAYS.between(seenUp, expected)),
+                                            TimelineWords.day(plantOut))
                             + " in good light.");
         }
     }

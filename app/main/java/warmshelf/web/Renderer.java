@@ -53,7 +53,7 @@ final class Renderer implements FileRenderer {
         return new PebbleEngine.Builder()
                 .loader(loader)
                 .strictVariables(true)
-                .extension(new Words(assets))
+                .extension(new TemplateWords(assets))
                 .build();
     }
 

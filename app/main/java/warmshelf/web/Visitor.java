@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.Optional;
 import java.util.UUID;
+import warmshelf.words.Units;
 
 /**
  * The signed-in person behind a request, with what every page needs to know of the group.

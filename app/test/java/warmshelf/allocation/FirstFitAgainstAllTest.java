@@ -22,11 +22,11 @@ class FirstFitAgainstAllTest {
         Random random = new Random(20270301);
         int found = 0;
         for (int run = 0; run < 3_000; run++) {
-            Board board = board(random);
-            Wish wish = wish(random);
+            SpaceCalendar board = board(random);
+            SpaceWish wish = wish(random);
 
             OptionalInt least = leastShift(board, wish);
-            List<Offer> offers = new FirstFit(board, TODAY).offers(wish, 1);
+            List<SpaceOffer> offers = new FirstFit(board, TODAY).offers(wish, 1);
 
             assertThat(offers.stream()
                             .mapToInt(offer -> Math.abs(offer.shiftDays()))
@@ -39,7 +39,7 @@ class FirstFitAgainstAllTest {
         assertThat(found).as("both answers must occur often").isBetween(600, 2_700);
     }
 
-    private static void assertHolds(Board board, Wish wish, Offer offer) {
+    private static void assertHolds(SpaceCalendar board, SpaceWish wish, SpaceOffer offer) {
         assertThat(board.isFree(offer.placeId(), offer.slot(), offer.from(), offer.to()))
                 .isTrue();
         double done = 0;
@@ -56,7 +56,7 @@ class FirstFitAgainstAllTest {
         assertThat(offer.from()).isBetween(wish.earliest(), wish.latest()).isAfterOrEqualTo(TODAY);
     }
 
-    private static OptionalInt leastShift(Board board, Wish wish) {
+    private static OptionalInt leastShift(SpaceCalendar board, SpaceWish wish) {
         return board.mats().stream()
                 .flatMapToInt(mat -> IntStream.rangeClosed(0, 40)
                         .filter(celsius -> wish.band().contains(celsius)
@@ -65,7 +65,7 @@ class FirstFitAgainstAllTest {
                 .min();
     }
 
-    private static IntStream shifts(Board board, Wish wish, MatSpace mat, int asked) {
+    private static IntStream shifts(SpaceCalendar board, SpaceWish wish, MatSpace mat, int asked) {
         return wish.earliest()
                 .datesUntil(wish.latest().plusDays(1))
                 .filter(start -> !start.isBefore(TODAY))
@@ -75,7 +75,7 @@ class FirstFitAgainstAllTest {
     }
 
     /** Day by day by hand: as the mat stands, else as is asked, until the shares of the days make a whole. */
-    private static boolean suits(Board board, Wish wish, MatSpace mat, int asked, LocalDate start) {
+    private static boolean suits(SpaceCalendar board, SpaceWish wish, MatSpace mat, int asked, LocalDate start) {
         LocalDate end = start;
         for (double done = 0; done < 1 - 1e-9; end = end.plusDays(1)) {
             int celsius = board.setPoint(mat.id(), end).orElse(asked);
@@ -90,7 +90,7 @@ class FirstFitAgainstAllTest {
                         .anyMatch(slot -> board.isFree(place, slot, start, afterLast)));
     }
 
-    private static Board board(Random random) {
+    private static SpaceCalendar board(Random random) {
         List<MatSpace> mats = new ArrayList<>();
         for (int number = 0; number < 1 + random.nextInt(2); number++) {
             int low = 18 + random.nextInt(6);
@@ -103,12 +103,12 @@ class FirstFitAgainstAllTest {
             mats.add(
                     new MatSpace(new UUID(9, number), "M" + number, "Hall cellar", new Band(low, high), usual, places));
         }
-        Board board = new Board(TODAY, TODAY.plusDays(DAYS), mats);
+        SpaceCalendar board = new SpaceCalendar(TODAY, TODAY.plusDays(DAYS), mats);
         mats.forEach(mat -> fill(board, mat, random));
         return board;
     }
 
-    private static void fill(Board board, MatSpace mat, Random random) {
+    private static void fill(SpaceCalendar board, MatSpace mat, Random random) {
         int usual = degree(mat, random);
         for (UUID place : mat.places()) {
             for (int stay = 0; stay < random.nextInt(5); stay++) {
@@ -128,12 +128,12 @@ class FirstFitAgainstAllTest {
                 + random.nextInt(mat.thermostat().highC() - mat.thermostat().lowC() + 1);
     }
 
-    private static Wish wish(Random random) {
+    private static SpaceWish wish(Random random) {
         LocalDate ideal = TODAY.plusDays(random.nextInt(DAYS) - 2);
         int low = 18 + random.nextInt(8);
         int daysWhenCool = 3 + random.nextInt(4);
         IntUnaryOperator daysAt = celsius -> Math.max(1, daysWhenCool - (celsius - low) / 2);
-        return new Wish(
+        return new SpaceWish(
                 new UUID(7, 7),
                 1 << random.nextInt(3),
                 ideal.minusDays(random.nextInt(4)),

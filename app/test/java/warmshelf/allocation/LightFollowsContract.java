@@ -8,6 +8,8 @@ import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import warmshelf.crop.CropCatalogue;
+import warmshelf.placing.LyingStore;
+import warmshelf.placing.MoveStore;
 import warmshelf.testing.GrowRoom;
 import warmshelf.testing.StoreContract;
 import warmshelf.testing.TestGroup;
@@ -32,8 +34,9 @@ abstract class LightFollowsContract extends StoreContract {
         lying = new LyingStore(database(), CropCatalogue.bundled(), new SpaceStore(database()));
         sowing = room.tomsPeppers();
         onMat = database().sql().transactionResult(tx -> {
-            stays.layUnderLight(tx.dsl(), sowing, new Spot(room.lit1(), LEFT, march(20), march(30)), room.tom());
-            Spot spot = new Spot(room.m1Place1(), LEFT, march(10), march(20));
+            stays.layUnderLight(
+                    tx.dsl(), sowing, new PlaceAndDays(room.lit1(), LEFT, march(20), march(30)), room.tom());
+            PlaceAndDays spot = new PlaceAndDays(room.m1Place1(), LEFT, march(10), march(20));
             return stays.layOnMat(tx.dsl(), sowing, spot, 26, new Band(24, 30), room.tom());
         });
     }
@@ -80,7 +83,7 @@ abstract class LightFollowsContract extends StoreContract {
     }
 
     private void move(int from, int to) {
-        Spot spot = new Spot(room.m1Place2(), LEFT, march(from), march(to));
+        PlaceAndDays spot = new PlaceAndDays(room.m1Place2(), LEFT, march(from), march(to));
         moves.move(
                 lying.find(onMat).orElseThrow(),
                 spot,
@@ -92,8 +95,8 @@ abstract class LightFollowsContract extends StoreContract {
     private void layLight(UUID other, LocalDate from, LocalDate to) {
         database()
                 .sql()
-                .transaction(tx ->
-                        stays.layUnderLight(tx.dsl(), other, new Spot(room.lit1(), LEFT, from, to), room.priya()));
+                .transaction(tx -> stays.layUnderLight(
+                        tx.dsl(), other, new PlaceAndDays(room.lit1(), LEFT, from, to), room.priya()));
     }
 
     private List<String> light() {

@@ -12,9 +12,15 @@ import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import warmshelf.crop.CropCatalogue;
+import warmshelf.placing.LyingStay;
+import warmshelf.placing.LyingStore;
+import warmshelf.placing.MoveJudge;
+import warmshelf.placing.MoveOutlook;
+import warmshelf.placing.MoveStore;
+import warmshelf.placing.StayMove;
 import warmshelf.testing.GrowRoom;
 import warmshelf.testing.StoreContract;
-import warmshelf.web.Units;
+import warmshelf.words.Units;
 
 /**
  * What a page says of a place is what saving does, walked through many rooms: trays of every size, mats that are turned and that
@@ -71,10 +77,10 @@ abstract class LookAndSaveContract extends StoreContract {
     /** Whether it fits; saving must say the same. */
     private boolean move(int step) {
         LyingStay stay = lying.find(laid.get(random.nextInt(laid.size()))).orElseThrow();
-        List<MovePlace> places = lying.places();
+        List<CandidatePlace> places = lying.places();
         // Now and then under a light, where nothing from a mat may go.
         int among = random.nextInt(6) == 0 ? places.size() : 3;
-        MovePlace place = places.get(random.nextInt(among));
+        CandidatePlace place = places.get(random.nextInt(among));
         List<Slot> slots = Slot.of(stay.stay().slot().quarters());
         LocalDate from = stay.isBegunBy(TODAY) ? TODAY : TODAY.plusDays(random.nextInt(30));
         Integer wished = random.nextBoolean() ? null : Integer.valueOf(17 + random.nextInt(16));
@@ -119,9 +125,10 @@ abstract class LookAndSaveContract extends StoreContract {
         int quarters = 1 << random.nextInt(3);
         LocalDate ideal = TODAY.plusDays(random.nextInt(20));
         UUID sowing = random.nextBoolean() ? room.tomsPeppers() : room.priyasTomatoes();
-        Wish wish = new Wish(sowing, quarters, TODAY, ideal, ideal.plusDays(10), band, LookAndSaveContract::days);
-        Board board = space.board(TODAY, TODAY.plusDays(120));
-        for (Offer offer : new FirstFit(board, TODAY).offers(wish, 1)) {
+        SpaceWish wish =
+                new SpaceWish(sowing, quarters, TODAY, ideal, ideal.plusDays(10), band, LookAndSaveContract::days);
+        SpaceCalendar board = space.board(TODAY, TODAY.plusDays(120));
+        for (SpaceOffer offer : new FirstFit(board, TODAY).offers(wish, 1)) {
             laid.add(database()
                     .sql()
                     .transactionResult(
@@ -184,7 +191,7 @@ abstract class LookAndSaveContract extends StoreContract {
         layAsOfferedToday();
         LyingStay stay = lying.find(laid.get(0)).orElseThrow();
         takeOut(room.m1(), stay.stay().to().minusDays(1), stay.stay().to().plusDays(5));
-        MovePlace place = lying.places().stream()
+        CandidatePlace place = lying.places().stream()
                 .filter(each -> each.id().equals(room.m1Place2()))
                 .findFirst()
                 .orElseThrow();
@@ -200,7 +207,7 @@ abstract class LookAndSaveContract extends StoreContract {
 
     private void layAsOfferedToday() {
         UUID sowing = room.tomsPeppers();
-        Spot spot = new Spot(room.m1Place1(), new Slot(1, 2), TODAY, TODAY.plusDays(10));
+        PlaceAndDays spot = new PlaceAndDays(room.m1Place1(), new Slot(1, 2), TODAY, TODAY.plusDays(10));
         laid.add(database()
                 .sql()
                 .transactionResult(tx -> stays.layOnMat(tx.dsl(), sowing, spot, 26, new Band(24, 30), room.priya())));

@@ -34,7 +34,7 @@ abstract class StayJudgeContract extends StoreContract {
     void layPeppersOnTheLeftHalf() {
         room = new GrowRoom(database(), audit());
         StayStore stays = new StayStore(audit(), new ClashStore(CropCatalogue.bundled()));
-        Spot spot = new Spot(room.m1Place1(), new Slot(1, 2), DAY, DAY.plusDays(2));
+        PlaceAndDays spot = new PlaceAndDays(room.m1Place1(), new Slot(1, 2), DAY, DAY.plusDays(2));
         UUID sowing = room.tomsPeppers();
         pepper = database()
                 .sql()

@@ -23,7 +23,7 @@ import org.junit.jupiter.api.Test;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.testing.GrowRoom;
 import warmshelf.testing.StoreContract;
-import warmshelf.web.Units;
+import warmshelf.words.Units;
 
 /** Many people who reach for the same few quarters at once. */
 abstract class StayRaceContract extends StoreContract {
@@ -62,7 +62,7 @@ abstract class StayRaceContract extends StoreContract {
         for (int attempt = 0; attempt < ATTEMPTS; attempt++) {
             List<Slot> slots = Slot.of(1 << random.nextInt(3));
             LocalDate from = DAY.plusDays(random.nextInt(6));
-            Spot spot = new Spot(
+            PlaceAndDays spot = new PlaceAndDays(
                     places[random.nextInt(2)],
                     slots.get(random.nextInt(slots.size())),
                     from,

@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.testing.GrowRoom;
 import warmshelf.testing.StoreContract;
-import warmshelf.web.Units;
+import warmshelf.words.Units;
 
 abstract class StayStoreContract extends StoreContract {
     private static final Band WARM = new Band(24, 30);
@@ -242,7 +242,7 @@ abstract class StayStoreContract extends StoreContract {
         lay(room.priyasTomatoes(), spot(room.m2Place1(), RIGHT, 10, 12), 22, new Band(20, 30));
         end(gone, DAY);
 
-        Board board = space.board(DAY, LocalDate.of(2027, 4, 1));
+        SpaceCalendar board = space.board(DAY, LocalDate.of(2027, 4, 1));
 
         assertThat(board.takenQuarters(room.m1Place1(), DAY)).isZero();
         assertThat(board.takenQuarters(room.m2Place1(), LocalDate.of(2027, 3, 11)))
@@ -296,11 +296,11 @@ abstract class StayStoreContract extends StoreContract {
                 .containsExactlyInAnyOrder("lay on mat", "extend stay", "set mat temperature", "end stay");
     }
 
-    private UUID lay(UUID sowing, Spot spot, int celsius) {
+    private UUID lay(UUID sowing, PlaceAndDays spot, int celsius) {
         return lay(sowing, spot, celsius, WARM);
     }
 
-    private UUID lay(UUID sowing, Spot spot, int celsius, Band band) {
+    private UUID lay(UUID sowing, PlaceAndDays spot, int celsius, Band band) {
         return database()
                 .sql()
                 .transactionResult(tx -> stays.layOnMat(tx.dsl(), sowing, spot, celsius, band, room.priya()));
@@ -330,8 +330,8 @@ abstract class StayStoreContract extends StoreContract {
         return StayBookStore.find(database().sql(), stay).orElseThrow();
     }
 
-    private static Spot spot(UUID place, Slot slot, int first, int afterLast) {
-        return new Spot(place, slot, LocalDate.of(2027, 3, first), LocalDate.of(2027, 3, afterLast));
+    private static PlaceAndDays spot(UUID place, Slot slot, int first, int afterLast) {
+        return new PlaceAndDays(place, slot, LocalDate.of(2027, 3, first), LocalDate.of(2027, 3, afterLast));
     }
 
     private List<Record2<Integer, Integer>> taken(UUID stay) {

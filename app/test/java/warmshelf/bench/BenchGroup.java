@@ -18,12 +18,12 @@ import warmshelf.db.Audit;
 import warmshelf.db.Database;
 import warmshelf.group.GroupProfile;
 import warmshelf.group.GroupStore;
-import warmshelf.member.MemberStore;
-import warmshelf.member.NewMember;
-import warmshelf.member.SessionStore;
+import warmshelf.group.MemberStore;
+import warmshelf.group.NewMember;
+import warmshelf.group.SessionStore;
 import warmshelf.seed.LotStore;
 import warmshelf.seed.NewLot;
-import warmshelf.web.Units;
+import warmshelf.words.Units;
 
 /**
  * A large group in the middle of its season, the same each time: 200 members around Duluth, 600 sowings of twenty crops that

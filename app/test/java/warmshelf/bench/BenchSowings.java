@@ -12,9 +12,9 @@ import org.jooq.DSLContext;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.Band;
 import warmshelf.allocation.ClashStore;
+import warmshelf.allocation.PlaceAndDays;
 import warmshelf.allocation.RequestStore;
 import warmshelf.allocation.SpaceRequest;
-import warmshelf.allocation.Spot;
 import warmshelf.allocation.StayStore;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
@@ -88,7 +88,7 @@ final class BenchSowings {
     void add(DSLContext tx, Intent intent) {
         Band band = planner.band(intent.crop());
         LocalDate offMat = intent.start().plusDays(WARM_DAYS);
-        Optional<Spot> spot = space.takeOnMat(band, intent.container().quarters(), intent.start(), offMat);
+        Optional<PlaceAndDays> spot = space.takeOnMat(band, intent.container().quarters(), intent.start(), offMat);
         UUID id = UUID.randomUUID();
         List<Entry> seen = spot.isEmpty() ? List.of() : history(id, intent);
         SowingStage stage = Progress.of(intent.method(), SEEDS, seen).stage();

@@ -12,14 +12,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import warmshelf.allocation.Band;
+import warmshelf.allocation.PlaceAndDays;
 import warmshelf.allocation.Slot;
-import warmshelf.allocation.Spot;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
 import warmshelf.shelf.Circuit;
+import warmshelf.shelf.EditOutcome;
 import warmshelf.shelf.MatDraft;
 import warmshelf.shelf.MatStore;
-import warmshelf.shelf.Outcome;
 import warmshelf.shelf.RackDraft;
 import warmshelf.shelf.ShelfDraft;
 import warmshelf.shelf.SiteDraft;
@@ -75,22 +75,22 @@ final class BenchSpace {
     }
 
     /** The first free quarters on a mat that suits the band, which are taken with it. */
-    Optional<Spot> takeOnMat(Band band, int quarters, LocalDate from, LocalDate to) {
+    Optional<PlaceAndDays> takeOnMat(Band band, int quarters, LocalDate from, LocalDate to) {
         return matPlaces.stream()
                 .filter(place -> band.contains(celsius(place)))
-                .flatMap(place -> Slot.of(quarters).stream().map(slot -> new Spot(place, slot, from, to)))
+                .flatMap(place -> Slot.of(quarters).stream().map(slot -> new PlaceAndDays(place, slot, from, to)))
                 .filter(this::take)
                 .findFirst();
     }
 
-    Optional<Spot> takeUnderLight(int quarters, LocalDate from, LocalDate to) {
+    Optional<PlaceAndDays> takeUnderLight(int quarters, LocalDate from, LocalDate to) {
         return litPlaces.stream()
-                .flatMap(place -> Slot.of(quarters).stream().map(slot -> new Spot(place, slot, from, to)))
+                .flatMap(place -> Slot.of(quarters).stream().map(slot -> new PlaceAndDays(place, slot, from, to)))
                 .filter(this::take)
                 .findFirst();
     }
 
-    private boolean take(Spot spot) {
+    private boolean take(PlaceAndDays spot) {
         BitSet place = taken.computeIfAbsent(spot.placeId(), id -> new BitSet());
         BitSet wanted = new BitSet();
         int first = spot.slot().firstQuarter() - 1;
@@ -116,7 +116,7 @@ final class BenchSpace {
         });
     }
 
-    private static UUID saved(Outcome outcome) {
-        return ((Outcome.Saved) outcome).id();
+    private static UUID saved(EditOutcome outcome) {
+        return ((EditOutcome.Saved) outcome).id();
     }
 }

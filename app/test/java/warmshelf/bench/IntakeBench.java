@@ -7,13 +7,13 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
-import warmshelf.frost.intake.Findings;
-import warmshelf.frost.intake.Intake;
-import warmshelf.frost.intake.IntakeKind;
-import warmshelf.frost.intake.PostcodeRow;
-import warmshelf.frost.intake.StationReading;
-import warmshelf.frost.intake.TypedPlace;
-import warmshelf.frost.intake.UploadedFile;
+import warmshelf.frost.files.ImportKind;
+import warmshelf.frost.files.ImportReader;
+import warmshelf.frost.files.ImportedRows;
+import warmshelf.frost.files.PostcodeRow;
+import warmshelf.frost.files.StationReading;
+import warmshelf.frost.files.TypedPlace;
+import warmshelf.frost.files.UploadedFile;
 
 /** Reads a large file of daily minima and one of postcodes; run it with a small heap, such as -Xmx64m. */
 public final class IntakeBench {
@@ -24,17 +24,17 @@ public final class IntakeBench {
 
     public static void main(String[] arguments) throws IOException {
         Path folder = Files.createTempDirectory("intake-bench");
-        measure(IntakeKind.NIGHTS, nights(folder.resolve("nights.csv")), folder);
-        measure(IntakeKind.POSTCODES, postcodes(folder.resolve("postcodes.txt")), folder);
+        measure(ImportKind.NIGHTS, nights(folder.resolve("nights.csv")), folder);
+        measure(ImportKind.POSTCODES, postcodes(folder.resolve("postcodes.txt")), folder);
         Files.delete(folder);
     }
 
-    private static void measure(IntakeKind kind, Path file, Path folder) throws IOException {
+    private static void measure(ImportKind kind, Path file, Path folder) throws IOException {
         Counted counted = new Counted();
         long size = Files.size(file);
         long from = System.nanoTime();
-        Intake.read(
-                new Intake.Order(
+        ImportReader.read(
+                new ImportReader.Order(
                         kind, List.of(new UploadedFile(file, "bench")), new TypedPlace(46.8, -92.1, 180), "", folder),
                 counted,
                 (bytes, rows) -> {});
@@ -76,7 +76,7 @@ public final class IntakeBench {
         return file;
     }
 
-    private static final class Counted implements Findings {
+    private static final class Counted implements ImportedRows {
         private int found;
 
         @Override

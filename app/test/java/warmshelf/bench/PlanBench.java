@@ -1,11 +1,11 @@
 package warmshelf.bench;
 
 import java.lang.management.ManagementFactory;
-import warmshelf.allocation.plan.PlanInstances;
-import warmshelf.allocation.plan.PlanQuestion;
-import warmshelf.allocation.plan.search.Outcome;
-import warmshelf.allocation.plan.search.Planner;
-import warmshelf.allocation.plan.search.Planner.Manner;
+import warmshelf.plan.engine.PlanInstances;
+import warmshelf.plan.engine.PlanQuestion;
+import warmshelf.plan.engine.search.Planner;
+import warmshelf.plan.engine.search.Planner.Manner;
+import warmshelf.plan.engine.search.RatedPlan;
 
 /**
  * Plans seeded seasons in every way there is and prints what each gives, side by side. An argument picks by the name's start; a
@@ -45,7 +45,7 @@ public final class PlanBench {
         if (!name.startsWith(only)) {
             return;
         }
-        Outcome search = plan(question, Manner.SEARCH, seconds);
+        RatedPlan search = plan(question, Manner.SEARCH, seconds);
         System.out.printf(
                 "| %s | %d | %d | %d | %d | %d | %d | %d | %.1f %% | %d | %.1f | %s |%n",
                 name,
@@ -62,7 +62,7 @@ public final class PlanBench {
                 search.cutShort() ? "yes" : "no");
     }
 
-    private static Outcome plan(PlanQuestion question, Manner manner, int seconds) {
+    private static RatedPlan plan(PlanQuestion question, Manner manner, int seconds) {
         return Planner.plan(question, manner, patience * seconds, 1, progress -> {}, () -> false);
     }
 }

@@ -24,7 +24,7 @@ import warmshelf.check.TickStore;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.crop.Method;
 import warmshelf.db.Audit;
-import warmshelf.member.SessionStore;
+import warmshelf.group.SessionStore;
 import warmshelf.seed.LotStore;
 import warmshelf.seed.NewLot;
 import warmshelf.sowing.Container;

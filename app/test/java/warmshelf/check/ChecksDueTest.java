@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import warmshelf.sowing.EntryStep;
 import warmshelf.testing.Crops;
 import warmshelf.timeline.Step;
-import warmshelf.web.Units;
+import warmshelf.words.Units;
 
 class ChecksDueTest {
     private static final LocalDate END = SOWN.plusDays(40);

@@ -10,8 +10,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import warmshelf.allocation.Band;
 import warmshelf.allocation.ClashStore;
+import warmshelf.allocation.PlaceAndDays;
 import warmshelf.allocation.Slot;
-import warmshelf.allocation.Spot;
 import warmshelf.allocation.Stay;
 import warmshelf.allocation.StayBookStore;
 import warmshelf.allocation.StayStore;
@@ -172,15 +172,15 @@ abstract class LightBookedContract extends StoreContract {
     }
 
     private void onMat(UUID sowing, Slot slot) {
-        Spot spot = new Spot(room.m1Place1(), slot, TODAY.minusDays(9), BOOKED_FROM);
+        PlaceAndDays spot = new PlaceAndDays(room.m1Place1(), slot, TODAY.minusDays(9), BOOKED_FROM);
         database().sql().transaction(tx -> stays.layOnMat(tx.dsl(), sowing, spot, 26, new Band(24, 30), room.priya()));
     }
 
     private void lay(UUID sowing, UUID place, Slot slot, LocalDate from, LocalDate to) {
         database()
                 .sql()
-                .transaction(
-                        tx -> stays.layUnderLight(tx.dsl(), sowing, new Spot(place, slot, from, to), room.priya()));
+                .transaction(tx ->
+                        stays.layUnderLight(tx.dsl(), sowing, new PlaceAndDays(place, slot, from, to), room.priya()));
     }
 
     private void offHeat(UUID sowing, LocalDate day, Tick.@Nullable LightPlace light, boolean home) {

@@ -23,7 +23,7 @@ import warmshelf.timeline.ReaderMeasures;
 import warmshelf.timeline.Step;
 import warmshelf.timeline.Timeline;
 import warmshelf.timeline.TimelineQuestion;
-import warmshelf.web.Units;
+import warmshelf.words.Units;
 
 class NextStepTest {
     private static final LocalDate SOWN = LocalDate.of(2027, 3, 1);

@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import warmshelf.sowing.EntryStep;
-import warmshelf.web.Units;
+import warmshelf.words.Units;
 
 class RoundTest {
     private static final LocalDate TODAY = SOWN.plusDays(8);

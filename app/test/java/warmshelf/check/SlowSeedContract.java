@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
+import warmshelf.allocation.PlaceAndDays;
 import warmshelf.allocation.Slot;
-import warmshelf.allocation.Spot;
 import warmshelf.allocation.Stay;
 import warmshelf.sowing.EntryStep;
 import warmshelf.sowing.SowingStage;
@@ -69,7 +69,7 @@ abstract class SlowSeedContract extends TickContract {
     @Test
     void a_bag_whose_cells_went_home_gets_no_place_back() {
         UUID bag = sown(room.tomsBag());
-        layOnMat(bag, new Spot(room.m1Place1(), new Slot(2, 1), TODAY.minusDays(10), TODAY.plusDays(5)));
+        layOnMat(bag, new PlaceAndDays(room.m1Place1(), new Slot(2, 1), TODAY.minusDays(10), TODAY.plusDays(5)));
         keep(bag, look(6));
         keep(bag, step(EntryStep.MOVED_TO_CELLS).moved(6).done());
         keep(bag, look(0));

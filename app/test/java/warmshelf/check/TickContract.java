@@ -11,8 +11,8 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
 import warmshelf.allocation.Band;
 import warmshelf.allocation.ClashStore;
+import warmshelf.allocation.PlaceAndDays;
 import warmshelf.allocation.Slot;
-import warmshelf.allocation.Spot;
 import warmshelf.allocation.Stay;
 import warmshelf.allocation.StayBookStore;
 import warmshelf.allocation.StayStore;
@@ -56,10 +56,10 @@ abstract class TickContract extends StoreContract {
     }
 
     void layOnMat(UUID sowing, UUID place, LocalDate from, LocalDate to) {
-        layOnMat(sowing, new Spot(place, LEFT, from, to));
+        layOnMat(sowing, new PlaceAndDays(place, LEFT, from, to));
     }
 
-    void layOnMat(UUID sowing, Spot spot) {
+    void layOnMat(UUID sowing, PlaceAndDays spot) {
         database().sql().transaction(tx -> stays.layOnMat(tx.dsl(), sowing, spot, 26, new Band(24, 30), room.tom()));
     }
 

@@ -6,8 +6,8 @@ import static warmshelf.db.generated.Tables.QUARTER_DAY;
 import java.time.Duration;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
+import warmshelf.allocation.PlaceAndDays;
 import warmshelf.allocation.Slot;
-import warmshelf.allocation.Spot;
 import warmshelf.allocation.Stay;
 import warmshelf.sowing.EntryStep;
 import warmshelf.sowing.SowingStage;
@@ -87,7 +87,7 @@ abstract class TickSpaceContract extends TickContract {
     @Test
     void a_bag_moved_in_part_stays_on_the_mat_while_its_cells_lie_under_the_light() {
         UUID bag = sown(room.tomsBag());
-        layOnMat(bag, new Spot(room.m1Place1(), new Slot(2, 1), TODAY.minusDays(10), TODAY.plusDays(5)));
+        layOnMat(bag, new PlaceAndDays(room.m1Place1(), new Slot(2, 1), TODAY.minusDays(10), TODAY.plusDays(5)));
         keep(bag, look(6));
 
         keep(bag, step(EntryStep.MOVED_TO_CELLS).moved(4).to(room.lit1(), LEFT));

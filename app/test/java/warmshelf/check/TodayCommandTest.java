@@ -12,8 +12,8 @@ import java.time.ZoneOffset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import warmshelf.allocation.Band;
+import warmshelf.allocation.PlaceAndDays;
 import warmshelf.allocation.Slot;
-import warmshelf.allocation.Spot;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
 import warmshelf.frost.evidence.FrostSource;
@@ -64,7 +64,7 @@ class TodayCommandTest {
         try (Database database = Database.inFolder(folder)) {
             GrowRoom room = new GrowRoom(database, audit);
             SowingStores stores = SowingStores.over(database, audit, FrostSource.bundledOnly());
-            Spot spot = new Spot(room.m1Place1(), new Slot(1, 2), day, day.plusDays(14));
+            PlaceAndDays spot = new PlaceAndDays(room.m1Place1(), new Slot(1, 2), day, day.plusDays(14));
             database.sql()
                     .transaction(inside -> stores.stays()
                             .layOnMat(inside.dsl(), room.tomsPeppers(), spot, 26, new Band(24, 30), room.priya()));

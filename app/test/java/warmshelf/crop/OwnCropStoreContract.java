@@ -15,8 +15,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import warmshelf.crop.Crop.Basis;
 import warmshelf.crop.Crop.DaysToMaturity;
-import warmshelf.member.MemberStore;
-import warmshelf.member.NewMember;
+import warmshelf.group.MemberStore;
+import warmshelf.group.NewMember;
 import warmshelf.testing.StoreContract;
 
 abstract class OwnCropStoreContract extends StoreContract {

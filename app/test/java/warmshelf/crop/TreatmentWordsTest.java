@@ -7,7 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import warmshelf.ReferenceTable;
-import warmshelf.web.Units;
+import warmshelf.words.Units;
 
 class TreatmentWordsTest {
     private static final Units US = new Units("F", "in");

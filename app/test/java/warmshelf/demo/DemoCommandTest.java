@@ -25,10 +25,10 @@ import warmshelf.db.Audit;
 import warmshelf.db.Database;
 import warmshelf.group.GroupProfile;
 import warmshelf.group.GroupStore;
-import warmshelf.member.MemberStore;
-import warmshelf.member.NewMember;
+import warmshelf.group.MemberStore;
+import warmshelf.group.NewMember;
 import warmshelf.testing.Browser;
-import warmshelf.web.Units;
+import warmshelf.words.Units;
 
 class DemoCommandTest {
     private static final Instant THEN = Instant.parse("2027-05-08T15:00:00Z");

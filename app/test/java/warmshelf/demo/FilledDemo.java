@@ -6,8 +6,8 @@ import java.util.List;
 import warmshelf.check.TodayStore;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
-import warmshelf.member.LinkStore;
-import warmshelf.member.MemberStore;
+import warmshelf.group.LinkStore;
+import warmshelf.group.MemberStore;
 
 /** The demo group in a database of a test's own: the names of a member, a coordinator and whoever is on duty. */
 public record FilledDemo(String member, String coordinator, String onDuty) {

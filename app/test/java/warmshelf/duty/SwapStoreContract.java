@@ -22,8 +22,8 @@ import java.util.concurrent.Future;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import warmshelf.member.MemberStore;
-import warmshelf.member.NewMember;
+import warmshelf.group.MemberStore;
+import warmshelf.group.NewMember;
 import warmshelf.testing.StoreContract;
 import warmshelf.testing.TestGroup;
 

@@ -84,6 +84,6 @@ class FrostCommandTest {
     @ParameterizedTest
     @CsvSource({"2026-11-25,2027", "2027-01-01,2027", "2027-06-30,2027", "2027-07-01,2028", "2028-02-29,2028"})
     void the_season_is_the_next_spring(LocalDate today, int season) {
-        assertThat(SpringAhead.after(today)).isEqualTo(season);
+        assertThat(PlannedSeason.after(today)).isEqualTo(season);
     }
 }

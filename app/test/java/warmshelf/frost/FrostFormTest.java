@@ -11,7 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import warmshelf.frost.evidence.FrostSource;
 import warmshelf.frost.evidence.Garden;
 import warmshelf.frost.evidence.Gardens;
-import warmshelf.web.Units;
+import warmshelf.words.Units;
 
 class FrostFormTest {
     private static final Gardens GARDENS = new Gardens(FrostSource.bundledOnly());

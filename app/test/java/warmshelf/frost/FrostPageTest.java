@@ -19,7 +19,7 @@ import warmshelf.frost.FrostPage.View;
 import warmshelf.frost.evidence.GardenFrost;
 import warmshelf.frost.evidence.Gardens;
 import warmshelf.frost.evidence.GroupEvidence;
-import warmshelf.web.Units;
+import warmshelf.words.Units;
 
 class FrostPageTest {
     private static final Units FEET = new Units("F", "in");

@@ -2,7 +2,7 @@ package warmshelf.guide;
 
 import java.util.List;
 import java.util.stream.Stream;
-import warmshelf.web.Units;
+import warmshelf.words.Units;
 
 /** The guide's pages for readers of each kind of units, and their text. */
 final class Articles {

@@ -41,7 +41,7 @@ class CommonPracticeTest {
 
         assertThat(pepper.weeksIndoorsMin()).isGreaterThanOrEqualTo(8);
         assertThat(facts(Topic.PLANT_OUT, pepper, Articles.figures(Articles.US)).facts())
-                .contains(new CropFacts.Fact(
+                .contains(new CropAtStep.Fact(
                         "Indoors",
                         "%d to %d weeks before planting out"
                                 .formatted(pepper.weeksIndoorsMin(), pepper.weeksIndoorsMax())));
@@ -85,7 +85,7 @@ class CommonPracticeTest {
         assertThat(claim.source().standing()).isEqualTo(Standing.COMMON_PRACTICE);
     }
 
-    private static CropFacts facts(Topic topic, Crop crop, Figures figures) {
-        return CropFacts.of(topic, crop, CropCatalogue.bundled().responseOf(crop), figures);
+    private static CropAtStep facts(Topic topic, Crop crop, Figures figures) {
+        return CropAtStep.of(topic, crop, CropCatalogue.bundled().responseOf(crop), figures);
     }
 }

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
-import warmshelf.web.Units;
+import warmshelf.words.Units;
 
 /** Every figure a page shows of a source is one of that source's row, as printed or turned into the reader's units. */
 class FiguresHeldAgainstTheTablesTest {

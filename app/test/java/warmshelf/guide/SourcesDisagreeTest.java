@@ -8,7 +8,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.crop.TemperatureResponse;
-import warmshelf.web.Units;
+import warmshelf.words.Units;
 
 /** Where sources disagree the page says so, with the range; ranges are written out here by hand from the rows. */
 class SourcesDisagreeTest {

@@ -18,7 +18,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import warmshelf.testing.Answer;
 import warmshelf.testing.Browser;
 import warmshelf.testing.PageForm;
-import warmshelf.web.DayWords;
+import warmshelf.words.DayWords;
 
 /** What only shows after hours: midnight while a page is open, the change of the clocks, days without a look, a year's end. */
 class HoursLaterTest {

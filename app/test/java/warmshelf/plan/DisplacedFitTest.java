@@ -9,14 +9,14 @@ import java.util.Map;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import warmshelf.allocation.Band;
-import warmshelf.allocation.Board;
-import warmshelf.allocation.LyingStay;
 import warmshelf.allocation.MatSpace;
-import warmshelf.allocation.Offer;
 import warmshelf.allocation.Slot;
+import warmshelf.allocation.SpaceCalendar;
+import warmshelf.allocation.SpaceOffer;
+import warmshelf.allocation.SpaceWish;
 import warmshelf.allocation.Stay;
 import warmshelf.allocation.WarmDays;
-import warmshelf.allocation.Wish;
+import warmshelf.placing.LyingStay;
 import warmshelf.shelf.Outage;
 
 class DisplacedFitTest {
@@ -26,7 +26,7 @@ class DisplacedFitTest {
     private static final MatSpace SMALL = mat(2, 1);
     private static final MatSpace FAR = mat(3, 1);
 
-    private final Board board = new Board(TODAY, TODAY.plusDays(60), List.of(BROKEN, FAR, SMALL));
+    private final SpaceCalendar board = new SpaceCalendar(TODAY, TODAY.plusDays(60), List.of(BROKEN, FAR, SMALL));
     private final List<DisplacedFit.Displaced> displaced = new ArrayList<>();
 
     @Test
@@ -36,12 +36,12 @@ class DisplacedFitTest {
         lying(2, 2, 0, 8);
         lying(3, 4, 0, 8);
 
-        Map<UUID, Offer> found = places();
+        Map<UUID, SpaceOffer> found = places();
 
         assertThat(found).hasSize(3);
-        assertThat(found.values()).extracting(Offer::mat).doesNotContain(BROKEN);
-        for (Offer one : found.values()) {
-            Board rest = board.copy();
+        assertThat(found.values()).extracting(SpaceOffer::mat).doesNotContain(BROKEN);
+        for (SpaceOffer one : found.values()) {
+            SpaceCalendar rest = board.copy();
             found.values().stream().filter(other -> !other.equals(one)).forEach(rest::accept);
             assertThat(rest.isFree(one.placeId(), one.slot(), one.from(), one.to()))
                     .isTrue();
@@ -53,7 +53,7 @@ class DisplacedFitTest {
         board.takeOut(new Outage(new UUID(5, 5), BROKEN.id(), TODAY, TODAY.plusDays(10), "broken"));
         lying(1, 1, 0, 8);
 
-        assertThat(places().values()).extracting(Offer::mat).containsExactly(SMALL);
+        assertThat(places().values()).extracting(SpaceOffer::mat).containsExactly(SMALL);
     }
 
     @Test
@@ -83,7 +83,7 @@ class DisplacedFitTest {
         });
     }
 
-    private Map<UUID, Offer> places() {
+    private Map<UUID, SpaceOffer> places() {
         return new DisplacedFit(TODAY).places(displaced);
     }
 
@@ -102,7 +102,8 @@ class DisplacedFitTest {
                 1);
         LyingStay lying =
                 new LyingStay(stay, "Pepper", "Tom", false, BROKEN.id(), WarmDays.throughout(first, last, 26), WARM);
-        Wish wish = new Wish(stay.sowingId(), quarters, first, first, first.plusDays(3), WARM, celsius -> lying.days());
+        SpaceWish wish = new SpaceWish(
+                stay.sowingId(), quarters, first, first, first.plusDays(3), WARM, celsius -> lying.days());
         displaced.add(new DisplacedFit.Displaced(lying, wish, board, mat -> !mat.equals(FAR)));
     }
 

@@ -10,8 +10,8 @@ import warmshelf.allocation.Band;
 import warmshelf.allocation.Slot;
 import warmshelf.allocation.Stay;
 import warmshelf.allocation.WarmDays;
-import warmshelf.allocation.plan.DayRange;
-import warmshelf.allocation.plan.FixedStay;
+import warmshelf.plan.engine.DayRange;
+import warmshelf.plan.engine.FixedStay;
 
 class FixedAroundTest {
     private static final LocalDate TODAY = LocalDate.of(2027, 3, 10);

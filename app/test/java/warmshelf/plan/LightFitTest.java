@@ -6,13 +6,13 @@ import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import warmshelf.allocation.Slot;
-import warmshelf.allocation.plan.DayRange;
-import warmshelf.allocation.plan.FixedStay;
-import warmshelf.allocation.plan.LitShelf;
-import warmshelf.allocation.plan.PlacedStay;
-import warmshelf.allocation.plan.PlacedStay.LitStay;
-import warmshelf.allocation.plan.PlanQuestion;
-import warmshelf.allocation.plan.Request;
+import warmshelf.plan.engine.DayRange;
+import warmshelf.plan.engine.FixedStay;
+import warmshelf.plan.engine.LitShelf;
+import warmshelf.plan.engine.PlacedStay;
+import warmshelf.plan.engine.PlacedStay.LitStay;
+import warmshelf.plan.engine.PlanQuestion;
+import warmshelf.plan.engine.Request;
 
 class LightFitTest {
     private static final DayRange ON_MAT = new DayRange(march(10), march(24));

@@ -7,13 +7,13 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import warmshelf.allocation.Band;
 import warmshelf.allocation.Slot;
-import warmshelf.allocation.plan.DayRange;
-import warmshelf.allocation.plan.LitShelf;
-import warmshelf.allocation.plan.Mat;
-import warmshelf.allocation.plan.PlacedStay;
-import warmshelf.allocation.plan.PlacedStay.LitStay;
-import warmshelf.allocation.plan.PlanQuestion;
-import warmshelf.allocation.plan.SeasonPlan;
+import warmshelf.plan.engine.DayRange;
+import warmshelf.plan.engine.LitShelf;
+import warmshelf.plan.engine.PlacedStay;
+import warmshelf.plan.engine.PlacedStay.LitStay;
+import warmshelf.plan.engine.PlanQuestion;
+import warmshelf.plan.engine.PlannedMat;
+import warmshelf.plan.engine.SeasonPlan;
 
 class NearbyLightTest {
     private static final String BARN_SHELF = "Barn · East · shelf 1";
@@ -54,8 +54,8 @@ class NearbyLightTest {
         return new PlacedStay(request, mat, 1, WHOLE, WARM, new LitStay(shelf, place, WHOLE, LIGHT));
     }
 
-    private static Mat mat(String id, String site) {
-        return new Mat(id, 1, new Band(20, 30), 45, site, List.of());
+    private static PlannedMat mat(String id, String site) {
+        return new PlannedMat(id, 1, new Band(20, 30), 45, site, List.of());
     }
 
     private static LocalDate march(int day) {

@@ -21,8 +21,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import warmshelf.allocation.ClashStore;
+import warmshelf.allocation.PlaceAndDays;
 import warmshelf.allocation.Slot;
-import warmshelf.allocation.Spot;
 import warmshelf.allocation.StayStore;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.loop.Cellar;
@@ -328,7 +328,7 @@ class PlanPagesTest {
                 .forEach(place -> stays.layUnderLight(
                         tx.dsl(),
                         UUID.fromString(sowing),
-                        new Spot(place.value1(), new Slot(1, 4), TestGroup.TODAY, TestGroup.TODAY.plusDays(90)),
+                        new PlaceAndDays(place.value1(), new Slot(1, 4), TestGroup.TODAY, TestGroup.TODAY.plusDays(90)),
                         cellar.group().coordinator().id())));
     }
 

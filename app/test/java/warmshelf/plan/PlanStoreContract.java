@@ -19,12 +19,12 @@ import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import warmshelf.allocation.Slot;
-import warmshelf.allocation.plan.DayRange;
-import warmshelf.allocation.plan.PlacedStay;
-import warmshelf.allocation.plan.PlanQuestion;
-import warmshelf.allocation.plan.Refused;
-import warmshelf.allocation.plan.SeasonPlan;
-import warmshelf.allocation.plan.SetPointSpan;
+import warmshelf.plan.engine.DayRange;
+import warmshelf.plan.engine.PlacedStay;
+import warmshelf.plan.engine.PlanQuestion;
+import warmshelf.plan.engine.Refused;
+import warmshelf.plan.engine.SeasonPlan;
+import warmshelf.plan.engine.SetPointSpan;
 import warmshelf.testing.GrowRoom;
 import warmshelf.testing.StoreContract;
 
@@ -55,7 +55,7 @@ abstract class PlanStoreContract extends StoreContract {
     void a_finished_run_is_proposed_as_it_was_found() {
         UUID id = begin().orElseThrow();
 
-        plans.finish(id, new Planner.Found(BEST, 2, false), 7);
+        plans.finish(id, new SeasonPlanner.Found(BEST, 2, false), 7);
 
         KeptPlan kept = plans.find(id).orElseThrow();
         assertThat(kept.state()).isEqualTo(KeptPlan.State.PROPOSED);
@@ -91,7 +91,7 @@ abstract class PlanStoreContract extends StoreContract {
     @Test
     void a_silent_run_is_lost_with_its_best_plan_and_its_turn_goes_to_the_next() {
         UUID silent = begin().orElseThrow();
-        plans.keepBest(silent, new Planner.Progress(BEST, 2, 1));
+        plans.keepBest(silent, new SeasonPlanner.Progress(BEST, 2, 1));
         clock.advance(Duration.ofSeconds(59));
         assertThat(begin()).isEmpty();
 
@@ -100,7 +100,7 @@ abstract class PlanStoreContract extends StoreContract {
         assertThat(plans.find(silent).orElseThrow().state()).isEqualTo(KeptPlan.State.LOST);
         UUID next = begin().orElseThrow();
         assertThat(plans.beat(silent, 62)).isFalse();
-        plans.finish(silent, new Planner.Found(PlanJson.NOTHING, 0, false), 62);
+        plans.finish(silent, new SeasonPlanner.Found(PlanJson.NOTHING, 0, false), 62);
         assertThat(plans.find(silent).orElseThrow().plan()).isEqualTo(BEST);
         assertThat(plans.find(next).orElseThrow().isRunning()).isTrue();
     }
@@ -120,7 +120,7 @@ abstract class PlanStoreContract extends StoreContract {
     @Test
     void of_two_changes_to_one_version_the_first_counts() {
         UUID id = begin().orElseThrow();
-        plans.finish(id, new Planner.Found(BEST, 2, false), 7);
+        plans.finish(id, new SeasonPlanner.Found(BEST, 2, false), 7);
 
         assertThat(plans.change(id, 1, PlanJson.NOTHING, "all taken out", room.tom()))
                 .isTrue();
@@ -135,13 +135,13 @@ abstract class PlanStoreContract extends StoreContract {
     void a_cancelled_job_keeps_the_best_it_had() throws Exception {
         UUID id = begin().orElseThrow();
         CountDownLatch improved = new CountDownLatch(1);
-        Planner patient = (asked, startingNumber, seconds, listener, cancelled) -> {
-            listener.accept(new Planner.Progress(BEST, 2, 0));
+        SeasonPlanner patient = (asked, startingNumber, seconds, listener, cancelled) -> {
+            listener.accept(new SeasonPlanner.Progress(BEST, 2, 0));
             improved.countDown();
             while (!cancelled.getAsBoolean()) {
                 Thread.onSpinWait();
             }
-            return new Planner.Found(BEST, 2, false);
+            return new SeasonPlanner.Found(BEST, 2, false);
         };
         Thread run = new PlanJob(plans, patient, Duration.ofMillis(50)).start(id, question.question(), 5, 300);
         assertThat(improved.await(20, TimeUnit.SECONDS)).isTrue();
@@ -158,7 +158,7 @@ abstract class PlanStoreContract extends StoreContract {
     @Test
     void a_planner_that_breaks_leaves_a_failed_plan_and_a_free_turn() throws Exception {
         UUID id = begin().orElseThrow();
-        Planner broken = (asked, startingNumber, seconds, listener, cancelled) -> {
+        SeasonPlanner broken = (asked, startingNumber, seconds, listener, cancelled) -> {
             throw new IllegalStateException("for a test");
         };
 

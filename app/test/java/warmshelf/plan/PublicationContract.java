@@ -21,26 +21,26 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import warmshelf.allocation.Band;
+import warmshelf.allocation.PlaceAndDays;
 import warmshelf.allocation.Slot;
 import warmshelf.allocation.SpaceClash;
 import warmshelf.allocation.SpaceRequest;
-import warmshelf.allocation.Spot;
 import warmshelf.allocation.Stay;
 import warmshelf.allocation.StayBookStore;
-import warmshelf.allocation.plan.DayRange;
-import warmshelf.allocation.plan.PlacedStay;
-import warmshelf.allocation.plan.Refused;
-import warmshelf.allocation.plan.Request;
-import warmshelf.allocation.plan.SeasonPlan;
-import warmshelf.allocation.plan.SetPointSpan;
 import warmshelf.frost.evidence.FrostSource;
+import warmshelf.plan.engine.DayRange;
+import warmshelf.plan.engine.PlacedStay;
+import warmshelf.plan.engine.Refused;
+import warmshelf.plan.engine.Request;
+import warmshelf.plan.engine.SeasonPlan;
+import warmshelf.plan.engine.SetPointSpan;
 import warmshelf.sowing.EntryStep;
 import warmshelf.sowing.SowingStage;
 import warmshelf.sowing.SowingStores;
 import warmshelf.testing.GrowRoom;
 import warmshelf.testing.StoreContract;
 import warmshelf.testing.TestGroup;
-import warmshelf.web.Units;
+import warmshelf.words.Units;
 
 /** From a proposed plan to published stays and back; the plans are written by hand, so that each test says what lies where. */
 abstract class PublicationContract extends StoreContract {
@@ -53,23 +53,23 @@ abstract class PublicationContract extends StoreContract {
     private GrowRoom room;
     private SowingStores stores;
     private PlanStore plans;
-    private NoteStore notes;
-    private QuestionStore questions;
-    private PublishStore publications;
-    private UndoStore undoing;
-    private FreedStore freed;
+    private PlanNoteStore notes;
+    private PlanQuestionStore questions;
+    private PlanPublishStore publications;
+    private PlanUndoStore undoing;
+    private FreedSpaceStore freed;
 
     @BeforeEach
     void moveIn() {
         room = new GrowRoom(database(), audit());
         stores = SowingStores.over(database(), audit(), FrostSource.bundledOnly());
         plans = new PlanStore(database(), audit());
-        notes = new NoteStore(database(), audit());
-        questions = new QuestionStore(stores, new RankStore(database(), audit()));
+        notes = new PlanNoteStore(database(), audit());
+        questions = new PlanQuestionStore(stores, new ChoiceRankStore(database(), audit()));
         PlanWarmthStore warmth = new PlanWarmthStore(stores.stays(), audit());
-        freed = new FreedStore(database(), audit());
-        publications = new PublishStore(stores, plans, notes, warmth, freed);
-        undoing = new UndoStore(stores, plans, notes, warmth);
+        freed = new FreedSpaceStore(database(), audit());
+        publications = new PlanPublishStore(stores, plans, notes, warmth, freed);
+        undoing = new PlanUndoStore(stores, plans, notes, warmth);
     }
 
     @Test
@@ -90,7 +90,9 @@ abstract class PublicationContract extends StoreContract {
                 .startsWith("Your Pepper, sweet and mild hot · Lantern Row lies on mat M1 Wed 10 Mar to Wed 24 Mar")
                 .contains("Then it goes under the light: " + LIT_SHELF + ", place 1, left half");
         assertThat(notes.ofMember(room.priya()).get(0).words()).contains("Every mat is full.");
-        assertThat(notes.ofPlan(plan)).extracting(NoteStore.Told::member).containsExactly("Priya Nair", "Tom Okafor");
+        assertThat(notes.ofPlan(plan))
+                .extracting(PlanNoteStore.Told::member)
+                .containsExactly("Priya Nair", "Tom Okafor");
     }
 
     @Test
@@ -177,7 +179,7 @@ abstract class PublicationContract extends StoreContract {
         UUID stay = database().sql().transactionResult(tx -> {
             SpaceRequest request = stores.requests().find(tx.dsl(), sowing).orElseThrow();
             stores.requests().decide(tx.dsl(), request, SpaceRequest.State.PLACED, "", room.priya());
-            Spot spot = new Spot(room.m2Place1(), LEFT, START, START.plusDays(9));
+            PlaceAndDays spot = new PlaceAndDays(room.m2Place1(), LEFT, START, START.plusDays(9));
             return stores.stays().layOnMat(tx.dsl(), sowing, spot, 21, cool, room.priya());
         });
         SeasonQuestion question = questions.question(Set.of(stay), false, TODAY);
@@ -199,7 +201,7 @@ abstract class PublicationContract extends StoreContract {
         publish(plan);
         assertThat(stays(moved).get(0).placeId()).isEqualTo(room.m1Place2());
 
-        UndoStore.Undone undone = undoing.undo(plan, TODAY, room.priya()).orElseThrow();
+        PlanUndoStore.Undone undone = undoing.undo(plan, TODAY, room.priya()).orElseThrow();
 
         assertThat(undone.restored()).isEqualTo(1);
         assertThat(undone.waiting()).isEqualTo(1);
@@ -239,7 +241,7 @@ abstract class PublicationContract extends StoreContract {
         publish(plan);
         UUID counter = published(room.priyasTomatoes(), 1, LEFT);
 
-        UndoStore.Undone undone = undoing.undo(plan, TODAY, room.priya()).orElseThrow();
+        PlanUndoStore.Undone undone = undoing.undo(plan, TODAY, room.priya()).orElseThrow();
 
         assertThat(undone.restored()).isZero();
         assertThat(undone.waiting()).isEqualTo(1);
@@ -256,7 +258,7 @@ abstract class PublicationContract extends StoreContract {
         publish(plan);
         sow(begun);
 
-        UndoStore.Undone undone = undoing.undo(plan, TODAY, room.priya()).orElseThrow();
+        PlanUndoStore.Undone undone = undoing.undo(plan, TODAY, room.priya()).orElseThrow();
 
         assertThat(undone.begun()).containsExactly("Tom Okafor's Pepper, sweet and mild hot · Lantern Row");
         assertThat(stays(begun)).hasSize(1);
@@ -284,7 +286,7 @@ abstract class PublicationContract extends StoreContract {
         publish(plan);
         assertThat(setPoints()).isNotEmpty().containsValue(26);
 
-        UndoStore.Undone undone = undoing.undo(plan, TODAY, room.priya()).orElseThrow();
+        PlanUndoStore.Undone undone = undoing.undo(plan, TODAY, room.priya()).orElseThrow();
 
         assertThat(setPoints()).isEmpty();
         assertThat(undone.matsKept()).isEmpty();
@@ -311,7 +313,7 @@ abstract class PublicationContract extends StoreContract {
         publish(plan);
         set(START, START.plusDays(2), 27);
 
-        UndoStore.Undone undone = undoing.undo(plan, TODAY, room.priya()).orElseThrow();
+        PlanUndoStore.Undone undone = undoing.undo(plan, TODAY, room.priya()).orElseThrow();
 
         assertThat(setPoints())
                 .containsOnly(java.util.Map.entry(START, 27), java.util.Map.entry(START.plusDays(1), 27));
@@ -327,7 +329,7 @@ abstract class PublicationContract extends StoreContract {
         UUID plan = proposed(Set.of(), false, List.of(on(sowing, 1, LEFT)));
         publish(plan);
 
-        UndoStore.Undone undone = undoing.undo(plan, TODAY, room.priya()).orElseThrow();
+        PlanUndoStore.Undone undone = undoing.undo(plan, TODAY, room.priya()).orElseThrow();
 
         assertThat(undone.matsKept()).isEmpty();
         assertThat(database().sql().fetchCount(MAT_DAY, MAT_DAY.BY_HAND.isTrue()))
@@ -351,7 +353,7 @@ abstract class PublicationContract extends StoreContract {
                 .transaction(tx ->
                         stores.stays().layOnMat(tx.dsl(), other, spot(1, RIGHT), 26, new Band(24, 30), room.tom()));
 
-        UndoStore.Undone undone = undoing.undo(plan, TODAY, room.priya()).orElseThrow();
+        PlanUndoStore.Undone undone = undoing.undo(plan, TODAY, room.priya()).orElseThrow();
 
         assertThat(stays(other)).hasSize(1);
         assertThat(setPoints())
@@ -366,7 +368,7 @@ abstract class PublicationContract extends StoreContract {
     void what_lay_there_before_lies_at_its_former_set_point_again() {
         set(START, START.plusDays(60), 25);
         UUID before = waiting(room.tomsPeppers(), false);
-        Spot spot = spot(1, RIGHT);
+        PlaceAndDays spot = spot(1, RIGHT);
         database()
                 .sql()
                 .transaction(tx -> stores.stays().layAsSet(tx.dsl(), before, spot, new Band(24, 30), room.tom()));
@@ -398,12 +400,12 @@ abstract class PublicationContract extends StoreContract {
         undoing.undo(plan, TODAY, room.priya());
 
         assertThat(freed.reachingBeyond(TODAY)).isEmpty();
-        assertThat(freed.heldBeyond(TODAY)).containsExactly(new FreedStore.HeldBack(plan, 1));
+        assertThat(freed.heldBeyond(TODAY)).containsExactly(new FreedSpaceStore.HeldBack(plan, 1));
 
         freed.offer(plan, room.priya());
 
         assertThat(freed.reachingBeyond(TODAY))
-                .extracting(FreedStore.Freed::placeId, FreedStore.Freed::from)
+                .extracting(FreedSpaceStore.Freed::placeId, FreedSpaceStore.Freed::from)
                 .containsExactly(org.assertj.core.groups.Tuple.tuple(room.m1Place1(), START));
         assertThat(freed.heldBeyond(TODAY)).isEmpty();
     }
@@ -552,7 +554,8 @@ abstract class PublicationContract extends StoreContract {
                 .toList();
         plans.finish(
                 plan,
-                new Planner.Found(new SeasonPlan(placed, List.of(new SetPointSpan("M1", warm, 26)), no), 9, false),
+                new SeasonPlanner.Found(
+                        new SeasonPlan(placed, List.of(new SetPointSpan("M1", warm, 26)), no), 9, false),
                 1);
         return plan;
     }
@@ -597,8 +600,8 @@ abstract class PublicationContract extends StoreContract {
                 .fetchMap(MAT_DAY.ON_DAY, MAT_DAY.CELSIUS);
     }
 
-    private Spot spot(int place, Slot slot) {
-        return new Spot(place == 1 ? room.m1Place1() : room.m1Place2(), slot, START, START.plusDays(3));
+    private PlaceAndDays spot(int place, Slot slot) {
+        return new PlaceAndDays(place == 1 ? room.m1Place1() : room.m1Place2(), slot, START, START.plusDays(3));
     }
 
     private List<Stay> stays(UUID sowing) {

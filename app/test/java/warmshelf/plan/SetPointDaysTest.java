@@ -7,11 +7,11 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import warmshelf.allocation.Band;
 import warmshelf.allocation.Slot;
-import warmshelf.allocation.plan.DayRange;
-import warmshelf.allocation.plan.FixedStay;
-import warmshelf.allocation.plan.PlacedStay;
-import warmshelf.allocation.plan.PlanQuestion;
-import warmshelf.allocation.plan.SetPointSpan;
+import warmshelf.plan.engine.DayRange;
+import warmshelf.plan.engine.FixedStay;
+import warmshelf.plan.engine.PlacedStay;
+import warmshelf.plan.engine.PlanQuestion;
+import warmshelf.plan.engine.SetPointSpan;
 
 class SetPointDaysTest {
     private static final PlanQuestion QUESTION =

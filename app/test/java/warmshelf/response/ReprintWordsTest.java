@@ -7,7 +7,7 @@ import org.junit.jupiter.api.Test;
 import warmshelf.ReferenceTable;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.crop.EmergenceDisagreement;
-import warmshelf.web.Units;
+import warmshelf.words.Units;
 
 class ReprintWordsTest {
     private static final CropCatalogue CROPS = CropCatalogue.bundled();

@@ -8,12 +8,12 @@ import org.junit.jupiter.api.Test;
 import warmshelf.shelf.DayStrip.DayLink;
 
 class BoardLineTest {
-    private static final List<Spot> SPOTS = Spot.walk(Stand.sites());
+    private static final List<PlaceOnSite> SPOTS = PlaceOnSite.walk(Stand.sites());
 
     @Test
     void places_are_walked_from_the_top_shelf_down() {
         assertThat(SPOTS)
-                .extracting(Spot::placeWords)
+                .extracting(PlaceOnSite::placeWords)
                 .containsExactly(
                         "lit place 1",
                         "lit place 2",
@@ -27,7 +27,7 @@ class BoardLineTest {
 
     @Test
     void a_place_is_found_with_everything_around_it() {
-        Spot spot = Spot.find(Stand.sites(), Stand.place("M2", 2)).orElseThrow();
+        PlaceOnSite spot = PlaceOnSite.find(Stand.sites(), Stand.place("M2", 2)).orElseThrow();
 
         assertThat(spot.words()).isEqualTo("Hall cellar, rack A, shelf 2, mat M2, place 2");
     }

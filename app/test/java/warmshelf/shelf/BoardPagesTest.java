@@ -150,10 +150,10 @@ class BoardPagesTest {
     /** A rack with one shelf and so many mats of four places on it. */
     private List<Mat> mats(int number) {
         MatStore store = new MatStore(group.database().sql(), group.audit());
-        Outcome shelf = store.addShelf(cast.rack(), new ShelfDraft(1, 0, 0), cast.ilse());
+        EditOutcome shelf = store.addShelf(cast.rack(), new ShelfDraft(1, 0, 0), cast.ilse());
         for (int each = 1; each <= number; each++) {
             MatDraft mat = new MatDraft("M" + each, each, 4, 18, 32, 107, 25);
-            store.addMat(((Outcome.Saved) shelf).id(), mat, cast.ilse());
+            store.addMat(((EditOutcome.Saved) shelf).id(), mat, cast.ilse());
         }
         return sites.all().get(0).racks().get(0).shelves().get(0).mats();
     }

@@ -23,8 +23,8 @@ abstract class BoardStoreContract extends StoreContract {
         board = new BoardStore(database().sql(), cropId -> "the crop " + cropId);
         cast = new ShelfCast(database(), audit());
         MatStore mats = new MatStore(database().sql(), audit());
-        Outcome shelf = mats.addShelf(cast.rack(), new ShelfDraft(1, 0, 0), cast.ilse());
-        mats.addMat(((Outcome.Saved) shelf).id(), new MatDraft("M1", 1, 2, 18, 32, 107, 25), cast.ilse());
+        EditOutcome shelf = mats.addShelf(cast.rack(), new ShelfDraft(1, 0, 0), cast.ilse());
+        mats.addMat(((EditOutcome.Saved) shelf).id(), new MatDraft("M1", 1, 2, 18, 32, 107, 25), cast.ilse());
         mat = new SiteStore(database().sql())
                 .all()
                 .get(0)

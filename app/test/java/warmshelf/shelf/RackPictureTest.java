@@ -7,7 +7,7 @@ import org.junit.jupiter.api.Test;
 import warmshelf.shelf.RackPicture.GroupPicture;
 import warmshelf.shelf.RackPicture.PlacePicture;
 import warmshelf.shelf.RackPicture.ShelfPicture;
-import warmshelf.web.DayWords;
+import warmshelf.words.DayWords;
 
 class RackPictureTest {
     @Test
@@ -38,7 +38,7 @@ class RackPictureTest {
         GroupPicture mat = draw().shelves().get(1).groups().get(0);
 
         assertThat(mat.celsius()).isEqualTo(27);
-        assertThat(mat.warmth()).isEqualTo(Warmth.HOT);
+        assertThat(mat.warmth()).isEqualTo(WarmScale.HOT);
     }
 
     @Test

@@ -10,8 +10,8 @@ import java.time.LocalDate;
 import java.util.UUID;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
-import warmshelf.member.MemberStore;
-import warmshelf.member.NewMember;
+import warmshelf.group.MemberStore;
+import warmshelf.group.NewMember;
 
 /** A coordinator and what she lays on places, written straight into the tables that other features keep. */
 final class ShelfCast {
@@ -55,9 +55,9 @@ final class ShelfCast {
     /** A rack A at a site called Hall cellar. */
     UUID rack() {
         StandStore stands = new StandStore(database.sql(), audit);
-        Outcome site = stands.addSite(new SiteDraft("Hall cellar", 1, new Circuit(15, 120), ""), ilse);
-        Outcome rack = stands.addRack(((Outcome.Saved) site).id(), new RackDraft("A", 1), ilse);
-        return ((Outcome.Saved) rack).id();
+        EditOutcome site = stands.addSite(new SiteDraft("Hall cellar", 1, new Circuit(15, 120), ""), ilse);
+        EditOutcome rack = stands.addRack(((EditOutcome.Saved) site).id(), new RackDraft("A", 1), ilse);
+        return ((EditOutcome.Saved) rack).id();
     }
 
     /** Lays pepper seed on a place; the answer is the id of both the sowing and the stay. */

@@ -10,7 +10,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import warmshelf.testing.StoreContract;
 import warmshelf.testing.TestGroup;
-import warmshelf.web.Units;
+import warmshelf.words.Units;
 
 /** Sites, racks, shelves and mats, kept and read again. */
 abstract class SiteStoreContract extends StoreContract {
@@ -59,9 +59,9 @@ abstract class SiteStoreContract extends StoreContract {
     void a_site_cannot_have_the_name_of_another() {
         stands.addSite(CELLAR, cast.ilse());
 
-        Outcome again = stands.addSite(CELLAR, cast.ilse());
+        EditOutcome again = stands.addSite(CELLAR, cast.ilse());
 
-        assertThat(again).isInstanceOfSatisfying(Outcome.Refused.class, refused -> {
+        assertThat(again).isInstanceOfSatisfying(EditOutcome.Refused.class, refused -> {
             assertThat(refused.field()).isEqualTo("name");
             assertThat(refused.sentence()).contains("Hall cellar");
         });
@@ -74,9 +74,9 @@ abstract class SiteStoreContract extends StoreContract {
         UUID garage = saved(stands.addSite(new SiteDraft("Garage", 1, new Circuit(10, 230), ""), cast.ilse()));
         RackDraft a = new RackDraft("A", 1);
 
-        assertThat(stands.addRack(cellar, a, cast.ilse())).isInstanceOf(Outcome.Saved.class);
-        assertThat(stands.addRack(garage, a, cast.ilse())).isInstanceOf(Outcome.Saved.class);
-        assertThat(stands.addRack(cellar, a, cast.ilse())).isInstanceOf(Outcome.Refused.class);
+        assertThat(stands.addRack(cellar, a, cast.ilse())).isInstanceOf(EditOutcome.Saved.class);
+        assertThat(stands.addRack(garage, a, cast.ilse())).isInstanceOf(EditOutcome.Saved.class);
+        assertThat(stands.addRack(cellar, a, cast.ilse())).isInstanceOf(EditOutcome.Refused.class);
     }
 
     @Test
@@ -87,11 +87,11 @@ abstract class SiteStoreContract extends StoreContract {
 
         assertThat(mats.addShelf(rack, new ShelfDraft(1, 2, 40), cast.ilse()))
                 .isInstanceOfSatisfying(
-                        Outcome.Refused.class,
+                        EditOutcome.Refused.class,
                         refused -> assertThat(refused.field()).isEqualTo("fromTop"));
         assertThat(mats.addMat(shelf, MAT, cast.ilse()))
                 .isInstanceOfSatisfying(
-                        Outcome.Refused.class,
+                        EditOutcome.Refused.class,
                         refused -> assertThat(refused.field()).isEqualTo("name"));
     }
 
@@ -100,9 +100,9 @@ abstract class SiteStoreContract extends StoreContract {
         UUID cellar = saved(stands.addSite(CELLAR, cast.ilse()));
         stands.changeSite(cellar, 1, new SiteDraft("Cellar", 1, new Circuit(20, 120), ""), cast.ilse());
 
-        Outcome late = stands.changeSite(cellar, 1, CELLAR, cast.ilse());
+        EditOutcome late = stands.changeSite(cellar, 1, CELLAR, cast.ilse());
 
-        assertThat(late).isInstanceOf(Outcome.ChangedMeanwhile.class);
+        assertThat(late).isInstanceOf(EditOutcome.ChangedMeanwhile.class);
         assertThat(sites.site(cellar).orElseThrow().name()).isEqualTo("Cellar");
         assertThat(sites.site(cellar).orElseThrow().version()).isEqualTo(2);
     }
@@ -114,11 +114,11 @@ abstract class SiteStoreContract extends StoreContract {
         UUID mat = saved(mats.addMat(shelf, MAT, cast.ilse()));
 
         assertThat(stands.changeRack(rack, 9, new RackDraft("Z", 1), cast.ilse()))
-                .isInstanceOf(Outcome.ChangedMeanwhile.class);
+                .isInstanceOf(EditOutcome.ChangedMeanwhile.class);
         assertThat(mats.changeShelf(shelf, 9, new ShelfDraft(3, 0, 0), cast.ilse()))
-                .isInstanceOf(Outcome.ChangedMeanwhile.class);
+                .isInstanceOf(EditOutcome.ChangedMeanwhile.class);
         assertThat(mats.changeMat(mat, 9, MAT, cast.ilse(), TestGroup.TODAY, Units.METRIC))
-                .isInstanceOf(Outcome.ChangedMeanwhile.class);
+                .isInstanceOf(EditOutcome.ChangedMeanwhile.class);
     }
 
     @Test
@@ -145,17 +145,17 @@ abstract class SiteStoreContract extends StoreContract {
         cast.stay(sites.mat(mat).orElseThrow().places().get(3).id(), 1, 4, TestGroup.TODAY.minusDays(30), 14);
         cast.stay(sites.shelf(shelf).orElseThrow().litPlaces().get(1).id(), 1, 4, TestGroup.TODAY, 14);
 
-        Outcome fewer = mats.changeMat(
+        EditOutcome fewer = mats.changeMat(
                 mat, 1, new MatDraft("M1", 1, 3, 18, 32, 107, 25), cast.ilse(), TestGroup.TODAY, Units.METRIC);
-        Outcome dark = mats.changeShelf(shelf, 1, new ShelfDraft(1, 1, 40), cast.ilse());
+        EditOutcome dark = mats.changeShelf(shelf, 1, new ShelfDraft(1, 1, 40), cast.ilse());
 
         assertThat(fewer)
                 .isInstanceOfSatisfying(
-                        Outcome.Refused.class,
+                        EditOutcome.Refused.class,
                         refused -> assertThat(refused.field()).isEqualTo("places"));
         assertThat(dark)
                 .isInstanceOfSatisfying(
-                        Outcome.Refused.class,
+                        EditOutcome.Refused.class,
                         refused -> assertThat(refused.field()).isEqualTo("litPlaces"));
         assertThat(sites.mat(mat).orElseThrow().places()).hasSize(4);
     }
@@ -167,14 +167,14 @@ abstract class SiteStoreContract extends StoreContract {
         cast.setPoint(mat, TestGroup.TODAY, 30);
         MatDraft cooler = new MatDraft("M1", 1, 4, 18, 28, 107, 25);
 
-        Outcome today = mats.changeMat(mat, 1, cooler, cast.ilse(), TestGroup.TODAY, Units.METRIC);
-        Outcome tomorrow = mats.changeMat(mat, 1, cooler, cast.ilse(), TestGroup.TODAY.plusDays(1), Units.METRIC);
+        EditOutcome today = mats.changeMat(mat, 1, cooler, cast.ilse(), TestGroup.TODAY, Units.METRIC);
+        EditOutcome tomorrow = mats.changeMat(mat, 1, cooler, cast.ilse(), TestGroup.TODAY.plusDays(1), Units.METRIC);
 
         assertThat(today)
                 .isInstanceOfSatisfying(
-                        Outcome.Refused.class,
+                        EditOutcome.Refused.class,
                         refused -> assertThat(refused.sentence()).contains("30 °C", "2027-03-01"));
-        assertThat(tomorrow).isInstanceOf(Outcome.Saved.class);
+        assertThat(tomorrow).isInstanceOf(EditOutcome.Saved.class);
         assertThat(database().sql().fetchCount(MAT_DAY)).isEqualTo(1);
     }
 
@@ -196,8 +196,8 @@ abstract class SiteStoreContract extends StoreContract {
                 });
     }
 
-    private static UUID saved(Outcome outcome) {
-        assertThat(outcome).isInstanceOf(Outcome.Saved.class);
-        return ((Outcome.Saved) outcome).id();
+    private static UUID saved(EditOutcome outcome) {
+        assertThat(outcome).isInstanceOf(EditOutcome.Saved.class);
+        return ((EditOutcome.Saved) outcome).id();
     }
 }

@@ -103,9 +103,9 @@ class WeeksPictureTest {
 
         assertThat(runs)
                 .containsExactly(
-                        new WarmRun(0, 2 * DAY, 24, Warmth.WARM),
-                        new WarmRun(2 * DAY, DAY, 27, Warmth.HOT),
-                        new WarmRun(5 * DAY, DAY, 27, Warmth.HOT));
+                        new WarmRun(0, 2 * DAY, 24, WarmScale.WARM),
+                        new WarmRun(2 * DAY, DAY, 27, WarmScale.HOT),
+                        new WarmRun(5 * DAY, DAY, 27, WarmScale.HOT));
     }
 
     @Test
@@ -118,14 +118,14 @@ class WeeksPictureTest {
 
         WeeksPicture.BandPicture band = mat(WeeksPicture.of(Stand.sites(), board, MONDAY, 4, MONDAY));
 
-        assertThat(band.warm()).containsExactly(new WarmRun(20 * DAY, DAY, 24, Warmth.WARM));
+        assertThat(band.warm()).containsExactly(new WarmRun(20 * DAY, DAY, 24, WarmScale.WARM));
         assertThat(band.out())
                 .extracting(WeeksPicture.OutRun::x, WeeksPicture.OutRun::width)
                 .containsExactly(
                         org.assertj.core.groups.Tuple.tuple(0, 14 * DAY),
                         org.assertj.core.groups.Tuple.tuple(27 * DAY, DAY));
         assertThat(band.out().get(0).text())
-                .isEqualTo("out of service to " + warmshelf.web.DayWords.day(MONDAY.plusDays(13)));
+                .isEqualTo("out of service to " + warmshelf.words.DayWords.day(MONDAY.plusDays(13)));
         assertThat(band.out().get(1).text())
                 .as("a single day has no room for words")
                 .isEmpty();
@@ -141,7 +141,7 @@ class WeeksPictureTest {
         Board board = new Board(List.of(), new SetPoints(Map.of(Stand.M1, days)), List.of());
 
         assertThat(mat(WeeksPicture.of(Stand.sites(), board, MONDAY, 4, MONDAY)).warm())
-                .containsExactly(new WarmRun(0, 28 * DAY, 30, Warmth.VERY_HOT));
+                .containsExactly(new WarmRun(0, 28 * DAY, 30, WarmScale.VERY_HOT));
     }
 
     @Test

@@ -11,10 +11,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import warmshelf.allocation.Band;
-import warmshelf.allocation.Board;
 import warmshelf.allocation.MatSpace;
+import warmshelf.allocation.SpaceCalendar;
 import warmshelf.allocation.SpaceRequest;
-import warmshelf.allocation.Wish;
+import warmshelf.allocation.SpaceWish;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.crop.Method;
@@ -23,7 +23,7 @@ import warmshelf.seed.SeedSource;
 import warmshelf.seed.Storage;
 import warmshelf.testing.Crops;
 import warmshelf.timeline.Verdict;
-import warmshelf.web.Units;
+import warmshelf.words.Units;
 
 class AskPlannerTest {
     private static final LocalDate MARCH = LocalDate.of(2027, 3, 1);
@@ -112,7 +112,7 @@ class AskPlannerTest {
                     today = today.plusDays(17)) {
                 AskPlan plan = outcome("55804", crop, ask(Method.BAG, true, null), today, MAT)
                         .plan();
-                Wish wish = plan == null ? null : plan.wish();
+                SpaceWish wish = plan == null ? null : plan.wish();
                 if (plan == null || wish == null) {
                     continue;
                 }
@@ -155,7 +155,7 @@ class AskPlannerTest {
                         2027,
                         Map.of(),
                         Survival.COMMON_PRACTICE)
-                .plan(asked, Crops.PEPPER, List.of(), null, new Board(MARCH, MARCH.plusDays(400), List.of(MAT)))
+                .plan(asked, Crops.PEPPER, List.of(), null, new SpaceCalendar(MARCH, MARCH.plusDays(400), List.of(MAT)))
                 .plan();
         if (plan == null) {
             throw new AssertionError("it can be planned");
@@ -215,7 +215,7 @@ class AskPlannerTest {
 
     @Test
     void the_risk_that_the_grower_accepts_counts_before_the_usual_one() {
-        Board board = new Board(MARCH, MARCH.plusDays(400), List.of(MAT));
+        SpaceCalendar board = new SpaceCalendar(MARCH, MARCH.plusDays(400), List.of(MAT));
         AskPlanner planner = new AskPlanner(
                 PLANNER,
                 new Sowing.Grower(new UUID(1, 1), "Tom", "US", "55804"),
@@ -258,7 +258,7 @@ class AskPlannerTest {
 
     private static AskPlanner.Outcome outcome(
             String postcode, Crop crop, AskForm.Ask ask, LocalDate today, MatSpace mat) {
-        Board board = new Board(today, today.plusDays(400), List.of(mat));
+        SpaceCalendar board = new SpaceCalendar(today, today.plusDays(400), List.of(mat));
         AskForm.Ask asked = withPacket(ask, crop);
         return new AskPlanner(
                         PLANNER,

@@ -20,7 +20,7 @@ import warmshelf.testing.StoreContract;
 import warmshelf.timeline.Seen;
 import warmshelf.timeline.Step;
 import warmshelf.timeline.Timeline;
-import warmshelf.web.Units;
+import warmshelf.words.Units;
 
 /** What the group's own sowings teach of a crop. */
 abstract class EmergenceStoreContract extends StoreContract {

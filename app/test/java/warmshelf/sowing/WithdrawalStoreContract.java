@@ -9,9 +9,9 @@ import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import warmshelf.allocation.Band;
+import warmshelf.allocation.PlaceAndDays;
 import warmshelf.allocation.Slot;
 import warmshelf.allocation.SpaceRequest;
-import warmshelf.allocation.Spot;
 import warmshelf.allocation.Stay;
 import warmshelf.allocation.StayBookStore;
 import warmshelf.frost.evidence.FrostSource;
@@ -161,9 +161,11 @@ abstract class WithdrawalStoreContract extends StoreContract {
     private UUID placed(UUID sowing, boolean light) {
         request(sowing);
         database().sql().transaction(tx -> {
-            stores.stays().layOnMat(tx.dsl(), sowing, new Spot(room.m1Place1(), LEFT, FROM, TO), 26, BAND, room.tom());
+            stores.stays()
+                    .layOnMat(
+                            tx.dsl(), sowing, new PlaceAndDays(room.m1Place1(), LEFT, FROM, TO), 26, BAND, room.tom());
             if (light) {
-                Spot lit = new Spot(room.lit1(), LEFT, TO, TO.plusDays(20));
+                PlaceAndDays lit = new PlaceAndDays(room.lit1(), LEFT, TO, TO.plusDays(20));
                 stores.stays().layUnderLight(tx.dsl(), sowing, lit, room.tom());
             }
             SpaceRequest request = stores.requests().find(tx.dsl(), sowing).orElseThrow();

@@ -11,7 +11,7 @@ import warmshelf.ReferenceTable;
 import warmshelf.crop.Crop;
 import warmshelf.crop.Method;
 import warmshelf.testing.Crops;
-import warmshelf.web.Units;
+import warmshelf.words.Units;
 
 /** Against the sizes of {@code containers.csv} (university extension pages; cell volumes from memory) and NIST's quart. */
 class SowingNeedsTest {

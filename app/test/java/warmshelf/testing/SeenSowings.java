@@ -6,8 +6,8 @@ import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.Band;
 import warmshelf.allocation.ClashStore;
+import warmshelf.allocation.PlaceAndDays;
 import warmshelf.allocation.Slot;
-import warmshelf.allocation.Spot;
 import warmshelf.allocation.StayStore;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.db.Audit;
@@ -55,7 +55,7 @@ public final class SeenSowings {
     public UUID onMat(UUID sowing) {
         LocalDate sown = next;
         next = next.plusDays(DAYS_APART);
-        Spot spot = new Spot(room.m1Place1(), new Slot(1, 2), sown, sown.plusDays(21));
+        PlaceAndDays spot = new PlaceAndDays(room.m1Place1(), new Slot(1, 2), sown, sown.plusDays(21));
         database.sql().transaction(tx -> stays.layOnMat(tx.dsl(), sowing, spot, 26, new Band(24, 30), room.tom()));
         sownOn(sowing, sown);
         return sowing;

@@ -15,14 +15,14 @@ import warmshelf.db.Audit;
 import warmshelf.db.Database;
 import warmshelf.group.GroupProfile;
 import warmshelf.group.GroupStore;
-import warmshelf.member.LinkStore;
-import warmshelf.member.MemberStore;
-import warmshelf.member.NewMember;
-import warmshelf.member.Passphrases;
-import warmshelf.member.SessionStore;
+import warmshelf.group.LinkStore;
+import warmshelf.group.MemberStore;
+import warmshelf.group.NewMember;
+import warmshelf.group.Passphrases;
+import warmshelf.group.SessionStore;
 import warmshelf.reminder.push.PushKeys;
 import warmshelf.web.Pages;
-import warmshelf.web.Units;
+import warmshelf.words.Units;
 
 /**
  * The whole application on a free port, with a database of its own, a clock that stands still on 1 March 2027 in Duluth, and

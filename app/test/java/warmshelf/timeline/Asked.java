@@ -5,7 +5,7 @@ import org.jspecify.annotations.Nullable;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.crop.Method;
-import warmshelf.web.Units;
+import warmshelf.words.Units;
 
 /** Makes timeline questions for tests, changed from a plain one: in cells, on a mat, asked on New Year's Day 2027. */
 record Asked(TimelineQuestion question) {

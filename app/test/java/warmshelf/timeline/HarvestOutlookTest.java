@@ -21,7 +21,7 @@ import warmshelf.frost.FrostSeason;
 import warmshelf.frost.Threshold;
 import warmshelf.frost.YearDay;
 import warmshelf.frost.evidence.ThresholdShift;
-import warmshelf.frost.monthly.MonthlyFrost;
+import warmshelf.frost.station.MonthlyFrost;
 import warmshelf.frost.station.Side;
 import warmshelf.testing.Crops;
 import warmshelf.testing.Everything;

@@ -12,7 +12,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.testing.Crops;
-import warmshelf.web.Units;
+import warmshelf.words.Units;
 
 class TimelineTest {
     private static final LocalDate MAY_24 = LocalDate.of(2027, 5, 24);

@@ -45,7 +45,7 @@ class TemplatesTest {
 
     @Test
     void the_templates_are_found() throws IOException {
-        assertThat(templates()).contains("layout/page.peb", "member/sign-in.peb");
+        assertThat(templates()).contains("layout/page.peb", "group/sign-in.peb");
     }
 
     static List<String> templates() throws IOException {

@@ -7,6 +7,7 @@ import java.math.RoundingMode;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import warmshelf.words.Units;
 
 /** Whole degrees, of either unit, as people type them and read them again. */
 class WholeDegreesTest {

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import warmshelf.frost.FrostEvidence;
 import warmshelf.frost.FrostNotes;
-import warmshelf.frost.Measured;
+import warmshelf.frost.MeasuredError;
 import warmshelf.frost.Threshold;
 import warmshelf.frost.station.Side;
 import warmshelf.frost.station.StationEstimate;
@@ -50,7 +50,7 @@ final class EvidenceWords {
         notes.add("How far off dates told from stations around are was measured in the United States; elsewhere they"
                 + " were off by more, and the range given here is as wide as that.");
         if (byMonths) {
-            notes.add("Some rest on twelve monthly means. " + Measured.monthlySentence(false));
+            notes.add("Some rest on twelve monthly means. " + MeasuredError.monthlySentence(false));
         }
         StationEstimate.Part nearest = told.stations().get(0);
         if (garden.elevationM().isEmpty()) {

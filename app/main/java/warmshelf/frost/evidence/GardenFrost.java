@@ -21,13 +21,13 @@ public final class GardenFrost {
     public static Optional<FrostClimate> of(Garden garden, GroupEvidence evidence, Threshold threshold) {
         Optional<FrostCorrection> correction =
                 Corrections.holding(evidence.corrections(), garden.memberId(), country(garden), code(garden));
-        Optional<FrostClimate> told = new Told(garden, evidence, threshold).climate();
+        Optional<FrostClimate> told = new UncorrectedFrost(garden, evidence, threshold).climate();
         if (correction.isEmpty()) {
             return told;
         }
         // A correction speaks of frost at 0 °C; other thresholds move by as many days.
         Optional<FrostClimate> frost =
-                threshold == Threshold.FROST ? told : new Told(garden, evidence, Threshold.FROST).climate();
+                threshold == Threshold.FROST ? told : new UncorrectedFrost(garden, evidence, Threshold.FROST).climate();
         return corrected(garden, correction.get(), frost, threshold == Threshold.FROST ? Optional.empty() : told);
     }
 
@@ -41,7 +41,7 @@ public final class GardenFrost {
 
     private static Optional<FrostClimate> corrected(
             Garden garden, FrostCorrection correction, Optional<FrostClimate> frost, Optional<FrostClimate> other) {
-        Correcting correcting = new Correcting(correction.change(), garden.latitude());
+        CorrectedFrost correcting = new CorrectedFrost(correction.change(), garden.latitude());
         Optional<FrostSeason> spring = correcting.season(Side.SPRING, frost.map(FrostClimate::spring));
         Optional<FrostSeason> autumn = correcting.season(Side.AUTUMN, frost.map(FrostClimate::autumn));
         if (spring.isEmpty() || autumn.isEmpty()) {
@@ -53,7 +53,7 @@ public final class GardenFrost {
                 rests.surface(),
                 rests.stations(),
                 rests.elevationSdM(),
-                Correcting.sentence(correction),
+                CorrectedFrost.sentence(correction),
                 rests.notes());
         FrostSeason springSeen = spring.get();
         FrostSeason autumnSeen = autumn.get();

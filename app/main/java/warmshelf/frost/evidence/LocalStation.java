@@ -6,7 +6,7 @@ import java.util.OptionalDouble;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import warmshelf.frost.FrostSeason;
-import warmshelf.frost.Measured;
+import warmshelf.frost.MeasuredError;
 import warmshelf.frost.Threshold;
 import warmshelf.frost.station.Side;
 import warmshelf.frost.station.StationFrost;
@@ -58,14 +58,15 @@ public record LocalStation(
     }
 
     /** A season told for the place where this thermometer hangs, with what it has noted itself; empty where that is nothing. */
-    Optional<Blend> blended(Threshold threshold, Side side, FrostSeason told) {
+    Optional<SeasonBlend> blended(Threshold threshold, Side side, FrostSeason told) {
         SideDates own = of(threshold, side);
         if (own.medianDay().isEmpty()) {
             return Optional.empty();
         }
         double seasons = Math.max(1, own.seasons().orElse(1));
         double sampling = told.yearSdDays() / Math.sqrt(seasons);
-        return Optional.of(Blend.ofOwn(told, own.medianDay().getAsDouble(), Math.hypot(sampling, INSTRUMENT_SD_DAYS)));
+        return Optional.of(
+                SeasonBlend.ofOwn(told, own.medianDay().getAsDouble(), Math.hypot(sampling, INSTRUMENT_SD_DAYS)));
     }
 
     private boolean knows(Threshold threshold) {
@@ -110,7 +111,7 @@ public record LocalStation(
         double sampling = Double.isInfinite(seasons) ? 0 : USUAL_YEAR_SD / Math.sqrt(Math.max(1, seasons));
         return switch (kind) {
             case PUBLISHED, NIGHTS -> sampling;
-            case MONTHLY -> Measured.monthlySdDays(latitude, longitude);
+            case MONTHLY -> MeasuredError.monthlySdDays(latitude, longitude);
             case THERMOMETER -> Math.hypot(sampling, INSTRUMENT_SD_DAYS);
         };
     }

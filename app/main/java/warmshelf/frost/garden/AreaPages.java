@@ -7,12 +7,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import warmshelf.frost.garden.FrostCorrection.Area;
-import warmshelf.web.Countries;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
+import warmshelf.words.Countries;
 
 /** Corrections for all postcodes that begin alike: coordinators make and end them, members read them. */
 final class AreaPages implements Pages {

@@ -8,7 +8,7 @@ import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import warmshelf.frost.garden.FrostCorrection.Area;
 import warmshelf.frost.garden.FrostCorrection.Change;
-import warmshelf.web.Countries;
+import warmshelf.words.Countries;
 
 /** Says in words what a correction does, and where. */
 public final class CorrectionWords {

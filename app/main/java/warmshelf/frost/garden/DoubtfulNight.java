@@ -5,7 +5,8 @@ import java.time.temporal.ChronoUnit;
 import java.util.Collection;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import warmshelf.web.Units;
+import warmshelf.words.Degrees;
+import warmshelf.words.Units;
 
 /**
  * Temperatures that are asked back once, because a slip of the finger or of the sign is likelier than such a night. The

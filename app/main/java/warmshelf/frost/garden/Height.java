@@ -1,12 +1,12 @@
 package warmshelf.frost.garden;
 
 import java.util.Locale;
-import warmshelf.web.Units;
+import warmshelf.words.Units;
 
 /** Heights above the sea in the length a person reads: metres, or feet for those who read inches. Stored are metres. */
-final class Height {
-    static final double LOWEST_M = -430;
-    static final double HIGHEST_M = 6500;
+public final class Height {
+    public static final double LOWEST_M = -430;
+    public static final double HIGHEST_M = 6500;
 
     private Height() {}
 
@@ -15,21 +15,21 @@ final class Height {
     }
 
     /** 'metres' or 'feet'. */
-    static String unit(Units units) {
+    public static String unit(Units units) {
         return inFeet(units) ? "feet" : "metres";
     }
 
-    static double metres(double typed, Units units) {
+    public static double metres(double typed, Units units) {
         return inFeet(units) ? typed * Units.METRES_PER_FOOT : typed;
     }
 
     /** The figure a person of these units reads, in whole metres or feet. */
-    static long figure(double metres, Units units) {
+    public static long figure(double metres, Units units) {
         return Math.round(inFeet(units) ? metres / Units.METRES_PER_FOOT : metres);
     }
 
     /** For example '46.84° N, 92.22° W, 1,405 ft above the sea'. */
-    static String words(GardenPoint point, Units units) {
+    public static String words(GardenPoint point, Units units) {
         return "%s, %s, %s above the sea"
                 .formatted(
                         degrees(point.latitude(), "N", "S"),

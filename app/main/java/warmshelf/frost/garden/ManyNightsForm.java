@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import warmshelf.web.FormReader;
-import warmshelf.web.Units;
+import warmshelf.words.Units;
 
 /** Many nights as they are typed or pasted in, one a line. All lines must be right, or none counts. */
 public final class ManyNightsForm {

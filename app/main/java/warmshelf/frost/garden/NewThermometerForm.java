@@ -7,7 +7,8 @@ import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import warmshelf.web.FormReader;
-import warmshelf.web.Units;
+import warmshelf.words.MinusSign;
+import warmshelf.words.Units;
 
 /** A new thermometer as it is typed in. */
 public final class NewThermometerForm {

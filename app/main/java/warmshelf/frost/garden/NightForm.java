@@ -7,7 +7,9 @@ import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import warmshelf.web.FormReader;
-import warmshelf.web.Units;
+import warmshelf.words.Degrees;
+import warmshelf.words.MinusSign;
+import warmshelf.words.Units;
 
 /** The lowest temperature of one night as it is typed in, on a phone and in the cold. */
 public final class NightForm {

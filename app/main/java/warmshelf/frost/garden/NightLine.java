@@ -5,7 +5,8 @@ import java.time.format.DateTimeParseException;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
-import warmshelf.web.Units;
+import warmshelf.words.Degrees;
+import warmshelf.words.Units;
 
 /** Reads a line such as '2027-03-01,-2.5': a date, then a temperature in a person's units, with a point or a comma. */
 final class NightLine {

@@ -7,8 +7,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import warmshelf.frost.Threshold;
-import warmshelf.web.DayWords;
-import warmshelf.web.Units;
+import warmshelf.words.DayWords;
+import warmshelf.words.Degrees;
+import warmshelf.words.Units;
 
 /**
  * A drawing of a month of nights, in the units of a box 420 wide and 200 high, with the line of freezing across it. Every

@@ -7,7 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import warmshelf.web.FormReader;
-import warmshelf.web.Units;
+import warmshelf.words.MinusSign;
+import warmshelf.words.Units;
 
 /** A garden's exact point as it is typed in. */
 public final class PointForm {

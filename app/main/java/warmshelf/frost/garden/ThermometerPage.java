@@ -3,8 +3,9 @@ package warmshelf.frost.garden;
 import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import warmshelf.web.Units;
 import warmshelf.web.Visitor;
+import warmshelf.words.Degrees;
+import warmshelf.words.Units;
 
 /**
  * A thermometer's page.
@@ -44,7 +45,7 @@ public record ThermometerPage(
                 noted == null ? null : row(noted, units),
                 nights.stream().map(night -> row(night, units)).toList(),
                 nights.isEmpty() ? null : NightsChart.of(nights, today.minusDays(NIGHTS_SHOWN - 1), today, units),
-                NightsTold.of(record, today));
+                NightsSummary.of(record, today));
     }
 
     private static Row row(Night night, Units units) {

@@ -7,12 +7,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
-import warmshelf.web.Choice;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
+import warmshelf.words.Choice;
+import warmshelf.words.Degrees;
 
 /** The thermometers that hang outdoors: which there are, a new one, one taken down. */
 final class ThermometerPages implements Pages {
@@ -49,14 +50,14 @@ final class ThermometerPages implements Pages {
 
     private void list(Context ctx) {
         Visitor visitor = Visitor.of(ctx);
-        Map<UUID, NightsNoted> noted = thermometers.noted(visitor.today());
+        Map<UUID, NotedNights> noted = thermometers.noted(visitor.today());
         List<Line> lines = thermometers.seenBy(visitor.memberId(), visitor.coordinator()).stream()
-                .map(each -> line(each, noted.getOrDefault(each.id(), NightsNoted.NONE), visitor))
+                .map(each -> line(each, noted.getOrDefault(each.id(), NotedNights.NONE), visitor))
                 .toList();
         ctx.render("frost/thermometers.peb", Map.of("lines", lines));
     }
 
-    private static Line line(Thermometer thermometer, NightsNoted noted, Visitor visitor) {
+    private static Line line(Thermometer thermometer, NotedNights noted, Visitor visitor) {
         Double coldest = noted.coldestC();
         return new Line(
                 thermometer.id(),

@@ -69,7 +69,7 @@ public final class ThermometerStore {
     }
 
     /** How much was noted of each; one without a night is missing. */
-    Map<UUID, NightsNoted> noted(LocalDate today) {
+    Map<UUID, NotedNights> noted(LocalDate today) {
         Field<BigDecimal> coldest = DSL.min(THERMOMETER_NIGHT.CELSIUS)
                 .filterWhere(THERMOMETER_NIGHT.ON_DAY.gt(today.minusDays(DAYS_OF_A_WEEK)));
         return database.sql()
@@ -78,7 +78,7 @@ public final class ThermometerStore {
                 .groupBy(THERMOMETER_NIGHT.THERMOMETER_ID)
                 .fetchMap(
                         THERMOMETER_NIGHT.THERMOMETER_ID,
-                        row -> new NightsNoted(
+                        row -> new NotedNights(
                                 row.value2(),
                                 row.value3() == null
                                         ? null

@@ -16,9 +16,9 @@ final class GhcnFixedWidth implements MinimaLines {
     private static final int VALUE_WIDTH = 5;
     private static final int QUALITY = 6;
 
-    private final Gathering gathering;
+    private final MinimaCollector gathering;
 
-    GhcnFixedWidth(Gathering gathering) {
+    GhcnFixedWidth(MinimaCollector gathering) {
         this.gathering = gathering;
     }
 

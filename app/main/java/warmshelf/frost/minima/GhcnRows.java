@@ -17,15 +17,15 @@ final class GhcnRows implements MinimaLines {
     private static final int QUALITY = 5;
     static final int MISSING = -9999;
 
-    private final Gathering gathering;
+    private final MinimaCollector gathering;
 
-    GhcnRows(Gathering gathering) {
+    GhcnRows(MinimaCollector gathering) {
         this.gathering = gathering;
     }
 
     @Override
     public void read(int number, String line) {
-        List<String> cells = Cells.of(line);
+        List<String> cells = CsvLine.of(line);
         if (cells.size() < LEAST_CELLS || cells.size() > MOST_CELLS) {
             gathering.problem(
                     number,
@@ -50,7 +50,7 @@ final class GhcnRows implements MinimaLines {
     }
 
     /** Takes a value in whole tenths of a degree with its quality flag. */
-    static void tenths(Gathering gathering, int number, LocalDate date, String words, String quality) {
+    static void tenths(MinimaCollector gathering, int number, LocalDate date, String words, String quality) {
         if (!TENTHS.matcher(words).matches()) {
             gathering.problem(
                     number,

@@ -14,11 +14,11 @@ import warmshelf.Given;
 final class GhcnTable implements MinimaLines {
     private static final Pattern ISO_DAY = Pattern.compile("(\\d{4})-(\\d{2})-(\\d{2})");
 
-    private final Gathering gathering;
+    private final MinimaCollector gathering;
     private final List<String> heading;
     private boolean placed;
 
-    GhcnTable(Gathering gathering, List<String> heading) {
+    GhcnTable(MinimaCollector gathering, List<String> heading) {
         this.gathering = gathering;
         this.heading = heading;
     }
@@ -30,7 +30,7 @@ final class GhcnTable implements MinimaLines {
 
     @Override
     public void read(int number, String line) {
-        List<String> cells = Cells.of(line);
+        List<String> cells = CsvLine.of(line);
         if (cells.size() != heading.size()) {
             gathering.problem(
                     number,

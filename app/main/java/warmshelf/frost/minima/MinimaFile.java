@@ -56,9 +56,9 @@ public final class MinimaFile {
      */
     public static StationMinima read(InputStream stream, String name, @Nullable MinimaLayout layout)
             throws IOException {
-        Lines text =
-                new Lines(new InputStreamReader(stream, StandardCharsets.UTF_8), LONGEST_LINE, "file of daily minima");
-        Gathering gathering = new Gathering();
+        TextLines text = new TextLines(
+                new InputStreamReader(stream, StandardCharsets.UTF_8), LONGEST_LINE, "file of daily minima");
+        MinimaCollector gathering = new MinimaCollector();
         MinimaLines lines = null;
         int number = 0;
         for (String line = text.next(); line != null && !gathering.isHopeless(); line = text.next()) {
@@ -77,7 +77,7 @@ public final class MinimaFile {
     }
 
     private static MinimaLines start(
-            String name, int number, String line, @Nullable MinimaLayout layout, Gathering gathering) {
+            String name, int number, String line, @Nullable MinimaLayout layout, MinimaCollector gathering) {
         refuseOtherKinds(name, number, line);
         Optional<MinimaLayout> found = layout == null ? MinimaLayout.of(line) : Optional.of(layout);
         MinimaLines lines = found.flatMap(one -> one.lines(line, gathering))
@@ -108,7 +108,7 @@ public final class MinimaFile {
                 .collect(Collectors.joining("; "));
     }
 
-    private static void refuseProblems(String name, Gathering gathering) {
+    private static void refuseProblems(String name, MinimaCollector gathering) {
         if (!gathering.problems().isEmpty()) {
             throw new BadInput("'%s' was refused as a whole.\n%s%s"
                     .formatted(

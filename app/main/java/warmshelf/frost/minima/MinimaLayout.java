@@ -46,7 +46,7 @@ public enum MinimaLayout {
     }
 
     /** What reads the lines below the first; empty when the first line is not of this layout. */
-    Optional<MinimaLines> lines(String firstLine, Gathering gathering) {
+    Optional<MinimaLines> lines(String firstLine, MinimaCollector gathering) {
         List<String> heading = heading(firstLine);
         return switch (this) {
             case PLAIN ->
@@ -81,7 +81,7 @@ public enum MinimaLayout {
     }
 
     private static List<String> heading(String line) {
-        return Cells.of(line).stream()
+        return CsvLine.of(line).stream()
                 .map(cell -> cell.toLowerCase(Locale.ROOT))
                 .toList();
     }

@@ -14,13 +14,13 @@ final class PlainLines implements MinimaLines {
     private static final Pattern ISO_DAY = Pattern.compile("(\\d{4})-(\\d{2})-(\\d{2})");
     private static final Pattern NUMBER = Pattern.compile("[+-]?\\d{1,4}(\\.\\d{1,6})?");
 
-    private final Gathering gathering;
+    private final MinimaCollector gathering;
     private final int dateColumn;
     private final int minimumColumn;
     private final boolean fahrenheit;
     private final int columns;
 
-    PlainLines(Gathering gathering, List<String> heading) {
+    PlainLines(MinimaCollector gathering, List<String> heading) {
         this.gathering = gathering;
         dateColumn = heading.indexOf("date");
         fahrenheit = !heading.contains("tmin");
@@ -35,7 +35,7 @@ final class PlainLines implements MinimaLines {
 
     @Override
     public void read(int number, String line) {
-        List<String> cells = Cells.of(line);
+        List<String> cells = CsvLine.of(line);
         if (cells.size() != columns) {
             gathering.problem(
                     number,

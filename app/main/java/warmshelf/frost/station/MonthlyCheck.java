@@ -3,7 +3,6 @@ package warmshelf.frost.station;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
-import warmshelf.frost.monthly.MonthlyFrost;
 
 /** How far the dates told from twelve monthly minima are off those published for the same stations. */
 public record MonthlyCheck(ErrorSpread spring, ErrorSpread autumn) {

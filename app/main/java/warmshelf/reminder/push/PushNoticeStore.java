@@ -35,7 +35,7 @@ public final class PushNoticeStore {
     }
 
     /** A notice to be sent; {@code tries} counts this one. */
-    record Ready(UUID id, UUID address, PushTarget target, Notice notice, OffsetDateTime madeAt, int tries) {}
+    record Ready(UUID id, UUID address, PushTarget target, PushMessage notice, OffsetDateTime madeAt, int tries) {}
 
     /** Whether a member was told of a thing already, or is about to be. */
     public boolean knows(UUID member, String about) {
@@ -43,7 +43,7 @@ public final class PushNoticeStore {
     }
 
     /** Lays a notice ready for each of a member's devices, unless the member is told of the thing already. */
-    public void lay(UUID member, Notice notice) {
+    public void lay(UUID member, PushMessage notice) {
         if (knows(member, notice.about())) {
             return;
         }
@@ -55,7 +55,7 @@ public final class PushNoticeStore {
     }
 
     /** Lays a notice ready for one of a member's devices; false when it is not told. */
-    public boolean layFor(UUID member, UUID address, Notice notice) {
+    public boolean layFor(UUID member, UUID address, PushMessage notice) {
         boolean told = sql.fetchExists(
                 PUSH_ADDRESS,
                 PUSH_ADDRESS.ID.eq(address),
@@ -67,7 +67,7 @@ public final class PushNoticeStore {
         return told;
     }
 
-    private void lay(UUID member, UUID address, Notice notice) {
+    private void lay(UUID member, UUID address, PushMessage notice) {
         try {
             sql.insertInto(PUSH_NOTICE)
                     .set(PUSH_NOTICE.ID, UUID.randomUUID())
@@ -133,7 +133,7 @@ public final class PushNoticeStore {
                 row.get(PUSH_NOTICE.ADDRESS_ID),
                 new PushTarget(
                         row.get(PUSH_ADDRESS.ENDPOINT), row.get(PUSH_ADDRESS.P256DH), row.get(PUSH_ADDRESS.AUTH)),
-                new Notice(
+                new PushMessage(
                         row.get(PUSH_NOTICE.ABOUT),
                         row.get(PUSH_NOTICE.TITLE),
                         row.get(PUSH_NOTICE.BODY),

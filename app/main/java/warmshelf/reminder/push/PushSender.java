@@ -41,7 +41,7 @@ final class PushSender {
         this.clock = clock;
     }
 
-    PushAnswer send(PushTarget target, Notice notice) {
+    PushAnswer send(PushTarget target, PushMessage notice) {
         if (rule.refusal(target.endpoint()).isPresent()) {
             return PushAnswer.refused("its address is not accepted");
         }
@@ -64,7 +64,7 @@ final class PushSender {
         }
     }
 
-    private HttpRequest request(URI endpoint, PushTarget target, Notice notice) {
+    private HttpRequest request(URI endpoint, PushTarget target, PushMessage notice) {
         long seconds = Duration.between(clock.instant(), notice.until()).toSeconds();
         HttpRequest.Builder request = HttpRequest.newBuilder(endpoint)
                 .timeout(PATIENCE)
@@ -79,7 +79,7 @@ final class PushSender {
         return request.build();
     }
 
-    private static byte[] json(Notice notice) {
+    private static byte[] json(PushMessage notice) {
         Map<String, String> shown = new LinkedHashMap<>();
         shown.put("title", notice.title());
         shown.put("body", notice.body());
@@ -98,7 +98,7 @@ final class PushSender {
     }
 
     /** The push service can read it, so it is a hash with the device's secret: the same for the same topic, and says nothing. */
-    private static String topic(PushTarget target, Notice notice) {
+    private static String topic(PushTarget target, PushMessage notice) {
         try {
             MessageDigest digest = MessageDigest.getInstance("SHA-256");
             digest.update(target.auth().getBytes(StandardCharsets.UTF_8));

@@ -16,8 +16,8 @@ import org.junit.jupiter.api.Test;
 import warmshelf.frost.Threshold;
 import warmshelf.frost.garden.GardenPoint;
 import warmshelf.frost.station.Side;
-import warmshelf.member.MemberStore;
-import warmshelf.member.NewMember;
+import warmshelf.group.MemberStore;
+import warmshelf.group.NewMember;
 import warmshelf.testing.StoreContract;
 
 abstract class EvidenceStoreContract extends StoreContract {

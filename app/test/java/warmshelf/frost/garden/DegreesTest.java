@@ -9,7 +9,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import warmshelf.frost.Threshold;
-import warmshelf.web.Units;
+import warmshelf.words.Degrees;
+import warmshelf.words.Units;
 
 class DegreesTest {
     private static final Units FAHRENHEIT = new Units("F", "in");

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import warmshelf.web.Units;
+import warmshelf.words.Units;
 
 class DoubtfulNightTest {
     private static final LocalDate DAY = LocalDate.of(2027, 5, 1);

@@ -17,8 +17,8 @@ import org.junit.jupiter.api.Test;
 import warmshelf.crop.Hardiness;
 import warmshelf.frost.garden.FrostCorrection.Area;
 import warmshelf.frost.garden.FrostCorrection.Change;
-import warmshelf.member.MemberStore;
-import warmshelf.member.NewMember;
+import warmshelf.group.MemberStore;
+import warmshelf.group.NewMember;
 import warmshelf.testing.StoreContract;
 
 abstract class GardenStoreContract extends StoreContract {

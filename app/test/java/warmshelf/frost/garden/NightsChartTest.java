@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import warmshelf.web.Units;
+import warmshelf.words.Units;
 
 class NightsChartTest {
     private static final LocalDate FIRST = LocalDate.of(2027, 2, 1);

@@ -10,8 +10,8 @@ import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import warmshelf.member.MemberStore;
-import warmshelf.member.NewMember;
+import warmshelf.group.MemberStore;
+import warmshelf.group.NewMember;
 import warmshelf.testing.StoreContract;
 
 abstract class ThermometerStoreContract extends StoreContract {
@@ -116,7 +116,7 @@ abstract class ThermometerStoreContract extends StoreContract {
 
         assertThat(thermometers.noted(TODAY))
                 .isEqualTo(Map.of(
-                        shed, new NightsNoted(3, -8.5, TODAY), old, new NightsNoted(1, null, TODAY.minusDays(7))));
+                        shed, new NotedNights(3, -8.5, TODAY), old, new NotedNights(1, null, TODAY.minusDays(7))));
     }
 
     @Test

@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import warmshelf.frost.FrostSeason;
-import warmshelf.frost.evidence.Blend;
+import warmshelf.frost.evidence.SeasonBlend;
 import warmshelf.testing.Everything;
 
 /**
@@ -44,7 +44,7 @@ class BlendedEvidenceTest {
             double published = told.medianDay(Side.SPRING);
             errors[0][i] = surface.medianDay() - published;
             errors[1][i] = stations.medianDay() - published;
-            errors[2][i] = Blend.of(surface, stations).season().medianDay() - published;
+            errors[2][i] = SeasonBlend.of(surface, stations).season().medianDay() - published;
         }
 
         double gridAlone = ErrorSpread.of(errors[0]).median();

@@ -9,7 +9,6 @@ import java.util.function.ToDoubleBiFunction;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import warmshelf.frost.monthly.MonthlyFrost;
 import warmshelf.testing.Everything;
 
 /**

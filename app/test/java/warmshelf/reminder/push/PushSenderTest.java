@@ -139,8 +139,8 @@ class PushSenderTest {
         return new PushTarget(service.address("/to/1"), device.p256dh(), device.auth());
     }
 
-    private Notice notice(String title) {
-        return new Notice(
+    private PushMessage notice(String title) {
+        return new PushMessage(
                 "alarm 1",
                 title,
                 "Hall cellar · North · shelf 2",

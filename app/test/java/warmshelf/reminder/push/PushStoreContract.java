@@ -19,8 +19,8 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import warmshelf.member.MemberStore;
-import warmshelf.member.SessionStore;
+import warmshelf.group.MemberStore;
+import warmshelf.group.SessionStore;
 import warmshelf.testing.GrowRoom;
 import warmshelf.testing.StoreContract;
 
@@ -152,7 +152,8 @@ abstract class PushStoreContract extends StoreContract {
         add("a");
         notices.lay(
                 room.tom(),
-                new Notice("alarm 1", "t", "b", "/", true, "x", clock.instant().plus(Duration.ofDays(9))));
+                new PushMessage(
+                        "alarm 1", "t", "b", "/", true, "x", clock.instant().plus(Duration.ofDays(9))));
         notices.lay(room.tom(), notice("alarm 2"));
         List<PushNoticeStore.Ready> ready = notices.take();
 
@@ -340,8 +341,8 @@ abstract class PushStoreContract extends StoreContract {
         return new PushTarget("https://push.example.org/" + name, "key", "secret");
     }
 
-    private Notice notice(String about) {
-        return new Notice(
+    private PushMessage notice(String about) {
+        return new PushMessage(
                 about,
                 "Mat M1 is too hot",
                 "Hall cellar",

@@ -1,0 +1,26 @@
+package warmshelf.allocation;
+
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A place that something can be moved to.
+ *
+ * @param number on its mat or lit shelf, from 1
+ * @param where site, rack and shelf in words
+ * @param mat null under a light
+ */
+public record CandidatePlace(
+        UUID id, int number, String where, @Nullable MatSpace mat) {
+
+    /** For example 'mat M3, place 2'. */
+    public String words() {
+        return mat == null ? "the light, place " + number : "mat %s, place %d".formatted(mat.name(), number);
+    }
+
+    /** Said as {@link Stay#where} says it, so that the two can be compared. */
+    public String whereWith(Slot slot) {
+        return "%s · %s · place %d, %s"
+                .formatted(where, mat == null ? "light" : "mat " + mat.name(), number, slot.words());
+    }
+}

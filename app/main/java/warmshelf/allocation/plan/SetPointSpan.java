@@ -1,4 +1,0 @@
-package warmshelf.allocation.plan;
-
-/** Days on which a mat's thermostat is set to one temperature. */
-public record SetPointSpan(String mat, DayRange days, int celsius) {}

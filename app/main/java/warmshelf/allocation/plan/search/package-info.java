@@ -1,2 +1,0 @@
-/** Makes plans: first come, greedy, and a search for a better one; why a request was refused; how good a plan can get. */
-package warmshelf.allocation.plan.search;

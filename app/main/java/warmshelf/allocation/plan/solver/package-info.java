@@ -1,2 +1,0 @@
-/** A published solver in a process of its own, which may die at any time without harm. */
-package warmshelf.allocation.plan.solver;

@@ -1,0 +1,163 @@
+package warmshelf.frost.files;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.UUID;
+import warmshelf.web.Pages;
+import warmshelf.web.Refusal;
+import warmshelf.web.Respond;
+import warmshelf.web.Role;
+import warmshelf.web.Uploads;
+import warmshelf.web.Visitor;
+
+/** Sending a file, seeing how far its reading is and what is in it, and deciding about it. */
+final class ImportPages implements Pages {
+    private static final String ADDRESS = "/frost/imports";
+    private static final int SECONDS_BETWEEN_LOOKS = 2;
+    private static final int MOST_FILES = 200;
+    private static final int LONGEST_NAME = 200;
+
+    private final ImportStore imports;
+    private final StationStore stations;
+    private final ImportJobs jobs;
+    private final Clock clock;
+
+    ImportPages(ImportStore imports, StationStore stations, ImportJobs jobs, Clock clock) {
+        this.imports = imports;
+        this.stations = stations;
+        this.jobs = jobs;
+        this.clock = clock;
+    }
+
+    @Override
+    public void register(RoutesConfig routes) {
+        routes.get(
+                ADDRESS + "/new",
+                ctx -> ctx.render("frost/import-new.peb", model(ImportForm.blank())),
+                Role.COORDINATOR);
+        routes.post(ADDRESS, this::send, Role.COORDINATOR);
+        routes.get(ADDRESS + "/{id}", this::show, Role.MEMBER);
+        routes.post(ADDRESS + "/{id}/cancellation", this::giveUp, Role.COORDINATOR);
+        routes.post(ADDRESS + "/{id}/taking", this::take, Role.COORDINATOR);
+        routes.post(ADDRESS + "/{id}/removal", this::remove, Role.COORDINATOR);
+    }
+
+    @Override
+    public Set<String> uploads() {
+        return Set.of(ADDRESS);
+    }
+
+    @Override
+    public void stop() {
+        jobs.close();
+    }
+
+    private static Map<String, Object> model(ImportForm form) {
+        return Map.of("form", form, "kinds", ImportForm.choices());
+    }
+
+    private void send(Context ctx) throws IOException {
+        Path folder = Uploads.freshFolder(ctx);
+        boolean handedOn = false;
+        try {
+            List<UploadedFile> files = keep(ctx, folder);
+            ImportForm form =
+                    ImportForm.of(ctx.formParamMap(), files, Visitor.of(ctx).units());
+            if (form.kind().isEmpty()) {
+                Respond.again(ctx, "frost/import-new.peb", model(form));
+                return;
+            }
+            ImportReader.Order order = new ImportReader.Order(
+                    form.kind().get(), files, form.place().orElse(null), form.stationName(), folder);
+            UUID id = jobs.start(order, form.source(files), Visitor.of(ctx).memberId());
+            handedOn = true;
+            Respond.seeOther(ctx, ADDRESS + "/" + id, "The file has arrived and is being read.");
+        } finally {
+            if (!handedOn) {
+                ImportJobs.delete(folder);
+            }
+        }
+    }
+
+    /** The server throws away what was sent when it has answered, so that it is kept under another name. */
+    private static List<UploadedFile> keep(Context ctx, Path folder) throws IOException {
+        List<UploadedFile> kept = new ArrayList<>();
+        if (!ctx.isMultipartFormData()) {
+            return kept;
+        }
+        for (io.javalin.http.UploadedFile sent : ctx.uploadedFiles("file")) {
+            // a browser sends a nameless file where none was chosen
+            if (sent.filename().isBlank()) {
+                continue;
+            }
+            Path path = folder.resolve("file-" + kept.size());
+            try (InputStream content = sent.content()) {
+                Files.copy(content, path);
+            }
+            kept.add(new UploadedFile(path, name(sent.filename())));
+            if (kept.size() > MOST_FILES) {
+                throw Refusal.of(
+                        HttpStatus.UNPROCESSABLE_CONTENT,
+                        "More than %d files were sent at once; pack them into one .zip instead.".formatted(MOST_FILES));
+            }
+        }
+        return kept;
+    }
+
+    private static String name(String given) {
+        String last = given.substring(Math.max(given.lastIndexOf('/'), given.lastIndexOf('\\')) + 1);
+        return StationCodes.shortened(last.replaceAll("\\p{Cntrl}", " ").strip(), LONGEST_NAME);
+    }
+
+    private void show(Context ctx) {
+        FrostImport entry = found(ctx);
+        ImportPage page = ImportPage.of(
+                entry, jobs.waits(entry.id()), clock.instant(), Visitor.of(ctx).zone(), imports, stations);
+        if (Respond.wantsJson(ctx)) {
+            ctx.json(Map.of("busy", page.isBusy(), "percent", page.percent(), "words", page.progressWords()));
+            return;
+        }
+        ctx.render("frost/import.peb", Map.of("page", page, "seconds", SECONDS_BETWEEN_LOOKS));
+    }
+
+    private FrostImport found(Context ctx) {
+        return imports.find(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
+    }
+
+    private void giveUp(Context ctx) {
+        FrostImport entry = found(ctx);
+        decided(imports.giveUp(entry.id(), Visitor.of(ctx).memberId()), entry);
+        Respond.seeOther(ctx, "/frost/evidence", "Given up. Nothing of the file was kept.");
+    }
+
+    private void take(Context ctx) {
+        FrostImport entry = found(ctx);
+        decided(imports.take(entry.id(), Visitor.of(ctx).memberId()), entry);
+        Respond.seeOther(ctx, "/frost/evidence", "Taken. Everybody’s frost dates rest on it from now on.");
+    }
+
+    private void remove(Context ctx) {
+        FrostImport entry = found(ctx);
+        decided(imports.remove(entry.id(), Visitor.of(ctx).memberId()), entry);
+        Respond.seeOther(ctx, "/frost/evidence", "Removed. Frost dates no longer rest on it.");
+    }
+
+    private void decided(boolean changed, FrostImport shown) {
+        if (!changed) {
+            FrostImport now = imports.find(shown.id()).orElse(shown);
+            String by = now.decidedBy() == null ? "" : " by " + now.decidedBy();
+            throw Refusal.conflict("This was decided meanwhile: it stands at ‘%s’%s. Nothing was changed by you."
+                    .formatted(now.state().words(), by));
+        }
+    }
+}

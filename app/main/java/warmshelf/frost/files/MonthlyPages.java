@@ -1,0 +1,57 @@
+package warmshelf.frost.files;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.Map;
+import warmshelf.frost.MeasuredError;
+import warmshelf.frost.Postcodes;
+import warmshelf.web.Pages;
+import warmshelf.web.Respond;
+import warmshelf.web.Role;
+import warmshelf.web.Visitor;
+
+/** Typing in twelve monthly mean minima of a place, with a look at the dates that come of it before they are kept. */
+final class MonthlyPages implements Pages {
+    private static final String TEMPLATE = "frost/months.peb";
+
+    private final StationStore stations;
+
+    MonthlyPages(StationStore stations) {
+        this.stations = stations;
+    }
+
+    @Override
+    public void register(RoutesConfig routes) {
+        routes.get(
+                "/frost/months",
+                ctx -> ctx.render(TEMPLATE, model(MonthsForm.blank(), Visitor.of(ctx))),
+                Role.COORDINATOR);
+        routes.post("/frost/months", this::add, Role.COORDINATOR);
+    }
+
+    private static Map<String, Object> model(MonthsForm form, Visitor visitor) {
+        boolean home = visitor.country().equals(Postcodes.UNITED_STATES);
+        return Map.of(
+                "form",
+                form,
+                "months",
+                MonthsForm.months(),
+                "measured",
+                MeasuredError.monthlySentence(form.inUnitedStates().orElse(home)));
+    }
+
+    private void add(Context ctx) {
+        Visitor visitor = Visitor.of(ctx);
+        MonthsForm form = MonthsForm.of(ctx.formParamMap(), visitor.units());
+        if (form.station().isEmpty()) {
+            Respond.again(ctx, TEMPLATE, model(form, visitor));
+            return;
+        }
+        if (!form.isToKeep()) {
+            ctx.render(TEMPLATE, model(form, visitor));
+            return;
+        }
+        stations.addMonthly(form.station().get(), form.source(), visitor.memberId());
+        Respond.seeOther(ctx, "/frost/evidence", "The place counts from now on.");
+    }
+}

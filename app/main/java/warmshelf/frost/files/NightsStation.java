@@ -1,0 +1,118 @@
+package warmshelf.frost.files;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
+import warmshelf.BadInput;
+import warmshelf.frost.Threshold;
+import warmshelf.frost.minima.FrostRecord;
+import warmshelf.frost.minima.FrostSide;
+import warmshelf.frost.minima.Hemisphere;
+import warmshelf.frost.minima.RecordNotes;
+import warmshelf.frost.minima.StationMinima;
+import warmshelf.frost.minima.StationPoint;
+import warmshelf.frost.minima.Trend;
+import warmshelf.frost.station.Side;
+
+/** Turns a station's daily minima into its frost at the three thresholds, season by season. */
+final class NightsStation {
+    /** Nearly a whole year: with less, what looks like the last frost may only be the last night noted. */
+    private static final int LEAST_NIGHTS = 300;
+
+    private NightsStation() {}
+
+    /**
+     * Counts a record.
+     *
+     * @param typed used where the file does not tell the place or the elevation
+     * @param name what to call the station, or empty for the file's own name
+     * @throws BadInput when nobody tells where the station lies, or no season has enough nights
+     */
+    static StationReading read(StationMinima station, @Nullable TypedPlace typed, String name, ImportedRows findings) {
+        if (station.minima().size() < LEAST_NIGHTS) {
+            throw new BadInput(
+                    "There are minima of %d nights in the file; at least %d, nearly a whole year, are needed to tell frost dates."
+                            .formatted(station.minima().size(), LEAST_NIGHTS));
+        }
+        TypedPlace place = place(station.point(), typed);
+        List<FrostDay> days = new ArrayList<>();
+        List<StationReading.Season> seasons = new ArrayList<>();
+        for (Threshold threshold : Threshold.values()) {
+            FrostRecord record = FrostRecord.of(station.minima(), Hemisphere.of(place.latitude()), threshold.celsius());
+            add(threshold, Side.SPRING, record.spring(), days, seasons);
+            add(threshold, Side.AUTUMN, record.autumn(), days, seasons);
+            if (threshold == Threshold.FROST) {
+                notes(station, record, findings);
+            }
+        }
+        if (seasons.isEmpty()) {
+            throw new BadInput(
+                    "Not one season in the file has enough nights to tell a frost date; a spring and autumn with hardly a gap are needed.");
+        }
+        StationPoint point = station.point();
+        String own = point == null || point.name().isBlank() ? station.station() : point.name();
+        return new StationReading(
+                StationCodes.shortened(station.station(), PublishedStations.LONGEST_CODE),
+                StationCodes.shortened(name.isEmpty() ? own : name, PublishedStations.LONGEST_NAME),
+                place.latitude(),
+                place.longitude(),
+                place.elevationM(),
+                days,
+                seasons);
+    }
+
+    private static TypedPlace place(@Nullable StationPoint point, @Nullable TypedPlace typed) {
+        if (point == null) {
+            if (typed == null) {
+                throw new BadInput(
+                        "The file does not say where its station lies; send it again with latitude, longitude and elevation filled in.");
+            }
+            return typed;
+        }
+        Double elevation = point.elevationM();
+        if (elevation == null && typed == null) {
+            throw new BadInput(
+                    "The file does not say how high its station lies; send it again with latitude, longitude and elevation filled in.");
+        }
+        TypedPlace place = new TypedPlace(
+                point.latitude(),
+                point.longitude(),
+                elevation != null ? elevation : typed == null ? 0 : typed.elevationM());
+        if (Math.abs(place.latitude()) > 90 || Math.abs(place.longitude()) > 180) {
+            throw new BadInput("The file puts its station at latitude %s, longitude %s, which is not on earth."
+                    .formatted(place.latitude(), place.longitude()));
+        }
+        return place;
+    }
+
+    private static void add(
+            Threshold threshold,
+            Side side,
+            FrostSide record,
+            List<FrostDay> days,
+            List<StationReading.Season> seasons) {
+        if (record.seasons().isEmpty()) {
+            return;
+        }
+        OptionalDouble median = record.medianDay();
+        double sd = record.sdDays().orElse(0);
+        days.add(new FrostDay(
+                threshold,
+                side,
+                record.anyFrost().orElseThrow(),
+                median.isPresent() ? (Double) median.getAsDouble() : null,
+                sd > 0 ? (Double) sd : null,
+                record.seasons().size()));
+        record.seasons()
+                .forEach(
+                        season -> seasons.add(new StationReading.Season(threshold, side, season.year(), season.day())));
+    }
+
+    private static void notes(StationMinima station, FrostRecord record, ImportedRows findings) {
+        for (FrostSide side : List.of(record.spring(), record.autumn())) {
+            Trend.of(side).ifPresent(trend -> findings.note(RecordNotes.words(trend, side)));
+        }
+        RecordNotes.of(station, record, true).forEach(findings::note);
+    }
+}

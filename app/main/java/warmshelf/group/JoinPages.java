@@ -1,0 +1,70 @@
+package warmshelf.group;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.List;
+import java.util.Map;
+import warmshelf.web.BrowserSession;
+import warmshelf.web.FormReader;
+import warmshelf.web.Pages;
+import warmshelf.web.Respond;
+import warmshelf.web.Role;
+import warmshelf.words.Countries;
+
+/** Joining the group by a link. */
+public final class JoinPages implements Pages {
+    private static final String TEMPLATE = "group/join.peb";
+
+    private final AdmissionStore admissions;
+    private final Passphrases passphrases;
+    private final Doorway doorway;
+    private final BrowserSession browsers;
+
+    public JoinPages(AdmissionStore admissions, Passphrases passphrases, Doorway doorway, BrowserSession browsers) {
+        this.admissions = admissions;
+        this.passphrases = passphrases;
+        this.doorway = doorway;
+        this.browsers = browsers;
+    }
+
+    @Override
+    public void register(RoutesConfig routes) {
+        // Anyone: the link's token is the right.
+        routes.get("/join/{token}", this::ask, Role.ANYONE);
+        routes.post("/join/{token}", this::join, Role.ANYONE);
+    }
+
+    private void ask(Context ctx) {
+        Link link = openLink(ctx);
+        // whom it was made for is most often who opens it; anybody else types another name
+        String name = link.note().length() <= PersonForm.LONGEST_NAME ? link.note() : "";
+        ctx.render(TEMPLATE, model(link, new FormReader(Map.of("country", List.of("US"), "name", List.of(name)))));
+    }
+
+    private void join(Context ctx) {
+        Link link = openLink(ctx);
+        PersonForm form = PersonForm.from(ctx.formParamMap());
+        if (!form.ok()) {
+            Respond.again(ctx, TEMPLATE, model(link, form.reader()));
+            return;
+        }
+        Admission admission = admissions.join(link, form.person(passphrases));
+        if (admission instanceof Admission.Admitted in) {
+            browsers.letIn(ctx, in.sessionToken());
+            Respond.seeOther(ctx, "/", "Welcome, %s. You are signed in.".formatted(form.name()));
+        } else if (admission instanceof Admission.NameTaken) {
+            form.refuseTakenName();
+            Respond.again(ctx, TEMPLATE, model(link, form.reader()));
+        } else {
+            throw Doorway.spent(link.oneUse());
+        }
+    }
+
+    private Link openLink(Context ctx) {
+        return doorway.openLink(browsers.address(ctx), LinkPurpose.JOIN, ctx.pathParam("token"));
+    }
+
+    private static Map<String, Object> model(Link link, FormReader form) {
+        return Map.of("link", link, "form", form, "countries", Countries.byName());
+    }
+}

@@ -1,0 +1,38 @@
+package warmshelf.group;
+
+import java.text.Normalizer;
+import java.time.OffsetDateTime;
+import java.util.Locale;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A person of the group.
+ *
+ * @param temperatureUnit 'C' or 'F'; null: as the group shows it
+ * @param lengthUnit 'cm' or 'in'; null: as the group shows it
+ * @param leftAt null while the person belongs to the group
+ * @param version counts changes, so that two people do not overwrite each other's
+ */
+public record Member(
+        UUID id,
+        String name,
+        boolean coordinator,
+        String country,
+        String postcode,
+        @Nullable String temperatureUnit,
+        @Nullable String lengthUnit,
+        OffsetDateTime joinedAt,
+        @Nullable OffsetDateTime leftAt,
+        int version) {
+
+    public boolean present() {
+        return leftAt == null;
+    }
+
+    /** The name as it is compared: 'ADA  Moss' and 'Ada Moss' are one person. */
+    static String key(String name) {
+        String plain = Normalizer.normalize(name, Normalizer.Form.NFKC).strip();
+        return plain.replaceAll("\\s+", " ").toLowerCase(Locale.ROOT);
+    }
+}

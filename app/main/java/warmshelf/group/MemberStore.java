@@ -1,0 +1,219 @@
+package warmshelf.group;
+
+import static warmshelf.db.generated.Tables.GROUP_PROFILE;
+import static warmshelf.db.generated.Tables.MEMBER;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.jooq.DSLContext;
+import org.jooq.exception.IntegrityConstraintViolationException;
+import org.jspecify.annotations.Nullable;
+import warmshelf.db.Audit;
+import warmshelf.db.Database;
+import warmshelf.db.generated.tables.records.MemberRecord;
+
+/** The people of the group, those who have left included: their sowings stay. */
+public final class MemberStore {
+    private final Database database;
+    private final Audit audit;
+
+    public MemberStore(Database database, Audit audit) {
+        this.database = database;
+        this.audit = audit;
+    }
+
+    /** Everyone by name, those present first. */
+    public List<Member> all() {
+        return database.sql()
+                .selectFrom(MEMBER)
+                .orderBy(MEMBER.LEFT_AT.isNotNull(), MEMBER.NAME_KEY)
+                .fetch(MemberStore::member);
+    }
+
+    /** Who coordinates the group now, by name. */
+    public List<String> coordinatorNames() {
+        return database.sql()
+                .select(MEMBER.NAME)
+                .from(MEMBER)
+                .where(MEMBER.ROLE.eq("coordinator"))
+                .and(MEMBER.LEFT_AT.isNull())
+                .orderBy(MEMBER.NAME_KEY)
+                .fetch(MEMBER.NAME);
+    }
+
+    public Optional<Member> find(UUID id) {
+        return database.sql().selectFrom(MEMBER).where(MEMBER.ID.eq(id)).fetchOptional(MemberStore::member);
+    }
+
+    /** Someone present, by name in any capitals. */
+    public Optional<Member> named(String name) {
+        return database.sql()
+                .selectFrom(MEMBER)
+                .where(MEMBER.NAME_KEY.eq(Member.key(name)))
+                .and(MEMBER.LEFT_AT.isNull())
+                .fetchOptional(MemberStore::member);
+    }
+
+    public @Nullable String passphraseHash(UUID id) {
+        return database.sql()
+                .select(MEMBER.PASSPHRASE_HASH)
+                .from(MEMBER)
+                .where(MEMBER.ID.eq(id))
+                .fetchOne(MEMBER.PASSPHRASE_HASH);
+    }
+
+    /**
+     * Adds a person within the caller's transaction.
+     *
+     * @throws IntegrityConstraintViolationException when the name is taken
+     */
+    public UUID add(DSLContext sql, NewMember person, boolean coordinator, String how) {
+        UUID id = UUID.randomUUID();
+        sql.insertInto(MEMBER)
+                .set(MEMBER.ID, id)
+                .set(MEMBER.NAME, person.name())
+                .set(MEMBER.NAME_KEY, Member.key(person.name()))
+                .set(MEMBER.ROLE, coordinator ? "coordinator" : "member")
+                .set(MEMBER.COUNTRY, person.country())
+                .set(MEMBER.POSTCODE, person.postcode())
+                .set(MEMBER.PASSPHRASE_HASH, person.passphraseHash())
+                .set(MEMBER.JOINED_AT, audit.now())
+                .set(MEMBER.VERSION, 1)
+                .execute();
+        audit.write(sql, id, "join", "member", id, how);
+        return id;
+    }
+
+    /** Makes a member a coordinator or back; false when nobody would be left to coordinate. */
+    public boolean setCoordinator(UUID id, boolean coordinator, UUID by) {
+        return database.sql().transactionResult(inside -> {
+            DSLContext sql = inside.dsl();
+            if (!coordinator && isLastCoordinator(sql, id)) {
+                return false;
+            }
+            sql.update(MEMBER)
+                    .set(MEMBER.ROLE, coordinator ? "coordinator" : "member")
+                    .set(MEMBER.VERSION, MEMBER.VERSION.plus(1))
+                    .where(MEMBER.ID.eq(id))
+                    .execute();
+            if (!coordinator) {
+                LinkStore.withdrawAllOf(sql, id, audit.now());
+            }
+            audit.write(sql, by, coordinator ? "make coordinator" : "make member", "member", id, "");
+            return true;
+        });
+    }
+
+    /** Notes that someone has left and signs them out everywhere; false for the last coordinator. */
+    public boolean leave(UUID id, UUID by) {
+        return database.sql().transactionResult(inside -> {
+            if (isLastCoordinator(inside.dsl(), id)) {
+                return false;
+            }
+            leave(inside.dsl(), id, by);
+            return true;
+        });
+    }
+
+    /** Notes, within the caller's transaction, that someone who is not the last coordinator has left. */
+    public void leave(DSLContext sql, UUID id, UUID by) {
+        sql.update(MEMBER)
+                .set(MEMBER.LEFT_AT, audit.now())
+                .set(MEMBER.VERSION, MEMBER.VERSION.plus(1))
+                .where(MEMBER.ID.eq(id))
+                .and(MEMBER.LEFT_AT.isNull())
+                .execute();
+        SessionStore.endAll(sql, id);
+        LinkStore.withdrawAllOf(sql, id, audit.now());
+        audit.write(sql, by, "leave", "member", id, "");
+    }
+
+    /** Takes back someone who was marked as left, as a plain member. */
+    public void comeBack(UUID id, UUID by) {
+        database.sql().transaction(inside -> comeBack(inside.dsl(), id, false, by));
+    }
+
+    /** Takes back someone who was marked as left, within the caller's transaction. */
+    public void comeBack(DSLContext sql, UUID id, boolean coordinator, UUID by) {
+        sql.update(MEMBER)
+                .setNull(MEMBER.LEFT_AT)
+                .set(MEMBER.ROLE, coordinator ? "coordinator" : "member")
+                .set(MEMBER.VERSION, MEMBER.VERSION.plus(1))
+                .where(MEMBER.ID.eq(id))
+                .and(MEMBER.LEFT_AT.isNotNull())
+                .execute();
+        audit.write(sql, by, "come back", "member", id, "");
+    }
+
+    /** What became of a change to one's own entry. */
+    enum Change {
+        SAVED,
+        NAME_TAKEN,
+        CHANGED_MEANWHILE
+    }
+
+    /** Changes one's own entry if it is still the version that was read. */
+    Change change(UUID id, int version, OwnSettings settings) {
+        try {
+            return database.sql().transactionResult(inside -> change(inside.dsl(), id, version, settings));
+        } catch (IntegrityConstraintViolationException sameName) {
+            return Change.NAME_TAKEN;
+        }
+    }
+
+    private Change change(DSLContext sql, UUID id, int version, OwnSettings settings) {
+        int changed = sql.update(MEMBER)
+                .set(MEMBER.NAME, settings.name())
+                .set(MEMBER.NAME_KEY, Member.key(settings.name()))
+                .set(MEMBER.COUNTRY, settings.country())
+                .set(MEMBER.POSTCODE, settings.postcode())
+                .set(MEMBER.TEMPERATURE_UNIT, settings.temperatureUnit())
+                .set(MEMBER.LENGTH_UNIT, settings.lengthUnit())
+                .set(MEMBER.VERSION, version + 1)
+                .where(MEMBER.ID.eq(id))
+                .and(MEMBER.VERSION.eq(version))
+                .execute();
+        if (changed == 0) {
+            return Change.CHANGED_MEANWHILE;
+        }
+        audit.write(sql, id, "change own settings", "member", id, settings.audited());
+        return Change.SAVED;
+    }
+
+    /** Sets a new passphrase within the caller's transaction and signs the member out everywhere. */
+    public void setPassphrase(DSLContext sql, UUID id, String hash) {
+        sql.update(MEMBER)
+                .set(MEMBER.PASSPHRASE_HASH, hash)
+                .where(MEMBER.ID.eq(id))
+                .execute();
+        SessionStore.endAll(sql, id);
+        audit.write(sql, id, "change passphrase", "member", id, "");
+    }
+
+    /** Whether the group would have no coordinator without this one; holds the group's row until the transaction ends. */
+    public boolean isLastCoordinator(DSLContext sql, UUID id) {
+        // The group's row is locked first, so that two coordinators cannot each let the other go at the same moment.
+        sql.select(GROUP_PROFILE.ID).from(GROUP_PROFILE).forUpdate().fetch();
+        List<UUID> coordinators = sql.select(MEMBER.ID)
+                .from(MEMBER)
+                .where(MEMBER.ROLE.eq("coordinator"))
+                .and(MEMBER.LEFT_AT.isNull())
+                .fetch(MEMBER.ID);
+        return coordinators.equals(List.of(id));
+    }
+
+    private static Member member(MemberRecord row) {
+        return new Member(
+                row.getId(),
+                row.getName(),
+                row.getRole().equals("coordinator"),
+                row.getCountry(),
+                row.getPostcode(),
+                row.getTemperatureUnit(),
+                row.getLengthUnit(),
+                row.getJoinedAt(),
+                row.getLeftAt(),
+                row.getVersion());
+    }
+}

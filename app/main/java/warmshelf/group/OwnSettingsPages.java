@@ -1,0 +1,112 @@
+package warmshelf.group;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.List;
+import java.util.Map;
+import warmshelf.web.BrowserSession;
+import warmshelf.web.FormReader;
+import warmshelf.web.Pages;
+import warmshelf.web.Refusal;
+import warmshelf.web.Respond;
+import warmshelf.web.Role;
+import warmshelf.web.Visitor;
+import warmshelf.words.Choice;
+import warmshelf.words.Countries;
+
+/** What members set for themselves: name, garden's postcode, units, passphrase. */
+public final class OwnSettingsPages implements Pages {
+    private static final String TEMPLATE = "group/own-settings.peb";
+
+    private final MemberStore members;
+    private final AdmissionStore admissions;
+    private final Passphrases passphrases;
+    private final Doorway doorway;
+    private final BrowserSession browsers;
+
+    public OwnSettingsPages(
+            MemberStore members,
+            AdmissionStore admissions,
+            Passphrases passphrases,
+            Doorway doorway,
+            BrowserSession browsers) {
+        this.members = members;
+        this.admissions = admissions;
+        this.passphrases = passphrases;
+        this.doorway = doorway;
+        this.browsers = browsers;
+    }
+
+    @Override
+    public void register(RoutesConfig routes) {
+        routes.get("/settings", this::show, Role.MEMBER);
+        routes.post("/settings", this::change, Role.MEMBER);
+        routes.post("/settings/passphrase", this::changePassphrase, Role.MEMBER);
+    }
+
+    private void show(Context ctx) {
+        ctx.render(TEMPLATE, model(OwnSettingsForm.of(me(ctx)), empty()));
+    }
+
+    private void change(Context ctx) {
+        OwnSettingsForm form = OwnSettingsForm.from(ctx.formParamMap());
+        if (!form.reader().ok()) {
+            Respond.again(ctx, TEMPLATE, model(form.reader(), empty()));
+            return;
+        }
+        switch (members.change(Visitor.of(ctx).memberId(), form.version(), form.settings())) {
+            case SAVED -> Respond.seeOther(ctx, "/settings", "Your settings are saved.");
+            case NAME_TAKEN -> {
+                form.refuseTakenName();
+                Respond.again(ctx, TEMPLATE, model(form.reader(), empty()));
+            }
+            case CHANGED_MEANWHILE ->
+                throw Refusal.conflict(
+                        "These settings were changed meanwhile, perhaps on another device, so nothing was saved."
+                                + " Open the settings again to see them as they are now.");
+        }
+    }
+
+    private void changePassphrase(Context ctx) {
+        Visitor visitor = Visitor.of(ctx);
+        doorway.limitSignIn(browsers.address(ctx), visitor.name());
+        FormReader form = new FormReader(ctx.formParamMap());
+        String current = form.requiredText("current", "Passphrase now", Passphrases.LONGEST);
+        String next = PassphraseRule.read(form, "passphrase", "New passphrase", visitor.name());
+        if (form.ok() && !passphrases.fits(current, members.passphraseHash(visitor.memberId()))) {
+            form.refuse("current", "Passphrase now is not the one you sign in with.");
+        }
+        if (!form.ok()) {
+            Respond.again(ctx, TEMPLATE, model(OwnSettingsForm.of(me(ctx)), form));
+            return;
+        }
+        String hash = passphrases.hash(next);
+        browsers.letIn(ctx, admissions.changePassphrase(visitor.memberId(), hash));
+        Respond.seeOther(ctx, "/settings", "Your passphrase is changed; other devices are signed out.");
+    }
+
+    private Member me(Context ctx) {
+        return members.find(Visitor.of(ctx).memberId()).orElseThrow(Refusal::notFound);
+    }
+
+    private static FormReader empty() {
+        return new FormReader(Map.of());
+    }
+
+    private static Map<String, Object> model(FormReader form, FormReader passphraseForm) {
+        return Map.of(
+                "form", form,
+                "passphraseForm", passphraseForm,
+                "countries", Countries.byName(),
+                "temperatures",
+                        List.of(
+                                new Choice(OwnSettingsForm.AS_THE_GROUP, "As the group shows them"),
+                                new Choice("C", "Degrees Celsius"),
+                                new Choice("F", "Degrees Fahrenheit")),
+                "lengths",
+                        List.of(
+                                new Choice(OwnSettingsForm.AS_THE_GROUP, "As the group shows them"),
+                                new Choice("cm", "Centimetres"),
+                                new Choice("in", "Inches")));
+    }
+}

@@ -1,0 +1,137 @@
+package warmshelf.group;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.UUID;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+import warmshelf.web.BrowserSession;
+import warmshelf.web.FormReader;
+import warmshelf.web.Notice;
+import warmshelf.web.Pages;
+import warmshelf.web.Refusal;
+import warmshelf.web.Respond;
+import warmshelf.web.Role;
+import warmshelf.web.Visitor;
+import warmshelf.words.Choice;
+
+/** Who belongs to the group; coordinators invite, appoint and note who has left. */
+public final class PeoplePages implements Pages {
+    private static final String LAST_COORDINATOR =
+            "%s is the only coordinator, and the group needs one. Make someone else a coordinator first.";
+
+    private final MemberStore members;
+    private final LinkStore links;
+    private final BrowserSession browsers;
+    private final Supplier<Set<UUID>> undoable;
+
+    /** @param undoable the members whose leaving can still be taken back */
+    public PeoplePages(MemberStore members, LinkStore links, BrowserSession browsers, Supplier<Set<UUID>> undoable) {
+        this.undoable = undoable;
+        this.members = members;
+        this.links = links;
+        this.browsers = browsers;
+    }
+
+    @Override
+    public void register(RoutesConfig routes) {
+        routes.get("/people", this::people, Role.MEMBER);
+        routes.post("/people/links", this::invite, Role.COORDINATOR);
+        routes.post("/people/links/{hash}/withdrawal", this::withdraw, Role.COORDINATOR);
+        routes.post("/people/{id}/role", this::changeRole, Role.COORDINATOR);
+        routes.post("/people/{id}/sign-in-link", this::makeSignInLink, Role.COORDINATOR);
+        routes.post("/people/{id}/return", this::comeBack, Role.COORDINATOR);
+    }
+
+    private void people(Context ctx) {
+        ctx.render("group/people.peb", model(ctx, new FormReader(Map.of("role", List.of("member")))));
+    }
+
+    private void invite(Context ctx) {
+        FormReader form = new FormReader(ctx.formParamMap());
+        String role = form.choice("role", "Joins as", List.of("member", "coordinator"));
+        String note = form.requiredText("note", "For whom", 80);
+        if (!form.ok()) {
+            Respond.again(ctx, "group/people.peb", model(ctx, form));
+            return;
+        }
+        String token = links.makeInvite(
+                role.equals("coordinator"), note, Visitor.of(ctx).memberId());
+        showLink(ctx, LinkPurpose.JOIN.address(token), "The link for %s is made.".formatted(note));
+    }
+
+    private void withdraw(Context ctx) {
+        if (!links.withdraw(ctx.pathParam("hash"), Visitor.of(ctx).memberId())) {
+            throw Refusal.gone("This link was no longer open, so there is nothing to withdraw.");
+        }
+        Respond.seeOther(ctx, "/people", "The link is withdrawn and lets nobody in any more.");
+    }
+
+    private void changeRole(Context ctx) {
+        Member member = presentMember(ctx);
+        String role = new FormReader(ctx.formParamMap()).text("role");
+        if (!role.equals("coordinator") && !role.equals("member")) {
+            throw Refusal.of(
+                    HttpStatus.UNPROCESSABLE_CONTENT, "Role is not one of those accepted: member or coordinator.");
+        }
+        boolean coordinator = role.equals("coordinator");
+        if (!members.setCoordinator(member.id(), coordinator, Visitor.of(ctx).memberId())) {
+            throw Refusal.conflict(LAST_COORDINATOR.formatted(member.name()));
+        }
+        Respond.seeOther(
+                ctx,
+                "/people",
+                "%s is %s now.".formatted(member.name(), coordinator ? "a coordinator" : "a plain member"));
+    }
+
+    private void makeSignInLink(Context ctx) {
+        Member member = presentMember(ctx);
+        String token = links.makeSignIn(member, Visitor.of(ctx).memberId(), 1);
+        showLink(ctx, LinkPurpose.SIGN_IN.address(token), "The sign-in link for %s is made.".formatted(member.name()));
+    }
+
+    private void comeBack(Context ctx) {
+        Member member = member(ctx);
+        members.comeBack(member.id(), Visitor.of(ctx).memberId());
+        Respond.seeOther(ctx, "/people", member.name() + " belongs to the group again, as a member.");
+    }
+
+    private void showLink(Context ctx, String address, String notice) {
+        Notice.leaveLink(ctx, browsers.wholeAddress(ctx, address));
+        Respond.seeOther(ctx, "/people", notice);
+    }
+
+    private Member presentMember(Context ctx) {
+        Member member = member(ctx);
+        if (!member.present()) {
+            throw Refusal.conflict(member.name() + " has left the group, so this cannot be done.");
+        }
+        return member;
+    }
+
+    private Member member(Context ctx) {
+        return members.find(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
+    }
+
+    private Map<String, Object> model(Context ctx, FormReader form) {
+        List<Member> everyone = members.all();
+        boolean coordinator = Visitor.of(ctx).coordinator();
+        Map<String, Object> model = new HashMap<>();
+        model.put("present", everyone.stream().filter(Member::present).toList());
+        model.put("gone", everyone.stream().filter(member -> !member.present()).toList());
+        model.put("undoable", coordinator ? undoable.get() : Set.of());
+        model.put("links", coordinator ? links.open() : List.of());
+        model.put("madeFor", coordinator ? links.madeForAnother() : Map.of());
+        model.put("onlyHere", browsers.addressOfThisMachineOnly(ctx).orElse(""));
+        model.put("form", form);
+        model.put("roles", List.of(new Choice("member", "Member"), new Choice("coordinator", "Coordinator")));
+        @Nullable String link = coordinator ? Notice.takeLink(ctx) : null;
+        model.put("freshLink", link == null ? "" : link);
+        return model;
+    }
+}

@@ -1,0 +1,48 @@
+package warmshelf.group;
+
+import java.util.List;
+import java.util.Map;
+import warmshelf.web.FormReader;
+
+/** What a person fills in on joining. */
+public record PersonForm(FormReader reader, String name, String country, String postcode, String passphrase) {
+    static final int LONGEST_NAME = 60;
+
+    /** Reads name, country, postcode and passphrase. */
+    public static PersonForm from(Map<String, List<String>> typed) {
+        return from(new FormReader(typed), "country");
+    }
+
+    /** Reads them as part of a larger form, which may ask for the country under another name. */
+    public static PersonForm from(FormReader form, String countryField) {
+        String name = readName(form);
+        String country = PostcodeRule.readCountry(form, countryField);
+        String postcode = PostcodeRule.readPostcode(form, "postcode", "Your postcode", country);
+        String passphrase = PassphraseRule.read(form, "passphrase", "Passphrase", name);
+        return new PersonForm(form, name, country, postcode, passphrase);
+    }
+
+    static String readName(FormReader form) {
+        return form.requiredText("name", "Your name", LONGEST_NAME).replaceAll("\\s+", " ");
+    }
+
+    public boolean ok() {
+        return reader.ok();
+    }
+
+    /** The person as stored, with the passphrase hashed. */
+    public NewMember person(Passphrases passphrases) {
+        return new NewMember(name, country, postcode, passphrases.hash(passphrase));
+    }
+
+    public void refuseTakenName() {
+        refuseTakenName(reader, name);
+    }
+
+    static void refuseTakenName(FormReader form, String name) {
+        form.refuse(
+                "name",
+                "Your name was '%s', which somebody here has already; add a letter or your street, or sign in if it is you."
+                        .formatted(name));
+    }
+}

@@ -1,0 +1,130 @@
+package warmshelf.group;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import warmshelf.web.BrowserSession;
+import warmshelf.web.FormReader;
+import warmshelf.web.Pages;
+import warmshelf.web.Refusal;
+import warmshelf.web.Respond;
+import warmshelf.web.Role;
+import warmshelf.web.Visitor;
+
+/** Signing in by passphrase or by a link, and signing out. */
+public final class SignInPages implements Pages {
+    private final AdmissionStore admissions;
+    private final MemberStore members;
+    private final SessionStore sessions;
+    private final Passphrases passphrases;
+    private final Doorway doorway;
+    private final BrowserSession browsers;
+
+    public SignInPages(
+            AdmissionStore admissions,
+            MemberStore members,
+            SessionStore sessions,
+            Passphrases passphrases,
+            Doorway doorway,
+            BrowserSession browsers) {
+        this.admissions = admissions;
+        this.members = members;
+        this.sessions = sessions;
+        this.passphrases = passphrases;
+        this.doorway = doorway;
+        this.browsers = browsers;
+    }
+
+    @Override
+    public void register(RoutesConfig routes) {
+        // Anyone: this is how one becomes someone.
+        routes.get("/sign-in", this::ask, Role.ANYONE);
+        routes.post("/sign-in", this::signIn, Role.ANYONE);
+        // Anyone: the link's token is the right.
+        routes.get("/in/{token}", this::askByLink, Role.ANYONE);
+        routes.post("/in/{token}", this::signInByLink, Role.ANYONE);
+        routes.post("/sign-out", this::signOut, Role.MEMBER);
+    }
+
+    private void ask(Context ctx) {
+        String then = LocalPath.orHome(ctx.queryParam("then"));
+        if (Visitor.maybe(ctx).isPresent()) {
+            ctx.redirect(then, HttpStatus.SEE_OTHER);
+            return;
+        }
+        ctx.render("group/sign-in.peb", model(new FormReader(Map.of()), then));
+    }
+
+    private void signIn(Context ctx) {
+        FormReader form = new FormReader(ctx.formParamMap());
+        String then = LocalPath.orHome(form.text("then"));
+        String name = form.requiredText("name", "Your name", 60);
+        String passphrase = form.requiredText("passphrase", "Passphrase", Passphrases.LONGEST);
+        if (form.ok()) {
+            doorway.limitSignIn(browsers.address(ctx), name);
+            Optional<Member> member = members.named(name);
+            @Nullable
+            String hash =
+                    member.map(found -> members.passphraseHash(found.id())).orElse(null);
+            if (passphrases.fits(passphrase, hash)) {
+                browsers.letIn(ctx, sessions.open(member.orElseThrow().id()));
+                ctx.redirect(then, HttpStatus.SEE_OTHER);
+                return;
+            }
+            form.refuse(
+                    "name",
+                    "No one here has this name with this passphrase. Check both, or ask a coordinator for a sign-in link.");
+        }
+        Respond.again(ctx, "group/sign-in.peb", model(form, then));
+    }
+
+    // Chat programs fetch links to preview them, so only the button on the page uses a link up.
+    private void askByLink(Context ctx) {
+        Link link = openLink(ctx);
+        ctx.render("group/in.peb", Map.of("link", link, "form", new FormReader(Map.of())));
+    }
+
+    private void signInByLink(Context ctx) {
+        Link link = openLink(ctx);
+        UUID memberId = presentMember(link);
+        FormReader form = new FormReader(ctx.formParamMap());
+        boolean newPassphrase = link.oneUse() && !form.text("passphrase").isEmpty();
+        String passphrase = newPassphrase ? PassphraseRule.read(form, "passphrase", "New passphrase", link.note()) : "";
+        if (!form.ok()) {
+            Respond.again(ctx, "group/in.peb", Map.of("link", link, "form", form));
+            return;
+        }
+        @Nullable String hash = newPassphrase ? passphrases.hash(passphrase) : null;
+        if (admissions.signIn(link, memberId, hash) instanceof Admission.Admitted in) {
+            browsers.letIn(ctx, in.sessionToken());
+            ctx.redirect(LocalPath.HOME, HttpStatus.SEE_OTHER);
+        } else {
+            throw Doorway.spent(link.oneUse());
+        }
+    }
+
+    private Link openLink(Context ctx) {
+        return doorway.openLink(browsers.address(ctx), LinkPurpose.SIGN_IN, ctx.pathParam("token"));
+    }
+
+    private UUID presentMember(Link link) {
+        return Optional.ofNullable(link.memberId())
+                .flatMap(members::find)
+                .filter(Member::present)
+                .map(Member::id)
+                .orElseThrow(() -> Refusal.gone("This link was for someone who has left the group."));
+    }
+
+    private void signOut(Context ctx) {
+        browsers.signOut(ctx);
+        Respond.seeOther(ctx, "/sign-in", "You are signed out.");
+    }
+
+    private static Map<String, Object> model(FormReader form, String then) {
+        return Map.of("form", form, "then", then);
+    }
+}

@@ -1,0 +1,104 @@
+package warmshelf.guide;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import warmshelf.crop.Crop;
+import warmshelf.crop.CropFigure;
+import warmshelf.crop.Emergence;
+import warmshelf.crop.TemperatureResponse;
+import warmshelf.crop.TreatmentWords;
+
+/**
+ * What one crop wants at a step.
+ *
+ * @param source of the crop's row
+ */
+public record CropAtStep(Crop crop, List<Fact> facts, Source source) {
+    private static final Set<Topic> OF_SEED = EnumSet.of(
+            Topic.SEED_TEST,
+            Topic.SOAK,
+            Topic.SOW,
+            Topic.COVERING,
+            Topic.BOTTOM_HEAT,
+            Topic.FIRST_LOOK,
+            Topic.MOVE_TO_CELLS);
+
+    public CropAtStep {
+        facts = List.copyOf(facts);
+    }
+
+    /** One of them, such as 'Depth' and '0.6 cm'. */
+    public record Fact(String name, String words) {}
+
+    static CropAtStep of(Topic topic, Crop crop, TemperatureResponse response, Figures figures) {
+        List<Fact> facts = OF_SEED.contains(topic) ? seed(crop, response, figures) : plants(crop, figures);
+        return new CropAtStep(crop, facts, Source.of(crop.source(), crop.sourceUrl(), crop.standing()));
+    }
+
+    private static List<Fact> seed(Crop crop, TemperatureResponse response, Figures figures) {
+        List<Fact> facts = new ArrayList<>();
+        String comfortable = figures.units()
+                .temperatureRange(
+                        response.comfortable().low(), response.comfortable().high());
+        facts.add(new Fact("Comfortable", comfortable + days(response, figures)));
+        depth(crop, figures).ifPresent(words -> facts.add(new Fact("Depth", words)));
+        light(crop).ifPresent(words -> facts.add(new Fact("Light", words)));
+        String treatment = new TreatmentWords(figures.units()).of(crop.treatment());
+        if (!treatment.isEmpty()) {
+            facts.add(new Fact("Before sowing", treatment));
+        }
+        return facts;
+    }
+
+    private static String days(TemperatureResponse response, Figures figures) {
+        Optional<Emergence> best = response.at(response.bestC());
+        return best.map(emergence -> "; half is up in about %d days at %s"
+                        .formatted(Math.round(emergence.days()), figures.temperature(response.bestC())))
+                .orElse("");
+    }
+
+    private static Optional<String> depth(Crop crop, Figures figures) {
+        Double depth = crop.depthMm();
+        if (depth == null) {
+            return Optional.empty();
+        }
+        String common = crop.commonPractice().contains(CropFigure.DEPTH) ? " (common practice)" : "";
+        if (depth == 0) {
+            return Optional.of("on the surface" + common);
+        }
+        String cover = figures.length(depth) + common;
+        return Optional.of(
+                crop.light().equals("yes")
+                        ? cover + ", or on the surface under a dusting of vermiculite, for the light"
+                        : cover);
+    }
+
+    private static Optional<String> light(Crop crop) {
+        return switch (crop.light()) {
+            case "yes" -> Optional.of("light helps it come up");
+            case "no" -> Optional.of("keep it dark until it is up: cover it well");
+            case "indifferent" -> Optional.of("comes up in light and in the dark");
+            default -> Optional.empty();
+        };
+    }
+
+    private static List<Fact> plants(Crop crop, Figures figures) {
+        List<Fact> facts = new ArrayList<>();
+        facts.add(new Fact("Indoors", weeks(crop) + " before planting out"));
+        Double night = crop.nightMinimumC();
+        if (night != null) {
+            String common = crop.commonPractice().contains(CropFigure.NIGHT) ? " (common practice)" : "";
+            facts.add(new Fact("Coldest night it bears", figures.temperature(night) + common));
+        }
+        return facts;
+    }
+
+    private static String weeks(Crop crop) {
+        return crop.weeksIndoorsMin() == crop.weeksIndoorsMax()
+                ? crop.weeksIndoorsMin() + " weeks"
+                : "%d to %d weeks".formatted(crop.weeksIndoorsMin(), crop.weeksIndoorsMax());
+    }
+}

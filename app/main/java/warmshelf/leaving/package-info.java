@@ -1,0 +1,2 @@
+/** Somebody leaves: what they leave, what becomes of each thing, taken back for a day. */
+package warmshelf.leaving;

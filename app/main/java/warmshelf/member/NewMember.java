@@ -1,4 +1,0 @@
-package warmshelf.member;
-
-/** What a person tells when joining. The passphrase is hashed already. */
-public record NewMember(String name, String country, String postcode, String passphraseHash) {}

@@ -1,0 +1,52 @@
+package warmshelf.placing;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import warmshelf.allocation.LitPlace;
+import warmshelf.allocation.PlaceAndDays;
+import warmshelf.allocation.SpaceRequest;
+import warmshelf.allocation.SpaceStore;
+import warmshelf.sowing.Asking;
+import warmshelf.sowing.Sowing;
+import warmshelf.sowing.SowingPlanner;
+import warmshelf.words.DayWords;
+
+/** Finds a place under a light for the day on which something comes off the heat, so that it has somewhere to go. */
+public final class LightAfterHeat {
+    private final SowingPlanner planner;
+    private final SpaceStore space;
+
+    public LightAfterHeat(SowingPlanner planner, SpaceStore space) {
+        this.planner = planner;
+        this.space = space;
+    }
+
+    /**
+     * What can be booked.
+     *
+     * @param spot null: nothing, because nothing is asked or nothing is free
+     * @param words a sentence for whoever places it; empty when nothing is asked
+     */
+    public record Found(@Nullable PlaceAndDays spot, String words) {}
+
+    /** A place from the day on which the stay on the mat ends until hardening off begins. */
+    public Found after(Sowing sowing, SpaceRequest request, LocalDate offHeat, LocalDate today) {
+        if (!request.underLight()) {
+            return new Found(null, "");
+        }
+        LocalDate to = offHeat.plusDays(planner.lightDays(Asking.of(sowing), today));
+        Optional<LitPlace> place = space.litPlaceFor(offHeat, to, sowing.quartersUnderLight());
+        return place.map(found -> new Found(
+                        new PlaceAndDays(found.placeId(), found.slot(), offHeat, to),
+                        "From %s its place is under the light: %s, %s."
+                                .formatted(
+                                        DayWords.day(offHeat),
+                                        found.where(),
+                                        found.slot().words())))
+                .orElseGet(() -> new Found(
+                        null,
+                        "No place under a light is free %s, so it goes home then unless one becomes free."
+                                .formatted(DayWords.span(offHeat, to))));
+    }
+}

@@ -1,0 +1,140 @@
+package warmshelf.placing;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.IntUnaryOperator;
+import java.util.stream.IntStream;
+import warmshelf.allocation.Band;
+import warmshelf.allocation.CandidatePlace;
+import warmshelf.allocation.Obstacle;
+import warmshelf.allocation.PlaceAndDays;
+import warmshelf.allocation.Slot;
+import warmshelf.allocation.Surroundings;
+import warmshelf.sowing.Asking;
+import warmshelf.sowing.SowingPlanner;
+import warmshelf.sowing.SowingStore;
+import warmshelf.words.Choice;
+import warmshelf.words.DayWords;
+
+/** Works out what a move would come to, and which places there are to move to. */
+final class MoveReader {
+    private final LyingStore lying;
+    private final SowingStore sowings;
+    private final SowingPlanner planner;
+
+    MoveReader(LyingStore lying, SowingStore sowings, SowingPlanner planner) {
+        this.lying = lying;
+        this.sowings = sowings;
+        this.planner = planner;
+    }
+
+    /** The places of one mat or lit shelf to choose from. */
+    public record PlaceGroup(String words, List<Choice> choices) {}
+
+    MoveOutlook outlook(LyingStay stay, MoveForm.Wish wish, LocalDate today) {
+        IntUnaryOperator days = daysAt(stay, today);
+        LocalDate from =
+                wish.move().from().isBefore(today) ? today : wish.move().from();
+        LocalDate to = from.plusDays(longest(stay, days));
+        Surroundings around = lying.around(
+                stay.stay().id(),
+                List.of(wish.place()),
+                from.isAfter(today) && stay.isBegunBy(today) ? today : from,
+                to.isBefore(stay.stay().to()) ? stay.stay().to() : to);
+        return new MoveJudge(around, today).judge(stay, wish.move(), wish.place(), days);
+    }
+
+    private IntUnaryOperator daysAt(LyingStay stay, LocalDate today) {
+        return sowings.find(stay.stay().sowingId())
+                .map(sowing -> planner.daysAt(Asking.of(sowing), today, stay.days()))
+                .orElse(celsius -> stay.days());
+    }
+
+    private static int longest(LyingStay stay, IntUnaryOperator days) {
+        Band band = stay.band();
+        return band == null
+                ? stay.days()
+                : Math.max(
+                        stay.days(),
+                        IntStream.rangeClosed(band.lowC(), band.highC())
+                                .map(days)
+                                .max()
+                                .orElse(0));
+    }
+
+    /** Every place of its kind, in words: whether it would fit there if nothing else were changed, or what is in the way. */
+    List<PlaceGroup> choices(LyingStay stay, LocalDate today) {
+        List<CandidatePlace> places = lying.places().stream()
+                .filter(place -> (place.mat() != null) == stay.stay().isOnMat())
+                .toList();
+        IntUnaryOperator days = daysAt(stay, today);
+        LocalDate from = stay.firstDayFrom(today);
+        LocalDate to = from.plusDays(longest(stay, days));
+        Surroundings around = lying.around(
+                stay.stay().id(),
+                places,
+                from,
+                to.isBefore(stay.stay().to()) ? stay.stay().to() : to);
+        MoveJudge judge = new MoveJudge(around, today);
+        Map<String, List<Choice>> groups = new LinkedHashMap<>();
+        for (CandidatePlace place : places) {
+            for (Slot slot : Slot.of(stay.stay().slot().quarters())) {
+                StayMove move = new StayMove(stay.stay().id(), stay.stay().version(), place.id(), slot, from, null);
+                groups.computeIfAbsent(groupWords(place), words -> new ArrayList<>())
+                        .add(choice(judge.judge(stay, move, place, days), stay));
+            }
+        }
+        return groups.entrySet().stream()
+                .map(group -> new PlaceGroup(group.getKey(), group.getValue()))
+                .toList();
+    }
+
+    private static String groupWords(CandidatePlace place) {
+        return place.mat() == null
+                ? "Under the light · " + place.where()
+                : "Mat %s · %s".formatted(place.mat().name(), place.where());
+    }
+
+    private static Choice choice(MoveOutlook outlook, LyingStay stay) {
+        PlaceAndDays spot = outlook.spot();
+        boolean here = spot.placeId().equals(stay.stay().placeId())
+                && spot.slot().equals(stay.stay().slot());
+        String state = here
+                ? "where it is"
+                : outlook.obstacles().stream()
+                        .findFirst()
+                        .map(MoveReader::shortWords)
+                        .orElse("free");
+        return new Choice(
+                MoveForm.key(spot.placeId(), spot.slot()),
+                "%s, %s: %s".formatted(shortWords(outlook.place()), spot.slot().words(), state));
+    }
+
+    private static String shortWords(CandidatePlace place) {
+        return place.mat() == null
+                ? "Place " + place.number()
+                : "%s, place %d".formatted(place.mat().name(), place.number());
+    }
+
+    /** What is in the way, as short as a list needs it. */
+    private static String shortWords(Obstacle obstacle) {
+        if (obstacle instanceof Obstacle.Taken taken) {
+            return "taken to %s, %s"
+                    .formatted(DayWords.lastDay(taken.by().to()), taken.by().words());
+        }
+        if (obstacle instanceof Obstacle.Out out) {
+            return "out of service %s"
+                    .formatted(DayWords.span(out.outage().from(), out.outage().to()));
+        }
+        if (obstacle instanceof Obstacle.BeyondThermostat || obstacle instanceof Obstacle.OutsideBand) {
+            return "cannot be warm or cool enough";
+        }
+        if (obstacle instanceof Obstacle.SetForOthers set) {
+            return "too warm or cool on " + DayWords.date(set.day());
+        }
+        return "does not fit";
+    }
+}

@@ -1,0 +1,284 @@
+package warmshelf.placing;
+
+import static warmshelf.db.generated.Tables.PLACE;
+import static warmshelf.db.generated.Tables.SOWING;
+import static warmshelf.db.generated.Tables.STAY;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jooq.DSLContext;
+import org.jspecify.annotations.Nullable;
+import warmshelf.allocation.PlaceAndDays;
+import warmshelf.allocation.RequestStore;
+import warmshelf.allocation.SpaceClash;
+import warmshelf.allocation.SpaceRequest;
+import warmshelf.allocation.Stay;
+import warmshelf.allocation.StayBookStore;
+import warmshelf.allocation.StayStore;
+import warmshelf.allocation.WarmDays;
+import warmshelf.db.Audit;
+import warmshelf.db.Database;
+
+/**
+ * Moves stays, takes moves back and frees places. Each is one transaction that holds the sowing, then the mats in the order
+ * of their ids, then the stay: the same order everywhere, so that two people never wait for each other.
+ */
+public final class MoveStore {
+    private static final String OVER = "This stay has ended; what has ended stays as it was.";
+
+    private final DSLContext sql;
+    private final Audit audit;
+    private final StayStore stays;
+    private final RequestStore requests;
+
+    public MoveStore(Database database, Audit audit, StayStore stays, RequestStore requests) {
+        this.sql = database.sql();
+        this.audit = audit;
+        this.stays = stays;
+        this.requests = requests;
+    }
+
+    /**
+     * Moves a stay. What lies there since before today is carried: its stay ends today and another begins. A place under a
+     * light that is booked for its end follows where it can.
+     *
+     * @param seen the stay as it was looked at
+     * @param warm the set-points at the new place; null under a light
+     * @return the stay that lies at the new place
+     * @throws Overtaken when somebody else changed the stay since
+     * @throws SpaceClash when space or temperature does not allow it, or the stay has ended
+     */
+    public UUID move(LyingStay seen, PlaceAndDays spot, @Nullable WarmDays warm, LocalDate today, UUID by) {
+        return sql.transactionResult(inside -> move(inside.dsl(), seen, spot, warm, today, by));
+    }
+
+    /**
+     * A move to be made together with others.
+     *
+     * @param seen the stay as it was looked at
+     * @param warm the set-points at the new place; null under a light
+     */
+    public record Change(
+            LyingStay seen, PlaceAndDays spot, @Nullable WarmDays warm) {}
+
+    /**
+     * Moves several stays, all or none, each judged after those before it.
+     *
+     * @throws Overtaken when somebody else changed one of the stays since
+     * @throws SpaceClash when space or temperature does not allow one of the moves, or a stay has ended
+     */
+    public void moveAll(List<Change> changes, LocalDate today, UUID by) {
+        sql.transaction(inside -> {
+            DSLContext tx = inside.dsl();
+            // As for one move: the sowings, then the mats in order, so that two people never wait for each other.
+            changes.stream()
+                    .map(change -> change.seen().stay().sowingId())
+                    .sorted()
+                    .forEach(sowing -> holdSowing(tx, sowing));
+            changes.stream()
+                    .flatMap(change -> Stream.of(
+                            change.seen().stay().placeId(), change.spot().placeId()))
+                    .map(place -> matOf(tx, place))
+                    .flatMap(Optional::stream)
+                    .distinct()
+                    .sorted()
+                    .forEach(mat -> StayStore.lock(tx, mat));
+            changes.forEach(change -> move(tx, change.seen(), change.spot(), change.warm(), today, by));
+        });
+    }
+
+    private UUID move(
+            DSLContext tx, LyingStay seen, PlaceAndDays spot, @Nullable WarmDays warm, LocalDate today, UUID by) {
+        Stay stay = hold(tx, seen, spot.placeId());
+        refuseEnded(seen, today);
+        LyingStay before = read(seen, stay);
+        UUID moved =
+                seen.isCarriedOn(today) ? stays.carry(tx, stay, spot, warm, by) : stays.relay(tx, stay, spot, warm);
+        stays.followUnderLight(tx, stay.sowingId(), stay.to(), spot.to(), by);
+        keep(tx, before, moved, warm, null, by);
+        return moved;
+    }
+
+    /** Whether the last move of a stay is this person's own, nothing else changed since, and it fits where it lay. */
+    public boolean mayTakeBack(LyingStay lying, LocalDate today, UUID by) {
+        return undoable(sql, lying, today, by)
+                .filter(last -> fitsBack(lying.stay(), last))
+                .isPresent();
+    }
+
+    private boolean fitsBack(Stay stay, MoveBookStore.Kept last) {
+        PlaceAndDays back = backTo(stay, last);
+        WarmDays warm = stays.warmElsewhere(sql, stay, back, last.celsiusBefore());
+        return stays.obstacles(sql, stay, back, warm).isEmpty();
+    }
+
+    /** What has been carried lies at the old place until today, so only the rest of its days is laid there again. */
+    private static PlaceAndDays backTo(Stay stay, MoveBookStore.Kept last) {
+        PlaceAndDays before = last.before();
+        return last.isCarried() ? new PlaceAndDays(before.placeId(), before.slot(), stay.from(), before.to()) : before;
+    }
+
+    /**
+     * Takes back one's own last move of a stay.
+     *
+     * @return the stay that lies at the old place again
+     * @throws Overtaken when it is not one's own last move, or something else changed since
+     * @throws SpaceClash when the old place or its temperature is not to be had any more
+     */
+    public UUID takeBack(LyingStay seen, LocalDate today, UUID by) {
+        return sql.transactionResult(inside -> {
+            DSLContext tx = inside.dsl();
+            MoveBookStore.Kept last = undoable(tx, seen, today, by)
+                    .orElseThrow(() -> new Overtaken(
+                            "There is no move of yours to take back: something else changed since. Please move"
+                                    + " it again."));
+            Stay stay = hold(tx, seen, last.before().placeId());
+            LyingStay before = read(seen, stay);
+            if (last.isCarried()) {
+                Stay old = StayBookStore.find(tx, last.stayId()).orElseThrow(() -> new SpaceClash(OVER));
+                stays.end(tx, stay, stay.from(), by);
+                stays.extend(tx, old, last.before().to(), by);
+            } else {
+                stays.relay(
+                        tx, stay, last.before(), stays.warmElsewhere(tx, stay, last.before(), last.celsiusBefore()));
+            }
+            stays.followUnderLight(tx, stay.sowingId(), stay.to(), last.before().to(), by);
+            keep(tx, before, last.stayId(), warmOf(tx, last.stayId()), last.id(), by);
+            return last.stayId();
+        });
+    }
+
+    private Optional<MoveBookStore.Kept> undoable(DSLContext from, LyingStay lying, LocalDate today, UUID by) {
+        Stay stay = lying.stay();
+        return MoveBookStore.last(from, stay.id(), stay.slot().quarters())
+                .filter(last -> last.movedBy().equals(by) && !last.takesBack())
+                .filter(last -> last.versionAfter() == stay.version())
+                // What has been carried or sown since lies where it lies: that is a new move, not an undo.
+                .filter(last -> last.isCarried()
+                        ? stay.from().equals(today)
+                        : !lying.isBegunBy(today)
+                                || (last.before().from().equals(stay.from())
+                                        && stay.from().equals(today)));
+    }
+
+    /**
+     * Frees the place: what has not begun is taken off the board, what lies there ends today; its request waits again,
+     * and a place under a light that is booked for its end is free too.
+     *
+     * @throws Overtaken when somebody else changed the stay since
+     * @throws SpaceClash when the stay has ended
+     */
+    public void free(LyingStay seen, String reason, LocalDate today, UUID by) {
+        sql.transaction(inside -> {
+            DSLContext tx = inside.dsl();
+            Stay stay = hold(tx, seen, seen.stay().placeId());
+            refuseEnded(seen, today);
+            stays.end(tx, stay, seen.isBegunBy(today) ? today : stay.from(), by);
+            if (stay.isOnMat()) {
+                // Nothing comes off this mat any more, so nothing goes under the light from here.
+                StayBookStore.ofSowing(tx, stay.sowingId()).stream()
+                        .filter(booked -> !booked.isOnMat() && booked.from().equals(stay.to()))
+                        .forEach(booked -> stays.end(tx, booked, booked.from(), by));
+            }
+            audit.write(tx, by, "free place", "stay", stay.id(), stay.where() + ": " + reason);
+            Optional<SpaceRequest> request = requests.find(tx, stay.sowingId())
+                    .filter(found -> stay.isOnMat() && found.state() == SpaceRequest.State.PLACED);
+            if (request.isPresent() && !requests.decide(tx, request.get(), SpaceRequest.State.WAITING, reason, by)) {
+                throw new Overtaken("Somebody else decided on this request a moment ago. Please look at it again.");
+            }
+        });
+    }
+
+    /** Whether there ever was a stay of that id, cancelled ones included. */
+    public boolean knows(UUID stay) {
+        return sql.fetchExists(STAY, STAY.ID.eq(stay));
+    }
+
+    /** The stay that goes on where something was carried to from one that has ended. */
+    public Optional<UUID> goesOnAs(UUID stay) {
+        return MoveBookStore.goesOnAs(sql, stay);
+    }
+
+    /** What somebody did to a stay since a version of it was looked at, as a sentence. */
+    public String whatChanged(UUID stay, int seenVersion) {
+        return MoveBookStore.whatChanged(sql, stay, seenVersion, audit.now());
+    }
+
+    private Stay hold(DSLContext tx, LyingStay lying, UUID wantedPlace) {
+        Stay seen = lying.stay();
+        if (LyingStore.isSown(holdSowing(tx, seen.sowingId())) != lying.sown()) {
+            throw new Overtaken("An entry was made for this sowing a moment ago. Please look at it again.");
+        }
+        Stream.of(seen.placeId(), wantedPlace)
+                .map(place -> matOf(tx, place))
+                .flatMap(Optional::stream)
+                .distinct()
+                .sorted()
+                .forEach(mat -> StayStore.lock(tx, mat));
+        tx.select(STAY.ID).from(STAY).where(STAY.ID.eq(seen.id())).forUpdate().fetch();
+        return StayBookStore.find(tx, seen.id())
+                .filter(now -> now.version() == seen.version())
+                .orElseThrow(
+                        () -> new Overtaken(MoveBookStore.whatChanged(tx, seen.id(), seen.version(), audit.now())));
+    }
+
+    /** Its stage. */
+    private static String holdSowing(DSLContext tx, UUID sowing) {
+        return tx.select(SOWING.STAGE)
+                .from(SOWING)
+                .where(SOWING.ID.eq(sowing))
+                .forUpdate()
+                .fetchSingle(SOWING.STAGE);
+    }
+
+    private static Optional<UUID> matOf(DSLContext tx, UUID place) {
+        return tx.select(PLACE.MAT_ID).from(PLACE).where(PLACE.ID.eq(place)).fetchOptional(PLACE.MAT_ID);
+    }
+
+    private static void refuseEnded(LyingStay seen, LocalDate today) {
+        if (seen.isOverBy(today)) {
+            throw new SpaceClash(OVER);
+        }
+    }
+
+    private static LyingStay read(LyingStay seen, Stay stay) {
+        return new LyingStay(stay, seen.what(), seen.grower(), seen.sown(), seen.matId(), seen.warm(), seen.band());
+    }
+
+    private static @Nullable WarmDays warmOf(DSLContext tx, UUID id) {
+        Stay stay = StayBookStore.find(tx, id).orElseThrow();
+        return stay.isOnMat() ? StayStore.warmthOf(tx, stay).days() : null;
+    }
+
+    private void keep(
+            DSLContext tx, LyingStay before, UUID moved, @Nullable WarmDays warm, @Nullable UUID takesBack, UUID by) {
+        Stay now = StayBookStore.find(tx, moved).orElseThrow();
+        LyingStay after =
+                new LyingStay(now, before.what(), before.grower(), before.sown(), before.matId(), warm, before.band());
+        MoveBookStore.keep(tx, before, after, takesBack, by, audit.now());
+        audit.write(
+                tx,
+                by,
+                takesBack == null ? "move stay" : "take move back",
+                "stay",
+                now.id(),
+                String.join(" to ", List.of("from " + words(before), words(after))));
+    }
+
+    private static String words(LyingStay lying) {
+        Stay stay = lying.stay();
+        return "%s, %s to before %s%s"
+                .formatted(
+                        stay.where(), stay.from(), stay.to(), lying.warm() == null ? "" : " at " + words(lying.warm()));
+    }
+
+    private static String words(WarmDays warm) {
+        return warm.runs().stream()
+                .map(run -> run.celsius() + " C" + (run.from().equals(warm.from()) ? "" : " from " + run.from()))
+                .collect(Collectors.joining(", "));
+    }
+}

@@ -1,0 +1,116 @@
+package warmshelf.placing;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.function.IntUnaryOperator;
+import java.util.stream.Stream;
+import warmshelf.allocation.MatSpace;
+import warmshelf.allocation.PlaceAndDays;
+import warmshelf.allocation.Slot;
+import warmshelf.allocation.SpaceCalendar;
+import warmshelf.allocation.SpaceRequest;
+import warmshelf.allocation.StayWarmth;
+import warmshelf.allocation.WarmDays;
+import warmshelf.web.FormReader;
+import warmshelf.words.Units;
+
+/** Reads where a coordinator wants a request to lie. */
+final class PlacementForm {
+    private static final int FARTHEST_DAYS = 366;
+
+    private final FormReader reader;
+    private final SpaceRequest request;
+    private final SpaceCalendar board;
+    private final LocalDate today;
+    private final Units units;
+
+    PlacementForm(
+            Map<String, List<String>> typed, SpaceRequest request, SpaceCalendar board, LocalDate today, Units units) {
+        this.reader = new FormReader(typed);
+        this.request = request;
+        this.board = board;
+        this.today = today;
+        this.units = units;
+    }
+
+    FormReader reader() {
+        return reader;
+    }
+
+    /** Where it is to lie and how warm, as the mat is set or else as is typed; empty when something typed cannot be taken. */
+    Optional<Placement> placement(IntUnaryOperator daysAt) {
+        Optional<MatSpace> mat = mat();
+        LocalDate from = reader.date("from", "The first day");
+        if (reader.ok() && from.isBefore(today)) {
+            reader.refuse("from", "The first day was %s, which has passed; today is %s.".formatted(from, today));
+        }
+        if (reader.ok() && from.isAfter(today.plusDays(FARTHEST_DAYS))) {
+            reader.refuse(
+                    "from",
+                    "The first day was %s; a day from %s to %s is accepted."
+                            .formatted(from, today, today.plusDays(FARTHEST_DAYS)));
+        }
+        boolean usual = reader.text("celsius").isEmpty();
+        int typed = usual ? 0 : SetPointForm.celsius(reader, units);
+        Slot slot = slot();
+        if (!reader.ok() || mat.isEmpty()) {
+            return Optional.empty();
+        }
+        StayWarmth warmth = new StayWarmth(board, mat.get(), request.band());
+        int celsius = usual ? warmth.usual() : typed;
+        if (!request.band().contains(celsius)) {
+            reader.refuse(
+                    "celsius",
+                    "The set-point was %s; this crop's seed likes %s."
+                            .formatted(
+                                    units.temperature(celsius),
+                                    units.temperatureRange(
+                                            request.band().lowC(),
+                                            request.band().highC())));
+            return Optional.empty();
+        }
+        WarmDays warm = warmth.from(from, celsius, daysAt);
+        return Optional.of(new Placement(mat.get(), new PlaceAndDays(placeId(), slot, from, warm.to()), warm));
+    }
+
+    private Optional<MatSpace> mat() {
+        UUID place = placeId();
+        Optional<MatSpace> mat = board.mats().stream()
+                .filter(each -> each.places().contains(place))
+                .findFirst();
+        if (mat.isEmpty()) {
+            reader.refuse("place", "The place is not one of the group's mats; choose one from the list.");
+        }
+        return mat;
+    }
+
+    private UUID placeId() {
+        try {
+            return UUID.fromString(reader.text("place"));
+        } catch (IllegalArgumentException notAnId) {
+            return new UUID(0, 0);
+        }
+    }
+
+    private Slot slot() {
+        List<Slot> slots = Slot.of(request.quarters());
+        if (slots.size() == 1) {
+            return slots.get(0);
+        }
+        String word = reader.choice(
+                "quarter",
+                "The part of the place",
+                slots.stream()
+                        .flatMap(slot -> Stream.of(String.valueOf(slot.firstQuarter())))
+                        .toList());
+        return reader.problems().containsKey("quarter")
+                ? slots.get(0)
+                : new Slot(Integer.parseInt(word), request.quarters());
+    }
+
+    /** A place chosen by hand or from an offer. */
+    record Placement(MatSpace mat, PlaceAndDays spot, WarmDays warm) {}
+}

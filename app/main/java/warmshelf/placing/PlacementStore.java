@@ -1,0 +1,101 @@
+package warmshelf.placing;
+
+import java.util.Optional;
+import java.util.UUID;
+import org.jooq.DSLContext;
+import org.jspecify.annotations.Nullable;
+import warmshelf.allocation.PlaceAndDays;
+import warmshelf.allocation.RequestStore;
+import warmshelf.allocation.SpaceClash;
+import warmshelf.allocation.SpaceRequest;
+import warmshelf.allocation.StayBookStore;
+import warmshelf.allocation.StayStore;
+import warmshelf.allocation.WarmDays;
+import warmshelf.db.Database;
+import warmshelf.sowing.SeedClaimStore;
+import warmshelf.sowing.Sowing;
+import warmshelf.sowing.SowingStore;
+
+/** Decides on requests: the stay and the decision are written together or not at all. */
+public final class PlacementStore {
+    private static final String DECIDED =
+            "This request is not waiting any more; someone else decided on it a moment ago.";
+
+    private final DSLContext sql;
+    private final RequestStore requests;
+    private final StayStore stays;
+    private final SowingStore sowings;
+    private final SeedClaimStore claims;
+
+    PlacementStore(
+            Database database, RequestStore requests, StayStore stays, SowingStore sowings, SeedClaimStore claims) {
+        this.sql = database.sql();
+        this.requests = requests;
+        this.stays = stays;
+        this.sowings = sowings;
+        this.claims = claims;
+    }
+
+    /**
+     * Lays a waiting request on a mat.
+     *
+     * @param warm the mat's set-points on those days
+     * @param light where it goes after the mat; null: nothing is booked
+     * @throws SpaceClash when the space or the temperature does not allow it, or someone else was first
+     */
+    public void place(UUID sowing, PlaceAndDays spot, WarmDays warm, @Nullable PlaceAndDays light, UUID by) {
+        sql.transaction(inside -> {
+            DSLContext tx = inside.dsl();
+            // Held, so that a withdrawal at the same moment cannot leave a stay behind.
+            sowings.findAndHold(tx, sowing);
+            SpaceRequest request = waiting(tx, sowing);
+            stays.layOnMat(tx, sowing, spot, warm, request.band(), by);
+            if (light != null) {
+                stays.layUnderLight(tx, sowing, light, by);
+            }
+            decide(tx, request, SpaceRequest.State.PLACED, "", by);
+        });
+    }
+
+    /** Refuses a waiting request with the reason. */
+    void refuse(UUID sowing, String reason, UUID by) {
+        sql.transaction(
+                inside -> decide(inside.dsl(), waiting(inside.dsl(), sowing), SpaceRequest.State.REFUSED, reason, by));
+    }
+
+    /**
+     * Takes a decision back: a refused request waits again, and so does a placed one whose seed is not sown yet.
+     *
+     * @return what to say where a refused request's seed went to others meanwhile; else empty
+     * @throws SpaceClash when it is sown, withdrawn or waiting already
+     */
+    String takeBack(UUID sowing, UUID by) {
+        return sql.transactionResult(inside -> {
+            DSLContext tx = inside.dsl();
+            Optional<Sowing> held = sowings.findAndHold(tx, sowing);
+            @Nullable SpaceRequest request = requests.find(tx, sowing).orElse(null);
+            boolean decided = request != null
+                    && (request.state() == SpaceRequest.State.PLACED || request.state() == SpaceRequest.State.REFUSED);
+            if (held.isEmpty()
+                    || request == null
+                    || !decided
+                    || !held.get().stage().isBeforeSowing()) {
+                throw new SpaceClash("Only a decision on seed that is not sown yet can be taken back.");
+            }
+            StayBookStore.ofSowing(tx, sowing).forEach(stay -> stays.end(tx, stay, stay.from(), by));
+            String seed = request.state() == SpaceRequest.State.REFUSED ? claims.claimAgain(tx, held.get(), by) : "";
+            decide(tx, request, SpaceRequest.State.WAITING, "", by);
+            return seed;
+        });
+    }
+
+    private SpaceRequest waiting(DSLContext tx, UUID sowing) {
+        return requests.find(tx, sowing).filter(SpaceRequest::isWaiting).orElseThrow(() -> new SpaceClash(DECIDED));
+    }
+
+    private void decide(DSLContext tx, SpaceRequest request, SpaceRequest.State state, String reason, UUID by) {
+        if (!requests.decide(tx, request, state, reason, by)) {
+            throw new SpaceClash(DECIDED);
+        }
+    }
+}

@@ -1,0 +1,113 @@
+package warmshelf.placing;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.UUID;
+import warmshelf.allocation.SpaceClash;
+import warmshelf.allocation.StayStore;
+import warmshelf.db.Database;
+import warmshelf.web.FormReader;
+import warmshelf.web.Pages;
+import warmshelf.web.Refusal;
+import warmshelf.web.Respond;
+import warmshelf.web.Role;
+import warmshelf.web.Visitor;
+import warmshelf.words.DayWords;
+import warmshelf.words.Units;
+
+/** A mat's page: what lies on it, its set-points and its thermometer. Coordinators turn it. */
+public final class SetPointPages implements Pages {
+    private static final int READINGS_DAYS = 21;
+    private static final int LONGEST_SPAN_DAYS = 200;
+
+    private final SetPointStore setPoints;
+
+    public SetPointPages(Database database, StayStore stays) {
+        this.setPoints = new SetPointStore(database, stays);
+    }
+
+    @Override
+    public void register(RoutesConfig routes) {
+        routes.get("/mats/{id}", this::show, Role.MEMBER);
+        routes.post("/mats/{id}/set-points", this::set, Role.COORDINATOR);
+    }
+
+    private void show(Context ctx) {
+        ctx.render("allocation/mat.peb", model(ctx, mat(ctx), new FormReader(Map.of())));
+    }
+
+    private SetPointStore.MatFacts mat(Context ctx) {
+        return setPoints.mat(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
+    }
+
+    private Map<String, Object> model(Context ctx, SetPointStore.MatFacts mat, FormReader form) {
+        LocalDate today = Visitor.of(ctx).today();
+        Map<String, Object> model = new HashMap<>();
+        model.put("mat", mat);
+        model.put("spans", setPoints.spans(mat.id(), today));
+        model.put("lying", setPoints.lying(mat.id(), today));
+        model.put("readings", setPoints.readings(mat.id(), today.minusDays(READINGS_DAYS)));
+        model.put("form", form);
+        return model;
+    }
+
+    private void set(Context ctx) {
+        Visitor visitor = Visitor.of(ctx);
+        SetPointStore.MatFacts mat = mat(ctx);
+        FormReader form = new FormReader(ctx.formParamMap());
+        LocalDate first = form.date("first", "The first day");
+        LocalDate last = form.date("last", "The last day");
+        int celsius = SetPointForm.celsius(form, visitor.units());
+        if (form.ok()) {
+            refuseOddDays(form, first, last, visitor.today());
+        }
+        if (!form.ok()) {
+            Respond.again(ctx, "allocation/mat.peb", model(ctx, mat, form));
+            return;
+        }
+        set(ctx, mat, form, first, last, celsius);
+    }
+
+    private void set(
+            Context ctx, SetPointStore.MatFacts mat, FormReader form, LocalDate first, LocalDate last, int celsius) {
+        UUID by = Visitor.of(ctx).memberId();
+        Units units = Visitor.of(ctx).units();
+        try {
+            setPoints.set(mat.id(), first, last, celsius, by);
+        } catch (SpaceClash clash) {
+            form.refuse("celsius", clash.sentence(units));
+            ctx.status(HttpStatus.CONFLICT).render("allocation/mat.peb", model(ctx, mat, form));
+            return;
+        }
+        Respond.seeOther(
+                ctx,
+                "/mats/" + mat.id(),
+                SetPointForm.told(
+                        "Mat %s is set to %s from %s to %s."
+                                .formatted(
+                                        mat.name(),
+                                        units.temperature(celsius),
+                                        DayWords.day(first),
+                                        DayWords.day(last)),
+                        form,
+                        units));
+    }
+
+    private static void refuseOddDays(FormReader form, LocalDate first, LocalDate last, LocalDate today) {
+        if (last.isBefore(first)) {
+            form.refuse("last", "The last day was %s, before the first day, %s.".formatted(last, first));
+        } else if (first.isBefore(today)) {
+            form.refuse("first", "The first day was %s, which has passed; today is %s.".formatted(first, today));
+        } else if (ChronoUnit.DAYS.between(first, last) > LONGEST_SPAN_DAYS) {
+            form.refuse(
+                    "last",
+                    "From %s to %s are more than %d days; set a shorter span."
+                            .formatted(first, last, LONGEST_SPAN_DAYS));
+        }
+    }
+}

@@ -1,0 +1,16 @@
+package warmshelf.placing;
+
+import java.util.List;
+import warmshelf.sowing.SowingStores;
+import warmshelf.web.Pages;
+
+/** Looking at stays and moving them, wired. */
+public final class StayRoom {
+    private StayRoom() {}
+
+    public static List<Pages> pages(SowingStores stores) {
+        LyingStore lying = new LyingStore(stores.database(), stores.crops(), stores.space());
+        MoveStore moves = new MoveStore(stores.database(), stores.audit(), stores.stays(), stores.requests());
+        return List.of(new StayPages(lying, moves, new MoveReader(lying, stores.sowings(), stores.planner())));
+    }
+}

@@ -1,0 +1,145 @@
+package warmshelf.plan;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import warmshelf.allocation.Band;
+import warmshelf.allocation.MatSpace;
+import warmshelf.allocation.Slot;
+import warmshelf.placing.SetPointForm;
+import warmshelf.plan.SeasonQuestion.Asked;
+import warmshelf.plan.engine.DayRange;
+import warmshelf.plan.engine.PlacedStay;
+import warmshelf.web.FormReader;
+import warmshelf.words.Choice;
+import warmshelf.words.Units;
+
+/** Reads where a coordinator wants a request to lie in a plan. */
+final class PlanEditForm {
+    private final FormReader reader;
+    private final SeasonQuestion question;
+    private final Asked asked;
+    private int celsius;
+
+    PlanEditForm(Map<String, List<String>> typed, SeasonQuestion question, Asked asked) {
+        reader = new FormReader(typed);
+        this.question = question;
+        this.asked = asked;
+    }
+
+    FormReader reader() {
+        return reader;
+    }
+
+    int celsius() {
+        return celsius;
+    }
+
+    /** What is typed before anybody types: where it lies in the plan, or its ideal day. */
+    static FormReader filled(Optional<PlacedStay> stay, Asked asked, SetPointDays setPoints, Units units) {
+        LocalDate from =
+                stay.map(placed -> placed.days().from()).orElse(asked.wanted().ideal());
+        Band band = asked.wanted().band();
+        Integer set = stay.isEmpty() ? null : setPoints.on(stay.get().mat(), from);
+        int celsius = set == null ? band.nearestTo((band.lowC() + band.highC()) / 2) : set;
+        return new FormReader(Map.of(
+                "place",
+                List.of(stay.map(placed -> placed.mat() + "/" + placed.place()).orElse("")),
+                "quarter",
+                List.of(stay.map(placed -> String.valueOf(placed.slot().firstQuarter()))
+                        .orElse("1")),
+                "from",
+                List.of(from.toString()),
+                "celsius",
+                List.of(String.valueOf(units.degrees(celsius)))));
+    }
+
+    static List<Choice> places(SeasonQuestion question, Units units) {
+        List<Choice> places = new ArrayList<>();
+        for (MatSpace mat : question.mats().values()) {
+            for (int place = 1; place <= mat.places().size(); place++) {
+                places.add(new Choice(
+                        mat.name() + "/" + place,
+                        "%s, place %d · %s · holds %s"
+                                .formatted(
+                                        mat.name(),
+                                        place,
+                                        mat.where(),
+                                        units.temperatureRange(
+                                                mat.thermostat().lowC(),
+                                                mat.thermostat().highC()))));
+            }
+        }
+        return places;
+    }
+
+    static List<Choice> slots(Asked asked) {
+        return Slot.of(asked.wanted().quarters()).stream()
+                .map(slot -> new Choice(String.valueOf(slot.firstQuarter()), slot.words()))
+                .toList();
+    }
+
+    /** The placement; empty when something typed cannot be taken. */
+    Optional<PlacedStay> placement(Units units) {
+        String place = reader.text("place");
+        Optional<MatSpace> mat = mat(place);
+        LocalDate from = reader.date("from", "The first day");
+        celsius = SetPointForm.celsius(reader, units);
+        Slot slot = slot();
+        if (mat.isEmpty()) {
+            reader.refuse("place", "The place is not one of the group's mats; choose one from the list.");
+        }
+        if (reader.ok()) {
+            within(from);
+        }
+        OptionalInt days = asked.wanted().daysAt(celsius);
+        if (reader.ok() && days.isEmpty()) {
+            reader.refuse(
+                    "celsius",
+                    "The set-point was %s; this crop's seed likes %s."
+                            .formatted(
+                                    units.temperature(celsius),
+                                    asked.wanted().band().words(units)));
+        }
+        if (!reader.ok() || mat.isEmpty() || days.isEmpty()) {
+            return Optional.empty();
+        }
+        int number = Integer.parseInt(place.substring(place.lastIndexOf('/') + 1));
+        DayRange range = new DayRange(from, from.plusDays(days.getAsInt()));
+        return Optional.of(new PlacedStay(asked.wanted().id(), mat.get().name(), number, slot, range, null));
+    }
+
+    private void within(LocalDate from) {
+        LocalDate earliest = asked.wanted().earliest();
+        LocalDate latest = asked.wanted().latest();
+        if (from.isBefore(earliest) || from.isAfter(latest)) {
+            reader.refuse(
+                    "from", "The first day was %s; a day from %s to %s is accepted.".formatted(from, earliest, latest));
+        }
+    }
+
+    private Optional<MatSpace> mat(String place) {
+        return places(question, Units.METRIC).stream()
+                .filter(choice -> choice.value().equals(place))
+                .map(choice -> question.mats().get(place.substring(0, place.lastIndexOf('/'))))
+                .findFirst();
+    }
+
+    private Slot slot() {
+        List<Slot> slots = Slot.of(asked.wanted().quarters());
+        if (slots.size() == 1) {
+            return slots.get(0);
+        }
+        String chosen = reader.choice(
+                "quarter",
+                "The part of the place",
+                slots.stream().map(slot -> String.valueOf(slot.firstQuarter())).toList());
+        return slots.stream()
+                .filter(slot -> String.valueOf(slot.firstQuarter()).equals(chosen))
+                .findFirst()
+                .orElse(slots.get(0));
+    }
+}

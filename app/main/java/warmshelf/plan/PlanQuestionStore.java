@@ -1,0 +1,241 @@
+package warmshelf.plan;
+
+import static warmshelf.db.generated.Tables.MAT;
+import static warmshelf.db.generated.Tables.PLACE;
+import static warmshelf.db.generated.Tables.QUARTER_DAY;
+import static warmshelf.db.generated.Tables.RACK;
+import static warmshelf.db.generated.Tables.SHELF;
+import static warmshelf.db.generated.Tables.SITE;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jooq.DSLContext;
+import org.jooq.impl.DSL;
+import org.jspecify.annotations.Nullable;
+import warmshelf.allocation.MatSpace;
+import warmshelf.allocation.SpaceRequest;
+import warmshelf.allocation.Stay;
+import warmshelf.allocation.StayBookStore;
+import warmshelf.allocation.WarmDays;
+import warmshelf.plan.SeasonQuestion.Asked;
+import warmshelf.plan.SeasonQuestion.Lying;
+import warmshelf.plan.engine.CircuitFeed;
+import warmshelf.plan.engine.DayRange;
+import warmshelf.plan.engine.LitShelf;
+import warmshelf.plan.engine.PlanQuestion;
+import warmshelf.plan.engine.PlannedMat;
+import warmshelf.shelf.Circuit;
+import warmshelf.shelf.Outage;
+import warmshelf.shelf.OutageStore;
+import warmshelf.sowing.Sowing;
+import warmshelf.sowing.SowingStores;
+
+/** Puts the question of a season plan together from the group's records. */
+final class PlanQuestionStore {
+    private final DSLContext sql;
+    private final SowingStores stores;
+    private final ChoiceRankStore ranks;
+
+    PlanQuestionStore(SowingStores stores, ChoiceRankStore ranks) {
+        this.sql = stores.database().sql();
+        this.stores = stores;
+        this.ranks = ranks;
+    }
+
+    /** Where a place is. */
+    private record Spot(UUID place, String surface, boolean lit, int number) {}
+
+    /**
+     * Everything that waits, around everything that lies or is published from a day on.
+     *
+     * @param freed published stays that may be moved; those that have begun by then stay fixed all the same
+     * @param withLight whether who asked for a place under a light after the mat must get one
+     */
+    SeasonQuestion question(Set<UUID> freed, boolean withLight, LocalDate today) {
+        List<Stay> stays = StayBookStore.lastingAfter(sql, today);
+        List<SpaceRequest> waiting = stores.requests().waiting();
+        Map<UUID, Sowing> sowings = sowings(stays, waiting);
+        Map<String, MatSpace> mats = new LinkedHashMap<>();
+        stores.space().mats().forEach(mat -> mats.put(mat.name(), mat));
+        RequestsAsked requests = new RequestsAsked(stores.planner(), ranks.choices(), mats.values(), today, withLight);
+        Map<String, Asked> asked = new LinkedHashMap<>();
+        waiting.forEach(request -> {
+            Sowing sowing = sowings.get(request.sowingId());
+            if (sowing != null && !sowing.stage().isOver()) {
+                asked.put(request.sowingId().toString(), requests.asked(sowing, request, null, null));
+            }
+        });
+        Set<UUID> moving = new HashSet<>();
+        for (Stay stay : movable(stays, freed, today)) {
+            Sowing sowing = sowings.get(stay.sowingId());
+            SpaceRequest request = stores.requests().find(stay.sowingId()).orElse(null);
+            if (sowing != null && request != null && request.state() == SpaceRequest.State.PLACED) {
+                moving.add(stay.id());
+                Stay light = bookedAfter(stays, stay);
+                if (light != null) {
+                    moving.add(light.id());
+                }
+                asked.put(stay.sowingId().toString(), requests.asked(sowing, request, stay, light));
+            }
+        }
+        stays.removeIf(stay -> moving.contains(stay.id()));
+        return around(asked, stays, sowings, mats, today);
+    }
+
+    private static List<Stay> movable(List<Stay> stays, Set<UUID> freed, LocalDate today) {
+        return stays.stream()
+                .filter(stay -> freed.contains(stay.id()) && stay.isOnMat() && !stay.isBegunBy(today))
+                .toList();
+    }
+
+    private static @Nullable Stay bookedAfter(List<Stay> stays, Stay freed) {
+        return stays.stream()
+                .filter(stay -> stay.sowingId().equals(freed.sowingId()) && !stay.isOnMat())
+                .findFirst()
+                .orElse(null);
+    }
+
+    private SeasonQuestion around(
+            Map<String, Asked> asked,
+            List<Stay> stays,
+            Map<UUID, Sowing> sowings,
+            Map<String, MatSpace> mats,
+            LocalDate today) {
+        Map<UUID, Spot> spots = spots();
+        Map<UUID, WarmDays> warm = warm(today);
+        FixedAround fixed = new FixedAround();
+        Map<String, Lying> lying = new LinkedHashMap<>();
+        for (Stay stay : stays) {
+            Spot spot = spots.get(stay.placeId());
+            Sowing sowing = sowings.get(stay.sowingId());
+            if (spot == null || sowing == null) {
+                continue;
+            }
+            fixed.add(stay, spot.surface(), spot.number(), warm.get(stay.id()));
+            lying.put(stay.id().toString(), new Lying(stay, sowing, spot.surface(), spot.number()));
+        }
+        DayRange days = RequestsAsked.days(today, asked.values(), stays);
+        PlanQuestion question = new PlanQuestion(
+                days,
+                circuits(),
+                planMats(mats, days),
+                litShelves(spots.values()),
+                fixed.stays(),
+                asked.values().stream().map(Asked::wanted).toList());
+        return new SeasonQuestion(question, asked, lying, mats, litPlaces(spots.values()));
+    }
+
+    private Map<UUID, Sowing> sowings(List<Stay> stays, List<SpaceRequest> waiting) {
+        Set<UUID> ids = Stream.concat(
+                        stays.stream().map(Stay::sowingId), waiting.stream().map(SpaceRequest::sowingId))
+                .collect(Collectors.toSet());
+        return stores.sowings().all(ids).stream().collect(Collectors.toMap(Sowing::id, sowing -> sowing));
+    }
+
+    private Map<UUID, Spot> spots() {
+        return sql.select(PLACE.ID, PLACE.KIND, PLACE.NUMBER, MAT.NAME, SITE.NAME, RACK.NAME, SHELF.FROM_TOP)
+                .from(PLACE)
+                .leftJoin(MAT)
+                .on(MAT.ID.eq(PLACE.MAT_ID))
+                .join(SHELF)
+                .on(SHELF.ID.eq(DSL.coalesce(PLACE.LIT_SHELF_ID, MAT.SHELF_ID)))
+                .join(RACK)
+                .on(RACK.ID.eq(SHELF.RACK_ID))
+                .join(SITE)
+                .on(SITE.ID.eq(RACK.SITE_ID))
+                .fetchMap(PLACE.ID, row -> {
+                    boolean lit = row.get(PLACE.KIND).equals("lit");
+                    String shelf = "%s · %s · shelf %d"
+                            .formatted(row.get(SITE.NAME), row.get(RACK.NAME), row.get(SHELF.FROM_TOP));
+                    return new Spot(row.get(PLACE.ID), lit ? shelf : row.get(MAT.NAME), lit, row.get(PLACE.NUMBER));
+                });
+    }
+
+    /** The set-points of what lies on mats, from a day on. */
+    private Map<UUID, WarmDays> warm(LocalDate today) {
+        Map<UUID, WarmDays> warm = new HashMap<>();
+        sql.selectDistinct(QUARTER_DAY.STAY_ID, QUARTER_DAY.ON_DAY, QUARTER_DAY.CELSIUS)
+                .from(QUARTER_DAY)
+                .where(QUARTER_DAY.KIND.eq("mat"), QUARTER_DAY.ON_DAY.ge(today))
+                .orderBy(QUARTER_DAY.STAY_ID, QUARTER_DAY.ON_DAY)
+                .fetchGroups(QUARTER_DAY.STAY_ID)
+                .forEach((stay, days) ->
+                        warm.put(stay, new WarmDays(days.get(0).value2(), days.getValues(QUARTER_DAY.CELSIUS))));
+        return warm;
+    }
+
+    /** The lights of a site burn on the same circuit, so what they take is not there for mats. */
+    private List<CircuitFeed> circuits() {
+        Map<String, Integer> lights = sql.select(SITE.NAME, DSL.sum(SHELF.LIGHT_WATTS))
+                .from(SHELF)
+                .join(RACK)
+                .on(RACK.ID.eq(SHELF.RACK_ID))
+                .join(SITE)
+                .on(SITE.ID.eq(RACK.SITE_ID))
+                .groupBy(SITE.NAME)
+                .fetchMap(row -> row.value1(), row -> row.value2().intValue());
+        return sql.select(SITE.NAME, SITE.CIRCUIT_AMPS, SITE.CIRCUIT_VOLTS)
+                .from(SITE)
+                .orderBy(SITE.NAME)
+                .fetch(row -> {
+                    Circuit whole = new Circuit(row.value2().doubleValue(), row.value3());
+                    return new CircuitFeed(row.value1(), whole.without(lights.getOrDefault(row.value1(), 0)));
+                });
+    }
+
+    private List<PlannedMat> planMats(Map<String, MatSpace> mats, DayRange days) {
+        Map<UUID, List<DayRange>> out = OutageStore.touching(sql, days.from(), days.to()).stream()
+                .collect(Collectors.groupingBy(
+                        Outage::matId,
+                        Collectors.mapping(outage -> new DayRange(outage.from(), outage.to()), Collectors.toList())));
+        List<PlannedMat> planned = new ArrayList<>();
+        sql.select(MAT.ID, MAT.NAME, MAT.WATTS, SITE.NAME)
+                .from(MAT)
+                .join(SHELF)
+                .on(SHELF.ID.eq(MAT.SHELF_ID))
+                .join(RACK)
+                .on(RACK.ID.eq(SHELF.RACK_ID))
+                .join(SITE)
+                .on(SITE.ID.eq(RACK.SITE_ID))
+                .orderBy(MAT.NAME)
+                .forEach(row -> {
+                    MatSpace mat = mats.get(row.value2());
+                    if (mat != null && !mat.places().isEmpty()) {
+                        planned.add(new PlannedMat(
+                                mat.name(),
+                                mat.places().size(),
+                                mat.thermostat(),
+                                row.value3(),
+                                row.value4(),
+                                out.getOrDefault(row.value1(), List.of())));
+                    }
+                });
+        return planned;
+    }
+
+    private static List<LitShelf> litShelves(Collection<Spot> spots) {
+        return litPlaces(spots).entrySet().stream()
+                .map(shelf -> new LitShelf(shelf.getKey(), shelf.getValue().size()))
+                .toList();
+    }
+
+    private static Map<String, List<UUID>> litPlaces(Collection<Spot> spots) {
+        return spots.stream()
+                .filter(Spot::lit)
+                .sorted(Comparator.comparingInt(Spot::number))
+                .collect(Collectors.groupingBy(
+                        Spot::surface, TreeMap::new, Collectors.mapping(Spot::place, Collectors.toList())));
+    }
+}

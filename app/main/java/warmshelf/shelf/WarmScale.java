@@ -1,0 +1,53 @@
+package warmshelf.shelf;
+
+/** The one warm scale: what a mat's set-point is called, everywhere. */
+public enum WarmScale {
+    COOL("cool", "cool", 18, 21),
+    WARM("warm", "warm", 22, 25),
+    HOT("hot", "hot", 26, 29),
+    VERY_HOT("very hot", "very-hot", 30, 33);
+
+    private final String word;
+    private final String style;
+    private final int lowC;
+    private final int highC;
+
+    WarmScale(String word, String style, int lowC, int highC) {
+        this.word = word;
+        this.style = style;
+        this.lowC = lowC;
+        this.highC = highC;
+    }
+
+    /** Set-points are whole degrees; below the scale is still cool, above it still very hot. */
+    public static WarmScale of(int celsius) {
+        for (WarmScale warmth : values()) {
+            if (celsius <= warmth.highC) {
+                return warmth;
+            }
+        }
+        return VERY_HOT;
+    }
+
+    public String word() {
+        return word;
+    }
+
+    /** Ending of the style class that gives its colour. */
+    public String style() {
+        return style;
+    }
+
+    public int lowC() {
+        return lowC;
+    }
+
+    public int highC() {
+        return highC;
+    }
+
+    /** The hottest step has no upper end. */
+    public boolean isOpen() {
+        return this == VERY_HOT;
+    }
+}

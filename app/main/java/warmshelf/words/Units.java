@@ -1,0 +1,178 @@
+package warmshelf.words;
+
+import java.util.Locale;
+import java.util.stream.LongStream;
+
+/**
+ * The units a person reads. Stored figures are always degrees Celsius and millimetres.
+ *
+ * @param temperature 'C' or 'F'
+ * @param length 'cm' or 'in'
+ */
+public record Units(String temperature, String length) {
+
+    public static final double METRES_PER_FOOT = 0.3048;
+    private static final double KILOMETRES_PER_MILE = 1.609344;
+
+    /** A US liquid quart: a quarter of 231 cubic inches, so 57.75 times 2.54³ ml (NIST Handbook 44, Appendix C). */
+    private static final double ML_PER_QUART = 946.352946;
+
+    private static final int FLUID_OUNCES_PER_QUART = 32;
+    private static final int SMALL_ML = 500;
+    private static final double HALF_A_TENTH_C_IN_F = 0.0901;
+    private static final int ROUND_FIGURE = 5;
+
+    public static final Units METRIC = new Units("C", "cm");
+
+    /** For example '26 °C' or '79 °F'. */
+    public String temperature(double celsius) {
+        return degrees(celsius) + " °" + temperature;
+    }
+
+    /** To a tenth of a degree Celsius or a whole one Fahrenheit, for example '-2.2 °C' or '28 °F'. */
+    public String fineTemperature(double celsius) {
+        return temperature.equals("F")
+                ? temperature(celsius)
+                : trimmed(celsius, 1).replace('-', '−') + " °C";
+    }
+
+    /** For example '24–30 °C'. */
+    public String temperatureRange(double lowC, double highC) {
+        return degrees(lowC) + "–" + temperature(highC);
+    }
+
+    /**
+     * The whole degrees a person of these units reads or types for a temperature. A whole degree Celsius, as mats are set and
+     * bands are given, stands for all that rounds to it: in Fahrenheit it is the roundest figure of those, as the trade says 24
+     * to 27 °C for 75 to 80 °F, so that what people type in fives comes back as it was typed.
+     */
+    public long degrees(double celsius) {
+        if (!temperature.equals("F")) {
+            return Math.round(celsius);
+        }
+        long nearest = Math.round(celsius * 9 / 5 + 32);
+        if (celsius != Math.rint(celsius)) {
+            return nearest;
+        }
+        return LongStream.rangeClosed(nearest - 1, nearest + 1)
+                .filter(each -> each % ROUND_FIGURE == 0 && Math.round((each - 32) / 1.8) == celsius)
+                .findFirst()
+                .orElse(nearest);
+    }
+
+    /** The temperature in °C, to a tenth, that a person of these units means by a number. */
+    public double celsiusOf(double typed) {
+        return tenths(temperature.equals("F") ? (typed - 32) / 1.8 : typed);
+    }
+
+    /**
+     * The number a person of these units types for a temperature, to a tenth of a degree. A tenth of a degree Celsius is nearly
+     * two of Fahrenheit: where it may stand for a whole or half degree Fahrenheit it is that, as thermometers are read.
+     */
+    public double typedTemperature(double celsius) {
+        double number = temperature.equals("F") ? celsius * 1.8 + 32 : celsius;
+        double half = Math.round(2 * number) / 2.0;
+        boolean mayBeHalf = temperature.equals("F") && Math.abs(number - half) <= HALF_A_TENTH_C_IN_F;
+        // adding nothing turns a negative zero into a plain one
+        return mayBeHalf ? half : tenths(number) + 0.0;
+    }
+
+    /** A difference of temperatures, for example '18 °F' for ten degrees Celsius. */
+    public String temperatureDifference(double celsius) {
+        return "%d °%s".formatted(Math.round(temperature.equals("F") ? celsius * 1.8 : celsius), temperature);
+    }
+
+    /** The whole degree Celsius, the step in which mats are set, nearest to what a person of these units means by a number. */
+    public int wholeCelsiusOf(int typed) {
+        return (int) Math.round(temperature.equals("F") ? (typed - 32) / 1.8 : typed);
+    }
+
+    /** What a whole step makes of a set-point as typed, in a sentence; empty where it comes back as it was typed. */
+    public String steppedWords(int typed) {
+        int celsius = wholeCelsiusOf(typed);
+        return degrees(celsius) == typed
+                ? ""
+                : "%d °F is kept as %d °F: mats are set in whole degrees Celsius, and the nearest is %d °C."
+                        .formatted(typed, degrees(celsius), celsius);
+    }
+
+    /** The length in millimetres, to a tenth, that a person of these units means by a number. */
+    public double millimetresOf(double typed) {
+        return tenths(typed * (length.equals("in") ? 25.4 : 10));
+    }
+
+    /** The number a person of these units types for a length, to a hundredth. */
+    public double typedLength(double millimetres) {
+        return Math.round(millimetres / (length.equals("in") ? 25.4 : 10) * 100) / 100.0;
+    }
+
+    /** The measure of volume that a person of these units reads: litres, or US quarts where lengths are inches. */
+    public String volumeWord() {
+        return length.equals("in") ? "quarts" : "litres";
+    }
+
+    /** For example '3.2 litres' or '3.4 quarts', whole ones from ten on; below half a litre '250 ml' or '8.5 fl oz' (US). */
+    public String volume(double millilitres) {
+        boolean american = length.equals("in");
+        if (millilitres < SMALL_ML) {
+            return american
+                    ? trimmed(millilitres / ML_PER_QUART * FLUID_OUNCES_PER_QUART, 1) + " fl oz"
+                    : Math.round(millilitres) + " ml";
+        }
+        double measured = typedVolume(millilitres);
+        String number = trimmed(measured, measured < 10 ? 1 : 0);
+        String word = volumeWord();
+        return number + " " + (number.equals("1") ? word.substring(0, word.length() - 1) : word);
+    }
+
+    /** The millilitres that a person of these units means by a number of litres or quarts. */
+    public double millilitresOf(double typed) {
+        return tenths(typed * (length.equals("in") ? ML_PER_QUART : 1000));
+    }
+
+    /** The number of litres or quarts, to a hundredth, for a volume. */
+    public double typedVolume(double millilitres) {
+        return Math.round(millilitres / (length.equals("in") ? ML_PER_QUART : 1000) * 100) / 100.0;
+    }
+
+    private static double tenths(double number) {
+        return Math.round(number * 10) / 10.0;
+    }
+
+    /** For example '0.6 cm' or '0.25 in'. */
+    public String length(double millimetres) {
+        if (length.equals("in")) {
+            return trimmed(roundedInches(millimetres / 25.4), 2) + " in";
+        }
+        return trimmed(millimetres / 10, 1) + " cm";
+    }
+
+    /** A height above the sea, for example '300 m' or '984 ft'. */
+    public String height(double metres) {
+        return length.equals("in")
+                ? String.format(Locale.ROOT, "%,d ft", Math.round(metres / METRES_PER_FOOT))
+                : String.format(Locale.ROOT, "%,d m", Math.round(metres));
+    }
+
+    /** A way along the ground, for example '12 km' or '7 miles'. */
+    public String distance(double kilometres) {
+        if (!length.equals("in")) {
+            return String.format(Locale.ROOT, "%,d km", Math.round(kilometres));
+        }
+        long miles = Math.round(kilometres / KILOMETRES_PER_MILE);
+        return String.format(Locale.ROOT, "%,d %s", miles, miles == 1 ? "mile" : "miles");
+    }
+
+    /** As people say inches: halves from two inches up, quarters below, and finer only under a quarter. */
+    private static double roundedInches(double inches) {
+        if (inches >= 1.9) {
+            return Math.round(inches * 2) / 2.0;
+        }
+        return inches >= 0.2 ? Math.round(inches * 4) / 4.0 : inches;
+    }
+
+    private static String trimmed(double value, int decimals) {
+        String text = String.format(Locale.ROOT, "%." + decimals + "f", value);
+        return text.contains(".") ? text.replaceAll("0+$", "").replaceAll("\\.$", "") : text;
+    }
+}

@@ -1,0 +1,123 @@
+package warmshelf.group;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.time.ZoneId;
+import java.util.List;
+import java.util.UUID;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import org.jooq.exception.IntegrityConstraintViolationException;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import warmshelf.testing.StoreContract;
+import warmshelf.words.Units;
+
+abstract class MemberStoreContract extends StoreContract {
+    private MemberStore members;
+    private UUID ilse;
+
+    @BeforeEach
+    void moveIn() {
+        members = new MemberStore(database(), audit());
+        ilse = add("Ilse Brandt", true);
+        new GroupStore(database(), audit())
+                .open(
+                        database().sql(),
+                        new GroupProfile("Hillside", ZoneId.of("America/Chicago"), Units.METRIC, "US", "55811", 2027),
+                        ilse);
+    }
+
+    @Test
+    void a_member_is_found_by_name_in_any_capitals_and_spaces() {
+        UUID tom = add("Tom Okafor", false);
+
+        assertThat(members.named("  TOM   okafor ").orElseThrow().id()).isEqualTo(tom);
+        assertThat(members.named("Tom")).isEmpty();
+    }
+
+    @Test
+    void two_people_cannot_differ_by_capitals_alone() {
+        assertThatThrownBy(() -> add("ILSE BRANDT", false)).isInstanceOf(IntegrityConstraintViolationException.class);
+    }
+
+    @Test
+    void those_present_come_before_those_who_have_left_each_by_name() {
+        add("Zoe Hall", false);
+        UUID anna = add("Anna Lund", false);
+        members.leave(anna, ilse);
+
+        assertThat(members.all()).extracting(Member::name).containsExactly("Ilse Brandt", "Zoe Hall", "Anna Lund");
+        assertThat(members.named("Anna Lund")).isEmpty();
+    }
+
+    @Test
+    void the_last_coordinator_stays_one() {
+        assertThat(members.setCoordinator(ilse, false, ilse)).isFalse();
+        assertThat(members.leave(ilse, ilse)).isFalse();
+        assertThat(members.find(ilse).orElseThrow().coordinator()).isTrue();
+    }
+
+    @Test
+    void two_coordinators_stepping_back_at_the_same_moment_leave_one() throws Exception {
+        for (int round = 0; round < 10; round++) {
+            UUID other = add("Other " + round, true);
+            ExecutorService both = Executors.newFixedThreadPool(2);
+
+            List<Future<Boolean>> done = both.invokeAll(List.<Callable<Boolean>>of(
+                    () -> members.setCoordinator(ilse, false, ilse),
+                    () -> members.setCoordinator(other, false, other)));
+            both.shutdown();
+
+            assertThat(done).extracting(Future::get).containsExactlyInAnyOrder(true, false);
+            members.setCoordinator(ilse, true, ilse);
+            members.setCoordinator(other, false, ilse);
+        }
+    }
+
+    @Test
+    void a_change_based_on_an_older_version_is_not_written() {
+        OwnSettings first = new OwnSettings("Ilse B.", "US", "55804", "C", null);
+        OwnSettings second = new OwnSettings("Ilse Brand", "US", "55805", null, "cm");
+
+        assertThat(members.change(ilse, 1, first)).isEqualTo(MemberStore.Change.SAVED);
+        assertThat(members.change(ilse, 1, second)).isEqualTo(MemberStore.Change.CHANGED_MEANWHILE);
+        Member stored = members.find(ilse).orElseThrow();
+        assertThat(stored.name()).isEqualTo("Ilse B.");
+        assertThat(stored.temperatureUnit()).isEqualTo("C");
+        assertThat(stored.lengthUnit()).isNull();
+        assertThat(stored.version()).isEqualTo(2);
+    }
+
+    @Test
+    void a_taken_name_is_told_apart_from_a_lost_race() {
+        add("Tom Okafor", false);
+
+        assertThat(members.change(ilse, 1, new OwnSettings("tom okafor", "US", "55804", null, null)))
+                .isEqualTo(MemberStore.Change.NAME_TAKEN);
+    }
+
+    @Test
+    void every_change_leaves_a_line() {
+        UUID tom = add("Tom Okafor", false);
+        members.setCoordinator(tom, true, ilse);
+        members.leave(tom, ilse);
+        members.comeBack(tom, ilse);
+
+        assertThat(database()
+                        .sql()
+                        .fetch("select action from audit_line where subject_id = ?", tom.toString())
+                        .getValues(0, String.class))
+                .containsExactlyInAnyOrder("join", "make coordinator", "leave", "come back");
+    }
+
+    private UUID add(String name, boolean coordinator) {
+        NewMember person = new NewMember(name, "US", "55803", "hash");
+        return database()
+                .sql()
+                .transactionResult(inside -> members.add(inside.dsl(), person, coordinator, "for a test"));
+    }
+}

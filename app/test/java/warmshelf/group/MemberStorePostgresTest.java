@@ -1,0 +1,10 @@
+package warmshelf.group;
+
+import warmshelf.testing.TestDatabase;
+
+class MemberStorePostgresTest extends MemberStoreContract {
+    @Override
+    protected TestDatabase open() {
+        return TestDatabase.postgres();
+    }
+}

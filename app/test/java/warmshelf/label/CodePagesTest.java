@@ -1,0 +1,109 @@
+package warmshelf.label;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static warmshelf.db.generated.Tables.SHORT_CODE;
+
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import warmshelf.loop.Cellar;
+import warmshelf.testing.Answer;
+
+class CodePagesTest {
+    private static final String ON_A_LABEL = "label__code\">([0-9A-Z]{3} [0-9A-Z]{3})<";
+
+    private Cellar cellar;
+
+    @BeforeEach
+    void open() {
+        cellar = Cellar.open();
+    }
+
+    @AfterEach
+    void close() {
+        cellar.close();
+    }
+
+    @Test
+    void each_rack_and_mat_has_a_code_that_opens_its_page_and_never_changes() {
+        List<String> codes = Cellar.all(cellar.member().get("/codes").body(), ON_A_LABEL);
+
+        assertThat(codes).hasSize(3).doesNotHaveDuplicates();
+        assertThat(opened(codes.get(0))).startsWith("/racks?site=").contains("#rack-");
+        assertThat(opened(codes.get(1))).startsWith("/mats/");
+        String rack = opened(codes.get(0));
+        assertThat(cellar.member().get(rack.substring(0, rack.indexOf('#'))).body())
+                .contains("id=\"" + rack.substring(rack.indexOf('#') + 1) + "\"");
+        assertThat(Cellar.all(cellar.coordinator().get("/codes").body(), ON_A_LABEL))
+                .isEqualTo(codes);
+    }
+
+    @Test
+    void the_code_of_a_sowing_opens_it_scanned_or_typed_in_small_letters() {
+        String sowing = cellar.ask(Cellar.peppers());
+
+        String code =
+                Cellar.first(cellar.member().get("/codes/sowings/" + sowing).body(), ON_A_LABEL);
+
+        assertThat(opened(code)).isEqualTo("/sowings/" + sowing);
+        assertThat(cellar.coordinator().get("/c/" + code.replace(" ", "")).location())
+                .isEqualTo("/sowings/" + sowing);
+        assertThat(opened(code.toLowerCase(java.util.Locale.ROOT).replace(' ', '-')))
+                .isEqualTo("/sowings/" + sowing);
+    }
+
+    @Test
+    void a_members_labels_are_of_their_own_sowings_unless_all_are_asked_for() {
+        cellar.ask(Cellar.peppers());
+
+        assertThat(cellar.member().get("/codes/sowings").text()).contains("Lantern Row");
+        assertThat(cellar.coordinator().get("/codes/sowings").text()).contains("There is nothing to label here yet.");
+        assertThat(cellar.coordinator().get("/codes/sowings?of=all").text()).contains("Lantern Row", "Tom Okafor");
+    }
+
+    @Test
+    void what_is_over_needs_no_label_any_more_but_its_old_one_still_opens() {
+        String sowing = cellar.ask(Cellar.peppers());
+        String code =
+                Cellar.first(cellar.member().get("/codes/sowings/" + sowing).body(), ON_A_LABEL);
+        cellar.member().post("/sowings/" + sowing + "/withdrawal");
+
+        assertThat(cellar.member().get("/codes/sowings/" + sowing).status()).isEqualTo(404);
+        assertThat(opened(code)).isEqualTo("/sowings/" + sowing);
+    }
+
+    @Test
+    void a_stranger_signs_in_before_a_scanned_code_opens_anything() {
+        Answer answer = cellar.group().stranger().get("/c/K7P4MX");
+
+        assertThat(answer.status()).isEqualTo(303);
+        assertThat(answer.location()).isEqualTo("/sign-in?then=%2Fc%2FK7P4MX");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "K7P | 422 | The code was 'K7P', which has 3 signs; a code has six.",
+                "'' | 422 | The code is empty",
+                "0OIL11 | 422 | no code has the sign '0'",
+                "222222 | 404 | No rack, mat or sowing has the code '222 222'."
+            })
+    void a_code_that_opens_nothing_says_why_and_keeps_what_was_typed(String typed, int status, String sentence) {
+        Answer answer = cellar.member().get("/code?code=" + typed);
+
+        assertThat(answer.status()).isEqualTo(status);
+        assertThat(answer.text()).contains(sentence);
+        assertThat(answer.typed("code")).isEqualTo(typed);
+        assertThat(cellar.group().database().sql().fetchCount(SHORT_CODE)).isZero();
+    }
+
+    private String opened(String code) {
+        Answer answer = cellar.member().get("/code?code=" + code.replace(" ", "%20"));
+        assertThat(answer.status()).as(answer.text()).isEqualTo(303);
+        return answer.location();
+    }
+}
