@@ -12,6 +12,10 @@ import org.apache.commons.csv.CSVRecord;
  */
 public record Amount(double low, double high, String unit, Bound bound) {
     private static final double MM_PER_CM = 10;
+    private static final String SHARE = "share";
+    private static final String SPOONS = "teaspoons";
+    private static final double HALF = 0.5;
+    private static final double QUARTER = 0.25;
 
     /** Whether a figure stands for itself, or for what lies at one side of it. */
     public enum Bound {
@@ -85,7 +89,24 @@ public record Amount(double low, double high, String unit, Bound bound) {
     /** For example '10–15 cm', 'up to 24 hours' or '70 °F or more'. */
     public String words() {
         String range = low == high ? figure(low) : figure(low) + "–" + figure(high);
-        return (bound.before + range + " " + unit).strip() + bound.after;
+        return (bound.before + range + " " + unitWord()).strip() + bound.after;
+    }
+
+    private String unitWord() {
+        if (unit.equals(SHARE)) {
+            return "";
+        }
+        return unit.equals(SPOONS) && high <= 1 ? "teaspoon" : unit;
+    }
+
+    /** Its lower end alone. */
+    Amount least() {
+        return new Amount(low, low, unit, bound);
+    }
+
+    /** Its upper end alone. */
+    Amount most() {
+        return new Amount(high, high, unit, bound);
     }
 
     /** Its lower end as a page prints it: degrees whole, all else as exact as the table. */
@@ -98,7 +119,13 @@ public record Amount(double low, double high, String unit, Bound bound) {
     }
 
     private String figure(double value) {
+        if (value == HALF && (unit.equals(SHARE) || unit.equals(SPOONS))) {
+            return unit.equals(SHARE) ? "half" : "½";
+        }
+        if (value == QUARTER && unit.equals(SHARE)) {
+            return "a quarter";
+        }
         double shown = unit.startsWith("°") ? Math.round(value) : value;
-        return String.format(Locale.ROOT, "%,.3f", shown).replaceAll("0+$", "").replaceAll("\\.$", "");
+        return String.format(Locale.ROOT, "%,.4f", shown).replaceAll("0+$", "").replaceAll("\\.$", "");
     }
 }

@@ -8,17 +8,26 @@ import warmshelf.crop.Crop;
 import warmshelf.crop.CropHazard;
 
 /**
- * How one step is done, for one reader.
+ * How one step is done.
  *
  * @param lead the step in a sentence or two
+ * @param body the address of the steps and tables, for a page to take in
  * @param hazards what can hurt someone at it; may be empty
  * @param related what to read beside it
  */
-public record Article(String lead, List<Section> sections, List<Hazard> hazards, List<Topic> related) {
+public record Article(String lead, String body, List<Hazard> hazards, List<Topic> related) {
     public Article {
-        sections = List.copyOf(sections);
         hazards = List.copyOf(hazards);
         related = List.copyOf(related);
+    }
+
+    static Article of(Topic topic, Advice advice) {
+        String file = topic.file();
+        return new Article(
+                advice.say(file, "lead"),
+                Advice.address(file, "body"),
+                Advice.list(file, "cautions").stream().map(Hazard::named).toList(),
+                Advice.list(file, "read beside").stream().map(Topic::named).toList());
     }
 
     /** The hazards that need no line before the steps. */
@@ -33,6 +42,6 @@ public record Article(String lead, List<Section> sections, List<Hazard> hazards,
                 .filter(crop.hazards()::contains)
                 .forEach(hazard -> all.add(Hazard.of(hazard)));
         hazards.stream().filter(hazard -> !hazard.isOfSomeCrops()).forEach(all::add);
-        return new Article(lead, sections, List.copyOf(all), related);
+        return new Article(lead, body, List.copyOf(all), related);
     }
 }

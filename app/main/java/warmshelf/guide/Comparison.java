@@ -34,18 +34,18 @@ public record Comparison(String title, List<Claim> claims, Verdict agreed, Strin
     }
 
     /** Claims that are all figures: whether they agree is reckoned. */
-    static Comparison of(String title, String by, String ours, Claim... claims) {
-        return new Comparison(title, List.of(claims), reckoned(List.of(claims), by), ours);
+    static Comparison of(String title, String by, String ours, List<Claim> claims) {
+        return new Comparison(title, claims, reckoned(claims, by), ours);
     }
 
     /** Claims in words that do not disagree: what there is to say of them is told. */
-    static Comparison told(String title, String verdict, String ours, Claim... claims) {
-        return new Comparison(title, List.of(claims), Verdict.otherwise(verdict), ours);
+    static Comparison told(String title, String verdict, String ours, List<Claim> claims) {
+        return new Comparison(title, claims, Verdict.otherwise(verdict), ours);
     }
 
     /** Claims in words that disagree: how they do is told. */
-    static Comparison disagreeing(String title, String how, String ours, Claim... claims) {
-        return new Comparison(title, List.of(claims), Verdict.disagreeing(how), ours);
+    static Comparison disagreeing(String title, String how, String ours, List<Claim> claims) {
+        return new Comparison(title, claims, Verdict.disagreeing(how), ours);
     }
 
     /** Whether the sources disagree, so that a page says it loudly. */

@@ -11,11 +11,19 @@ final class ContainerTable {
     private static final double ML_PER_FL_OZ = 29.5735;
     private static final double LITRES_PER_QUART = 0.946353;
 
+    private static final ContainerTable BUNDLED = new ContainerTable();
+
     private final List<CSVRecord> rows = ReferenceTable.rows("containers.csv");
 
-    /** The outside of a standard tray along one side, as one of the three sources gives it. */
-    Claim traySide(String side, int source, boolean inches) {
-        CSVRecord row = row("nominal 10 x 20 inch flat, outside (source " + source + ")");
+    private ContainerTable() {}
+
+    static ContainerTable bundled() {
+        return BUNDLED;
+    }
+
+    /** The outside of a tray along one side. */
+    Claim side(String side, String name, boolean inches) {
+        CSVRecord row = row(name);
         double millimetres = Double.parseDouble(row.get(side + "_mm"));
         double printed = Double.parseDouble(row.get(side + "_in"));
         Amount amount =
@@ -23,16 +31,16 @@ final class ContainerTable {
         return new Claim("", amount.words(), amount, printed(row), source(row));
     }
 
-    /** What one cell of a tray of so many cells holds, and what compost the tray takes. */
-    Claim cells(int cells, boolean inches) {
-        CSVRecord row = row(cells + " cells in a 10 x 20 inch footprint");
+    /** What one cell of a tray holds, and what compost the tray takes. */
+    Claim cells(String name, boolean inches) {
+        CSVRecord row = row(name);
         double cell = Double.parseDouble(row.get("cell_ml"));
         double tray = Double.parseDouble(row.get("tray_media_litres"));
         String says = inches
                 ? "%s fl oz a cell, %s quarts a tray"
                         .formatted(tenths(cell / ML_PER_FL_OZ), tenths(tray / LITRES_PER_QUART))
                 : "%s ml a cell, %s litres a tray".formatted(tenths(cell), tenths(tray));
-        return new Claim(cells + " cells", says, null, printed(row), source(row));
+        return new Claim(row.get("cells") + " cells", says, null, printed(row), source(row));
     }
 
     private static String tenths(double value) {

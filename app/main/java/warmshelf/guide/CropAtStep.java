@@ -10,6 +10,7 @@ import warmshelf.crop.CropFigure;
 import warmshelf.crop.Emergence;
 import warmshelf.crop.TemperatureResponse;
 import warmshelf.crop.TreatmentWords;
+import warmshelf.words.Units;
 
 /**
  * What one crop wants at a step.
@@ -33,34 +34,33 @@ public record CropAtStep(Crop crop, List<Fact> facts, Source source) {
     /** One of them, such as 'Depth' and '0.6 cm'. */
     public record Fact(String name, String words) {}
 
-    static CropAtStep of(Topic topic, Crop crop, TemperatureResponse response, Figures figures) {
-        List<Fact> facts = OF_SEED.contains(topic) ? seed(crop, response, figures) : plants(crop, figures);
+    static CropAtStep of(Topic topic, Crop crop, TemperatureResponse response, Units units) {
+        List<Fact> facts = OF_SEED.contains(topic) ? seed(crop, response, units) : plants(crop, units);
         return new CropAtStep(crop, facts, Source.of(crop.source(), crop.sourceUrl(), crop.standing()));
     }
 
-    private static List<Fact> seed(Crop crop, TemperatureResponse response, Figures figures) {
+    private static List<Fact> seed(Crop crop, TemperatureResponse response, Units units) {
         List<Fact> facts = new ArrayList<>();
-        String comfortable = figures.units()
-                .temperatureRange(
-                        response.comfortable().low(), response.comfortable().high());
-        facts.add(new Fact("Comfortable", comfortable + days(response, figures)));
-        depth(crop, figures).ifPresent(words -> facts.add(new Fact("Depth", words)));
+        String comfortable = units.temperatureRange(
+                response.comfortable().low(), response.comfortable().high());
+        facts.add(new Fact("Comfortable", comfortable + days(response, units)));
+        depth(crop, units).ifPresent(words -> facts.add(new Fact("Depth", words)));
         light(crop).ifPresent(words -> facts.add(new Fact("Light", words)));
-        String treatment = new TreatmentWords(figures.units()).of(crop.treatment());
+        String treatment = new TreatmentWords(units).of(crop.treatment());
         if (!treatment.isEmpty()) {
             facts.add(new Fact("Before sowing", treatment));
         }
         return facts;
     }
 
-    private static String days(TemperatureResponse response, Figures figures) {
+    private static String days(TemperatureResponse response, Units units) {
         Optional<Emergence> best = response.at(response.bestC());
         return best.map(emergence -> "; half is up in about %d days at %s"
-                        .formatted(Math.round(emergence.days()), figures.temperature(response.bestC())))
+                        .formatted(Math.round(emergence.days()), units.temperature(response.bestC())))
                 .orElse("");
     }
 
-    private static Optional<String> depth(Crop crop, Figures figures) {
+    private static Optional<String> depth(Crop crop, Units units) {
         Double depth = crop.depthMm();
         if (depth == null) {
             return Optional.empty();
@@ -69,7 +69,7 @@ public record CropAtStep(Crop crop, List<Fact> facts, Source source) {
         if (depth == 0) {
             return Optional.of("on the surface" + common);
         }
-        String cover = figures.length(depth) + common;
+        String cover = units.length(depth) + common;
         return Optional.of(
                 crop.light().equals("yes")
                         ? cover + ", or on the surface under a dusting of vermiculite, for the light"
@@ -85,13 +85,13 @@ public record CropAtStep(Crop crop, List<Fact> facts, Source source) {
         };
     }
 
-    private static List<Fact> plants(Crop crop, Figures figures) {
+    private static List<Fact> plants(Crop crop, Units units) {
         List<Fact> facts = new ArrayList<>();
         facts.add(new Fact("Indoors", weeks(crop) + " before planting out"));
         Double night = crop.nightMinimumC();
         if (night != null) {
             String common = crop.commonPractice().contains(CropFigure.NIGHT) ? " (common practice)" : "";
-            facts.add(new Fact("Coldest night it bears", figures.temperature(night) + common));
+            facts.add(new Fact("Coldest night it bears", units.temperature(night) + common));
         }
         return facts;
     }

@@ -1,53 +1,148 @@
 package warmshelf.guide;
 
+import java.util.List;
 import warmshelf.words.Units;
 
-/** The tables' figures in the units of one reader. */
-final class Figures {
+/**
+ * The reference tables' figures, each by the name of its row, in the units of one reader. Texts take every figure from here, so that it
+ * stands in one table and is quoted everywhere.
+ */
+public final class Figures {
+    private static final double CM_PER_INCH = 2.54;
+
+    private static final List<String> SPELLED = List.of(
+            "no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve");
+
     private final Units units;
     private final PracticeTable practice;
-    private final ContainerTable containers;
 
-    Figures(Units units, PracticeTable practice, ContainerTable containers) {
+    Figures(Units units, PracticeTable practice) {
         this.units = units;
         this.practice = practice;
-        this.containers = containers;
     }
 
-    Units units() {
-        return units;
+    /** The figures of the bundled tables. */
+    public static Figures in(Units units) {
+        return new Figures(units, PracticeTable.bundled());
     }
 
-    ContainerTable containers() {
-        return containers;
+    PracticeRow row(String topic, String item) {
+        return practice.row(topic, item);
     }
 
     /** Whether the reader measures in inches, and so in ounces and gallons. */
-    boolean inches() {
+    public boolean inches() {
         return units.length().equals("in");
     }
 
-    /** One of two ways of saying the same: for whoever measures in inches, or in centimetres. */
-    String customary(String inches, String centimetres) {
-        return inches() ? inches : centimetres;
+    /** For example '10–15 cm'; a row without a figure as it is printed. */
+    public String of(String topic, String item) {
+        PracticeRow row = row(topic, item);
+        return row.amount().isEmpty() ? row.value() : amount(row).words();
+    }
+
+    /** The smaller of a row's two figures with its unit, for example '10 cm'. */
+    public String least(String topic, String item) {
+        return amount(topic, item).least().words();
+    }
+
+    /** The larger of a row's two figures with its unit. */
+    public String most(String topic, String item) {
+        return amount(topic, item).most().words();
+    }
+
+    /** Without its unit, for example '14 to 16'. */
+    public String number(String topic, String item) {
+        Amount amount = amount(topic, item);
+        return joined(amount.lowFigure(), amount.highFigure(), "to");
+    }
+
+    /** The smaller of a row's two figures without its unit. */
+    public String leastNumber(String topic, String item) {
+        return amount(topic, item).lowFigure();
+    }
+
+    /** The larger of a row's two figures without its unit. */
+    public String mostNumber(String topic, String item) {
+        return amount(topic, item).highFigure();
+    }
+
+    /** In words without its unit, for example 'two to three'. */
+    public String spelled(String topic, String item) {
+        return spelled(topic, item, "to");
+    }
+
+    /** In words without its unit, its two figures joined by a word of one's own, for example 'two or three'. */
+    public String spelled(String topic, String item, String joint) {
+        Amount amount = amount(topic, item);
+        return joined(spelled(amount.low()), spelled(amount.high()), joint);
+    }
+
+    /** Who says what a row of the table of practice says. */
+    public String source(String topic, String item) {
+        return row(topic, item).source().title();
+    }
+
+    /** The larger of a row's two figures in words without its unit. */
+    public String spelledMost(String topic, String item) {
+        return spelled(amount(topic, item).high());
+    }
+
+    /** The smaller of a row's two figures in words without its unit. */
+    public String spelledLeast(String topic, String item) {
+        return spelled(amount(topic, item).low());
+    }
+
+    private static String joined(String low, String high, String joint) {
+        return low.equals(high) ? low : low + " " + joint + " " + high;
+    }
+
+    private static String spelled(double number) {
+        if (number != Math.rint(number) || number < 0 || number >= SPELLED.size()) {
+            throw new IllegalArgumentException(number + " is not spelled out in a text");
+        }
+        return SPELLED.get((int) number);
+    }
+
+    /** A row's figure times another's of its topic, for example a seed's thickness times the rule for its depth. */
+    public String times(String topic, String item, String factor) {
+        return times(topic, item, factor, factor);
+    }
+
+    /** From the least that one factor makes of a row's figure to the most that another makes of it. */
+    public String times(String topic, String item, String least, String most) {
+        Amount figure = amount(topic, item);
+        return new Amount(
+                        figure.low() * amount(topic, least).low(),
+                        figure.high() * amount(topic, most).high(),
+                        figure.unit(),
+                        figure.bound())
+                .words();
     }
 
     /** The figure of a row, in the reader's units. */
     Amount amount(String topic, String item) {
-        PracticeRow row = practice.row(topic, item);
+        return amount(row(topic, item));
+    }
+
+    private Amount amount(PracticeRow row) {
+        Amount own = row.amount()
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "no figure is given for '%s, %s'".formatted(row.topic(), row.item())));
+        boolean asPrinted = row.unit().equals("F") ? units.temperature().equals("F") : inches();
         return switch (row.unit()) {
-            case "F" ->
-                units.temperature().equals("F") ? own(row) : row.metricAmount().orElseGet(() -> own(row));
-            case "in" -> inches() ? own(row) : row.metricAmount().orElseGet(() -> own(row));
-            case "mm" -> inches() ? inInches(own(row)) : own(row);
-            default -> own(row);
+            case "C" -> degrees(own);
+            case "mm" -> inches() ? inInches(own) : own;
+            default -> asPrinted ? own : row.metricAmount().orElse(own);
         };
     }
 
-    private static Amount own(PracticeRow row) {
-        return row.amount()
-                .orElseThrow(() -> new IllegalArgumentException(
-                        "practice.csv gives no figure for '%s, %s'".formatted(row.topic(), row.item())));
+    private Amount degrees(Amount celsius) {
+        return new Amount(
+                units.degrees(celsius.low()),
+                units.degrees(celsius.high()),
+                "°" + units.temperature(),
+                celsius.bound());
     }
 
     private static Amount inInches(Amount centimetres) {
@@ -55,41 +150,6 @@ final class Figures {
     }
 
     private static double hundredths(double centimetres) {
-        return Math.round(centimetres / 2.54 * 100) / 100.0;
-    }
-
-    /** Degrees that a table's note gives beside its figure, in the reader's unit. */
-    Amount fahrenheit(double low, double high) {
-        boolean own = units.temperature().equals("F");
-        return Amount.of(own ? low : celsius(low), own ? high : celsius(high), "°" + units.temperature());
-    }
-
-    private static double celsius(double fahrenheit) {
-        return Math.round((fahrenheit - 32) * 5 / 9);
-    }
-
-    /** What a row says, where it is a figure. */
-    Claim claim(String of, String topic, String item) {
-        return claim(of, topic, item, amount(topic, item));
-    }
-
-    /** A figure that a row's words or note give. */
-    Claim claim(String of, String topic, String item, Amount amount) {
-        PracticeRow row = practice.row(topic, item);
-        return new Claim(of, amount.words(), amount, row.printed(), row.source());
-    }
-
-    /** What a row says, where that is no figure, in our words. */
-    Claim told(String of, String topic, String item, String says) {
-        PracticeRow row = practice.row(topic, item);
-        return new Claim(of, says, null, row.printed(), row.source());
-    }
-
-    String temperature(double celsius) {
-        return units.temperature(celsius);
-    }
-
-    String length(double millimetres) {
-        return units.length(millimetres);
+        return Math.round(centimetres / CM_PER_INCH * 100) / 100.0;
     }
 }

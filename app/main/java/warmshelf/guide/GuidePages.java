@@ -17,8 +17,6 @@ import warmshelf.words.Units;
 /** How each step is done, with its sources; for one crop, where one is named. */
 public final class GuidePages implements Pages {
     private final CropCatalogue crops;
-    private final PracticeTable practice = PracticeTable.bundled();
-    private final ContainerTable containers = new ContainerTable();
 
     public GuidePages(CropCatalogue crops) {
         this.crops = crops;
@@ -48,14 +46,15 @@ public final class GuidePages implements Pages {
                         Refusal.notFound("There is no how-to of this name. All of them are under How to, at /how-to."));
         Optional<Crop> crop = crop(ctx);
         Units units = Visitor.of(ctx).units();
-        Figures figures = new Figures(units, practice, containers);
+        Advice advice = Advice.in(units);
         Map<String, @Nullable Object> model = new HashMap<>();
         model.put("topic", topic);
-        Article article = topic.article(figures);
+        Article article = Article.of(topic, advice);
+        model.putAll(advice.forArticles());
         model.put("article", crop.map(article::of).orElse(article));
         model.put(
                 "facts",
-                crop.map(known -> CropAtStep.of(topic, known, crops.responseOf(known), figures))
+                crop.map(known -> CropAtStep.of(topic, known, crops.responseOf(known), units))
                         .orElse(null));
         model.put("query", query(crop));
         keepable(ctx);

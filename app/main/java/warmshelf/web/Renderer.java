@@ -3,7 +3,6 @@ package warmshelf.web;
 import io.javalin.http.Context;
 import io.javalin.rendering.FileRenderer;
 import io.pebbletemplates.pebble.PebbleEngine;
-import io.pebbletemplates.pebble.loader.ClasspathLoader;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
@@ -48,10 +47,8 @@ final class Renderer implements FileRenderer {
     }
 
     static PebbleEngine engine(Assets assets) {
-        ClasspathLoader loader = new ClasspathLoader(Renderer.class.getClassLoader());
-        loader.setPrefix("templates/");
         return new PebbleEngine.Builder()
-                .loader(loader)
+                .loader(new SectionLoader())
                 .strictVariables(true)
                 .extension(new TemplateWords(assets))
                 .build();

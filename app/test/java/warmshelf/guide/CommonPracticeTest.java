@@ -6,6 +6,7 @@ import org.junit.jupiter.api.Test;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.crop.Standing;
+import warmshelf.words.Units;
 
 /**
  * What is common practice among growers of peppers, and has no source of its own: each is told with that mark. The figures are
@@ -40,7 +41,7 @@ class CommonPracticeTest {
         Crop pepper = CropCatalogue.bundled().get("pepper");
 
         assertThat(pepper.weeksIndoorsMin()).isGreaterThanOrEqualTo(8);
-        assertThat(facts(Topic.PLANT_OUT, pepper, Articles.figures(Articles.US)).facts())
+        assertThat(facts(Topic.PLANT_OUT, pepper, Articles.US).facts())
                 .contains(new CropAtStep.Fact(
                         "Indoors",
                         "%d to %d weeks before planting out"
@@ -85,7 +86,7 @@ class CommonPracticeTest {
         assertThat(claim.source().standing()).isEqualTo(Standing.COMMON_PRACTICE);
     }
 
-    private static CropAtStep facts(Topic topic, Crop crop, Figures figures) {
-        return CropAtStep.of(topic, crop, CropCatalogue.bundled().responseOf(crop), figures);
+    private static CropAtStep facts(Topic topic, Crop crop, Units units) {
+        return CropAtStep.of(topic, crop, CropCatalogue.bundled().responseOf(crop), units);
     }
 }

@@ -3,6 +3,7 @@ package warmshelf.guide;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import warmshelf.crop.Standing;
 
@@ -35,12 +36,13 @@ class ComparisonTest {
 
     @Test
     void whether_sources_disagree_is_told_and_not_read_from_its_sentence() {
-        assertThat(Comparison.told("Root", "Sources disagree: or so it sounds.", "")
+        assertThat(Comparison.told("Root", "Sources disagree: or so it sounds.", "", List.of())
                         .isDisagreement())
                 .isFalse();
-        assertThat(Comparison.disagreeing("Root", "a lot.", "").isDisagreement())
+        assertThat(Comparison.disagreeing("Root", "a lot.", "", List.of()).isDisagreement())
                 .isTrue();
-        assertThat(Comparison.of("Root", "", "", inches(1, 2), inches(2, 3)).isDisagreement())
+        assertThat(Comparison.of("Root", "", "", List.of(inches(1, 2), inches(2, 3)))
+                        .isDisagreement())
                 .isTrue();
     }
 
@@ -48,11 +50,12 @@ class ComparisonTest {
     void claims_in_words_cannot_be_reckoned() {
         Claim words = new Claim("", "as it shows", null, "as it shows", SOMEBODY);
 
-        assertThatThrownBy(() -> Comparison.of("Root", "", "", words)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> Comparison.of("Root", "", "", List.of(words)))
+                .isInstanceOf(IllegalArgumentException.class);
     }
 
     private static String verdict(Claim... claims) {
-        return Comparison.of("Distance", ", by lamp", "", claims).verdict();
+        return Comparison.of("Distance", ", by lamp", "", List.of(claims)).verdict();
     }
 
     private static Claim inches(double low, double high) {

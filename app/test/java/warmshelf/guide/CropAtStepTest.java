@@ -52,8 +52,7 @@ class CropAtStepTest {
     void what_a_coordinator_wrote_of_the_treatment_stands_as_it_is() {
         Crop written = OwnCrops.saying("sing to it", Set.of());
 
-        CropAtStep facts =
-                CropAtStep.of(Topic.SOW, written, CROPS.responseOf(CROPS.get("tomato")), Articles.figures(Articles.US));
+        CropAtStep facts = CropAtStep.of(Topic.SOW, written, CROPS.responseOf(CROPS.get("tomato")), Articles.US);
 
         assertThat(facts.facts()).contains(new CropAtStep.Fact("Before sowing", "sing to it"));
         assertThat(facts.facts()).extracting(CropAtStep.Fact::name).doesNotContain("Light");
@@ -69,7 +68,6 @@ class CropAtStepTest {
 
     private static List<CropAtStep.Fact> facts(Topic topic, String id, Units units) {
         Crop crop = CROPS.get(id);
-        return CropAtStep.of(topic, crop, CROPS.responseOf(crop), Articles.figures(units))
-                .facts();
+        return CropAtStep.of(topic, crop, CROPS.responseOf(crop), units).facts();
     }
 }

@@ -4,9 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
+import warmshelf.ReferenceTable;
 import warmshelf.words.Units;
 
 /** Every figure a page shows of a source is one of that source's row, as printed or turned into the reader's units. */
@@ -34,6 +39,38 @@ class FiguresHeldAgainstTheTablesTest {
     void in_units_of_both_kinds() {
         assertAllHeld(new Units("C", "in"));
         assertAllHeld(new Units("F", "cm"));
+    }
+
+    /** A figure that is quoted out of a row's words is one of those words' figures. */
+    @Test
+    void what_is_quoted_out_of_a_row_stands_in_it() {
+        List<CSVRecord> quoted = ReferenceTable.rows("advice.csv").stream()
+                .filter(row -> !row.get("of_table").isEmpty() && !row.get("low").isEmpty())
+                .toList();
+
+        assertThat(quoted).hasSizeGreaterThan(40).allSatisfy(row -> {
+            Set<Double> allowed = allowed(words(row));
+            assertThat(Stream.of("low", "high", "metric_low", "metric_high")
+                            .map(row::get)
+                            .filter(figure -> !figure.isEmpty())
+                            .map(Double::parseDouble))
+                    .as(row.get("topic") + ": " + row.get("item"))
+                    .allSatisfy(number -> assertThat(allowed)
+                            .anySatisfy(known -> assertThat(number).isEqualTo(known)));
+        });
+    }
+
+    /** All that the row says that a figure is quoted from. */
+    private static String words(CSVRecord quoted) {
+        String table = quoted.get("of_table");
+        String column = Map.of("practice", "item", "containers", "name", "safety", "hazard")
+                .getOrDefault(table, "crop");
+        List<CSVRecord> rows = ReferenceTable.rows(table + ".csv").stream()
+                .filter(row -> row.get(column).equals(quoted.get("of_row")))
+                .filter(row -> !table.equals("practice") || row.get("topic").equals(quoted.get("topic")))
+                .toList();
+        assertThat(rows).as(quoted.toString()).isNotEmpty();
+        return rows.stream().map(row -> String.join(" ", row.toList())).collect(Collectors.joining(" "));
     }
 
     private static void assertAllHeld(Units units) {

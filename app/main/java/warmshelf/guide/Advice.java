@@ -1,0 +1,85 @@
+package warmshelf.guide;
+
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import warmshelf.seed.TestWords;
+import warmshelf.web.Texts;
+import warmshelf.words.Units;
+
+/**
+ * What the texts of the guide say to one reader. They stand in {@code templates/guide/en}, a file to each article, step and caution, for
+ * whoever knows the garden to correct.
+ */
+public final class Advice {
+    private static final Texts TEXTS = new Texts("guide/en");
+    private static final Map<String, String> FIXED = new ConcurrentHashMap<>();
+
+    private final Figures figures;
+
+    private Advice(Figures figures) {
+        this.figures = figures;
+    }
+
+    public static Advice in(Units units) {
+        return new Advice(Figures.in(units));
+    }
+
+    /** A section that is the same for every reader, such as a title. */
+    public static String fixed(String file, String section) {
+        return FIXED.computeIfAbsent(
+                TEXTS.address(file, section), address -> in(Units.METRIC).say(file, section));
+    }
+
+    /** The words of a section that lists them with semicolons between; none when there is no such section. */
+    static List<String> list(String file, String section) {
+        return TEXTS.has(file, section)
+                ? Arrays.stream(fixed(file, section).split(";"))
+                        .map(String::strip)
+                        .toList()
+                : List.of();
+    }
+
+    /** Where a page finds a section, to take it in. */
+    static String address(String file, String section) {
+        return TEXTS.address(file, section);
+    }
+
+    /** What the bodies of articles fill in. */
+    Map<String, Object> forArticles() {
+        return Map.of(
+                "figure",
+                figures,
+                "part",
+                new Parts(this, Map.of()),
+                "claim",
+                new Claims(figures),
+                "compare",
+                new Comparisons(),
+                "seedTest",
+                TestWords.of(whole("home test that sprouted"), whole("home test")));
+    }
+
+    private int whole(String item) {
+        return (int) figures.amount("checks", item).low();
+    }
+
+    /** A section. */
+    public String say(String file, String section) {
+        return say(file, section, Map.of());
+    }
+
+    /**
+     * A section that fills in what is known of one sowing.
+     *
+     * @param values by the names that the section has for them
+     */
+    public String say(String file, String section, Map<String, ?> values) {
+        Map<String, Object> all = new HashMap<>(values);
+        all.put("figure", figures);
+        all.put("part", new Parts(this, values));
+        return TEXTS.line(file, section, all);
+    }
+}
