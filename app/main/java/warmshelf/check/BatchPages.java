@@ -66,7 +66,7 @@ public final class BatchPages implements Pages {
                 .map(entry -> new SentForm(entry, skew, now, visitor.zone()))
                 .map(entry -> new BatchStore.Numbered(entry.idAsSent(), checked(entry, visitor)))
                 .toList();
-        List<SentAnswer> answers = batches.keep(entries, visitor.memberId()).stream()
+        List<SentAnswer> answers = batches.keep(entries, visitor.memberId(), visitor.units()).stream()
                 .map(answer -> answer.answer().equals(SentAnswer.KEPT) ? answer.with(skew.remark()) : answer)
                 .toList();
         ctx.json(Map.of("entries", answers, "at", now.toString()));
@@ -84,7 +84,7 @@ public final class BatchPages implements Pages {
         }
         Optional<History> history = subject.flatMap(histories::find);
         if (history.isEmpty()) {
-            return new Sent.Unfit("There is no such sowing.");
+            return new Sent.Unfit(CheckSentences.SAY.noSuchSowing());
         }
         return form.tick(history.get().sowing())
                 .<Sent>map(tick -> new Sent.AtSowing(

@@ -1,5 +1,7 @@
 package warmshelf.check;
 
+import static warmshelf.check.CheckSentences.SAY;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -8,6 +10,8 @@ import java.util.Map;
 import java.util.UUID;
 import org.jooq.DSLContext;
 import warmshelf.db.Database;
+import warmshelf.decision.Decision;
+import warmshelf.words.Units;
 
 /**
  * Keeps what waited on a phone in one transaction, each entry behind a savepoint of its own: what can be kept is kept. It is on
@@ -27,8 +31,8 @@ public final class BatchStore {
     /** One entry with the id under which the phone waits for its answer. */
     record Numbered(String id, Sent sent) {}
 
-    /** Keeps entries; the answers come in the order in which they were sent. */
-    List<SentAnswer> keep(List<Numbered> entries, UUID by) {
+    /** Keeps entries; the answers come in the order in which they were sent, in the units of who sent them. */
+    List<SentAnswer> keep(List<Numbered> entries, UUID by, Units units) {
         // Sowings are held in one order and the entries of each as they were seen, so that two phones cannot wait for
         // each
         // other, and a look never comes before the sowing it looks at.
@@ -40,7 +44,8 @@ public final class BatchStore {
                 .thenComparing(i -> seenAt(entries.get(i).sent())));
         Map<Integer, SentAnswer> answers = new LinkedHashMap<>();
         database.sql()
-                .transaction(inside -> order.forEach(i -> answers.put(i, keep(inside.dsl(), entries.get(i), by))));
+                .transaction(inside ->
+                        order.forEach(i -> answers.put(i, keep(inside.dsl(), entries.get(i), by, units))));
         database.flush();
         List<SentAnswer> asSent = new ArrayList<>();
         for (int i = 0; i < entries.size(); i++) {
@@ -66,29 +71,29 @@ public final class BatchStore {
                 : "";
     }
 
-    private SentAnswer keep(DSLContext tx, Numbered entry, UUID by) {
+    private SentAnswer keep(DSLContext tx, Numbered entry, UUID by, Units units) {
         if (entry.sent() instanceof Sent.AtSowing at) {
-            return answer(entry.id(), ticks.keep(tx, at.sowing(), at.tick(), at.lightUntil(), by));
+            return answer(entry.id(), ticks.keep(tx, at.sowing(), at.tick(), at.lightUntil(), by), units);
         }
         if (entry.sent() instanceof Sent.AtMat mat) {
             return switch (readings.add(tx, mat.reading(), by)) {
                 case ADDED -> SentAnswer.kept(entry.id(), false, "");
                 case THERE_BEFORE -> SentAnswer.kept(entry.id(), true, "");
-                case ID_IN_USE ->
-                    SentAnswer.refused(entry.id(), "This reading's id was used for something else already.", false);
+                case ID_IN_USE -> SentAnswer.refused(entry.id(), SAY.readingIdUsed(), false);
             };
         }
         return SentAnswer.refused(entry.id(), ((Sent.Unfit) entry.sent()).sentence(), false);
     }
 
-    private static SentAnswer answer(String id, TickOutcome outcome) {
-        if (outcome instanceof TickOutcome.Refused refused) {
-            return SentAnswer.refused(id, refused.sentence(), refused.again());
+    private static SentAnswer answer(String id, Decision<TickOutcome> decision, Units units) {
+        if (decision instanceof Decision.Done<TickOutcome> done) {
+            return done.value() instanceof TickOutcome.Kept kept
+                    ? SentAnswer.kept(id, kept.again(), kept.remark(units))
+                    : SentAnswer.repeated(id, ((TickOutcome.Repeated) done.value()).entry());
         }
-        if (outcome instanceof TickOutcome.Repeated repeated) {
-            return SentAnswer.repeated(id, repeated.entry());
-        }
-        TickOutcome.Kept kept = (TickOutcome.Kept) outcome;
-        return SentAnswer.kept(id, kept.again(), kept.remark());
+        return SentAnswer.refused(
+                id,
+                decision.refusal().map(why -> why.words(units)).orElseGet(SAY::noSuchSowing),
+                decision instanceof Decision.Overtaken);
     }
 }

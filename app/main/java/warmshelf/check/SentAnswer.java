@@ -22,7 +22,7 @@ public record SentAnswer(String id, String answer, String sentence, boolean agai
 
     /** It says nothing that is not kept already. */
     static SentAnswer repeated(String id, UUID entry) {
-        return new SentAnswer(id, KEPT_BEFORE, TickOutcome.Repeated.SENTENCE, false, entry.toString());
+        return new SentAnswer(id, KEPT_BEFORE, CheckSentences.SAY.sameLook(), false, entry.toString());
     }
 
     static SentAnswer refused(String id, String sentence, boolean again) {

@@ -14,8 +14,6 @@ import warmshelf.sowing.Progress;
 import warmshelf.sowing.Sowing;
 import warmshelf.sowing.SowingStage;
 import warmshelf.sowing.SowingStore;
-import warmshelf.words.DayWords;
-import warmshelf.words.Units;
 
 /** Slow seed keeps its place a few days at a time, for as long as nobody else has been promised it. */
 final class SlowSeedStore {
@@ -35,27 +33,22 @@ final class SlowSeedStore {
     /**
      * Lets what is slow keep its place, where it is about to run out or has.
      *
-     * @return what the person who looked should know of it, or empty
+     * @return what the person who looked should know of it; empty where there is nothing to tell
      */
-    String extend(DSLContext sql, UUID sowingId, SowingStage stage, LocalDate day, UUID by) {
-        if (!stage.isWaitingForSeed() && stage != SowingStage.EMERGED) {
-            return "";
-        }
-        Optional<Stay> ending = endingOrLapsed(sql, sowingId, day);
-        if (ending.isEmpty()) {
-            return "";
-        }
-        Stay stay = ending.get();
-        String until = stay.covers(day)
-                ? "Its place was to be free tomorrow; "
-                : "Its place had been free since %s; ".formatted(DayWords.day(stay.to()));
+    Optional<PlaceRemark> extend(DSLContext sql, UUID sowingId, SowingStage stage, LocalDate day, UUID by) {
+        return stage.isWaitingForSeed() || stage == SowingStage.EMERGED
+                ? endingOrLapsed(sql, sowingId, day).map(stay -> extend(sql, stay, day, by))
+                : Optional.empty();
+    }
+
+    private PlaceRemark extend(DSLContext sql, Stay stay, LocalDate day, UUID by) {
+        LocalDate freeSince = stay.covers(day) ? null : stay.to();
+        LocalDate to = day.plusDays(1 + EXTENSION_DAYS);
         try {
-            LocalDate to = day.plusDays(1 + EXTENSION_DAYS);
             sql.transaction(inside -> stays.extend(inside.dsl(), stay, to, by));
-            return until + "it keeps it to %s.".formatted(DayWords.lastDay(to));
+            return new PlaceRemark.Kept(freeSince, to);
         } catch (SpaceClash clash) {
-            return "Its place is promised from %s on: %s Please tell a coordinator."
-                    .formatted(stay.covers(day) ? "tomorrow" : DayWords.day(stay.to()), clash.sentence(Units.METRIC));
+            return new PlaceRemark.Promised(freeSince, clash::sentence);
         }
     }
 

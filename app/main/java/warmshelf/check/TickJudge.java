@@ -28,11 +28,11 @@ record TickJudge(Sowing sowing, List<Entry> before, Set<UUID> unknown, Tick tick
     private static final Set<EntryStep> CAN_BE_UNDONE =
             EnumSet.of(EntryStep.LOOK, EntryStep.SOAKED, EntryStep.FIRST_FEED);
 
-    /** Why the tick cannot be taken, in a sentence; empty when it can. */
-    Optional<String> refusal() {
+    /** Why the tick cannot be taken; empty when it can. */
+    Optional<TickRefusal> refusal() {
         Optional<Entry> corrected = corrected();
         if (tick.supersedes() != null && corrected.isEmpty()) {
-            return Optional.of("The entry to correct is not one of this sowing's.");
+            return Optional.of(new TickRefusal.NotOfThisSowing());
         }
         if (tick.step() == EntryStep.UNDONE && corrected.isPresent()) {
             return refusalToUndo(corrected.get());
@@ -42,11 +42,9 @@ record TickJudge(Sowing sowing, List<Entry> before, Set<UUID> unknown, Tick tick
         }
         Progress then = progress(seenBefore());
         if (sowing.stage() == SowingStage.WITHDRAWN || then.stage().isOver()) {
-            return Optional.of(
-                    "%s has ended (%s); nothing more is entered for it. To mend a slip, correct the last entry."
-                            .formatted(sowing.title(), sowing.stage().title()));
+            return Optional.of(new TickRefusal.HasEnded(sowing.title(), sowing.stage()));
         }
-        Optional<String> unsown = TickRules.countsUnsown(sowing, then, tick);
+        Optional<TickRefusal> unsown = TickRules.countsUnsown(sowing, then, tick);
         if (unsown.isPresent()) {
             return unsown;
         }
@@ -102,7 +100,7 @@ record TickJudge(Sowing sowing, List<Entry> before, Set<UUID> unknown, Tick tick
                 && standing().stream().anyMatch(entry -> entry.step() != EntryStep.LOOK && !earlier.contains(entry));
     }
 
-    private Optional<String> refusalByRule(Progress then) {
+    private Optional<TickRefusal> refusalByRule(Progress then) {
         Set<EntryStep> open = EnumSet.copyOf(openAt(then.stage()));
         // Two clocks never quite agree: what can follow now is not refused for a minute's difference.
         open.addAll(openAt(progress(standing()).stage()));
@@ -121,16 +119,15 @@ record TickJudge(Sowing sowing, List<Entry> before, Set<UUID> unknown, Tick tick
         return open;
     }
 
-    private Optional<String> refusalToUndo(Entry corrected) {
+    private Optional<TickRefusal> refusalToUndo(Entry corrected) {
         boolean alreadyCorrected =
                 before.stream().anyMatch(entry -> corrected.id().equals(entry.supersedes()));
         if (alreadyCorrected) {
-            return Optional.of("This entry has been corrected or taken back already.");
+            return Optional.of(new TickRefusal.CorrectedAlready());
         }
         return CAN_BE_UNDONE.contains(corrected.step())
                 ? Optional.empty()
-                : Optional.of("'%s' moved the sowing on and cannot simply be taken back; correct it on its page."
-                        .formatted(corrected.step().done()));
+                : Optional.of(new TickRefusal.MovedOn(corrected.step()));
     }
 
     private Optional<Entry> corrected() {

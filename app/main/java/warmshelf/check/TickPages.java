@@ -1,5 +1,7 @@
 package warmshelf.check;
 
+import static warmshelf.check.CheckSentences.SAY;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.LocalDate;
@@ -10,10 +12,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import warmshelf.allocation.SpaceStore;
+import warmshelf.decision.Decision;
 import warmshelf.sowing.History;
 import warmshelf.sowing.HistoryStore;
 import warmshelf.sowing.Problem;
 import warmshelf.sowing.Sowing;
+import warmshelf.web.Decisions;
 import warmshelf.web.FormReader;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
@@ -57,28 +61,33 @@ public final class TickPages implements Pages {
             Respond.again(ctx, "check/tick.peb", model(ctx, history, form.reader()));
             return;
         }
-        TickOutcome outcome = ticks.keep(
+        Decision<TickOutcome> decision = ticks.keep(
                 history.sowing().id(),
                 tick.get(),
                 lightUntil.of(history, tick.get(), visitor.today()),
                 visitor.memberId());
-        if (outcome instanceof TickOutcome.Refused refused) {
-            form.reader().refuse("step", refused.sentence());
-            ctx.status(refused.status()).render("check/tick.peb", model(ctx, history, form.reader()));
+        if (decision instanceof Decision.Done<TickOutcome> done) {
+            Respond.seeOther(
+                    ctx, then(ctx, history.sowing()), notice(visitor, history.sowing(), tick.get(), done.value()));
             return;
         }
-        Respond.seeOther(ctx, then(ctx, history.sowing()), notice(visitor, history.sowing(), tick.get(), outcome));
+        form.reader().refuse("step", Decisions.words(decision, visitor.units()));
+        ctx.status(Decisions.status(decision)).render("check/tick.peb", model(ctx, history, form.reader()));
     }
 
     private static String notice(Visitor visitor, Sowing sowing, Tick tick, TickOutcome outcome) {
         if (!(outcome instanceof TickOutcome.Kept kept)) {
-            return TickOutcome.Repeated.SENTENCE;
+            return SAY.sameLook();
         }
         if (kept.again()) {
-            return "This was kept before; nothing was added.";
+            return SAY.keptBefore();
         }
         return "%s: kept, %s.%s %s"
-                .formatted(sowing.title(), tick.step().done(), ofProblem(visitor, sowing, tick), kept.remark())
+                .formatted(
+                        sowing.title(),
+                        tick.step().done(),
+                        ofProblem(visitor, sowing, tick),
+                        kept.remark(visitor.units()))
                 .strip();
     }
 

@@ -47,25 +47,23 @@ final class TickRules {
         };
     }
 
-    /** Why a tick cannot be taken, in a sentence; empty when it can. */
-    static Optional<String> refusal(Sowing sowing, Progress progress, Tick tick) {
+    /** Why a tick cannot be taken; empty when it can. */
+    static Optional<TickRefusal> refusal(Sowing sowing, Progress progress, Tick tick) {
         if (!open(sowing.method(), progress.stage()).contains(tick.step())) {
             return Optional.of(cannotFollow(sowing, progress, tick));
         }
         return tick.supersedes() == null ? fewerThanBefore(sowing, progress, tick) : Optional.empty();
     }
 
-    static String cannotFollow(Sowing sowing, Progress progress, Tick tick) {
-        return "%s is %s; '%s' cannot follow that."
-                .formatted(sowing.title(), progress.stage().title(), tick.step().done());
+    static TickRefusal cannotFollow(Sowing sowing, Progress progress, Tick tick) {
+        return new TickRefusal.CannotFollow(sowing.title(), progress.stage(), tick.step());
     }
 
     /** Why a look at what is not sown yet cannot be taken; empty when it can: it tells of a problem, and counts nothing. */
-    static Optional<String> countsUnsown(Sowing sowing, Progress progress, Tick tick) {
+    static Optional<TickRefusal> countsUnsown(Sowing sowing, Progress progress, Tick tick) {
         boolean counts = tick.sprouted() != null || tick.moved() != null || tick.lost() != null || tick.finished();
         return tick.step() == EntryStep.LOOK && progress.stage().isBeforeSowing() && counts
-                ? Optional.of("%s is not sown yet, so nothing can be up, moved or lost; leave the counts empty."
-                        .formatted(sowing.title()))
+                ? Optional.of(new TickRefusal.NotSownYet(sowing.title()))
                 : Optional.empty();
     }
 
@@ -81,23 +79,20 @@ final class TickRules {
     }
 
     /** Why counts that say 'so far' cannot be taken after those known before; empty when they can. */
-    static Optional<String> fewerThanBefore(Sowing sowing, Progress progress, Tick tick) {
+    static Optional<TickRefusal> fewerThanBefore(Sowing sowing, Progress progress, Tick tick) {
         boolean inBag = isInBag(sowing, progress);
         int sproutedBefore = soFar(sowing, progress);
         Integer sprouted = tick.sprouted();
         if (sprouted != null && sprouted < sproutedBefore) {
-            return Optional.of(("Sprouted so far was %d, but %d had been counted before. Counts are 'so far';"
-                            + " to put an earlier count right, use 'correct' beside it.")
-                    .formatted(sprouted, sproutedBefore));
+            return Optional.of(new TickRefusal.FewerSprouted(sprouted, sproutedBefore));
         }
         Integer moved = tick.moved();
         int sproutedNow = sprouted == null ? progress.sprouted() : sprouted;
         if (moved != null && moved > sproutedNow && inBag) {
-            return Optional.of("Moved so far was %d, but only %d have sprouted.".formatted(moved, sproutedNow));
+            return Optional.of(new TickRefusal.MoreMovedThanSprouted(moved, sproutedNow));
         }
         if (moved != null && moved < progress.moved()) {
-            return Optional.of("Moved so far was %d, but %d had been moved before; counts are 'so far'."
-                    .formatted(moved, progress.moved()));
+            return Optional.of(new TickRefusal.FewerMoved(moved, progress.moved()));
         }
         return Optional.empty();
     }

@@ -9,13 +9,13 @@ import java.util.Set;
 import java.util.UUID;
 import org.jooq.DSLContext;
 import org.jooq.exception.IntegrityConstraintViolationException;
-import warmshelf.allocation.PlaceAndDays;
 import warmshelf.allocation.SpaceClash;
-import warmshelf.allocation.Stay;
 import warmshelf.allocation.StayBookStore;
 import warmshelf.allocation.StayStore;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
+import warmshelf.decision.Decision;
+import warmshelf.decision.Declined;
 import warmshelf.seed.LotStore;
 import warmshelf.sowing.Entry;
 import warmshelf.sowing.EntryStep;
@@ -26,7 +26,7 @@ import warmshelf.sowing.Progress;
 import warmshelf.sowing.Sowing;
 import warmshelf.sowing.SowingStage;
 import warmshelf.sowing.SowingStore;
-import warmshelf.words.Units;
+import warmshelf.words.Message;
 
 /** Keeps ticks: the entry, the stage it leads to and what it does to the sowing's space, all in one transaction. */
 public final class TickStore {
@@ -56,33 +56,39 @@ public final class TickStore {
      *
      * @param lightUntil the day until which a place under the light is wanted, if one is
      */
-    public TickOutcome keep(UUID sowingId, Tick tick, LocalDate lightUntil, UUID by) {
+    public Decision<TickOutcome> keep(UUID sowingId, Tick tick, LocalDate lightUntil, UUID by) {
         return keep(sql, sowingId, tick, lightUntil, by);
     }
 
-    /** The same within the caller's transaction, where there is one: a refusal leaves what else it holds untouched. */
-    TickOutcome keep(DSLContext within, UUID sowingId, Tick tick, LocalDate lightUntil, UUID by) {
-        try {
-            TickOutcome outcome =
-                    within.transactionResult(inside -> keepInside(inside.dsl(), sowingId, tick, lightUntil, by));
+    /** The same within the caller's transaction, where there is one: a no leaves what else it holds untouched. */
+    Decision<TickOutcome> keep(DSLContext within, UUID sowingId, Tick tick, LocalDate lightUntil, UUID by) {
+        return Decision.of(() -> {
+            TickOutcome outcome = kept(within, sowingId, tick, lightUntil, by);
             return outcome instanceof TickOutcome.Kept kept && !kept.again()
                     ? withSpace(within, kept, sowingId, tick, by)
                     : outcome;
+        });
+    }
+
+    private TickOutcome kept(DSLContext within, UUID sowingId, Tick tick, LocalDate lightUntil, UUID by) {
+        try {
+            return within.transactionResult(inside -> keepInside(inside.dsl(), sowingId, tick, lightUntil, by));
         } catch (SpaceClash clash) {
-            return new TickOutcome.Refused(409, clash.sentence(Units.METRIC), true);
+            throw Declined.overtaken(clash::sentence);
         } catch (IntegrityConstraintViolationException twice) {
             // Two phones sent the same entry at the same moment: one row is kept, and that is all that was wanted.
-            return entries.find(within, tick.id())
-                    .<TickOutcome>map(kept -> kept.sowingId().equals(sowingId)
-                            ? new TickOutcome.Kept(stageOf(within, sowingId), true, "")
-                            : new TickOutcome.Refused(409, "This entry's id was used for another sowing already."))
-                    .orElseThrow(() -> twice);
+            Entry entry = entries.find(within, tick.id()).orElseThrow(() -> twice);
+            if (!entry.sowingId().equals(sowingId)) {
+                throw Declined.refused(new TickRefusal.IdOfAnotherSowing());
+            }
+            return new TickOutcome.Kept(stageOf(within, sowingId), true, List.of());
         }
     }
 
     private TickOutcome withSpace(DSLContext within, TickOutcome.Kept kept, UUID sowingId, Tick tick, UUID by) {
-        String space = slowSeed.extend(within, sowingId, kept.stage(), tick.seenOn(), by);
-        return new TickOutcome.Kept(kept.stage(), false, (kept.remark() + " " + space).strip());
+        List<Message> remarks = new ArrayList<>(kept.remarks());
+        slowSeed.extend(within, sowingId, kept.stage(), tick.seenOn(), by).ifPresent(remarks::add);
+        return new TickOutcome.Kept(kept.stage(), false, remarks);
     }
 
     private SowingStage stageOf(DSLContext within, UUID sowingId) {
@@ -90,20 +96,15 @@ public final class TickStore {
     }
 
     private TickOutcome keepInside(DSLContext tx, UUID sowingId, Tick tick, LocalDate lightUntil, UUID by) {
-        Optional<Sowing> held = sowings.findAndHold(tx, sowingId);
-        if (held.isEmpty()) {
-            return new TickOutcome.Refused(404, "There is no such sowing.");
-        }
-        Sowing sowing = held.get();
+        Sowing sowing = sowings.findAndHold(tx, sowingId).orElseThrow(Declined::missing);
         List<Entry> before = entries.ofSowing(tx, sowingId);
         if (before.stream().anyMatch(entry -> entry.id().equals(tick.id()))) {
-            return new TickOutcome.Kept(sowing.stage(), true, "");
+            return new TickOutcome.Kept(sowing.stage(), true, List.of());
         }
         TickJudge judge = judge(tx, sowing, before, tick);
-        Optional<String> refusal = judge.refusal();
-        if (refusal.isPresent()) {
-            return new TickOutcome.Refused(409, refusal.get());
-        }
+        judge.refusal().ifPresent(reason -> {
+            throw Declined.refused(reason);
+        });
         Optional<Entry> same = judge.repeats(by);
         if (same.isPresent()) {
             return new TickOutcome.Repeated(same.get().id());
@@ -112,18 +113,25 @@ public final class TickStore {
         entries.add(tx, entry);
         List<Entry> after = new ArrayList<>(before);
         after.add(entry);
-        Progress progress = Progress.of(sowing.method(), sowing.seeds(), after);
-        sowings.moveTo(tx, sowingId, progress.stage());
-        writeOffSeeds(
-                tx, sowing, Progress.of(sowing.method(), sowing.seeds(), before).isSown(), progress.isSown(), by);
+        Progress was = Progress.of(sowing.method(), sowing.seeds(), before);
+        Progress now = Progress.of(sowing.method(), sowing.seeds(), after);
+        sowings.moveTo(tx, sowingId, now.stage());
+        writeOffSeeds(tx, sowing, was.isSown(), now.isSown(), by);
         if (judge.isDouble() || judge.isOvertaken()) {
-            return new TickOutcome.Kept(progress.stage(), false, placesStay(tick));
+            return new TickOutcome.Kept(now.stage(), false, placesStay(tick));
         }
-        // Later, what lies under a light lies there by a tick, and is no booking any more.
-        boolean firstMove = sowing.stage().compareTo(SowingStage.UNDER_LIGHT) < 0
-                && Progress.of(sowing.method(), sowing.seeds(), before).moved() == 0;
-        moveSpace(tx, sowing, progress.stage(), firstMove, tick, lightUntil, by);
-        return new TickOutcome.Kept(progress.stage(), false, "");
+        moveSpace(
+                tx,
+                sowingId,
+                new SpaceAfterTick(
+                        sowing.stage(),
+                        was.moved(),
+                        now.stage(),
+                        tick,
+                        StayBookStore.ofSowing(tx, sowingId),
+                        lightUntil),
+                by);
+        return new TickOutcome.Kept(now.stage(), false, List.of());
     }
 
     /** Seed goes out of its lot once, when it is sown, and comes back when that entry is taken back. */
@@ -165,10 +173,10 @@ public final class TickStore {
                         sowing, before, entries.keptAfter(tx, sowing.id(), phone.knewUntil()), tick, phone.seenAt());
     }
 
-    private static String placesStay(Tick tick) {
+    private static List<Message> placesStay(Tick tick) {
         return tick.step() == EntryStep.LOOK || tick.step() == EntryStep.UNDONE
-                ? ""
-                : "Somebody entered the same or a later step already, so its place stays as they left it.";
+                ? List.of()
+                : List.of(new PlaceRemark.Stays());
     }
 
     private Entry entry(UUID sowingId, Tick tick, UUID by) {
@@ -191,52 +199,15 @@ public final class TickStore {
                 "");
     }
 
-    private void moveSpace(
-            DSLContext tx,
-            Sowing sowing,
-            SowingStage stage,
-            boolean firstMove,
-            Tick tick,
-            LocalDate lightUntil,
-            UUID by) {
-        if (tick.step() == EntryStep.LOOK || tick.step() == EntryStep.UNDONE) {
-            return;
-        }
-        boolean leavesMat = stage.compareTo(SowingStage.UNDER_LIGHT) >= 0
-                || stage == SowingStage.IN_CELLS
-                || tick.step() == EntryStep.OFF_HEAT;
-        boolean leavesLight = stage.compareTo(SowingStage.HARDENING_OFF) >= 0;
-        List<Stay> lying = StayBookStore.ofSowing(tx, sowing.id());
-        // A bag that is moved seed by seed stays on its mat while its first cells lie under the light already.
-        boolean partlyMoved = tick.step() == EntryStep.MOVED_TO_CELLS && !leavesMat;
-        boolean leavesNow = tick.step() == EntryStep.OFF_HEAT
-                || tick.step() == EntryStep.UNDER_LIGHT
-                || tick.step() == EntryStep.MOVED_TO_CELLS;
-        Optional<Stay> booked = leavesNow && firstMove
-                ? lying.stream()
-                        .filter(stay -> !stay.isOnMat() && stay.to().isAfter(tick.seenOn()))
-                        .findFirst()
-                : Optional.empty();
-        if (booked.isPresent() && !leavesLight && (tick.goesHome() || tick.lightPlace() != null)) {
-            stays.end(tx, booked.get(), tick.seenOn(), by);
-        } else if (booked.isPresent() && !leavesLight && !booked.get().isBegunBy(tick.seenOn())) {
-            stays.beginEarlier(tx, booked.get(), tick.seenOn(), by);
-        }
-        boolean staysUnderLight = partlyMoved
-                && !firstMove
-                && lying.stream().anyMatch(stay -> !stay.isOnMat() && stay.covers(tick.seenOn()));
-        Tick.LightPlace light = leavesMat || partlyMoved ? tick.lightPlace() : null;
-        for (Stay stay : lying) {
-            if (leavesLight || (leavesMat && (light != null || stay.isOnMat()))) {
-                stays.end(tx, stay, tick.seenOn(), by);
+    private void moveSpace(DSLContext tx, UUID sowingId, SpaceAfterTick space, UUID by) {
+        for (SpaceAfterTick.Change change : space.changes()) {
+            if (change instanceof SpaceAfterTick.Change.End end) {
+                stays.end(tx, end.stay(), end.freeFrom(), by);
+            } else if (change instanceof SpaceAfterTick.Change.BeginEarlier begin) {
+                stays.beginEarlier(tx, begin.stay(), begin.from(), by);
+            } else if (change instanceof SpaceAfterTick.Change.LayUnderLight lay) {
+                stays.layUnderLight(tx, sowingId, lay.spot(), by);
             }
-        }
-        if (light != null && !leavesLight && !staysUnderLight) {
-            LocalDate to = lightUntil.isAfter(tick.seenOn())
-                    ? lightUntil
-                    : tick.seenOn().plusDays(1);
-            stays.layUnderLight(
-                    tx, sowing.id(), new PlaceAndDays(light.placeId(), light.slot(), tick.seenOn(), to), by);
         }
     }
 }

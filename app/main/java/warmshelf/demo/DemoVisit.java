@@ -12,6 +12,7 @@ import warmshelf.check.PlaceAddress;
 import warmshelf.check.Round;
 import warmshelf.check.Tick;
 import warmshelf.check.TickOutcome;
+import warmshelf.decision.Decision;
 import warmshelf.sowing.EntryStep;
 import warmshelf.sowing.Problem;
 import warmshelf.sowing.SowingStage;
@@ -224,9 +225,9 @@ final class DemoVisit {
 
     private UUID tick(DemoPlant plant, DemoTick told, LocalDate lightUntil, UUID person) {
         Tick tick = told.tick();
-        TickOutcome outcome = house.ticks().keep(plant.sowing().id(), tick, lightUntil, person);
-        if (outcome instanceof TickOutcome.Refused refused) {
-            throw new IllegalStateException("the demo's diary breaks a rule: " + refused.sentence());
+        Decision<TickOutcome> decision = house.ticks().keep(plant.sowing().id(), tick, lightUntil, person);
+        if (!(decision instanceof Decision.Done)) {
+            throw new IllegalStateException("the demo's diary breaks a rule: " + decision);
         }
         clock.tick();
         return tick.id();

@@ -10,6 +10,7 @@ import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import warmshelf.sowing.EntryStep;
+import warmshelf.words.Units;
 
 /** What a phone sends at once. */
 abstract class BatchStoreContract extends TickContract {
@@ -37,7 +38,8 @@ abstract class BatchStoreContract extends TickContract {
                         new BatchStore.Numbered(
                                 reading.toString(), new Sent.AtMat(new Reading(reading, room.m1(), TODAY, NOW, 25.5))),
                         numbered(tomatoes, seen(look(2)))),
-                room.priya());
+                room.priya(),
+                Units.METRIC);
 
         assertThat(answers)
                 .extracting(SentAnswer::answer)
@@ -59,9 +61,9 @@ abstract class BatchStoreContract extends TickContract {
                 new BatchStore.Numbered(
                         reading.toString(), new Sent.AtMat(new Reading(reading, room.m1(), TODAY, NOW, 25.5))));
 
-        batches.keep(sent, room.priya());
+        batches.keep(sent, room.priya(), Units.METRIC);
 
-        assertThat(batches.keep(sent, room.priya()))
+        assertThat(batches.keep(sent, room.priya(), Units.METRIC))
                 .extracting(SentAnswer::answer)
                 .containsExactly("kept-before", "kept-before");
         assertThat(database().sql().fetchCount(ENTRY)).isEqualTo(3);
@@ -75,7 +77,8 @@ abstract class BatchStoreContract extends TickContract {
                 List.of(
                         numbered(peppers, look(0).seen(NOW.minusHours(1), NOW.minusDays(2))),
                         numbered(peppers, step(EntryStep.SOWN).seen(NOW.minusDays(1), NOW.minusDays(2)))),
-                room.priya());
+                room.priya(),
+                Units.METRIC);
 
         assertThat(answers).extracting(SentAnswer::answer).containsExactly("kept", "kept");
     }
@@ -89,7 +92,8 @@ abstract class BatchStoreContract extends TickContract {
         SentAnswer answer = batches.keep(
                         List.of(new BatchStore.Numbered(
                                 "r", new Sent.AtMat(new Reading(look.id(), room.m1(), TODAY, NOW, 25)))),
-                        room.priya())
+                        room.priya(),
+                        Units.METRIC)
                 .get(0);
 
         assertThat(answer)

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
+import java.util.List;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import warmshelf.allocation.Stay;
@@ -25,7 +26,7 @@ abstract class LateTickContract extends TickContract {
 
         TickOutcome late = keep(sowing, look(3).seen(NOW.minusDays(2), NOW.minusDays(2)));
 
-        assertThat(late).isEqualTo(new TickOutcome.Kept(SowingStage.EMERGED, false, ""));
+        assertThat(late).isEqualTo(new TickOutcome.Kept(SowingStage.EMERGED, false, List.of()));
         assertThat(progress(sowing).up()).isEqualTo(7);
         assertThat(progress(sowing).seen().emerged()).isEqualTo(TODAY.minusDays(2));
         assertThat(progress(sowing).lastLookOn()).isEqualTo(TODAY);
@@ -51,10 +52,9 @@ abstract class LateTickContract extends TickContract {
         keep(sowing, look(7));
         clock.advance(Duration.ofHours(2));
 
-        TickOutcome lower = keep(sowing, look(5).seen(NOW.plusHours(2), NOW.plusHours(1)));
+        String lower = no(sowing, look(5).seen(NOW.plusHours(2), NOW.plusHours(1)));
 
-        assertThat(((TickOutcome.Refused) lower).sentence())
-                .startsWith("Sprouted so far was 5, but 7 had been counted");
+        assertThat(lower).startsWith("Refused: Sprouted so far was 5, but 7 had been counted");
     }
 
     @Test
@@ -78,10 +78,7 @@ abstract class LateTickContract extends TickContract {
                 sowing, step(EntryStep.UNDER_LIGHT).to(room.lit2(), LEFT).seen(NOW.minusHours(2), NOW.minusHours(4)));
 
         assertThat(second)
-                .isEqualTo(new TickOutcome.Kept(
-                        SowingStage.UNDER_LIGHT,
-                        false,
-                        "Somebody entered the same or a later step already, so its place stays as they left it."));
+                .isEqualTo(new TickOutcome.Kept(SowingStage.UNDER_LIGHT, false, List.of(new PlaceRemark.Stays())));
         assertThat(stays(sowing)).extracting(Stay::placeId).containsExactly(room.m1Place1(), room.lit1());
         assertThat(entries.ofSowing(database().sql(), sowing)).hasSize(3);
     }
@@ -111,8 +108,8 @@ abstract class LateTickContract extends TickContract {
         assertThat(undone).isInstanceOf(TickOutcome.Kept.class);
         assertThat(progress(sowing).up()).isEqualTo(2);
         assertThat(progress(sowing).lastLookOn()).isEqualTo(TODAY.minusDays(1));
-        assertThat(keep(sowing, step(EntryStep.UNDONE).correcting(slip)))
-                .isEqualTo(new TickOutcome.Refused(409, "This entry has been corrected or taken back already."));
+        assertThat(no(sowing, step(EntryStep.UNDONE).correcting(slip)))
+                .isEqualTo("Refused: This entry has been corrected or taken back already.");
         assertThat(entries.ofSowing(database().sql(), sowing)).hasSize(4);
     }
 
@@ -122,12 +119,10 @@ abstract class LateTickContract extends TickContract {
         Draft moved = step(EntryStep.UNDER_LIGHT);
         keep(sowing, moved);
 
-        assertThat(keep(sowing, step(EntryStep.UNDONE).correcting(moved)))
+        assertThat(no(sowing, step(EntryStep.UNDONE).correcting(moved)))
                 .isEqualTo(
-                        new TickOutcome.Refused(
-                                409,
-                                "'put under light' moved the sowing on and cannot simply be taken back; correct it on its page."));
-        assertThat(keep(sowing, step(EntryStep.UNDONE))).isInstanceOf(TickOutcome.Refused.class);
+                        "Refused: 'put under light' moved the sowing on and cannot simply be taken back; correct it on its page.");
+        assertThat(no(sowing, step(EntryStep.UNDONE))).startsWith("Refused: ");
     }
 
     private Progress progress(UUID sowing) {

@@ -16,6 +16,7 @@ import warmshelf.allocation.Stay;
 import warmshelf.allocation.StayBookStore;
 import warmshelf.allocation.StayStore;
 import warmshelf.crop.CropCatalogue;
+import warmshelf.decision.Decision;
 import warmshelf.sowing.EntryStep;
 import warmshelf.sowing.EntryStore;
 import warmshelf.testing.GrowRoom;
@@ -203,8 +204,8 @@ abstract class LightBookedContract extends StoreContract {
     }
 
     private void tick(UUID sowing, Tick tick) {
-        TickOutcome outcome = ticks.keep(sowing, tick, LocalDate.of(2027, 5, 1), room.tom());
-        assertThat(outcome).isInstanceOf(TickOutcome.Kept.class);
+        Decision<TickOutcome> decision = ticks.keep(sowing, tick, LocalDate.of(2027, 5, 1), room.tom());
+        assertThat(decision).isInstanceOf(Decision.Done.class);
     }
 
     private List<String> lying(UUID sowing) {

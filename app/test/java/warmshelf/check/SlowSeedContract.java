@@ -9,6 +9,7 @@ import warmshelf.allocation.Slot;
 import warmshelf.allocation.Stay;
 import warmshelf.sowing.EntryStep;
 import warmshelf.sowing.SowingStage;
+import warmshelf.words.Units;
 
 /** Slow seed and its place. */
 abstract class SlowSeedContract extends TickContract {
@@ -17,11 +18,11 @@ abstract class SlowSeedContract extends TickContract {
         UUID sowing = sown(room.tomsPeppers());
         layOnMat(sowing, room.m1Place1(), TODAY.minusDays(10), TODAY.plusDays(1));
 
-        TickOutcome outcome = keep(sowing, look(0));
+        TickOutcome.Kept outcome = (TickOutcome.Kept) keep(sowing, look(0));
 
-        assertThat(outcome)
-                .isEqualTo(new TickOutcome.Kept(
-                        SowingStage.SOWN, false, "Its place was to be free tomorrow; it keeps it to Thu 4 Mar."));
+        assertThat(outcome.stage()).isEqualTo(SowingStage.SOWN);
+        assertThat(outcome.remark(Units.METRIC))
+                .isEqualTo("Its place was to be free tomorrow; it keeps it to Thu 4 Mar.");
         assertThat(stays(sowing)).extracting(Stay::to).containsExactly(TODAY.plusDays(4));
         assertThat(takenOn(TODAY.plusDays(3))).isEqualTo(2);
     }
@@ -34,7 +35,7 @@ abstract class SlowSeedContract extends TickContract {
 
         TickOutcome.Kept outcome = (TickOutcome.Kept) keep(sowing, look(0));
 
-        assertThat(outcome.remark())
+        assertThat(outcome.remark(Units.METRIC))
                 .isEqualTo("Its place is promised from tomorrow on: Place 1 on mat M1 is taken by Priya Nair's Harbour"
                         + " Light (Tomato), Wed 3 Mar to Tue 9 Mar. Please tell a coordinator.");
         assertThat(stays(sowing)).extracting(Stay::to).containsExactly(TODAY.plusDays(1));
@@ -50,7 +51,8 @@ abstract class SlowSeedContract extends TickContract {
 
         TickOutcome.Kept outcome = (TickOutcome.Kept) keep(sowing, look(0));
 
-        assertThat(outcome.remark()).isEqualTo("Its place had been free since Sat 27 Feb; it keeps it to Thu 4 Mar.");
+        assertThat(outcome.remark(Units.METRIC))
+                .isEqualTo("Its place had been free since Sat 27 Feb; it keeps it to Thu 4 Mar.");
         assertThat(stays(sowing)).extracting(Stay::to).containsExactly(TODAY.plusDays(4));
         assertThat(takenOn(TODAY.minusDays(1))).isEqualTo(2);
     }

@@ -17,6 +17,7 @@ import warmshelf.allocation.Stay;
 import warmshelf.allocation.StayBookStore;
 import warmshelf.allocation.StayStore;
 import warmshelf.crop.CropCatalogue;
+import warmshelf.decision.Decision;
 import warmshelf.seed.Lot;
 import warmshelf.seed.NewLot;
 import warmshelf.sowing.EntryStep;
@@ -26,6 +27,8 @@ import warmshelf.sowing.SowingStage;
 import warmshelf.testing.GrowRoom;
 import warmshelf.testing.StoreContract;
 import warmshelf.testing.TestGroup;
+import warmshelf.web.Decisions;
+import warmshelf.words.Units;
 
 /** What the contracts of ticks share: a small room, ticks in the making, and looks at what became of them. */
 abstract class TickContract extends StoreContract {
@@ -52,7 +55,13 @@ abstract class TickContract extends StoreContract {
     }
 
     TickOutcome keep(UUID sowing, Draft draft) {
-        return ticks.keep(sowing, draft.tick(), LIGHT_UNTIL, room.priya());
+        return ((Decision.Done<TickOutcome>) ticks.keep(sowing, draft.tick(), LIGHT_UNTIL, room.priya())).value();
+    }
+
+    /** How a tick that is not kept is answered: the kind of answer and its words. */
+    String no(UUID sowing, Draft draft) {
+        Decision<TickOutcome> decision = ticks.keep(sowing, draft.tick(), LIGHT_UNTIL, room.priya());
+        return decision.getClass().getSimpleName() + ": " + Decisions.words(decision, Units.METRIC);
     }
 
     void layOnMat(UUID sowing, UUID place, LocalDate from, LocalDate to) {

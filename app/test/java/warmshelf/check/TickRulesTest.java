@@ -18,6 +18,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import warmshelf.crop.Method;
 import warmshelf.sowing.EntryStep;
 import warmshelf.sowing.SowingStage;
+import warmshelf.words.Units;
 
 class TickRulesTest {
     private static final String GROWING = "look first-feed potted-on hardening-off planted-out gave-up";
@@ -103,7 +104,8 @@ class TickRulesTest {
     }
 
     private static Optional<String> refusal(Cases cases, Tick tick) {
-        return TickRules.refusal(cases.sowing(), cases.history().progress(), tick);
+        return TickRules.refusal(cases.sowing(), cases.history().progress(), tick)
+                .map(reason -> reason.words(Units.METRIC));
     }
 
     private static Tick tick(EntryStep step, @Nullable Integer sprouted, @Nullable Integer moved) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static warmshelf.db.generated.Tables.QUARTER_DAY;
 
 import java.time.Duration;
+import java.util.List;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import warmshelf.allocation.PlaceAndDays;
@@ -21,7 +22,7 @@ abstract class TickSpaceContract extends TickContract {
 
         TickOutcome outcome = keep(sowing, step(EntryStep.UNDER_LIGHT).to(room.lit1(), LEFT));
 
-        assertThat(outcome).isEqualTo(new TickOutcome.Kept(SowingStage.UNDER_LIGHT, false, ""));
+        assertThat(outcome).isEqualTo(new TickOutcome.Kept(SowingStage.UNDER_LIGHT, false, List.of()));
         assertThat(stays(sowing))
                 .extracting(Stay::kind, Stay::from, Stay::to)
                 .containsExactly(
@@ -50,14 +51,11 @@ abstract class TickSpaceContract extends TickContract {
         UUID other = sown(room.priyasTomatoes());
         keep(other, step(EntryStep.UNDER_LIGHT).to(room.lit1(), LEFT));
 
-        TickOutcome outcome = keep(sowing, step(EntryStep.UNDER_LIGHT).to(room.lit1(), LEFT));
+        String outcome = no(sowing, step(EntryStep.UNDER_LIGHT).to(room.lit1(), LEFT));
 
         assertThat(outcome)
-                .isEqualTo(new TickOutcome.Refused(
-                        409,
-                        "Place 1 under the light is taken by Priya Nair's Harbour Light (Tomato)"
-                                + ", Mon 1 Mar to Fri 30 Apr.",
-                        true));
+                .isEqualTo("Overtaken: Place 1 under the light is taken by Priya Nair's Harbour Light (Tomato)"
+                        + ", Mon 1 Mar to Fri 30 Apr.");
         assertThat(stage(sowing)).isEqualTo(SowingStage.SOWN);
         assertThat(entries.ofSowing(database().sql(), sowing)).hasSize(1);
         assertThat(stays(sowing)).extracting(Stay::to).containsExactly(TODAY.plusDays(5));
@@ -67,9 +65,8 @@ abstract class TickSpaceContract extends TickContract {
     void a_place_that_is_under_no_light_is_refused() {
         UUID sowing = sown(room.tomsPeppers());
 
-        assertThat(keep(sowing, step(EntryStep.UNDER_LIGHT).to(room.m1Place1(), LEFT)))
-                .isEqualTo(new TickOutcome.Refused(
-                        409, "There is no such place under a light; please choose one from the list.", true));
+        assertThat(no(sowing, step(EntryStep.UNDER_LIGHT).to(room.m1Place1(), LEFT)))
+                .isEqualTo("Overtaken: There is no such place under a light; please choose one from the list.");
     }
 
     @Test

@@ -14,10 +14,13 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import org.junit.jupiter.api.Test;
+import warmshelf.decision.Decision;
 import warmshelf.sowing.Entry;
 import warmshelf.sowing.EntryStep;
 import warmshelf.sowing.Problem;
 import warmshelf.sowing.SowingStage;
+import warmshelf.web.Decisions;
+import warmshelf.words.Units;
 
 abstract class TickStoreContract extends TickContract {
     @Test
@@ -26,7 +29,7 @@ abstract class TickStoreContract extends TickContract {
 
         TickOutcome outcome = keep(sowing, look(5).note("two are bent"));
 
-        assertThat(outcome).isEqualTo(new TickOutcome.Kept(SowingStage.EMERGED, false, ""));
+        assertThat(outcome).isEqualTo(new TickOutcome.Kept(SowingStage.EMERGED, false, List.of()));
         assertThat(stage(sowing)).isEqualTo(SowingStage.EMERGED);
         assertThat(entries.ofSowing(database().sql(), sowing))
                 .last()
@@ -48,7 +51,7 @@ abstract class TickStoreContract extends TickContract {
         keep(sowing, tick);
         TickOutcome again = keep(sowing, tick);
 
-        assertThat(again).isEqualTo(new TickOutcome.Kept(SowingStage.EMERGED, true, ""));
+        assertThat(again).isEqualTo(new TickOutcome.Kept(SowingStage.EMERGED, true, List.of()));
         assertThat(entries.ofSowing(database().sql(), sowing)).hasSize(2);
     }
 
@@ -72,7 +75,8 @@ abstract class TickStoreContract extends TickContract {
 
         assertThat(keep(sowing, look(6))).isInstanceOf(TickOutcome.Kept.class);
         assertThat(keep(sowing, look(6).note("one is bent"))).isInstanceOf(TickOutcome.Kept.class);
-        assertThat(ticks.keep(sowing, look(6).tick(), LIGHT_UNTIL, room.tom())).isInstanceOf(TickOutcome.Kept.class);
+        assertThat(ticks.keep(sowing, look(6).tick(), LIGHT_UNTIL, room.tom()))
+                .isEqualTo(new Decision.Done<>(new TickOutcome.Kept(SowingStage.EMERGED, false, List.of())));
         clock.advance(Duration.ofDays(1));
         assertThat(keep(sowing, look(6).on(TODAY.plusDays(1)))).isInstanceOf(TickOutcome.Kept.class);
 
@@ -84,12 +88,11 @@ abstract class TickStoreContract extends TickContract {
         UUID sowing = room.tomsPeppers();
 
         assertThat(keep(sowing, step(EntryStep.LOOK).problem(Problem.SEED_MISSING)))
-                .isEqualTo(new TickOutcome.Kept(SowingStage.PLANNED, false, ""));
-        assertThat(keep(sowing, look(3)))
-                .isEqualTo(new TickOutcome.Refused(
-                        409,
-                        "Pepper, sweet and mild hot · Lantern Row is not sown yet, so nothing can be up, moved"
-                                + " or lost; leave the counts empty."));
+                .isEqualTo(new TickOutcome.Kept(SowingStage.PLANNED, false, List.of()));
+        assertThat(no(sowing, look(3)))
+                .isEqualTo(
+                        "Refused: Pepper, sweet and mild hot · Lantern Row is not sown yet, so nothing can be up, moved"
+                                + " or lost; leave the counts empty.");
         assertThat(stage(sowing)).isEqualTo(SowingStage.PLANNED);
         assertThat(keep(sowing, step(EntryStep.SOWN))).isInstanceOf(TickOutcome.Kept.class);
     }
@@ -112,14 +115,14 @@ abstract class TickStoreContract extends TickContract {
             for (int round = 0; round < 20; round++) {
                 Tick tick = look(5).note("look " + round).tick();
                 CyclicBarrier together = new CyclicBarrier(2);
-                Callable<TickOutcome> send = () -> {
+                Callable<Decision<TickOutcome>> send = () -> {
                     together.await();
                     return ticks.keep(sowing, tick, LIGHT_UNTIL, room.priya());
                 };
 
                 List<Boolean> again = new ArrayList<>();
-                for (Future<TickOutcome> sent : phones.invokeAll(List.of(send, send))) {
-                    again.add(((TickOutcome.Kept) sent.get()).again());
+                for (Future<Decision<TickOutcome>> sent : phones.invokeAll(List.of(send, send))) {
+                    again.add(((TickOutcome.Kept) Decisions.doneOr(sent.get(), Units.METRIC)).again());
                 }
 
                 assertThat(again).containsExactlyInAnyOrder(false, true);
@@ -137,10 +140,9 @@ abstract class TickStoreContract extends TickContract {
         Draft tick = look(5);
         keep(peppers, tick);
 
-        TickOutcome other = keep(tomatoes, tick);
+        String other = no(tomatoes, tick);
 
-        assertThat(other)
-                .isEqualTo(new TickOutcome.Refused(409, "This entry's id was used for another sowing already."));
+        assertThat(other).isEqualTo("Refused: This entry's id was used for another sowing already.");
         assertThat(stage(tomatoes)).isEqualTo(SowingStage.SOWN);
     }
 
@@ -149,20 +151,18 @@ abstract class TickStoreContract extends TickContract {
         UUID sowing = sown(room.tomsPeppers());
         keep(sowing, step(EntryStep.GAVE_UP));
 
-        TickOutcome outcome = keep(sowing, look(5));
+        String outcome = no(sowing, look(5));
 
         assertThat(outcome)
-                .isEqualTo(new TickOutcome.Refused(
-                        409,
-                        "Pepper, sweet and mild hot · Lantern Row has ended (given up); nothing more is entered for it."
-                                + " To mend a slip, correct the last entry."));
+                .isEqualTo(
+                        "Refused: Pepper, sweet and mild hot · Lantern Row has ended (given up); nothing more is entered for it."
+                                + " To mend a slip, correct the last entry.");
         assertThat(entries.ofSowing(database().sql(), sowing)).hasSize(2);
     }
 
     @Test
     void an_unknown_sowing_is_not_found() {
-        assertThat(keep(UUID.randomUUID(), look(5)))
-                .isEqualTo(new TickOutcome.Refused(404, "There is no such sowing."));
+        assertThat(no(UUID.randomUUID(), look(5))).isEqualTo("Missing: There is nothing at this address.");
     }
 
     @Test
@@ -182,14 +182,12 @@ abstract class TickStoreContract extends TickContract {
         Draft typo = look(9);
         keep(sowing, typo);
 
-        TickOutcome lower = keep(sowing, look(5));
+        String lower = no(sowing, look(5));
         TickOutcome corrected = keep(sowing, look(5).correcting(typo));
 
         assertThat(lower)
-                .isEqualTo(new TickOutcome.Refused(
-                        409,
-                        "Sprouted so far was 5, but 9 had been counted before. Counts are 'so far';"
-                                + " to put an earlier count right, use 'correct' beside it."));
+                .isEqualTo("Refused: Sprouted so far was 5, but 9 had been counted before. Counts are 'so far';"
+                        + " to put an earlier count right, use 'correct' beside it.");
         assertThat(corrected).isInstanceOf(TickOutcome.Kept.class);
         assertThat(entries.ofSowing(database().sql(), sowing))
                 .as("nothing is overwritten")
@@ -203,8 +201,8 @@ abstract class TickStoreContract extends TickContract {
         Draft other = look(5);
         keep(tomatoes, other);
 
-        assertThat(keep(peppers, look(4).correcting(other)))
-                .isEqualTo(new TickOutcome.Refused(409, "The entry to correct is not one of this sowing's."));
+        assertThat(no(peppers, look(4).correcting(other)))
+                .isEqualTo("Refused: The entry to correct is not one of this sowing's.");
     }
 
     @Test
@@ -217,7 +215,7 @@ abstract class TickStoreContract extends TickContract {
         TickOutcome corrected =
                 keep(sowing, step(EntryStep.SOWN).on(TODAY.minusDays(9)).correcting(sown));
 
-        assertThat(corrected).isEqualTo(new TickOutcome.Kept(SowingStage.EMERGED, false, ""));
+        assertThat(corrected).isEqualTo(new TickOutcome.Kept(SowingStage.EMERGED, false, List.of()));
     }
 
     @Test

@@ -1,0 +1,46 @@
+package warmshelf.decision;
+
+import warmshelf.words.Message;
+import warmshelf.words.Units;
+
+/** Undoes the transaction it is thrown in, because somebody is told no. {@link Decision#of} catches it. */
+public final class Declined extends RuntimeException {
+    private static final long serialVersionUID = 1;
+
+    private final transient Decision<?> decision;
+
+    private Declined(Decision<?> decision) {
+        super(words(decision), null, false, false);
+        this.decision = decision;
+    }
+
+    /** A rule says no. */
+    public static Declined refused(Message reason) {
+        return new Declined(new Decision.Refused<>(reason));
+    }
+
+    /** Things stand otherwise by now. */
+    public static Declined overtaken(Message reason) {
+        return new Declined(new Decision.Overtaken<>(reason));
+    }
+
+    /** What it was about is not there. */
+    public static Declined missing() {
+        return new Declined(new Decision.Missing<>());
+    }
+
+    private static String words(Decision<?> decision) {
+        if (decision instanceof Decision.Refused<?> refused) {
+            return refused.reason().words(Units.METRIC);
+        }
+        return decision instanceof Decision.Overtaken<?> overtaken
+                ? overtaken.reason().words(Units.METRIC)
+                : "what it was about is not there";
+    }
+
+    <T> Decision<T> decision() {
+        return decision.map(none -> {
+            throw new IllegalStateException("nothing was done", this);
+        });
+    }
+}
