@@ -19,6 +19,13 @@ import warmshelf.timeline.TimelineCommand;
 @Command(
         name = "warmshelf",
         description = "Shared heat mats, lit shelves and daily looks for a seed-starting group.",
+        footerHeading = "%n",
+        footer = {
+            "Each command but serve and demo prints one JSON object on standard output. Trouble goes to standard error as a"
+                    + " sentence: exit status 2 for what cannot be used, 1 for a fault.",
+            "Dates are 2027-05-20, temperatures Celsius, chances 0 to 1. CROP is a word such as pepper, tomato or lettuce;"
+                    + " db/reference/crops.csv lists them all."
+        },
         mixinStandardHelpOptions = true,
         subcommands = {
             DemoCommand.class,
@@ -43,11 +50,16 @@ public final class App {
 
     /** Runs one command. Status 0: done; 2: what was given cannot be used; 1: a fault of ours. */
     public static int run(String... arguments) {
-        // so that a temperature below zero is not taken for an unknown option; a real one is refused as a surplus word
-        CommandLine emerge = new CommandLine(new EmergeCommand()).setUnmatchedOptionsArePositionalParams(true);
-        CommandLine line = new CommandLine(new App()).addSubcommand(emerge);
+        CommandLine line = line();
         line.setParameterExceptionHandler(CommandTrouble::wrongArguments);
         line.setExecutionExceptionHandler(CommandTrouble::failed);
         return line.execute(arguments);
+    }
+
+    /** Every command with its options. */
+    static CommandLine line() {
+        // so that a temperature below zero is not taken for an unknown option; a real one is refused as a surplus word
+        CommandLine emerge = new CommandLine(new EmergeCommand()).setUnmatchedOptionsArePositionalParams(true);
+        return new CommandLine(new App()).addSubcommand(emerge);
     }
 }

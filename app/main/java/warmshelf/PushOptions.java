@@ -22,14 +22,14 @@ final class PushOptions {
     @Option(
             names = PRIVATE,
             paramLabel = "KEY",
-            description = "The private key to it; prefer the environment (WARMSHELF_PUSH_PRIVATE_KEY).")
+            description = "The private key to it; prefer the environment (WARMSHELF_PUSH_PRIVATE_KEY, default none).")
     private @Nullable String privateKey;
 
     @Option(
             names = CONTACT,
             paramLabel = "ADDRESS",
             description = "Whom push services can write to about the notices, such as mailto:seeds@example.org"
-                    + " (WARMSHELF_PUSH_CONTACT).")
+                    + " (WARMSHELF_PUSH_CONTACT, default none).")
     private @Nullable String contact;
 
     /** The keys; null when none of the three is given. */

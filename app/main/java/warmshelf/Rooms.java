@@ -36,6 +36,7 @@ import warmshelf.group.PeoplePages;
 import warmshelf.group.SessionStore;
 import warmshelf.group.SignInPages;
 import warmshelf.guide.GuidePages;
+import warmshelf.handbook.HandbookPages;
 import warmshelf.label.CodePages;
 import warmshelf.leaving.LeavingRoom;
 import warmshelf.photo.PacketPhotoPages;
@@ -96,6 +97,7 @@ final class Rooms {
         FrostSource frost = EvidenceStore.over(database, audit);
         List<Pages> pages = new ArrayList<>(List.of(
                 new BookPages(),
+                new HandbookPages(CommandBook::words),
                 new HealthPages(database::answers),
                 new OpeningPages(openings, passphrases, doorway, browsers, clock, web.zone()),
                 new JoinPages(admissions, passphrases, doorway, browsers),

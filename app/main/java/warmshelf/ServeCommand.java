@@ -15,7 +15,10 @@ import warmshelf.db.Database;
         name = "serve",
         description = "Serve the group's pages. Each setting is an option or, in brackets, an environment variable;"
                 + " the option counts more.",
+        footerHeading = "%n",
+        footer = {"Prints where it is, not JSON. GET /health answers 200 while the program and its database work."},
         mixinStandardHelpOptions = true,
+        abbreviateSynopsis = true,
         sortOptions = false)
 public final class ServeCommand implements Callable<Integer> {
     @Mixin

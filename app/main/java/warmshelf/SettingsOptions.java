@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.ZoneId;
 import java.util.Arrays;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
@@ -18,18 +19,23 @@ import warmshelf.reminder.MailServer;
 /** The settings as options of a command. What no option gives is taken from the environment, then from the defaults. */
 public final class SettingsOptions {
     private static final int LARGEST_PORT = 65_535;
+    private static final String HOST = "127.0.0.1";
+    private static final String PORT = "7070";
+    private static final String DATA = "warmshelf-data";
+    private static final String MAIL_PORT = "587";
+    private static final String MAIL_SECURITY = "starttls";
 
     @Option(
             names = "--host",
             paramLabel = "ADDRESS",
-            description = "Network address to listen on (WARMSHELF_HOST, default 127.0.0.1: this machine only;"
+            description = "Network address to listen on (WARMSHELF_HOST, default " + HOST + ": this machine only;"
                     + " 0.0.0.0 lets phones on the local network in).")
     private @Nullable String host;
 
     @Option(
             names = "--port",
             paramLabel = "PORT",
-            description = "Port to listen on (WARMSHELF_PORT, default 7070; 0 takes any free one).")
+            description = "Port to listen on (WARMSHELF_PORT, default " + PORT + "; 0 takes any free one).")
     private @Nullable String port;
 
     @Option(
@@ -42,24 +48,27 @@ public final class SettingsOptions {
     @Option(
             names = "--data",
             paramLabel = "FOLDER",
-            description = "Folder of the group's data (WARMSHELF_DATA, default warmshelf-data).")
+            description = "Folder of the group's data (WARMSHELF_DATA, default " + DATA + ").")
     private @Nullable String data;
 
     @Option(
             names = "--jdbc-url",
             paramLabel = "URL",
-            description = "JDBC address of a PostgreSQL database to use instead of a file in the data folder"
-                    + " (WARMSHELF_JDBC_URL).")
+            description = "JDBC address of a PostgreSQL database to use instead of a file in the data folder, such as"
+                    + " jdbc:postgresql://127.0.0.1/warmshelf (WARMSHELF_JDBC_URL, default none).")
     private @Nullable String jdbcUrl;
 
-    @Option(names = "--jdbc-user", paramLabel = "NAME", description = "User at that database (WARMSHELF_JDBC_USER).")
+    @Option(
+            names = "--jdbc-user",
+            paramLabel = "NAME",
+            description = "User at that database (WARMSHELF_JDBC_USER, default none).")
     private @Nullable String jdbcUser;
 
     @Option(
             names = "--jdbc-password",
             paramLabel = "WORD",
             description = "Password at that database. Others on this machine can read a command's options,"
-                    + " so prefer the environment (WARMSHELF_JDBC_PASSWORD).")
+                    + " so prefer the environment (WARMSHELF_JDBC_PASSWORD, default none).")
     private @Nullable String jdbcPassword;
 
     @Option(
@@ -82,14 +91,17 @@ public final class SettingsOptions {
             description = "Mail server (SMTP) that takes reminders (WARMSHELF_MAIL_HOST, default none: no letters).")
     private @Nullable String mailHost;
 
-    @Option(names = "--mail-port", paramLabel = "PORT", description = "Its port (WARMSHELF_MAIL_PORT, default 587).")
+    @Option(
+            names = "--mail-port",
+            paramLabel = "PORT",
+            description = "Its port (WARMSHELF_MAIL_PORT, default " + MAIL_PORT + ").")
     private @Nullable String mailPort;
 
     @Option(
             names = "--mail-security",
             paramLabel = "KIND",
-            description = "starttls, tls or none (WARMSHELF_MAIL_SECURITY, default starttls; none only for a server on"
-                    + " this machine).")
+            description = "starttls, tls or none (WARMSHELF_MAIL_SECURITY, default " + MAIL_SECURITY
+                    + "; none only for a server on" + " this machine).")
     private @Nullable String mailSecurity;
 
     @Option(names = "--mail-user", paramLabel = "NAME", description = "User there (WARMSHELF_MAIL_USER, default none).")
@@ -98,13 +110,14 @@ public final class SettingsOptions {
     @Option(
             names = "--mail-password",
             paramLabel = "WORD",
-            description = "Password there; prefer the environment (WARMSHELF_MAIL_PASSWORD).")
+            description = "Password there; prefer the environment (WARMSHELF_MAIL_PASSWORD, default none).")
     private @Nullable String mailPassword;
 
     @Option(
             names = "--mail-from",
             paramLabel = "ADDRESS",
-            description = "Address that letters come from; needed with --mail-host (WARMSHELF_MAIL_FROM).")
+            description =
+                    "Address that letters come from; needed with --mail-host (WARMSHELF_MAIL_FROM, default none).")
     private @Nullable String mailFrom;
 
     @Mixin
@@ -117,10 +130,10 @@ public final class SettingsOptions {
      */
     public Settings read(Map<String, String> environment) {
         return new Settings(
-                given("--host", host, environment).orDefault("127.0.0.1", this::hostName),
-                given("--port", port, environment).orDefault("7070", SettingsOptions::portNumber),
+                given("--host", host, environment).orDefault(HOST, this::hostName),
+                given("--port", port, environment).orDefault(PORT, SettingsOptions::portNumber),
                 given("--base-url", baseUrl, environment).orNothing(SettingsOptions::webAddress),
-                given("--data", data, environment).orDefault("warmshelf-data", SettingsOptions::folder),
+                given("--data", data, environment).orDefault(DATA, SettingsOptions::folder),
                 given("--jdbc-url", jdbcUrl, environment).orNothing(SettingsOptions::jdbcAddress),
                 given("--jdbc-user", jdbcUser, environment).orNothing(Given::text),
                 given("--jdbc-password", jdbcPassword, environment).orNothing(Given::text),
@@ -143,11 +156,12 @@ public final class SettingsOptions {
         }
         return new MailServer(
                 mail,
-                given("--mail-port", mailPort, environment).orDefault("587", SettingsOptions::portNumber),
+                given("--mail-port", mailPort, environment).orDefault(MAIL_PORT, SettingsOptions::portNumber),
                 given("--mail-user", mailUser, environment).orNothing(Given::text),
                 given("--mail-password", mailPassword, environment).orNothing(Given::text),
                 from,
-                given("--mail-security", mailSecurity, environment).orDefault("starttls", SettingsOptions::security));
+                given("--mail-security", mailSecurity, environment)
+                        .orDefault(MAIL_SECURITY, SettingsOptions::security));
     }
 
     private static String mailAddress(Given given) {
@@ -167,11 +181,16 @@ public final class SettingsOptions {
     }
 
     static Given given(String option, @Nullable String typed, Map<String, String> environment) {
-        String variable = "WARMSHELF_" + option.substring(2).replace('-', '_').toUpperCase(java.util.Locale.ROOT);
+        String variable = variable(option);
         String set = environment.get(variable);
         return typed != null || set == null || set.isBlank()
                 ? new Given(option, typed)
                 : new Given(variable, set.strip());
+    }
+
+    /** The environment variable that stands for an option. */
+    static String variable(String option) {
+        return "WARMSHELF_" + option.substring(2).replace('-', '_').toUpperCase(Locale.ROOT);
     }
 
     private String hostName(Given given) {

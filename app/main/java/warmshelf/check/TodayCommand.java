@@ -28,6 +28,11 @@ import warmshelf.words.Units;
 @Command(
         name = "today",
         description = "The round of a day in walking order, from the group's data folder. Stop the server first.",
+        footerHeading = "%n",
+        footer = {
+            "Prints date and checks (each with site, rack, shelf, place, sowing, crop, day, look and more)"
+                    + " in walking order."
+        },
         mixinStandardHelpOptions = true)
 public final class TodayCommand implements Callable<Integer> {
     @Option(names = "--data", paramLabel = "FOLDER", required = true, description = "The group's data folder.")

@@ -15,6 +15,12 @@ import warmshelf.Output;
 @Command(
         name = "emerge",
         description = "When seed of a crop is expected to come up at a temperature.",
+        footerHeading = "%n",
+        footer = {
+            "Prints crop, temperatureC, emerges, days, days5, days95, normalShare, bestC, comfortableC,"
+                    + " possibleC and source. days: half of what comes up is up by then; days5 and days95: one"
+                    + " twentieth and all but one twentieth. Below zero: emerge pepper -2 works."
+        },
         mixinStandardHelpOptions = true)
 public final class EmergeCommand implements Callable<Integer> {
     @Parameters(index = "0", paramLabel = "CROP", description = "A crop's id, such as pepper.")

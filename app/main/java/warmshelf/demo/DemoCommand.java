@@ -40,6 +40,7 @@ import warmshelf.web.PretendedClock;
                         + " Unless it is early May it pretends a day then, and says so."
                         + " Its data lie in a temporary folder unless --data names one.",
         mixinStandardHelpOptions = true,
+        abbreviateSynopsis = true,
         sortOptions = false)
 public final class DemoCommand implements Callable<Integer> {
     @Mixin

@@ -21,6 +21,12 @@ import warmshelf.frost.station.StationFrost;
 @Command(
         name = "frost-check",
         description = "Leaves each station out and tells its frost dates from the others, in every way there is.",
+        footerHeading = "%n",
+        footer = {
+            "Prints stations, medianAbsErrorDays, p90AbsErrorDays and worstAbsErrorDays (each with surface,"
+                    + " stations, hopkins and nearestUnadjusted) of the last spring frost, autumn with the same three,"
+                    + " and monthlyMinima: how far off each way is at stations left out."
+        },
         mixinStandardHelpOptions = true)
 public final class FrostCheckCommand implements Callable<Integer> {
     private static final int LEAST_STATIONS = 10;

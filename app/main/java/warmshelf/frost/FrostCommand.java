@@ -28,6 +28,17 @@ import warmshelf.frost.station.StationSet;
 @Command(
         name = "frost",
         description = "Last spring and first autumn frost of a place, with what the dates rest on.",
+        footerHeading = "%n",
+        footer = {
+            "Prints evidence, place, latitude, longitude, elevationM, spring and autumn, stations, surface"
+                    + " and notes; from daily minima also what the station's record is worth.",
+            "spring and autumn have seasons, seasonsWithFrost, anyFrost, p50, p30, p10, p90, sdDays,"
+                    + " latest, earliest and what the doubt is made of. spring.p10: one spring in ten still has a"
+                    + " frost after this day. autumn.p10: one autumn in ten already had one before it. What cannot be"
+                    + " given is null.",
+            "Without a postcode name a point by --at, which may lie anywhere in the world with --stations,"
+                    + " --monthly or --minima."
+        },
         mixinStandardHelpOptions = true)
 public final class FrostCommand implements Callable<Integer> {
     private static final int EARLIEST_SEASON = 1900;
@@ -38,7 +49,11 @@ public final class FrostCommand implements Callable<Integer> {
     @Parameters(index = "0", arity = "0..1", paramLabel = "POSTCODE", description = "A postcode, such as 55811.")
     private @Nullable String postcode;
 
-    @Option(names = "--country", defaultValue = "US", description = "The postcode's country (default: US).")
+    @Option(
+            names = "--country",
+            paramLabel = "C",
+            defaultValue = Postcodes.UNITED_STATES,
+            description = "The postcode's country; usually ${DEFAULT-VALUE}.")
     private String country = Postcodes.UNITED_STATES;
 
     @Option(names = "--at", paramLabel = "LAT,LON,ELEVATION_M", description = "A point instead of a postcode.")
@@ -49,14 +64,17 @@ public final class FrostCommand implements Callable<Integer> {
 
     @Option(
             names = "--format",
-            paramLabel = "auto|plain|ghcn-csv|ghcn-dly",
-            description = "Layout of that file (default: told by its first line).")
+            paramLabel = "LAYOUT",
+            description = "Layout of that file: auto, plain, ghcn-csv or ghcn-dly; usually told by its first line.")
     private @Nullable String format;
 
     @Option(names = "--threshold", paramLabel = "CELSIUS", description = "Frost is a minimum of so much or less (0).")
     private @Nullable String threshold;
 
-    @Option(names = "--latitude", description = "Where the station lies; below 0 is the southern half.")
+    @Option(
+            names = "--latitude",
+            paramLabel = "LAT",
+            description = "Where the station lies; below 0 is the southern half.")
     private @Nullable String latitude;
 
     @Option(
@@ -71,7 +89,7 @@ public final class FrostCommand implements Callable<Integer> {
             description = "Stations with published dates, instead of the bundled surface.")
     private @Nullable Path stations;
 
-    @Option(names = "--season", description = "Year of planting out (default: the next spring's).")
+    @Option(names = "--season", paramLabel = "YEAR", description = "Year of planting out; usually the next spring's.")
     private @Nullable Integer season;
 
     public FrostCommand() {

@@ -19,6 +19,11 @@ import warmshelf.frost.station.SurfaceRun;
 @Command(
         name = "frost-surface",
         description = "Fits a grid of frost dates from stations with published dates.",
+        footerHeading = "%n",
+        footer = {
+            "Fits such a grid as comes with the program. Prints stations, cells and heldOut: what the grid"
+                    + " is worth at stations kept out of the fit."
+        },
         mixinStandardHelpOptions = true)
 public final class FrostSurfaceCommand implements Callable<Integer> {
     private static final double SMALLEST_CELL = 0.05;
@@ -30,13 +35,16 @@ public final class FrostSurfaceCommand implements Callable<Integer> {
     @Option(names = "--out", required = true, paramLabel = "FILE", description = "Where the grid is written, as CSV.")
     private @Nullable Path out;
 
-    @Option(names = "--cell", defaultValue = "0.25", description = "Width of a cell in degrees (default: 0.25).")
+    @Option(
+            names = "--cell",
+            paramLabel = "DEGREES",
+            description = "Width of a cell in degrees; usually ${DEFAULT-VALUE}.")
     private String cell = "0.25";
 
     @Option(
             names = "--seed",
-            defaultValue = "1",
-            description = "Draws the stations kept out for the check (default: 1).")
+            paramLabel = "N",
+            description = "Draws the stations kept out for the check; usually ${DEFAULT-VALUE}.")
     private long seed = 1;
 
     /** What the grid is worth, for the spring date; autumn's beside it. */

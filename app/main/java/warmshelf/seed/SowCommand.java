@@ -20,6 +20,12 @@ import warmshelf.seed.GerminationShare.Uncertain;
 @Command(
         name = "sow",
         description = "How many seeds to sow to end with the plants wanted. One plant is kept in each cell.",
+        footerHeading = "%n",
+        footer = {
+            "One of --share, --tested, or --crop with --year and --season is needed. --share is taken as"
+                    + " known, --tested 17/20 as a test that could have come out otherwise.",
+            "Prints seeds, cells, probability, share (mean, low, high) and perCell (k, atLeastOne)."
+        },
         mixinStandardHelpOptions = true)
 public final class SowCommand implements Callable<Integer> {
     private static final double INTERVAL = 0.9;

@@ -18,6 +18,11 @@ import warmshelf.seed.StorageKind.Conditions;
 @Command(
         name = "viability",
         description = "How much of a crop's seed is alive after some years at a constant moisture and temperature.",
+        footerHeading = "%n",
+        footer = {
+            "Prints crop, share, low, high, halfLifeYears, daysToLoseOneProbit, method (viability equation,"
+                    + " or usual seed life where no constants are published), species, source and note."
+        },
         mixinStandardHelpOptions = true)
 public final class ViabilityCommand implements Callable<Integer> {
     private static final int MOST_YEARS = 200;

@@ -25,6 +25,15 @@ import warmshelf.words.Units;
 @Command(
         name = "timeline",
         description = "When to sow a crop, and every step until planting out, with the reasons.",
+        footerHeading = "%n",
+        footer = {
+            "A postcode or --last-frost is needed. Prints crop, method, verdict (in time, hurry, tight, too"
+                    + " late), harvest, steps (each with step, earliest, ideal, latest and why), warmDays and notes.",
+            "harvest has first and half, the days by which the first and half of the harvest are ripe, and"
+                    + " chanceFirst and chanceHalf, the chances that they come before a frost that kills the crop; it"
+                    + " is null where no source gives days or dates alone are given. In time: the first in 9 of 10"
+                    + " years and half in 7; too late: the first in fewer than half of the years; tight: between."
+        },
         mixinStandardHelpOptions = true)
 public final class TimelineCommand implements Callable<Integer> {
     // Common practice for a mat shared by warm crops; a cool crop gets the nearest temperature that suits it.

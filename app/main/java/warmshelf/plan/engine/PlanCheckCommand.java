@@ -11,6 +11,8 @@ import warmshelf.Output;
 @Command(
         name = "plan-check",
         description = "Checks a plan against what it is for, rule by rule, without the program that made it.",
+        footerHeading = "%n",
+        footer = {"Prints valid and problems; status 1 when the plan is not valid."},
         mixinStandardHelpOptions = true)
 public final class PlanCheckCommand implements Callable<Integer> {
     @Parameters(index = "0", paramLabel = "FILE", description = "What was to be planned.")

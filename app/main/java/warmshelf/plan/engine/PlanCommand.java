@@ -15,6 +15,14 @@ import warmshelf.plan.engine.search.Planner;
 @Command(
         name = "plan",
         description = "Plans a season: who lies where and when, how warm each mat is, who is refused and why.",
+        footerHeading = "%n",
+        footer = {
+            "Prints placed, setPoints, refused (each with reason and change), placedAtMost (proven: no plan"
+                    + " places more), optimal (proven: no plan is fairer or places more), shiftDays, seconds, words,"
+                    + " choices and cutShort. The same file, seconds and starting number give the same plan unless"
+                    + " cutShort says that the clock ended the search.",
+            "The file and the rules: db/reference/plan-file.md."
+        },
         mixinStandardHelpOptions = true)
 public final class PlanCommand implements Callable<Integer> {
     private static final int MOST_SECONDS = 3_600;

@@ -12,6 +12,8 @@ import warmshelf.Output;
         description =
                 "Make a pair of keys for notices on phones. Keep both: devices are bound to the pair they were added"
                         + " with. Whoever has the private key can send notices in the group's name.",
+        footerHeading = "%n",
+        footer = {"Prints publicKey and privateKey. Run it once and keep both."},
         mixinStandardHelpOptions = true)
 public final class PushKeysCommand implements Callable<Integer> {
     @Override
