@@ -5,12 +5,10 @@ import static warmshelf.check.CheckSentences.SAY;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.LocalDate;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.UUID;
 import warmshelf.allocation.SpaceStore;
 import warmshelf.decision.Decision;
 import warmshelf.sowing.History;
@@ -24,10 +22,11 @@ import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
-import warmshelf.words.Choice;
 
 /** Ticking a check: from the round in one press, or on a page of its own with every field. */
 public final class TickPages implements Pages {
+    private static final String TEMPLATE = "check/tick.peb";
+
     private final HistoryStore histories;
     private final LightUntil lightUntil;
     private final TickStore ticks;
@@ -49,7 +48,7 @@ public final class TickPages implements Pages {
     private void form(Context ctx) {
         Map<String, List<String>> typed = new HashMap<>(ctx.queryParamMap());
         typed.putIfAbsent("step", List.of("look"));
-        ctx.render("check/tick.peb", model(ctx, history(ctx), new FormReader(typed)));
+        Respond.page(ctx, TEMPLATE, page(ctx, history(ctx), new FormReader(typed)));
     }
 
     private void tick(Context ctx) {
@@ -58,7 +57,7 @@ public final class TickPages implements Pages {
         TickForm form = new TickForm(ctx.formParamMap(), history.sowing(), visitor.today());
         Optional<Tick> tick = form.tick();
         if (tick.isEmpty()) {
-            Respond.again(ctx, "check/tick.peb", model(ctx, history, form.reader()));
+            Respond.again(ctx, TEMPLATE, page(ctx, history, form.reader()));
             return;
         }
         Decision<TickOutcome> decision = ticks.keep(
@@ -72,7 +71,8 @@ public final class TickPages implements Pages {
             return;
         }
         form.reader().refuse("step", Decisions.words(decision, visitor.units()));
-        ctx.status(Decisions.status(decision)).render("check/tick.peb", model(ctx, history, form.reader()));
+        ctx.status(Decisions.status(decision));
+        Respond.page(ctx, TEMPLATE, page(ctx, history, form.reader()));
     }
 
     private static String notice(Visitor visitor, Sowing sowing, Tick tick, TickOutcome outcome) {
@@ -106,33 +106,11 @@ public final class TickPages implements Pages {
         return GoOn.to(new FormReader(ctx.formParamMap()).text("then"), "/sowings/" + sowing.id());
     }
 
-    private Map<String, Object> model(Context ctx, History history, FormReader form) {
-        Visitor visitor = Visitor.of(ctx);
-        Sowing sowing = history.sowing();
-        LocalDate today = visitor.today();
-        int quarters = sowing.quartersUnderLight();
-        Map<String, Object> model = new HashMap<>();
-        model.put("history", history);
-        model.put("sowing", sowing);
-        model.put("progress", history.progress());
-        model.put("form", form);
-        model.put("tickId", UUID.randomUUID());
-        model.put("booked", history.lightBooked(today));
-        model.put("correcting", form.text("supersedes"));
-        model.put(
-                "steps",
-                TickRules.open(sowing.method(), sowing.stage()).stream()
-                        .map(step -> new Choice(step.word(), step.done()))
-                        .toList());
-        boolean unsown = sowing.stage().isBeforeSowing();
-        model.put(
-                "problems",
-                Arrays.stream(Problem.values())
-                        .filter(problem -> unsown ? problem.isBeforeSowing() : problem.isAfterSowing())
-                        .map(problem -> new Choice(problem.word(), problem.words()))
-                        .toList());
-        model.put("litPlaces", space.litPlaces(today, today.plusDays(LightUntil.DAYS_AHEAD), quarters));
-        return model;
+    private TickPage page(Context ctx, History history, FormReader form) {
+        LocalDate today = Visitor.of(ctx).today();
+        int quarters = history.sowing().quartersUnderLight();
+        return TickPage.of(
+                history, form, today, space.litPlaces(today, today.plusDays(LightUntil.DAYS_AHEAD), quarters));
     }
 
     private History history(Context ctx) {

@@ -4,7 +4,6 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.Clock;
 import java.time.LocalDate;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -51,48 +50,50 @@ public final class TodayPages implements Pages {
         LocalDate day = visitor.today();
         RoundStore.Watch watch = rounds.watch(day);
         boolean looks = watch.today().stream().anyMatch(duty -> duty.memberId().equals(visitor.memberId()));
-        Map<String, @Nullable Object> model = new HashMap<>(aside.model(visitor));
-        boolean standsIn = model.get("standIn") instanceof List<?> late && !late.isEmpty();
+        Map<String, Object> beside = aside.model(visitor);
+        boolean standsIn = beside.get("standIn") instanceof List<?> late && !late.isEmpty();
         boolean whole = switch (String.valueOf(ctx.queryParam("show"))) {
             case "all" -> true;
             case "mine" -> false;
             default -> looks || standsIn || visitor.coordinator();
         };
         Round round = whole ? rounds.whole(day) : rounds.of(visitor.memberId(), day);
-        boolean asksForLight =
-                round.stops().stream().flatMap(stop -> stop.items().stream()).anyMatch(Round.Item::asksForLight);
-        CheckStep one = one(ctx, round);
-        model.put("one", one);
-        model.put("howTos", one == null ? round.howTos(visitor.units()) : one.howTos(visitor.units()));
-        String madeAt = clock.instant().toString();
-        String page = UUID.randomUUID().toString();
-        model.put("madeAt", madeAt);
-        model.put("page", page);
-        model.put("problems", Problem.values());
-        addProblems(model, visitor);
-        model.put("round", round);
-        model.put("whole", whole);
-        model.put("looks", looks);
-        model.put("onDuty", watch.today());
-        model.put("tomorrow", watch.tomorrow());
-        model.put("litPlaces", asksForLight ? litPlaces(day, 2) : List.of());
-        model.put("wholeLitPlaces", asksForLight ? litPlaces(day, 4) : List.of());
+        TodayPage page = page(visitor, round, one(ctx, round), whole, looks, watch);
         // By this the phone knows a round from a sign-in page, and whose it is.
         ctx.header("X-Warmshelf-Member", visitor.memberId().toString());
-        Respond.unlessKept(ctx, "check/today.peb", model, madeAt, page);
+        Respond.unlessKept(ctx, "check/today.peb", page, beside, page.madeAt(), page.page());
     }
 
     /** What was noted at the visitor's sowings, and what became of what they noted; coordinators see everybody's. */
-    private void addProblems(Map<String, @Nullable Object> model, Visitor visitor) {
-        List<NotedProblem> own = rounds.unanswered(visitor.memberId(), visitor.today());
-        model.put("noted", own);
-        model.put(
-                "photosOf",
-                photos.ofEntries(own.stream().map(each -> each.entry().id()).toList()));
-        model.put(
-                "notedElsewhere",
-                visitor.coordinator() ? rounds.unansweredOfOthers(visitor.memberId(), visitor.today()) : List.of());
-        model.put("answered", rounds.told(visitor.memberId(), visitor.today()));
+    private TodayPage page(
+            Visitor visitor,
+            Round round,
+            @Nullable CheckStep one,
+            boolean whole,
+            boolean looks,
+            RoundStore.Watch watch) {
+        LocalDate day = visitor.today();
+        UUID member = visitor.memberId();
+        boolean asksForLight =
+                round.stops().stream().flatMap(stop -> stop.items().stream()).anyMatch(Round.Item::asksForLight);
+        List<NotedProblem> own = rounds.unanswered(member, day);
+        return new TodayPage(
+                round,
+                one,
+                one == null ? round.howTos(visitor.units()) : one.howTos(visitor.units()),
+                whole,
+                looks,
+                watch.today(),
+                watch.tomorrow(),
+                Problem.values(),
+                own,
+                photos.ofEntries(own.stream().map(each -> each.entry().id()).toList()),
+                visitor.coordinator() ? rounds.unansweredOfOthers(member, day) : List.of(),
+                rounds.told(member, day),
+                asksForLight ? litPlaces(day, 2) : List.of(),
+                asksForLight ? litPlaces(day, 4) : List.of(),
+                clock.instant().toString(),
+                UUID.randomUUID().toString());
     }
 
     private static @Nullable CheckStep one(Context ctx, Round round) {
@@ -110,14 +111,26 @@ public final class TodayPages implements Pages {
         Round.Item item =
                 rounds.whole(visitor.today()).item(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
         PlaceAddress address = item.address();
-        Map<String, Object> model = new HashMap<>();
-        model.put("item", item);
-        model.put("number", address == null ? 0 : address.number());
-        model.put("page", UUID.randomUUID());
-        model.put("litPlaces", item.asksForLight() ? litPlaces(visitor.today(), 2) : List.of());
-        model.put("wholeLitPlaces", item.asksForLight() ? litPlaces(visitor.today(), 4) : List.of());
-        ctx.render("check/item.peb", model);
+        Respond.page(
+                ctx,
+                "check/item.peb",
+                new ItemPage(
+                        item,
+                        address == null ? 0 : address.number(),
+                        UUID.randomUUID(),
+                        item.asksForLight() ? litPlaces(visitor.today(), 2) : List.of(),
+                        item.asksForLight() ? litPlaces(visitor.today(), 4) : List.of()));
     }
+
+    /**
+     * One item of the round.
+     *
+     * @param number of its place; 0 where it lies nowhere
+     * @param page the random name from which its ticks' ids are made
+     * @param litPlaces for half a tray
+     */
+    private record ItemPage(
+            Round.Item item, int number, UUID page, List<LitPlace> litPlaces, List<LitPlace> wholeLitPlaces) {}
 
     /** The first few: every tray's choice repeats them, and the sowing's own entry form offers all. */
     private List<LitPlace> litPlaces(LocalDate day, int quarters) {

@@ -4,6 +4,7 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.util.Map;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 
 /** The few answers that every feature's pages give. */
 public final class Respond {
@@ -15,6 +16,16 @@ public final class Respond {
         ctx.redirect(address, HttpStatus.SEE_OTHER);
     }
 
+    /** A page: a record with all that its template shows. */
+    public static void page(Context ctx, String template, Record page) {
+        ctx.render(template, PageModel.of(page));
+    }
+
+    /** The form once more, with what was typed and what is wrong with it. */
+    public static void again(Context ctx, String template, Record page) {
+        ctx.status(HttpStatus.UNPROCESSABLE_CONTENT).render(template, PageModel.of(page));
+    }
+
     /** The form once more, with what was typed and what is wrong with it. */
     public static void again(Context ctx, String template, Map<String, Object> model) {
         ctx.status(HttpStatus.UNPROCESSABLE_CONTENT).render(template, model);
@@ -24,9 +35,13 @@ public final class Respond {
      * The page made, or 304 without one where whoever asks names the very page by the stamp that came with it. Only the worker
      * on a phone does, which keeps the page itself: to a browser every page stays 'no-store'.
      *
+     * @param aside what other rooms add to the page
      * @param volatileWords what differs from one making of the page to the next and means no change
      */
-    public static void unlessKept(Context ctx, String template, Map<String, ?> model, String... volatileWords) {
+    public static void unlessKept(
+            Context ctx, String template, Record page, Map<String, ?> aside, String... volatileWords) {
+        Map<String, @Nullable Object> model = PageModel.of(page);
+        model.putAll(aside);
         Renderer.stampWithout(ctx, volatileWords);
         ctx.render(template, model);
         if (Renderer.stamp(ctx).equals(ctx.header("If-None-Match"))) {

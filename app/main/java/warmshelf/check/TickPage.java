@@ -1,0 +1,61 @@
+package warmshelf.check;
+
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.List;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import warmshelf.allocation.LitPlace;
+import warmshelf.allocation.Stay;
+import warmshelf.sowing.History;
+import warmshelf.sowing.Problem;
+import warmshelf.sowing.Progress;
+import warmshelf.sowing.Sowing;
+import warmshelf.web.FormReader;
+import warmshelf.words.Choice;
+
+/**
+ * One tick with every field.
+ *
+ * @param tickId the id under which it will be kept, so that it counts once
+ * @param booked the place under a light that waits for the tray; null: none
+ * @param correcting the entry it corrects, or empty
+ * @param steps those that may be entered now
+ * @param litPlaces where the tray could go
+ */
+record TickPage(
+        History history,
+        Sowing sowing,
+        Progress progress,
+        FormReader form,
+        UUID tickId,
+        @Nullable Stay booked,
+        String correcting,
+        List<Choice> steps,
+        List<Choice> problems,
+        List<LitPlace> litPlaces) {
+
+    static TickPage of(History history, FormReader form, LocalDate today, List<LitPlace> litPlaces) {
+        Sowing sowing = history.sowing();
+        return new TickPage(
+                history,
+                sowing,
+                history.progress(),
+                form,
+                UUID.randomUUID(),
+                history.lightBooked(today),
+                form.text("supersedes"),
+                TickRules.open(sowing.method(), sowing.stage()).stream()
+                        .map(step -> new Choice(step.word(), step.done()))
+                        .toList(),
+                problems(sowing.stage().isBeforeSowing()),
+                litPlaces);
+    }
+
+    private static List<Choice> problems(boolean unsown) {
+        return Arrays.stream(Problem.values())
+                .filter(problem -> unsown ? problem.isBeforeSowing() : problem.isAfterSowing())
+                .map(problem -> new Choice(problem.word(), problem.words()))
+                .toList();
+    }
+}
