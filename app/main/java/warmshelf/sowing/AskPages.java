@@ -18,13 +18,11 @@ import warmshelf.crop.Hardiness;
 import warmshelf.frost.garden.AcceptedRiskStore;
 import warmshelf.seed.BalanceWords;
 import warmshelf.seed.GerminationTest;
-import warmshelf.seed.KeepingForm;
 import warmshelf.seed.Lot;
 import warmshelf.seed.LotBalance;
 import warmshelf.seed.LotBalanceStore;
 import warmshelf.seed.LotStore;
 import warmshelf.seed.SeedSource;
-import warmshelf.seed.SeedsToACell;
 import warmshelf.seed.StorageKind;
 import warmshelf.web.FormReader;
 import warmshelf.web.Pages;
@@ -38,27 +36,7 @@ public final class AskPages implements Pages {
     /** How far ahead the board is read: a season and a bit. */
     private static final int DAYS_AHEAD = 400;
 
-    private static final List<Choice> METHODS = List.of(
-            new Choice("cells", "Cells: sown in a tray"),
-            new Choice("bag", "Bag: pre-sprouted in damp paper on the mat, then moved into cells"));
-    private static final List<Choice> HEATS = List.of(
-            new Choice("warm", "Warm: on one of the group’s mats"),
-            new Choice("room", "Not warm: at room temperature"));
-    private static final List<Choice> AFTERS = List.of(
-            new Choice("light", "Under the group’s lights, as long as there is room"),
-            new Choice("home", "Home with me"));
-    private static final List<Choice> CONTAINERS = List.of(
-            new Choice("half-tray", "Half a tray"),
-            new Choice("tray", "A whole tray"),
-            new Choice("own", "A tray of my own, with these sides:"));
-    private static final List<Choice> WHERES = List.of(
-            new Choice("outdoors", "Outdoors, when my frost dates allow"),
-            new Choice("cover", "Under cover, on a day I name"));
-    private static final List<Choice> RISKS = List.of(
-            new Choice("", "As set for my garden; else as usual, one year in ten for tender crops"),
-            new Choice("0.1", "One year in ten"),
-            new Choice("0.3", "Three years in ten"),
-            new Choice("0.5", "Every other year"));
+    private static final String FORM = "sowing/ask.peb";
 
     private final CropCatalogue crops;
     private final SowingPlanner planner;
@@ -106,32 +84,47 @@ public final class AskPages implements Pages {
         typed.putIfAbsent("storage", List.of(StorageKind.UNKNOWN.word()));
         typed.putIfAbsent("cellsInATray", List.of("72"));
         typed.putIfAbsent("risk", List.of(""));
-        ctx.render("sowing/ask.peb", formModel(ctx, new FormReader(typed)));
+        Respond.page(ctx, FORM, formPage(ctx, new FormReader(typed)));
     }
 
     private void plan(Context ctx) {
         Map<String, List<String>> typed = ctx.queryParamMap();
         Reading reading = read(ctx, typed);
         if (reading.plan().isEmpty()) {
-            Respond.again(ctx, "sowing/ask.peb", formModel(ctx, reading.form()));
+            Respond.again(ctx, FORM, formPage(ctx, reading.form()));
             return;
         }
         AskPlan plan = reading.plan().get();
-        Map<String, Object> model = new HashMap<>();
-        model.put("plan", plan);
-        model.put(
-                "steps",
-                StepLine.of(
-                        plan.timeline(),
-                        plan.asking(),
-                        plan.asking().crop().hazardsOf(plan.ask().treated()),
-                        crops,
-                        Visitor.of(ctx).units()));
-        model.put("instead", plan.canBeSent() ? List.of() : instead(Visitor.of(ctx), plan));
-        model.put("typed", firstOfEach(typed));
-        model.put("changeAddress", "/ask?" + ctx.queryString());
-        ctx.render("sowing/plan.peb", model);
+        Visitor visitor = Visitor.of(ctx);
+        Respond.page(
+                ctx,
+                "sowing/plan.peb",
+                new AskPlanPage(
+                        plan,
+                        StepLine.of(
+                                plan.timeline(),
+                                plan.asking(),
+                                plan.asking().crop().hazardsOf(plan.ask().treated()),
+                                crops,
+                                visitor.units()),
+                        plan.canBeSent() ? List.of() : instead(visitor, plan),
+                        firstOfEach(typed),
+                        "/ask?" + ctx.queryString()));
     }
+
+    /**
+     * What would come of a request.
+     *
+     * @param instead what is still in time, where this is not
+     * @param typed what was asked for, to be sent on
+     * @param changeAddress back to the form
+     */
+    private record AskPlanPage(
+            AskPlan plan,
+            List<StepLine> steps,
+            List<StillInTime.Other> instead,
+            Map<String, String> typed,
+            String changeAddress) {}
 
     private List<StillInTime.Other> instead(Visitor visitor, AskPlan plan) {
         Map<Hardiness, Double> accepted = risks.of(visitor.memberId());
@@ -142,7 +135,7 @@ public final class AskPages implements Pages {
     private void send(Context ctx) {
         Reading reading = read(ctx, ctx.formParamMap());
         if (reading.plan().isEmpty()) {
-            Respond.again(ctx, "sowing/ask.peb", formModel(ctx, reading.form()));
+            Respond.again(ctx, FORM, formPage(ctx, reading.form()));
             return;
         }
         AskPlan plan = reading.plan().get();
@@ -150,7 +143,7 @@ public final class AskPages implements Pages {
         AskStore.Sent sent = asks.send(plan, visitor.today(), visitor.memberId());
         if (sent.claim() instanceof SeedClaimStore.Claim.TooFewSeeds few) {
             reading.form().refuse("plants", "Somebody was quicker. " + few.sentence(visitor.memberId()));
-            Respond.again(ctx, "sowing/ask.peb", formModel(ctx, reading.form()));
+            Respond.again(ctx, FORM, formPage(ctx, reading.form()));
             return;
         }
         String place = plan.wish() == null
@@ -197,7 +190,7 @@ public final class AskPages implements Pages {
     private AskPlanner.Outcome plan(Visitor visitor, AskForm.Ask ask) {
         Crop crop = ask.lot() != null
                 ? crops.ofVariety(ask.lot().cropId(), ask.variety())
-                : java.util.Objects.requireNonNull(ask.packet()).crop();
+                : Objects.requireNonNull(ask.packet()).crop();
         List<GerminationTest> tests = ask.lot() == null ? List.of() : evidence(ask.lot());
         LocalDate today = visitor.today();
         return new AskPlanner(
@@ -222,37 +215,17 @@ public final class AskPages implements Pages {
         return evidence;
     }
 
-    private Map<String, Object> formModel(Context ctx, FormReader form) {
-        Map<String, Object> model = new HashMap<>();
-        model.put("form", form);
-        model.put("frostKnown", planner.climate(grower(Visitor.of(ctx))).isPresent());
-        model.put("lots", lotChoices(Visitor.of(ctx).memberId(), form.text("lot")));
-        model.put(
-                "crops",
+    private AskFormPage formPage(Context ctx, FormReader form) {
+        Visitor visitor = Visitor.of(ctx);
+        return new AskFormPage(
+                form,
+                planner.climate(grower(visitor)).isPresent(),
+                lotChoices(visitor.memberId(), form.text("lot")),
                 crops.fromSeed().stream()
                         .map(crop -> new Choice(crop.id(), crop.name()))
-                        .toList());
-        SeedsToACell advised = SeedsToACell.advised();
-        model.put(
-                "advisedPerCell",
-                "Empty: %d, %s; %d where seed is scarce"
-                        .formatted(advised.seeds(), advised.why(), SeedsToACell.FEWEST));
-        model.put("fromSlips", crops.fromSlips());
-        model.put("sources", KeepingForm.SOURCES);
-        model.put("storages", KeepingForm.IN_WORDS);
-        model.put("methods", METHODS);
-        model.put("heats", HEATS);
-        model.put("afters", AFTERS);
-        model.put("containers", CONTAINERS);
-        model.put("wheres", WHERES);
-        model.put("risks", RISKS);
-        model.put(
-                "cellCounts",
-                AskForm.CELLS_IN_A_TRAY.stream()
-                        .map(count -> new Choice(count, count))
-                        .toList());
-        model.put("inches", Visitor.of(ctx).units().length().equals("in"));
-        return model;
+                        .toList(),
+                crops.fromSlips(),
+                visitor.units().length().equals("in"));
     }
 
     /** The lots of which this member may plan on something, and the one chosen already. */

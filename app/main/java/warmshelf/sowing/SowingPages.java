@@ -3,7 +3,6 @@ package warmshelf.sowing;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.LocalDate;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -18,6 +17,7 @@ import warmshelf.crop.Hardiness;
 import warmshelf.frost.garden.AcceptedRiskStore;
 import warmshelf.photo.PhotoStore;
 import warmshelf.seed.LotBalance;
+import warmshelf.timeline.SeasonPicture;
 import warmshelf.timeline.Timeline;
 import warmshelf.timeline.TimelineStep;
 import warmshelf.timeline.Verdict;
@@ -65,17 +65,24 @@ public final class SowingPages implements Pages {
         Visitor visitor = Visitor.of(ctx);
         List<History> mine = histories.ofMember(visitor.memberId());
         List<Line> lines = mine.stream().map(history -> line(history, visitor)).toList();
-        Map<String, @Nullable Object> model = new HashMap<>(aside.model(visitor));
-        model.put("seeds", seedOf(mine.stream().map(History::sowing).toList()));
-        model.put("season", SeasonRows.of(mine).picture(planner, visitor.today()));
-        model.put(
-                "underWay",
-                lines.stream().filter(line -> !line.sowing().stage().isOver()).toList());
-        model.put(
-                "over",
-                lines.stream().filter(line -> line.sowing().stage().isOver()).toList());
-        ctx.render("sowing/list.peb", model);
+        Respond.page(
+                ctx,
+                "sowing/list.peb",
+                new ListPage(
+                        seedOf(mine.stream().map(History::sowing).toList()),
+                        SeasonRows.of(mine).picture(planner, visitor.today()),
+                        lines.stream()
+                                .filter(line -> !line.sowing().stage().isOver())
+                                .toList(),
+                        lines.stream()
+                                .filter(line -> line.sowing().stage().isOver())
+                                .toList()),
+                aside.model(visitor));
     }
+
+    /** A member's sowings: those under way, then those that are over, with how each stands with its seed. */
+    private record ListPage(
+            Map<UUID, SeedStanding> seeds, @Nullable SeasonPicture season, List<Line> underWay, List<Line> over) {}
 
     /** How each sowing that is not sown yet stands with its seed. */
     private Map<UUID, SeedStanding> seedOf(List<Sowing> some) {
@@ -109,41 +116,38 @@ public final class SowingPages implements Pages {
         Visitor visitor = Visitor.of(ctx);
         History history = histories.find(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
         Sowing sowing = history.sowing();
-        Map<String, @Nullable Object> model = new HashMap<>();
-        model.put("history", history);
-        model.put("sowing", sowing);
-        model.put("progress", history.progress());
-        model.put("photos", photos.ofSowing(sowing.id()));
-        model.put("noted", stores.problems().open(List.of(history)).getOrDefault(sowing.id(), List.of()));
-        model.put(
-                "answers",
-                stores.problems()
-                        .answersTo(history.entries().stream().map(Entry::id).toList()));
-        model.put(
-                "mayTakeOut",
-                visitor.coordinator()
-                        || visitor.memberId().equals(sowing.grower().memberId()));
-        model.put("stay", history.stayOn(visitor.today()));
-        model.put("mayWithdraw", mayWithdraw(visitor, sowing));
-        model.put("seed", seedOf(List.of(sowing)).get(sowing.id()));
-        model.put(
-                "mayTakeBack",
-                WithdrawalPages.isOurs(visitor, sowing)
-                        && histories.withdrawals().mayTakeBack(sowing));
         Optional<Timeline> timeline = timeline(history, visitor);
-        model.put("timeline", timeline.orElse(null));
-        model.put(
-                "steps",
-                timeline.map(dates -> StepLine.of(dates, Asking.of(sowing), sowing.hazards(), crops, visitor.units()))
-                        .orElse(List.of()));
-        model.put("learned", planner.learnedOf(sowing, history.celsius(planner), visitor.units()));
-        model.put("dayCount", history.dayCount(visitor.today()));
-        model.put("moves", moves(history, visitor));
-        boolean tooLate =
-                timeline.filter(dates -> dates.verdict() == Verdict.TOO_LATE).isPresent();
-        model.put("tooLate", tooLate && sowing.stage().isBeforeSowing());
-        model.put("instead", tooLate && sowing.stage().isBeforeSowing() ? instead(sowing, visitor.today()) : List.of());
-        ctx.render("sowing/show.peb", model);
+        boolean tooLate = sowing.stage().isBeforeSowing()
+                && timeline.filter(dates -> dates.verdict() == Verdict.TOO_LATE).isPresent();
+        Respond.page(
+                ctx,
+                "sowing/show.peb",
+                new SowingPage(
+                        history,
+                        sowing,
+                        history.progress(),
+                        photos.ofSowing(sowing.id()),
+                        stores.problems().open(List.of(history)).getOrDefault(sowing.id(), List.of()),
+                        stores.problems()
+                                .answersTo(history.entries().stream()
+                                        .map(Entry::id)
+                                        .toList()),
+                        visitor.coordinator()
+                                || visitor.memberId().equals(sowing.grower().memberId()),
+                        history.stayOn(visitor.today()),
+                        mayWithdraw(visitor, sowing),
+                        WithdrawalPages.isOurs(visitor, sowing)
+                                && histories.withdrawals().mayTakeBack(sowing),
+                        seedOf(List.of(sowing)).get(sowing.id()),
+                        timeline.orElse(null),
+                        timeline.map(dates ->
+                                        StepLine.of(dates, Asking.of(sowing), sowing.hazards(), crops, visitor.units()))
+                                .orElse(List.of()),
+                        planner.learnedOf(sowing, history.celsius(planner), visitor.units()),
+                        history.dayCount(visitor.today()),
+                        moves(history, visitor),
+                        tooLate,
+                        tooLate ? instead(sowing, visitor.today()) : List.of()));
     }
 
     private List<Redating.Move> moves(History history, Visitor visitor) {

@@ -21,6 +21,13 @@ public final class Respond {
         ctx.render(template, PageModel.of(page));
     }
 
+    /** A page to which other rooms add something. */
+    public static void page(Context ctx, String template, Record page, Map<String, ?> aside) {
+        Map<String, @Nullable Object> model = PageModel.of(page);
+        model.putAll(aside);
+        ctx.render(template, model);
+    }
+
     /** The form once more, with what was typed and what is wrong with it. */
     public static void again(Context ctx, String template, Record page) {
         ctx.status(HttpStatus.UNPROCESSABLE_CONTENT).render(template, PageModel.of(page));

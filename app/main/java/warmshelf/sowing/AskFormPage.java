@@ -1,0 +1,87 @@
+package warmshelf.sowing;
+
+import java.util.List;
+import warmshelf.crop.Crop;
+import warmshelf.seed.KeepingForm;
+import warmshelf.seed.SeedsToACell;
+import warmshelf.web.FormReader;
+import warmshelf.words.Choice;
+
+/**
+ * The form that asks for space.
+ *
+ * @param frostKnown whether the member's frost dates are known
+ * @param fromSlips crops that are not grown from seed
+ * @param inches whether sides are typed in inches
+ */
+record AskFormPage(
+        FormReader form,
+        boolean frostKnown,
+        List<Choice> lots,
+        List<Choice> crops,
+        String advisedPerCell,
+        List<Crop> fromSlips,
+        List<Choice> sources,
+        List<Choice> storages,
+        List<Choice> methods,
+        List<Choice> heats,
+        List<Choice> afters,
+        List<Choice> containers,
+        List<Choice> wheres,
+        List<Choice> risks,
+        List<Choice> cellCounts,
+        boolean inches) {
+    private static final List<Choice> METHODS = List.of(
+            new Choice("cells", "Cells: sown in a tray"),
+            new Choice("bag", "Bag: pre-sprouted in damp paper on the mat, then moved into cells"));
+    private static final List<Choice> HEATS = List.of(
+            new Choice("warm", "Warm: on one of the group’s mats"),
+            new Choice("room", "Not warm: at room temperature"));
+    private static final List<Choice> AFTERS = List.of(
+            new Choice("light", "Under the group’s lights, as long as there is room"),
+            new Choice("home", "Home with me"));
+    private static final List<Choice> CONTAINERS = List.of(
+            new Choice("half-tray", "Half a tray"),
+            new Choice("tray", "A whole tray"),
+            new Choice("own", "A tray of my own, with these sides:"));
+    private static final List<Choice> WHERES = List.of(
+            new Choice("outdoors", "Outdoors, when my frost dates allow"),
+            new Choice("cover", "Under cover, on a day I name"));
+    private static final List<Choice> RISKS = List.of(
+            new Choice("", "As set for my garden; else as usual, one year in ten for tender crops"),
+            new Choice("0.1", "One year in ten"),
+            new Choice("0.3", "Three years in ten"),
+            new Choice("0.5", "Every other year"));
+
+    AskFormPage(
+            FormReader form,
+            boolean frostKnown,
+            List<Choice> lots,
+            List<Choice> crops,
+            List<Crop> fromSlips,
+            boolean inches) {
+        this(
+                form,
+                frostKnown,
+                lots,
+                crops,
+                advisedPerCell(SeedsToACell.advised()),
+                fromSlips,
+                KeepingForm.SOURCES,
+                KeepingForm.IN_WORDS,
+                METHODS,
+                HEATS,
+                AFTERS,
+                CONTAINERS,
+                WHERES,
+                RISKS,
+                AskForm.CELLS_IN_A_TRAY.stream()
+                        .map(count -> new Choice(count, count))
+                        .toList(),
+                inches);
+    }
+
+    private static String advisedPerCell(SeedsToACell advised) {
+        return "Empty: %d, %s; %d where seed is scarce".formatted(advised.seeds(), advised.why(), SeedsToACell.FEWEST);
+    }
+}

@@ -1,0 +1,42 @@
+package warmshelf.sowing;
+
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import warmshelf.allocation.Stay;
+import warmshelf.photo.Photo;
+import warmshelf.timeline.Timeline;
+
+/**
+ * The page of one sowing.
+ *
+ * @param noted its open problems
+ * @param answers to what was noted, by entry
+ * @param mayTakeOut whether the visitor may take photos of it away
+ * @param stay where it lies today; null: nowhere of the group's
+ * @param mayTakeBack whether its withdrawal may be taken back
+ * @param seed how it stands with its seed; null once it is sown
+ * @param learned what the group's own sowings say of its crop, or empty
+ * @param moves what moved its dates
+ * @param instead what is still in time, where this is too late
+ */
+record SowingPage(
+        History history,
+        Sowing sowing,
+        Progress progress,
+        Map<UUID, List<Photo>> photos,
+        List<NotedProblem> noted,
+        Map<UUID, List<ProblemAnswer>> answers,
+        boolean mayTakeOut,
+        @Nullable Stay stay,
+        boolean mayWithdraw,
+        boolean mayTakeBack,
+        @Nullable SeedStanding seed,
+        @Nullable Timeline timeline,
+        List<StepLine> steps,
+        String learned,
+        int dayCount,
+        List<Redating.Move> moves,
+        boolean tooLate,
+        List<StillInTime.Other> instead) {}
