@@ -1,2 +1,27 @@
-/** Which place is free and warm enough for how long; stays, and the database as judge of them. */
+/**
+ * Which place is free and warm enough for how long; stays, and the database as judge of them.
+ *
+ * <p><b>Double booking.</b> {@code quarter_day} has one row for each quarter of a place and day that is taken, with
+ * those three as primary key. A stay writes its rows in the transaction that makes it, so two people can never hold
+ * the same quarter, whatever the code believes. {@code SpaceJudge} looks first, to give a sentence with names;
+ * {@code StayStore} turns the database's own refusal, which a race can still cause, into one as well. {@code
+ * stay_within_place} keeps a stay inside one place.
+ *
+ * <p><b>Places.</b> {@code SpaceJudge} alone says what is in the way of a place: others ({@code Obstacle.Taken}),
+ * days out of service, warmth. Boards, lists and offers read the surroundings as they stand ({@code
+ * SurroundingsStore}); who saves holds the mat and asks the same judge again ({@code ClashStore}). {@code
+ * LookAndSaveContract} walks many rooms and holds that both say the same. What lies on a mat out of service is given
+ * other places by {@code DisplacedFit}, taken by {@code MoveStore.moveAll}.
+ *
+ * <p><b>Temperature.</b> A mat has one set-point a day: {@code mat_day (mat_id, on_day, celsius)}. Each {@code
+ * quarter_day} row on a mat carries its place's mat, the set-point and the band of what lies there. Three composite
+ * keys tie them: {@code (place_id, mat_id)} to {@code place}, {@code (mat_id, on_day, celsius)} to {@code mat_day}
+ * with {@code on update cascade}, and the check {@code celsius between low_c and high_c}. So neither a new stay nor
+ * a later change of the set-point can leave a tray at a warmth it cannot bear: changing {@code mat_day} cascades
+ * into the rows, and the check refuses the one that does not fit. Bands are ranges of one number, so what lies
+ * together on a mat has a common set-point exactly when every two of them overlap. A stay follows its mat day by day
+ * ({@code StayWarmth}, {@code WarmDays}): where something else lies, where a coordinator has turned an empty mat
+ * ({@code by_hand}) to what suits, and else at the set-point asked for; it lasts until the shares of its days make a
+ * whole.
+ */
 package warmshelf.allocation;

@@ -1,0 +1,10 @@
+/**
+ * The database: opening it, moving it forward, and what each write leaves behind.
+ *
+ * <p><b>Migrations</b> go forward only, run unchanged on H2 and PostgreSQL, and are never edited once released. H2
+ * lets the checks that a migration makes die with the connection it ran on: {@code Database} migrates a file first
+ * and opens it anew, and keeps those connections where it lies in memory. It always keeps one H2 connection beside
+ * the pool, so that the file stays open when the pool retires all of its own at once. {@code RetiredConnectionsTest}
+ * retires all connections; in other tests {@code testing.PoolOf} does.
+ */
+package warmshelf.db;
