@@ -39,6 +39,8 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule no_feature_knows_the_template_engine = noClasses()
             .that(areFeaturesOtherThan())
+            .and()
+            .resideOutsideOfPackage("warmshelf.words")
             .should()
             .dependOnClassesThat(resideInAnyPackage("io.pebbletemplates.."));
 

@@ -1,33 +1,62 @@
 package warmshelf.check;
 
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import warmshelf.crop.Method;
+import warmshelf.guide.Advice;
 import warmshelf.sowing.EntryStep;
+import warmshelf.timeline.Step;
 
 /** What is due at a sowing or a mat. */
 public enum CheckKind {
-    SOAK("Soak the seed", EntryStep.SOAKED),
-    SOW("Sow it", EntryStep.SOWN),
-    BAG_LOOK("Look into the bag", EntryStep.LOOK),
-    MOVE_TO_CELLS("Move sprouted seed to cells", EntryStep.MOVED_TO_CELLS),
-    CELLS_LOOK("Look at the cells", EntryStep.LOOK),
-    OFF_HEAT("Off the heat, under light", EntryStep.UNDER_LIGHT),
-    LIGHT_LOOK("Look at the seedlings", EntryStep.LOOK),
-    FIRST_FEED("First feed", EntryStep.FIRST_FEED),
-    POT_ON("Pot on", EntryStep.POTTED_ON),
-    HARDEN_OFF("Start hardening off", EntryStep.HARDENING_OFF),
-    PLANT_OUT("Plant out", EntryStep.PLANTED_OUT),
-    MAT_READING("Read the thermometer", EntryStep.READING);
+    SOAK("soak", EntryStep.SOAKED),
+    SOW("sow", EntryStep.SOWN),
+    BAG_LOOK("first-look", Method.BAG, EntryStep.LOOK),
+    MOVE_TO_CELLS("move-to-cells", EntryStep.MOVED_TO_CELLS),
+    CELLS_LOOK("first-look", Method.CELLS, EntryStep.LOOK),
+    OFF_HEAT("off-heat", EntryStep.UNDER_LIGHT),
+    LIGHT_LOOK("light", EntryStep.LOOK),
+    FIRST_FEED("first-feed", EntryStep.FIRST_FEED),
+    POT_ON("pot-on", EntryStep.POTTED_ON),
+    HARDEN_OFF("harden-off", EntryStep.HARDENING_OFF),
+    PLANT_OUT("plant-out", EntryStep.PLANTED_OUT),
+    MAT_READING("mat-reading", EntryStep.READING);
 
-    private final String title;
+    private final String part;
+    private final @Nullable Method method;
     private final EntryStep step;
 
-    CheckKind(String title, EntryStep step) {
-        this.title = title;
+    CheckKind(String part, EntryStep step) {
+        this(part, null, step);
+    }
+
+    CheckKind(String part, @Nullable Method method, EntryStep step) {
+        this.part = part;
+        this.method = method;
         this.step = step;
     }
 
+    /** The file of the texts that tells of it. */
+    String file() {
+        return Advice.stepFile(part);
+    }
+
+    /**
+     * A section of its text. What lies in cells is looked at as such, though it was begun in a bag.
+     *
+     * @param begun how the sowing was begun
+     */
+    String section(String section, Method begun) {
+        return Advice.section(file(), section, (method == null ? begun : method).where());
+    }
+
     public String title() {
-        return title;
+        return Advice.fixed(file(), method == null ? "check" : "check " + method.where());
+    }
+
+    /** What to mind at it besides the cautions that other steps share; empty where nothing is. */
+    Optional<String> care() {
+        return Advice.has(file(), "care") ? Optional.of(Advice.fixed(file(), "care")) : Optional.empty();
     }
 
     /** The entry that ticks it. */
@@ -42,43 +71,22 @@ public enum CheckKind {
 
     /** The word of the how-to page that tells more of it. */
     public String guide() {
-        return switch (this) {
-            case SOAK -> "soak";
-            case SOW -> "sow";
-            case BAG_LOOK, CELLS_LOOK -> "first-look";
-            case MOVE_TO_CELLS -> "move-to-cells";
-            case OFF_HEAT -> "off-heat";
-            case LIGHT_LOOK -> "light";
-            case FIRST_FEED -> "first-feed";
-            case POT_ON -> "pot-on";
-            case HARDEN_OFF -> "harden-off";
-            case PLANT_OUT -> "plant-out";
-            case MAT_READING -> "bottom-heat";
-        };
+        return this == MAT_READING ? "bottom-heat" : part;
     }
 
     /** The step of the timeline that makes it due, where one does. */
-    Optional<warmshelf.timeline.Step> timelineStep() {
+    Optional<Step> timelineStep() {
         return switch (this) {
-            case FIRST_FEED -> Optional.of(warmshelf.timeline.Step.FIRST_FEED);
-            case POT_ON -> Optional.of(warmshelf.timeline.Step.POT_ON);
-            case HARDEN_OFF -> Optional.of(warmshelf.timeline.Step.HARDEN_OFF);
-            case PLANT_OUT -> Optional.of(warmshelf.timeline.Step.PLANT_OUT);
+            case FIRST_FEED -> Optional.of(Step.FIRST_FEED);
+            case POT_ON -> Optional.of(Step.POT_ON);
+            case HARDEN_OFF -> Optional.of(Step.HARDEN_OFF);
+            case PLANT_OUT -> Optional.of(Step.PLANT_OUT);
             default -> Optional.empty();
         };
     }
 
     /** The step of the timeline at which the same is handled, for its cautions; empty where nothing of a sowing is. */
-    Optional<warmshelf.timeline.Step> handles() {
-        return switch (this) {
-            case SOAK -> Optional.of(warmshelf.timeline.Step.SOAK);
-            case SOW -> Optional.of(warmshelf.timeline.Step.SOW);
-            case BAG_LOOK, CELLS_LOOK -> Optional.of(warmshelf.timeline.Step.FIRST_LOOK);
-            case MOVE_TO_CELLS -> Optional.of(warmshelf.timeline.Step.MOVE_TO_CELLS);
-            case OFF_HEAT -> Optional.of(warmshelf.timeline.Step.OFF_HEAT);
-            case LIGHT_LOOK -> Optional.of(warmshelf.timeline.Step.LIGHT);
-            case MAT_READING -> Optional.empty();
-            default -> timelineStep();
-        };
+    Optional<Step> handles() {
+        return Step.find(part);
     }
 }

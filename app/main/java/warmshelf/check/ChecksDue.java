@@ -8,6 +8,7 @@ import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.Stay;
 import warmshelf.crop.Method;
+import warmshelf.guide.PracticeDays;
 import warmshelf.sowing.Progress;
 import warmshelf.sowing.SowingStage;
 import warmshelf.timeline.Step;
@@ -20,8 +21,8 @@ import warmshelf.timeline.TimelineStep;
  * for the day as soon as anything was entered that day, whatever else is due.
  */
 public final class ChecksDue {
-    /** Common practice: pre-sprouting seed is looked at from about day seven. */
-    private static final int FIRST_BAG_LOOK_DAY = 7;
+    private static final int FIRST_BAG_LOOK_DAY =
+            PracticeDays.of("checks", "first look into bags").least();
 
     private ChecksDue() {}
 

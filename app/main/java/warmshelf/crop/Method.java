@@ -3,18 +3,25 @@ package warmshelf.crop;
 /** The two ways the group starts seed. */
 public enum Method {
     /** Sown in the cells of a tray. */
-    CELLS("cells"),
+    CELLS("cells", "in cells"),
     /** Pre-sprouted in damp paper in a bag on the mat, then moved into cells. */
-    BAG("bag");
+    BAG("bag", "in a bag");
 
     private final String word;
+    private final String where;
 
-    Method(String word) {
+    Method(String word, String where) {
         this.word = word;
+        this.where = where;
     }
 
     public String word() {
         return word;
+    }
+
+    /** Where the seed lies: 'in cells' or 'in a bag'. */
+    public String where() {
+        return where;
     }
 
     /** The method of that word. */

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import warmshelf.seed.TestWords;
-import warmshelf.web.Texts;
+import warmshelf.words.Texts;
 import warmshelf.words.Units;
 
 /**
@@ -33,11 +33,27 @@ public final class Advice {
                 TEXTS.address(file, section), address -> in(Units.METRIC).say(file, section));
     }
 
+    /** The file that tells of a step. */
+    public static String stepFile(String step) {
+        return "steps/" + step;
+    }
+
+    /** The section for a case, such as 'how in a bag', where the file tells cases apart; else the one for all, such as 'how'. */
+    public static String section(String file, String section, String ofCase) {
+        String own = section + " " + ofCase;
+        return TEXTS.has(file, own) ? own : section;
+    }
+
+    public static boolean has(String file, String section) {
+        return TEXTS.has(file, section);
+    }
+
     /** The words of a section that lists them with semicolons between; none when there is no such section. */
-    static List<String> list(String file, String section) {
+    public static List<String> list(String file, String section) {
         return TEXTS.has(file, section)
                 ? Arrays.stream(fixed(file, section).split(";"))
                         .map(String::strip)
+                        .filter(each -> !each.isEmpty())
                         .toList()
                 : List.of();
     }

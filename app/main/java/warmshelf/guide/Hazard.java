@@ -45,8 +45,13 @@ public enum Hazard {
                 .orElseThrow(() -> new IllegalArgumentException("no hazard is called '" + name + "'"));
     }
 
+    /** The file of the texts that tells of it. */
+    String file() {
+        return "cautions/" + name;
+    }
+
     private String text(String section) {
-        return Advice.fixed("cautions/" + name, section);
+        return Advice.fixed(file(), section);
     }
 
     /** What is dangerous, in a word or a few. */
@@ -84,7 +89,7 @@ public enum Hazard {
 
     /** What it rests on. */
     List<SafetyRow> rows() {
-        return Advice.list("cautions/" + name, "rests on").stream()
+        return Advice.list(file(), "rests on").stream()
                 .map(SafetyTable.bundled()::row)
                 .toList();
     }

@@ -9,11 +9,11 @@ public final class Parts {
 
     Parts(Advice advice, Map<String, ?> values) {
         this.advice = advice;
-        this.values = Map.copyOf(values);
+        this.values = values;
     }
 
     /** A section of a step's file, with the same values as the text that quotes it. */
     public String of(String step, String section) {
-        return advice.say("steps/" + step, section, values);
+        return advice.say(Advice.stepFile(step), section, values);
     }
 }

@@ -19,7 +19,6 @@ import warmshelf.crop.Variety;
 import warmshelf.sowing.EmergenceStore;
 import warmshelf.sowing.Sowing;
 import warmshelf.sowing.SowingStore;
-import warmshelf.timeline.ReaderMeasures;
 import warmshelf.timeline.Slips;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
@@ -81,8 +80,7 @@ public final class CropPages implements Pages {
                         .toList());
         model.put(
                 "slips",
-                Slips.insteadOfSowing(crop, response.comfortable(), new ReaderMeasures(units))
-                        .orElse(""));
+                Slips.insteadOfSowing(crop, response.comfortable(), units).orElse(""));
         Optional<OwnCrop> own = crops.written(crop.id()).filter(OwnCrop::kept);
         model.put("own", own.orElse(null));
         model.put(

@@ -17,7 +17,6 @@ import warmshelf.crop.TemperatureResponse;
 import warmshelf.frost.FrostClimate;
 import warmshelf.timeline.FrostDates;
 import warmshelf.timeline.PlantingOut;
-import warmshelf.timeline.ReaderMeasures;
 import warmshelf.timeline.Seen;
 import warmshelf.timeline.Slips;
 import warmshelf.timeline.Step;
@@ -82,7 +81,7 @@ public final class SowingPlanner {
     /** What to do with a crop that nobody can sow; empty where it is raised from seed. */
     public Optional<String> insteadOfSowing(Crop crop) {
         return crops.lists(crop)
-                ? Slips.insteadOfSowing(crop, crops.responseOf(crop).comfortable(), new ReaderMeasures(units))
+                ? Slips.insteadOfSowing(crop, crops.responseOf(crop).comfortable(), units)
                 : Optional.empty();
     }
 
@@ -151,15 +150,7 @@ public final class SowingPlanner {
         TemperatureResponse response = responseTo(asking);
         return plantingOut(asking)
                 .map(out -> Timeline.plan(new TimelineQuestion(
-                        asking.crop(),
-                        response,
-                        asking.method(),
-                        out,
-                        asking.warm(),
-                        celsius,
-                        today,
-                        seen,
-                        new ReaderMeasures(units))));
+                        asking.crop(), response, asking.method(), out, asking.warm(), celsius, today, seen, units)));
     }
 
     /** The timeline of a sowing, re-dated from what was seen. */

@@ -8,7 +8,6 @@ import warmshelf.crop.CropCatalogue;
 import warmshelf.crop.CropHazard;
 import warmshelf.timeline.Advisor;
 import warmshelf.timeline.Caution;
-import warmshelf.timeline.ReaderMeasures;
 import warmshelf.timeline.StepAdvice;
 import warmshelf.timeline.Timeline;
 import warmshelf.timeline.TimelineStep;
@@ -37,11 +36,7 @@ public record StepLine(TimelineStep step, StepAdvice advice, List<Open> open, Li
     static List<StepLine> of(
             Timeline timeline, Asking asking, Set<CropHazard> hazards, CropCatalogue crops, Units units) {
         Advisor advisor = new Advisor(
-                asking.crop(),
-                asking.method(),
-                crops.responseOf(asking.crop()).comfortable(),
-                hazards,
-                new ReaderMeasures(units));
+                asking.crop(), asking.method(), crops.responseOf(asking.crop()).comfortable(), hazards, units);
         Set<Caution> said = EnumSet.noneOf(Caution.class);
         List<StepLine> lines = new ArrayList<>();
         for (TimelineStep step : timeline.steps()) {

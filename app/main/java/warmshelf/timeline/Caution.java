@@ -1,6 +1,8 @@
 package warmshelf.timeline;
 
+import java.util.Arrays;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Set;
 import warmshelf.crop.CropHazard;
 import warmshelf.guide.Advice;
@@ -63,6 +65,18 @@ public enum Caution {
     /** The whole of it. */
     public String sentence() {
         return Advice.fixed(file, "whole" + which);
+    }
+
+    /** What the work at a step asks for, as its text names it. */
+    public static List<Caution> ofTheWork(String file, String section) {
+        return Advice.list(file, section).stream().map(Caution::named).toList();
+    }
+
+    private static Caution named(String name) {
+        return Arrays.stream(values())
+                .filter(caution -> caution.file.equals("cautions/" + name))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("no caution is called '" + name + "'"));
     }
 
     /** What a crop's hazards ask for at a step. */

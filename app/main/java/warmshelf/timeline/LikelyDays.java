@@ -1,5 +1,7 @@
 package warmshelf.timeline;
 
+import warmshelf.guide.PracticeDays;
+
 /** A number of days: the first that is likely, the usual, and the last that is likely. */
 record LikelyDays(int first, int usual, int last) {
     LikelyDays {
@@ -7,6 +9,11 @@ record LikelyDays(int first, int usual, int last) {
             throw new IllegalArgumentException(
                     "days run from few to many, was %d, %d, %d".formatted(first, usual, last));
         }
+    }
+
+    /** From the least to the most of them, with the middle as the usual. */
+    static LikelyDays of(PracticeDays days) {
+        return new LikelyDays(days.least(), (days.least() + days.most()) / 2, days.most());
     }
 
     /** Whole days, rounded outwards: the first down, the last up. At least one. */

@@ -1,16 +1,19 @@
 package warmshelf.timeline;
 
 import java.time.LocalDate;
+import java.util.Map;
 import warmshelf.crop.Crop;
 import warmshelf.crop.Crop.Basis;
 import warmshelf.crop.Crop.DaysToMaturity;
+import warmshelf.guide.PracticeDays;
 
 /** Hardening off and planting out: at the usual time, or later when the plants are not ready by then. */
 record Outdoors(DateWindow hardenOff, DateWindow plantOut) {
-    // Sources give 7 to 14 days, most about 10; three days is the least any of them names.
-    private static final int LONGEST_HARDENING = 14;
-    private static final int USUAL_HARDENING = 10;
-    private static final int SHORTEST_HARDENING = 7;
+    private static final PracticeDays HARDENING = PracticeDays.of("hardening off", "days");
+    private static final int LONGEST_HARDENING = HARDENING.most();
+    private static final int SHORTEST_HARDENING = HARDENING.least();
+    private static final int USUAL_HARDENING =
+            PracticeDays.of("hardening off", "usual days").least();
 
     static Outdoors of(
             TimelineQuestion question,
@@ -47,18 +50,23 @@ record Outdoors(DateWindow hardenOff, DateWindow plantOut) {
         steps.add(
                 Step.HARDEN_OFF,
                 hardenOff,
-                "7 to 14 days of getting used to sun, wind and cool nights before planting out on %s."
-                        .formatted(TimelineWords.day(plantOut.ideal())),
+                Step.HARDEN_OFF.why(
+                        "why", Map.of("plantingOut", TimelineWords.day(plantOut.ideal())), question.units()),
                 seen.hardeningOff());
-        steps.add(Step.PLANT_OUT, plantOut, usual.why() + laterReason(usual), seen.plantedOut());
-        question.crop().maturity().ifPresent(days -> steps.add(Step.RIPE, ripe(days, sowing), ripeReason(days), null));
+        steps.add(Step.PLANT_OUT, plantOut, usual.why(laterThan(usual)), seen.plantedOut());
+        question.crop()
+                .maturity()
+                .ifPresent(days -> steps.add(Step.RIPE, ripe(days, sowing), ripeReason(days, question), null));
     }
 
-    private String laterReason(PlantingOutWindow usual) {
-        return plantOut.ideal().isAfter(usual.days().ideal())
-                ? " The usual day was %s, but the plants will be ready only on %s."
-                        .formatted(TimelineWords.day(usual.days().ideal()), TimelineWords.day(plantOut.ideal()))
-                : "";
+    /** The usual day and the later one on which the plants will be ready; empty where they will be by the usual day. */
+    private Map<String, String> laterThan(PlantingOutWindow usual) {
+        boolean later = plantOut.ideal().isAfter(usual.days().ideal());
+        return Map.of(
+                "usualDay",
+                later ? TimelineWords.day(usual.days().ideal()) : "",
+                "ready",
+                later ? TimelineWords.day(plantOut.ideal()) : "");
     }
 
     private DateWindow ripe(DaysToMaturity days, DateWindow sowing) {
@@ -67,12 +75,11 @@ record Outdoors(DateWindow hardenOff, DateWindow plantOut) {
         return from.plusDays(days.min(), middle, days.max()).notBefore(plantOut);
     }
 
-    private static String ripeReason(DaysToMaturity days) {
-        return "%s from %s to the first harvest, by variety."
-                .formatted(
-                        days.min() == days.max()
-                                ? TimelineWords.days(days.min())
-                                : days.min() + " to " + TimelineWords.days(days.max()),
-                        days.basis() == Basis.TRANSPLANTING ? "planting out" : "sowing");
+    private static Reason ripeReason(DaysToMaturity days, TimelineQuestion question) {
+        String range = days.min() == days.max()
+                ? TimelineWords.days(days.min())
+                : days.min() + " to " + TimelineWords.days(days.max());
+        return Step.RIPE.why(
+                "why", Map.of("days", range, "fromPlantingOut", days.basis() == Basis.TRANSPLANTING), question.units());
     }
 }

@@ -1,6 +1,8 @@
 package warmshelf.timeline;
 
 import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import warmshelf.crop.Crop;
 import warmshelf.crop.Hardiness;
@@ -14,7 +16,7 @@ import warmshelf.timeline.PlantingOut.UnderCover;
  * chance of a later frost has fallen to what the grower accepts. A hardy crop's negative offset moves both; a tender crop
  * never goes out before the second.
  */
-record PlantingOutWindow(DateWindow days, String why) {
+record PlantingOutWindow(DateWindow days, Reason reason) {
     // Tender plants are checked, not killed, a little below their night minimum; the very tender get this margin
     // (ours).
     private static final double VERY_TENDER_MARGIN_C = 2;
@@ -23,8 +25,7 @@ record PlantingOutWindow(DateWindow days, String why) {
 
     static PlantingOutWindow of(TimelineQuestion question) {
         if (question.plantingOut() instanceof UnderCover cover) {
-            return new PlantingOutWindow(
-                    DateWindow.on(cover.onDay()), "Under cover, on the day you named: no frost date decides.");
+            return new PlantingOutWindow(DateWindow.on(cover.onDay()), reason("why under cover", Map.of(), question));
         }
         FrostDates dates = ((ByFrost) question.plantingOut()).dates();
         LocalDate ideal = ideal(question.crop(), dates);
@@ -52,9 +53,7 @@ record PlantingOutWindow(DateWindow days, String why) {
             earliest = average.plusDays(crop.plantOutOffsetDays());
         }
         LocalDate latest = ideal.plusDays(Math.max(0, crop.plantOutOffsetDaysLatest() - crop.plantOutOffsetDays()));
-        return new PlantingOutWindow(
-                new DateWindow(earliest, ideal, latest),
-                frostReason(crop, dates, ideal) + nightReason(crop, question.measures()));
+        return new PlantingOutWindow(new DateWindow(earliest, ideal, latest), frostReason(question, dates, ideal));
     }
 
     private static PlantingOutWindow anyDay(TimelineQuestion question) {
@@ -65,48 +64,48 @@ record PlantingOutWindow(DateWindow days, String why) {
         LocalDate ideal = sown.plusDays(SowingWindow.idealDaysIndoors(crop));
         return new PlantingOutWindow(
                 new DateWindow(sown.plusWeeks(crop.weeksIndoorsMin()), ideal, ideal.plusDays(ANY_DAY_WINDOW)),
-                "No spring frost to fear here, so any day will do once the plants are big enough."
-                        + nightReason(crop, question.measures()));
+                reason("why on any day", Map.of(), question));
     }
 
-    private static String frostReason(Crop crop, FrostDates dates, LocalDate ideal) {
-        int offset = crop.plantOutOffsetDays();
+    private static Reason frostReason(TimelineQuestion question, FrostDates dates, LocalDate ideal) {
+        int offset = question.crop().plantOutOffsetDays();
         LocalDate average = dates.lastSpringAverage();
         LocalDate atRisk = dates.lastSpringAtRisk();
-        String byOffset = average == null ? "" : aroundTheFrost(offset, average);
-        if (average != null && (atRisk == null || average.plusDays(offset).equals(ideal))) {
-            return byOffset + ".";
-        }
-        String risk = TimelineWords.day(atRisk == null ? ideal : atRisk);
+        Map<String, Object> values = Map.of(
+                "offset",
+                offset == 0 ? "" : TimelineWords.days(Math.abs(offset)),
+                "isAfter",
+                offset > 0,
+                "average",
+                average == null ? "" : TimelineWords.day(average),
+                "risk",
+                TimelineWords.day(atRisk == null ? ideal : atRisk));
+        boolean usual =
+                average != null && (atRisk == null || average.plusDays(offset).equals(ideal));
+        return reason(usual ? "why on the usual day" : byRisk(offset, average), values, question);
+    }
+
+    private static String byRisk(int offset, @Nullable LocalDate average) {
         if (offset < 0) {
-            return "%s before %s, when the chance of a later frost has fallen to what you accept: it bears some cold once hardened off."
-                    .formatted(TimelineWords.days(-offset), risk);
+            return "why before the last frost";
         }
-        String andNotBefore = "on %s the chance of a later frost has fallen to what you accept.".formatted(risk);
-        return byOffset.isEmpty()
-                ? Character.toUpperCase(andNotBefore.charAt(0)) + andNotBefore.substring(1)
-                : byOffset + ", would be the usual day, but only " + andNotBefore;
+        return average == null ? "why at your risk" : "why later than usual";
     }
 
-    private static String aroundTheFrost(int offset, LocalDate average) {
-        String frost = "the average last frost, " + TimelineWords.day(average);
-        if (offset == 0) {
-            return "At " + frost;
-        }
-        return offset > 0
-                ? "%s after %s".formatted(TimelineWords.days(offset), frost)
-                : "%s before %s".formatted(TimelineWords.days(-offset), frost);
-    }
-
-    /** A thing to look at: no forecast is at hand. */
-    private static String nightReason(Crop crop, Measures measures) {
+    private static Reason reason(String section, Map<String, ?> values, TimelineQuestion question) {
+        Map<String, Object> all = new HashMap<>(values);
+        Crop crop = question.crop();
         Double nights = crop.nightMinimumC();
-        if (nights == null) {
-            return "";
-        }
-        String reason = " Look at the forecast first: nights should stay above " + measures.temperature(nights);
-        return crop.hardiness() == Hardiness.VERY_TENDER
-                ? reason + ", better " + measures.temperature(nights + VERY_TENDER_MARGIN_C) + "."
-                : reason + ".";
+        boolean tender = nights != null && crop.hardiness() == Hardiness.VERY_TENDER;
+        all.put("nights", nights == null ? "" : question.units().temperature(nights));
+        all.put("better", tender ? question.units().temperature(nights + VERY_TENDER_MARGIN_C) : "");
+        return Step.PLANT_OUT.why(section, all, question.units());
+    }
+
+    /** The reason, with what else there is to say of the day on which it comes to be. */
+    Reason why(Map<String, String> more) {
+        Map<String, Object> all = new HashMap<>(reason.values());
+        all.putAll(more);
+        return new Reason(reason.file(), reason.section(), all, reason.units());
     }
 }

@@ -4,6 +4,7 @@ import java.util.Optional;
 import warmshelf.crop.CelsiusRange;
 import warmshelf.crop.Crop;
 import warmshelf.crop.RaisedFrom;
+import warmshelf.words.Units;
 
 /** What to do with a crop that is raised from slips: nobody can sow it. */
 public final class Slips {
@@ -14,7 +15,7 @@ public final class Slips {
     private Slips() {}
 
     /** In sentences; empty for a crop that is raised from seed. The weeks are those of the crop's row, the rest common practice. */
-    public static Optional<String> insteadOfSowing(Crop crop, CelsiusRange comfortable, Measures measures) {
+    public static Optional<String> insteadOfSowing(Crop crop, CelsiusRange comfortable, Units units) {
         if (crop.raisedFrom() != RaisedFrom.SLIPS) {
             return Optional.empty();
         }
@@ -25,8 +26,8 @@ public final class Slips {
                         .formatted(
                                 crop.name(),
                                 TimelineWords.weeks(crop.weeksIndoorsMin(), crop.weeksIndoorsMax()),
-                                measures.temperatureRange(comfortable.low(), comfortable.high()),
-                                measures.length(SHORTEST_MM),
-                                measures.length(LONGEST_MM)));
+                                units.temperatureRange(comfortable.low(), comfortable.high()),
+                                units.length(SHORTEST_MM),
+                                units.length(LONGEST_MM)));
     }
 }

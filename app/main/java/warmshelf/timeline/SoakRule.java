@@ -1,6 +1,7 @@
 package warmshelf.timeline;
 
 import java.time.LocalDate;
+import java.util.Map;
 import warmshelf.crop.Crop;
 import warmshelf.crop.Method;
 import warmshelf.crop.RaisedFrom;
@@ -21,12 +22,9 @@ final class SoakRule {
         return treatment.softens() || (method == Method.BAG && treatment.soak() != Soak.NEVER);
     }
 
-    static String why(Crop crop, LocalDate sowing) {
-        SeedTreatment treatment = crop.treatment();
-        String reason = treatment.softens()
-                ? "Of this crop sources say: %s".formatted(TreatmentWords.coat(treatment))
-                : "A soak evens out the sprouting in the bag (common practice); no source asks for it.";
-        return "Optional, the evening before sowing on %s. %s Never soak treated seed."
-                .formatted(TimelineWords.day(sowing), reason);
+    static Reason why(TimelineQuestion question, LocalDate sowing) {
+        SeedTreatment treatment = question.crop().treatment();
+        String coat = treatment.softens() ? TreatmentWords.coat(treatment) : "";
+        return Step.SOAK.why("why", Map.of("sowing", TimelineWords.day(sowing), "coat", coat), question.units());
     }
 }

@@ -1,10 +1,11 @@
 package warmshelf.timeline;
 
 import java.time.LocalDate;
+import java.util.Map;
 import warmshelf.crop.Crop;
 
 /** The days on which to sow, counted back from the ideal planting out by the crop's weeks indoors. */
-record SowingWindow(DateWindow days, String why) {
+record SowingWindow(DateWindow days, Reason why) {
 
     static SowingWindow before(LocalDate plantingOut, TimelineQuestion question, ExpectedEmergence emergence) {
         Crop crop = question.crop();
@@ -13,19 +14,28 @@ record SowingWindow(DateWindow days, String why) {
                 plantingOut.minusWeeks(crop.weeksIndoorsMax()).minusDays(slower),
                 plantingOut.minusDays(idealDaysIndoors(crop)).minusDays(slower),
                 plantingOut.minusWeeks(crop.weeksIndoorsMin()).minusDays(slower));
-        String why = "%s before planting out on %s."
-                .formatted(
+        return new SowingWindow(days, why(plantingOut, question, emergence));
+    }
+
+    private static Reason why(LocalDate plantingOut, TimelineQuestion question, ExpectedEmergence emergence) {
+        Crop crop = question.crop();
+        int slower = emergence.slowerDays();
+        return Step.SOW.why(
+                "why",
+                Map.of(
+                        "weeks",
                         TimelineWords.weeks(crop.weeksIndoorsMin(), crop.weeksIndoorsMax()),
-                        TimelineWords.day(plantingOut));
-        if (slower > 0) {
-            why += " %s earlier than usual, because at %s seed comes up after about %s instead of %d."
-                    .formatted(
-                            TimelineWords.days(slower),
-                            question.measures().temperature(question.matC()),
-                            TimelineWords.days(emergence.seedlings().usual()),
-                            emergence.comfortableDays());
-        }
-        return new SowingWindow(days, why);
+                        "plantingOut",
+                        TimelineWords.day(plantingOut),
+                        "slower",
+                        slower > 0 ? TimelineWords.days(slower) : "",
+                        "warmth",
+                        question.units().temperature(question.matC()),
+                        "days",
+                        TimelineWords.days(emergence.seedlings().usual()),
+                        "usualDays",
+                        emergence.comfortableDays()),
+                question.units());
     }
 
     /** The middle of the crop's weeks indoors. */

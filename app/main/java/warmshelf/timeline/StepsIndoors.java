@@ -1,24 +1,26 @@
 package warmshelf.timeline;
 
 import java.time.LocalDate;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import warmshelf.crop.Method;
+import warmshelf.guide.PracticeDays;
 
 /** Adds the steps from the soak to potting on. */
 record StepsIndoors(TimelineQuestion question, ExpectedEmergence emergence, SowingWindow usualSowing) {
-    // Common practice: pre-sprouted peppers are looked at daily from about day seven.
-    private static final int FIRST_LOOK_DAY = 7;
-    // Common practice: the first true leaves open 10 to 14 days after coming up; a pot is due after three to four
-    // weeks.
-    private static final LikelyDays TRUE_LEAVES = new LikelyDays(10, 12, 14);
-    private static final LikelyDays FULL_CELL = new LikelyDays(21, 24, 28);
+    private static final int FIRST_LOOK_DAY =
+            PracticeDays.of("checks", "first look into bags").least();
+    private static final LikelyDays TRUE_LEAVES =
+            LikelyDays.of(PracticeDays.of("feed", "first true leaves after coming up"));
+    private static final LikelyDays FULL_CELL =
+            LikelyDays.of(PracticeDays.of("potting on", "full cell after coming up"));
     // Fewer days in the pot than this are not worth the move.
     private static final int LEAST_DAYS_IN_POT = 7;
 
     void addTo(StepList steps, DateWindow sowing, Seedlings seedlings, Outdoors outdoors) {
         Seen seen = question.seen();
         if (SoakRule.soaks(question.crop(), question.method()) || seen.soaked() != null) {
-            steps.add(Step.SOAK, soak(sowing), SoakRule.why(question.crop(), sowing.ideal()), seen.soaked());
+            steps.add(Step.SOAK, soak(sowing), SoakRule.why(question, sowing.ideal()), seen.soaked());
         }
         steps.add(Step.SOW, sowing, usualSowing.why(), seen.sown());
         if (seen.firstSprout() != null || nothingShowsYet(seedlings)) {
@@ -50,8 +52,10 @@ record StepsIndoors(TimelineQuestion question, ExpectedEmergence emergence, Sowi
 
     private void addFirstLook(StepList steps, DateWindow sowing) {
         int day = Math.min(FIRST_LOOK_DAY, emergence.seedlings().first());
-        String why = "Look every day from day %d: at %s the first %s can show then, most by day %d."
-                .formatted(day, temperature(), isBag() ? "roots" : "seedlings", usualDay());
+        Reason why = Step.FIRST_LOOK.why(
+                "why",
+                Map.of("day", day, "warmth", temperature(), "inBag", isBag(), "usual", usualDay()),
+                question.units());
         steps.add(Step.FIRST_LOOK, sowing.plusDays(day), why, question.seen().firstSprout());
     }
 
@@ -60,21 +64,24 @@ record StepsIndoors(TimelineQuestion question, ExpectedEmergence emergence, Sowi
         return Math.max(usual, Math.min(FIRST_LOOK_DAY, emergence.seedlings().first()));
     }
 
-    private String moveReason() {
-        LikelyDays days = emergence.roots();
-        return "Roots show about %s after sowing at %s (%d to %d); each seed moves as its root just shows."
-                .formatted(TimelineWords.days(days.usual()), temperature(), days.first(), days.last());
+    private Reason moveReason() {
+        return Step.MOVE_TO_CELLS.why("why", days(emergence.roots()), question.units());
     }
 
-    private String offHeatReason() {
-        return isBag()
-                ? "The bag leaves the mat when its seeds have moved; the cells need no bottom heat."
-                : "Seedlings come up about %s after sowing at %s (%d to %d); once up they need no bottom heat."
-                        .formatted(
-                                TimelineWords.days(emergence.seedlings().usual()),
-                                temperature(),
-                                emergence.seedlings().first(),
-                                emergence.seedlings().last());
+    private Reason offHeatReason() {
+        return Step.OFF_HEAT.why("why " + question.method().where(), days(emergence.seedlings()), question.units());
+    }
+
+    private Map<String, Object> days(LikelyDays days) {
+        return Map.of(
+                "usual",
+                TimelineWords.days(days.usual()),
+                "warmth",
+                temperature(),
+                "first",
+                days.first(),
+                "last",
+                days.last());
     }
 
     private @Nullable LocalDate offHeatDone() {
@@ -82,11 +89,8 @@ record StepsIndoors(TimelineQuestion question, ExpectedEmergence emergence, Sowi
         return seen.offHeat() == null && isBag() ? seen.movedToCells() : seen.offHeat();
     }
 
-    private String lightReason() {
-        return isBag()
-                ? "Seedlings come up about %s after moving; without light they stretch within a day or two."
-                        .formatted(TimelineWords.days(emergence.fromRoots().usual()))
-                : "The same day as seedlings come up: without light they stretch within a day or two.";
+    private Reason lightReason() {
+        return Step.LIGHT.why("why " + question.method().where(), days(emergence.fromRoots()), question.units());
     }
 
     private void addGrowingOn(StepList steps, DateWindow up, DateWindow hardenOff) {
@@ -94,7 +98,7 @@ record StepsIndoors(TimelineQuestion question, ExpectedEmergence emergence, Sowi
         steps.add(
                 Step.FIRST_FEED,
                 up.plus(TRUE_LEAVES).notAfter(hardenOff),
-                "At the first true leaves, about 10 to 14 days after coming up; not before.",
+                Step.FIRST_FEED.why("why", Map.of(), question.units()),
                 seen.firstFeed());
         DateWindow pot = up.plus(FULL_CELL);
         boolean worthIt = !pot.ideal().plusDays(LEAST_DAYS_IN_POT).isAfter(hardenOff.ideal());
@@ -102,15 +106,14 @@ record StepsIndoors(TimelineQuestion question, ExpectedEmergence emergence, Sowi
             steps.add(
                     Step.POT_ON,
                     pot.notAfter(hardenOff),
-                    "Three to four weeks after coming up, when the roots fill the cell; hardening off begins on %s."
-                            .formatted(TimelineWords.day(hardenOff.ideal())),
+                    Step.POT_ON.why("why", Map.of("hardenOff", TimelineWords.day(hardenOff.ideal())), question.units()),
                     seen.pottedOn());
         }
     }
 
     private String temperature() {
         // The days are those of the best temperature where the seed cannot come up at the one asked for.
-        return question.measures()
+        return question.units()
                 .temperature(
                         emergence.possible()
                                 ? question.matC()

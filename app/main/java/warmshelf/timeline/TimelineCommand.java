@@ -101,7 +101,7 @@ public final class TimelineCommand implements Callable<Integer> {
                 matC == null ? usualMat(response.comfortable()) : Given.decimal("--mat-c", matC, 5, 45),
                 today == null ? LocalDate.now(clock) : Given.date("--today", today),
                 Seen.nothing(),
-                new ReaderMeasures(Units.METRIC)));
+                Units.METRIC));
         Output.json(answer(crop, how, timeline));
         return 0;
     }

@@ -33,7 +33,7 @@ final class TimelinePlan {
         DateWindow sowing = sowing(before.verdict());
         Seedlings seedlings = Seedlings.of(question, emergence, sowing);
         Outdoors outdoors = Outdoors.of(question, emergence, sowing, seedlings.up(), usualOut.days());
-        StepList steps = new StepList();
+        StepList steps = new StepList(question.units());
         new StepsIndoors(question, emergence, usualSowing).addTo(steps, sowing, seedlings, outdoors);
         outdoors.addTo(steps, question, usualOut, sowing);
         Judgement judgement = isSown()
@@ -107,19 +107,18 @@ final class TimelinePlan {
 
     private void addTemperatureNote(List<String> notes) {
         Optional<String> slips =
-                Slips.insteadOfSowing(question.crop(), question.response().comfortable(), question.measures());
+                Slips.insteadOfSowing(question.crop(), question.response().comfortable(), question.units());
         if (slips.isPresent()) {
             notes.add(slips.get());
         } else if (!emergence.possible()) {
             notes.add("%s will not come up at %s; give it %s."
-                    .formatted(
-                            question.crop().name(), question.measures().temperature(question.matC()), comfortable()));
+                    .formatted(question.crop().name(), question.units().temperature(question.matC()), comfortable()));
         }
     }
 
     private String comfortable() {
         CelsiusRange range = question.response().comfortable();
-        return question.measures().temperatureRange(range.low(), range.high());
+        return question.units().temperatureRange(range.low(), range.high());
     }
 
     private void addWaitingNote(

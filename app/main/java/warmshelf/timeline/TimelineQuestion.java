@@ -4,13 +4,14 @@ import java.time.LocalDate;
 import warmshelf.crop.Crop;
 import warmshelf.crop.Method;
 import warmshelf.crop.TemperatureResponse;
+import warmshelf.words.Units;
 
 /**
  * What is to be planned.
  *
  * @param warm whether it lies on a mat
  * @param matC the temperature it lies at, in degrees Celsius: the mat's set-point, or the room where it is not warm
- * @param measures in which units the reasons and notes are written
+ * @param units in which the reasons and notes are written
  */
 public record TimelineQuestion(
         Crop crop,
@@ -21,4 +22,4 @@ public record TimelineQuestion(
         double matC,
         LocalDate today,
         Seen seen,
-        Measures measures) {}
+        Units units) {}

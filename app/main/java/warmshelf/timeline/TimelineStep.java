@@ -6,7 +6,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * One step of a sowing.
  *
- * @param why one or two plain sentences with the numbers that led to the dates
+ * @param reason what led to the dates
  * @param done the day on which it really happened; then earliest, ideal and latest are that day
  */
 public record TimelineStep(
@@ -14,5 +14,10 @@ public record TimelineStep(
         LocalDate earliest,
         LocalDate ideal,
         LocalDate latest,
-        String why,
-        @Nullable LocalDate done) {}
+        Reason reason,
+        @Nullable LocalDate done) {
+    /** The reason in one or two plain sentences with its figures. */
+    public String why() {
+        return reason.words();
+    }
+}

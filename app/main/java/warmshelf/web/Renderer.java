@@ -13,6 +13,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import warmshelf.words.SectionLoader;
 
 /** Turns a template and its model into a page, adding what every page shows: who, which group, which day. */
 final class Renderer implements FileRenderer {

@@ -80,6 +80,9 @@ class ChecksDueTest {
                 .entered(SOWN.plusDays(8), EntryStep.MOVED_TO_CELLS, null, 12, true);
 
         assertThat(bag.kinds(SOWN.plusDays(9))).containsExactly(CheckKind.CELLS_LOOK);
+        assertThat(bag.due(SOWN.plusDays(9)).get(0).look(Units.METRIC))
+                .contains("surface")
+                .doesNotContain("bag");
     }
 
     @Test

@@ -19,7 +19,6 @@ import warmshelf.sowing.Progress;
 import warmshelf.sowing.Sowing;
 import warmshelf.sowing.SowingStage;
 import warmshelf.timeline.PlantingOut;
-import warmshelf.timeline.ReaderMeasures;
 import warmshelf.timeline.Step;
 import warmshelf.timeline.Timeline;
 import warmshelf.timeline.TimelineQuestion;
@@ -55,7 +54,7 @@ class NextStepTest {
                 26,
                 today,
                 progress.seen(),
-                new ReaderMeasures(Units.METRIC)));
+                Units.METRIC));
         return new Subject(sowing, progress, null, timeline, OptionalInt.empty(), java.util.OptionalDouble.empty());
     }
 

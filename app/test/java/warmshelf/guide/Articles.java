@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import warmshelf.web.Texts;
+import warmshelf.words.Texts;
 import warmshelf.words.Units;
 
 /** The guide's pages for readers of each kind of units, and their text. */

@@ -4,15 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
 
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -89,24 +85,13 @@ class FiguresOfTextsTest {
 
     @Test
     void every_figure_beside_the_published_ones_is_quoted() throws IOException {
-        String written = GuideText.all().stream().map(GuideText::written).collect(Collectors.joining("\n")) + code();
+        String written = GuideText.allWritten() + GuideText.code();
 
         assertThat(ReferenceTable.rows("advice.csv"))
                 .isNotEmpty()
                 .allSatisfy(row -> assertThat(written)
                         .as("%s: %s", row.get("topic"), row.get("item"))
                         .containsPattern("[\"']%s[\"']".formatted(Pattern.quote(row.get("item")))));
-    }
-
-    private static String code() throws IOException {
-        StringBuilder code = new StringBuilder();
-        try (Stream<Path> files = Files.walk(Path.of("app/main/java"))) {
-            for (Path file :
-                    files.filter(path -> path.toString().endsWith(".java")).toList()) {
-                code.append(Files.readString(file));
-            }
-        }
-        return code.toString();
     }
 
     /** A title or caution is kept once for all, so its figures may not change with the reader's units. */

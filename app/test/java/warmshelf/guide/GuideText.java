@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -28,6 +29,23 @@ record GuideText(String file, String section, String written) {
             }
         }
         return all;
+    }
+
+    /** All of them in one. */
+    static String allWritten() throws IOException {
+        return all().stream().map(GuideText::written).collect(Collectors.joining("\n"));
+    }
+
+    /** The program's own code, which asks for sections and figures by their names. */
+    static String code() throws IOException {
+        StringBuilder code = new StringBuilder();
+        try (Stream<Path> files = Files.walk(Path.of("app/main/java"))) {
+            for (Path file :
+                    files.filter(path -> path.toString().endsWith(".java")).toList()) {
+                code.append(Files.readString(file));
+            }
+        }
+        return code.toString();
     }
 
     private static List<GuideText> of(String path, String text) {

@@ -15,25 +15,9 @@ import warmshelf.crop.CropHazard;
 import warmshelf.crop.Method;
 import warmshelf.testing.Crops;
 import warmshelf.testing.OwnCrops;
+import warmshelf.words.Units;
 
 class AdvisorTest {
-    private static final Measures METRIC = new Measures() {
-        @Override
-        public String temperature(double celsius) {
-            return Math.round(celsius) + " °C";
-        }
-
-        @Override
-        public String temperatureRange(double lowC, double highC) {
-            return Math.round(lowC) + "–" + temperature(highC);
-        }
-
-        @Override
-        public String length(double millimetres) {
-            return Math.round(millimetres) + " mm";
-        }
-    };
-
     @ParameterizedTest
     @EnumSource(Step.class)
     void every_step_says_how_and_from_where(Step step) {
@@ -129,7 +113,7 @@ class AdvisorTest {
     @Test
     void peppers_are_sown_six_millimetres_deep() {
         assertThat(advisor(Crops.PEPPER, Method.CELLS, false).on(Step.SOW).how())
-                .contains("6 mm deep");
+                .contains("0.6 cm deep");
     }
 
     @Test
@@ -139,6 +123,6 @@ class AdvisorTest {
     }
 
     private static Advisor advisor(Crop crop, Method method, boolean treated) {
-        return new Advisor(crop, method, new CelsiusRange(24, 30), crop.hazardsOf(treated), METRIC);
+        return new Advisor(crop, method, new CelsiusRange(24, 30), crop.hazardsOf(treated), Units.METRIC);
     }
 }

@@ -30,7 +30,7 @@ record Asked(TimelineQuestion question) {
                 matC,
                 NEW_YEAR,
                 Seen.nothing(),
-                new ReaderMeasures(Units.METRIC)));
+                Units.METRIC));
     }
 
     Asked inBag() {
@@ -52,21 +52,13 @@ record Asked(TimelineQuestion question) {
     Asked readIn(Units units) {
         TimelineQuestion q = question;
         return new Asked(new TimelineQuestion(
-                q.crop(),
-                q.response(),
-                q.method(),
-                q.plantingOut(),
-                q.warm(),
-                q.matC(),
-                q.today(),
-                q.seen(),
-                new ReaderMeasures(units)));
+                q.crop(), q.response(), q.method(), q.plantingOut(), q.warm(), q.matC(), q.today(), q.seen(), units));
     }
 
     private Asked with(Method method, boolean warm, LocalDate today, Seen seen) {
         TimelineQuestion q = question;
         return new Asked(new TimelineQuestion(
-                q.crop(), q.response(), method, q.plantingOut(), warm, q.matC(), today, seen, q.measures()));
+                q.crop(), q.response(), method, q.plantingOut(), warm, q.matC(), today, seen, q.units()));
     }
 
     Timeline answered() {

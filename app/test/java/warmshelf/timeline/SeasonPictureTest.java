@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.tuple;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -17,6 +18,7 @@ import warmshelf.timeline.SeasonPicture.Bar;
 import warmshelf.timeline.SeasonPicture.Head;
 import warmshelf.timeline.SeasonPicture.Mark;
 import warmshelf.timeline.SeasonPicture.Row;
+import warmshelf.words.Units;
 
 class SeasonPictureTest {
     private static final LocalDate TODAY = day(4, 12);
@@ -198,7 +200,8 @@ class SeasonPictureTest {
     }
 
     private void step(Step step, LocalDate ideal, @Nullable LocalDate done) {
-        steps.add(new TimelineStep(step, ideal, ideal, ideal, "for a test", done));
+        steps.add(new TimelineStep(
+                step, ideal, ideal, ideal, new Reason("steps/light", "why in cells", Map.of(), Units.METRIC), done));
     }
 
     private Growing growing(boolean warm) {

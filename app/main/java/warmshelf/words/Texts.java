@@ -1,4 +1,4 @@
-package warmshelf.web;
+package warmshelf.words;
 
 import io.pebbletemplates.pebble.PebbleEngine;
 import io.pebbletemplates.pebble.cache.template.ConcurrentMapTemplateCache;

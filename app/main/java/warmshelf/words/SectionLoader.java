@@ -1,4 +1,4 @@
-package warmshelf.web;
+package warmshelf.words;
 
 import io.pebbletemplates.pebble.error.LoaderException;
 import io.pebbletemplates.pebble.loader.ClasspathLoader;
@@ -7,8 +7,9 @@ import java.io.IOException;
 import java.io.Reader;
 import java.io.StringReader;
 import java.io.StringWriter;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -17,24 +18,29 @@ import java.util.regex.Pattern;
  * Reads templates from the program. A name such as {@code steps/light.peb#how} is one section of a file: what stands after the line
  * <code>{# == how == #}</code>, as far as the next such line.
  */
-final class SectionLoader implements Loader<String> {
+public final class SectionLoader implements Loader<String> {
     private static final Pattern MARK = Pattern.compile("(?m)^\\{# == (.+?) == #}\\s*$");
 
+    private final Map<String, Map<String, String>> kept = new ConcurrentHashMap<>();
     private final ClasspathLoader files = new ClasspathLoader(SectionLoader.class.getClassLoader());
 
-    SectionLoader() {
+    public SectionLoader() {
         files.setPrefix("templates/");
     }
 
-    /** The sections of a file by their names, in its order. */
-    Map<String, String> sections(String file) {
+    private Map<String, String> sections(String file) {
+        return kept.computeIfAbsent(file, this::read);
+    }
+
+    /** The sections of a file by their names. */
+    private Map<String, String> read(String file) {
         StringWriter text = new StringWriter();
         try (Reader reader = files.getReader(file)) {
             reader.transferTo(text);
         } catch (IOException unreadable) {
             throw new LoaderException(unreadable, "the template " + file + " cannot be read");
         }
-        Map<String, String> sections = new LinkedHashMap<>();
+        Map<String, String> sections = new HashMap<>();
         Matcher marks = MARK.matcher(text.toString());
         boolean more = marks.find();
         while (more) {
