@@ -12,6 +12,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.function.Function;
 import org.jooq.DSLContext;
@@ -34,7 +35,7 @@ public final class ClashStore {
 
     /** What others do on a place and its mat over some days; the stay that is about to be moved does not count. */
     Surroundings around(DSLContext tx, CandidatePlace place, @Nullable UUID except, LocalDate from, LocalDate to) {
-        return surroundings.around(tx, except, List.of(place), from, to);
+        return surroundings.around(tx, except == null ? Set.of() : Set.of(except), List.of(place), from, to);
     }
 
     /** A place as the judge sees it. */

@@ -40,8 +40,8 @@ public final class SpaceCalendar {
         this.days = (int) ChronoUnit.DAYS.between(from, to);
         this.mats = List.copyOf(mats);
         for (MatSpace mat : mats) {
-            setPoints.put(mat.id(), unset());
-            ready.put(mat.id(), unset());
+            setPoints.put(mat.id(), noSetPoints());
+            ready.put(mat.id(), noSetPoints());
             mat.places().forEach(place -> taken.put(place, new byte[days]));
         }
     }
@@ -56,10 +56,25 @@ public final class SpaceCalendar {
         return copy;
     }
 
-    private int[] unset() {
-        int[] unset = new int[days];
-        Arrays.fill(unset, NO_SET_POINT);
+    /** The same mats with nothing on them and only their days out of service. */
+    public SpaceCalendar bare() {
+        SpaceCalendar bare = new SpaceCalendar(from, to(), mats);
+        outages.forEach(bare::takeOut);
+        return bare;
+    }
+
+    /** The same with no mat set to anything, to see whether there is room apart from warmth. */
+    public SpaceCalendar unset() {
+        SpaceCalendar unset = new SpaceCalendar(from, to(), mats);
+        taken.forEach((place, masks) -> unset.taken.put(place, masks.clone()));
+        unset.outages.addAll(outages);
         return unset;
+    }
+
+    private int[] noSetPoints() {
+        int[] none = new int[days];
+        Arrays.fill(none, NO_SET_POINT);
+        return none;
     }
 
     public List<MatSpace> mats() {

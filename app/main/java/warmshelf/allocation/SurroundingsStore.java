@@ -21,7 +21,6 @@ import org.jooq.DSLContext;
 import org.jooq.Record;
 import org.jooq.TableField;
 import org.jooq.impl.DSL;
-import org.jspecify.annotations.Nullable;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.shelf.OutageStore;
@@ -30,8 +29,8 @@ import warmshelf.shelf.OutageStore;
  * Reads what stands on a board: who lies where, how the mats are set, and which cannot be used. Pages and savings read the same.
  */
 public final class SurroundingsStore {
-    /** No stay has it. */
-    private static final UUID NOBODY = new UUID(0, 0);
+    /** All lit places together count as one mat of this id, which no mat has. */
+    private static final UUID LIGHT = new UUID(0, 0);
 
     private final CropCatalogue crops;
 
@@ -42,10 +41,10 @@ public final class SurroundingsStore {
     /**
      * What others do on some places and their mats, from one day up to but not on another.
      *
-     * @param except a stay that does not count, because it is about to be moved; null: all count
+     * @param except stays that do not count, because they are about to be moved
      */
     public Surroundings around(
-            DSLContext sql, @Nullable UUID except, Collection<CandidatePlace> places, LocalDate from, LocalDate to) {
+            DSLContext sql, Set<UUID> except, Collection<CandidatePlace> places, LocalDate from, LocalDate to) {
         Map<UUID, MatSpace> mats = new LinkedHashMap<>();
         List<UUID> lit = new ArrayList<>();
         for (CandidatePlace place : places) {
@@ -56,26 +55,25 @@ public final class SurroundingsStore {
             }
         }
         List<MatSpace> grounds = new ArrayList<>(mats.values());
-        grounds.add(new MatSpace(NOBODY, "light", "", new Band(0, 0), 0, lit));
+        grounds.add(new MatSpace(LIGHT, "light", "", new Band(0, 0), 0, lit));
         SpaceCalendar board = new SpaceCalendar(from, to, grounds);
-        UUID moved = except == null ? NOBODY : except;
-        fill(sql, board, moved);
-        return new Surroundings(board, neighbours(sql, moved, places, from, to));
+        fill(sql, board, except);
+        return new Surroundings(board, neighbours(sql, except, places, from, to));
     }
 
     /** Puts everything on a board that reaches into its days. */
     static void fill(DSLContext sql, SpaceCalendar board) {
-        fill(sql, board, NOBODY);
+        fill(sql, board, Set.of());
     }
 
-    private static void fill(DSLContext sql, SpaceCalendar board, UUID except) {
+    private static void fill(DSLContext sql, SpaceCalendar board, Set<UUID> except) {
         List<UUID> places =
                 board.mats().stream().flatMap(mat -> mat.places().stream()).toList();
         sql.select(STAY.PLACE_ID, STAY.FIRST_QUARTER, STAY.QUARTERS, STAY.FROM_DAY, STAY.TO_DAY)
                 .from(STAY)
                 .where(
                         among(STAY.PLACE_ID, places),
-                        STAY.ID.ne(except),
+                        STAY.ID.notIn(except),
                         STAY.FROM_DAY.lt(board.to()),
                         STAY.TO_DAY.gt(board.from()),
                         STAY.FROM_DAY.lt(STAY.TO_DAY))
@@ -86,7 +84,7 @@ public final class SurroundingsStore {
         setPoints(sql, board, mats, except);
     }
 
-    private static void setPoints(DSLContext sql, SpaceCalendar board, List<UUID> mats, UUID except) {
+    private static void setPoints(DSLContext sql, SpaceCalendar board, List<UUID> mats, Set<UUID> except) {
         sql.select(MAT_DAY.MAT_ID, MAT_DAY.ON_DAY, MAT_DAY.CELSIUS)
                 .from(MAT_DAY)
                 .where(
@@ -104,7 +102,7 @@ public final class SurroundingsStore {
                 .on(QUARTER_DAY.MAT_ID.eq(MAT_DAY.MAT_ID), QUARTER_DAY.ON_DAY.eq(MAT_DAY.ON_DAY))
                 .where(
                         among(MAT_DAY.MAT_ID, mats),
-                        QUARTER_DAY.STAY_ID.ne(except),
+                        QUARTER_DAY.STAY_ID.notIn(except),
                         MAT_DAY.ON_DAY.ge(board.from()),
                         MAT_DAY.ON_DAY.lt(board.to()))
                 .forEach(fixed -> board.setPoint(
@@ -117,7 +115,7 @@ public final class SurroundingsStore {
     }
 
     private List<Neighbour> neighbours(
-            DSLContext sql, UUID except, Collection<CandidatePlace> places, LocalDate from, LocalDate to) {
+            DSLContext sql, Set<UUID> except, Collection<CandidatePlace> places, LocalDate from, LocalDate to) {
         Set<UUID> wanted = places.stream().map(CandidatePlace::id).collect(Collectors.toSet());
         return sql
                 .select(
@@ -138,7 +136,7 @@ public final class SurroundingsStore {
                 .on(MEMBER.ID.eq(SOWING.MEMBER_ID))
                 .where(
                         among(STAY.PLACE_ID, List.copyOf(wanted)),
-                        STAY.ID.ne(except),
+                        STAY.ID.notIn(except),
                         STAY.FROM_DAY.lt(to),
                         STAY.TO_DAY.gt(from),
                         STAY.FROM_DAY.lt(STAY.TO_DAY))

@@ -13,6 +13,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import org.jooq.DSLContext;
 import org.jooq.Record;
@@ -127,6 +128,11 @@ public final class LyingStore {
      * count.
      */
     public Surroundings around(UUID stay, List<CandidatePlace> places, LocalDate from, LocalDate to) {
-        return surroundings.around(sql, stay, places, from, to);
+        return around(Set.of(stay), places, from, to);
+    }
+
+    /** The same where several stays are to be moved; none of them counts. */
+    public Surroundings around(Set<UUID> stays, List<CandidatePlace> places, LocalDate from, LocalDate to) {
+        return surroundings.around(sql, stays, places, from, to);
     }
 }

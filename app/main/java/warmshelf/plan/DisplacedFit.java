@@ -1,55 +1,35 @@
 package warmshelf.plan;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
-import java.util.function.Predicate;
-import warmshelf.allocation.FirstFit;
-import warmshelf.allocation.MatSpace;
 import warmshelf.allocation.SpaceCalendar;
 import warmshelf.allocation.SpaceOffer;
-import warmshelf.allocation.SpaceWish;
-import warmshelf.placing.LyingStay;
 
 /**
- * Finds other places for everything that lies on a mat which cannot be used: first fit in several orders, of which the one that
- * places most is taken. What it finds stands beside everything else that lies anywhere, so each can be taken alone, some of
- * them, or all.
+ * First fit for everything that lies on a mat which cannot be used, in several orders, of which the one that places most is taken.
+ * A plan is held against it, since a plan asks for one length of stay and first fit follows a mat that is turned under a stay.
  */
 final class DisplacedFit {
     private static final Comparator<Displaced> SOONEST = Comparator.<Displaced, LocalDate>comparing(
                     each -> each.wish().ideal())
-            .thenComparing(each -> each.lying().stay().id());
+            .thenComparing(Displaced::id);
     private static final Comparator<Displaced> LARGEST =
             Comparator.<Displaced>comparingInt(each -> -each.wish().quarters()).thenComparing(SOONEST);
     private static final Comparator<Displaced> SMALLEST =
             Comparator.<Displaced>comparingInt(each -> each.wish().quarters()).thenComparing(SOONEST);
 
-    private final LocalDate today;
+    private DisplacedFit() {}
 
-    DisplacedFit(LocalDate today) {
-        this.today = today;
-    }
-
-    /**
-     * A stay that needs another place.
-     *
-     * @param wish when and how long, at which warmth
-     * @param board everything else, as it lies now
-     * @param near the mats at its own site, which are taken first
-     */
-    record Displaced(LyingStay lying, SpaceWish wish, SpaceCalendar board, Predicate<MatSpace> near) {}
-
-    /** The places found, by stay; what has none is left out. */
-    Map<UUID, SpaceOffer> places(List<Displaced> displaced) {
+    /** The places found, by stay; each stands beside everything as it lies now, and what has none is left out. */
+    static Map<UUID, SpaceOffer> places(DisplacedBoard room) {
         Map<UUID, SpaceOffer> best = Map.of();
         for (Comparator<Displaced> order : List.of(SOONEST, LARGEST, SMALLEST)) {
             Map<UUID, SpaceOffer> found =
-                    inOrder(displaced.stream().sorted(order).toList());
+                    inOrder(room, room.displaced().stream().sorted(order).toList());
             if (found.size() > best.size()) {
                 best = found;
             }
@@ -57,18 +37,12 @@ final class DisplacedFit {
         return best;
     }
 
-    private Map<UUID, SpaceOffer> inOrder(List<Displaced> displaced) {
+    private static Map<UUID, SpaceOffer> inOrder(DisplacedBoard room, List<Displaced> order) {
         Map<UUID, SpaceOffer> found = new LinkedHashMap<>();
-        for (Displaced each : displaced) {
-            SpaceCalendar board = each.board().copy();
+        for (Displaced each : order) {
+            SpaceCalendar board = room.around(each, Map.of());
             found.values().forEach(board::accept);
-            List<SpaceOffer> offers = new ArrayList<>(
-                    new FirstFit(board, today).offers(each.wish(), board.mats().size()));
-            offers.sort(Comparator.comparingInt((SpaceOffer offer) -> Math.abs(offer.shiftDays()))
-                    .thenComparing(offer -> !each.near().test(offer.mat())));
-            if (!offers.isEmpty()) {
-                found.put(each.lying().stay().id(), offers.get(0));
-            }
+            room.best(each, board).ifPresent(offer -> found.put(each.id(), offer));
         }
         return found;
     }

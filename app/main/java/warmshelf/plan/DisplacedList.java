@@ -1,19 +1,20 @@
 package warmshelf.plan;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import java.util.function.Function;
 import java.util.function.IntUnaryOperator;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.Band;
 import warmshelf.allocation.CandidatePlace;
+import warmshelf.allocation.SpaceCalendar;
 import warmshelf.allocation.SpaceOffer;
 import warmshelf.allocation.SpaceRequest;
 import warmshelf.allocation.SpaceWish;
@@ -21,6 +22,8 @@ import warmshelf.placing.LyingStay;
 import warmshelf.placing.LyingStore;
 import warmshelf.placing.MoveOutlook;
 import warmshelf.placing.MoveStore;
+import warmshelf.plan.engine.PlanQuestion;
+import warmshelf.plan.engine.SeasonPlan;
 import warmshelf.sowing.Asking;
 import warmshelf.sowing.SowingStores;
 
@@ -31,8 +34,11 @@ final class DisplacedList {
     private final SowingStores stores;
     private final LyingStore lying;
     private final OutageDecisionStore outs;
+    private final Function<PlanQuestion, SeasonPlan> planner;
 
-    DisplacedList(SowingStores stores, OutageDecisionStore outs) {
+    /** @param planner gives the same plan for the same question */
+    DisplacedList(SowingStores stores, OutageDecisionStore outs, Function<PlanQuestion, SeasonPlan> planner) {
+        this.planner = planner;
         this.stores = stores;
         this.outs = outs;
         this.lying = new LyingStore(stores.database(), stores.crops(), stores.space());
@@ -42,10 +48,18 @@ final class DisplacedList {
      * A stay and its way out.
      *
      * @param carried whether it lies there already, so that it is carried today
-     * @param then the place proposed; null: no mat has room that suits it
+     * @param then the place proposed; null: none was found
+     * @param alone whether it can be moved now, before any other
+     * @param turn where it stands in an order in which all can be moved
+     * @param lack what keeps it from having a place; null where it has one
      */
     public record Proposal(
-            LyingStay lying, boolean carried, @Nullable MoveOutlook then) {
+            LyingStay lying,
+            boolean carried,
+            @Nullable MoveOutlook then,
+            boolean alone,
+            int turn,
+            @Nullable NoOtherPlace lack) {
 
         /** What a form sends to say that it was shown. */
         public String key() {
@@ -62,6 +76,24 @@ final class DisplacedList {
         }
     }
 
+    /**
+     * What lies on a mat and where it could go.
+     *
+     * @param stays in the order in which they begin and lie
+     * @param mostProven whether it is proven that no arrangement places more of them
+     */
+    public record Proposals(List<Proposal> stays, boolean mostProven) {
+        public static final Proposals NONE = new Proposals(List.of(), true);
+
+        /** Those with a place, in an order in which they can be moved one after the other. */
+        public List<Proposal> placed() {
+            return stays.stream()
+                    .filter(each -> each.then() != null)
+                    .sorted(Comparator.comparingInt(Proposal::turn))
+                    .toList();
+        }
+    }
+
     /** What lies there on days of the outage, from today on. */
     List<LyingStay> lying(OutageDecisionStore.Out out, LocalDate today) {
         return outs.staysOn(out, today).stream()
@@ -70,40 +102,57 @@ final class DisplacedList {
                 .toList();
     }
 
-    /** The same, each with a place proposed. */
-    List<Proposal> proposals(OutageDecisionStore.Out out, LocalDate today) {
+    /** The same, each with a place proposed where there is one. */
+    Proposals proposals(OutageDecisionStore.Out out, LocalDate today) {
         List<LyingStay> stays = lying(out, today);
-        List<CandidatePlace> places = lying.places();
-        Map<UUID, UUID> sites = outs.sitesOfMats();
-        List<DisplacedFit.Displaced> displaced = new ArrayList<>();
-        for (LyingStay stay : stays) {
-            Set<UUID> near = new HashSet<>(sites.keySet());
-            near.removeIf(mat -> !Objects.equals(sites.get(mat), sites.get(out.matId())));
-            displaced.add(new DisplacedFit.Displaced(
-                    stay,
-                    wish(stay, today),
-                    lying.around(stay.stay().id(), places, today, today.plusDays(DAYS_AHEAD))
-                            .board(),
-                    mat -> near.contains(mat.id())));
+        if (stays.isEmpty()) {
+            return Proposals.NONE;
         }
-        Map<UUID, SpaceOffer> found = new DisplacedFit(today).places(displaced);
+        List<CandidatePlace> places = lying.places();
+        DisplacedBoard room = room(stays, near(out), places, today);
+        DisplacedPlan.Proposed proposed = new DisplacedPlan(room, planner).propose();
         Map<UUID, CandidatePlace> byId = places.stream().collect(Collectors.toMap(CandidatePlace::id, place -> place));
-        return stays.stream()
-                .map(stay -> {
-                    SpaceOffer offer = found.get(stay.stay().id());
-                    return new Proposal(
-                            stay,
-                            stay.isBegunBy(today),
-                            offer == null
-                                    ? null
-                                    : new MoveOutlook(
-                                            Objects.requireNonNull(byId.get(offer.placeId())),
-                                            offer.spot(),
-                                            offer.warm(),
-                                            List.of(),
-                                            false));
+        List<UUID> turns = List.copyOf(proposed.places().keySet());
+        DisplacedLack lack = new DisplacedLack(room, proposed.places());
+        List<Proposal> proposals = room.displaced().stream()
+                .map(each -> {
+                    SpaceOffer offer = proposed.places().get(each.id());
+                    boolean carried = each.lying().isBegunBy(today);
+                    return offer == null
+                            ? new Proposal(each.lying(), carried, null, false, 0, lack.of(each))
+                            : new Proposal(
+                                    each.lying(),
+                                    carried,
+                                    outlook(Objects.requireNonNull(byId.get(offer.placeId())), offer),
+                                    room.fits(each, offer, Map.of()),
+                                    turns.indexOf(each.id()),
+                                    null);
                 })
                 .toList();
+        return new Proposals(proposals, proposed.mostProven());
+    }
+
+    private DisplacedBoard room(List<LyingStay> stays, Set<UUID> near, List<CandidatePlace> places, LocalDate today) {
+        Set<UUID> ids = stays.stream().map(each -> each.stay().id()).collect(Collectors.toSet());
+        SpaceCalendar others =
+                lying.around(ids, places, today, today.plusDays(DAYS_AHEAD)).board();
+        return new DisplacedBoard(
+                others,
+                stays.stream()
+                        .map(each -> new Displaced(each, wish(each, today), near))
+                        .toList());
+    }
+
+    /** The mats at its site. */
+    private Set<UUID> near(OutageDecisionStore.Out out) {
+        Map<UUID, UUID> sites = outs.sitesOfMats();
+        return sites.keySet().stream()
+                .filter(mat -> Objects.equals(sites.get(mat), sites.get(out.matId())))
+                .collect(Collectors.toSet());
+    }
+
+    private static MoveOutlook outlook(CandidatePlace place, SpaceOffer offer) {
+        return new MoveOutlook(place, offer.spot(), offer.warm(), List.of(), false);
     }
 
     /** What lies there already keeps its last day; what has not begun keeps its first where it can, within its window. */

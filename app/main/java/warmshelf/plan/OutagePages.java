@@ -119,7 +119,9 @@ final class OutagePages implements Pages {
         model.put("out", out);
         model.put("over", !out.to().isAfter(visitor.today()));
         model.put("stays", visitor.coordinator() ? List.of() : displaced.lying(out, visitor.today()));
-        model.put("proposals", visitor.coordinator() ? displaced.proposals(out, visitor.today()) : List.of());
+        model.put(
+                "proposals",
+                visitor.coordinator() ? displaced.proposals(out, visitor.today()) : DisplacedList.Proposals.NONE);
         model.put("problems", problems);
         return model;
     }
@@ -130,8 +132,8 @@ final class OutagePages implements Pages {
         OutageDecisionStore.Out out = out(ctx);
         List<String> shown = List.of(
                 Objects.requireNonNullElse(ctx.formParam("take"), "").strip().split(" +"));
-        List<MoveStore.Change> wanted = displaced.proposals(out, visitor.today()).stream()
-                .filter(proposal -> proposal.then() != null && shown.contains(proposal.key()))
+        List<MoveStore.Change> wanted = displaced.proposals(out, visitor.today()).placed().stream()
+                .filter(proposal -> shown.contains(proposal.key()))
                 .map(DisplacedList.Proposal::change)
                 .toList();
         try {

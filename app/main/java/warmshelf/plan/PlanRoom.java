@@ -42,7 +42,7 @@ public final class PlanRoom {
                 new FairnessPages(new FairnessStore(stores.database()), ranks),
                 new OutagePages(
                         outs,
-                        new DisplacedList(stores, outs),
+                        new DisplacedList(stores, outs, new QuickPlanner()),
                         new MoveStore(stores.database(), stores.audit(), stores.stays(), stores.requests()),
                         stores.space()),
                 new PlanPages(plans, questions, new PlanJob(plans, new SearchPlanner(), BEAT), desk),

@@ -88,6 +88,27 @@ abstract class MoveStoreContract extends StoreContract {
     }
 
     @Test
+    void of_several_moved_at_once_one_may_take_the_place_that_another_leaves_before_it() {
+        UUID first = lay(room.tomsPeppers(), room.m1Place1(), LEFT, 10, 20);
+        UUID second = lay(room.priyasTomatoes(), room.m1Place1(), RIGHT, 10, 20);
+        MoveStore.Change away = change(second, spot(room.m1Place2(), LEFT, 10, 20));
+        MoveStore.Change after = change(first, spot(room.m1Place1(), RIGHT, 10, 20));
+
+        assertThatThrownBy(() -> moves.moveAll(List.of(after, away), TODAY, room.priya()))
+                .isInstanceOf(SpaceClash.class);
+        assertThat(find(second).stay().version()).as("all or none").isEqualTo(1);
+
+        moves.moveAll(List.of(away, after), TODAY, room.priya());
+
+        assertThat(find(first).stay().slot()).isEqualTo(RIGHT);
+        assertThat(find(second).stay().placeId()).isEqualTo(room.m1Place2());
+    }
+
+    private MoveStore.Change change(UUID stay, PlaceAndDays to) {
+        return new MoveStore.Change(find(stay), to, at26(to));
+    }
+
+    @Test
     void a_taken_place_or_an_unfitting_warmth_is_refused_and_nothing_moves() {
         UUID id = lay(room.tomsPeppers(), room.m1Place1(), LEFT, 10, 20);
         lay(room.priyasTomatoes(), room.m1Place2(), LEFT, 15, 18);

@@ -7,7 +7,7 @@ package warmshelf.plan.engine.search;
  * @param seconds of work, as many looks and steps as a plain machine does in that time
  * @param clockSeconds after which what was found so far is the answer
  */
-record Effort(int seconds, double clockSeconds) {
+record Effort(double seconds, double clockSeconds) {
     /** So many seconds of work, ended by the clock after as many. */
     static Effort of(int seconds) {
         return new Effort(seconds, seconds);

@@ -72,7 +72,7 @@ final class Improvement {
         this.cancelled = cancelled;
         worthwhile = bound.worthwhileSteps();
         long most = SolverRefill.isWhole(layout.ground) ? WORK_A_REQUEST_OF_FEW_MATS : MOST_WORK_A_REQUEST;
-        budget = Math.min(effort.seconds() * WORK_A_SECOND, layout.ground.asks.size() * most);
+        budget = Math.min((long) (effort.seconds() * WORK_A_SECOND), layout.ground.asks.size() * most);
     }
 
     int placedBySearch() {

@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 import warmshelf.plan.engine.FixedStays;
 import warmshelf.plan.engine.PlanChecker;
 import warmshelf.plan.engine.PlanQuestion;
@@ -36,6 +37,9 @@ public final class Planner {
      * @param best makes that plan; to be asked only while the listener is told
      */
     public record Progress(int placed, int placedAtMost, double seconds, double share, Supplier<SeasonPlan> best) {}
+
+    /** By request: enough for the few of a mat, where in trials ten times as much placed no more. */
+    private static final double MOMENT_SECONDS = 0.005;
 
     private final PlanQuestion question;
     private final IndexedQuestion ground;
@@ -66,7 +70,27 @@ public final class Planner {
         return plan(question, manner, Effort.of(seconds), startingNumber, listener, cancelled, SolverProcess::start);
     }
 
-    /** The same with an effort and a solver of one's own. */
+    /**
+     * The best plan that a moment's work finds by the search alone, for somebody who waits: only to start the solver's process takes
+     * longer.
+     *
+     * @param clockSeconds after which what was found so far is the answer
+     */
+    public static RatedPlan quickly(PlanQuestion question, double clockSeconds) {
+        Effort effort = new Effort(MOMENT_SECONDS * question.requests().size(), clockSeconds);
+        return plan(question, Manner.SEARCH, effort, 1, progress -> {}, () -> false, () -> null);
+    }
+
+    /** What no plan can exceed, from prices on room alone: soon told, for whoever has places already and asks for no plan. */
+    public static int placedAtMost(PlanQuestion question) {
+        FixedStays.check(question);
+        Planner planner = new Planner(question);
+        CapacityBound bound = new CapacityBound(new Layout(planner.ground), planner.possible);
+        bound.improve(bound.worthwhileSteps(), planner.baseline(Manner.GREEDY).placed());
+        return bound.bound();
+    }
+
+    /** Makes the best plan it finds with an effort and a solver of one's own; null where there is none. */
     static RatedPlan plan(
             PlanQuestion question,
             Manner manner,
@@ -74,7 +98,7 @@ public final class Planner {
             long startingNumber,
             Consumer<Progress> listener,
             BooleanSupplier cancelled,
-            Supplier<SolverProcess> solver) {
+            Supplier<@Nullable SolverProcess> solver) {
         FixedStays.check(question);
         return new Planner(question).run(manner, effort, startingNumber, listener, cancelled, solver);
     }
@@ -85,7 +109,7 @@ public final class Planner {
             long startingNumber,
             Consumer<Progress> listener,
             BooleanSupplier cancelled,
-            Supplier<SolverProcess> solver) {
+            Supplier<@Nullable SolverProcess> solver) {
         Layout layout = baseline(manner);
         CapacityBound bound = new CapacityBound(new Layout(ground), possible);
         if (manner != Manner.SEARCH) {

@@ -21,7 +21,7 @@ final class Prover implements AutoCloseable {
 
     private final boolean[] possible;
     private final int startingNumber;
-    private final Supplier<SolverProcess> starter;
+    private final Supplier<@Nullable SolverProcess> starter;
     private boolean started;
     private @Nullable SolverProcess process;
     private List<RoomProgram.Stay> stays = List.of();
@@ -29,7 +29,7 @@ final class Prover implements AutoCloseable {
     private boolean settled;
     private int @Nullable [] plan;
 
-    Prover(boolean[] possible, int startingNumber, Supplier<SolverProcess> starter) {
+    Prover(boolean[] possible, int startingNumber, Supplier<@Nullable SolverProcess> starter) {
         this.possible = possible;
         this.starter = starter;
         this.startingNumber = Math.floorMod(startingNumber, 1_000_000);
