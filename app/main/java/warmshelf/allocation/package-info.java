@@ -11,7 +11,7 @@
  * days out of service, warmth. Boards, lists and offers read the surroundings as they stand ({@code
  * SurroundingsStore}); who saves holds the mat and asks the same judge again ({@code ClashStore}). {@code
  * LookAndSaveContract} walks many rooms and holds that both say the same. What lies on a mat out of service is given
- * other places by {@code DisplacedFit}, taken by {@code MoveStore.moveAll}.
+ * other places by {@code DisplacedPlan}, taken by {@code MoveStore.moveAll}.
  *
  * <p><b>Temperature.</b> A mat has one set-point a day: {@code mat_day (mat_id, on_day, celsius)}. Each {@code
  * quarter_day} row on a mat carries its place's mat, the set-point and the band of what lies there. Three composite

@@ -8,5 +8,12 @@
  * comes free by an undo is held back ({@code freed_space.held_for_plan}): offered to nobody until a coordinator says
  * so or another plan is published. Whether a plan moves a stay is asked of {@code SeasonQuestion}, which compares
  * places and days.
+ *
+ * <p><b>A mat out of service.</b> {@code DisplacedPlan} asks the same search, while the page waits, where the stays of that mat
+ * could lie; everything else is fixed, the effort is counted, and no child process is started. The bound is asked of an easier question,
+ * where each stay lasts as long as at its best set-point, so that 'proven' also holds for stays under which a mat is turned. Each
+ * place found is laid anew by the counter's rules beside all the others, because those keep the mats as they are set, and put into an
+ * order in which one can be taken after another. First fit in three orders stays as what the plan is held against. Light and circuits
+ * are not asked: a place under a light follows its stay, as with any move.
  */
 package warmshelf.plan;

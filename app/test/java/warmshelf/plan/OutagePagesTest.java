@@ -97,7 +97,7 @@ class OutagePagesTest {
 
         assertThat(cellar.coordinator().get(path).text())
                 .contains(
-                        "2 stays lie there; 0 have another place",
+                        "2 stays lie there; none has another place that suits.",
                         "It is proven that no other arrangement places more.",
                         "All mats warm enough for it are out of service on its days.",
                         "It fits once one of them is back or another is set up.")
