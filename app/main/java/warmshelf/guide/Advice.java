@@ -15,22 +15,25 @@ import warmshelf.words.Units;
  */
 public final class Advice {
     private static final Texts TEXTS = new Texts("guide/en");
-    private static final Map<String, String> FIXED = new ConcurrentHashMap<>();
+    private static final int MOST_KEPT = 20_000;
+    /** Lines as they were said before: a round asks for the same ones again and again. */
+    private static final Map<Line, String> KEPT = new ConcurrentHashMap<>();
 
+    private final Units units;
     private final Figures figures;
 
-    private Advice(Figures figures) {
-        this.figures = figures;
+    private Advice(Units units) {
+        this.units = units;
+        this.figures = Figures.in(units);
     }
 
     public static Advice in(Units units) {
-        return new Advice(Figures.in(units));
+        return new Advice(units);
     }
 
     /** A section that is the same for every reader, such as a title. */
     public static String fixed(String file, String section) {
-        return FIXED.computeIfAbsent(
-                TEXTS.address(file, section), address -> in(Units.METRIC).say(file, section));
+        return in(Units.METRIC).say(file, section);
     }
 
     /** The file that tells of a step. */
@@ -63,13 +66,14 @@ public final class Advice {
         return TEXTS.address(file, section);
     }
 
-    /** What the bodies of articles fill in. */
+    /** What any template may quote: figures by the names of their rows, and parts of what is said of a step. */
+    Map<String, Object> forTemplates() {
+        return Map.of("figure", figures, "part", new Parts(this, Map.of()));
+    }
+
+    /** What the bodies of articles fill in besides. */
     Map<String, Object> forArticles() {
         return Map.of(
-                "figure",
-                figures,
-                "part",
-                new Parts(this, Map.of()),
                 "claim",
                 new Claims(figures),
                 "compare",
@@ -93,9 +97,24 @@ public final class Advice {
      * @param values by the names that the section has for them
      */
     public String say(String file, String section, Map<String, ?> values) {
-        Map<String, Object> all = new HashMap<>(values);
-        all.put("figure", figures);
-        all.put("part", new Parts(this, values));
-        return TEXTS.line(file, section, all);
+        Line line = new Line(file, section, Map.copyOf(values), units);
+        String kept = KEPT.get(line);
+        if (kept == null) {
+            kept = filledIn(line);
+            if (KEPT.size() >= MOST_KEPT) {
+                KEPT.clear();
+            }
+            KEPT.put(line, kept);
+        }
+        return kept;
     }
+
+    private String filledIn(Line line) {
+        Map<String, Object> all = new HashMap<>(line.values());
+        all.putAll(forTemplates());
+        all.put("part", new Parts(this, line.values()));
+        return TEXTS.line(line.file(), line.section(), all);
+    }
+
+    private record Line(String file, String section, Map<String, ?> values, Units units) {}
 }

@@ -28,6 +28,11 @@ public final class GuidePages implements Pages {
         routes.get("/how-to/{step}", this::one, Role.MEMBER);
     }
 
+    @Override
+    public Map<String, Object> forTemplates(Units units) {
+        return Advice.in(units).forTemplates();
+    }
+
     private void all(Context ctx) {
         Map<String, Object> model = new HashMap<>();
         Optional<Crop> crop = crop(ctx);

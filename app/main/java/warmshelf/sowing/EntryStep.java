@@ -1,5 +1,7 @@
 package warmshelf.sowing;
 
+import warmshelf.guide.Advice;
+
 /** What an entry tells of: a look, or a step that was done. */
 public enum EntryStep {
     LOOK("look", "looked"),
@@ -8,7 +10,7 @@ public enum EntryStep {
     MOVED_TO_CELLS("moved-to-cells", "moved to cells"),
     OFF_HEAT("off-heat", "taken off the heat"),
     UNDER_LIGHT("under-light", "put under light"),
-    FIRST_FEED("first-feed", "fed at half strength"),
+    FIRST_FEED("first-feed", ""),
     POTTED_ON("potted-on", "potted on"),
     HARDENING_OFF("hardening-off", "put out to harden off"),
     PLANTED_OUT("planted-out", "planted out"),
@@ -32,7 +34,7 @@ public enum EntryStep {
 
     /** What was done, as a page's list of entries says it. */
     public String done() {
-        return done;
+        return this == FIRST_FEED ? Advice.fixed(Advice.stepFile("first-feed"), "done") : done;
     }
 
     /** The step of that word. */

@@ -24,9 +24,6 @@ import warmshelf.words.Units;
 /** The season's shopping list, and who brings what. */
 public final class SupplyPages implements Pages {
     private static final String ADDRESS = "/supplies";
-    private static final String LIFTING =
-            "Split bags over about 25 kg (55 lb), and carry them close to the body. Local rules for work decide.";
-
     private final HistoryStore histories;
     private final SowingPlanner planner;
     private final TrayStore trays;
@@ -154,7 +151,9 @@ public final class SupplyPages implements Pages {
         Supplies own = needs.of(underWay, sowing -> sowing.grower().memberId().equals(visitor.memberId()));
         Map<String, Object> model = new HashMap<>();
         model.put("list", ShoppingList.of(group, own, promises.ofSeason(visitor.season())));
-        model.put("cautions", List.of(Caution.PEROXIDE.sentence(), Caution.COMPOST_DUST.sentence(), LIFTING));
+        model.put(
+                "cautions",
+                List.of(Caution.PEROXIDE.sentence(), Caution.COMPOST_DUST.sentence(), Caution.LIFTING_BAGS.sentence()));
         model.put("season", visitor.season());
         model.put("sowings", underWay.size());
         model.put("form", form);

@@ -19,7 +19,8 @@ public enum Caution {
     MOULD("mould", Stands.FOLDED),
     HIGH_SHELF("high-shelf", Stands.FOLDED),
     FEED("feed", Stands.FOLDED),
-    LIFTING("lifting", Stands.FOLDED);
+    LIFTING("lifting", Stands.FOLDED),
+    LIFTING_BAGS("lifting", " of bags", Stands.FOLDED);
 
     private enum Stands {
         OPEN,

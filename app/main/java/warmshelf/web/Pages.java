@@ -1,7 +1,9 @@
 package warmshelf.web;
 
 import io.javalin.config.RoutesConfig;
+import java.util.Map;
 import java.util.Set;
+import warmshelf.words.Units;
 
 /** One feature's routes. */
 public interface Pages {
@@ -18,6 +20,11 @@ public interface Pages {
      */
     default Set<String> forScripts() {
         return Set.of();
+    }
+
+    /** What every template may fill in, by its name there, for a reader of these units. */
+    default Map<String, Object> forTemplates(Units units) {
+        return Map.of();
     }
 
     /** Ends what the pages have begun in the background; called when the server stops. */

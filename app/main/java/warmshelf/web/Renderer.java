@@ -10,10 +10,12 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import warmshelf.words.SectionLoader;
+import warmshelf.words.Units;
 
 /** Turns a template and its model into a page, adding what every page shows: who, which group, which day. */
 final class Renderer implements FileRenderer {
@@ -24,12 +26,14 @@ final class Renderer implements FileRenderer {
     private final Doors doors;
     private final Clock clock;
     private final ZoneId zoneBeforeOpening;
+    private final List<Pages> pages;
 
-    Renderer(Assets assets, Doors doors, Clock clock, ZoneId zoneBeforeOpening) {
+    Renderer(Assets assets, Doors doors, Clock clock, ZoneId zoneBeforeOpening, List<Pages> pages) {
         this.engine = engine(assets);
         this.doors = doors;
         this.clock = clock;
         this.zoneBeforeOpening = zoneBeforeOpening;
+        this.pages = List.copyOf(pages);
     }
 
     /** Has this request's page made without asking the database, which may be what broke. */
@@ -92,6 +96,8 @@ final class Renderer implements FileRenderer {
     private Map<String, @Nullable Object> frame(Context ctx) {
         Map<String, @Nullable Object> frame = new HashMap<>();
         Optional<Visitor> visitor = Visitor.maybe(ctx);
+        Units units = visitor.map(Visitor::units).orElse(Units.METRIC);
+        pages.forEach(each -> frame.putAll(each.forTemplates(units)));
         frame.put("visitor", visitor.orElse(null));
         frame.put("csrf", visitor.map(Visitor::csrfToken).orElse(""));
         frame.put("path", ctx.path());

@@ -110,7 +110,7 @@ public final class WebServer implements AutoCloseable {
                 pages.stream().flatMap(page -> page.forScripts().stream()).collect(Collectors.toSet()));
         SecurityHeaders headers = new SecurityHeaders(settings.https());
         CrossSite crossSite = new CrossSite(settings.baseUrl());
-        config.fileRenderer(new Renderer(assets, doors, clock, settings.zone()));
+        config.fileRenderer(new Renderer(assets, doors, clock, settings.zone(), pages));
         config.routes.before(ctx -> {
             ctx.res().setCharacterEncoding("UTF-8");
             headers.put(ctx);

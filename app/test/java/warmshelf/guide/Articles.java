@@ -54,6 +54,7 @@ final class Articles {
 
     private static String body(Topic topic, Units units, Comparisons compare) {
         Map<String, Object> values = new HashMap<>(Advice.in(units).forArticles());
+        values.putAll(Advice.in(units).forTemplates());
         values.put("compare", compare);
         return TEXTS.line(topic.file(), "body", values);
     }
