@@ -267,10 +267,8 @@ final class SpringGroup implements AutoCloseable {
                 new PageVisit("new site", "/sites/new", coordinator),
                 new PageVisit("people", "/people", coordinator),
                 new PageVisit("handbook", "/handbook", coordinator),
-                new PageVisit("handbook, phones", "/handbook/phones", coordinator),
                 new PageVisit("handbook, options", "/handbook/options", coordinator),
                 new PageVisit("handbook, commands", "/handbook/commands", coordinator),
-                new PageVisit("handbook, data", "/handbook/data", coordinator),
                 new PageVisit("somebody leaves", "/people/" + group().member().id() + "/leaving", coordinator),
                 new PageVisit("duty", "/duty", coordinator),
                 new PageVisit(
