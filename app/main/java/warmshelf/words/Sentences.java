@@ -12,6 +12,7 @@ import java.text.MessageFormat;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Properties;
 
 /**
@@ -41,7 +42,7 @@ public final class Sentences {
         Object sentences = Proxy.newProxyInstance(
                 listed.getClassLoader(),
                 new Class<?>[] {listed},
-                (proxy, method, figures) -> worded(formats.get(method), figures));
+                (proxy, method, figures) -> worded(Objects.requireNonNull(formats.get(method), method.getName()), figures));
         return listed.cast(sentences);
     }
 
