@@ -2,10 +2,6 @@ package warmshelf.crop;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.util.Arrays;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import warmshelf.web.Pages;
@@ -13,7 +9,6 @@ import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
-import warmshelf.words.Choice;
 
 /** Where coordinators add crops and change what the reference says of them. */
 public final class OwnCropPages implements Pages {
@@ -35,7 +30,7 @@ public final class OwnCropPages implements Pages {
     }
 
     private void blank(Context ctx) {
-        ctx.render("crop/form.peb", model(ctx, CropForm.blank(), null));
+        Respond.page(ctx, "crop/form.peb", page(ctx, CropForm.blank(), null));
     }
 
     private void add(Context ctx) {
@@ -43,7 +38,7 @@ public final class OwnCropPages implements Pages {
         CropForm form = CropForm.of(ctx.formParamMap(), "", crops, visitor.units());
         Optional<CropForm.Written> written = form.written();
         if (written.isEmpty()) {
-            Respond.again(ctx, "crop/form.peb", model(ctx, form, null));
+            Respond.again(ctx, "crop/form.peb", page(ctx, form, null));
             return;
         }
         save(ctx, form, written.get(), null);
@@ -58,7 +53,7 @@ public final class OwnCropPages implements Pages {
                 .map(own -> CropForm.showing(own, visitor.units()))
                 .orElseGet(() ->
                         CropForm.showing(crop, written.map(OwnCrop::version).orElse(0), visitor.units()));
-        ctx.render("crop/form.peb", model(ctx, form, crop));
+        Respond.page(ctx, "crop/form.peb", page(ctx, form, crop));
     }
 
     private void change(Context ctx) {
@@ -67,7 +62,7 @@ public final class OwnCropPages implements Pages {
                 ctx.formParamMap(), crop.id(), crops, Visitor.of(ctx).units());
         Optional<CropForm.Written> written = form.written();
         if (written.isEmpty()) {
-            Respond.again(ctx, "crop/form.peb", model(ctx, form, crop));
+            Respond.again(ctx, "crop/form.peb", page(ctx, form, crop));
             return;
         }
         save(ctx, form, written.get(), crop);
@@ -85,7 +80,7 @@ public final class OwnCropPages implements Pages {
             CropForm again = crops.written(id)
                     .map(other -> form.overtakenBy(other.by(), other.version()))
                     .orElse(form);
-            Respond.again(ctx, "crop/form.peb", model(ctx, again, crop));
+            Respond.again(ctx, "crop/form.peb", page(ctx, again, crop));
             return;
         }
         Respond.seeOther(ctx, "/crops/" + id, "Saved. Dates of sowings follow from now on.");
@@ -121,40 +116,8 @@ public final class OwnCropPages implements Pages {
         return typed != null && typed.matches("\\d{1,6}") ? Integer.parseInt(typed) : 0;
     }
 
-    private Map<String, @Nullable Object> model(Context ctx, CropForm form, @Nullable Crop crop) {
+    private CropFormPage page(Context ctx, CropForm form, @Nullable Crop crop) {
         boolean inReference = crop != null && crops.reference(crop.id()).isPresent();
-        Map<String, @Nullable Object> model = new HashMap<>();
-        model.put("form", form);
-        model.put("crop", crop);
-        model.put("inReference", inReference);
-        model.put("hardiness", HARDINESS);
-        model.put("light", LIGHT);
-        model.put("soaks", TreatmentForm.SOAKS);
-        model.put("hazards", TreatmentForm.hazards());
-        model.put("bases", MaturityForm.BASES);
-        model.put("emergences", inReference ? OF_REFERENCE : OF_NEW);
-        model.put(
-                "relatives",
-                WarmthForm.relatives().stream()
-                        .filter(other -> crop == null || !other.id().equals(crop.id()))
-                        .map(other -> new Choice(other.id(), other.name()))
-                        .toList());
-        model.put("degree", "°" + Visitor.of(ctx).units().temperature());
-        model.put("length", Visitor.of(ctx).units().length());
-        return model;
+        return CropFormPage.of(form, crop, inReference, Visitor.of(ctx).units());
     }
-
-    private static final List<Choice> HARDINESS = Arrays.stream(Hardiness.values())
-            .map(each -> new Choice(each.words(), "%s (as %s)".formatted(each.words(), each.examples())))
-            .toList();
-    private static final List<Choice> LIGHT = List.of(
-            new Choice("yes", "needs light: sown on the surface"),
-            new Choice("no", "wants the dark: covered"),
-            new Choice("indifferent", "comes up either way"),
-            new Choice("unknown", "nobody knows"));
-    private static final List<Choice> OF_NEW = List.of(
-            new Choice(WarmthForm.STATED, "in so many days, as the trade says"),
-            new Choice(WarmthForm.LIKE, "like another crop, a near relative"));
-    private static final List<Choice> OF_REFERENCE =
-            List.of(new Choice(WarmthForm.REFERENCE, "as the reference has it"), OF_NEW.get(0), OF_NEW.get(1));
 }

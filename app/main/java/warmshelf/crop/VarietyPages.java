@@ -2,13 +2,14 @@ package warmshelf.crop;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.util.Map;
+import java.util.List;
 import java.util.Optional;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
+import warmshelf.words.Choice;
 
 /** Where coordinators write how soon a variety bears. */
 public final class VarietyPages implements Pages {
@@ -33,7 +34,7 @@ public final class VarietyPages implements Pages {
                 .flatMap(named -> crops.variety(crop.id(), named))
                 .map(VarietyForm::showing)
                 .orElseGet(() -> VarietyForm.blank(name == null ? "" : name));
-        ctx.render("crop/variety.peb", model(crop, form));
+        Respond.page(ctx, "crop/variety.peb", new VarietyFormPage(crop, form));
     }
 
     private void write(Context ctx) {
@@ -41,7 +42,7 @@ public final class VarietyPages implements Pages {
         VarietyForm form = VarietyForm.of(ctx.formParamMap());
         Optional<VarietyForm.Written> written = form.written();
         if (written.isEmpty()) {
-            Respond.again(ctx, "crop/variety.peb", model(crop, form));
+            Respond.again(ctx, "crop/variety.peb", new VarietyFormPage(crop, form));
             return;
         }
         VarietyForm.Written variety = written.get();
@@ -56,7 +57,7 @@ public final class VarietyPages implements Pages {
             int version = crops.variety(crop.id(), variety.name())
                     .map(Variety::version)
                     .orElse(0);
-            Respond.again(ctx, "crop/variety.peb", model(crop, form.overtaken(version)));
+            Respond.again(ctx, "crop/variety.peb", new VarietyFormPage(crop, form.overtaken(version)));
             return;
         }
         Respond.seeOther(
@@ -67,7 +68,10 @@ public final class VarietyPages implements Pages {
         return crops.find(ctx.pathParam("id")).orElseThrow(Refusal::notFound);
     }
 
-    private static Map<String, Object> model(Crop crop, VarietyForm form) {
-        return Map.of("crop", crop, "form", form, "bases", MaturityForm.BASES);
+    /** @param bases from which day its days to maturity count */
+    private record VarietyFormPage(Crop crop, VarietyForm form, List<Choice> bases) {
+        VarietyFormPage(Crop crop, VarietyForm form) {
+            this(crop, form, MaturityForm.BASES);
+        }
     }
 }

@@ -16,6 +16,7 @@ import warmshelf.frost.evidence.GardenFrost;
 import warmshelf.frost.evidence.Gardens;
 import warmshelf.frost.evidence.GroupEvidence;
 import warmshelf.web.Pages;
+import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
 import warmshelf.words.Choice;
@@ -55,16 +56,21 @@ public final class FrostPages implements Pages {
         FrostPage page = page(form, visitor);
         boolean asked = !ctx.queryParamMap().isEmpty();
         if (!asked && page.view() == null) {
-            ctx.render(
-                    "frost/first.peb", Map.of("first", first(visitor, own.isPresent()), "form", FrostForm.blank(home)));
+            Respond.page(ctx, "frost/first.peb", new FirstPage(first(visitor, own.isPresent()), FrostForm.blank(home)));
             return;
         }
         if (asked && !form.problems().isEmpty()) {
             ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
         }
         boolean isOwn = own.isPresent() && form.garden().equals(own);
-        ctx.render("frost/show.peb", Map.of("page", page, "form", form, "own", isOwn));
+        Respond.page(ctx, "frost/show.peb", new DatesPage(page, form, isOwn));
     }
+
+    /** Where nothing is known yet that frost dates could rest on. */
+    private record FirstPage(FirstEvidence first, FrostForm form) {}
+
+    /** @param own whether they are the dates of the visitor's own garden */
+    private record DatesPage(FrostPage page, FrostForm form, boolean own) {}
 
     private FirstEvidence first(Visitor visitor, boolean placed) {
         String country = Countries.byName().stream()

@@ -2,14 +2,12 @@ package warmshelf.response;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.crop.OwnCrop;
@@ -22,6 +20,7 @@ import warmshelf.sowing.SowingStore;
 import warmshelf.timeline.Slips;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
+import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
 import warmshelf.words.Units;
@@ -47,6 +46,8 @@ public final class CropPages implements Pages {
     /** A crop of the list, with the number of sowings seen. */
     public record Line(Crop crop, TemperatureResponse response, int sowings, boolean own) {}
 
+    private record ListPage(List<Line> lines) {}
+
     /** A variety of which more is known than of its crop. */
     public record KnownVariety(Variety variety, String harvest) {}
 
@@ -59,7 +60,7 @@ public final class CropPages implements Pages {
                         seen.getOrDefault(crop.id(), List.of()).size(),
                         crops.written(crop.id()).filter(OwnCrop::kept).isPresent()))
                 .toList();
-        ctx.render("response/list.peb", Map.of("lines", lines));
+        Respond.page(ctx, "response/list.peb", new ListPage(lines));
     }
 
     private void one(Context ctx) {
@@ -70,32 +71,28 @@ public final class CropPages implements Pages {
                 .stream()
                 .collect(Collectors.toMap(Sowing::id, Function.identity()));
         Units units = Visitor.of(ctx).units();
-        Map<String, @Nullable Object> model = new HashMap<>();
         TemperatureResponse response = crops.responseOf(crop);
-        model.put("page", CropPage.of(crop, response, seen, of, units));
-        model.put(
-                "reprints",
-                response.disagreements().stream()
-                        .map(each -> ReprintWords.of(each, units))
-                        .toList());
-        model.put(
-                "slips",
-                Slips.insteadOfSowing(crop, response.comfortable(), units).orElse(""));
         Optional<OwnCrop> own = crops.written(crop.id()).filter(OwnCrop::kept);
-        model.put("own", own.orElse(null));
-        model.put(
-                "ownOn",
-                own.map(written -> written.at()
-                                .atZoneSameInstant(Visitor.of(ctx).zone())
-                                .toLocalDate())
-                        .orElse(null));
-        model.put("reference", crops.reference(crop.id()).orElse(null));
-        model.put("facts", CropFacts.of(crop, own.flatMap(written -> crops.reference(crop.id())), units));
-        model.put(
-                "varieties",
-                crops.varieties(crop.id()).stream()
-                        .map(variety -> new KnownVariety(variety, CropFacts.harvest(Optional.of(variety.maturity()))))
-                        .toList());
-        ctx.render("response/show.peb", model);
+        Respond.page(
+                ctx,
+                "response/show.peb",
+                new CropDetailPage(
+                        CropPage.of(crop, response, seen, of, units),
+                        response.disagreements().stream()
+                                .map(each -> ReprintWords.of(each, units))
+                                .toList(),
+                        Slips.insteadOfSowing(crop, response.comfortable(), units)
+                                .orElse(""),
+                        own.orElse(null),
+                        own.map(written -> written.at()
+                                        .atZoneSameInstant(Visitor.of(ctx).zone())
+                                        .toLocalDate())
+                                .orElse(null),
+                        crops.reference(crop.id()).orElse(null),
+                        CropFacts.of(crop, own.flatMap(written -> crops.reference(crop.id())), units),
+                        crops.varieties(crop.id()).stream()
+                                .map(variety ->
+                                        new KnownVariety(variety, CropFacts.harvest(Optional.of(variety.maturity()))))
+                                .toList()));
     }
 }

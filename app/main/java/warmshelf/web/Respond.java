@@ -16,6 +16,11 @@ public final class Respond {
         ctx.redirect(address, HttpStatus.SEE_OTHER);
     }
 
+    /** A page of words alone. */
+    public static void page(Context ctx, String template) {
+        ctx.render(template);
+    }
+
     /** A page: a record with all that its template shows. */
     public static void page(Context ctx, String template, Record page) {
         ctx.render(template, PageModel.of(page));
@@ -31,6 +36,18 @@ public final class Respond {
     /** The form once more, with what was typed and what is wrong with it. */
     public static void again(Context ctx, String template, Record page) {
         ctx.status(HttpStatus.UNPROCESSABLE_CONTENT).render(template, PageModel.of(page));
+    }
+
+    /** The same on a page to which other rooms add something. */
+    public static void again(Context ctx, String template, Record page, Map<String, ?> aside) {
+        ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
+        page(ctx, template, page, aside);
+    }
+
+    /** The form once more, with what was typed, because somebody changed meanwhile what it changes. */
+    public static void overtaken(Context ctx, String template, Record page) {
+        ctx.status(HttpStatus.CONFLICT);
+        page(ctx, template, page);
     }
 
     /** The form once more, with what was typed and what is wrong with it. */

@@ -3,12 +3,12 @@ package warmshelf.frost.files;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.Clock;
-import java.util.Map;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
+import warmshelf.web.WholePage;
 
 /** What the group has brought in about frost, and the stations that count. */
 final class EvidencePages implements Pages {
@@ -34,18 +34,17 @@ final class EvidencePages implements Pages {
         String given = ctx.queryParam("q");
         String text = given == null ? "" : StationCodes.shortened(given.strip(), LONGEST_SEARCH);
         int number = pageNumber(ctx);
-        ctx.render(
+        Respond.page(
+                ctx,
                 "frost/evidence.peb",
-                Map.of(
-                        "page",
-                        EvidencePage.of(
-                                imports.latest(),
-                                stations.list(text, number),
-                                stations.count(),
-                                text,
-                                number,
-                                clock.instant(),
-                                Visitor.of(ctx).zone())));
+                new WholePage(EvidencePage.of(
+                        imports.latest(),
+                        stations.list(text, number),
+                        stations.count(),
+                        text,
+                        number,
+                        clock.instant(),
+                        Visitor.of(ctx).zone())));
     }
 
     private static int pageNumber(Context ctx) {

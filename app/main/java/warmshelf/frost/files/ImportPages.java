@@ -19,6 +19,7 @@ import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Uploads;
 import warmshelf.web.Visitor;
+import warmshelf.words.Choice;
 
 /** Sending a file, seeing how far its reading is and what is in it, and deciding about it. */
 final class ImportPages implements Pages {
@@ -43,7 +44,7 @@ final class ImportPages implements Pages {
     public void register(RoutesConfig routes) {
         routes.get(
                 ADDRESS + "/new",
-                ctx -> ctx.render("frost/import-new.peb", model(ImportForm.blank())),
+                ctx -> Respond.page(ctx, "frost/import-new.peb", new SendPage(ImportForm.blank())),
                 Role.COORDINATOR);
         routes.post(ADDRESS, this::send, Role.COORDINATOR);
         routes.get(ADDRESS + "/{id}", this::show, Role.MEMBER);
@@ -62,9 +63,14 @@ final class ImportPages implements Pages {
         jobs.close();
     }
 
-    private static Map<String, Object> model(ImportForm form) {
-        return Map.of("form", form, "kinds", ImportForm.choices());
+    private record SendPage(ImportForm form, List<Choice> kinds) {
+        SendPage(ImportForm form) {
+            this(form, ImportForm.choices());
+        }
     }
+
+    /** @param seconds between two looks at how far the reading is */
+    private record ShownImport(ImportPage page, int seconds) {}
 
     private void send(Context ctx) throws IOException {
         Path folder = Uploads.freshFolder(ctx);
@@ -74,7 +80,7 @@ final class ImportPages implements Pages {
             ImportForm form =
                     ImportForm.of(ctx.formParamMap(), files, Visitor.of(ctx).units());
             if (form.kind().isEmpty()) {
-                Respond.again(ctx, "frost/import-new.peb", model(form));
+                Respond.again(ctx, "frost/import-new.peb", new SendPage(form));
                 return;
             }
             ImportReader.Order order = new ImportReader.Order(
@@ -127,7 +133,7 @@ final class ImportPages implements Pages {
             ctx.json(Map.of("busy", page.isBusy(), "percent", page.percent(), "words", page.progressWords()));
             return;
         }
-        ctx.render("frost/import.peb", Map.of("page", page, "seconds", SECONDS_BETWEEN_LOOKS));
+        Respond.page(ctx, "frost/import.peb", new ShownImport(page, SECONDS_BETWEEN_LOOKS));
     }
 
     private FrostImport found(Context ctx) {

@@ -2,7 +2,7 @@ package warmshelf.frost.files;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.util.Map;
+import java.util.List;
 import warmshelf.frost.MeasuredError;
 import warmshelf.frost.Postcodes;
 import warmshelf.web.Pages;
@@ -24,31 +24,31 @@ final class MonthlyPages implements Pages {
     public void register(RoutesConfig routes) {
         routes.get(
                 "/frost/months",
-                ctx -> ctx.render(TEMPLATE, model(MonthsForm.blank(), Visitor.of(ctx))),
+                ctx -> Respond.page(ctx, TEMPLATE, MonthsPage.of(MonthsForm.blank(), Visitor.of(ctx))),
                 Role.COORDINATOR);
         routes.post("/frost/months", this::add, Role.COORDINATOR);
     }
 
-    private static Map<String, Object> model(MonthsForm form, Visitor visitor) {
-        boolean home = visitor.country().equals(Postcodes.UNITED_STATES);
-        return Map.of(
-                "form",
-                form,
-                "months",
-                MonthsForm.months(),
-                "measured",
-                MeasuredError.monthlySentence(form.inUnitedStates().orElse(home)));
+    /** @param measured how far off dates from monthly means were found to be */
+    private record MonthsPage(MonthsForm form, List<MonthsForm.MonthField> months, String measured) {
+        static MonthsPage of(MonthsForm form, Visitor visitor) {
+            boolean home = visitor.country().equals(Postcodes.UNITED_STATES);
+            return new MonthsPage(
+                    form,
+                    MonthsForm.months(),
+                    MeasuredError.monthlySentence(form.inUnitedStates().orElse(home)));
+        }
     }
 
     private void add(Context ctx) {
         Visitor visitor = Visitor.of(ctx);
         MonthsForm form = MonthsForm.of(ctx.formParamMap(), visitor.units());
         if (form.station().isEmpty()) {
-            Respond.again(ctx, TEMPLATE, model(form, visitor));
+            Respond.again(ctx, TEMPLATE, MonthsPage.of(form, visitor));
             return;
         }
         if (!form.isToKeep()) {
-            ctx.render(TEMPLATE, model(form, visitor));
+            Respond.page(ctx, TEMPLATE, MonthsPage.of(form, visitor));
             return;
         }
         stations.addMonthly(form.station().get(), form.source(), visitor.memberId());

@@ -2,9 +2,7 @@ package warmshelf.frost.garden;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import warmshelf.frost.garden.FrostCorrection.Area;
 import warmshelf.web.Pages;
@@ -12,6 +10,7 @@ import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
+import warmshelf.words.Choice;
 import warmshelf.words.Countries;
 
 /** Corrections for all postcodes that begin alike: coordinators make and end them, members read them. */
@@ -33,31 +32,42 @@ final class AreaPages implements Pages {
     }
 
     private void list(Context ctx) {
-        ctx.render(TEMPLATE, model(CorrectionForm.blank(Visitor.of(ctx).country())));
+        Respond.page(ctx, TEMPLATE, page(CorrectionForm.blank(Visitor.of(ctx).country())));
     }
 
-    private Map<String, Object> model(CorrectionForm form) {
-        List<CorrectionLine> holding = corrections.holding().stream()
-                .filter(each -> each.area() instanceof Area.Postcodes)
-                .map(CorrectionLine::of)
-                .toList();
-        Map<String, Object> model = new HashMap<>();
-        model.put("form", form);
-        model.put("hows", ChangeFields.HOWS);
-        model.put("ways", ChangeFields.WAYS);
-        model.put("countries", Countries.byName());
-        model.put("holding", holding);
-        model.put(
-                "ended",
+    private AreasPage page(CorrectionForm form) {
+        return new AreasPage(
+                form,
+                ChangeFields.HOWS,
+                ChangeFields.WAYS,
+                Countries.byName(),
+                corrections.holding().stream()
+                        .filter(each -> each.area() instanceof Area.Postcodes)
+                        .map(CorrectionLine::of)
+                        .toList(),
                 corrections.endedOfAreas().stream().map(CorrectionLine::of).toList());
-        return model;
     }
+
+    /**
+     * The areas with a correction.
+     *
+     * @param hows days later or earlier, or the dates themselves
+     * @param ways later or earlier
+     * @param holding those that count
+     */
+    private record AreasPage(
+            CorrectionForm form,
+            List<Choice> hows,
+            List<Choice> ways,
+            List<Choice> countries,
+            List<CorrectionLine> holding,
+            List<CorrectionLine> ended) {}
 
     private void correct(Context ctx) {
         CorrectionForm form = CorrectionForm.ofArea(ctx.formParamMap());
         Optional<CorrectionForm.Correction> given = form.correction();
         if (given.isEmpty()) {
-            Respond.again(ctx, TEMPLATE, model(form));
+            Respond.again(ctx, TEMPLATE, page(form));
             return;
         }
         CorrectionForm.Correction correction = given.get();

@@ -2,10 +2,7 @@ package warmshelf.frost.garden;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import io.javalin.http.HttpStatus;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import warmshelf.frost.garden.FrostCorrection.Area;
@@ -42,46 +39,55 @@ final class GardenPages implements Pages {
     }
 
     private void show(Context ctx) {
-        ctx.render(TEMPLATE, model(Visitor.of(ctx)));
+        Visitor visitor = Visitor.of(ctx);
+        Respond.page(ctx, TEMPLATE, page(visitor, kept(visitor)));
     }
 
-    private Map<String, Object> model(Visitor visitor) {
+    /** The three forms of the page. */
+    private record Forms(PointForm point, CorrectionForm correction, RiskForm risk) {
+        Forms with(PointForm other) {
+            return new Forms(other, correction, risk);
+        }
+
+        Forms with(CorrectionForm other) {
+            return new Forms(point, other, risk);
+        }
+
+        Forms with(RiskForm other) {
+            return new Forms(point, correction, other);
+        }
+    }
+
+    /** The forms as they are kept, with nothing typed. */
+    private Forms kept(Visitor visitor) {
+        return new Forms(
+                PointForm.showing(gardens.versioned(visitor.memberId()), visitor.units()),
+                CorrectionForm.blank(visitor.country()),
+                RiskForm.showing(risks.of(visitor.memberId())));
+    }
+
+    private GardenPage page(Visitor visitor, Forms forms) {
         Optional<GardenStore.Versioned> point = gardens.versioned(visitor.memberId());
         Area.Garden garden = new Area.Garden(visitor.memberId());
         List<FrostCorrection> holding = corrections.holding();
-        Map<String, Object> model = new HashMap<>();
-        model.put("pointForm", PointForm.showing(point, visitor.units()));
-        model.put(
-                "point",
-                point.map(known -> Height.words(known.point(), visitor.units())).orElse(null));
-        model.put("version", point.map(GardenStore.Versioned::version).orElse(0));
-        model.put("heightUnit", Height.unit(visitor.units()));
-        model.put("form", CorrectionForm.blank(visitor.country()));
-        model.put("hows", ChangeFields.HOWS);
-        model.put("ways", ChangeFields.WAYS);
-        model.put(
-                "own",
+        return new GardenPage(
+                forms.point(),
+                forms.correction(),
+                forms.risk(),
+                point.map(known -> Height.words(known.point(), visitor.units())).orElse(null),
+                point.map(GardenStore.Versioned::version).orElse(0),
+                Height.unit(visitor.units()),
+                ChangeFields.HOWS,
+                ChangeFields.WAYS,
                 holding.stream()
                         .filter(each -> each.area().equals(garden))
                         .map(CorrectionLine::of)
                         .findFirst()
-                        .orElse(null));
-        model.put(
-                "holding",
+                        .orElse(null),
                 Corrections.holding(holding, visitor.memberId(), visitor.country(), visitor.postcode())
                         .map(CorrectionLine::of)
-                        .orElse(null));
-        model.put(
-                "ended",
+                        .orElse(null),
                 corrections.ended(garden).stream().map(CorrectionLine::of).toList());
-        model.put("riskForm", RiskForm.showing(risks.of(visitor.memberId())));
-        return model;
-    }
-
-    private void again(Context ctx, HttpStatus status, String name, Object form) {
-        Map<String, Object> model = model(Visitor.of(ctx));
-        model.put(name, form);
-        ctx.status(status).render(TEMPLATE, model);
     }
 
     private void setPoint(Context ctx) {
@@ -89,12 +95,12 @@ final class GardenPages implements Pages {
         UUID member = visitor.memberId();
         PointForm form = PointForm.of(ctx.formParamMap(), visitor.units());
         if (form.point().isEmpty()) {
-            again(ctx, HttpStatus.UNPROCESSABLE_CONTENT, "pointForm", form);
+            Respond.again(ctx, TEMPLATE, page(visitor, kept(visitor).with(form)));
             return;
         }
         if (!gardens.setPoint(member, form.point().get(), form.version(), member)) {
             form.overtaken(gardens.versioned(member), visitor.units());
-            again(ctx, HttpStatus.CONFLICT, "pointForm", form);
+            Respond.overtaken(ctx, TEMPLATE, page(visitor, kept(visitor).with(form)));
             return;
         }
         Respond.seeOther(ctx, ADDRESS, "The point of your garden is kept.");
@@ -112,11 +118,12 @@ final class GardenPages implements Pages {
     }
 
     private void correct(Context ctx) {
-        UUID member = Visitor.of(ctx).memberId();
+        Visitor visitor = Visitor.of(ctx);
+        UUID member = visitor.memberId();
         CorrectionForm form = CorrectionForm.ofGarden(ctx.formParamMap(), new Area.Garden(member));
         Optional<CorrectionForm.Correction> given = form.correction();
         if (given.isEmpty()) {
-            again(ctx, HttpStatus.UNPROCESSABLE_CONTENT, "form", form);
+            Respond.again(ctx, TEMPLATE, page(visitor, kept(visitor).with(form)));
             return;
         }
         corrections.correct(
@@ -133,10 +140,11 @@ final class GardenPages implements Pages {
     }
 
     private void accept(Context ctx) {
-        UUID member = Visitor.of(ctx).memberId();
+        Visitor visitor = Visitor.of(ctx);
+        UUID member = visitor.memberId();
         RiskForm form = RiskForm.of(ctx.formParamMap());
         if (!form.ok()) {
-            again(ctx, HttpStatus.UNPROCESSABLE_CONTENT, "riskForm", form);
+            Respond.again(ctx, TEMPLATE, page(visitor, kept(visitor).with(form)));
             return;
         }
         risks.set(member, form.risks(), member);

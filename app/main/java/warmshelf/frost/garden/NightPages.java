@@ -4,9 +4,7 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.UUID;
@@ -48,7 +46,7 @@ final class NightPages implements Pages {
         Thermometer thermometer = seen(ctx);
         LocalDate day = dayAsked(ctx, visitor.today());
         Night noted = noted(thermometer.id(), day);
-        ctx.render(PAGE, model(visitor, thermometer, noted, NightForm.showing(day, noted, visitor.units())));
+        Respond.page(ctx, PAGE, page(visitor, thermometer, noted, NightForm.showing(day, noted, visitor.units())));
     }
 
     private void note(Context ctx) {
@@ -58,7 +56,7 @@ final class NightPages implements Pages {
         LocalDate day = form.day();
         form.askBack(DoubtfulNight.why(day, form.celsius(), around(thermometer.id(), day, day), visitor.units()));
         if (!form.ok()) {
-            Respond.again(ctx, PAGE, model(visitor, thermometer, null, form));
+            Respond.again(ctx, PAGE, page(visitor, thermometer, null, form));
             return;
         }
         Optional<Double> before = nights.note(thermometer.id(), day, form.celsius(), visitor.memberId());
@@ -93,7 +91,10 @@ final class NightPages implements Pages {
 
     private void blankMany(Context ctx) {
         Visitor visitor = Visitor.of(ctx);
-        ctx.render(MANY, manyModel(visitor, changeable(ctx), ManyNightsForm.blank(visitor.today(), visitor.units())));
+        Respond.page(
+                ctx,
+                MANY,
+                ManyPage.of(visitor, changeable(ctx), ManyNightsForm.blank(visitor.today(), visitor.units())));
     }
 
     private void noteMany(Context ctx) {
@@ -105,7 +106,7 @@ final class NightPages implements Pages {
             form.askBack(around(thermometer.id(), given.firstKey(), given.lastKey()));
         }
         if (!form.ok()) {
-            Respond.again(ctx, MANY, manyModel(visitor, thermometer, form));
+            Respond.again(ctx, MANY, ManyPage.of(visitor, thermometer, form));
             return;
         }
         int over = nights.noteAll(thermometer.id(), given, visitor.memberId());
@@ -117,25 +118,30 @@ final class NightPages implements Pages {
                                 given.size(), over == 0 ? "" : ", %d of them over an earlier figure".formatted(over)));
     }
 
-    private Map<String, Object> model(Visitor visitor, Thermometer thermometer, @Nullable Night noted, NightForm form) {
+    /** One thermometer, and the form for a night. */
+    private record OnePage(ThermometerPage page, NightForm form) {}
+
+    private OnePage page(Visitor visitor, Thermometer thermometer, @Nullable Night noted, NightForm form) {
         LocalDate today = visitor.today();
         List<Night> shown = nights.nights(thermometer.id(), today.minusDays(ThermometerPage.NIGHTS_SHOWN - 1), today);
-        Map<String, Object> model = new HashMap<>();
-        model.put("page", ThermometerPage.of(thermometer, shown, noted, thermometers.recordOf(thermometer), visitor));
-        model.put("form", form);
-        return model;
+        return new OnePage(
+                ThermometerPage.of(thermometer, shown, noted, thermometers.recordOf(thermometer), visitor), form);
     }
 
-    private static Map<String, Object> manyModel(Visitor visitor, Thermometer thermometer, ManyNightsForm form) {
-        return Map.of(
-                "thermometer",
-                thermometer,
-                "form",
-                form,
-                "example",
-                "%s,%s".formatted(visitor.today(), Degrees.typed(-2.5, visitor.units())),
-                "most",
-                ManyNightsForm.MOST_LINES);
+    /**
+     * The form for many nights.
+     *
+     * @param example a line as it can be typed
+     * @param most how many lines are taken at once
+     */
+    private record ManyPage(Thermometer thermometer, ManyNightsForm form, String example, int most) {
+        static ManyPage of(Visitor visitor, Thermometer thermometer, ManyNightsForm form) {
+            return new ManyPage(
+                    thermometer,
+                    form,
+                    "%s,%s".formatted(visitor.today(), Degrees.typed(-2.5, visitor.units())),
+                    ManyNightsForm.MOST_LINES);
+        }
     }
 
     private List<Night> around(UUID thermometer, LocalDate first, LocalDate last) {

@@ -48,13 +48,15 @@ final class ThermometerPages implements Pages {
             @Nullable String coldest,
             @Nullable LocalDate last) {}
 
+    private record ListPage(List<Line> lines) {}
+
     private void list(Context ctx) {
         Visitor visitor = Visitor.of(ctx);
         Map<UUID, NotedNights> noted = thermometers.noted(visitor.today());
         List<Line> lines = thermometers.seenBy(visitor.memberId(), visitor.coordinator()).stream()
                 .map(each -> line(each, noted.getOrDefault(each.id(), NotedNights.NONE), visitor))
                 .toList();
-        ctx.render("frost/thermometers.peb", Map.of("lines", lines));
+        Respond.page(ctx, "frost/thermometers.peb", new ListPage(lines));
     }
 
     private static Line line(Thermometer thermometer, NotedNights noted, Visitor visitor) {
@@ -75,7 +77,7 @@ final class ThermometerPages implements Pages {
     private void blank(Context ctx) {
         Visitor visitor = Visitor.of(ctx);
         NewThermometerForm form = NewThermometerForm.blank(gardens.point(visitor.memberId()), visitor.units());
-        ctx.render("frost/thermometer-new.peb", newModel(visitor, form));
+        Respond.page(ctx, "frost/thermometer-new.peb", NewPage.of(visitor, form));
     }
 
     private void add(Context ctx) {
@@ -86,21 +88,19 @@ final class ThermometerPages implements Pages {
             throw Refusal.forbidden("Only a coordinator can add a thermometer of the group’s.");
         }
         if (form.thermometer().isEmpty()) {
-            Respond.again(ctx, "frost/thermometer-new.peb", newModel(visitor, form));
+            Respond.again(ctx, "frost/thermometer-new.peb", NewPage.of(visitor, form));
             return;
         }
         UUID id = thermometers.add(form.thermometer().get(), visitor.memberId());
         Respond.seeOther(ctx, "/frost/thermometers/" + id, "The thermometer is added. Note its first night here.");
     }
 
-    private static Map<String, Object> newModel(Visitor visitor, NewThermometerForm form) {
-        return Map.of(
-                "form",
-                form,
-                "owners",
-                visitor.coordinator() ? List.of(MINE, GROUP) : List.of(MINE),
-                "heightUnit",
-                Height.unit(visitor.units()));
+    /** @param owners whose the visitor may say that it is */
+    private record NewPage(NewThermometerForm form, List<Choice> owners, String heightUnit) {
+        static NewPage of(Visitor visitor, NewThermometerForm form) {
+            return new NewPage(
+                    form, visitor.coordinator() ? List.of(MINE, GROUP) : List.of(MINE), Height.unit(visitor.units()));
+        }
     }
 
     private void retire(Context ctx) {

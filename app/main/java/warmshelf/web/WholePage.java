@@ -1,0 +1,4 @@
+package warmshelf.web;
+
+/** A page whose template reads everything under the one name 'page'. */
+public record WholePage(Record page) {}
