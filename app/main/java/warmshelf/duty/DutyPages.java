@@ -5,7 +5,6 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -49,10 +48,11 @@ public final class DutyPages implements Pages {
     }
 
     private void show(Context ctx) {
-        ctx.render(TEMPLATE, model(ctx, from(ctx, ctx.queryParam("from")), new FormReader(Map.of())));
+        DutyPage page = page(ctx, from(ctx, ctx.queryParam("from")), new FormReader(Map.of()));
+        Respond.page(ctx, TEMPLATE, page, news.model(Visitor.of(ctx)));
     }
 
-    private Map<String, Object> model(Context ctx, LocalDate from, FormReader form) {
+    private DutyPage page(Context ctx, LocalDate from, FormReader form) {
         Visitor visitor = Visitor.of(ctx);
         LocalDate until = from.plusDays(DAYS_SHOWN);
         List<SiteRule> siteRules = rules.all();
@@ -62,16 +62,15 @@ public final class DutyPages implements Pages {
                 standIns.between(from, until),
                 swaps.since(visitor.today()),
                 form.typed());
-        Map<String, Object> model = new HashMap<>(news.model(visitor));
-        model.put("page", RotaPage.of(from, DAYS_SHOWN, source, visitor.memberId(), visitor.today()));
-        model.put("sites", source.sites());
-        model.put("rules", HoursForm.lines(siteRules, form));
-        model.put("members", duties.members());
-        model.put("form", form);
-        model.put("from", from);
-        model.put("before", from.minusDays(DAYS_SHOWN));
-        model.put("after", until);
-        return model;
+        return new DutyPage(
+                RotaPage.of(from, DAYS_SHOWN, source, visitor.memberId(), visitor.today()),
+                source.sites(),
+                HoursForm.lines(siteRules, form),
+                duties.members(),
+                form,
+                from,
+                from.minusDays(DAYS_SHOWN),
+                until);
     }
 
     private static LocalDate from(Context ctx, @Nullable String asked) {
@@ -116,7 +115,7 @@ public final class DutyPages implements Pages {
             Respond.seeOther(
                     ctx, "/duty?from=" + from, written.lines() == 0 ? "Nothing had changed." : "The rota is kept.");
         } else {
-            Respond.again(ctx, TEMPLATE, model(ctx, from, form));
+            Respond.again(ctx, TEMPLATE, page(ctx, from, form), news.model(visitor));
         }
     }
 
@@ -125,7 +124,7 @@ public final class DutyPages implements Pages {
         FormReader form = new FormReader(ctx.formParamMap());
         List<SiteRule> given = HoursForm.read(form, rules.all());
         if (!form.ok()) {
-            Respond.again(ctx, TEMPLATE, model(ctx, visitor.today(), form));
+            Respond.again(ctx, TEMPLATE, page(ctx, visitor.today(), form), news.model(visitor));
             return;
         }
         int kept = rules.keep(given, visitor.today(), visitor.memberId());

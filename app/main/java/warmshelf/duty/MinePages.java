@@ -4,7 +4,6 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.LocalDate;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -51,23 +50,22 @@ final class MinePages implements Pages {
 
     private void show(Context ctx) {
         Named whose = whose(ctx, ctx.queryParam("member"));
-        ctx.render(TEMPLATE, model(ctx, whose, willing.of(whose.id()), new FormReader(Map.of())));
+        Respond.page(ctx, TEMPLATE, page(ctx, whose, willing.of(whose.id()), new FormReader(Map.of())));
     }
 
-    private Map<String, Object> model(Context ctx, Named whose, Set<SiteWeekday> can, FormReader form) {
+    private MinePage page(Context ctx, Named whose, Set<SiteWeekday> can, FormReader form) {
         Visitor visitor = Visitor.of(ctx);
         LocalDate today = visitor.today();
         List<Named> sites = duties.sites();
-        Map<String, Object> model = new HashMap<>();
-        model.put("whose", whose);
-        model.put("own", whose.id().equals(visitor.memberId()));
-        model.put("members", visitor.coordinator() ? duties.members() : List.of());
-        model.put("sites", WillingForm.lines(sites, can));
-        model.put("away", willing.away(whose.id(), today));
-        model.put("turns", turns(whose.id(), sites, today));
-        model.put("standing", standing(whose.id(), sites, today));
-        model.put("form", form);
-        return model;
+        return new MinePage(
+                whose,
+                whose.id().equals(visitor.memberId()),
+                visitor.coordinator() ? duties.members() : List.of(),
+                WillingForm.lines(sites, can),
+                willing.away(whose.id(), today),
+                turns(whose.id(), sites, today),
+                standing(whose.id(), sites, today),
+                form);
     }
 
     private List<OwnTurn> turns(UUID member, List<Named> sites, LocalDate today) {
@@ -110,7 +108,7 @@ final class MinePages implements Pages {
             form.refuse(
                     "can",
                     "One of the ticks names a weekday or a site that there is not; the ticks on this page are accepted.");
-            Respond.again(ctx, TEMPLATE, model(ctx, whose, willing.of(whose.id()), form));
+            Respond.again(ctx, TEMPLATE, page(ctx, whose, willing.of(whose.id()), form));
             return;
         }
         willing.keep(whose.id(), can.get(), visitor.today(), visitor.memberId());
@@ -126,7 +124,7 @@ final class MinePages implements Pages {
         FormReader form = new FormReader(ctx.formParamMap());
         Optional<AwayForm.Span> span = AwayForm.read(form, visitor.today());
         if (span.isEmpty()) {
-            Respond.again(ctx, TEMPLATE, model(ctx, whose, willing.of(whose.id()), form));
+            Respond.again(ctx, TEMPLATE, page(ctx, whose, willing.of(whose.id()), form));
             return;
         }
         LocalDate first = span.get().first();

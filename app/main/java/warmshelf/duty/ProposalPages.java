@@ -22,6 +22,7 @@ final class ProposalPages implements Pages {
     private static final String ADDRESS = "/duty/proposal";
     private static final String TEMPLATE = "duty/proposal.peb";
     private static final int NAMED_AT_MOST = 5;
+    private static final ProposalPage NOTHING = new ProposalPage(List.of(), List.of(), 0, List.of());
 
     private final DutyStore duties;
     private final RotaBookStore books;
@@ -44,25 +45,26 @@ final class ProposalPages implements Pages {
         asked.putAll(ctx.queryParamMap());
         FormReader form = new FormReader(asked);
         Optional<ProposalForm.Span> span = ProposalForm.read(form, sites, today);
-        Map<String, Object> model = model(form, sites);
         if (span.isEmpty()) {
-            Respond.again(ctx, TEMPLATE, model);
+            Respond.again(ctx, TEMPLATE, FormPage.of(form, sites, NOTHING));
             return;
         }
-        model.put("page", page(span.get(), today));
-        ctx.render(TEMPLATE, model);
+        Respond.page(ctx, TEMPLATE, FormPage.of(form, sites, page(span.get(), today)));
     }
 
-    private static Map<String, Object> model(FormReader form, List<Named> sites) {
-        List<Choice> choices = new ArrayList<>(List.of(new Choice("all", "All sites")));
-        sites.forEach(site -> choices.add(new Choice(site.id().toString(), site.name())));
-        Map<String, Object> model = new HashMap<>();
-        model.put("form", form);
-        model.put("sites", sites);
-        model.put("siteChoices", choices);
-        model.put("mostDays", ProposalForm.MOST_DAYS);
-        model.put("page", new ProposalPage(List.of(), List.of(), 0, List.of()));
-        return model;
+    /**
+     * The form, and what is proposed.
+     *
+     * @param siteChoices the sites with 'all' before them
+     * @param mostDays how many days are proposed for at once
+     */
+    private record FormPage(
+            FormReader form, List<Named> sites, List<Choice> siteChoices, int mostDays, ProposalPage page) {
+        static FormPage of(FormReader form, List<Named> sites, ProposalPage page) {
+            List<Choice> choices = new ArrayList<>(List.of(new Choice("all", "All sites")));
+            sites.forEach(site -> choices.add(new Choice(site.id().toString(), site.name())));
+            return new FormPage(form, sites, choices, ProposalForm.MOST_DAYS, page);
+        }
     }
 
     private ProposalPage page(ProposalForm.Span span, LocalDate today) {
@@ -84,7 +86,7 @@ final class ProposalPages implements Pages {
             Map<String, List<String>> usual = ProposalForm.usual(today);
             FormReader again = new FormReader(usual);
             form.problems().forEach(again::refuse);
-            Respond.again(ctx, TEMPLATE, model(again, sites));
+            Respond.again(ctx, TEMPLATE, FormPage.of(again, sites, NOTHING));
             return;
         }
         DutyStore.Written written = duties.fill(proposed, today, visitor.memberId());

@@ -5,7 +5,6 @@ import io.javalin.http.Context;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -55,21 +54,27 @@ final class SwapPages implements Pages {
         LocalDate today = visitor.today();
         UUID me = visitor.memberId();
         List<Swap> all = reads.since(today.minusDays(DAYS_BACK));
-        Map<String, Object> model = new HashMap<>();
-        model.put(
-                "swapsAsked", all.stream().filter(swap -> swap.asks(me, today)).toList());
-        model.put(
-                "mine",
-                lines(
-                        all.stream()
-                                .filter(swap -> swap.askedBy().id().equals(me))
-                                .toList(),
-                        today));
+        List<Swap> own =
+                all.stream().filter(swap -> swap.askedBy().id().equals(me)).toList();
         List<Swap> others =
                 all.stream().filter(swap -> !swap.askedBy().id().equals(me)).toList();
-        model.put("others", visitor.coordinator() ? lines(others, today) : List.of());
-        ctx.render("duty/swaps.peb", model);
+        Respond.page(
+                ctx,
+                "duty/swaps.peb",
+                new ListPage(
+                        all.stream().filter(swap -> swap.asks(me, today)).toList(),
+                        lines(own, today),
+                        visitor.coordinator() ? lines(others, today) : List.of()));
     }
+
+    /**
+     * The swaps there are.
+     *
+     * @param swapsAsked those that the visitor may answer
+     * @param mine those that the visitor asks for
+     * @param others everybody else's, for coordinators
+     */
+    private record ListPage(List<Swap> swapsAsked, List<Line> mine, List<Line> others) {}
 
     private static List<Line> lines(List<Swap> swaps, LocalDate today) {
         return swaps.stream()
@@ -80,10 +85,18 @@ final class SwapPages implements Pages {
     private void newSwap(Context ctx) {
         FormReader form = new FormReader(
                 Map.of("whom", List.of("anyone"), "inReturn", List.of("none"), "turn", ctx.queryParams("turn")));
-        ctx.render(FORM, model(ctx, form, ownTurn(ctx, form)));
+        Respond.page(ctx, FORM, page(ctx, form, ownTurn(ctx, form)));
     }
 
-    private Map<String, Object> model(Context ctx, FormReader form, Turn turn) {
+    /**
+     * The form in which a swap is asked for.
+     *
+     * @param turn the day to be given, as forms send it; {@code turnWords} as people read it
+     * @param days what can be asked for in exchange
+     */
+    private record AskPage(FormReader form, String turn, String turnWords, List<Choice> whom, List<Choice> days) {}
+
+    private AskPage page(Context ctx, FormReader form, Turn turn) {
         Visitor visitor = Visitor.of(ctx);
         Map<UUID, String> sites = siteNames();
         List<Choice> whom = new ArrayList<>(List.of(new Choice("anyone", "Anyone")));
@@ -102,13 +115,7 @@ final class SwapPages implements Pages {
                                                 each.getKey(),
                                                 sites.getOrDefault(each.getKey().site(), "")),
                                         each.getValue().name()))));
-        Map<String, Object> model = new HashMap<>();
-        model.put("form", form);
-        model.put("turn", turn.words());
-        model.put("turnWords", Swap.at(turn, sites.getOrDefault(turn.site(), "")));
-        model.put("whom", whom);
-        model.put("days", days);
-        return model;
+        return new AskPage(form, turn.words(), Swap.at(turn, sites.getOrDefault(turn.site(), "")), whom, days);
     }
 
     private Map<UUID, String> siteNames() {
@@ -138,7 +145,7 @@ final class SwapPages implements Pages {
         Visitor visitor = Visitor.of(ctx);
         FormReader form = new FormReader(ctx.formParamMap());
         Turn turn = ownTurn(ctx, form);
-        Map<String, Object> model = model(ctx, form, turn);
+        AskPage page = page(ctx, form, turn);
         Optional<SwapForm.Asking> asking = SwapForm.read(form, duties.members());
         if (asking.isPresent()) {
             SwapOutcome outcome = swaps.ask(
@@ -149,7 +156,7 @@ final class SwapPages implements Pages {
             }
             form.refuse("inReturn", outcome.sentence());
         }
-        Respond.again(ctx, FORM, model);
+        Respond.again(ctx, FORM, page);
     }
 
     private void take(Context ctx) {
