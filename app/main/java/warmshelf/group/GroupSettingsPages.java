@@ -2,16 +2,15 @@ package warmshelf.group;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import io.javalin.http.HttpStatus;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import warmshelf.web.FormReader;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
+import warmshelf.words.Choice;
+import warmshelf.words.Countries;
 
 /** What is set for the whole group. */
 public final class GroupSettingsPages implements Pages {
@@ -31,7 +30,8 @@ public final class GroupSettingsPages implements Pages {
 
     private void show(Context ctx) {
         GroupStore.Versioned stored = stored();
-        ctx.render(TEMPLATE, model(new FormReader(GroupForm.typed(stored.profile())), stored.version(), List.of()));
+        FormReader form = new FormReader(GroupForm.typed(stored.profile()));
+        Respond.page(ctx, TEMPLATE, new SettingsPage(form, stored.version(), List.of()));
     }
 
     private void change(Context ctx) {
@@ -39,7 +39,7 @@ public final class GroupSettingsPages implements Pages {
         GroupForm form = GroupForm.from(reader);
         int version = reader.wholeNumber("version", "Version", 1, Integer.MAX_VALUE);
         if (!reader.ok()) {
-            Respond.again(ctx, TEMPLATE, model(reader, version, List.of()));
+            Respond.again(ctx, TEMPLATE, new SettingsPage(reader, version, List.of()));
             return;
         }
         if (group.change(version, form.profile(), Visitor.of(ctx).memberId())) {
@@ -47,19 +47,39 @@ public final class GroupSettingsPages implements Pages {
             return;
         }
         GroupStore.Versioned newer = stored();
-        ctx.status(HttpStatus.CONFLICT)
-                .render(TEMPLATE, model(reader, newer.version(), newer.profile().differences(form.profile())));
+        Respond.overtaken(
+                ctx,
+                TEMPLATE,
+                new SettingsPage(reader, newer.version(), newer.profile().differences(form.profile())));
     }
 
     private GroupStore.Versioned stored() {
         return group.find().orElseThrow(Refusal::notFound);
     }
 
-    private static Map<String, Object> model(FormReader form, int version, List<String> newer) {
-        Map<String, Object> model = new HashMap<>(GroupChoices.all());
-        model.put("form", form);
-        model.put("version", version);
-        model.put("newer", newer);
-        return model;
+    /**
+     * The group's settings.
+     *
+     * @param version what is saved over
+     * @param newer what somebody else changed meanwhile
+     */
+    private record SettingsPage(
+            FormReader form,
+            int version,
+            List<String> newer,
+            List<String> zones,
+            List<Choice> countries,
+            List<Choice> temperatures,
+            List<Choice> lengths) {
+        SettingsPage(FormReader form, int version, List<String> newer) {
+            this(
+                    form,
+                    version,
+                    newer,
+                    GroupChoices.ZONES,
+                    Countries.byName(),
+                    GroupChoices.TEMPERATURES,
+                    GroupChoices.LENGTHS);
+        }
     }
 }

@@ -9,6 +9,7 @@ import warmshelf.web.FormReader;
 import warmshelf.web.Pages;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
+import warmshelf.words.Choice;
 import warmshelf.words.Countries;
 
 /** Joining the group by a link. */
@@ -38,14 +39,15 @@ public final class JoinPages implements Pages {
         Link link = openLink(ctx);
         // whom it was made for is most often who opens it; anybody else types another name
         String name = link.note().length() <= PersonForm.LONGEST_NAME ? link.note() : "";
-        ctx.render(TEMPLATE, model(link, new FormReader(Map.of("country", List.of("US"), "name", List.of(name)))));
+        FormReader form = new FormReader(Map.of("country", List.of("US"), "name", List.of(name)));
+        Respond.page(ctx, TEMPLATE, new JoinPage(link, form));
     }
 
     private void join(Context ctx) {
         Link link = openLink(ctx);
         PersonForm form = PersonForm.from(ctx.formParamMap());
         if (!form.ok()) {
-            Respond.again(ctx, TEMPLATE, model(link, form.reader()));
+            Respond.again(ctx, TEMPLATE, new JoinPage(link, form.reader()));
             return;
         }
         Admission admission = admissions.join(link, form.person(passphrases));
@@ -54,7 +56,7 @@ public final class JoinPages implements Pages {
             Respond.seeOther(ctx, "/", "Welcome, %s. You are signed in.".formatted(form.name()));
         } else if (admission instanceof Admission.NameTaken) {
             form.refuseTakenName();
-            Respond.again(ctx, TEMPLATE, model(link, form.reader()));
+            Respond.again(ctx, TEMPLATE, new JoinPage(link, form.reader()));
         } else {
             throw Doorway.spent(link.oneUse());
         }
@@ -64,7 +66,9 @@ public final class JoinPages implements Pages {
         return doorway.openLink(browsers.address(ctx), LinkPurpose.JOIN, ctx.pathParam("token"));
     }
 
-    private static Map<String, Object> model(Link link, FormReader form) {
-        return Map.of("link", link, "form", form, "countries", Countries.byName());
+    private record JoinPage(Link link, FormReader form, List<Choice> countries) {
+        JoinPage(Link link, FormReader form) {
+            this(link, form, Countries.byName());
+        }
     }
 }

@@ -5,7 +5,6 @@ import io.javalin.http.Context;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import warmshelf.web.BrowserSession;
@@ -14,6 +13,8 @@ import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
+import warmshelf.words.Choice;
+import warmshelf.words.Countries;
 
 /** Opening the group: the link printed at the first start lets one person name it and become its first coordinator. */
 public final class OpeningPages implements Pages {
@@ -54,9 +55,10 @@ public final class OpeningPages implements Pages {
         openLink(ctx);
         LocalDate today = LocalDate.now(clock.withZone(offeredZone));
         int season = today.getYear() + (today.getMonthValue() >= MONTH_OF_LOOKING_AHEAD ? 1 : 0);
-        ctx.render(
+        Respond.page(
+                ctx,
                 TEMPLATE,
-                model(new FormReader(Map.of(
+                new OpeningPage(new FormReader(Map.of(
                         "groupZone",
                         List.of(offeredZone.getId()),
                         "groupTemperature",
@@ -75,7 +77,7 @@ public final class OpeningPages implements Pages {
         GroupForm groupForm = GroupForm.from(reader);
         PersonForm personForm = PersonForm.from(reader, GroupForm.COUNTRY);
         if (!reader.ok()) {
-            Respond.again(ctx, TEMPLATE, model(reader));
+            Respond.again(ctx, TEMPLATE, new OpeningPage(reader));
             return;
         }
         Admission admission = openings.open(link, groupForm.profile(), personForm.person(passphrases));
@@ -102,9 +104,14 @@ public final class OpeningPages implements Pages {
         return Refusal.gone("The group has been opened already. Sign in, or ask for an invitation.");
     }
 
-    private static Map<String, Object> model(FormReader form) {
-        Map<String, Object> model = new HashMap<>(GroupChoices.all());
-        model.put("form", form);
-        return model;
+    private record OpeningPage(
+            FormReader form,
+            List<String> zones,
+            List<Choice> countries,
+            List<Choice> temperatures,
+            List<Choice> lengths) {
+        OpeningPage(FormReader form) {
+            this(form, GroupChoices.ZONES, Countries.byName(), GroupChoices.TEMPERATURES, GroupChoices.LENGTHS);
+        }
     }
 }

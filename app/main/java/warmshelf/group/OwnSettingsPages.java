@@ -45,20 +45,20 @@ public final class OwnSettingsPages implements Pages {
     }
 
     private void show(Context ctx) {
-        ctx.render(TEMPLATE, model(OwnSettingsForm.of(me(ctx)), empty()));
+        Respond.page(ctx, TEMPLATE, new SettingsPage(OwnSettingsForm.of(me(ctx)), empty()));
     }
 
     private void change(Context ctx) {
         OwnSettingsForm form = OwnSettingsForm.from(ctx.formParamMap());
         if (!form.reader().ok()) {
-            Respond.again(ctx, TEMPLATE, model(form.reader(), empty()));
+            Respond.again(ctx, TEMPLATE, new SettingsPage(form.reader(), empty()));
             return;
         }
         switch (members.change(Visitor.of(ctx).memberId(), form.version(), form.settings())) {
             case SAVED -> Respond.seeOther(ctx, "/settings", "Your settings are saved.");
             case NAME_TAKEN -> {
                 form.refuseTakenName();
-                Respond.again(ctx, TEMPLATE, model(form.reader(), empty()));
+                Respond.again(ctx, TEMPLATE, new SettingsPage(form.reader(), empty()));
             }
             case CHANGED_MEANWHILE ->
                 throw Refusal.conflict(
@@ -77,7 +77,7 @@ public final class OwnSettingsPages implements Pages {
             form.refuse("current", "Passphrase now is not the one you sign in with.");
         }
         if (!form.ok()) {
-            Respond.again(ctx, TEMPLATE, model(OwnSettingsForm.of(me(ctx)), form));
+            Respond.again(ctx, TEMPLATE, new SettingsPage(OwnSettingsForm.of(me(ctx)), form));
             return;
         }
         String hash = passphrases.hash(next);
@@ -93,20 +93,20 @@ public final class OwnSettingsPages implements Pages {
         return new FormReader(Map.of());
     }
 
-    private static Map<String, Object> model(FormReader form, FormReader passphraseForm) {
-        return Map.of(
-                "form", form,
-                "passphraseForm", passphraseForm,
-                "countries", Countries.byName(),
-                "temperatures",
-                        List.of(
-                                new Choice(OwnSettingsForm.AS_THE_GROUP, "As the group shows them"),
-                                new Choice("C", "Degrees Celsius"),
-                                new Choice("F", "Degrees Fahrenheit")),
-                "lengths",
-                        List.of(
-                                new Choice(OwnSettingsForm.AS_THE_GROUP, "As the group shows them"),
-                                new Choice("cm", "Centimetres"),
-                                new Choice("in", "Inches")));
+    private record SettingsPage(
+            FormReader form,
+            FormReader passphraseForm,
+            List<Choice> countries,
+            List<Choice> temperatures,
+            List<Choice> lengths) {
+        private static final Choice AS_THE_GROUP = new Choice(OwnSettingsForm.AS_THE_GROUP, "As the group shows them");
+        private static final List<Choice> TEMPERATURES =
+                List.of(AS_THE_GROUP, new Choice("C", "Degrees Celsius"), new Choice("F", "Degrees Fahrenheit"));
+        private static final List<Choice> LENGTHS =
+                List.of(AS_THE_GROUP, new Choice("cm", "Centimetres"), new Choice("in", "Inches"));
+
+        SettingsPage(FormReader form, FormReader passphraseForm) {
+            this(form, passphraseForm, Countries.byName(), TEMPERATURES, LENGTHS);
+        }
     }
 }

@@ -3,9 +3,9 @@ package warmshelf.group;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.UUID;
 import java.util.function.Supplier;
@@ -49,7 +49,7 @@ public final class PeoplePages implements Pages {
     }
 
     private void people(Context ctx) {
-        ctx.render("group/people.peb", model(ctx, new FormReader(Map.of("role", List.of("member")))));
+        Respond.page(ctx, "group/people.peb", page(ctx, new FormReader(Map.of("role", List.of("member")))));
     }
 
     private void invite(Context ctx) {
@@ -57,7 +57,7 @@ public final class PeoplePages implements Pages {
         String role = form.choice("role", "Joins as", List.of("member", "coordinator"));
         String note = form.requiredText("note", "For whom", 80);
         if (!form.ok()) {
-            Respond.again(ctx, "group/people.peb", model(ctx, form));
+            Respond.again(ctx, "group/people.peb", page(ctx, form));
             return;
         }
         String token = links.makeInvite(
@@ -118,20 +118,19 @@ public final class PeoplePages implements Pages {
         return members.find(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
     }
 
-    private Map<String, Object> model(Context ctx, FormReader form) {
+    private PeoplePage page(Context ctx, FormReader form) {
         List<Member> everyone = members.all();
         boolean coordinator = Visitor.of(ctx).coordinator();
-        Map<String, Object> model = new HashMap<>();
-        model.put("present", everyone.stream().filter(Member::present).toList());
-        model.put("gone", everyone.stream().filter(member -> !member.present()).toList());
-        model.put("undoable", coordinator ? undoable.get() : Set.of());
-        model.put("links", coordinator ? links.open() : List.of());
-        model.put("madeFor", coordinator ? links.madeForAnother() : Map.of());
-        model.put("onlyHere", browsers.addressOfThisMachineOnly(ctx).orElse(""));
-        model.put("form", form);
-        model.put("roles", List.of(new Choice("member", "Member"), new Choice("coordinator", "Coordinator")));
         @Nullable String link = coordinator ? Notice.takeLink(ctx) : null;
-        model.put("freshLink", link == null ? "" : link);
-        return model;
+        return new PeoplePage(
+                everyone.stream().filter(Member::present).toList(),
+                everyone.stream().filter(member -> !member.present()).toList(),
+                coordinator ? undoable.get() : Set.of(),
+                coordinator ? links.open() : List.of(),
+                coordinator ? links.madeForAnother() : Map.of(),
+                browsers.addressOfThisMachineOnly(ctx).orElse(""),
+                form,
+                List.of(new Choice("member", "Member"), new Choice("coordinator", "Coordinator")),
+                Objects.requireNonNullElse(link, ""));
     }
 }

@@ -56,7 +56,7 @@ public final class SignInPages implements Pages {
             ctx.redirect(then, HttpStatus.SEE_OTHER);
             return;
         }
-        ctx.render("group/sign-in.peb", model(new FormReader(Map.of()), then));
+        Respond.page(ctx, "group/sign-in.peb", new SignInPage(new FormReader(Map.of()), then));
     }
 
     private void signIn(Context ctx) {
@@ -79,13 +79,13 @@ public final class SignInPages implements Pages {
                     "name",
                     "No one here has this name with this passphrase. Check both, or ask a coordinator for a sign-in link.");
         }
-        Respond.again(ctx, "group/sign-in.peb", model(form, then));
+        Respond.again(ctx, "group/sign-in.peb", new SignInPage(form, then));
     }
 
     // Chat programs fetch links to preview them, so only the button on the page uses a link up.
     private void askByLink(Context ctx) {
         Link link = openLink(ctx);
-        ctx.render("group/in.peb", Map.of("link", link, "form", new FormReader(Map.of())));
+        Respond.page(ctx, "group/in.peb", new LinkPage(link, new FormReader(Map.of())));
     }
 
     private void signInByLink(Context ctx) {
@@ -95,7 +95,7 @@ public final class SignInPages implements Pages {
         boolean newPassphrase = link.oneUse() && !form.text("passphrase").isEmpty();
         String passphrase = newPassphrase ? PassphraseRule.read(form, "passphrase", "New passphrase", link.note()) : "";
         if (!form.ok()) {
-            Respond.again(ctx, "group/in.peb", Map.of("link", link, "form", form));
+            Respond.again(ctx, "group/in.peb", new LinkPage(link, form));
             return;
         }
         @Nullable String hash = newPassphrase ? passphrases.hash(passphrase) : null;
@@ -124,7 +124,8 @@ public final class SignInPages implements Pages {
         Respond.seeOther(ctx, "/sign-in", "You are signed out.");
     }
 
-    private static Map<String, Object> model(FormReader form, String then) {
-        return Map.of("form", form, "then", then);
-    }
+    /** @param then the page that was asked for */
+    private record SignInPage(FormReader form, String then) {}
+
+    private record LinkPage(Link link, FormReader form) {}
 }

@@ -10,7 +10,7 @@ public final class BookPages implements Pages {
         // Anyone: signed-out people are sent on to sign in from there.
         routes.get("/", ctx -> ctx.redirect("/today", HttpStatus.SEE_OTHER), Role.ANYONE);
         // Anyone: nothing in them is the group's own.
-        routes.get("/help", ctx -> ctx.render("web/help.peb"), Role.ANYONE);
-        routes.get("/numbers", ctx -> ctx.render("web/numbers.peb"), Role.ANYONE);
+        routes.get("/help", ctx -> Respond.page(ctx, "web/help.peb"), Role.ANYONE);
+        routes.get("/numbers", ctx -> Respond.page(ctx, "web/numbers.peb"), Role.ANYONE);
     }
 }

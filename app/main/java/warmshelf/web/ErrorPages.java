@@ -57,16 +57,18 @@ final class ErrorPages {
             ctx.json(Map.of("error", sentence));
             return;
         }
-        Map<String, Object> model = Map.of("heading", heading(status), "sentence", sentence);
+        ProblemPage page = new ProblemPage(heading(status), sentence);
         try {
             access.identify(ctx);
-            ctx.render("web/problem.peb", model);
+            Respond.page(ctx, "web/problem.peb", page);
         } catch (RuntimeException recordsAreOutOfReach) {
             LOG.error("the page for status {} is shown without the group's records", status, recordsAreOutOfReach);
             Renderer.withoutRecords(ctx);
-            ctx.render("web/problem.peb", model);
+            Respond.page(ctx, "web/problem.peb", page);
         }
     }
+
+    private record ProblemPage(String heading, String sentence) {}
 
     private static String heading(HttpStatus status) {
         return switch (status.getCode()) {

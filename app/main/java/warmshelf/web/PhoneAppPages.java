@@ -38,7 +38,7 @@ final class PhoneAppPages implements Pages {
         // Anyone: nothing in them is the group's own, and a phone asks for them without saying who it is.
         routes.get("/manifest.webmanifest", this::manifest, Role.ANYONE);
         routes.get("/worker.js", this::worker, Role.ANYONE);
-        routes.get("/offline", ctx -> ctx.render("web/offline.peb"), Role.ANYONE);
+        routes.get("/offline", ctx -> Respond.page(ctx, "web/offline.peb"), Role.ANYONE);
     }
 
     private void manifest(Context ctx) {
