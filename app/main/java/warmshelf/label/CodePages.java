@@ -4,7 +4,6 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -44,10 +43,15 @@ public final class CodePages implements Pages {
     /** One label. */
     public record Label(String title, String where, ShortCode code, QrPicture picture) {}
 
+    private record TypePage(FormReader form) {}
+
+    /** @param address where the squares of the labels lead */
+    private record SheetPage(String title, List<Label> labels, String address) {}
+
     private void type(Context ctx) {
         String typed = ctx.queryParam("code");
         if (typed == null) {
-            ctx.render("label/open.peb", Map.of("form", new FormReader(Map.of())));
+            Respond.page(ctx, "label/open.peb", new TypePage(new FormReader(Map.of())));
         } else {
             open(ctx, typed);
         }
@@ -71,7 +75,7 @@ public final class CodePages implements Pages {
             form.refuse("code", mistyped.sentence());
             ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
         }
-        ctx.render("label/open.peb", Map.of("form", form));
+        Respond.page(ctx, "label/open.peb", new TypePage(form));
     }
 
     private void standing(Context ctx) {
@@ -103,10 +107,6 @@ public final class CodePages implements Pages {
             String address = browsers.wholeAddress(ctx, "/c/" + code.text());
             labels.add(new Label(subjects.get(i).title(), subjects.get(i).where(), code, QrPicture.of(address)));
         }
-        Map<String, Object> model = new HashMap<>();
-        model.put("title", title);
-        model.put("labels", labels);
-        model.put("address", browsers.wholeAddress(ctx, ""));
-        ctx.render("label/sheet.peb", model);
+        Respond.page(ctx, "label/sheet.peb", new SheetPage(title, labels, browsers.wholeAddress(ctx, "")));
     }
 }

@@ -2,12 +2,9 @@ package warmshelf.leaving;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
-import org.jspecify.annotations.Nullable;
 import warmshelf.group.Member;
 import warmshelf.group.MemberStore;
 import warmshelf.web.FormReader;
@@ -47,9 +44,10 @@ final class LeavingPages implements Pages {
     private void ask(Context ctx) {
         Member member = present(ctx);
         List<LeftThing> things = leavings.things(member.id(), Visitor.of(ctx).today());
-        ctx.render(
+        Respond.page(
+                ctx,
                 "leaving/show.peb",
-                model(member, things, proposed(Visitor.of(ctx).memberId(), member, things)));
+                page(member, things, proposed(Visitor.of(ctx).memberId(), member, things)));
     }
 
     private void leave(Context ctx) {
@@ -59,7 +57,7 @@ final class LeavingPages implements Pages {
         LeavingForm form = new LeavingForm(ctx.formParamMap());
         Optional<LeavingForm.Decisions> decisions = form.decisions(things, others(member));
         if (decisions.isEmpty()) {
-            Respond.again(ctx, "leaving/show.peb", model(member, things, form.reader()));
+            Respond.again(ctx, "leaving/show.peb", page(member, things, form.reader()));
             return;
         }
         switch (leavings.leave(member, decisions.get(), visitor.today(), visitor.memberId())) {
@@ -109,17 +107,17 @@ final class LeavingPages implements Pages {
                 .reader();
     }
 
-    private Map<String, @Nullable Object> model(Member member, List<LeftThing> things, FormReader form) {
-        Map<String, @Nullable Object> model = new HashMap<>();
-        model.put("member", member);
-        model.put("form", form);
-        model.put("groups", groups(things));
-        model.put(
-                "receivers",
+    /** @param receivers to whom things can go */
+    private record LeavingPage(Member member, FormReader form, List<Group> groups, List<Choice> receivers) {}
+
+    private LeavingPage page(Member member, List<LeftThing> things, FormReader form) {
+        return new LeavingPage(
+                member,
+                form,
+                groups(things),
                 others(member).stream()
                         .map(each -> new Choice(each.id().toString(), each.name()))
                         .toList());
-        return model;
     }
 
     private static List<Group> groups(List<LeftThing> things) {

@@ -3,7 +3,6 @@ package warmshelf.photo;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.io.IOException;
-import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 import warmshelf.seed.Lot;
@@ -43,11 +42,14 @@ public final class PacketPhotoPages implements Pages {
 
     private void form(Context ctx) {
         FormReader form = new FormReader(ctx.queryParamMap());
-        ctx.render("photo/packet.peb", model(form, changeableLot(ctx, form)));
+        Respond.page(ctx, "photo/packet.peb", new FormPage(form, changeableLot(ctx, form)));
     }
 
-    private static Map<String, Object> model(FormReader form, Lot lot) {
-        return Map.of("form", form, "lot", lot, "id", UUID.randomUUID());
+    /** @param id under which the photo will be kept, so that it counts once */
+    private record FormPage(FormReader form, Lot lot, UUID id) {
+        FormPage(FormReader form, Lot lot) {
+            this(form, lot, UUID.randomUUID());
+        }
     }
 
     private Lot changeableLot(Context ctx, FormReader form) {
@@ -76,7 +78,7 @@ public final class PacketPhotoPages implements Pages {
         } catch (Shrink.Unfit unfit) {
             form.refuse("file", unfit.sentence());
         }
-        Respond.again(ctx, "photo/packet.peb", model(form, lot));
+        Respond.again(ctx, "photo/packet.peb", new FormPage(form, lot));
     }
 
     private void show(Context ctx) {

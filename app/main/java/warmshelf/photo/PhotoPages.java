@@ -6,7 +6,6 @@ import io.javalin.http.HttpStatus;
 import io.javalin.http.UploadedFile;
 import java.io.IOException;
 import java.io.InputStream;
-import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -51,15 +50,14 @@ public final class PhotoPages implements Pages {
 
     private void form(Context ctx) {
         PhotoStore.About about = about(String.valueOf(ctx.queryParam("entry")));
-        ctx.render("photo/new.peb", model(new FormReader(ctx.queryParamMap()), about));
+        Respond.page(ctx, "photo/new.peb", new FormPage(new FormReader(ctx.queryParamMap()), about));
     }
 
-    private static Map<String, Object> model(FormReader form, PhotoStore.About about) {
-        Map<String, Object> model = new HashMap<>();
-        model.put("form", form);
-        model.put("about", about);
-        model.put("id", UUID.randomUUID());
-        return model;
+    /** @param id under which the photo will be kept, so that it counts once */
+    private record FormPage(FormReader form, PhotoStore.About about, UUID id) {
+        FormPage(FormReader form, PhotoStore.About about) {
+            this(form, about, UUID.randomUUID());
+        }
     }
 
     private PhotoStore.About about(String entry) {
@@ -72,7 +70,7 @@ public final class PhotoPages implements Pages {
         Optional<String> refused = keep(ctx, form, about);
         if (refused.isPresent()) {
             form.refuse("file", refused.get());
-            Respond.again(ctx, "photo/new.peb", model(form, about));
+            Respond.again(ctx, "photo/new.peb", new FormPage(form, about));
             return;
         }
         Respond.seeOther(ctx, "/sowings/" + about.sowing(), "The photo is kept with what was seen.");

@@ -33,14 +33,17 @@ final class ReminderPages implements Pages {
     }
 
     private void show(Context ctx) {
-        ctx.render("reminder/show.peb", view.model(Visitor.of(ctx), null));
+        Respond.page(ctx, "reminder/show.peb", view.page(Visitor.of(ctx), null));
     }
 
     /** The address is shown this once, in the answer itself: it is not kept, so no later page could show it. */
     private void makeCalendar(Context ctx) {
         Visitor visitor = Visitor.of(ctx);
         String token = links.make(visitor.memberId());
-        ctx.render("reminder/show.peb", view.model(visitor, browsers.wholeAddress(ctx, "/calendar/" + token + ".ics")));
+        Respond.page(
+                ctx,
+                "reminder/show.peb",
+                view.page(visitor, browsers.wholeAddress(ctx, "/calendar/" + token + ".ics")));
     }
 
     private void endCalendar(Context ctx) {

@@ -2,9 +2,7 @@ package warmshelf.reminder;
 
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import warmshelf.reminder.push.PushAddress;
 import warmshelf.reminder.push.PushAddressStore;
@@ -61,18 +59,18 @@ final class ReminderView {
     }
 
     /** With every form as it stands. */
-    Map<String, @Nullable Object> model(Visitor visitor, @Nullable String calendar) {
-        return model(visitor, mailForm(visitor), pushForm(visitor), calendar);
+    ReminderPage page(Visitor visitor, @Nullable String calendar) {
+        return page(visitor, mailForm(visitor), pushForm(visitor), calendar);
     }
 
     /** With a form for letters that came back. */
-    Map<String, @Nullable Object> withMailForm(Visitor visitor, FormReader form) {
-        return model(visitor, form, pushForm(visitor), null);
+    ReminderPage withMailForm(Visitor visitor, FormReader form) {
+        return page(visitor, form, pushForm(visitor), null);
     }
 
     /** With a form for devices that came back. */
-    Map<String, @Nullable Object> withPushForm(Visitor visitor, FormReader form) {
-        return model(visitor, mailForm(visitor), form, null);
+    ReminderPage withPushForm(Visitor visitor, FormReader form) {
+        return page(visitor, mailForm(visitor), form, null);
     }
 
     private FormReader mailForm(Visitor visitor) {
@@ -83,22 +81,20 @@ final class ReminderView {
         return PushForm.filled(pushWishes.of(visitor.memberId()));
     }
 
-    private Map<String, @Nullable Object> model(
-            Visitor visitor, FormReader mailForm, FormReader pushForm, @Nullable String calendar) {
-        Map<String, @Nullable Object> model = new HashMap<>();
-        model.put("form", mailForm);
-        model.put("pushForm", pushForm);
-        model.put("mail", mail());
-        model.put("hasCalendar", links.has(visitor.memberId()));
-        model.put("calendar", calendar);
+    private ReminderPage page(Visitor visitor, FormReader mailForm, FormReader pushForm, @Nullable String calendar) {
         PushKeys keys = means.push();
-        model.put("pushKey", keys == null ? "" : keys.publicKey());
         List<PushAddress> all = keys == null ? List.of() : devices.of(visitor.memberId(), visitor.csrfToken());
-        model.put("devices", devices(all, visitor.zone(), true));
-        model.put("endedDevices", devices(all, visitor.zone(), false));
-        model.put("told", all.stream().anyMatch(device -> device.here() && device.endedAt() == null));
-        model.put("mostDevices", PushAddressStore.MOST_DEVICES);
-        return model;
+        return new ReminderPage(
+                mailForm,
+                pushForm,
+                mail(),
+                links.has(visitor.memberId()),
+                calendar,
+                keys == null ? "" : keys.publicKey(),
+                devices(all, visitor.zone(), true),
+                devices(all, visitor.zone(), false),
+                all.stream().anyMatch(device -> device.here() && device.endedAt() == null),
+                PushAddressStore.MOST_DEVICES);
     }
 
     private static List<Device> devices(List<PushAddress> all, ZoneId zone, boolean live) {

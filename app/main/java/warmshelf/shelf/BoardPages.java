@@ -7,14 +7,15 @@ import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.temporal.TemporalAdjusters;
 import java.util.List;
-import java.util.Map;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import warmshelf.web.FormReader;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
+import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
+import warmshelf.web.WholePage;
 
 /** The racks on a day, and the weeks by place; reading only: moving is the room stay. */
 public final class BoardPages implements Pages {
@@ -42,7 +43,7 @@ public final class BoardPages implements Pages {
         refuseUnusable(asked);
         List<Site> all = sites.all();
         Board read = board.read(DayStrip.from(day), DayStrip.to(day));
-        ctx.render("shelf/racks.peb", Map.of("page", RacksPage.of(all, chosen(asked, all), read, day, today)));
+        Respond.page(ctx, "shelf/racks.peb", new WholePage(RacksPage.of(all, chosen(asked, all), read, day, today)));
     }
 
     private void weeks(Context ctx) {
@@ -54,7 +55,8 @@ public final class BoardPages implements Pages {
         LocalDate from = near.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
         List<Site> all = sites.all();
         Board read = board.read(from, from.plusWeeks(weeks));
-        ctx.render("shelf/weeks.peb", Map.of("page", WeeksPage.of(all, chosen(asked, all), read, from, weeks, today)));
+        Respond.page(
+                ctx, "shelf/weeks.peb", new WholePage(WeeksPage.of(all, chosen(asked, all), read, from, weeks, today)));
     }
 
     private static void refuseUnusable(FormReader asked) {

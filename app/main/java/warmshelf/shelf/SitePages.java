@@ -2,7 +2,7 @@ package warmshelf.shelf;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.util.Map;
+import java.util.List;
 import warmshelf.web.FormReader;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
@@ -37,8 +37,10 @@ public final class SitePages implements Pages {
     }
 
     private void list(Context ctx) {
-        ctx.render("shelf/sites.peb", Map.of("sites", sites.all()));
+        Respond.page(ctx, "shelf/sites.peb", new ListPage(sites.all()));
     }
+
+    private record ListPage(List<Site> sites) {}
 
     private void newSite(Context ctx) {
         boolean fahrenheit = Visitor.of(ctx).units().temperature().equals("F");

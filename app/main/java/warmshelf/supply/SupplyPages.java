@@ -3,9 +3,7 @@ package warmshelf.supply;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.LocalDate;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import warmshelf.sowing.History;
@@ -49,7 +47,7 @@ public final class SupplyPages implements Pages {
 
     private void show(Context ctx) {
         String item = ctx.queryParam("item");
-        ctx.render("supply/list.peb", model(ctx, PromiseForm.blank(item == null ? "" : item)));
+        Respond.page(ctx, "supply/list.peb", page(ctx, PromiseForm.blank(item == null ? "" : item)));
     }
 
     private void promise(Context ctx) {
@@ -57,7 +55,7 @@ public final class SupplyPages implements Pages {
         PromiseForm form = PromiseForm.of(ctx.formParamMap(), visitor.coordinator(), visitor.units());
         Optional<NewPromise> written = form.written();
         if (written.isEmpty()) {
-            Respond.again(ctx, "supply/list.peb", model(ctx, form));
+            Respond.again(ctx, "supply/list.peb", page(ctx, form));
             return;
         }
         promises.add(id(ctx), visitor.season(), written.get(), visitor.memberId());
@@ -90,7 +88,7 @@ public final class SupplyPages implements Pages {
     private void changeForm(Context ctx) {
         Promise promise = changeable(ctx);
         Units units = Visitor.of(ctx).units();
-        ctx.render("supply/change.peb", changeModel(promise, AmountForm.showing(promise, units), units));
+        Respond.page(ctx, "supply/change.peb", new ChangePage(promise, AmountForm.showing(promise, units), units));
     }
 
     private void change(Context ctx) {
@@ -98,7 +96,7 @@ public final class SupplyPages implements Pages {
         Promise promise = changeable(ctx);
         AmountForm form = AmountForm.of(ctx.formParamMap(), promise.item(), visitor.units());
         if (form.written().isEmpty()) {
-            Respond.again(ctx, "supply/change.peb", changeModel(promise, form, visitor.units()));
+            Respond.again(ctx, "supply/change.peb", new ChangePage(promise, form, visitor.units()));
             return;
         }
         if (!promises.change(promise.id(), form.read(), form.written().get(), visitor.memberId())) {
@@ -109,9 +107,7 @@ public final class SupplyPages implements Pages {
         Respond.seeOther(ctx, ADDRESS, "Changed.");
     }
 
-    private static Map<String, Object> changeModel(Promise promise, AmountForm form, Units units) {
-        return Map.of("promise", promise, "form", form, "units", units);
-    }
+    private record ChangePage(Promise promise, AmountForm form, Units units) {}
 
     private void takeBack(Context ctx) {
         if (promises.isTakenBack(Respond.id(ctx, "id"))) {
@@ -141,7 +137,7 @@ public final class SupplyPages implements Pages {
         return !(sowing.stage().isBeforeSowing() && forgotten);
     }
 
-    private Map<String, Object> model(Context ctx, PromiseForm form) {
+    private SupplyPage page(Context ctx, PromiseForm form) {
         Visitor visitor = Visitor.of(ctx);
         List<History> underWay = histories.underWay().stream()
                 .filter(history -> isToBeServed(history.sowing(), visitor))
@@ -149,18 +145,15 @@ public final class SupplyPages implements Pages {
         SeasonNeeds needs = new SeasonNeeds(planner, trays.cellsInTray(), visitor.today());
         Supplies group = needs.of(underWay, sowing -> true);
         Supplies own = needs.of(underWay, sowing -> sowing.grower().memberId().equals(visitor.memberId()));
-        Map<String, Object> model = new HashMap<>();
-        model.put("list", ShoppingList.of(group, own, promises.ofSeason(visitor.season())));
-        model.put(
-                "cautions",
-                List.of(Caution.PEROXIDE.sentence(), Caution.COMPOST_DUST.sentence(), Caution.LIFTING_BAGS.sentence()));
-        model.put("season", visitor.season());
-        model.put("sowings", underWay.size());
-        model.put("form", form);
-        model.put("id", UUID.randomUUID());
-        model.put("items", PromiseForm.ITEMS);
-        model.put("whose", PromiseForm.WHOSE);
-        model.put("units", visitor.units());
-        return model;
+        return new SupplyPage(
+                ShoppingList.of(group, own, promises.ofSeason(visitor.season())),
+                List.of(Caution.PEROXIDE.sentence(), Caution.COMPOST_DUST.sentence(), Caution.LIFTING_BAGS.sentence()),
+                visitor.season(),
+                underWay.size(),
+                form,
+                UUID.randomUUID(),
+                PromiseForm.ITEMS,
+                PromiseForm.WHOSE,
+                visitor.units());
     }
 }

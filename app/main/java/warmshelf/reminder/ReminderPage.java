@@ -1,0 +1,31 @@
+package warmshelf.reminder;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import warmshelf.web.FormReader;
+
+/**
+ * How a member is reminded.
+ *
+ * @param form the form for letters
+ * @param pushForm the form for devices
+ * @param mail whether this installation sends letters
+ * @param hasCalendar whether the member's calendar has an address
+ * @param calendar the address just made; null: none was
+ * @param pushKey the public key that devices need; empty: this installation sends no notices
+ * @param devices those that get notices
+ * @param endedDevices those that no longer do
+ * @param told whether the device at hand gets notices
+ * @param mostDevices how many one member can have
+ */
+record ReminderPage(
+        FormReader form,
+        FormReader pushForm,
+        boolean mail,
+        boolean hasCalendar,
+        @Nullable String calendar,
+        String pushKey,
+        List<ReminderView.Device> devices,
+        List<ReminderView.Device> endedDevices,
+        boolean told,
+        int mostDevices) {}
