@@ -47,10 +47,8 @@ import warmshelf.placing.StayRoom;
 import warmshelf.plan.PlanRoom;
 import warmshelf.reminder.ReminderRoom;
 import warmshelf.response.CropPages;
-import warmshelf.seed.OfferPages;
 import warmshelf.seed.OfferStore;
-import warmshelf.seed.SeedBoxPages;
-import warmshelf.seed.SharingPages;
+import warmshelf.seed.SeedRoom;
 import warmshelf.shelf.BoardPages;
 import warmshelf.shelf.BoardStore;
 import warmshelf.shelf.MatPages;
@@ -115,11 +113,9 @@ final class Rooms {
         SowingStores stores = SowingStores.over(database, audit, frost, crops);
         PacketPhotoStore packets = new PacketPhotoStore(database, audit);
         OfferStore offers = new OfferStore(database, audit, stores.lots(), stores.balances());
-        pages.add(new SeedBoxPages(
+        pages.addAll(SeedRoom.pages(
                 stores.lots(), stores.balances(), offers, stores.use(), crops, ownCrops.varieties(), packets));
         pages.add(new PacketPhotoPages(packets, stores.lots()));
-        pages.add(new OfferPages(stores.lots(), offers, stores.balances(), crops));
-        pages.add(new SharingPages(stores.lots(), stores.balances(), crops));
         pages.add(new SetPointPages(database, stores.stays()));
         PlanRoom plans = new PlanRoom(stores);
         pages.addAll(SowingRoom.pages(stores, plans.ownSowings()));

@@ -14,13 +14,13 @@ import warmshelf.web.Role;
 import warmshelf.web.Visitor;
 
 /** Offering part of a lot to everybody, and taking of what is offered. */
-public final class OfferPages implements Pages {
+final class OfferPages implements Pages {
     private final LotStore lots;
     private final OfferStore offers;
     private final LotBalanceStore balances;
     private final CropCatalogue crops;
 
-    public OfferPages(LotStore lots, OfferStore offers, LotBalanceStore balances, CropCatalogue crops) {
+    OfferPages(LotStore lots, OfferStore offers, LotBalanceStore balances, CropCatalogue crops) {
         this.lots = lots;
         this.offers = offers;
         this.balances = balances;
@@ -37,7 +37,8 @@ public final class OfferPages implements Pages {
 
     private void offerForm(Context ctx) {
         Lot lot = changeable(ctx);
-        ctx.render("seed/offer.peb", model(lot, typed("seeds", balances.of(lot).offered())));
+        Respond.page(
+                ctx, "seed/offer.peb", page(lot, typed("seeds", balances.of(lot).offered())));
     }
 
     private void offer(Context ctx) {
@@ -51,7 +52,7 @@ public final class OfferPages implements Pages {
                             .formatted(seeds, new BalanceWords(balances.of(lot)).forOffering()));
         }
         if (!form.ok()) {
-            Respond.again(ctx, "seed/offer.peb", model(lot, form));
+            Respond.again(ctx, "seed/offer.peb", page(lot, form));
             return;
         }
         Respond.seeOther(
@@ -62,7 +63,7 @@ public final class OfferPages implements Pages {
 
     private void takeForm(Context ctx) {
         Lot lot = offered(ctx);
-        ctx.render("seed/take.peb", model(lot, typed("seeds", 0)));
+        Respond.page(ctx, "seed/take.peb", page(lot, typed("seeds", 0)));
     }
 
     private void take(Context ctx) {
@@ -76,7 +77,7 @@ public final class OfferPages implements Pages {
                     "Seeds taken was %,d, and %,d are offered; nothing was taken.".formatted(seeds, few.left()));
         }
         if (!form.ok()) {
-            Respond.again(ctx, "seed/take.peb", model(lot, form));
+            Respond.again(ctx, "seed/take.peb", page(lot, form));
             return;
         }
         Respond.seeOther(ctx, "/seeds/" + taken, "%,d seeds are yours, as a lot of their own.".formatted(seeds));
@@ -115,18 +116,18 @@ public final class OfferPages implements Pages {
         return new FormReader(Map.of(field, List.of(number == 0 ? "" : String.valueOf(number))));
     }
 
-    private Map<String, Object> model(Lot lot, FormReader form) {
+    /**
+     * Offering of a lot, or taking of it.
+     *
+     * @param crop its crop's name
+     * @param left what is left of it, in words
+     * @param offered how many seeds of it are offered
+     */
+    private record FormPage(Lot lot, String crop, String left, int offered, FormReader form) {}
+
+    private FormPage page(Lot lot, FormReader form) {
         LotBalance balance = balances.of(lot);
-        return Map.of(
-                "lot",
-                lot,
-                "crop",
-                crops.orUnlisted(lot.cropId()).name(),
-                "left",
-                new BalanceWords(balance).left(),
-                "offered",
-                balance.offered(),
-                "form",
-                form);
+        return new FormPage(
+                lot, crops.orUnlisted(lot.cropId()).name(), new BalanceWords(balance).left(), balance.offered(), form);
     }
 }

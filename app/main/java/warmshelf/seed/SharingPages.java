@@ -2,21 +2,22 @@ package warmshelf.seed;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.util.Map;
+import java.util.List;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
+import warmshelf.words.Choice;
 
 /** On what terms others may plan on a lot: asked for or not, and how much is kept back. */
-public final class SharingPages implements Pages {
+final class SharingPages implements Pages {
     private final LotStore lots;
     private final LotBalanceStore balances;
     private final CropCatalogue crops;
 
-    public SharingPages(LotStore lots, LotBalanceStore balances, CropCatalogue crops) {
+    SharingPages(LotStore lots, LotBalanceStore balances, CropCatalogue crops) {
         this.lots = lots;
         this.balances = balances;
         this.crops = crops;
@@ -30,16 +31,17 @@ public final class SharingPages implements Pages {
 
     private void form(Context ctx) {
         Lot lot = changeable(ctx);
-        ctx.render(
+        Respond.page(
+                ctx,
                 "seed/sharing.peb",
-                model(lot, SharingForm.showing(balances.of(lot).sharing())));
+                page(lot, SharingForm.showing(balances.of(lot).sharing())));
     }
 
     private void share(Context ctx) {
         Lot lot = changeable(ctx);
         SharingForm form = SharingForm.of(ctx.formParamMap(), lot);
         if (form.sharing().isEmpty()) {
-            Respond.again(ctx, "seed/sharing.peb", model(lot, form));
+            Respond.again(ctx, "seed/sharing.peb", page(lot, form));
             return;
         }
         balances.share(lot.id(), form.sharing().get(), Visitor.of(ctx).memberId());
@@ -55,17 +57,20 @@ public final class SharingPages implements Pages {
         return lot;
     }
 
-    private Map<String, Object> model(Lot lot, SharingForm form) {
-        return Map.of(
-                "lot",
+    /**
+     * On what terms others have a lot.
+     *
+     * @param crop its crop's name
+     * @param left what is left of it, in words
+     */
+    private record FormPage(Lot lot, String crop, String left, SharingForm form, List<Choice> terms) {}
+
+    private FormPage page(Lot lot, SharingForm form) {
+        return new FormPage(
                 lot,
-                "crop",
                 crops.orUnlisted(lot.cropId()).name(),
-                "left",
                 new BalanceWords(balances.of(lot)).left(),
-                "form",
                 form,
-                "terms",
                 SharingForm.TERMS);
     }
 }
