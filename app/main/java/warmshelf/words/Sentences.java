@@ -42,7 +42,8 @@ public final class Sentences {
         Object sentences = Proxy.newProxyInstance(
                 listed.getClassLoader(),
                 new Class<?>[] {listed},
-                (proxy, method, figures) -> worded(Objects.requireNonNull(formats.get(method), method.getName()), figures));
+                (proxy, method, figures) ->
+                        worded(Objects.requireNonNull(formats.get(method), method.getName()), figures));
         return listed.cast(sentences);
     }
 
