@@ -1,9 +1,10 @@
 package warmshelf.allocation;
 
 import warmshelf.crop.CelsiusRange;
+import warmshelf.shelf.WholeDegree;
 import warmshelf.words.Units;
 
-/** The whole degrees Celsius that suit something lying on a mat, both ends included. */
+/** The whole degrees Celsius that suit something lying on a mat, both ends included; a set-point suits as the degree it counts as. */
 public record Band(int lowC, int highC) {
     private static final Units FAHRENHEIT = new Units("F", "in");
 
@@ -24,16 +25,22 @@ public record Band(int lowC, int highC) {
         return new Band(middle, middle);
     }
 
-    public boolean contains(int celsius) {
-        return lowC <= celsius && celsius <= highC;
+    public boolean contains(double celsius) {
+        int degree = WholeDegree.of(celsius);
+        return lowC <= degree && degree <= highC;
     }
 
     public boolean overlaps(Band other) {
         return lowC <= other.highC && other.lowC <= highC;
     }
 
+    /** The set-point itself where it suits, else the nearer end. */
+    public double nearestTo(double celsius) {
+        return contains(celsius) ? celsius : nearestDegree(WholeDegree.of(celsius));
+    }
+
     /** The degree of this band nearest to the one given. */
-    public int nearestTo(int celsius) {
+    public int nearestDegree(int celsius) {
         return Math.max(lowC, Math.min(highC, celsius));
     }
 

@@ -21,6 +21,8 @@ import org.jooq.SelectOnConditionStep;
 import org.jooq.SelectSelectStep;
 import org.jspecify.annotations.Nullable;
 import warmshelf.crop.CropCatalogue;
+import warmshelf.shelf.Thermostat;
+import warmshelf.shelf.WholeDegree;
 import warmshelf.words.DayWords;
 import warmshelf.words.Units;
 
@@ -28,6 +30,8 @@ import warmshelf.words.Units;
 public final class ClashStore {
 
     private final SurroundingsStore surroundings;
+
+    private record Held(String mat, Thermostat thermostat) {}
 
     public ClashStore(CropCatalogue crops) {
         this.surroundings = new SurroundingsStore(crops);
@@ -55,7 +59,7 @@ public final class ClashStore {
                                         found.value2(),
                                         found.value3(),
                                         "",
-                                        new Band(found.value4(), found.value5()),
+                                        new Thermostat(found.value4(), found.value5()),
                                         found.value6(),
                                         tx.select(PLACE.ID)
                                                 .from(PLACE)
@@ -76,7 +80,7 @@ public final class ClashStore {
     }
 
     /** How warm something would lie somewhere: as the mat is set, else as is asked. */
-    WarmDays warm(DSLContext tx, PlaceAndDays spot, Band band, int asked, @Nullable UUID except) {
+    WarmDays warm(DSLContext tx, PlaceAndDays spot, Band band, double asked, @Nullable UUID except) {
         CandidatePlace place = place(tx, spot.placeId());
         MatSpace mat = Objects.requireNonNull(place.mat());
         SpaceCalendar board = around(tx, place, except, spot.from(), spot.to()).board();
@@ -85,7 +89,7 @@ public final class ClashStore {
 
     /** Why a mat cannot be turned to a temperature on days, in a reader's units. */
     Optional<Function<Units, String>> cannotBear(
-            DSLContext tx, UUID mat, LocalDate first, LocalDate afterLast, int celsius) {
+            DSLContext tx, UUID mat, LocalDate first, LocalDate afterLast, double celsius) {
         Optional<Function<Units, String>> thermostat = beyondThermostat(tx, mat, celsius);
         if (thermostat.isPresent()) {
             return thermostat;
@@ -95,7 +99,10 @@ public final class ClashStore {
                         QUARTER_DAY.MAT_ID.eq(mat),
                         QUARTER_DAY.ON_DAY.ge(first),
                         QUARTER_DAY.ON_DAY.lt(afterLast),
-                        QUARTER_DAY.LOW_C.gt(celsius).or(QUARTER_DAY.HIGH_C.lt(celsius)))
+                        QUARTER_DAY
+                                .LOW_C
+                                .gt(WholeDegree.of(celsius))
+                                .or(QUARTER_DAY.HIGH_C.lt(WholeDegree.of(celsius))))
                 .orderBy(QUARTER_DAY.ON_DAY)
                 .limit(1)
                 .fetchOptional(bears -> units -> "%s does not suit %s's %s, which lies there on %s and likes %s."
@@ -107,15 +114,14 @@ public final class ClashStore {
                                 new Band(bears.value4(), bears.value5()).words(units)));
     }
 
-    private static Optional<Function<Units, String>> beyondThermostat(DSLContext tx, UUID mat, int celsius) {
+    private static Optional<Function<Units, String>> beyondThermostat(DSLContext tx, UUID mat, double celsius) {
         return tx.select(MAT.NAME, MAT.THERMOSTAT_LOW_C, MAT.THERMOSTAT_HIGH_C)
                 .from(MAT)
-                .where(MAT.ID.eq(mat), MAT.THERMOSTAT_LOW_C.gt(celsius).or(MAT.THERMOSTAT_HIGH_C.lt(celsius)))
-                .fetchOptional(range -> units -> "Mat %s can hold %s, not %s."
-                        .formatted(
-                                range.value1(),
-                                new Band(range.value2(), range.value3()).words(units),
-                                units.temperature(celsius)));
+                .where(MAT.ID.eq(mat))
+                .fetchOptional(found -> new Held(found.value1(), new Thermostat(found.value2(), found.value3())))
+                .filter(held -> !held.thermostat().contains(celsius))
+                .map(held -> units -> "Mat %s can hold %s, not %s."
+                        .formatted(held.mat(), held.thermostat().words(units), units.temperature(celsius)));
     }
 
     /** Joins what lies on quarters to its stay, sowing, grower and lot. */

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
-import java.util.stream.IntStream;
 
 /**
  * The quick answer at the counter: for one request the free space nearest to its ideal day, and for several of them first
@@ -19,7 +18,7 @@ public final class FirstFit {
     private static final Comparator<SpaceOffer> NEAREST_TO_IDEAL = Comparator.comparingInt(
                     (SpaceOffer offer) -> Math.abs(offer.shiftDays()))
             .thenComparing(SpaceOffer::from)
-            .thenComparingInt(
+            .thenComparingDouble(
                     offer -> Math.abs(offer.warm().first() - offer.mat().usualC()));
 
     private final SpaceCalendar board;
@@ -63,8 +62,7 @@ public final class FirstFit {
         if (wish.latest().isBefore(today)) {
             return new NoSpace.TooLate(wish.latest());
         }
-        boolean anyInBand =
-                board.mats().stream().anyMatch(mat -> mat.thermostat().overlaps(wish.band()));
+        boolean anyInBand = board.mats().stream().anyMatch(mat -> new StayWarmth(board, mat, wish.band()).isPossible());
         return anyInBand ? new NoSpace.Full(firstDay(wish), wish.latest()) : new NoSpace.NoMatInBand(wish.band());
     }
 
@@ -78,7 +76,7 @@ public final class FirstFit {
     }
 
     private Optional<SpaceOffer> bestOn(MatSpace mat, List<UUID> places, SpaceWish wish) {
-        if (!mat.thermostat().overlaps(wish.band())) {
+        if (!new StayWarmth(board, mat, wish.band()).isPossible()) {
             return Optional.empty();
         }
         for (LocalDate start : startsNearestFirst(wish)) {
@@ -93,7 +91,7 @@ public final class FirstFit {
     private Optional<SpaceOffer> startingOn(MatSpace mat, List<UUID> places, SpaceWish wish, LocalDate start) {
         StayWarmth warmth = new StayWarmth(board, mat, wish.band());
         WarmDays last = null;
-        for (int asked : candidateSetPoints(mat, wish, start)) {
+        for (double asked : warmth.fitting(wanted(mat, start))) {
             WarmDays warm = warmth.from(start, asked, wish.daysAt());
             // Where the mat is set for days already, another wish changes nothing.
             if (warm.equals(last)) {
@@ -110,7 +108,8 @@ public final class FirstFit {
         return Optional.empty();
     }
 
-    private Optional<SpaceOffer> freePlace(MatSpace mat, List<UUID> among, SpaceWish wish, WarmDays warm, int asked) {
+    private Optional<SpaceOffer> freePlace(
+            MatSpace mat, List<UUID> among, SpaceWish wish, WarmDays warm, double asked) {
         // The fullest place first: bags gather in one place and leave whole ones for trays.
         List<UUID> places = new ArrayList<>(among);
         places.sort(Comparator.comparingInt((UUID place) -> -board.takenQuarters(place, warm.from())));
@@ -126,16 +125,10 @@ public final class FirstFit {
         return Optional.empty();
     }
 
-    /** Each set-point that suits seed and mat: the one fixed that day first, else those nearest to the mat's usual one. */
-    private List<Integer> candidateSetPoints(MatSpace mat, SpaceWish wish, LocalDate start) {
-        int wanted = board.setPoint(mat.id(), start)
+    /** The set-point fixed that day; else as the mat stands ready, or its usual one. */
+    private double wanted(MatSpace mat, LocalDate start) {
+        return board.setPoint(mat.id(), start)
                 .orElse(board.readyAt(mat.id(), start).orElse(mat.usualC()));
-        int low = Math.max(mat.thermostat().lowC(), wish.band().lowC());
-        int high = Math.min(mat.thermostat().highC(), wish.band().highC());
-        return IntStream.rangeClosed(low, high)
-                .boxed()
-                .sorted(Comparator.comparingInt(celsius -> Math.abs(celsius - wanted)))
-                .toList();
     }
 
     private LocalDate firstDay(SpaceWish wish) {

@@ -2,6 +2,7 @@ package warmshelf.allocation;
 
 import java.util.List;
 import java.util.UUID;
+import warmshelf.shelf.Thermostat;
 
 /**
  * A mat as the placing sees it.
@@ -11,4 +12,4 @@ import java.util.UUID;
  * @param usualC the set-point it is given when nothing else decides
  * @param places in order; the first is place 1
  */
-public record MatSpace(UUID id, String name, String where, Band thermostat, int usualC, List<UUID> places) {}
+public record MatSpace(UUID id, String name, String where, Thermostat thermostat, double usualC, List<UUID> places) {}

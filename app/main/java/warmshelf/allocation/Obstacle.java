@@ -44,7 +44,7 @@ public sealed interface Obstacle {
     }
 
     /** The seed does not come up well at a set-point asked for. */
-    record OutsideBand(int celsius, Band band) implements Obstacle {
+    record OutsideBand(double celsius, Band band) implements Obstacle {
         @Override
         public String words(Units units) {
             return "%s is outside what this crop's seed likes: %s."
@@ -53,7 +53,7 @@ public sealed interface Obstacle {
     }
 
     /** The thermostat cannot hold a set-point asked for. */
-    record BeyondThermostat(MatSpace mat, int celsius) implements Obstacle {
+    record BeyondThermostat(MatSpace mat, double celsius) implements Obstacle {
         @Override
         public String words(Units units) {
             return "Mat %s can hold %s, not %s."
@@ -62,7 +62,7 @@ public sealed interface Obstacle {
     }
 
     /** What lies there already needs a set-point that the seed does not like. */
-    record SetForOthers(MatSpace mat, LocalDate day, int celsius, Band band) implements Obstacle {
+    record SetForOthers(MatSpace mat, LocalDate day, double celsius, Band band) implements Obstacle {
         @Override
         public String words(Units units) {
             return "Mat %s stands at %s on %s for what already lies there; this crop's seed likes %s."
@@ -71,7 +71,7 @@ public sealed interface Obstacle {
     }
 
     /** The mat was turned since the set-points were worked out. */
-    record TurnedSince(MatSpace mat, LocalDate day, int celsius, int worked) implements Obstacle {
+    record TurnedSince(MatSpace mat, LocalDate day, double celsius, double worked) implements Obstacle {
         @Override
         public String words(Units units) {
             return "Mat %s stands at %s on %s for what already lies there, so it cannot be %s."

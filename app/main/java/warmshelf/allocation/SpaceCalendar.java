@@ -9,7 +9,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalInt;
+import java.util.OptionalDouble;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import warmshelf.shelf.Outage;
@@ -20,14 +20,14 @@ import warmshelf.shelf.Outage;
  */
 public final class SpaceCalendar {
     private static final Slot WHOLE = new Slot(1, 4);
-    private static final int NO_SET_POINT = Integer.MIN_VALUE;
+    private static final double NO_SET_POINT = Double.NaN;
 
     private final LocalDate from;
     private final int days;
     private final List<MatSpace> mats;
     private final Map<UUID, byte[]> taken = new HashMap<>();
-    private final Map<UUID, int[]> setPoints = new LinkedHashMap<>();
-    private final Map<UUID, int[]> ready = new HashMap<>();
+    private final Map<UUID, double[]> setPoints = new LinkedHashMap<>();
+    private final Map<UUID, double[]> ready = new HashMap<>();
     private final List<Outage> outages = new ArrayList<>();
 
     /**
@@ -40,8 +40,8 @@ public final class SpaceCalendar {
         this.days = (int) ChronoUnit.DAYS.between(from, to);
         this.mats = List.copyOf(mats);
         for (MatSpace mat : mats) {
-            setPoints.put(mat.id(), noSetPoints());
-            ready.put(mat.id(), noSetPoints());
+            setPoints.put(mat.id(), nothingSet());
+            ready.put(mat.id(), nothingSet());
             mat.places().forEach(place -> taken.put(place, new byte[days]));
         }
     }
@@ -71,10 +71,10 @@ public final class SpaceCalendar {
         return unset;
     }
 
-    private int[] noSetPoints() {
-        int[] none = new int[days];
-        Arrays.fill(none, NO_SET_POINT);
-        return none;
+    private double[] nothingSet() {
+        double[] unset = new double[days];
+        Arrays.fill(unset, NO_SET_POINT);
+        return unset;
     }
 
     public List<MatSpace> mats() {
@@ -118,16 +118,16 @@ public final class SpaceCalendar {
     }
 
     /** Fixes a mat's set-point on days on which something lies on it. */
-    public void setPoint(UUID mat, LocalDate first, LocalDate afterLast, int celsius) {
+    public void setPoint(UUID mat, LocalDate first, LocalDate afterLast, double celsius) {
         fill(setPoints.get(mat), first, afterLast, celsius);
     }
 
     /** A mat's set-point on days on which nothing lies on it: it stands ready, and may still be turned. */
-    public void makeReady(UUID mat, LocalDate first, LocalDate afterLast, int celsius) {
+    public void makeReady(UUID mat, LocalDate first, LocalDate afterLast, double celsius) {
         fill(ready.get(mat), first, afterLast, celsius);
     }
 
-    private void fill(int @Nullable [] onDays, LocalDate first, LocalDate afterLast, int celsius) {
+    private void fill(double @Nullable [] onDays, LocalDate first, LocalDate afterLast, double celsius) {
         if (onDays != null) {
             Arrays.fill(onDays, index(first), index(afterLast), celsius);
         }
@@ -154,20 +154,20 @@ public final class SpaceCalendar {
     }
 
     /** The set-point that is fixed for a mat on a day. */
-    public OptionalInt setPoint(UUID mat, LocalDate day) {
+    public OptionalDouble setPoint(UUID mat, LocalDate day) {
         return on(setPoints.get(mat), day);
     }
 
     /** The set-point at which an empty mat stands ready on a day. */
-    public OptionalInt readyAt(UUID mat, LocalDate day) {
+    public OptionalDouble readyAt(UUID mat, LocalDate day) {
         return on(ready.get(mat), day);
     }
 
-    private OptionalInt on(int @Nullable [] onDays, LocalDate day) {
-        if (onDays == null || day.isBefore(from) || !day.isBefore(to()) || onDays[index(day)] == NO_SET_POINT) {
-            return OptionalInt.empty();
+    private OptionalDouble on(double @Nullable [] onDays, LocalDate day) {
+        if (onDays == null || day.isBefore(from) || !day.isBefore(to()) || Double.isNaN(onDays[index(day)])) {
+            return OptionalDouble.empty();
         }
-        return OptionalInt.of(onDays[index(day)]);
+        return OptionalDouble.of(onDays[index(day)]);
     }
 
     /** Puts what was offered on the board, so that the next offer respects it. */

@@ -56,13 +56,14 @@ public final class SpaceJudge {
                 .findFirst();
     }
 
-    private static Optional<Obstacle> onDay(SpaceCalendar board, MatSpace mat, LocalDate day, int celsius, Band band) {
+    private static Optional<Obstacle> onDay(
+            SpaceCalendar board, MatSpace mat, LocalDate day, double celsius, Band band) {
         return Optional.ofNullable(obstacle(board, mat, day, celsius, band));
     }
 
     private static @Nullable Obstacle obstacle(
-            SpaceCalendar board, MatSpace mat, LocalDate day, int celsius, Band band) {
-        int stands = board.setPoint(mat.id(), day).orElse(celsius);
+            SpaceCalendar board, MatSpace mat, LocalDate day, double celsius, Band band) {
+        double stands = board.setPoint(mat.id(), day).orElse(celsius);
         if (stands != celsius) {
             return new Obstacle.TurnedSince(mat, day, stands, celsius);
         }

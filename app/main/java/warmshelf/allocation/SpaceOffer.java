@@ -12,7 +12,7 @@ import java.util.UUID;
  * @param shiftDays days after (or, negative, before) the ideal start
  */
 public record SpaceOffer(
-        MatSpace mat, UUID placeId, int placeNumber, Slot slot, WarmDays warm, int asked, int shiftDays) {
+        MatSpace mat, UUID placeId, int placeNumber, Slot slot, WarmDays warm, double asked, int shiftDays) {
 
     public LocalDate from() {
         return warm.from();

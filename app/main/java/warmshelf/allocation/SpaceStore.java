@@ -15,6 +15,7 @@ import org.jooq.DSLContext;
 import org.jooq.Record;
 import org.jooq.Records;
 import warmshelf.db.Database;
+import warmshelf.shelf.Thermostat;
 
 /** Reads the mats, and which of their quarters are taken, or out of service, on which days. */
 public final class SpaceStore {
@@ -66,7 +67,7 @@ public final class SpaceStore {
                         id,
                         name,
                         "%s · %s · shelf %d".formatted(site, rack, level),
-                        new Band(low, high),
+                        new Thermostat(low, high),
                         usual,
                         places.getOrDefault(id, List.of()))));
     }
@@ -80,7 +81,7 @@ public final class SpaceStore {
                         UUID.randomUUID(),
                         "lit",
                         "",
-                        new Band(0, 0),
+                        new Thermostat(0, 0),
                         0,
                         sql.select(PLACE.ID)
                                 .from(PLACE)

@@ -2,7 +2,7 @@ package warmshelf.allocation;
 
 import java.time.LocalDate;
 import java.util.UUID;
-import java.util.function.IntUnaryOperator;
+import java.util.function.DoubleToIntFunction;
 
 /**
  * A request for warm space, as the placing sees it.
@@ -19,7 +19,7 @@ public record SpaceWish(
         LocalDate ideal,
         LocalDate latest,
         Band band,
-        IntUnaryOperator daysAt) {
+        DoubleToIntFunction daysAt) {
     public SpaceWish {
         if (earliest.isAfter(ideal) || ideal.isAfter(latest)) {
             throw new IllegalArgumentException("a request needs earliest %s, ideal %s and latest %s in this order"

@@ -39,7 +39,7 @@ public final class StayStore {
      * @return the stay's id
      * @throws SpaceClash when a quarter is taken, the mat is out of service, or the temperature does not suit
      */
-    public UUID layOnMat(DSLContext tx, UUID sowingId, PlaceAndDays spot, int celsius, Band band, UUID by) {
+    public UUID layOnMat(DSLContext tx, UUID sowingId, PlaceAndDays spot, double celsius, Band band, UUID by) {
         lock(tx, matOf(tx, spot.placeId()));
         return layOnMat(tx, sowingId, spot, clashes.warm(tx, spot, band, celsius, null), band, by);
     }
@@ -66,11 +66,11 @@ public final class StayStore {
     public UUID layAsSet(DSLContext tx, UUID sowingId, PlaceAndDays spot, Band band, UUID by) {
         UUID mat = matOf(tx, spot.placeId());
         lock(tx, mat);
-        Map<LocalDate, Integer> setPoints = tx.select(MAT_DAY.ON_DAY, MAT_DAY.CELSIUS)
+        Map<LocalDate, Double> setPoints = tx.select(MAT_DAY.ON_DAY, MAT_DAY.CELSIUS)
                 .from(MAT_DAY)
                 .where(MAT_DAY.MAT_ID.eq(mat), MAT_DAY.ON_DAY.ge(spot.from()), MAT_DAY.ON_DAY.lt(spot.to()))
                 .fetchMap(MAT_DAY.ON_DAY, MAT_DAY.CELSIUS);
-        List<Integer> celsius = spot.from()
+        List<Double> celsius = spot.from()
                 .datesUntil(spot.to())
                 .map(day -> Optional.ofNullable(setPoints.get(day))
                         .orElseThrow(
@@ -268,7 +268,7 @@ public final class StayStore {
 
     /** How warm a stay would lie somewhere else: as the mat is set, else as is asked; null under a light. */
     @Nullable
-    public WarmDays warmElsewhere(DSLContext tx, Stay stay, PlaceAndDays spot, @Nullable Integer asked) {
+    public WarmDays warmElsewhere(DSLContext tx, Stay stay, PlaceAndDays spot, @Nullable Double asked) {
         return asked == null ? null : clashes.warm(tx, spot, warmthOf(tx, stay).band(), asked, stay.id());
     }
 
@@ -316,7 +316,7 @@ public final class StayStore {
      * @param afterLast the day after the last day
      * @throws SpaceClash when the thermostat cannot hold it or something on the mat cannot bear it
      */
-    public void setPoint(DSLContext tx, UUID mat, LocalDate first, LocalDate afterLast, int celsius, UUID by) {
+    public void setPoint(DSLContext tx, UUID mat, LocalDate first, LocalDate afterLast, double celsius, UUID by) {
         turn(tx, mat, first, afterLast, celsius, false, by);
     }
 
@@ -326,12 +326,12 @@ public final class StayStore {
      * @param afterLast the day after the last day
      * @throws SpaceClash when the thermostat cannot hold it or something on the mat cannot bear it
      */
-    public void turnByHand(DSLContext tx, UUID mat, LocalDate first, LocalDate afterLast, int celsius, UUID by) {
+    public void turnByHand(DSLContext tx, UUID mat, LocalDate first, LocalDate afterLast, double celsius, UUID by) {
         turn(tx, mat, first, afterLast, celsius, true, by);
     }
 
     private void turn(
-            DSLContext tx, UUID mat, LocalDate first, LocalDate afterLast, int celsius, boolean byHand, UUID by) {
+            DSLContext tx, UUID mat, LocalDate first, LocalDate afterLast, double celsius, boolean byHand, UUID by) {
         lock(tx, mat);
         clashes.cannotBear(tx, mat, first, afterLast, celsius).ifPresent(words -> {
             throw new SpaceClash(words);
@@ -346,7 +346,7 @@ public final class StayStore {
                 "set mat temperature",
                 "mat",
                 mat,
-                "%d C from %s to before %s".formatted(celsius, first, afterLast));
+                "%s C from %s to before %s".formatted(WarmDays.written(celsius), first, afterLast));
     }
 
     /** Two people who place on one mat at once take turns, so that the second gets the true sentence. */
@@ -429,7 +429,7 @@ public final class StayStore {
     /** Days that are set to that already stay as they are, also whose wish it was. */
     private static void fixSetPoints(DSLContext tx, WarmthNeed warmth) {
         WarmDays days = warmth.days();
-        Map<LocalDate, Integer> now = tx.select(MAT_DAY.ON_DAY, MAT_DAY.CELSIUS)
+        Map<LocalDate, Double> now = tx.select(MAT_DAY.ON_DAY, MAT_DAY.CELSIUS)
                 .from(MAT_DAY)
                 .where(MAT_DAY.MAT_ID.eq(warmth.matId()), MAT_DAY.ON_DAY.ge(days.from()), MAT_DAY.ON_DAY.lt(days.to()))
                 .fetchMap(MAT_DAY.ON_DAY, MAT_DAY.CELSIUS);
@@ -439,7 +439,7 @@ public final class StayStore {
                 .forEach(day -> putSetPoint(tx, warmth.matId(), day, days.on(day), false));
     }
 
-    private static void putSetPoint(DSLContext tx, UUID mat, LocalDate day, int celsius, boolean byHand) {
+    private static void putSetPoint(DSLContext tx, UUID mat, LocalDate day, double celsius, boolean byHand) {
         int changed = tx.update(MAT_DAY)
                 .set(MAT_DAY.CELSIUS, celsius)
                 .set(MAT_DAY.BY_HAND, byHand)

@@ -2,9 +2,13 @@ package warmshelf.allocation;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
-import java.util.function.IntUnaryOperator;
+import java.util.Optional;
+import java.util.function.DoubleToIntFunction;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import warmshelf.shelf.WholeDegree;
 
 /**
  * How warm something lies on a mat day by day: as the mat is set, and on days on which nothing is set as is asked. A mat is set
@@ -26,14 +30,38 @@ public final class StayWarmth {
     }
 
     /** The set-point nearest to the mat's usual one that suits the seed and, where there is one, the thermostat. */
-    public int usual() {
-        int low = Math.max(band.lowC(), mat.thermostat().lowC());
-        int high = Math.min(band.highC(), mat.thermostat().highC());
-        return low > high ? band.nearestTo(mat.usualC()) : new Band(low, high).nearestTo(mat.usualC());
+    public double usual() {
+        return shared().orElse(band).nearestTo(mat.usualC());
+    }
+
+    /**
+     * The set-points that suit seed and thermostat, the nearest to one that is wanted first: that one itself where it suits, and of
+     * the others each whole degree.
+     */
+    public List<Double> fitting(double wanted) {
+        Optional<Band> shared = shared();
+        return shared.isEmpty()
+                ? List.of()
+                : IntStream.rangeClosed(shared.get().lowC(), shared.get().highC())
+                        .mapToDouble(degree -> degree == WholeDegree.of(wanted) ? wanted : degree)
+                        .boxed()
+                        .sorted(Comparator.comparingDouble(celsius -> Math.abs(celsius - wanted)))
+                        .toList();
+    }
+
+    /** Whether the thermostat can hold something that suits the seed. */
+    boolean isPossible() {
+        return shared().isPresent();
+    }
+
+    private Optional<Band> shared() {
+        int low = Math.max(band.lowC(), mat.thermostat().lowest());
+        int high = Math.min(band.highC(), mat.thermostat().highest());
+        return low > high ? Optional.empty() : Optional.of(new Band(low, high));
     }
 
     /** The set-points of given days. */
-    public WarmDays over(LocalDate from, LocalDate to, int asked) {
+    public WarmDays over(LocalDate from, LocalDate to, double asked) {
         return new WarmDays(
                 from,
                 Stream.iterate(from, day -> day.isBefore(to), day -> day.plusDays(1))
@@ -47,27 +75,27 @@ public final class StayWarmth {
      *
      * @param daysAt days it must lie there by set-point
      */
-    public WarmDays from(LocalDate from, int asked, IntUnaryOperator daysAt) {
-        List<Integer> celsius = new ArrayList<>();
+    public WarmDays from(LocalDate from, double asked, DoubleToIntFunction daysAt) {
+        List<Double> celsius = new ArrayList<>();
         double done = 0;
         while (done < DONE) {
-            int degree = on(from.plusDays(celsius.size()), asked);
+            double degree = on(from.plusDays(celsius.size()), asked);
             celsius.add(degree);
             done += 1.0 / Math.max(1, daysAt.applyAsInt(band.nearestTo(degree)));
         }
         return new WarmDays(from, celsius);
     }
 
-    private int on(LocalDate day, int asked) {
+    private double on(LocalDate day, double asked) {
         var bound = board.setPoint(mat.id(), day);
         if (bound.isPresent()) {
-            return bound.getAsInt();
+            return bound.getAsDouble();
         }
         var ready = board.readyAt(mat.id(), day);
         return ready.isPresent()
-                        && band.contains(ready.getAsInt())
-                        && mat.thermostat().contains(ready.getAsInt())
-                ? ready.getAsInt()
+                        && band.contains(ready.getAsDouble())
+                        && mat.thermostat().contains(ready.getAsDouble())
+                ? ready.getAsDouble()
                 : asked;
     }
 }

@@ -24,6 +24,7 @@ import org.jooq.impl.DSL;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.shelf.OutageStore;
+import warmshelf.shelf.Thermostat;
 
 /**
  * Reads what stands on a board: who lies where, how the mats are set, and which cannot be used. Pages and savings read the same.
@@ -55,7 +56,7 @@ public final class SurroundingsStore {
             }
         }
         List<MatSpace> grounds = new ArrayList<>(mats.values());
-        grounds.add(new MatSpace(LIGHT, "light", "", new Band(0, 0), 0, lit));
+        grounds.add(new MatSpace(LIGHT, "light", "", new Thermostat(0, 0), 0, lit));
         SpaceCalendar board = new SpaceCalendar(from, to, grounds);
         fill(sql, board, except);
         return new Surroundings(board, neighbours(sql, except, places, from, to));

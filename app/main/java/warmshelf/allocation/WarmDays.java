@@ -1,5 +1,6 @@
 package warmshelf.allocation;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -13,10 +14,10 @@ import java.util.stream.Stream;
 /**
  * The set-points of a mat for days in a row.
  *
- * @param celsius one whole degree a day; the first is of the first day
+ * @param celsius one set-point a day, to a tenth of a degree; the first is of the first day
  */
-public record WarmDays(LocalDate from, List<Integer> celsius) {
-    private static final Pattern KEY = Pattern.compile("\\d{1,2}x\\d{1,3}(,\\d{1,2}x\\d{1,3}){0,99}");
+public record WarmDays(LocalDate from, List<Double> celsius) {
+    private static final Pattern KEY = Pattern.compile("RUN(,RUN){0,99}".replace("RUN", "\\d{1,2}(\\.\\d)?x\\d{1,3}"));
 
     public WarmDays {
         if (celsius.isEmpty()) {
@@ -26,10 +27,10 @@ public record WarmDays(LocalDate from, List<Integer> celsius) {
     }
 
     /** Days in a row at one set-point; {@code to} is the day after the last. */
-    public record Run(LocalDate from, LocalDate to, int celsius) {}
+    public record Run(LocalDate from, LocalDate to, double celsius) {}
 
     /** One set-point from one day up to but not on another. */
-    public static WarmDays throughout(LocalDate from, LocalDate to, int celsius) {
+    public static WarmDays throughout(LocalDate from, LocalDate to, double celsius) {
         return new WarmDays(from, Collections.nCopies((int) ChronoUnit.DAYS.between(from, to), celsius));
     }
 
@@ -39,15 +40,15 @@ public record WarmDays(LocalDate from, List<Integer> celsius) {
     }
 
     /** The set-point of one of the days. */
-    public int on(LocalDate day) {
+    public double on(LocalDate day) {
         return celsius.get((int) ChronoUnit.DAYS.between(from, day));
     }
 
-    public int first() {
+    public double first() {
         return celsius.get(0);
     }
 
-    public int last() {
+    public double last() {
         return celsius.get(celsius.size() - 1);
     }
 
@@ -73,11 +74,16 @@ public record WarmDays(LocalDate from, List<Integer> celsius) {
         return runs;
     }
 
-    /** What a form sends to say these set-points again: '26x5,28x3' is five days at 26 °C and three at 28 °C. */
+    /** What a form sends to say these set-points again: '26x5,27.2x3' is five days at 26 °C and three at 27.2 °C. */
     public String key() {
         return runs().stream()
-                .map(run -> run.celsius() + "x" + ChronoUnit.DAYS.between(run.from(), run.to()))
+                .map(run -> written(run.celsius()) + "x" + ChronoUnit.DAYS.between(run.from(), run.to()))
                 .collect(Collectors.joining(","));
+    }
+
+    /** A set-point in figures: '26', or '27.2'. */
+    public static String written(double celsius) {
+        return BigDecimal.valueOf(celsius).stripTrailingZeros().toPlainString();
     }
 
     /** The set-points that a form sends; empty when it is none. */
@@ -85,9 +91,9 @@ public record WarmDays(LocalDate from, List<Integer> celsius) {
         if (!KEY.matcher(key).matches()) {
             return Optional.empty();
         }
-        List<Integer> celsius = Stream.of(key.split(","))
+        List<Double> celsius = Stream.of(key.split(","))
                 .map(run -> run.split("x"))
-                .flatMap(run -> Collections.nCopies(Integer.parseInt(run[1]), Integer.parseInt(run[0])).stream())
+                .flatMap(run -> Collections.nCopies(Integer.parseInt(run[1]), Double.parseDouble(run[0])).stream())
                 .toList();
         return celsius.isEmpty() ? Optional.empty() : Optional.of(new WarmDays(from, celsius));
     }

@@ -16,12 +16,15 @@
  * <p><b>Temperature.</b> A mat has one set-point a day: {@code mat_day (mat_id, on_day, celsius)}. Each {@code
  * quarter_day} row on a mat carries its place's mat, the set-point and the band of what lies there. Three composite
  * keys tie them: {@code (place_id, mat_id)} to {@code place}, {@code (mat_id, on_day, celsius)} to {@code mat_day}
- * with {@code on update cascade}, and the check {@code celsius between low_c and high_c}. So neither a new stay nor
+ * with {@code on update cascade}, and the check {@code round(celsius) between low_c and high_c}. So neither a new stay nor
  * a later change of the set-point can leave a tray at a warmth it cannot bear: changing {@code mat_day} cascades
  * into the rows, and the check refuses the one that does not fit. Bands are ranges of one number, so what lies
  * together on a mat has a common set-point exactly when every two of them overlap. A stay follows its mat day by day
  * ({@code StayWarmth}, {@code WarmDays}): where something else lies, where a coordinator has turned an empty mat
  * ({@code by_hand}) to what suits, and else at the set-point asked for; it lasts until the shares of its days make a
- * whole.
+ * whole. Set-points are kept to a tenth of a degree Celsius, so that every whole degree Fahrenheit comes back as it
+ * was typed; bands, and the season's search, know whole degrees. {@code Band}, {@code Thermostat} and that check judge
+ * a set-point by the degree it counts as ({@code WholeDegree}): whoever reads 24 to 27 °C as 75 to 80 °F may type both
+ * ends. A plan sets whole degrees; where a mat stands within that degree already, it stays as it stands.
  */
 package warmshelf.allocation;

@@ -20,7 +20,7 @@ public record MatAlarm(
         String name,
         String where,
         double readC,
-        int setPointC,
+        double setPointC,
         LocalDate readOn,
         String by,
         Set<UUID> concerned) {
@@ -31,7 +31,7 @@ public record MatAlarm(
     public static final double BEARABLE_C = 2;
 
     /** Whether a reading is too far off, either way. */
-    public static boolean isOff(double readC, int setPointC) {
+    public static boolean isOff(double readC, double setPointC) {
         return Math.abs(readC - setPointC) > BEARABLE_C;
     }
 

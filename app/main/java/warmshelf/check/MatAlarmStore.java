@@ -101,7 +101,7 @@ public final class MatAlarmStore {
     }
 
     private static boolean isOff(Record row) {
-        Integer setPoint = row.get(MAT_DAY.CELSIUS);
+        Double setPoint = row.get(MAT_DAY.CELSIUS);
         return setPoint != null && MatAlarm.isOff(row.get(ENTRY.CELSIUS).doubleValue(), setPoint);
     }
 

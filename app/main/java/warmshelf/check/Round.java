@@ -43,7 +43,7 @@ public record Round(List<Stop> stops, List<Item> elsewhere) {
     public record MatReading(
             UUID matId,
             String name,
-            int setPointC,
+            double setPointC,
             @Nullable Double readC,
             String readBy) {
         static MatReading of(TodayStore.MatToRead mat) {

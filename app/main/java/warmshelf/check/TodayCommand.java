@@ -87,7 +87,10 @@ public final class TodayCommand implements Callable<Integer> {
         line.put("sowing", null);
         line.put("crop", null);
         line.put("day", null);
-        line.put("look", "Mat %s: read the thermometer; set-point %d °C.".formatted(mat.name(), mat.setPointC()));
+        line.put(
+                "look",
+                "Mat %s: read the thermometer; set-point %s."
+                        .formatted(mat.name(), Units.METRIC.fineTemperature(mat.setPointC())));
         line.put("kind", CheckKind.MAT_READING.step().word());
         line.put("surface", stop.surface());
         line.put("done", mat.readC() != null);

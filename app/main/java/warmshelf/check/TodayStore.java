@@ -31,7 +31,7 @@ public final class TodayStore {
     }
 
     /** A mat on which something lies on a day, with its set-point and the last reading of that day. */
-    record MatToRead(UUID matId, String name, int setPointC, Double readC, String readBy) {}
+    record MatToRead(UUID matId, String name, double setPointC, Double readC, String readBy) {}
 
     /** The mats on which something lies on a day; one out of service is not warmed, so that nobody is to read it. */
     Map<UUID, MatToRead> mats(LocalDate day) {

@@ -115,12 +115,12 @@ final class DemoDiary {
         String nearer = DemoTable.known(near, plant.row().member());
         return new FirstFit(board, day)
                 .offers(wish, Integer.MAX_VALUE).stream()
-                        .min(Comparator.comparingInt(DemoDiary::degreesOffUsual)
+                        .min(Comparator.comparingDouble(DemoDiary::degreesOffUsual)
                                 .thenComparing(offer -> !offer.mat().where().startsWith(nearer)))
                         .orElseThrow(() -> new IllegalStateException("the demo has no room for " + plant.row()));
     }
 
-    private static int degreesOffUsual(SpaceOffer offer) {
+    private static double degreesOffUsual(SpaceOffer offer) {
         return Math.abs(offer.warm().first() - offer.mat().usualC());
     }
 

@@ -27,8 +27,8 @@ public record LyingStay(
         @Nullable Band band) {
 
     /** The set-point of its last day; null under a light. */
-    public @Nullable Integer celsius() {
-        return warm == null ? null : Integer.valueOf(warm.last());
+    public @Nullable Double celsius() {
+        return warm == null ? null : Double.valueOf(warm.last());
     }
 
     /** Something lies there: its first day stays as it was, and it can only be carried elsewhere from today on. */

@@ -29,7 +29,7 @@ final class MoveBookStore {
             UUID stayId,
             UUID newStayId,
             PlaceAndDays before,
-            @Nullable Integer celsiusBefore,
+            @Nullable Double celsiusBefore,
             int versionAfter,
             boolean takesBack,
             UUID movedBy) {

@@ -50,7 +50,7 @@ final class MoveForm {
             reader.refuse("spot", "The place is not one that this could lie on; choose one from the list.");
         }
         LocalDate from = from();
-        Integer celsius = celsius();
+        Double celsius = celsius();
         int version = reader.optionalWholeNumber("version", "The version", 1, Integer.MAX_VALUE)
                 .orElse(lying.stay().version());
         if (!reader.ok() || place.isEmpty() || slot.isEmpty()) {
@@ -78,7 +78,7 @@ final class MoveForm {
         return from;
     }
 
-    private @Nullable Integer celsius() {
+    private @Nullable Double celsius() {
         return reader.text("celsius").isEmpty() || !lying.stay().isOnMat() ? null : SetPointForm.celsius(reader, units);
     }
 

@@ -2,10 +2,8 @@ package warmshelf.placing;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.function.IntUnaryOperator;
-import java.util.stream.IntStream;
+import java.util.function.DoubleToIntFunction;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.Band;
 import warmshelf.allocation.CandidatePlace;
@@ -35,7 +33,7 @@ public final class MoveJudge {
      *
      * @param daysAt days it must lie there by set-point, of use only for what has not begun
      */
-    public MoveOutlook judge(LyingStay lying, StayMove move, CandidatePlace place, IntUnaryOperator daysAt) {
+    public MoveOutlook judge(LyingStay lying, StayMove move, CandidatePlace place, DoubleToIntFunction daysAt) {
         boolean begun = lying.isBegunBy(today);
         LocalDate from = begun ? today : move.from();
         List<Obstacle> obstacles = new ArrayList<>();
@@ -75,21 +73,16 @@ public final class MoveJudge {
      * the one nearest to the mat's that it can keep.
      */
     private WarmDays warm(
-            LyingStay lying, Band band, StayMove move, MatSpace mat, LocalDate from, IntUnaryOperator daysAt) {
+            LyingStay lying, Band band, StayMove move, MatSpace mat, LocalDate from, DoubleToIntFunction daysAt) {
         if (move.celsius() != null) {
             return warm(lying, band, mat, from, move.celsius(), daysAt);
         }
-        Integer own = mat.id().equals(lying.matId()) ? lying.celsius() : null;
-        int usual = own == null ? mat.usualC() : own;
-        int wanted = around.board()
+        Double own = mat.id().equals(lying.matId()) ? lying.celsius() : null;
+        double usual = own == null ? mat.usualC() : own;
+        double wanted = around.board()
                 .setPoint(mat.id(), from)
                 .orElse(around.board().readyAt(mat.id(), from).orElse(usual));
-        List<Integer> fitting = IntStream.rangeClosed(
-                        Math.max(mat.thermostat().lowC(), band.lowC()),
-                        Math.min(mat.thermostat().highC(), band.highC()))
-                .boxed()
-                .sorted(Comparator.comparingInt(celsius -> Math.abs(celsius - wanted)))
-                .toList();
+        List<Double> fitting = new StayWarmth(around.board(), mat, band).fitting(wanted);
         return fitting.stream()
                 .map(celsius -> warm(lying, band, mat, from, celsius, daysAt))
                 .filter(warm -> SpaceJudge.tooWarmOrCold(around.board(), mat, warm, band)
@@ -101,7 +94,7 @@ public final class MoveJudge {
 
     /** What lies there already keeps its last day: how long it takes was decided when it was sown. */
     private WarmDays warm(
-            LyingStay lying, Band band, MatSpace mat, LocalDate from, int asked, IntUnaryOperator daysAt) {
+            LyingStay lying, Band band, MatSpace mat, LocalDate from, double asked, DoubleToIntFunction daysAt) {
         StayWarmth warmth = new StayWarmth(around.board(), mat, band);
         return lying.isBegunBy(today) ? warmth.over(from, lying.stay().to(), asked) : warmth.from(from, asked, daysAt);
     }

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.IntUnaryOperator;
+import java.util.function.DoubleToIntFunction;
 import java.util.stream.IntStream;
 import warmshelf.allocation.Band;
 import warmshelf.allocation.CandidatePlace;
@@ -35,7 +35,7 @@ final class MoveReader {
     public record PlaceGroup(String words, List<Choice> choices) {}
 
     MoveOutlook outlook(LyingStay stay, MoveForm.Wish wish, LocalDate today) {
-        IntUnaryOperator days = daysAt(stay, today);
+        DoubleToIntFunction days = daysAt(stay, today);
         LocalDate from =
                 wish.move().from().isBefore(today) ? today : wish.move().from();
         LocalDate to = from.plusDays(longest(stay, days));
@@ -47,20 +47,21 @@ final class MoveReader {
         return new MoveJudge(around, today).judge(stay, wish.move(), wish.place(), days);
     }
 
-    private IntUnaryOperator daysAt(LyingStay stay, LocalDate today) {
+    private DoubleToIntFunction daysAt(LyingStay stay, LocalDate today) {
         return sowings.find(stay.stay().sowingId())
                 .map(sowing -> planner.daysAt(Asking.of(sowing), today, stay.days()))
                 .orElse(celsius -> stay.days());
     }
 
-    private static int longest(LyingStay stay, IntUnaryOperator days) {
+    private static int longest(LyingStay stay, DoubleToIntFunction days) {
         Band band = stay.band();
         return band == null
                 ? stay.days()
                 : Math.max(
                         stay.days(),
-                        IntStream.rangeClosed(band.lowC(), band.highC())
-                                .map(days)
+                        // each half degree, from the coldest that counts as the lowest on
+                        IntStream.rangeClosed(2 * band.lowC() - 1, 2 * band.highC())
+                                .map(half -> days.applyAsInt(half / 2.0))
                                 .max()
                                 .orElse(0));
     }
@@ -70,7 +71,7 @@ final class MoveReader {
         List<CandidatePlace> places = lying.places().stream()
                 .filter(place -> (place.mat() != null) == stay.stay().isOnMat())
                 .toList();
-        IntUnaryOperator days = daysAt(stay, today);
+        DoubleToIntFunction days = daysAt(stay, today);
         LocalDate from = stay.firstDayFrom(today);
         LocalDate to = from.plusDays(longest(stay, days));
         Surroundings around = lying.around(

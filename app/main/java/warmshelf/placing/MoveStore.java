@@ -278,7 +278,8 @@ public final class MoveStore {
 
     private static String words(WarmDays warm) {
         return warm.runs().stream()
-                .map(run -> run.celsius() + " C" + (run.from().equals(warm.from()) ? "" : " from " + run.from()))
+                .map(run -> WarmDays.written(run.celsius()) + " C"
+                        + (run.from().equals(warm.from()) ? "" : " from " + run.from()))
                 .collect(Collectors.joining(", "));
     }
 }

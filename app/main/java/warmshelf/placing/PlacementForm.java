@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
-import java.util.function.IntUnaryOperator;
+import java.util.function.DoubleToIntFunction;
 import java.util.stream.Stream;
 import warmshelf.allocation.MatSpace;
 import warmshelf.allocation.PlaceAndDays;
@@ -41,7 +41,7 @@ final class PlacementForm {
     }
 
     /** Where it is to lie and how warm, as the mat is set or else as is typed; empty when something typed cannot be taken. */
-    Optional<Placement> placement(IntUnaryOperator daysAt) {
+    Optional<Placement> placement(DoubleToIntFunction daysAt) {
         Optional<MatSpace> mat = mat();
         LocalDate from = reader.date("from", "The first day");
         if (reader.ok() && from.isBefore(today)) {
@@ -54,13 +54,13 @@ final class PlacementForm {
                             .formatted(from, today, today.plusDays(FARTHEST_DAYS)));
         }
         boolean usual = reader.text("celsius").isEmpty();
-        int typed = usual ? 0 : SetPointForm.celsius(reader, units);
+        double typed = usual ? 0 : SetPointForm.celsius(reader, units, offered());
         Slot slot = slot();
         if (!reader.ok() || mat.isEmpty()) {
             return Optional.empty();
         }
         StayWarmth warmth = new StayWarmth(board, mat.get(), request.band());
-        int celsius = usual ? warmth.usual() : typed;
+        double celsius = usual ? warmth.usual() : typed;
         if (!request.band().contains(celsius)) {
             reader.refuse(
                     "celsius",
@@ -74,6 +74,12 @@ final class PlacementForm {
         }
         WarmDays warm = warmth.from(from, celsius, daysAt);
         return Optional.of(new Placement(mat.get(), new PlaceAndDays(placeId(), slot, from, warm.to()), warm));
+    }
+
+    /** The set-point of an offer that was taken, in degrees Celsius; 0 where none was. */
+    private double offered() {
+        String sent = reader.text("offered");
+        return sent.matches("[0-9]{1,2}([.][0-9])?") ? Double.parseDouble(sent) : 0;
     }
 
     private Optional<MatSpace> mat() {

@@ -193,16 +193,13 @@ public final class RequestPages implements Pages {
         Respond.seeOther(
                 ctx,
                 "/requests",
-                SetPointForm.told(
-                        "%s lies on mat %s from %s. %s"
-                                .formatted(
-                                        history.sowing().title(),
-                                        placement.get().mat().name(),
-                                        DayWords.day(placement.get().spot().from()),
-                                        light.words())
-                                .strip(),
-                        form.reader(),
-                        visitor.units()));
+                "%s lies on mat %s from %s. %s"
+                        .formatted(
+                                history.sowing().title(),
+                                placement.get().mat().name(),
+                                DayWords.day(placement.get().spot().from()),
+                                light.words())
+                        .strip());
     }
 
     private void refuse(Context ctx) {
@@ -296,10 +293,7 @@ public final class RequestPages implements Pages {
                                         mat.name(),
                                         number,
                                         mat.where(),
-                                        visitor.units()
-                                                .temperatureRange(
-                                                        mat.thermostat().lowC(),
-                                                        mat.thermostat().highC()))));
+                                        mat.thermostat().words(visitor.units()))));
             }
         }
         return places;

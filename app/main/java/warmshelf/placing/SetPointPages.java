@@ -62,7 +62,7 @@ public final class SetPointPages implements Pages {
         FormReader form = new FormReader(ctx.formParamMap());
         LocalDate first = form.date("first", "The first day");
         LocalDate last = form.date("last", "The last day");
-        int celsius = SetPointForm.celsius(form, visitor.units());
+        double celsius = SetPointForm.celsius(form, visitor.units());
         if (form.ok()) {
             refuseOddDays(form, first, last, visitor.today());
         }
@@ -74,7 +74,7 @@ public final class SetPointPages implements Pages {
     }
 
     private void set(
-            Context ctx, SetPointStore.MatFacts mat, FormReader form, LocalDate first, LocalDate last, int celsius) {
+            Context ctx, SetPointStore.MatFacts mat, FormReader form, LocalDate first, LocalDate last, double celsius) {
         UUID by = Visitor.of(ctx).memberId();
         Units units = Visitor.of(ctx).units();
         try {
@@ -87,15 +87,8 @@ public final class SetPointPages implements Pages {
         Respond.seeOther(
                 ctx,
                 "/mats/" + mat.id(),
-                SetPointForm.told(
-                        "Mat %s is set to %s from %s to %s."
-                                .formatted(
-                                        mat.name(),
-                                        units.temperature(celsius),
-                                        DayWords.day(first),
-                                        DayWords.day(last)),
-                        form,
-                        units));
+                "Mat %s is set to %s from %s to %s."
+                        .formatted(mat.name(), units.temperature(celsius), DayWords.day(first), DayWords.day(last)));
     }
 
     private static void refuseOddDays(FormReader form, LocalDate first, LocalDate last, LocalDate today) {

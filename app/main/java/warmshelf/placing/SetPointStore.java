@@ -34,10 +34,10 @@ final class SetPointStore {
     }
 
     /** A mat by name, with what its thermostat holds. */
-    public record MatFacts(UUID id, String name, int lowC, int highC, int usualC, int watts) {}
+    public record MatFacts(UUID id, String name, double lowC, double highC, double usualC, int watts) {}
 
     /** Days at one set-point; the last day is included. */
-    public record Span(LocalDate first, LocalDate last, int celsius) {}
+    public record Span(LocalDate first, LocalDate last, double celsius) {}
 
     /** Something on the mat; {@code to} is the day it leaves. */
     public record Lying(
@@ -64,7 +64,7 @@ final class SetPointStore {
         return spans;
     }
 
-    private static void join(List<Span> spans, LocalDate day, int celsius) {
+    private static void join(List<Span> spans, LocalDate day, double celsius) {
         Span last = spans.isEmpty() ? null : spans.get(spans.size() - 1);
         if (last != null && last.celsius() == celsius && last.last().plusDays(1).equals(day)) {
             spans.set(spans.size() - 1, new Span(last.first(), day, celsius));
@@ -113,7 +113,7 @@ final class SetPointStore {
      *
      * @throws SpaceClash when the thermostat cannot hold it or something there cannot bear it
      */
-    void set(UUID mat, LocalDate first, LocalDate last, int celsius, UUID by) {
+    void set(UUID mat, LocalDate first, LocalDate last, double celsius, UUID by) {
         sql.transaction(inside -> stays.turnByHand(inside.dsl(), mat, first, last.plusDays(1), celsius, by));
     }
 }

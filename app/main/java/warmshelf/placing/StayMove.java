@@ -18,4 +18,4 @@ public record StayMove(
         UUID placeId,
         Slot slot,
         LocalDate from,
-        @Nullable Integer celsius) {}
+        @Nullable Double celsius) {}

@@ -4,14 +4,16 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
+import java.util.OptionalDouble;
 import java.util.UUID;
 import java.util.stream.IntStream;
+import warmshelf.allocation.Band;
 import warmshelf.allocation.FirstFit;
 import warmshelf.allocation.Obstacle;
 import warmshelf.allocation.SpaceCalendar;
 import warmshelf.allocation.SpaceOffer;
 import warmshelf.allocation.SpaceWish;
+import warmshelf.shelf.Thermostat;
 
 /** Finds out, by trying, what a displaced stay lacks beside all that has a place. */
 final class DisplacedLack {
@@ -30,7 +32,7 @@ final class DisplacedLack {
     NoOtherPlace of(Displaced one) {
         SpaceWish wish = one.wish();
         SpaceCalendar board = room.around(one, places);
-        if (board.mats().stream().noneMatch(mat -> mat.thermostat().overlaps(wish.band()))) {
+        if (board.mats().stream().noneMatch(mat -> degrees(mat.thermostat()).overlaps(wish.band()))) {
             return new NoOtherPlace.NoWarmMat(wish.band());
         }
         if (first(board.bare(), wish).isEmpty()) {
@@ -49,6 +51,10 @@ final class DisplacedLack {
         });
     }
 
+    private static Band degrees(Thermostat thermostat) {
+        return new Band(thermostat.lowest(), thermostat.highest());
+    }
+
     private Optional<SpaceOffer> first(SpaceCalendar board, SpaceWish wish) {
         return new FirstFit(board, today).offers(wish, 1).stream().findFirst();
     }
@@ -65,10 +71,10 @@ final class DisplacedLack {
 
     private static Optional<Obstacle.SetForOthers> tooWarmOrCold(
             SpaceCalendar board, SpaceOffer offer, SpaceWish wish, LocalDate day) {
-        OptionalInt set = board.setPoint(offer.mat().id(), day);
-        return set.isEmpty() || wish.band().contains(set.getAsInt())
+        OptionalDouble set = board.setPoint(offer.mat().id(), day);
+        return set.isEmpty() || wish.band().contains(set.getAsDouble())
                 ? Optional.empty()
-                : Optional.of(new Obstacle.SetForOthers(offer.mat(), day, set.getAsInt(), wish.band()));
+                : Optional.of(new Obstacle.SetForOthers(offer.mat(), day, set.getAsDouble(), wish.band()));
     }
 
     private Optional<SpaceOffer> afterLatest(SpaceCalendar board, SpaceWish wish) {
@@ -105,7 +111,7 @@ final class DisplacedLack {
 
     private static int shortest(SpaceWish wish) {
         return IntStream.rangeClosed(wish.band().lowC(), wish.band().highC())
-                .map(wish.daysAt())
+                .map(celsius -> wish.daysAt().applyAsInt(celsius))
                 .map(days -> Math.max(1, days))
                 .min()
                 .orElseThrow();

@@ -8,8 +8,8 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import java.util.function.DoubleToIntFunction;
 import java.util.function.Function;
-import java.util.function.IntUnaryOperator;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.Band;
@@ -173,7 +173,7 @@ final class DisplacedList {
         LocalDate latest = request.map(SpaceRequest::latest)
                 .filter(day -> day.isAfter(ideal))
                 .orElse(ideal);
-        IntUnaryOperator days = stores.sowings()
+        DoubleToIntFunction days = stores.sowings()
                 .find(sowing)
                 .map(found -> stores.planner().daysAt(Asking.of(found), today, stay.days()))
                 .orElse(celsius -> stay.days());

@@ -6,11 +6,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.TreeMap;
 import java.util.UUID;
+import java.util.function.DoubleToIntFunction;
 import java.util.function.Function;
-import java.util.function.IntUnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -28,6 +29,7 @@ import warmshelf.plan.engine.PlanQuestion;
 import warmshelf.plan.engine.PlannedMat;
 import warmshelf.plan.engine.Request;
 import warmshelf.plan.engine.SeasonPlan;
+import warmshelf.shelf.WholeDegree;
 
 /**
  * Asks the planner where the displaced stays could lie: they are its requests, everything else on their board is fixed. Mats and
@@ -62,13 +64,31 @@ final class DisplacedQuestion {
                 held.put(mat, band);
             }
         }
-        exact = question(mat -> mat.thermostat(), DisplacedQuestion::daysAt);
+        exact = question(DisplacedQuestion::degrees, DisplacedQuestion::daysAt);
+    }
+
+    private static Band degrees(MatSpace mat) {
+        return new Band(mat.thermostat().lowest(), mat.thermostat().highest());
+    }
+
+    /** The whole degree that a mat's set-point counts as; the search knows no finer ones. */
+    private OptionalInt degree(MatSpace mat, LocalDate day) {
+        OptionalDouble set = others.setPoint(mat.id(), day);
+        return set.isPresent() ? OptionalInt.of(WholeDegree.of(set.getAsDouble())) : OptionalInt.empty();
+    }
+
+    /** What is planned for a day; where the mat stands within that degree already, just as it stands. */
+    private double celsius(MatSpace mat, LocalDate day, double planned) {
+        OptionalInt standing = degree(mat, day);
+        return standing.isPresent() && standing.getAsInt() == WholeDegree.of(planned)
+                ? others.setPoint(mat.id(), day).orElseThrow()
+                : planned;
     }
 
     private Band held(MatSpace mat) {
-        Band band = mat.thermostat();
+        Band band = degrees(mat);
         for (LocalDate day = days.from(); day.isBefore(days.to()); day = day.plusDays(1)) {
-            OptionalInt set = others.setPoint(mat.id(), day);
+            OptionalInt set = degree(mat, day);
             if (set.isPresent() && !band.contains(set.getAsInt())) {
                 band = new Band(Math.min(band.lowC(), set.getAsInt()), Math.max(band.highC(), set.getAsInt()));
             }
@@ -115,7 +135,7 @@ final class DisplacedQuestion {
         others.outages(mat.id()).forEach(outage -> out.add(new DayRange(outage.from(), outage.to())));
         days.from()
                 .datesUntil(days.to())
-                .filter(day -> others.setPoint(mat.id(), day).stream().anyMatch(set -> !thermostat.contains(set)))
+                .filter(day -> degree(mat, day).stream().anyMatch(set -> !thermostat.contains(set)))
                 .forEach(day -> out.add(new DayRange(day, day.plusDays(1))));
         return new PlannedMat(mat.id().toString(), mat.places().size(), thermostat, 0, null, out);
     }
@@ -138,7 +158,7 @@ final class DisplacedQuestion {
     }
 
     private static TreeMap<Integer, Integer> daysAt(SpaceWish wish) {
-        IntUnaryOperator daysAt = wish.daysAt();
+        DoubleToIntFunction daysAt = wish.daysAt();
         return IntStream.rangeClosed(wish.band().lowC(), wish.band().highC())
                 .boxed()
                 .collect(Collectors.toMap(
@@ -182,7 +202,7 @@ final class DisplacedQuestion {
     }
 
     private Band band(MatSpace mat, PlannedMat asked, LocalDate day) {
-        OptionalInt set = others.setPoint(mat.id(), day);
+        OptionalInt set = degree(mat, day);
         return set.isPresent() ? new Band(set.getAsInt(), set.getAsInt()) : asked.thermostat();
     }
 
@@ -214,10 +234,10 @@ final class DisplacedQuestion {
 
     private SpaceOffer offer(PlacedStay stay, SetPointDays setPoints, SpaceWish wish) {
         MatSpace mat = Objects.requireNonNull(mats.get(stay.mat()));
-        List<Integer> celsius = stay.days()
+        List<Double> celsius = stay.days()
                 .from()
                 .datesUntil(stay.days().to())
-                .map(day -> Objects.requireNonNull(setPoints.on(stay.mat(), day)))
+                .map(day -> celsius(mat, day, Objects.requireNonNull(setPoints.on(stay.mat(), day))))
                 .toList();
         int shift = (int) (stay.days().from().toEpochDay() - wish.ideal().toEpochDay());
         return new SpaceOffer(

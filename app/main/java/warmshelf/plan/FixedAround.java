@@ -9,6 +9,7 @@ import warmshelf.allocation.Stay;
 import warmshelf.allocation.WarmDays;
 import warmshelf.plan.engine.DayRange;
 import warmshelf.plan.engine.FixedStay;
+import warmshelf.shelf.WholeDegree;
 
 /** What lies or is published already, as the question says it. */
 final class FixedAround {
@@ -27,7 +28,7 @@ final class FixedAround {
             for (WarmDays.Run run : warm.runs()) {
                 LocalDate from = run.from().equals(warm.from()) ? stay.from() : run.from();
                 int number = warm.runs().indexOf(run) + 1;
-                Band promised = new Band(run.celsius(), run.celsius());
+                Band promised = new Band(WholeDegree.of(run.celsius()), WholeDegree.of(run.celsius()));
                 stays.add(fixed(stay, number, surface, place, new DayRange(from, run.to()), promised));
             }
         }

@@ -39,6 +39,7 @@ record PlanDraft(SeasonQuestion asked, SeasonPlan plan, List<String> problems, U
     private static PlanDraft judged(
             SeasonQuestion asked, List<PlacedStay> placed, List<Refused> refused, SetPointDays setPoints, Units units) {
         setPoints.keepTo(asked.question().fixed(), placed);
+        setPoints.standAs(asked.standing(), asked.question().fixed());
         SeasonPlan plan = new SeasonPlan(placed, setPoints.spans(), refused);
         return new PlanDraft(asked, plan, PlanChecker.problems(asked.question(), plan, units), units);
     }
@@ -66,7 +67,7 @@ record PlanDraft(SeasonQuestion asked, SeasonPlan plan, List<String> problems, U
      *
      * @param celsius the set-point on days on which the mat has none yet
      */
-    PlanDraft with(PlacedStay stay, int celsius) {
+    PlanDraft with(PlacedStay stay, double celsius) {
         List<PlacedStay> placed = new ArrayList<>(others(stay.request()));
         SetPointDays setPoints = new SetPointDays(asked.question(), plan.setPoints());
         // What only the old placement needed is gone before the new one asks for its own.

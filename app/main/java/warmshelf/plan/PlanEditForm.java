@@ -13,6 +13,7 @@ import warmshelf.placing.SetPointForm;
 import warmshelf.plan.SeasonQuestion.Asked;
 import warmshelf.plan.engine.DayRange;
 import warmshelf.plan.engine.PlacedStay;
+import warmshelf.shelf.WholeDegree;
 import warmshelf.web.FormReader;
 import warmshelf.words.Choice;
 import warmshelf.words.Units;
@@ -22,7 +23,7 @@ final class PlanEditForm {
     private final FormReader reader;
     private final SeasonQuestion question;
     private final Asked asked;
-    private int celsius;
+    private double celsius;
 
     PlanEditForm(Map<String, List<String>> typed, SeasonQuestion question, Asked asked) {
         reader = new FormReader(typed);
@@ -34,7 +35,7 @@ final class PlanEditForm {
         return reader;
     }
 
-    int celsius() {
+    double celsius() {
         return celsius;
     }
 
@@ -42,9 +43,7 @@ final class PlanEditForm {
     static FormReader filled(Optional<PlacedStay> stay, Asked asked, SetPointDays setPoints, Units units) {
         LocalDate from =
                 stay.map(placed -> placed.days().from()).orElse(asked.wanted().ideal());
-        Band band = asked.wanted().band();
-        Integer set = stay.isEmpty() ? null : setPoints.on(stay.get().mat(), from);
-        int celsius = set == null ? band.nearestTo((band.lowC() + band.highC()) / 2) : set;
+        double celsius = shown(stay, asked, setPoints);
         return new FormReader(Map.of(
                 "place",
                 List.of(stay.map(placed -> placed.mat() + "/" + placed.place()).orElse("")),
@@ -55,6 +54,14 @@ final class PlanEditForm {
                 List.of(from.toString()),
                 "celsius",
                 List.of(String.valueOf(units.degrees(celsius)))));
+    }
+
+    /** The set-point on the first day as the form shows it before anybody types, in degrees Celsius. */
+    static double shown(Optional<PlacedStay> stay, Asked asked, SetPointDays setPoints) {
+        Band band = asked.wanted().band();
+        Double set = stay.map(placed -> setPoints.on(placed.mat(), placed.days().from()))
+                .orElse(null);
+        return set == null ? (band.lowC() + band.highC()) / 2 : set;
     }
 
     static List<Choice> places(SeasonQuestion question, Units units) {
@@ -68,9 +75,7 @@ final class PlanEditForm {
                                         mat.name(),
                                         place,
                                         mat.where(),
-                                        units.temperatureRange(
-                                                mat.thermostat().lowC(),
-                                                mat.thermostat().highC()))));
+                                        mat.thermostat().words(units))));
             }
         }
         return places;
@@ -82,12 +87,16 @@ final class PlanEditForm {
                 .toList();
     }
 
-    /** The placement; empty when something typed cannot be taken. */
-    Optional<PlacedStay> placement(Units units) {
+    /**
+     * The placement; empty when something typed cannot be taken.
+     *
+     * @param shown the set-point that the form showed, in degrees Celsius
+     */
+    Optional<PlacedStay> placement(Units units, double shown) {
         String place = reader.text("place");
         Optional<MatSpace> mat = mat(place);
         LocalDate from = reader.date("from", "The first day");
-        celsius = SetPointForm.celsius(reader, units);
+        celsius = SetPointForm.celsius(reader, units, shown);
         Slot slot = slot();
         if (mat.isEmpty()) {
             reader.refuse("place", "The place is not one of the group's mats; choose one from the list.");
@@ -95,7 +104,7 @@ final class PlanEditForm {
         if (reader.ok()) {
             within(from);
         }
-        OptionalInt days = asked.wanted().daysAt(celsius);
+        OptionalInt days = asked.wanted().daysAt(WholeDegree.of(celsius));
         if (reader.ok() && days.isEmpty()) {
             reader.refuse(
                     "celsius",

@@ -7,7 +7,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import warmshelf.placing.SetPointForm;
 import warmshelf.plan.SeasonQuestion.Asked;
 import warmshelf.plan.engine.PlacedStay;
 import warmshelf.plan.engine.Request;
@@ -44,9 +43,7 @@ final class PlanEditPages implements Pages {
         PlanDraft draft = desk.draft(plan, visitor);
         Asked asked = asked(ctx, draft);
         Optional<PlacedStay> placed = draft.placed(asked.wanted().id());
-        SetPointDays setPoints =
-                new SetPointDays(draft.asked().question(), draft.plan().setPoints());
-        FormReader form = PlanEditForm.filled(placed, asked, setPoints, visitor.units());
+        FormReader form = PlanEditForm.filled(placed, asked, setPoints(draft), visitor.units());
         ctx.render("plan/edit.peb", model(ctx, plan, plan.version(), draft, asked, form));
     }
 
@@ -76,25 +73,24 @@ final class PlanEditPages implements Pages {
         Asked asked = asked(ctx, draft);
         PlanEditForm form = new PlanEditForm(ctx.formParamMap(), draft.asked(), asked);
         int version = form.reader().wholeNumber("version", "The plan's version", 1, ANY);
-        Optional<PlacedStay> wanted = form.placement(visitor.units());
+        double shown = PlanEditForm.shown(draft.placed(asked.wanted().id()), asked, setPoints(draft));
+        Optional<PlacedStay> wanted = form.placement(visitor.units(), shown);
         if (wanted.isPresent() && form.reader().ok()) {
             PlacedStay placed = withLight(draft, asked, wanted.get());
             PlanDraft after = draft.with(placed, form.celsius());
             List<String> clashes = after.clashesSince(draft);
             if (clashes.isEmpty()) {
                 String words = "%s: %s".formatted(asked.title(), PlanWords.where(placed));
-                keep(
-                        ctx,
-                        plan,
-                        version,
-                        after.plan(),
-                        words,
-                        SetPointForm.told(words + ".", form.reader(), visitor.units()));
+                keep(ctx, plan, version, after.plan(), words, words + ".");
                 return;
             }
             form.reader().refuse("place", String.join(" ", clashes));
         }
         Respond.again(ctx, "plan/edit.peb", model(ctx, plan, version, draft, asked, form.reader()));
+    }
+
+    private static SetPointDays setPoints(PlanDraft draft) {
+        return new SetPointDays(draft.asked().question(), draft.plan().setPoints());
     }
 
     /** With the place under a light that it asked for, where one is free; where none is, the judge says so. */

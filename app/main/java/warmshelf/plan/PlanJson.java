@@ -41,7 +41,7 @@ final class PlanJson {
             Days days,
             @Nullable Light light) {}
 
-    private record Span(String mat, Days days, int celsius) {}
+    private record Span(String mat, Days days, double celsius) {}
 
     private record Kept(List<Placed> placed, List<Span> setPoints, List<Refused> refused) {}
 

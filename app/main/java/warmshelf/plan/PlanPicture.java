@@ -35,7 +35,7 @@ public record PlanPicture(int width, int height, List<Week> weeks, List<Band> ba
     public record Band(String name, @Nullable UUID matId, int y, int height, List<Warm> warm, List<Row> rows) {}
 
     /** Days at one set-point. */
-    public record Warm(int x, int width, int celsius, String style) {}
+    public record Warm(int x, int width, double celsius, String style) {}
 
     /** A place. */
     public record Row(int number, int y, int height, List<Bar> bars) {}
@@ -163,7 +163,7 @@ public record PlanPicture(int width, int height, List<Week> weeks, List<Band> ba
             return (int) Math.max(0, Math.min(days, index)) * DAY;
         }
 
-        private static String style(int celsius) {
+        private static String style(double celsius) {
             return warmshelf.shelf.WarmScale.of(celsius).style();
         }
     }

@@ -126,7 +126,7 @@ final class PlanPublishStore {
         stores.stays().end(tx, stay, stay.from(), by);
     }
 
-    private static @Nullable Integer celsius(DSLContext tx, Stay stay) {
+    private static @Nullable Double celsius(DSLContext tx, Stay stay) {
         return tx.select(DSL.min(QUARTER_DAY.CELSIUS))
                 .from(QUARTER_DAY)
                 .where(QUARTER_DAY.STAY_ID.eq(stay.id()))

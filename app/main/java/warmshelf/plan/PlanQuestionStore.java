@@ -1,6 +1,7 @@
 package warmshelf.plan;
 
 import static warmshelf.db.generated.Tables.MAT;
+import static warmshelf.db.generated.Tables.MAT_DAY;
 import static warmshelf.db.generated.Tables.PLACE;
 import static warmshelf.db.generated.Tables.QUARTER_DAY;
 import static warmshelf.db.generated.Tables.RACK;
@@ -24,6 +25,7 @@ import java.util.stream.Stream;
 import org.jooq.DSLContext;
 import org.jooq.impl.DSL;
 import org.jspecify.annotations.Nullable;
+import warmshelf.allocation.Band;
 import warmshelf.allocation.MatSpace;
 import warmshelf.allocation.SpaceRequest;
 import warmshelf.allocation.Stay;
@@ -36,6 +38,7 @@ import warmshelf.plan.engine.DayRange;
 import warmshelf.plan.engine.LitShelf;
 import warmshelf.plan.engine.PlanQuestion;
 import warmshelf.plan.engine.PlannedMat;
+import warmshelf.plan.engine.SetPointSpan;
 import warmshelf.shelf.Circuit;
 import warmshelf.shelf.Outage;
 import warmshelf.shelf.OutageStore;
@@ -134,7 +137,7 @@ final class PlanQuestionStore {
                 litShelves(spots.values()),
                 fixed.stays(),
                 asked.values().stream().map(Asked::wanted).toList());
-        return new SeasonQuestion(question, asked, lying, mats, litPlaces(spots.values()));
+        return new SeasonQuestion(question, asked, lying, mats, standing(days), litPlaces(spots.values()));
     }
 
     private Map<UUID, Sowing> sowings(List<Stay> stays, List<SpaceRequest> waiting) {
@@ -174,6 +177,17 @@ final class PlanQuestionStore {
                 .forEach((stay, days) ->
                         warm.put(stay, new WarmDays(days.get(0).value2(), days.getValues(QUARTER_DAY.CELSIUS))));
         return warm;
+    }
+
+    private List<SetPointSpan> standing(DayRange days) {
+        return sql.select(MAT.NAME, MAT_DAY.ON_DAY, MAT_DAY.CELSIUS)
+                .from(MAT_DAY)
+                .join(MAT)
+                .on(MAT.ID.eq(MAT_DAY.MAT_ID))
+                .where(MAT_DAY.ON_DAY.ge(days.from()), MAT_DAY.ON_DAY.lt(days.to()))
+                .orderBy(MAT.NAME, MAT_DAY.ON_DAY)
+                .fetch(row -> new SetPointSpan(
+                        row.value1(), new DayRange(row.value2(), row.value2().plusDays(1)), row.value3()));
     }
 
     /** The lights of a site burn on the same circuit, so what they take is not there for mats. */
@@ -216,7 +230,9 @@ final class PlanQuestionStore {
                         planned.add(new PlannedMat(
                                 mat.name(),
                                 mat.places().size(),
-                                mat.thermostat(),
+                                new Band(
+                                        mat.thermostat().lowest(),
+                                        mat.thermostat().highest()),
                                 row.value3(),
                                 row.value4(),
                                 out.getOrDefault(row.value1(), List.of())));

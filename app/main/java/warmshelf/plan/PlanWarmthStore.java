@@ -20,6 +20,7 @@ import java.util.TreeSet;
 import java.util.UUID;
 import org.jooq.Condition;
 import org.jooq.DSLContext;
+import org.jooq.Field;
 import org.jooq.Record;
 import org.jooq.impl.DSL;
 import org.jspecify.annotations.Nullable;
@@ -67,7 +68,7 @@ final class PlanWarmthStore {
     }
 
     private static void keep(
-            DSLContext tx, UUID plan, UUID mat, LocalDate day, @Nullable MatDayRecord before, int celsius) {
+            DSLContext tx, UUID plan, UUID mat, LocalDate day, @Nullable MatDayRecord before, double celsius) {
         tx.insertInto(SEASON_PLAN_WARMTH)
                 .set(SEASON_PLAN_WARMTH.PLAN_ID, plan)
                 .set(SEASON_PLAN_WARMTH.MAT_ID, mat)
@@ -134,11 +135,13 @@ final class PlanWarmthStore {
 
     /** The days on which something lies on a mat that needs what the publication set it to. */
     private static Map<UUID, Set<LocalDate>> needed(DSLContext tx, UUID plan, LocalDate from) {
+        Field<Integer> degreeBefore =
+                DSL.round(SEASON_PLAN_WARMTH.CELSIUS_BEFORE).coerce(Integer.class);
         Condition cannotBear = SEASON_PLAN_WARMTH
                 .CELSIUS_BEFORE
                 .isNull()
-                .or(SEASON_PLAN_WARMTH.CELSIUS_BEFORE.lt(QUARTER_DAY.LOW_C))
-                .or(SEASON_PLAN_WARMTH.CELSIUS_BEFORE.gt(QUARTER_DAY.HIGH_C));
+                .or(degreeBefore.lt(QUARTER_DAY.LOW_C))
+                .or(degreeBefore.gt(QUARTER_DAY.HIGH_C));
         // What came or was moved here since then had its days reckoned at this temperature.
         Condition cameSince = STAY.MADE_AT
                 .ge(SEASON_PLAN.PUBLISHED_AT)
@@ -164,7 +167,7 @@ final class PlanWarmthStore {
         Condition thatDay = MAT_DAY.MAT_ID
                 .eq(day.get(SEASON_PLAN_WARMTH.MAT_ID))
                 .and(MAT_DAY.ON_DAY.eq(day.get(SEASON_PLAN_WARMTH.ON_DAY)));
-        Integer before = day.get(SEASON_PLAN_WARMTH.CELSIUS_BEFORE);
+        Double before = day.get(SEASON_PLAN_WARMTH.CELSIUS_BEFORE);
         if (before == null) {
             tx.deleteFrom(MAT_DAY).where(thatDay).execute();
         } else {

@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.UUID;
-import java.util.function.IntUnaryOperator;
+import java.util.function.DoubleToIntFunction;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.MatSpace;
 import warmshelf.allocation.SpaceRequest;
@@ -75,7 +75,7 @@ final class RequestsAsked {
 
     /** Only the degrees that some mat can hold; the whole band where none can, so that the reason is told. */
     private SortedMap<Integer, Integer> daysAt(Sowing sowing, SpaceRequest request) {
-        IntUnaryOperator daysAt = planner.daysAt(Asking.of(sowing), today, request.days());
+        DoubleToIntFunction daysAt = planner.daysAt(Asking.of(sowing), today, request.days());
         SortedMap<Integer, Integer> days = new TreeMap<>();
         for (int celsius = request.band().lowC(); celsius <= request.band().highC(); celsius++) {
             int degree = celsius;

@@ -19,6 +19,7 @@ import warmshelf.plan.engine.DayRange;
 import warmshelf.plan.engine.PlacedStay;
 import warmshelf.plan.engine.PlanQuestion;
 import warmshelf.plan.engine.Request;
+import warmshelf.plan.engine.SetPointSpan;
 import warmshelf.sowing.Sowing;
 
 /**
@@ -28,6 +29,7 @@ import warmshelf.sowing.Sowing;
  * @param asked requests by id
  * @param lying fixed stays by id
  * @param mats by name, in walking order
+ * @param standing how the mats are set already, to a tenth of a degree
  * @param litPlaces the places of each lit shelf by its name, in the order of their numbers
  */
 public record SeasonQuestion(
@@ -35,6 +37,7 @@ public record SeasonQuestion(
         Map<String, Asked> asked,
         Map<String, Lying> lying,
         Map<String, MatSpace> mats,
+        List<SetPointSpan> standing,
         Map<String, List<UUID>> litPlaces) {
 
     /**

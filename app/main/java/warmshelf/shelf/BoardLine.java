@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
 public record BoardLine(
         PlaceOnSite spot,
         @Nullable StayOnBoard stay,
-        @Nullable Integer celsius,
+        @Nullable Double celsius,
         @Nullable Outage outage) {
 
     /** Every place on a day in walking order, with what lies there. */
@@ -35,7 +35,7 @@ public record BoardLine(
 
     private static Stream<BoardLine> ofPlace(PlaceOnSite spot, Board board, LocalDate day) {
         Mat mat = spot.mat();
-        Integer celsius =
+        Double celsius =
                 mat == null ? null : board.setPoints().on(mat.id(), day).orElse(null);
         Outage outage = mat == null ? null : board.outage(mat.id(), day).orElse(null);
         List<StayOnBoard> lying = board.lying(spot.place().id(), day);

@@ -69,7 +69,7 @@ public final class BoardStore {
     }
 
     private SetPoints setPoints(LocalDate from, LocalDate to) {
-        Map<UUID, Map<LocalDate, Integer>> byMat =
+        Map<UUID, Map<LocalDate, Double>> byMat =
                 sql.selectFrom(MAT_DAY).where(MAT_DAY.ON_DAY.ge(from), MAT_DAY.ON_DAY.lt(to)).fetch().stream()
                         .collect(Collectors.groupingBy(
                                 row -> row.getMatId(),

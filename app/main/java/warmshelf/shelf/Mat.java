@@ -17,10 +17,10 @@ public record Mat(
         UUID shelfId,
         String name,
         int walkOrder,
-        int lowC,
-        int highC,
+        double lowC,
+        double highC,
         int watts,
-        int usualC,
+        double usualC,
         int version,
         List<Place> places) {
 

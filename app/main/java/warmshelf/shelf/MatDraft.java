@@ -7,4 +7,4 @@ package warmshelf.shelf;
  * @param highC highest set-point, °C
  * @param usualC set-point for the first thing that lies on it, °C
  */
-public record MatDraft(String name, int walkOrder, int places, int lowC, int highC, int watts, int usualC) {}
+public record MatDraft(String name, int walkOrder, int places, double lowC, double highC, int watts, double usualC) {}

@@ -2,41 +2,51 @@ package warmshelf.shelf;
 
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import warmshelf.web.FormReader;
 import warmshelf.words.Units;
 
-/** Reads what was typed of a mat. Temperatures are typed in the visitor's unit and kept in whole °C. */
+/** Reads what was typed of a mat. Temperatures are typed in whole degrees of the visitor's unit. */
 public final class MatForm {
     // what mats and their thermostats offer, with room to spare
     private static final int LEAST_C = 5;
     private static final int MOST_C = 45;
 
+    /** Colder than any mat: no temperature that is typed is shown as this one. */
+    private static final double NOTHING = -99;
+
     private MatForm() {}
 
-    /** What was typed as a draft; to be used only if the reader is ok afterwards. */
+    /** What was typed of a new mat as a draft; to be used only if the reader is ok afterwards. */
     public static MatDraft read(FormReader reader, Units units) {
+        return read(reader, units, NOTHING, NOTHING, NOTHING);
+    }
+
+    /** What was typed of a mat that stands; a temperature that was left as it was shown stays what it is. */
+    static MatDraft read(FormReader reader, Units units, Mat mat) {
+        return read(reader, units, mat.lowC(), mat.highC(), mat.usualC());
+    }
+
+    private static MatDraft read(FormReader reader, Units units, double lowBefore, double highBefore, double before) {
         String name = reader.requiredText("name", "Name of the mat", 20);
         int walkOrder = reader.wholeNumber("walkOrder", "Walking order", 1, 999);
         int places = reader.wholeNumber("places", "Places", 1, 12);
-        int lowC = celsius(reader, "low", "Lowest set-point", units);
-        int highC = celsius(reader, "high", "Highest set-point", units);
+        double lowC = celsius(reader, "low", "Lowest set-point", units, lowBefore);
+        double highC = celsius(reader, "high", "Highest set-point", units, highBefore);
         int watts = reader.wholeNumber("watts", "Watts", 1, 5000);
-        int usualC = celsius(reader, "usual", "Usual set-point", units);
+        double usualC = celsius(reader, "usual", "Usual set-point", units, before);
         if (reader.ok()) {
             checkRange(reader, lowC, highC, usualC, units);
         }
         return new MatDraft(name, walkOrder, places, lowC, highC, watts, usualC);
     }
 
-    private static void checkRange(FormReader reader, int lowC, int highC, int usualC, Units units) {
+    private static void checkRange(FormReader reader, double lowC, double highC, double usualC, Units units) {
         if (lowC > highC) {
             reader.refuse(
                     "high",
                     "Highest set-point was %s; it must not be below the lowest, %s."
                             .formatted(units.temperature(highC), units.temperature(lowC)));
-        } else if (usualC < lowC || usualC > highC) {
+        } else if (!new Thermostat(lowC, highC).contains(usualC)) {
             reader.refuse(
                     "usual",
                     "Usual set-point was %s; this thermostat goes from %s."
@@ -44,25 +54,13 @@ public final class MatForm {
         }
     }
 
-    private static int celsius(FormReader reader, String field, String label, Units units) {
+    private static double celsius(FormReader reader, String field, String label, Units units, double before) {
         int typed = reader.wholeNumber(field, label, shown(LEAST_C, units), shown(MOST_C, units));
-        return units.wholeCelsiusOf(typed);
+        return units.celsiusOf(typed, before);
     }
 
-    private static int shown(int celsius, Units units) {
+    private static int shown(double celsius, Units units) {
         return (int) units.degrees(celsius);
-    }
-
-    /** A sentence that begins with what a notice says, and tells which of the temperatures typed were kept as others. */
-    static String told(String notice, FormReader reader, Units units) {
-        String stepped = Stream.of("low", "high", "usual")
-                .map(reader::text)
-                .distinct()
-                .filter(typed -> typed.matches("[0-9]{1,3}"))
-                .map(typed -> units.steppedWords(Integer.parseInt(typed)))
-                .filter(words -> !words.isEmpty())
-                .collect(Collectors.joining(" "));
-        return stepped.isEmpty() ? notice : notice + " " + stepped;
     }
 
     static Map<String, List<String>> typed(Mat mat, Units units) {
@@ -81,7 +79,7 @@ public final class MatForm {
         return Map.of("walkOrder", List.of(String.valueOf(walkOrder)));
     }
 
-    private static String text(int celsius, Units units) {
+    private static String text(double celsius, Units units) {
         return String.valueOf(shown(celsius, units));
     }
 }

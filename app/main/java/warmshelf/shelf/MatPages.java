@@ -85,7 +85,7 @@ public final class MatPages implements Pages {
                 ctx,
                 page,
                 () -> mats.addMat(shelf.id(), draft, visitor.memberId()),
-                MatForm.told("Mat %s is added.".formatted(draft.name()), page.form(), visitor.units()));
+                "Mat %s is added.".formatted(draft.name()));
     }
 
     private void matAsItIs(Context ctx) {
@@ -98,13 +98,13 @@ public final class MatPages implements Pages {
         Visitor visitor = Visitor.of(ctx);
         Mat mat = mat(ctx);
         StandEditPage page = changeMatPage(mat, visitor.units(), new FormReader(ctx.formParamMap()));
-        MatDraft draft = MatForm.read(page.form(), visitor.units());
+        MatDraft draft = MatForm.read(page.form(), visitor.units(), mat);
         int version = StandEditPages.version(page);
         StandEditPages.give(
                 ctx,
                 page,
                 () -> mats.changeMat(mat.id(), version, draft, visitor.memberId(), visitor.today(), visitor.units()),
-                MatForm.told("Mat %s is changed.".formatted(draft.name()), page.form(), visitor.units()));
+                "Mat %s is changed.".formatted(draft.name()));
     }
 
     private Shelf shelf(Context ctx) {

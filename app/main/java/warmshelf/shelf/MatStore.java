@@ -136,15 +136,15 @@ public final class MatStore {
 
     private static Optional<MatDayRecord> setPointOutside(
             DSLContext transaction, UUID matId, MatDraft draft, LocalDate today) {
+        Thermostat thermostat = new Thermostat(draft.lowC(), draft.highC());
         return transaction
                 .selectFrom(MAT_DAY)
-                .where(
-                        MAT_DAY.MAT_ID.eq(matId),
-                        MAT_DAY.ON_DAY.ge(today),
-                        MAT_DAY.CELSIUS.lt(draft.lowC()).or(MAT_DAY.CELSIUS.gt(draft.highC())))
+                .where(MAT_DAY.MAT_ID.eq(matId), MAT_DAY.ON_DAY.ge(today))
                 .orderBy(MAT_DAY.ON_DAY)
-                .limit(1)
-                .fetchOptional();
+                .fetch()
+                .stream()
+                .filter(day -> !thermostat.contains(day.getCelsius()))
+                .findFirst();
     }
 
     private static void fitPlaces(

@@ -78,7 +78,7 @@ final class RackDrawing {
                 .map(outage -> out(mat, outage, strip))
                 .orElse(null);
         @Nullable
-        Integer celsius =
+        Double celsius =
                 out != null ? null : board.setPoints().on(mat.id(), day).orElse(null);
         return new GroupPicture(
                 mat.name(),

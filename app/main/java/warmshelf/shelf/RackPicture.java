@@ -32,7 +32,7 @@ public record RackPicture(UUID id, String name, int width, int height, List<Shel
             String name,
             @Nullable UUID matId,
             Box strip,
-            @Nullable Integer celsius,
+            @Nullable Double celsius,
             @Nullable WarmScale warmth,
             @Nullable OutPicture out,
             List<PlacePicture> places) {

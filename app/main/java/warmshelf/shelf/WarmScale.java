@@ -19,10 +19,10 @@ public enum WarmScale {
         this.highC = highC;
     }
 
-    /** Set-points are whole degrees; below the scale is still cool, above it still very hot. */
-    public static WarmScale of(int celsius) {
+    /** By the whole degree that a set-point counts as; below the scale is still cool, above it still very hot. */
+    public static WarmScale of(double celsius) {
         for (WarmScale warmth : values()) {
-            if (celsius <= warmth.highC) {
+            if (WholeDegree.of(celsius) <= warmth.highC) {
                 return warmth;
             }
         }

@@ -159,7 +159,7 @@ final class WeeksDrawing {
         List<WarmRun> runs = new ArrayList<>();
         int start = 0;
         for (int day = 1; day <= days; day++) {
-            Integer celsius = setPoint(mat, start);
+            Double celsius = setPoint(mat, start);
             if (day < days && Objects.equals(celsius, setPoint(mat, day))) {
                 continue;
             }
@@ -171,7 +171,7 @@ final class WeeksDrawing {
         return runs;
     }
 
-    private @Nullable Integer setPoint(Mat mat, int day) {
+    private @Nullable Double setPoint(Mat mat, int day) {
         LocalDate on = from.plusDays(day);
         // A mat that cannot be used is not warm, whatever it was set to.
         return board.outage(mat.id(), on).isPresent()

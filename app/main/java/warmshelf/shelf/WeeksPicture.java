@@ -56,7 +56,7 @@ public record WeeksPicture(
     public record OutRun(int x, int width, String text, String words) {}
 
     /** Days in a row at one set-point. */
-    public record WarmRun(int x, int width, int celsius, WarmScale warmth) {}
+    public record WarmRun(int x, int width, double celsius, WarmScale warmth) {}
 
     /** A place and the stays on it; {@code lanes} is 1, 2 or 4, as finely as its stays need. */
     public record RowPicture(UUID placeId, int number, int y, int height, int lanes, List<Bar> bars) {}

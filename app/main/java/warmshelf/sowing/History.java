@@ -26,7 +26,7 @@ public record History(
         List<Entry> entries,
         List<Stay> stays,
         @Nullable SpaceRequest request,
-        @Nullable Integer setPointC) {
+        @Nullable Double setPointC) {
 
     public Progress progress() {
         return Progress.of(sowing.method(), sowing.seeds(), entries);

@@ -70,7 +70,7 @@ public final class HistoryStore {
         Map<UUID, List<Stay>> staysOf = StayBookStore.ofSowings(sql, ids);
         Map<UUID, SpaceRequest> requestOf =
                 requests.ofSowings(ids).stream().collect(Collectors.toMap(SpaceRequest::sowingId, Function.identity()));
-        Map<UUID, Integer> setPoints = setPoints(staysOf);
+        Map<UUID, Double> setPoints = setPoints(staysOf);
         return found.stream()
                 .map(sowing -> history(sowing, entriesOf, staysOf, requestOf, setPoints))
                 .toList();
@@ -81,10 +81,10 @@ public final class HistoryStore {
             Map<UUID, List<Entry>> entriesOf,
             Map<UUID, List<Stay>> staysOf,
             Map<UUID, SpaceRequest> requestOf,
-            Map<UUID, Integer> setPoints) {
+            Map<UUID, Double> setPoints) {
         List<Stay> stays = staysOf.getOrDefault(sowing.id(), List.of());
         @Nullable
-        Integer setPoint = stays.stream()
+        Double setPoint = stays.stream()
                 .filter(Stay::isOnMat)
                 .map(stay -> setPoints.get(stay.id()))
                 .filter(java.util.Objects::nonNull)
@@ -94,7 +94,7 @@ public final class HistoryStore {
                 sowing, entriesOf.getOrDefault(sowing.id(), List.of()), stays, requestOf.get(sowing.id()), setPoint);
     }
 
-    private Map<UUID, Integer> setPoints(Map<UUID, List<Stay>> staysOf) {
+    private Map<UUID, Double> setPoints(Map<UUID, List<Stay>> staysOf) {
         List<UUID> onMats = staysOf.values().stream()
                 .flatMap(List::stream)
                 .filter(Stay::isOnMat)

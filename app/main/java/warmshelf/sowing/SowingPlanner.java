@@ -5,7 +5,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.IntUnaryOperator;
+import java.util.function.DoubleToIntFunction;
 import warmshelf.allocation.Band;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
@@ -87,7 +87,7 @@ public final class SowingPlanner {
 
     /** The temperature a sowing is reckoned at until it is known which mat it lies on. */
     public int reckonedC(Crop crop, boolean warm) {
-        return warm ? band(crop).nearestTo(USUAL_MAT_C) : ROOM_C;
+        return warm ? band(crop).nearestDegree(USUAL_MAT_C) : ROOM_C;
     }
 
     /** When a crop's seed is expected to come up here, as published and shifted by what was learned. */
@@ -159,9 +159,9 @@ public final class SowingPlanner {
     }
 
     /** Days on a mat by its set-point; a temperature at which nothing comes up is never asked for by a fitting band. */
-    public IntUnaryOperator daysAt(Asking asking, LocalDate today, int otherwise) {
+    public DoubleToIntFunction daysAt(Asking asking, LocalDate today, int otherwise) {
         // A search for space asks for the same few temperatures again and again.
-        Map<Integer, Integer> known = new HashMap<>();
+        Map<Double, Integer> known = new HashMap<>();
         return celsius -> known.computeIfAbsent(celsius, degrees -> warmDays(asking, degrees, today, otherwise));
     }
 
@@ -181,7 +181,7 @@ public final class SowingPlanner {
                                 (int) ChronoUnit.DAYS.between(sow.ideal(), harden.ideal()) - timeline.warmDays()));
     }
 
-    private int warmDays(Asking asking, int celsius, LocalDate today, int otherwise) {
+    private int warmDays(Asking asking, double celsius, LocalDate today, int otherwise) {
         return timeline(asking, celsius, today, Seen.nothing())
                 .map(Timeline::warmDays)
                 .filter(days -> days > 0)

@@ -111,7 +111,7 @@ public final class WithdrawalStore {
                 .set(WITHDRAWAL.MADE_AT, audit.now())
                 .execute();
         for (Stay stay : places) {
-            Integer celsius = tx.select(DSL.min(QUARTER_DAY.CELSIUS))
+            Double celsius = tx.select(DSL.min(QUARTER_DAY.CELSIUS))
                     .from(QUARTER_DAY)
                     .where(QUARTER_DAY.STAY_ID.eq(stay.id()))
                     .fetchSingle()
@@ -213,7 +213,7 @@ public final class WithdrawalStore {
                 new Slot(place.getFirstQuarter(), place.getQuarters()),
                 place.getFromDay(),
                 place.getToDay());
-        Integer celsius = place.getCelsius();
+        Double celsius = place.getCelsius();
         try {
             tx.transaction(inside -> {
                 if (celsius == null) {

@@ -42,8 +42,8 @@ public record Units(String temperature, String length) {
     }
 
     /**
-     * The whole degrees a person of these units reads or types for a temperature. A whole degree Celsius, as mats are set and
-     * bands are given, stands for all that rounds to it: in Fahrenheit it is the roundest figure of those, as the trade says 24
+     * The whole degrees a person of these units reads or types for a temperature. A whole degree Celsius, as bands are given and
+     * plans set mats, stands for all that rounds to it: in Fahrenheit it is the roundest figure of those, as the trade says 24
      * to 27 °C for 75 to 80 °F, so that what people type in fives comes back as it was typed.
      */
     public long degrees(double celsius) {
@@ -82,18 +82,13 @@ public record Units(String temperature, String length) {
         return "%d °%s".formatted(Math.round(temperature.equals("F") ? celsius * 1.8 : celsius), temperature);
     }
 
-    /** The whole degree Celsius, the step in which mats are set, nearest to what a person of these units means by a number. */
-    public int wholeCelsiusOf(int typed) {
-        return (int) Math.round(temperature.equals("F") ? (typed - 32) / 1.8 : typed);
-    }
-
-    /** What a whole step makes of a set-point as typed, in a sentence; empty where it comes back as it was typed. */
-    public String steppedWords(int typed) {
-        int celsius = wholeCelsiusOf(typed);
-        return degrees(celsius) == typed
-                ? ""
-                : "%d °F is kept as %d °F: mats are set in whole degrees Celsius, and the nearest is %d °C."
-                        .formatted(typed, degrees(celsius), celsius);
+    /**
+     * The temperature in °C, to a tenth, that a person of these units means by a whole degree.
+     *
+     * @param stands the temperature, in °C, that they were shown; typed as it was shown it stays what it is
+     */
+    public double celsiusOf(int typed, double stands) {
+        return degrees(stands) == typed ? stands : celsiusOf(typed);
     }
 
     /** The length in millimetres, to a tenth, that a person of these units means by a number. */

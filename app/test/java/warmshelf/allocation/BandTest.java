@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import warmshelf.crop.CelsiusRange;
+import warmshelf.words.Units;
 
 class BandTest {
     @ParameterizedTest
@@ -34,6 +35,28 @@ class BandTest {
         assertThat(IntStream.rangeClosed(22, 32).filter(band::contains)).containsExactly(24, 25, 26, 27, 28, 29, 30);
     }
 
+    // 75 °F is 23.9 °C, 80 °F 26.7 °C and 81 °F 27.2 °C, 74 and 82 °F are 23.3 and 27.8 °C: by definition of the
+    // scales.
+    @ParameterizedTest
+    @CsvSource({"23.9,true", "26.7,true", "27.2,true", "23.3,false", "27.8,false", "23.5,true", "27.4,true"})
+    void a_set_point_suits_as_the_whole_degree_that_it_counts_as(double celsius, boolean suits) {
+        assertThat(new Band(24, 27).contains(celsius)).isEqualTo(suits);
+    }
+
+    /** Common practice gives 24 to 27 °C as 75 to 80 °F: whoever reads the ends may type them. */
+    @Test
+    void both_ends_of_every_band_suit_as_they_are_read_in_either_unit() {
+        for (Units units : List.of(Units.METRIC, new Units("F", "in"))) {
+            for (int low = 10; low <= 40; low++) {
+                Band band = new Band(low, low);
+
+                assertThat(band.contains(units.celsiusOf((int) units.degrees(low))))
+                        .as(band.words(units))
+                        .isTrue();
+            }
+        }
+    }
+
     @ParameterizedTest
     @CsvSource({"24,30,30,32,true", "24,30,31,32,false", "24,30,18,24,true", "24,30,18,23,false", "24,30,26,27,true"})
     void two_bands_overlap_when_one_degree_suits_both_whichever_is_asked(
@@ -46,8 +69,8 @@ class BandTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"20,24", "24,24", "27,27", "30,30", "35,30"})
-    void the_nearest_degree_is_the_one_itself_or_the_end_towards_it(int celsius, int nearest) {
+    @CsvSource({"20,24", "24,24", "27,27", "27.2,27.2", "30.4,30.4", "30.5,30", "35,30"})
+    void the_nearest_degree_is_the_one_itself_or_the_end_towards_it(double celsius, double nearest) {
         assertThat(new Band(24, 30).nearestTo(celsius)).isEqualTo(nearest);
     }
 

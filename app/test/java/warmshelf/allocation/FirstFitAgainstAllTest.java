@@ -8,9 +8,11 @@ import java.util.List;
 import java.util.OptionalInt;
 import java.util.Random;
 import java.util.UUID;
-import java.util.function.IntUnaryOperator;
+import java.util.function.DoubleToIntFunction;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import warmshelf.shelf.Thermostat;
+import warmshelf.shelf.WholeDegree;
 
 /** First fit beside a plain search through every mat, set-point, place, slot and start, on small random boards. */
 class FirstFitAgainstAllTest {
@@ -45,7 +47,7 @@ class FirstFitAgainstAllTest {
         double done = 0;
         for (LocalDate day = offer.from(); day.isBefore(offer.to()); day = day.plusDays(1)) {
             assertThat(done).as("it is not done before its last day").isLessThan(1 - 1e-9);
-            int celsius = offer.warm().on(day);
+            double celsius = offer.warm().on(day);
             assertThat(celsius).isEqualTo(board.setPoint(offer.mat().id(), day).orElse(offer.asked()));
             assertThat(wish.band().contains(celsius)).isTrue();
             assertThat(offer.mat().thermostat().contains(celsius)).isTrue();
@@ -78,7 +80,7 @@ class FirstFitAgainstAllTest {
     private static boolean suits(SpaceCalendar board, SpaceWish wish, MatSpace mat, int asked, LocalDate start) {
         LocalDate end = start;
         for (double done = 0; done < 1 - 1e-9; end = end.plusDays(1)) {
-            int celsius = board.setPoint(mat.id(), end).orElse(asked);
+            double celsius = board.setPoint(mat.id(), end).orElse(asked);
             if (!wish.band().contains(celsius)) {
                 return false;
             }
@@ -99,9 +101,9 @@ class FirstFitAgainstAllTest {
             for (int place = 0; place < 1 + random.nextInt(2); place++) {
                 places.add(new UUID(number, place));
             }
-            int usual = low + random.nextInt(high - low + 1);
-            mats.add(
-                    new MatSpace(new UUID(9, number), "M" + number, "Hall cellar", new Band(low, high), usual, places));
+            double usual = low + random.nextInt(10 * (high - low) + 1) / 10.0;
+            mats.add(new MatSpace(
+                    new UUID(9, number), "M" + number, "Hall cellar", new Thermostat(low, high), usual, places));
         }
         SpaceCalendar board = new SpaceCalendar(TODAY, TODAY.plusDays(DAYS), mats);
         mats.forEach(mat -> fill(board, mat, random));
@@ -109,7 +111,7 @@ class FirstFitAgainstAllTest {
     }
 
     private static void fill(SpaceCalendar board, MatSpace mat, Random random) {
-        int usual = degree(mat, random);
+        double usual = degree(mat, random);
         for (UUID place : mat.places()) {
             for (int stay = 0; stay < random.nextInt(5); stay++) {
                 List<Slot> slots = Slot.of(1 << random.nextInt(3));
@@ -117,22 +119,27 @@ class FirstFitAgainstAllTest {
                 LocalDate to = from.plusDays(1 + random.nextInt(8));
                 board.take(place, slots.get(random.nextInt(slots.size())), from, to);
                 // A mat may be turned from one day to the next.
-                int celsius = random.nextInt(3) == 0 ? degree(mat, random) : usual;
+                double celsius = random.nextInt(3) == 0 ? degree(mat, random) : usual;
                 board.setPoint(mat.id(), from, to, celsius);
             }
         }
     }
 
-    private static int degree(MatSpace mat, Random random) {
+    /** To a tenth: people set whole degrees of either unit. */
+    private static double degree(MatSpace mat, Random random) {
         return mat.thermostat().lowC()
-                + random.nextInt(mat.thermostat().highC() - mat.thermostat().lowC() + 1);
+                + random.nextInt((int) (10
+                                        * (mat.thermostat().highC()
+                                                - mat.thermostat().lowC()))
+                                + 1)
+                        / 10.0;
     }
 
     private static SpaceWish wish(Random random) {
         LocalDate ideal = TODAY.plusDays(random.nextInt(DAYS) - 2);
         int low = 18 + random.nextInt(8);
         int daysWhenCool = 3 + random.nextInt(4);
-        IntUnaryOperator daysAt = celsius -> Math.max(1, daysWhenCool - (celsius - low) / 2);
+        DoubleToIntFunction daysAt = celsius -> Math.max(1, daysWhenCool - (WholeDegree.of(celsius) - low) / 2);
         return new SpaceWish(
                 new UUID(7, 7),
                 1 << random.nextInt(3),

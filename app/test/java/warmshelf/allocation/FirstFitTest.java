@@ -6,9 +6,10 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
-import java.util.function.IntUnaryOperator;
+import java.util.function.DoubleToIntFunction;
 import org.junit.jupiter.api.Test;
 import warmshelf.shelf.Outage;
+import warmshelf.shelf.Thermostat;
 
 class FirstFitTest {
     private static final LocalDate TODAY = LocalDate.of(2027, 3, 1);
@@ -18,9 +19,9 @@ class FirstFitTest {
     private static final UUID FIRST = new UUID(1, 1);
     private static final UUID SECOND = new UUID(1, 2);
     private static final MatSpace MAT =
-            new MatSpace(new UUID(0, 1), "M1", "Hall cellar", new Band(20, 32), 26, List.of(FIRST, SECOND));
+            new MatSpace(new UUID(0, 1), "M1", "Hall cellar", new Thermostat(20, 32), 26, List.of(FIRST, SECOND));
     private static final MatSpace ONE_PLACE =
-            new MatSpace(new UUID(0, 2), "M2", "Garage", new Band(20, 32), 26, List.of(new UUID(2, 1)));
+            new MatSpace(new UUID(0, 2), "M2", "Garage", new Thermostat(20, 32), 26, List.of(new UUID(2, 1)));
 
     @Test
     void an_empty_mat_is_offered_on_the_ideal_day_at_its_usual_set_point() {
@@ -89,7 +90,7 @@ class FirstFitTest {
 
         assertThat(fit(board).offers(wish(4), 1))
                 .extracting(offer -> offer.warm().first())
-                .containsExactly(29);
+                .containsExactly(29.0);
     }
 
     @Test
@@ -111,7 +112,7 @@ class FirstFitTest {
         SpaceCalendar board = board(ONE_PLACE);
         board.setPoint(ONE_PLACE.id(), IDEAL, IDEAL.plusDays(4), 24);
         board.setPoint(ONE_PLACE.id(), IDEAL.plusDays(4), IDEAL.plusDays(30), 29);
-        IntUnaryOperator days = celsius -> celsius < 26 ? 20 : 10;
+        DoubleToIntFunction days = celsius -> celsius < 26 ? 20 : 10;
 
         // Four days of twenty are a fifth; eight of ten are the rest.
         assertThat(fit(board).offers(new SpaceWish(new UUID(7, 1), 4, IDEAL, IDEAL, IDEAL, WARM, days), 1))
@@ -148,20 +149,20 @@ class FirstFitTest {
 
     @Test
     void the_usual_set_point_is_brought_into_the_band_and_the_thermostats_range() {
-        MatSpace cool = new MatSpace(new UUID(0, 3), "M3", "Garage", new Band(15, 25), 18, List.of(FIRST));
-        MatSpace hot = new MatSpace(new UUID(0, 4), "M4", "Garage", new Band(29, 40), 35, List.of(SECOND));
+        MatSpace cool = new MatSpace(new UUID(0, 3), "M3", "Garage", new Thermostat(15, 25), 18, List.of(FIRST));
+        MatSpace hot = new MatSpace(new UUID(0, 4), "M4", "Garage", new Thermostat(29, 40), 35, List.of(SECOND));
 
         assertThat(fit(board(cool)).offers(wish(4), 1))
                 .extracting(offer -> offer.warm().first())
-                .containsExactly(24);
+                .containsExactly(24.0);
         assertThat(fit(board(hot)).offers(wish(4), 1))
                 .extracting(offer -> offer.warm().first())
-                .containsExactly(30);
+                .containsExactly(30.0);
     }
 
     @Test
     void a_cooler_mat_means_a_longer_stay() {
-        IntUnaryOperator slowerWhenCool = celsius -> celsius < 26 ? 20 : 10;
+        DoubleToIntFunction slowerWhenCool = celsius -> celsius < 26 ? 20 : 10;
         SpaceCalendar cool = board(MAT);
         cool.setPoint(MAT.id(), TODAY, TODAY.plusDays(90), 24);
         SpaceWish wish = new SpaceWish(new UUID(7, 1), 4, TODAY, IDEAL, IDEAL.plusDays(20), WARM, slowerWhenCool);
@@ -172,7 +173,7 @@ class FirstFitTest {
 
     @Test
     void where_no_thermostat_reaches_the_band_the_reason_says_so() {
-        MatSpace cool = new MatSpace(new UUID(0, 3), "M3", "Garage", new Band(15, 23), 18, List.of(FIRST));
+        MatSpace cool = new MatSpace(new UUID(0, 3), "M3", "Garage", new Thermostat(15, 23), 18, List.of(FIRST));
 
         assertThat(fit(board(cool)).answer(wish(4))).isEqualTo(new SpaceAnswer.None(new NoSpace.NoMatInBand(WARM)));
         assertThat(fit(board()).answer(wish(4))).isEqualTo(new SpaceAnswer.None(new NoSpace.NoMatInBand(WARM)));

@@ -83,7 +83,7 @@ abstract class LookAndSaveContract extends StoreContract {
         CandidatePlace place = places.get(random.nextInt(among));
         List<Slot> slots = Slot.of(stay.stay().slot().quarters());
         LocalDate from = stay.isBegunBy(TODAY) ? TODAY : TODAY.plusDays(random.nextInt(30));
-        Integer wished = random.nextBoolean() ? null : Integer.valueOf(17 + random.nextInt(16));
+        Double wished = random.nextBoolean() ? null : Double.valueOf((170 + random.nextInt(160)) / 10.0);
         StayMove move = new StayMove(
                 stay.stay().id(),
                 stay.stay().version(),
@@ -153,7 +153,7 @@ abstract class LookAndSaveContract extends StoreContract {
         UUID mat = random.nextInt(3) == 0 ? room.m2() : room.m1();
         LocalDate first = TODAY.plusDays(random.nextInt(30));
         LocalDate afterLast = first.plusDays(1 + random.nextInt(10));
-        int celsius = 18 + random.nextInt(14);
+        double celsius = (180 + random.nextInt(140)) / 10.0;
         try {
             database()
                     .sql()
@@ -214,7 +214,7 @@ abstract class LookAndSaveContract extends StoreContract {
     }
 
     /** The warmer, the sooner. */
-    private static int days(int celsius) {
-        return Math.max(3, 12 + 24 - celsius);
+    private static int days(double celsius) {
+        return Math.max(3, 12 + 24 - (int) Math.floor(celsius));
     }
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import warmshelf.shelf.Outage;
+import warmshelf.shelf.Thermostat;
 
 class SpaceCalendarTest {
     private static final LocalDate FROM = LocalDate.of(2028, 2, 27);
@@ -14,7 +15,7 @@ class SpaceCalendarTest {
     private static final UUID PLACE = new UUID(1, 1);
     private static final UUID OTHER = new UUID(1, 2);
     private static final MatSpace MAT =
-            new MatSpace(new UUID(0, 1), "M1", "Hall cellar", new Band(20, 32), 26, List.of(PLACE, OTHER));
+            new MatSpace(new UUID(0, 1), "M1", "Hall cellar", new Thermostat(20, 32), 26, List.of(PLACE, OTHER));
     private static final Slot WHOLE = new Slot(1, 4);
     private static final Slot LEFT = new Slot(1, 2);
     private static final Slot RIGHT = new Slot(3, 2);

@@ -57,7 +57,7 @@ abstract class StayJudgeContract extends StoreContract {
 
     @Test
     void a_temperature_other_than_the_mats_on_that_day_cannot_be_kept() {
-        assertThat(refusal(() -> insert(row(3, DAY).celsius(27)))).isIn((Object[]) NO_REFERENCE);
+        assertThat(refusal(() -> insert(row(3, DAY).celsius(27.0)))).isIn((Object[]) NO_REFERENCE);
         assertThat(refusal(() -> insert(row(3, DAY.plusDays(2)))))
                 .as("a day on which the mat has no set-point")
                 .isIn((Object[]) NO_REFERENCE);
@@ -74,7 +74,19 @@ abstract class StayJudgeContract extends StoreContract {
                         .from(QUARTER_DAY)
                         .where(QUARTER_DAY.ON_DAY.eq(DAY))
                         .fetch(QUARTER_DAY.CELSIUS))
-                .containsExactly(30);
+                .containsExactly(30.0);
+    }
+
+    @Test
+    void the_database_and_the_band_say_the_same_of_every_tenth_of_a_degree() {
+        Band band = new Band(24, 30);
+        for (int tenths = 220; tenths <= 320; tenths++) {
+            double celsius = tenths / 10.0;
+
+            assertThat(refusal(() -> turn(room.m1(), celsius)).equals("accepted"))
+                    .as("%s °C", celsius)
+                    .isEqualTo(band.contains(celsius));
+        }
     }
 
     @Test
@@ -90,7 +102,7 @@ abstract class StayJudgeContract extends StoreContract {
                 .insertInto(MAT_DAY)
                 .set(MAT_DAY.MAT_ID, room.m2())
                 .set(MAT_DAY.ON_DAY, DAY)
-                .set(MAT_DAY.CELSIUS, 26)
+                .set(MAT_DAY.CELSIUS, 26.0)
                 .execute();
 
         assertThat(refusal(() -> insert(row(3, DAY).mat(room.m2())))).isIn((Object[]) NO_REFERENCE);
@@ -140,7 +152,7 @@ abstract class StayJudgeContract extends StoreContract {
     }
 
     private Row row(int quarter, LocalDate day) {
-        return new Row(room.m1Place1(), quarter, day, "mat", room.m1(), 26, 24, 30);
+        return new Row(room.m1Place1(), quarter, day, "mat", room.m1(), 26.0, 24, 30);
     }
 
     private void insert(Row row) {
@@ -159,7 +171,7 @@ abstract class StayJudgeContract extends StoreContract {
                 .execute();
     }
 
-    private void turn(UUID mat, int celsius) {
+    private void turn(UUID mat, double celsius) {
         database()
                 .sql()
                 .update(MAT_DAY)
@@ -193,10 +205,10 @@ abstract class StayJudgeContract extends StoreContract {
             LocalDate day,
             String kind,
             @Nullable UUID mat,
-            @Nullable Integer celsius,
+            @Nullable Double celsius,
             @Nullable Integer lowC,
             @Nullable Integer highC) {
-        Row celsius(@Nullable Integer other) {
+        Row celsius(@Nullable Double other) {
             return new Row(place, quarter, day, kind, mat, other, lowC, highC);
         }
 

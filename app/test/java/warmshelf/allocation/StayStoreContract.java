@@ -95,7 +95,7 @@ abstract class StayStoreContract extends StoreContract {
                 .isInstanceOf(SpaceClash.class)
                 .hasMessage("Mat M1 stands at 26 °C on 12 Mar for what already lies there;"
                         + " this crop's seed likes 21–25 °C.");
-        assertThat(celsius(room.m1(), 12)).containsExactly(26, 26);
+        assertThat(celsius(room.m1(), 12)).containsExactly(26.0, 26.0);
     }
 
     @Test
@@ -107,7 +107,7 @@ abstract class StayStoreContract extends StoreContract {
 
         assertThat(List.of(11, 12, 13, 14, 15))
                 .extracting(day -> celsius(room.m1(), day).get(0))
-                .containsExactly(26, 28, 28, 25, 25);
+                .containsExactly(26.0, 28.0, 28.0, 25.0, 25.0);
     }
 
     @Test
@@ -130,7 +130,7 @@ abstract class StayStoreContract extends StoreContract {
         UUID second = lay(room.priyasTomatoes(), spot(room.m1Place1(), LEFT, 10, 13), 25);
 
         assertThat(taken(second)).hasSize(6);
-        assertThat(celsius(room.m1(), 10)).containsExactly(25, 25);
+        assertThat(celsius(room.m1(), 10)).containsExactly(25.0, 25.0);
     }
 
     @Test
@@ -173,7 +173,7 @@ abstract class StayStoreContract extends StoreContract {
         extend(id, LocalDate.of(2027, 3, 14));
 
         assertThat(taken(id)).extracting(Record2::value2).containsExactly(10, 10, 11, 11, 12, 12, 13, 13);
-        assertThat(celsius(room.m1(), 13)).containsExactly(27, 27);
+        assertThat(celsius(room.m1(), 13)).containsExactly(27.0, 27.0);
         assertThat(find(id).to()).isEqualTo(LocalDate.of(2027, 3, 14));
     }
 
@@ -218,8 +218,8 @@ abstract class StayStoreContract extends StoreContract {
         setPoint(room.m1(), 10, 13, 28);
 
         assertThat(taken(id)).hasSize(4);
-        assertThat(celsius(room.m1(), 10)).containsExactly(28, 28);
-        assertThat(celsius(room.m1(), 11)).containsExactly(28, 28);
+        assertThat(celsius(room.m1(), 10)).containsExactly(28.0, 28.0);
+        assertThat(celsius(room.m1(), 11)).containsExactly(28.0, 28.0);
     }
 
     @Test
@@ -233,7 +233,7 @@ abstract class StayStoreContract extends StoreContract {
         assertThatThrownBy(() -> setPoint(room.m1(), 9, 13, 33))
                 .isInstanceOf(SpaceClash.class)
                 .hasMessage("Mat M1 can hold 20–32 °C, not 33 °C.");
-        assertThat(celsius(room.m1(), 10)).containsExactly(26, 26);
+        assertThat(celsius(room.m1(), 10)).containsExactly(26.0, 26.0);
     }
 
     @Test
@@ -344,7 +344,7 @@ abstract class StayStoreContract extends StoreContract {
                 .fetch();
     }
 
-    private List<Integer> celsius(UUID mat, int day) {
+    private List<Double> celsius(UUID mat, int day) {
         return database()
                 .sql()
                 .select(QUARTER_DAY.CELSIUS)

@@ -133,7 +133,7 @@ final class Cases {
     }
 
     History history() {
-        return new History(sowing(), entries, stays, null, stays.isEmpty() ? null : 26);
+        return new History(sowing(), entries, stays, null, stays.isEmpty() ? null : 26.0);
     }
 
     Subject on(LocalDate today) {

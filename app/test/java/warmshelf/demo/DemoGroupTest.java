@@ -141,7 +141,7 @@ class DemoGroupTest {
                         .from(QUARTER_DAY)
                         .where(QUARTER_DAY.ON_DAY.eq(today), QUARTER_DAY.KIND.eq("mat"))
                         .fetch(QUARTER_DAY.CELSIUS))
-                .contains(22, 30)
+                .contains(22.0, 30.0)
                 .hasSizeGreaterThanOrEqualTo(6);
     }
 

@@ -19,6 +19,7 @@ import warmshelf.allocation.Stay;
 import warmshelf.allocation.Surroundings;
 import warmshelf.allocation.WarmDays;
 import warmshelf.shelf.Outage;
+import warmshelf.shelf.Thermostat;
 import warmshelf.words.Units;
 
 class MoveJudgeTest {
@@ -27,7 +28,7 @@ class MoveJudgeTest {
     private static final UUID PLACE_2 = new UUID(0, 2);
     private static final UUID LIT = new UUID(0, 3);
     private static final MatSpace MAT =
-            new MatSpace(new UUID(0, 9), "M1", "Cellar", new Band(20, 28), 26, List.of(PLACE_1, PLACE_2));
+            new MatSpace(new UUID(0, 9), "M1", "Cellar", new Thermostat(20, 28), 26, List.of(PLACE_1, PLACE_2));
     private static final CandidatePlace ONE = new CandidatePlace(PLACE_1, 1, "Cellar", MAT);
     private static final CandidatePlace TWO = new CandidatePlace(PLACE_2, 2, "Cellar", MAT);
     private static final CandidatePlace LIGHT = new CandidatePlace(LIT, 1, "Cellar", null);
@@ -38,7 +39,7 @@ class MoveJudgeTest {
     private final SpaceCalendar board = new SpaceCalendar(
             TODAY,
             TODAY.plusDays(90),
-            List.of(MAT, new MatSpace(new UUID(0, 8), "light", "", new Band(0, 0), 0, List.of(LIT))));
+            List.of(MAT, new MatSpace(new UUID(0, 8), "light", "", new Thermostat(0, 0), 0, List.of(LIT))));
     private final List<Neighbour> neighbours = new ArrayList<>();
 
     @Test
@@ -53,8 +54,10 @@ class MoveJudgeTest {
 
     @Test
     void a_cooler_mat_means_a_longer_stay() {
-        assertThat(judge(unsown(10, 20), TWO, LEFT, march(10), 24).spot().to()).isEqualTo(march(22));
-        assertThat(judge(unsown(10, 20), TWO, LEFT, march(10), 28).spot().to()).isEqualTo(march(18));
+        assertThat(judge(unsown(10, 20), TWO, LEFT, march(10), 24.0).spot().to())
+                .isEqualTo(march(22));
+        assertThat(judge(unsown(10, 20), TWO, LEFT, march(10), 28.0).spot().to())
+                .isEqualTo(march(18));
     }
 
     @Test
@@ -79,7 +82,7 @@ class MoveJudgeTest {
         assertThat(warm(follows)).isEqualTo("26x2,25x3,26x6");
         assertThat(follows.fits()).isTrue();
 
-        MoveOutlook asked = judge(unsown(10, 20), TWO, LEFT, march(10), 28);
+        MoveOutlook asked = judge(unsown(10, 20), TWO, LEFT, march(10), 28.0);
         assertThat(warm(asked)).as("a wish counts where nothing is set").isEqualTo("28x2,25x3,28x4");
         assertThat(asked.fits()).isTrue();
     }
@@ -112,9 +115,9 @@ class MoveJudgeTest {
 
     @Test
     void a_wish_outside_band_or_thermostat_is_told() {
-        assertThat(judge(unsown(10, 20), TWO, LEFT, march(10), 22).clashes(Units.METRIC))
+        assertThat(judge(unsown(10, 20), TWO, LEFT, march(10), 22.0).clashes(Units.METRIC))
                 .containsExactly("22 °C is outside what this crop's seed likes: 24–30 °C.");
-        assertThat(judge(unsown(10, 20), TWO, LEFT, march(10), 29).clashes(Units.METRIC))
+        assertThat(judge(unsown(10, 20), TWO, LEFT, march(10), 29.0).clashes(Units.METRIC))
                 .containsExactly("Mat M1 can hold 20–28 °C, not 29 °C.");
     }
 
@@ -122,13 +125,13 @@ class MoveJudgeTest {
     void where_it_is_already_nothing_changes() {
         assertThat(judge(unsown(10, 20), ONE, LEFT, march(10), null).same()).isTrue();
         assertThat(judge(unsown(10, 20), ONE, LEFT, march(11), null).same()).isFalse();
-        assertThat(judge(unsown(10, 20), ONE, LEFT, march(10), 25).same()).isFalse();
+        assertThat(judge(unsown(10, 20), ONE, LEFT, march(10), 25.0).same()).isFalse();
         assertThat(judge(sown(-5, 8), ONE, LEFT, TODAY, null).same()).isTrue();
     }
 
     @Test
     void what_lies_there_is_carried_today_and_keeps_its_last_day() {
-        MoveOutlook outlook = judge(sown(-5, 8), TWO, LEFT, march(-5), 24);
+        MoveOutlook outlook = judge(sown(-5, 8), TWO, LEFT, march(-5), 24.0);
 
         assertThat(outlook.spot()).isEqualTo(new PlaceAndDays(PLACE_2, LEFT, TODAY, march(8)));
         assertThat(outlook.fits()).isTrue();
@@ -179,11 +182,11 @@ class MoveJudgeTest {
     }
 
     private MoveOutlook judge(
-            LyingStay stay, CandidatePlace place, Slot slot, LocalDate from, @Nullable Integer celsius) {
+            LyingStay stay, CandidatePlace place, Slot slot, LocalDate from, @Nullable Double celsius) {
         StayMove move = new StayMove(stay.stay().id(), 1, place.id(), slot, from, celsius);
         // Ten days at 26, one more for each degree less.
         return new MoveJudge(new Surroundings(board, neighbours), TODAY)
-                .judge(stay, move, place, degrees -> 10 + 26 - degrees);
+                .judge(stay, move, place, degrees -> 10 + 26 - (int) degrees);
     }
 
     private void neighbour(UUID place, Slot slot, int from, int to, String words) {

@@ -2,22 +2,30 @@ package warmshelf.placing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import warmshelf.loop.Cellar;
 import warmshelf.testing.Answer;
+import warmshelf.testing.Browser;
+import warmshelf.words.DayWords;
 
 /** A mat's page: reading it, and turning it without harm to what lies there. */
 class SetPointPagesTest {
     private Cellar cellar;
     private String address;
+    private String sowing;
 
     @BeforeEach
     void lay_peppers_on_the_warm_mat() {
         cellar = Cellar.open();
-        String sowing = cellar.ask(Cellar.peppers());
+        sowing = cellar.ask(Cellar.peppers());
         String request = cellar.coordinator().get("/requests/" + sowing).body();
         Map<String, String> offer = Cellar.hiddenFields(request, "/requests/" + sowing + "/placement");
         assertThat(cellar.coordinator()
@@ -48,6 +56,81 @@ class SetPointPagesTest {
 
         assertThat(answer.status()).as(answer.text()).isEqualTo(303);
         assertThat(cellar.member().get(address).text()).contains("hot 82 °F");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"F, 68, 90", "C, 20, 32"})
+    void every_whole_degree_that_the_mat_can_hold_is_read_as_it_was_typed(String unit, int least, int most) {
+        read(cellar.coordinator(), "Ilse Brandt", unit);
+        LocalDate first = LocalDate.of(2027, 8, 1);
+        for (int degree = least; degree <= most; degree++) {
+            String day = first.plusDays(degree).toString();
+            Answer answer = cellar.coordinator()
+                    .post(
+                            address + "/set-points",
+                            Map.of("first", day, "last", day, "celsius", String.valueOf(degree)));
+            assertThat(answer.status()).as(answer.text()).isEqualTo(303);
+        }
+
+        String page = cellar.coordinator().get(address).text();
+        for (int degree = least; degree <= most; degree++) {
+            assertThat(page)
+                    .containsPattern(
+                            DayWords.day(first.plusDays(degree)) + " (cool|warm|hot|very hot) " + degree + " °" + unit);
+        }
+    }
+
+    @Test
+    void eighty_one_fahrenheit_is_read_as_that_everywhere_whoever_else_reads_celsius() {
+        String sites = cellar.coordinator().get("/sites").body();
+        String form = "/sites/mats/" + address.substring("/mats/".length()) + "/change";
+        Map<String, String> mat = new HashMap<>(Map.of("name", "M1", "walkOrder", "1", "places", "2", "watts", "45"));
+        mat.putAll(Map.of("low", "68", "high", "91", "usual", "81", "version", "1"));
+        assertThat(sites).contains(form);
+        assertThat(cellar.coordinator().post(form, mat).status()).isEqualTo(303);
+        cellar.coordinator()
+                .post(address + "/set-points", Map.of("first", "2027-03-02", "last", "2027-06-30", "celsius", "81"));
+
+        assertReads("81 °F", "68 °F to 91 °F");
+
+        read(cellar.coordinator(), "Ilse Brandt", "C");
+        assertReads("27 °C", "20 °C to 33 °C");
+        Answer shown = cellar.coordinator().get(form);
+        for (String field : List.of("low", "high", "usual", "version")) {
+            mat.put(field, String.valueOf(shown.typed(field)));
+        }
+        assertThat(mat).containsEntry("usual", "27").containsEntry("high", "33");
+        assertThat(cellar.coordinator().post(form, mat).status()).isEqualTo(303);
+
+        read(cellar.coordinator(), "Ilse Brandt", "F");
+        assertReads("81 °F", "68 °F to 91 °F");
+    }
+
+    private void assertReads(String setPoint, String thermostat) {
+        assertThat(cellar.coordinator().get(address).text()).contains("hot " + setPoint, thermostat);
+        assertThat(cellar.coordinator().get("/sites").text()).contains("hot " + setPoint, thermostat);
+        assertThat(cellar.coordinator().get("/racks?day=2027-04-20").text()).contains(setPoint);
+        assertThat(cellar.coordinator().get("/weeks?from=2027-04-05").text()).contains(setPoint);
+        assertThat(cellar.coordinator().get("/sowings/" + sowing).text()).contains("hot " + setPoint);
+    }
+
+    /** Has somebody read another unit. */
+    private void read(Browser reader, String name, String unit) {
+        String version = String.valueOf(reader.get("/settings").typed("version"));
+        Map<String, String> settings = Map.of(
+                "name",
+                name,
+                "country",
+                "US",
+                "postcode",
+                "55805",
+                "temperature",
+                unit,
+                "length",
+                "group",
+                "version",
+                version);
+        assertThat(reader.post("/settings", settings).status()).isEqualTo(303);
     }
 
     @Test

@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import java.util.UUID;
-import java.util.function.IntUnaryOperator;
+import java.util.function.DoubleToIntFunction;
 import org.junit.jupiter.api.Test;
 import warmshelf.allocation.Band;
 import warmshelf.allocation.MatSpace;
@@ -23,6 +23,8 @@ import warmshelf.allocation.WarmDays;
 import warmshelf.placing.LyingStay;
 import warmshelf.plan.engine.search.Planner;
 import warmshelf.shelf.Outage;
+import warmshelf.shelf.Thermostat;
+import warmshelf.shelf.WholeDegree;
 
 /** The proposals beside a plain try of everything, which shares none of their code, on small random boards. */
 class DisplacedAgainstAllTest {
@@ -126,8 +128,8 @@ class DisplacedAgainstAllTest {
     }
 
     private static void fill(SpaceCalendar board, MatSpace mat, Random random) {
-        Band held = mat.thermostat();
-        int celsius = held.lowC() + random.nextInt(held.highC() - held.lowC() + 1);
+        Thermostat held = mat.thermostat();
+        int celsius = held.lowest() + random.nextInt(held.highest() - held.lowest() + 1);
         for (UUID place : mat.places()) {
             if (random.nextInt(3) > 0) {
                 List<Slot> slots = Slot.of(1 << random.nextInt(3));
@@ -159,8 +161,8 @@ class DisplacedAgainstAllTest {
                 1);
         LyingStay lying =
                 new LyingStay(stay, "Pepper", "Tom", first, broken.id(), WarmDays.throughout(from, to, low), band);
-        IntUnaryOperator days =
-                celsius -> first || !byWarmth ? lying.days() : Math.max(1, lying.days() - (celsius - low) / 2);
+        DoubleToIntFunction days =
+                celsius -> first || !byWarmth ? lying.days() : Math.max(1, lying.days() - (WholeDegree.of(celsius) - low) / 2);
         int slack = first ? 0 : random.nextInt(3);
         SpaceWish wish = new SpaceWish(stay.sowingId(), quarters, from, from, from.plusDays(slack), band, days);
         return new Displaced(lying, wish, Set.of(broken.id()));
@@ -171,6 +173,12 @@ class DisplacedAgainstAllTest {
         for (int place = 1; place <= places; place++) {
             ids.add(new UUID(number + 1L, place));
         }
-        return new MatSpace(new UUID(0, number + 1L), "M" + number, "Hall cellar", thermostat, thermostat.lowC(), ids);
+        return new MatSpace(
+                new UUID(0, number + 1L),
+                "M" + number,
+                "Hall cellar",
+                new Thermostat(thermostat.lowC(), thermostat.highC()),
+                thermostat.lowC(),
+                ids);
     }
 }

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
-import java.util.function.IntUnaryOperator;
+import java.util.function.DoubleToIntFunction;
 import org.junit.jupiter.api.Test;
 import warmshelf.allocation.Band;
 import warmshelf.allocation.MatSpace;
@@ -21,6 +21,7 @@ import warmshelf.allocation.WarmDays;
 import warmshelf.placing.LyingStay;
 import warmshelf.plan.engine.search.Planner;
 import warmshelf.shelf.Outage;
+import warmshelf.shelf.Thermostat;
 import warmshelf.words.Units;
 
 class DisplacedPlanTest {
@@ -102,7 +103,8 @@ class DisplacedPlanTest {
     /** The cool mat holds 20 to 26 °C, the warm one 20 to 32: the first tray bears both, the second one needs 28 to 30. */
     @Test
     void what_bears_less_warmth_leaves_the_warm_mat_to_what_needs_it() {
-        MatSpace cool = new MatSpace(new UUID(0, 6), "M6", "Attic", new Band(20, 26), 24, List.of(new UUID(6, 1)));
+        MatSpace cool =
+                new MatSpace(new UUID(0, 6), "M6", "Attic", new Thermostat(20, 26), 24, List.of(new UUID(6, 1)));
         SpaceCalendar free = new SpaceCalendar(TODAY, TODAY.plusDays(60), List.of(BROKEN, SMALL, cool));
         free.takeOut(new Outage(new UUID(5, 5), BROKEN.id(), TODAY, TODAY.plusDays(30), "broken"));
         DisplacedBoard room = new DisplacedBoard(
@@ -276,7 +278,7 @@ class DisplacedPlanTest {
                 1);
         LyingStay lying = new LyingStay(
                 stay, "Pepper", "Tom", from == 0, BROKEN.id(), WarmDays.throughout(first, last, band.lowC()), band);
-        IntUnaryOperator days = celsius -> lying.days();
+        DoubleToIntFunction days = celsius -> lying.days();
         SpaceWish wish = new SpaceWish(
                 stay.sowingId(), quarters, first, first, first.plusDays(from == 0 ? 0 : slack), band, days);
         return new Displaced(lying, wish, Set.of(BROKEN.id(), SMALL.id()));
@@ -287,6 +289,6 @@ class DisplacedPlanTest {
         for (int place = 1; place <= places; place++) {
             ids.add(new UUID(number, place));
         }
-        return new MatSpace(new UUID(0, number), "M" + number, "Hall cellar", new Band(20, 32), 26, ids);
+        return new MatSpace(new UUID(0, number), "M" + number, "Hall cellar", new Thermostat(20, 32), 26, ids);
     }
 }

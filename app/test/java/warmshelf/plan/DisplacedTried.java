@@ -4,7 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.OptionalInt;
+import java.util.OptionalDouble;
 import java.util.Set;
 import warmshelf.allocation.MatSpace;
 import warmshelf.allocation.Slot;
@@ -94,9 +94,9 @@ final class DisplacedTried {
             }
             common.retainAll(other.degrees());
         }
-        OptionalInt set = others.setPoint(stay.mat().id(), day);
+        OptionalDouble set = others.setPoint(stay.mat().id(), day);
         common.removeIf(celsius -> set.isPresent()
-                ? set.getAsInt() != celsius
+                ? set.getAsDouble() != celsius
                 : !stay.mat().thermostat().contains(celsius));
         return !common.isEmpty();
     }

@@ -20,7 +20,7 @@ class FixedAroundTest {
 
     @Test
     void a_stay_that_follows_a_turned_mat_is_kept_to_each_days_set_point() {
-        fixed.add(stay("mat"), "M1", 2, new WarmDays(TODAY, List.of(26, 26, 28)));
+        fixed.add(stay("mat"), "M1", 2, new WarmDays(TODAY, List.of(26.0, 26.0, 28.0)));
 
         assertThat(fixed.stays())
                 .extracting(FixedStay::id, FixedStay::days, FixedStay::band)

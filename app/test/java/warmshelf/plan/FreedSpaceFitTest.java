@@ -12,13 +12,14 @@ import warmshelf.allocation.MatSpace;
 import warmshelf.allocation.Slot;
 import warmshelf.allocation.SpaceCalendar;
 import warmshelf.allocation.SpaceWish;
+import warmshelf.shelf.Thermostat;
 
 class FreedSpaceFitTest {
     private static final LocalDate TODAY = LocalDate.of(2027, 3, 1);
     private static final UUID PLACE = new UUID(1, 1);
     private static final UUID OTHER_PLACE = new UUID(1, 2);
     private static final MatSpace MAT =
-            new MatSpace(new UUID(2, 1), "M1", "Hall cellar", new Band(20, 32), 26, List.of(PLACE, OTHER_PLACE));
+            new MatSpace(new UUID(2, 1), "M1", "Hall cellar", new Thermostat(20, 32), 26, List.of(PLACE, OTHER_PLACE));
 
     private SpaceCalendar board;
 
@@ -33,7 +34,7 @@ class FreedSpaceFitTest {
 
         assertThat(fit.spot().from()).isEqualTo(march(10));
         assertThat(fit.placeNumber()).isEqualTo(1);
-        assertThat(fit.warm().celsius()).containsOnly(26);
+        assertThat(fit.warm().celsius()).containsOnly(26.0);
     }
 
     @Test

@@ -2,6 +2,7 @@ package warmshelf.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static warmshelf.db.generated.Tables.PLACE;
+import static warmshelf.db.generated.Tables.QUARTER_DAY;
 import static warmshelf.db.generated.Tables.SEASON_PLAN;
 import static warmshelf.db.generated.Tables.SITE;
 import static warmshelf.db.generated.Tables.SPACE_REQUEST;
@@ -120,6 +121,45 @@ class PlanPagesTest {
                 .contains("Tom Okafor's Pepper, sweet and mild hot · Lantern Row both lie on quarter");
         assertThat(state(planned)).isEqualTo("waiting");
         assertThat(stays()).isEqualTo(1);
+    }
+
+    @Test
+    void a_plan_keeps_a_mat_at_the_whole_degree_fahrenheit_at_which_something_lies_there() {
+        String lying = cellar.ask(Cellar.peppers());
+        String offered = "/requests/" + lying + "/placement";
+        Map<String, String> offer = Cellar.hiddenFields(
+                cellar.coordinator().get("/requests/" + lying).body(), offered);
+        offer.put("celsius", "81");
+        assertThat(cellar.coordinator().post(offered, offer).status()).isEqualTo(303);
+        String second = cellar.ask(Cellar.peppers());
+
+        String plan = planned();
+
+        String page = cellar.coordinator().get(plan).text();
+        assertThat(page).contains("1 of 1 requests have a place", "81 °F").doesNotContain("80 °F");
+        assertThat(publish(plan).status()).isEqualTo(303);
+        assertThat(state(second)).isEqualTo("placed");
+        assertThat(sql().selectDistinct(QUARTER_DAY.CELSIUS)
+                        .from(QUARTER_DAY)
+                        .where(QUARTER_DAY.KIND.eq("mat"))
+                        .fetch(QUARTER_DAY.CELSIUS))
+                .containsExactly(27.2);
+    }
+
+    @Test
+    void a_set_point_typed_into_a_plan_is_read_and_published_as_typed() {
+        String sowing = cellar.ask(Cellar.peppers());
+        String plan = planned();
+        Map<String, String> typed = typed(plan + "/requests/" + sowing);
+        typed.put("celsius", "81");
+
+        Answer changed = cellar.coordinator().post(plan + "/requests/" + sowing, typed);
+
+        assertThat(changed.status()).as(changed.text()).isEqualTo(303);
+        assertThat(cellar.coordinator().get(plan).text()).contains("81 °F");
+        assertThat(typed(plan + "/requests/" + sowing)).containsEntry("celsius", "81");
+        publish(plan);
+        assertThat(cellar.member().get("/sowings/" + sowing).text()).contains("hot 81 °F");
     }
 
     @Test

@@ -48,6 +48,7 @@ abstract class PlanStoreContract extends StoreContract {
                 Map.of(),
                 Map.of(),
                 Map.of(),
+                List.of(),
                 Map.of());
     }
 

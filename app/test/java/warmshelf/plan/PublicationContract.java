@@ -284,12 +284,34 @@ abstract class PublicationContract extends StoreContract {
         UUID sowing = waiting(room.tomsPeppers(), false);
         UUID plan = proposed(Set.of(), false, List.of(on(sowing, 1, LEFT)));
         publish(plan);
-        assertThat(setPoints()).isNotEmpty().containsValue(26);
+        assertThat(setPoints()).isNotEmpty().containsValue(26.0);
 
         PlanUndoStore.Undone undone = undoing.undo(plan, TODAY, room.priya()).orElseThrow();
 
         assertThat(setPoints()).isEmpty();
         assertThat(undone.matsKept()).isEmpty();
+    }
+
+    // 79 °F is 26.1 °C, to a tenth, by definition of the scales; the plan says 26.
+    @Test
+    void a_plan_lays_beside_what_lies_at_a_whole_degree_fahrenheit_without_turning_the_mat() {
+        UUID fixed = room.priyasTomatoes();
+        database()
+                .sql()
+                .transaction(tx ->
+                        stores.stays().layOnMat(tx.dsl(), fixed, spot(1, RIGHT), 26.1, new Band(24, 30), room.priya()));
+        UUID sowing = waiting(room.tomsPeppers(), false);
+        UUID plan = proposed(Set.of(), false, List.of(on(sowing, 1, LEFT)));
+
+        assertThat(draft(plan).plan().setPoints())
+                .extracting(SetPointSpan::celsius)
+                .containsOnly(26.1);
+        assertThat(publish(plan)).isTrue();
+
+        assertThat(setPoints()).hasSizeGreaterThan(5);
+        assertThat(setPoints().values()).containsOnly(26.1);
+        undoing.undo(plan, TODAY, room.priya());
+        assertThat(setPoints()).hasSize(3).containsEntry(START, 26.1);
     }
 
     @Test
@@ -298,12 +320,13 @@ abstract class PublicationContract extends StoreContract {
         UUID sowing = waiting(room.tomsPeppers(), false);
         UUID plan = proposed(Set.of(), false, List.of(on(sowing, 1, LEFT)));
         publish(plan);
-        assertThat(setPoints()).containsEntry(START.plusDays(2), 26);
+        assertThat(setPoints()).containsEntry(START.plusDays(2), 26.0);
 
         undoing.undo(plan, TODAY, room.priya());
 
         assertThat(setPoints())
-                .containsOnly(java.util.Map.entry(START.plusDays(1), 22), java.util.Map.entry(START.plusDays(2), 22));
+                .containsOnly(
+                        java.util.Map.entry(START.plusDays(1), 22.0), java.util.Map.entry(START.plusDays(2), 22.0));
     }
 
     @Test
@@ -316,7 +339,7 @@ abstract class PublicationContract extends StoreContract {
         PlanUndoStore.Undone undone = undoing.undo(plan, TODAY, room.priya()).orElseThrow();
 
         assertThat(setPoints())
-                .containsOnly(java.util.Map.entry(START, 27), java.util.Map.entry(START.plusDays(1), 27));
+                .containsOnly(java.util.Map.entry(START, 27.0), java.util.Map.entry(START.plusDays(1), 27.0));
         assertThat(undone.matsKept()).containsExactly("M1");
     }
 
@@ -336,9 +359,9 @@ abstract class PublicationContract extends StoreContract {
                 .isEqualTo(3);
         assertThat(setPoints())
                 .containsOnly(
-                        java.util.Map.entry(START.plusDays(1), 22),
-                        java.util.Map.entry(START.plusDays(2), 22),
-                        java.util.Map.entry(START.plusDays(5), 26));
+                        java.util.Map.entry(START.plusDays(1), 22.0),
+                        java.util.Map.entry(START.plusDays(2), 22.0),
+                        java.util.Map.entry(START.plusDays(5), 26.0));
     }
 
     @Test
@@ -357,9 +380,9 @@ abstract class PublicationContract extends StoreContract {
 
         assertThat(stays(other)).hasSize(1);
         assertThat(setPoints())
-                .containsEntry(START, 26)
-                .containsEntry(START.plusDays(2), 26)
-                .containsEntry(START.plusDays(3), 25)
+                .containsEntry(START, 26.0)
+                .containsEntry(START.plusDays(2), 26.0)
+                .containsEntry(START.plusDays(3), 25.0)
                 .doesNotContainKey(START.plusDays(10));
         assertThat(undone.matsKept()).containsExactly("M1");
     }
@@ -383,11 +406,11 @@ abstract class PublicationContract extends StoreContract {
                         plans.find(plan).orElseThrow().plan(),
                         Units.METRIC),
                 room.priya());
-        assertThat(setPoints()).containsEntry(START, 26);
+        assertThat(setPoints()).containsEntry(START, 26.0);
 
         undoing.undo(plan, TODAY, room.priya());
 
-        assertThat(setPoints()).containsEntry(START, 25).containsEntry(START.plusDays(59), 25);
+        assertThat(setPoints()).containsEntry(START, 25.0).containsEntry(START.plusDays(59), 25.0);
         assertThat(stays(before)).hasSize(1);
     }
 
@@ -591,7 +614,7 @@ abstract class PublicationContract extends StoreContract {
                         tx -> stores.stays().setPoint(tx.dsl(), room.m1(), from, afterLast, celsius, room.priya()));
     }
 
-    private java.util.Map<LocalDate, Integer> setPoints() {
+    private java.util.Map<LocalDate, Double> setPoints() {
         return database()
                 .sql()
                 .select(MAT_DAY.ON_DAY, MAT_DAY.CELSIUS)

@@ -61,6 +61,59 @@ class SetPointDaysTest {
         assertThat(days.on("M1", march(27))).isNull();
     }
 
+    @Test
+    void what_is_fixed_stands_to_the_tenth_and_days_beside_it_at_that_degree_follow() {
+        SetPointDays days = new SetPointDays(QUESTION, List.of(new SetPointSpan("M1", days(1, 20), 27)));
+
+        days.standAs(List.of(new SetPointSpan("M1", days(5, 9), 27.2)), List.of(fixed(days(5, 9), 27)));
+
+        assertThat(days.spans()).containsExactly(new SetPointSpan("M1", days(1, 20), 27.2));
+    }
+
+    @Test
+    void a_mat_that_stands_at_another_degree_changes_nothing_of_the_plan() {
+        SetPointDays days = new SetPointDays(QUESTION, List.of(new SetPointSpan("M1", days(1, 20), 27)));
+
+        days.standAs(List.of(new SetPointSpan("M1", days(5, 9), 27.8)), List.of());
+
+        assertThat(days.spans()).containsExactly(new SetPointSpan("M1", days(1, 20), 27));
+    }
+
+    @Test
+    void days_at_another_degree_or_after_a_gap_do_not_follow() {
+        SetPointDays days = new SetPointDays(
+                QUESTION,
+                List.of(
+                        new SetPointSpan("M1", days(1, 5), 26),
+                        new SetPointSpan("M1", days(5, 9), 27),
+                        new SetPointSpan("M1", days(10, 12), 27)));
+
+        days.standAs(List.of(new SetPointSpan("M1", days(6, 7), 26.7)), List.of());
+
+        assertThat(days.spans())
+                .containsExactly(
+                        new SetPointSpan("M1", days(1, 5), 26),
+                        new SetPointSpan("M1", days(5, 9), 26.7),
+                        new SetPointSpan("M1", days(10, 12), 27));
+    }
+
+    @Test
+    void a_tenth_that_somebody_asked_for_in_the_plan_gives_way_only_to_what_is_fixed() {
+        SetPointDays days = new SetPointDays(QUESTION, List.of(new SetPointSpan("M1", days(1, 9), 27.2)));
+
+        days.standAs(List.of(new SetPointSpan("M1", days(3, 7), 26.7)), List.of(fixed(days(5, 7), 27)));
+
+        assertThat(days.spans())
+                .containsExactly(
+                        new SetPointSpan("M1", days(1, 5), 27.2),
+                        new SetPointSpan("M1", days(5, 7), 26.7),
+                        new SetPointSpan("M1", days(7, 9), 27.2));
+    }
+
+    private static FixedStay fixed(DayRange range, int celsius) {
+        return new FixedStay("f1", "M1", false, 1, new Slot(1, 4), range, new Band(celsius, celsius));
+    }
+
     private static PlacedStay placed(DayRange range) {
         return new PlacedStay("one", "M1", 1, new Slot(1, 4), range, null);
     }

@@ -79,7 +79,7 @@ abstract class BoardStoreContract extends StoreContract {
         SetPoints setPoints = board.read(FROM, TO).setPoints();
 
         assertThat(setPoints.on(mat.id(), FROM.minusDays(1))).isEmpty();
-        assertThat(setPoints.on(mat.id(), FROM)).contains(26);
+        assertThat(setPoints.on(mat.id(), FROM)).contains(26.0);
         assertThat(setPoints.on(mat.id(), TO)).isEmpty();
     }
 

@@ -15,37 +15,49 @@ class MatFormTest {
     private static final Units FAHRENHEIT = new Units("F", "in");
 
     @Test
-    void a_mat_typed_in_fahrenheit_is_kept_in_whole_celsius() {
+    void a_mat_typed_in_fahrenheit_is_kept_in_celsius_to_a_tenth() {
         FormReader reader = reader(mat(), "low", "68", "high", "86", "usual", "79");
 
         MatDraft draft = MatForm.read(reader, FAHRENHEIT);
 
         assertThat(reader.problems()).isEmpty();
-        assertThat(draft).isEqualTo(new MatDraft("M1", 1, 4, 20, 30, 107, 26));
+        assertThat(draft).isEqualTo(new MatDraft("M1", 1, 4, 20, 30, 107, 26.1));
     }
 
     @Test
-    void a_mat_shown_again_in_fahrenheit_and_saved_unchanged_keeps_its_temperatures() {
-        for (int celsius = 5; celsius <= 45; celsius++) {
-            Mat mat = new Mat(
-                    Stand.M1, Stand.M1, "M1", 1, celsius, celsius, 107, celsius, 1, List.of(new Place(Stand.M1, 1)));
+    void a_mat_shown_again_and_saved_unchanged_keeps_its_temperatures_in_either_unit() {
+        for (Units reader : List.of(FAHRENHEIT, Units.METRIC)) {
+            for (int tenths = 50; tenths <= 450; tenths++) {
+                double celsius = tenths / 10.0;
+                Mat mat = new Mat(
+                        Stand.M1,
+                        Stand.M1,
+                        "M1",
+                        1,
+                        celsius,
+                        celsius,
+                        107,
+                        celsius,
+                        1,
+                        List.of(new Place(Stand.M1, 1)));
 
-            MatDraft draft = MatForm.read(new FormReader(MatForm.typed(mat, FAHRENHEIT)), FAHRENHEIT);
+                MatDraft draft = MatForm.read(new FormReader(MatForm.typed(mat, reader)), reader, mat);
 
-            assertThat(draft).isEqualTo(new MatDraft("M1", 1, 1, celsius, celsius, 107, celsius));
+                assertThat(draft).isEqualTo(new MatDraft("M1", 1, 1, celsius, celsius, 107, celsius));
+            }
         }
     }
 
     @Test
-    void a_temperature_that_is_kept_as_another_is_said_once() {
-        FormReader reader = reader(mat(), "low", "68", "high", "86", "usual", "81");
+    void a_usual_set_point_at_the_end_of_a_thermostat_set_in_the_other_unit_is_taken() {
+        FormReader reader = reader(mat(), "low", "70", "high", "81", "usual", "81");
+        MatDraft draft = MatForm.read(reader, FAHRENHEIT);
+        Mat mat = new Mat(Stand.M1, Stand.M1, "M1", 1, draft.lowC(), draft.highC(), 107, draft.usualC(), 1, List.of());
 
-        assertThat(MatForm.told("Mat M1 is added.", reader, FAHRENHEIT))
-                .isEqualTo("Mat M1 is added. 81 °F is kept as 80 °F: mats are set in whole degrees Celsius, and the"
-                        + " nearest is 27 °C.");
-        assertThat(MatForm.told(
-                        "Mat M1 is added.", reader(mat(), "usual", "79", "low", "68", "high", "86"), FAHRENHEIT))
-                .isEqualTo("Mat M1 is added.");
+        FormReader metric = reader(MatForm.typed(mat, Units.METRIC), "places", "1", "usual", "21");
+
+        assertThat(MatForm.read(metric, Units.METRIC, mat)).isEqualTo(new MatDraft("M1", 1, 1, 21.1, 27.2, 107, 21));
+        assertThat(metric.problems()).isEmpty();
     }
 
     @ParameterizedTest

@@ -46,7 +46,7 @@ class MatPagesTest {
         assertThat(shelf.status()).isEqualTo(303);
         assertThat(mat.status()).isEqualTo(303);
         assertThat(ilse.get("/sites").text()).contains("M1 : 4 places, 68 °F to 86 °F, 107 W", "hot 79 °F");
-        assertThat(onlyMat().usualC()).isEqualTo(26);
+        assertThat(onlyMat().usualC()).isEqualTo(26.1);
     }
 
     @Test

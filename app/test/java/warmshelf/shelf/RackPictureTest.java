@@ -55,7 +55,7 @@ class RackPictureTest {
                 new java.util.UUID(5, 5), Stand.M1, Stand.DAY.minusDays(2), Stand.DAY.plusDays(3), "broken plug");
         Board board = new Board(
                 java.util.List.of(Stand.stay(1, 1, 2, Stand.DAY, Stand.DAY.plusDays(5))),
-                new SetPoints(java.util.Map.of(Stand.M1, java.util.Map.of(Stand.DAY, 27))),
+                new SetPoints(java.util.Map.of(Stand.M1, java.util.Map.of(Stand.DAY, 27.0))),
                 java.util.List.of(outage));
 
         GroupPicture mat = RackPicture.of(Stand.rack(), board, Stand.DAY)

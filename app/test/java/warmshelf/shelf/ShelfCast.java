@@ -79,7 +79,7 @@ final class ShelfCast {
         return sowing;
     }
 
-    void setPoint(UUID mat, LocalDate day, int celsius) {
+    void setPoint(UUID mat, LocalDate day, double celsius) {
         database.sql()
                 .insertInto(MAT_DAY)
                 .set(MAT_DAY.MAT_ID, mat)

@@ -48,7 +48,7 @@ final class Stand {
     }
 
     static Board board(StayOnBoard... stays) {
-        return new Board(List.of(stays), new SetPoints(Map.of(M1, Map.of(DAY, 27))), List.of());
+        return new Board(List.of(stays), new SetPoints(Map.of(M1, Map.of(DAY, 27.0))), List.of());
     }
 
     private static List<Place> places(String owner, int number) {

@@ -7,9 +7,22 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class WarmScaleTest {
     @ParameterizedTest
-    @CsvSource({"17,cool", "18,cool", "21,cool", "22,warm", "25,warm", "26,hot", "29,hot", "30,very hot", "38,very hot"
+    @CsvSource({
+        "17,cool",
+        "21.4,cool",
+        "21.7,warm",
+        "25.6,hot",
+        "29.4,hot",
+        "18,cool",
+        "21,cool",
+        "22,warm",
+        "25,warm",
+        "26,hot",
+        "29,hot",
+        "30,very hot",
+        "38,very hot"
     })
-    void every_set_point_has_one_word(int celsius, String word) {
+    void every_set_point_has_one_word(double celsius, String word) {
         assertThat(WarmScale.of(celsius).word()).isEqualTo(word);
     }
 }

@@ -94,8 +94,8 @@ class WeeksPictureTest {
 
     @Test
     void set_points_are_drawn_as_runs_of_days_with_gaps_where_nothing_is_heated() {
-        Map<LocalDate, Integer> days =
-                Map.of(MONDAY, 24, MONDAY.plusDays(1), 24, MONDAY.plusDays(2), 27, MONDAY.plusDays(5), 27);
+        Map<LocalDate, Double> days =
+                Map.of(MONDAY, 24.0, MONDAY.plusDays(1), 24.0, MONDAY.plusDays(2), 27.0, MONDAY.plusDays(5), 27.0);
         Board board = new Board(List.of(), new SetPoints(Map.of(Stand.M1, days)), List.of());
 
         List<WarmRun> runs =
@@ -110,7 +110,7 @@ class WeeksPictureTest {
 
     @Test
     void days_out_of_service_are_drawn_with_their_last_day_and_are_not_warm() {
-        Map<LocalDate, Integer> days = Map.of(MONDAY, 24, MONDAY.plusDays(3), 24, MONDAY.plusDays(20), 24);
+        Map<LocalDate, Double> days = Map.of(MONDAY, 24.0, MONDAY.plusDays(3), 24.0, MONDAY.plusDays(20), 24.0);
         Outage running =
                 new Outage(new java.util.UUID(5, 5), Stand.M1, MONDAY.minusDays(3), MONDAY.plusDays(14), "broken plug");
         Outage last = new Outage(new java.util.UUID(5, 6), Stand.M1, MONDAY.plusDays(27), MONDAY.plusDays(40), "lent");
@@ -134,9 +134,9 @@ class WeeksPictureTest {
 
     @Test
     void a_set_point_that_lasts_reaches_the_end() {
-        Map<LocalDate, Integer> days = new java.util.HashMap<>();
+        Map<LocalDate, Double> days = new java.util.HashMap<>();
         for (int day = 0; day < 40; day++) {
-            days.put(MONDAY.plusDays(day), 30);
+            days.put(MONDAY.plusDays(day), 30.0);
         }
         Board board = new Board(List.of(), new SetPoints(Map.of(Stand.M1, days)), List.of());
 

@@ -10,7 +10,6 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import warmshelf.allocation.Band;
 import warmshelf.allocation.MatSpace;
 import warmshelf.allocation.SpaceCalendar;
 import warmshelf.allocation.SpaceRequest;
@@ -21,6 +20,7 @@ import warmshelf.crop.Method;
 import warmshelf.frost.evidence.FrostSource;
 import warmshelf.seed.SeedSource;
 import warmshelf.seed.Storage;
+import warmshelf.shelf.Thermostat;
 import warmshelf.testing.Crops;
 import warmshelf.timeline.Verdict;
 import warmshelf.words.Units;
@@ -28,7 +28,7 @@ import warmshelf.words.Units;
 class AskPlannerTest {
     private static final LocalDate MARCH = LocalDate.of(2027, 3, 1);
     private static final MatSpace MAT = new MatSpace(
-            new UUID(0, 1), "M1", "Hall cellar", new Band(20, 32), 26, List.of(new UUID(1, 1), new UUID(1, 2)));
+            new UUID(0, 1), "M1", "Hall cellar", new Thermostat(20, 32), 26, List.of(new UUID(1, 1), new UUID(1, 2)));
     private static final SowingPlanner PLANNER =
             new SowingPlanner(CropCatalogue.bundled(), new GrowerFrost(FrostSource.bundledOnly()));
 
@@ -175,7 +175,8 @@ class AskPlannerTest {
 
     @Test
     void without_a_fitting_mat_the_reason_is_said_and_the_request_can_be_sent_all_the_same() {
-        MatSpace cool = new MatSpace(new UUID(0, 2), "M2", "Garage", new Band(10, 18), 15, List.of(new UUID(2, 1)));
+        MatSpace cool =
+                new MatSpace(new UUID(0, 2), "M2", "Garage", new Thermostat(10, 18), 15, List.of(new UUID(2, 1)));
 
         AskPlan plan = plan(Crops.PEPPER, Method.CELLS, true, null, MARCH, cool);
 

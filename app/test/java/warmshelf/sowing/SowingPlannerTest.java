@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.UUID;
-import java.util.function.IntUnaryOperator;
+import java.util.function.DoubleToIntFunction;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import warmshelf.allocation.Band;
@@ -27,11 +27,10 @@ class SowingPlannerTest {
         int compared = 0;
         for (Crop crop : CROPS.all()) {
             for (Method method : Method.values()) {
-                IntUnaryOperator daysAt = planner.daysAt(asking(crop, method, "55804"), TODAY, 99);
+                DoubleToIntFunction daysAt = planner.daysAt(asking(crop, method, "55804"), TODAY, 99);
                 List<Integer> days = IntStream.rangeClosed(planner.band(crop).lowC(), (int)
                                 CROPS.responseOf(crop).bestC())
-                        .map(daysAt)
-                        .boxed()
+                        .mapToObj(daysAt::applyAsInt)
                         .toList();
 
                 assertThat(days).as(crop.id() + " " + method).isSortedAccordingTo((one, next) -> next - one);
@@ -43,7 +42,7 @@ class SowingPlannerTest {
 
     @Test
     void a_cool_mat_does_mean_a_longer_stay_for_peppers() {
-        IntUnaryOperator daysAt = planner.daysAt(asking(Crops.PEPPER, Method.CELLS, "55804"), TODAY, 99);
+        DoubleToIntFunction daysAt = planner.daysAt(asking(Crops.PEPPER, Method.CELLS, "55804"), TODAY, 99);
 
         assertThat(daysAt.applyAsInt(20)).isGreaterThan(daysAt.applyAsInt(28));
     }

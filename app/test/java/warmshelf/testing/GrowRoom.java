@@ -131,10 +131,10 @@ public final class GrowRoom {
                 .set(MAT.NAME, name)
                 .set(MAT.WALK_ORDER, 1)
                 .set(MAT.PLACES, places)
-                .set(MAT.THERMOSTAT_LOW_C, lowC)
-                .set(MAT.THERMOSTAT_HIGH_C, highC)
+                .set(MAT.THERMOSTAT_LOW_C, (double) lowC)
+                .set(MAT.THERMOSTAT_HIGH_C, (double) highC)
                 .set(MAT.WATTS, 45)
-                .set(MAT.USUAL_C, usualC)
+                .set(MAT.USUAL_C, (double) usualC)
                 .set(MAT.VERSION, 1)
                 .execute();
     }

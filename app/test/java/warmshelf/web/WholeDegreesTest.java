@@ -28,35 +28,22 @@ class WholeDegreesTest {
     // Common practice gives bottom heat for peppers as 75 to 80 °F, 24 to 27 °C; Delaware's extension 70 to 90 °F, 21
     // to 32 °C.
     @Test
-    void what_is_typed_in_fives_comes_back_from_whole_degrees_celsius() {
+    void whole_degrees_celsius_are_read_in_round_fahrenheit() {
         Units units = new Units("F", "in");
-        for (int degree = 35; degree <= 120; degree += 5) {
-            assertThat(units.temperature(units.wholeCelsiusOf(degree))).isEqualTo(degree + " °F");
-            assertThat(units.steppedWords(degree)).isEmpty();
-        }
         assertThat(units.temperatureRange(24, 27)).isEqualTo("75–80 °F");
         assertThat(units.temperatureRange(21, 32)).isEqualTo("70–90 °F");
     }
 
     @ParameterizedTest
     @CsvSource({"F, 32, 120", "C, 0, 49"})
-    void a_set_point_comes_back_as_typed_or_the_step_that_moved_it_is_said(String unit, int least, int most) {
+    void what_is_typed_as_it_was_shown_stays_what_it_is(String unit, int least, int most) {
         Units units = new Units(unit, "cm");
         for (int degree = least; degree <= most; degree++) {
-            int kept = units.wholeCelsiusOf(degree);
-            String said = units.steppedWords(degree);
+            double stands = units.celsiusOf(degree) + 0.2;
+            long shown = units.degrees(stands);
 
-            if (units.degrees(kept) == degree) {
-                assertThat(said).isEmpty();
-            } else {
-                assertThat(said)
-                        .startsWith("%d °F is kept as %d °F".formatted(degree, units.degrees(kept)))
-                        .contains("%d °C".formatted(kept));
-                assertThat(Math.abs(units.degrees(kept) - degree)).isEqualTo(1);
-            }
-            assertThat(units.wholeCelsiusOf((int) units.degrees(kept)))
-                    .as("what is shown, typed again")
-                    .isEqualTo(kept);
+            assertThat(units.celsiusOf((int) shown, stands)).isEqualTo(stands);
+            assertThat(units.celsiusOf((int) shown + 1, stands)).isEqualTo(units.celsiusOf(shown + 1));
         }
     }
 }

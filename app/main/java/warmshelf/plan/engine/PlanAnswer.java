@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import warmshelf.plan.engine.search.RatedPlan;
+import warmshelf.shelf.WholeDegree;
 
 /** What {@code plan} prints. */
 final class PlanAnswer {
@@ -86,6 +87,6 @@ final class PlanAnswer {
     private record Span(String mat, LocalDate from, LocalDate to, int celsius) {}
 
     private static Span span(SetPointSpan span) {
-        return new Span(span.mat(), span.days().from(), span.days().to(), span.celsius());
+        return new Span(span.mat(), span.days().from(), span.days().to(), WholeDegree.of(span.celsius()));
     }
 }

@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.Slot;
+import warmshelf.shelf.WholeDegree;
 import warmshelf.words.Units;
 
 /**
@@ -25,7 +26,7 @@ public final class PlanChecker {
     private final Map<String, PlannedMat> mats = new HashMap<>();
     private final Map<String, Integer> litPlaces = new HashMap<>();
     private final Map<String, Request> requests = new HashMap<>();
-    private final Map<String, Integer> setPoints = new HashMap<>();
+    private final Map<String, Double> setPoints = new HashMap<>();
     private final Map<String, String> taken = new HashMap<>();
     private final Map<LocalDate, Set<PlannedMat>> warmed = new TreeMap<>();
     private final List<String> problems = new ArrayList<>();
@@ -85,7 +86,7 @@ public final class PlanChecker {
         }
         for (LocalDate day : daysOfPlan(stay.days())) {
             warm(stay.surface(), day);
-            Integer celsius = setPoints.get(stay.surface() + "|" + day);
+            Double celsius = setPoints.get(stay.surface() + "|" + day);
             if (celsius == null || !stay.band().contains(celsius)) {
                 problem("%s lies at %s on %s, outside its band.", name, degrees(celsius), day);
                 return;
@@ -122,21 +123,21 @@ public final class PlanChecker {
     }
 
     private void warmEnoughAndLongEnough(String name, Request request, PlannedMat mat, DayRange days) {
-        Set<Integer> degrees = new HashSet<>();
+        Set<Double> degrees = new HashSet<>();
         for (LocalDate day : daysOfPlan(days)) {
             warm(mat.id(), day);
             if (!mat.servesOn(day)) {
                 problem("%s lies on '%s' on %s, when that mat is out of service.", name, mat.id(), day);
             }
-            Integer celsius = setPoints.get(mat.id() + "|" + day);
+            Double celsius = setPoints.get(mat.id() + "|" + day);
             if (celsius == null || !request.band().contains(celsius)) {
                 problem("%s lies at %s on %s, outside its band.", name, degrees(celsius), day);
                 return;
             }
             degrees.add(celsius);
         }
-        for (int celsius : degrees) {
-            if (request.daysAt(celsius).orElse(0) != days.length()) {
+        for (double celsius : degrees) {
+            if (request.daysAt(WholeDegree.of(celsius)).orElse(0) != days.length()) {
                 problem(
                         "%s lies there for %d days, which is not its time at %s.",
                         name, days.length(), degrees(celsius));
@@ -232,7 +233,7 @@ public final class PlanChecker {
                 : List.of();
     }
 
-    private String degrees(@Nullable Integer celsius) {
+    private String degrees(@Nullable Double celsius) {
         return celsius == null ? "no set-point" : units.temperature(celsius);
     }
 
