@@ -38,7 +38,7 @@ public final class Planner {
      */
     public record Progress(int placed, int placedAtMost, double seconds, double share, Supplier<SeasonPlan> best) {}
 
-    /** By request: enough for the few of a mat, where in trials ten times as much placed no more. */
+    /** By request: enough for the few that lie on one mat. */
     private static final double MOMENT_SECONDS = 0.005;
 
     private final PlanQuestion question;
