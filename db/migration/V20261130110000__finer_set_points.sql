@@ -22,3 +22,16 @@ alter table season_plan_before alter column celsius set data type numeric(3, 1);
 alter table season_plan_warmth alter column celsius_before set data type numeric(3, 1);
 alter table season_plan_warmth alter column celsius_set set data type numeric(3, 1);
 alter table withdrawal_stay alter column celsius set data type numeric(3, 1);
+
+-- H2 forgets what a column means when its type changes.
+comment on column mat.thermostat_low_c is 'The lowest set-point that its thermostat offers, °C.';
+comment on column mat.thermostat_high_c is 'The highest set-point, °C.';
+comment on column mat.usual_c is 'The set-point that it is given on the first day that something lies on it, °C.';
+comment on column mat_day.celsius is 'The set-point, °C.';
+comment on column quarter_day.celsius is 'The mat''s set-point on that day, °C, held equal to mat_day by a key. Empty: under a light.';
+comment on column season_plan_before.celsius is 'The set-point it lay at, °C. Empty: under a light.';
+comment on column season_plan_warmth.celsius_before is 'The set-point before, °C. Empty: the mat was not set on that day.';
+comment on column season_plan_warmth.celsius_set is 'The set-point that the publication gave it, °C.';
+comment on column stay_move.old_celsius is 'The set-point it lay at, °C. Empty: under a light.';
+comment on column stay_move.new_celsius is 'The set-point it lies at, °C. Empty: under a light.';
+comment on column withdrawal_stay.celsius is 'The set-point it was to lie at, °C. Empty: under a light.';
