@@ -53,9 +53,11 @@ import warmshelf.shelf.BoardPages;
 import warmshelf.shelf.BoardStore;
 import warmshelf.shelf.MatPages;
 import warmshelf.shelf.MatStore;
+import warmshelf.shelf.RackStore;
+import warmshelf.shelf.ShelfStore;
+import warmshelf.shelf.ShelvingStore;
 import warmshelf.shelf.SitePages;
 import warmshelf.shelf.SiteStore;
-import warmshelf.shelf.StandStore;
 import warmshelf.sowing.SeedNews;
 import warmshelf.sowing.SowingRoom;
 import warmshelf.sowing.SowingStores;
@@ -89,7 +91,7 @@ final class Rooms {
         OpeningStore openings = new OpeningStore(admissions, members, group);
         BrowserSession browsers = new BrowserSession(sessions, web);
         Doorway doorway = new Doorway(links, new RateLimits(clock), audit);
-        SiteStore sites = new SiteStore(database.sql());
+        ShelvingStore shelving = new ShelvingStore(database.sql());
         BoardStore board = new BoardStore(
                 database.sql(), id -> crops.find(id).map(Crop::name).orElse(id));
         FrostSource frost = EvidenceStore.over(database, audit);
@@ -102,9 +104,9 @@ final class Rooms {
                 new SignInPages(admissions, members, sessions, passphrases, doorway, browsers),
                 new OwnSettingsPages(members, admissions, passphrases, doorway, browsers),
                 new GroupSettingsPages(group),
-                new SitePages(sites, new StandStore(database.sql(), audit)),
-                new MatPages(sites, new MatStore(database.sql(), audit)),
-                new BoardPages(sites, board),
+                new SitePages(shelving, new SiteStore(database.sql(), audit), new RackStore(database.sql(), audit)),
+                new MatPages(shelving, new ShelfStore(database.sql(), audit), new MatStore(database.sql(), audit)),
+                new BoardPages(shelving, board),
                 new FrostPages(frost, new AcceptedRiskStore(database, audit)::of, members::coordinatorNames),
                 new CodePages(
                         database, audit, id -> crops.find(id).map(Crop::name).orElse(id), browsers)));

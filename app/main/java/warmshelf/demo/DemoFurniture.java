@@ -33,14 +33,14 @@ final class DemoFurniture {
     private void addSite(CSVRecord row) {
         Circuit circuit = new Circuit(DemoTable.number(row, "amps"), DemoTable.number(row, "volts"));
         SiteDraft draft = new SiteDraft(row.get("site"), DemoTable.number(row, "walk_order"), circuit, row.get("note"));
-        sites.put(row.get("site"), saved(house.stands().addSite(draft, coordinator)));
+        sites.put(row.get("site"), saved(house.sites().add(draft, coordinator)));
     }
 
     private void addShelf(CSVRecord row) {
         String rack = row.get("rack");
         if (!racks.containsKey(rack)) {
             RackDraft draft = new RackDraft(rack, DemoTable.number(row, "rack_order"));
-            racks.put(rack, saved(house.stands().addRack(DemoTable.known(sites, row.get("site")), draft, coordinator)));
+            racks.put(rack, saved(house.racks().add(DemoTable.known(sites, row.get("site")), draft, coordinator)));
         }
         ShelfDraft draft = new ShelfDraft(
                 DemoTable.number(row, "from_top"),
@@ -48,7 +48,7 @@ final class DemoFurniture {
                 DemoTable.number(row, "light_watts"));
         shelves.put(
                 rack + "/" + row.get("from_top"),
-                saved(house.mats().addShelf(DemoTable.known(racks, rack), draft, coordinator)));
+                saved(house.shelves().add(DemoTable.known(racks, rack), draft, coordinator)));
     }
 
     private void addMat(CSVRecord row) {
@@ -61,7 +61,7 @@ final class DemoFurniture {
                 DemoTable.number(row, "watts"),
                 DemoTable.number(row, "usual_c"));
         saved(house.mats()
-                .addMat(DemoTable.known(shelves, row.get("rack") + "/" + row.get("from_top")), draft, coordinator));
+                .add(DemoTable.known(shelves, row.get("rack") + "/" + row.get("from_top")), draft, coordinator));
     }
 
     private static UUID saved(EditOutcome outcome) {

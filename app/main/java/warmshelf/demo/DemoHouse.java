@@ -30,8 +30,10 @@ import warmshelf.seed.LotBalanceStore;
 import warmshelf.seed.LotStore;
 import warmshelf.seed.OfferStore;
 import warmshelf.shelf.MatStore;
+import warmshelf.shelf.RackStore;
+import warmshelf.shelf.ShelfStore;
+import warmshelf.shelf.ShelvingStore;
 import warmshelf.shelf.SiteStore;
-import warmshelf.shelf.StandStore;
 import warmshelf.sowing.EntryStore;
 import warmshelf.sowing.GrowerFrost;
 import warmshelf.sowing.HistoryStore;
@@ -50,8 +52,10 @@ record DemoHouse(
         SowingPlanner planner,
         MemberStore members,
         GroupStore group,
+        ShelvingStore shelving,
         SiteStore sites,
-        StandStore stands,
+        RackStore racks,
+        ShelfStore shelves,
         MatStore mats,
         LotStore lots,
         OfferStore offers,
@@ -97,8 +101,10 @@ record DemoHouse(
                 planner,
                 members,
                 group,
-                new SiteStore(database.sql()),
-                new StandStore(database.sql(), audit),
+                new ShelvingStore(database.sql()),
+                new SiteStore(database.sql(), audit),
+                new RackStore(database.sql(), audit),
+                new ShelfStore(database.sql(), audit),
                 new MatStore(database.sql(), audit),
                 lots,
                 new OfferStore(database, audit, lots, balances),

@@ -50,7 +50,7 @@ final class DemoRota {
 
     void write(DemoHouse house, UUID coordinator) {
         List<DutyStore.Change> changes = new ArrayList<>();
-        List<Site> sites = house.sites().all();
+        List<Site> sites = house.shelving().all();
         for (int site = 0; site < sites.size(); site++) {
             UUID siteId = sites.get(site).id();
             for (int day = -DAYS_BACK; day < DAYS_AHEAD; day++) {
@@ -82,7 +82,7 @@ final class DemoRota {
     /** Whoever has a day soon asks everyone to take it. */
     void askForSwap(DemoHouse house) {
         LocalDate day = today.plusDays(ASKED_DAYS_AHEAD);
-        Turn turn = new Turn(house.sites().all().get(0).id(), day);
+        Turn turn = new Turn(house.shelving().all().get(0).id(), day);
         house.swaps().ask(turn, null, null, today, onDuty(0, day));
     }
 }

@@ -39,7 +39,7 @@ final class DemoRound {
         this.clock = clock;
         this.season = season;
         this.rota = rota;
-        this.sites = house.sites().all();
+        this.sites = house.shelving().all();
         this.visit = new DemoVisit(house, clock, season);
     }
 

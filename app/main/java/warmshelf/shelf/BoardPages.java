@@ -22,11 +22,11 @@ public final class BoardPages implements Pages {
     private static final int USUAL_WEEKS = 8;
     private static final int MOST_WEEKS = 52;
 
-    private final SiteStore sites;
+    private final ShelvingStore shelving;
     private final BoardStore board;
 
-    public BoardPages(SiteStore sites, BoardStore board) {
-        this.sites = sites;
+    public BoardPages(ShelvingStore shelving, BoardStore board) {
+        this.shelving = shelving;
         this.board = board;
     }
 
@@ -41,7 +41,7 @@ public final class BoardPages implements Pages {
         FormReader asked = new FormReader(ctx.queryParamMap());
         LocalDate day = asked.text("day").isEmpty() ? today : asked.date("day", "Day");
         refuseUnusable(asked);
-        List<Site> all = sites.all();
+        List<Site> all = shelving.all();
         Board read = board.read(DayStrip.from(day), DayStrip.to(day));
         Respond.page(ctx, "shelf/racks.peb", new WholePage(RacksPage.of(all, chosen(asked, all), read, day, today)));
     }
@@ -53,7 +53,7 @@ public final class BoardPages implements Pages {
         int weeks = asked.optionalWholeNumber("weeks", "Weeks", 1, MOST_WEEKS).orElse(USUAL_WEEKS);
         refuseUnusable(asked);
         LocalDate from = near.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
-        List<Site> all = sites.all();
+        List<Site> all = shelving.all();
         Board read = board.read(from, from.plusWeeks(weeks));
         Respond.page(
                 ctx, "shelf/weeks.peb", new WholePage(WeeksPage.of(all, chosen(asked, all), read, from, weeks, today)));

@@ -15,11 +15,13 @@ public final class MatPages implements Pages {
     private static final String SHELF_FORM = "shelf/shelf.peb";
     private static final String MAT_FORM = "shelf/mat.peb";
 
-    private final SiteStore sites;
+    private final ShelvingStore shelving;
+    private final ShelfStore shelves;
     private final MatStore mats;
 
-    public MatPages(SiteStore sites, MatStore mats) {
-        this.sites = sites;
+    public MatPages(ShelvingStore shelving, ShelfStore shelves, MatStore mats) {
+        this.shelving = shelving;
+        this.shelves = shelves;
         this.mats = mats;
     }
 
@@ -36,19 +38,19 @@ public final class MatPages implements Pages {
     }
 
     private void newShelf(Context ctx) {
-        Rack rack = sites.rack(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
+        Rack rack = shelving.rack(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
         int below = rack.shelves().stream().mapToInt(Shelf::fromTop).max().orElse(0) + 1;
         StandEditPages.show(ctx, addShelfPage(rack, new FormReader(ShelfForm.blank(below))));
     }
 
     private void addShelf(Context ctx) {
-        Rack rack = sites.rack(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
+        Rack rack = shelving.rack(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
         StandEditPage page = addShelfPage(rack, new FormReader(ctx.formParamMap()));
         ShelfDraft draft = ShelfForm.read(page.form());
         StandEditPages.give(
                 ctx,
                 page,
-                () -> mats.addShelf(rack.id(), draft, Visitor.of(ctx).memberId()),
+                () -> shelves.add(rack.id(), draft, Visitor.of(ctx).memberId()),
                 "Shelf %d of rack %s is added.".formatted(draft.fromTop(), rack.name()));
     }
 
@@ -65,8 +67,7 @@ public final class MatPages implements Pages {
         StandEditPages.give(
                 ctx,
                 page,
-                () -> mats.changeShelf(
-                        shelf.id(), version, draft, Visitor.of(ctx).memberId()),
+                () -> shelves.change(shelf.id(), version, draft, Visitor.of(ctx).memberId()),
                 "Shelf %d is changed.".formatted(draft.fromTop()));
     }
 
@@ -84,7 +85,7 @@ public final class MatPages implements Pages {
         StandEditPages.give(
                 ctx,
                 page,
-                () -> mats.addMat(shelf.id(), draft, visitor.memberId()),
+                () -> mats.add(shelf.id(), draft, visitor.memberId()),
                 "Mat %s is added.".formatted(draft.name()));
     }
 
@@ -103,16 +104,16 @@ public final class MatPages implements Pages {
         StandEditPages.give(
                 ctx,
                 page,
-                () -> mats.changeMat(mat.id(), version, draft, visitor.memberId(), visitor.today(), visitor.units()),
+                () -> mats.change(mat.id(), version, draft, visitor.memberId(), visitor.today(), visitor.units()),
                 "Mat %s is changed.".formatted(draft.name()));
     }
 
     private Shelf shelf(Context ctx) {
-        return sites.shelf(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
+        return shelving.shelf(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
     }
 
     private Mat mat(Context ctx) {
-        return sites.mat(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
+        return shelving.mat(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
     }
 
     private static StandEditPage addShelfPage(Rack rack, FormReader form) {

@@ -3,21 +3,19 @@ package warmshelf.shelf;
 import static warmshelf.db.generated.Tables.MAT;
 import static warmshelf.db.generated.Tables.MAT_DAY;
 import static warmshelf.db.generated.Tables.PLACE;
-import static warmshelf.db.generated.Tables.SHELF;
-import static warmshelf.db.generated.Tables.STAY;
 
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.UUID;
 import org.jooq.DSLContext;
-import org.jooq.TableField;
 import warmshelf.db.Audit;
 import warmshelf.db.generated.tables.records.MatDayRecord;
-import warmshelf.db.generated.tables.records.PlaceRecord;
 import warmshelf.words.Units;
 
-/** Changes shelves and mats, together with the places they offer. */
+/** Adds and changes the mats of a shelf, with their places. */
 public final class MatStore {
+    private static final PlaceStore PLACES = new PlaceStore("mat", PLACE.MAT_ID);
+
     private final DSLContext sql;
     private final Audit audit;
 
@@ -26,49 +24,9 @@ public final class MatStore {
         this.audit = audit;
     }
 
-    public EditOutcome addShelf(UUID rackId, ShelfDraft draft, UUID by) {
+    public EditOutcome add(UUID shelfId, MatDraft draft, UUID by) {
         UUID id = UUID.randomUUID();
-        return StandStore.within(sql, levelTaken(draft), transaction -> {
-            transaction
-                    .insertInto(SHELF)
-                    .set(SHELF.ID, id)
-                    .set(SHELF.RACK_ID, rackId)
-                    .set(SHELF.FROM_TOP, draft.fromTop())
-                    .set(SHELF.LIT_PLACES, draft.litPlaces())
-                    .set(SHELF.LIGHT_WATTS, draft.lightWatts())
-                    .set(SHELF.VERSION, 1)
-                    .execute();
-            fitPlaces(transaction, "lit", PLACE.LIT_SHELF_ID, id, draft.litPlaces());
-            audit.write(transaction, by, "add", "shelf", id, draft.toString());
-            return new EditOutcome.Saved(id);
-        });
-    }
-
-    public EditOutcome changeShelf(UUID id, int version, ShelfDraft draft, UUID by) {
-        return StandStore.within(sql, levelTaken(draft), transaction -> {
-            if (usedBeyond(transaction, PLACE.LIT_SHELF_ID, id, draft.litPlaces())) {
-                return placesUsed("litPlaces", "Places under light", draft.litPlaces());
-            }
-            int changed = transaction
-                    .update(SHELF)
-                    .set(SHELF.FROM_TOP, draft.fromTop())
-                    .set(SHELF.LIT_PLACES, draft.litPlaces())
-                    .set(SHELF.LIGHT_WATTS, draft.lightWatts())
-                    .set(SHELF.VERSION, version + 1)
-                    .where(SHELF.ID.eq(id), SHELF.VERSION.eq(version))
-                    .execute();
-            if (changed == 0) {
-                return new EditOutcome.ChangedMeanwhile();
-            }
-            fitPlaces(transaction, "lit", PLACE.LIT_SHELF_ID, id, draft.litPlaces());
-            audit.write(transaction, by, "change", "shelf", id, draft.toString());
-            return new EditOutcome.Saved(id);
-        });
-    }
-
-    public EditOutcome addMat(UUID shelfId, MatDraft draft, UUID by) {
-        UUID id = UUID.randomUUID();
-        return StandStore.within(sql, nameTaken(draft), transaction -> {
+        return ShelvingEdit.make(sql, nameTaken(draft), transaction -> {
             transaction
                     .insertInto(MAT)
                     .set(MAT.ID, id)
@@ -82,7 +40,7 @@ public final class MatStore {
                     .set(MAT.USUAL_C, draft.usualC())
                     .set(MAT.VERSION, 1)
                     .execute();
-            fitPlaces(transaction, "mat", PLACE.MAT_ID, id, draft.places());
+            PLACES.fit(transaction, id, draft.places());
             audit.write(transaction, by, "add", "mat", id, draft.toString());
             return new EditOutcome.Saved(id);
         });
@@ -93,10 +51,10 @@ public final class MatStore {
      *
      * @param units in which a refusal names temperatures
      */
-    public EditOutcome changeMat(UUID id, int version, MatDraft draft, UUID by, LocalDate today, Units units) {
-        return StandStore.within(sql, nameTaken(draft), transaction -> {
-            if (usedBeyond(transaction, PLACE.MAT_ID, id, draft.places())) {
-                return placesUsed("places", "Places", draft.places());
+    public EditOutcome change(UUID id, int version, MatDraft draft, UUID by, LocalDate today, Units units) {
+        return ShelvingEdit.make(sql, nameTaken(draft), transaction -> {
+            if (PLACES.usedBeyond(transaction, id, draft.places())) {
+                return PlaceStore.used("places", "Places", draft.places());
             }
             Optional<MatDayRecord> outside = setPointOutside(transaction, id, draft, today);
             if (outside.isPresent()) {
@@ -117,21 +75,10 @@ public final class MatStore {
             if (changed == 0) {
                 return new EditOutcome.ChangedMeanwhile();
             }
-            fitPlaces(transaction, "mat", PLACE.MAT_ID, id, draft.places());
+            PLACES.fit(transaction, id, draft.places());
             audit.write(transaction, by, "change", "mat", id, draft.toString());
             return new EditOutcome.Saved(id);
         });
-    }
-
-    /** Whether something lies, lay or will lie on a place that would go. */
-    private static boolean usedBeyond(
-            DSLContext transaction, TableField<PlaceRecord, UUID> owner, UUID ownerId, int places) {
-        return transaction.fetchExists(transaction
-                .selectOne()
-                .from(STAY)
-                .join(PLACE)
-                .on(PLACE.ID.eq(STAY.PLACE_ID))
-                .where(owner.eq(ownerId), PLACE.NUMBER.gt(places)));
     }
 
     private static Optional<MatDayRecord> setPointOutside(
@@ -147,31 +94,6 @@ public final class MatStore {
                 .findFirst();
     }
 
-    private static void fitPlaces(
-            DSLContext transaction, String kind, TableField<PlaceRecord, UUID> owner, UUID ownerId, int places) {
-        transaction
-                .deleteFrom(PLACE)
-                .where(owner.eq(ownerId), PLACE.NUMBER.gt(places))
-                .execute();
-        int present = transaction.fetchCount(PLACE, owner.eq(ownerId));
-        for (int number = present + 1; number <= places; number++) {
-            transaction
-                    .insertInto(PLACE)
-                    .set(PLACE.ID, UUID.randomUUID())
-                    .set(PLACE.KIND, kind)
-                    .set(owner, ownerId)
-                    .set(PLACE.NUMBER, number)
-                    .execute();
-        }
-    }
-
-    private static EditOutcome.Refused placesUsed(String field, String label, int places) {
-        return new EditOutcome.Refused(
-                field,
-                "%s was %d, but trays lie or lay on a place above that; keep at least the places that have been used."
-                        .formatted(label, places));
-    }
-
     private static EditOutcome.Refused setPointInTheWay(MatDayRecord day, MatDraft draft, Units units) {
         return new EditOutcome.Refused(
                 "low",
@@ -180,13 +102,6 @@ public final class MatStore {
                                 units.temperatureRange(draft.lowC(), draft.highC()),
                                 units.temperature(day.getCelsius()),
                                 day.getOnDay()));
-    }
-
-    private static EditOutcome.Refused levelTaken(ShelfDraft draft) {
-        return new EditOutcome.Refused(
-                "fromTop",
-                "Level from the top was %d; this rack has a shelf there already, please choose another level."
-                        .formatted(draft.fromTop()));
     }
 
     private static EditOutcome.Refused nameTaken(MatDraft draft) {

@@ -15,12 +15,14 @@ public final class SitePages implements Pages {
     private static final String SITE_FORM = "shelf/site.peb";
     private static final String RACK_FORM = "shelf/rack.peb";
 
+    private final ShelvingStore shelving;
     private final SiteStore sites;
-    private final StandStore stands;
+    private final RackStore racks;
 
-    public SitePages(SiteStore sites, StandStore stands) {
+    public SitePages(ShelvingStore shelving, SiteStore sites, RackStore racks) {
+        this.shelving = shelving;
         this.sites = sites;
-        this.stands = stands;
+        this.racks = racks;
     }
 
     @Override
@@ -37,7 +39,7 @@ public final class SitePages implements Pages {
     }
 
     private void list(Context ctx) {
-        Respond.page(ctx, "shelf/sites.peb", new ListPage(sites.all()));
+        Respond.page(ctx, "shelf/sites.peb", new ListPage(shelving.all()));
     }
 
     private record ListPage(List<Site> sites) {}
@@ -45,7 +47,7 @@ public final class SitePages implements Pages {
     private void newSite(Context ctx) {
         boolean fahrenheit = Visitor.of(ctx).units().temperature().equals("F");
         StandEditPages.show(
-                ctx, addSitePage(new FormReader(SiteForm.blank(sites.all().size() + 1, fahrenheit))));
+                ctx, addSitePage(new FormReader(SiteForm.blank(shelving.all().size() + 1, fahrenheit))));
     }
 
     private void addSite(Context ctx) {
@@ -54,7 +56,7 @@ public final class SitePages implements Pages {
         StandEditPages.give(
                 ctx,
                 page,
-                () -> stands.addSite(draft, Visitor.of(ctx).memberId()),
+                () -> sites.add(draft, Visitor.of(ctx).memberId()),
                 "Site %s is added.".formatted(draft.name()));
     }
 
@@ -71,8 +73,7 @@ public final class SitePages implements Pages {
         StandEditPages.give(
                 ctx,
                 page,
-                () -> stands.changeSite(
-                        site.id(), version, draft, Visitor.of(ctx).memberId()),
+                () -> sites.change(site.id(), version, draft, Visitor.of(ctx).memberId()),
                 "Site %s is changed.".formatted(draft.name()));
     }
 
@@ -90,7 +91,7 @@ public final class SitePages implements Pages {
         StandEditPages.give(
                 ctx,
                 page,
-                () -> stands.addRack(site.id(), draft, Visitor.of(ctx).memberId()),
+                () -> racks.add(site.id(), draft, Visitor.of(ctx).memberId()),
                 "Rack %s is added.".formatted(draft.name()));
     }
 
@@ -107,17 +108,16 @@ public final class SitePages implements Pages {
         StandEditPages.give(
                 ctx,
                 page,
-                () -> stands.changeRack(
-                        rack.id(), version, draft, Visitor.of(ctx).memberId()),
+                () -> racks.change(rack.id(), version, draft, Visitor.of(ctx).memberId()),
                 "Rack %s is changed.".formatted(draft.name()));
     }
 
     private Site site(Context ctx) {
-        return sites.site(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
+        return shelving.site(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
     }
 
     private Rack rack(Context ctx) {
-        return sites.rack(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
+        return shelving.rack(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
     }
 
     private static StandEditPage addSitePage(FormReader form) {

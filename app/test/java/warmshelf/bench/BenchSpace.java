@@ -21,9 +21,11 @@ import warmshelf.shelf.EditOutcome;
 import warmshelf.shelf.MatDraft;
 import warmshelf.shelf.MatStore;
 import warmshelf.shelf.RackDraft;
+import warmshelf.shelf.RackStore;
 import warmshelf.shelf.ShelfDraft;
+import warmshelf.shelf.ShelfStore;
 import warmshelf.shelf.SiteDraft;
-import warmshelf.shelf.StandStore;
+import warmshelf.shelf.SiteStore;
 
 /** Four sites of three racks with some mats and sixteen lit places each, and what of them is still free. */
 final class BenchSpace {
@@ -42,22 +44,23 @@ final class BenchSpace {
 
     static BenchSpace build(Database database, Audit audit, UUID by, LocalDate today, int matsOnRack) {
         BenchSpace space = new BenchSpace(today);
-        StandStore stands = new StandStore(database.sql(), audit);
+        SiteStore sites = new SiteStore(database.sql(), audit);
+        RackStore racks = new RackStore(database.sql(), audit);
+        ShelfStore shelves = new ShelfStore(database.sql(), audit);
         MatStore mats = new MatStore(database.sql(), audit);
         Map<UUID, Integer> setPoints = new HashMap<>();
         for (int site = 1; site <= 4; site++) {
-            UUID siteId = saved(stands.addSite(new SiteDraft("Site " + site, site, new Circuit(20, 120), ""), by));
+            UUID siteId = saved(sites.add(new SiteDraft("Site " + site, site, new Circuit(20, 120), ""), by));
             space.sites.add(siteId);
             for (int rack = 1; rack <= 3; rack++) {
-                UUID rackId = saved(stands.addRack(siteId, new RackDraft("Rack " + site + rack, rack), by));
-                mats.addShelf(rackId, new ShelfDraft(1, 8, 80), by);
-                mats.addShelf(rackId, new ShelfDraft(3, 8, 80), by);
-                UUID shelf = saved(mats.addShelf(rackId, new ShelfDraft(2, 0, 0), by));
+                UUID rackId = saved(racks.add(siteId, new RackDraft("Rack " + site + rack, rack), by));
+                shelves.add(rackId, new ShelfDraft(1, 8, 80), by);
+                shelves.add(rackId, new ShelfDraft(3, 8, 80), by);
+                UUID shelf = saved(shelves.add(rackId, new ShelfDraft(2, 0, 0), by));
                 for (int mat = 1; mat <= matsOnRack; mat++) {
                     int celsius = mat % 2 == 1 ? 26 : 22;
                     String name = "M%d%d%d".formatted(site, rack, mat);
-                    setPoints.put(
-                            saved(mats.addMat(shelf, new MatDraft(name, mat, 3, 18, 32, 60, celsius), by)), celsius);
+                    setPoints.put(saved(mats.add(shelf, new MatDraft(name, mat, 3, 18, 32, 60, celsius), by)), celsius);
                 }
             }
         }

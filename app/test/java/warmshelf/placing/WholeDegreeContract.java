@@ -20,7 +20,7 @@ import warmshelf.crop.CropCatalogue;
 import warmshelf.shelf.BoardStore;
 import warmshelf.shelf.MatDraft;
 import warmshelf.shelf.MatStore;
-import warmshelf.shelf.SiteStore;
+import warmshelf.shelf.ShelvingStore;
 import warmshelf.testing.GrowRoom;
 import warmshelf.testing.StoreContract;
 import warmshelf.testing.TestGroup;
@@ -113,14 +113,14 @@ abstract class WholeDegreeContract extends StoreContract {
     @CsvSource({"F, 50, 104", "C, 10, 40"})
     void a_mats_thermostat_and_usual_set_point_are_kept_as_typed(String unit, int least, int most) {
         Units units = new Units(unit, "cm");
-        SiteStore sites = new SiteStore(database().sql());
+        ShelvingStore shelving = new ShelvingStore(database().sql());
         for (int degree = least; degree < most; degree++) {
             double low = units.celsiusOf(degree);
             double high = units.celsiusOf(degree + 1);
 
             change(2 + degree - least, low, high, high);
 
-            assertThat(sites.mat(room.m1()).orElseThrow())
+            assertThat(shelving.mat(room.m1()).orElseThrow())
                     .extracting(
                             mat -> units.degrees(mat.lowC()),
                             mat -> units.degrees(mat.highC()),
@@ -157,7 +157,7 @@ abstract class WholeDegreeContract extends StoreContract {
 
     private void change(int version, double lowC, double highC, double usualC) {
         MatDraft draft = new MatDraft("M1", 1, 2, lowC, highC, 45, usualC);
-        assertThat(mats.changeMat(room.m1(), version, draft, room.priya(), TODAY, Units.METRIC))
+        assertThat(mats.change(room.m1(), version, draft, room.priya(), TODAY, Units.METRIC))
                 .isInstanceOf(warmshelf.shelf.EditOutcome.Saved.class);
     }
 }

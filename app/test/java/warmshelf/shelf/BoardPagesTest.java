@@ -23,13 +23,13 @@ class BoardPagesTest {
     private TestGroup group;
     private Browser tom;
     private ShelfCast cast;
-    private SiteStore sites;
+    private ShelvingStore shelving;
 
     @BeforeEach
     void open() {
         group = TestGroup.open();
         tom = group.signedIn(group.member());
-        sites = new SiteStore(group.database().sql());
+        shelving = new ShelvingStore(group.database().sql());
         cast = new ShelfCast(
                 group.database(), group.audit(), group.coordinator().id());
     }
@@ -95,12 +95,12 @@ class BoardPagesTest {
     @Test
     void one_site_can_be_shown_alone() {
         cast.stay(mats(1).get(0).places().get(0).id(), 1, 4, TestGroup.TODAY, 10);
-        new StandStore(group.database().sql(), group.audit())
-                .addSite(new SiteDraft("Garage", 2, new Circuit(10, 230), ""), cast.ilse());
-        UUID garage = sites.all().get(1).id();
+        new SiteStore(group.database().sql(), group.audit())
+                .add(new SiteDraft("Garage", 2, new Circuit(10, 230), ""), cast.ilse());
+        UUID garage = shelving.all().get(1).id();
 
         assertThat(tom.get("/racks?site=" + garage).body()).doesNotContain("/stays/");
-        assertThat(tom.get("/racks?site=" + sites.all().get(0).id()).body()).contains("/stays/");
+        assertThat(tom.get("/racks?site=" + shelving.all().get(0).id()).body()).contains("/stays/");
         assertThat(tom.get("/racks?site=" + cast.ilse()).status()).isEqualTo(404);
     }
 
@@ -150,11 +150,12 @@ class BoardPagesTest {
     /** A rack with one shelf and so many mats of four places on it. */
     private List<Mat> mats(int number) {
         MatStore store = new MatStore(group.database().sql(), group.audit());
-        EditOutcome shelf = store.addShelf(cast.rack(), new ShelfDraft(1, 0, 0), cast.ilse());
+        UUID shelf = ShelfCast.saved(new ShelfStore(group.database().sql(), group.audit())
+                .add(cast.rack(), new ShelfDraft(1, 0, 0), cast.ilse()));
         for (int each = 1; each <= number; each++) {
             MatDraft mat = new MatDraft("M" + each, each, 4, 18, 32, 107, 25);
-            store.addMat(((EditOutcome.Saved) shelf).id(), mat, cast.ilse());
+            store.add(shelf, mat, cast.ilse());
         }
-        return sites.all().get(0).racks().get(0).shelves().get(0).mats();
+        return shelving.all().get(0).racks().get(0).shelves().get(0).mats();
     }
 }

@@ -22,10 +22,10 @@ abstract class BoardStoreContract extends StoreContract {
     void prepare() {
         board = new BoardStore(database().sql(), cropId -> "the crop " + cropId);
         cast = new ShelfCast(database(), audit());
-        MatStore mats = new MatStore(database().sql(), audit());
-        EditOutcome shelf = mats.addShelf(cast.rack(), new ShelfDraft(1, 0, 0), cast.ilse());
-        mats.addMat(((EditOutcome.Saved) shelf).id(), new MatDraft("M1", 1, 2, 18, 32, 107, 25), cast.ilse());
-        mat = new SiteStore(database().sql())
+        UUID shelf = ShelfCast.saved(
+                new ShelfStore(database().sql(), audit()).add(cast.rack(), new ShelfDraft(1, 0, 0), cast.ilse()));
+        new MatStore(database().sql(), audit()).add(shelf, new MatDraft("M1", 1, 2, 18, 32, 107, 25), cast.ilse());
+        mat = new ShelvingStore(database().sql())
                 .all()
                 .get(0)
                 .racks()

@@ -19,7 +19,7 @@ class MatPagesTest {
 
     private TestGroup group;
     private Browser ilse;
-    private SiteStore sites;
+    private ShelvingStore shelving;
     private ShelfCast cast;
     private UUID rack;
 
@@ -27,7 +27,7 @@ class MatPagesTest {
     void open() {
         group = TestGroup.open();
         ilse = group.signedIn(group.coordinator());
-        sites = new SiteStore(group.database().sql());
+        shelving = new ShelvingStore(group.database().sql());
         cast = new ShelfCast(
                 group.database(), group.audit(), group.coordinator().id());
         rack = cast.rack();
@@ -122,7 +122,7 @@ class MatPagesTest {
 
         assertThat(tom.post(shelves(), Map.of("fromTop", "1")).status()).isEqualTo(403);
         assertThat(tom.get(shelves() + "/new").status()).isEqualTo(403);
-        assertThat(sites.all().get(0).racks().get(0).shelves()).isEmpty();
+        assertThat(shelving.all().get(0).racks().get(0).shelves()).isEmpty();
     }
 
     private String shelves() {
@@ -131,11 +131,11 @@ class MatPagesTest {
 
     private String mats() {
         return "/sites/shelves/%s/mats"
-                .formatted(sites.all().get(0).racks().get(0).shelves().get(0).id());
+                .formatted(shelving.all().get(0).racks().get(0).shelves().get(0).id());
     }
 
     private Mat onlyMat() {
-        return sites.all().get(0).racks().get(0).shelves().get(0).mats().get(0);
+        return shelving.all().get(0).racks().get(0).shelves().get(0).mats().get(0);
     }
 
     private static Map<String, String> changed(Map<String, String> fields, String name, String value) {

@@ -1,5 +1,6 @@
 package warmshelf.shelf;
 
+import static org.assertj.core.api.Assertions.assertThat;
 import static warmshelf.db.generated.Tables.LOT;
 import static warmshelf.db.generated.Tables.MAT_DAY;
 import static warmshelf.db.generated.Tables.SOWING;
@@ -54,10 +55,14 @@ final class ShelfCast {
 
     /** A rack A at a site called Hall cellar. */
     UUID rack() {
-        StandStore stands = new StandStore(database.sql(), audit);
-        EditOutcome site = stands.addSite(new SiteDraft("Hall cellar", 1, new Circuit(15, 120), ""), ilse);
-        EditOutcome rack = stands.addRack(((EditOutcome.Saved) site).id(), new RackDraft("A", 1), ilse);
-        return ((EditOutcome.Saved) rack).id();
+        UUID site = saved(new SiteStore(database.sql(), audit)
+                .add(new SiteDraft("Hall cellar", 1, new Circuit(15, 120), ""), ilse));
+        return saved(new RackStore(database.sql(), audit).add(site, new RackDraft("A", 1), ilse));
+    }
+
+    static UUID saved(EditOutcome outcome) {
+        assertThat(outcome).isInstanceOf(EditOutcome.Saved.class);
+        return ((EditOutcome.Saved) outcome).id();
     }
 
     /** Lays pepper seed on a place; the answer is the id of both the sowing and the stay. */

@@ -20,13 +20,13 @@ class SitePagesTest {
 
     private TestGroup group;
     private Browser ilse;
-    private SiteStore sites;
+    private ShelvingStore shelving;
 
     @BeforeEach
     void open() {
         group = TestGroup.open();
         ilse = group.signedIn(group.coordinator());
-        sites = new SiteStore(group.database().sql());
+        shelving = new ShelvingStore(group.database().sql());
     }
 
     @AfterEach
@@ -58,7 +58,7 @@ class SitePagesTest {
         assertThat(answer.status()).isEqualTo(422);
         assertThat(answer.text()).contains("Name of the site is empty");
         assertThat(answer.typed("amps")).isEqualTo("15");
-        assertThat(sites.all()).isEmpty();
+        assertThat(shelving.all()).isEmpty();
     }
 
     @Test
@@ -88,7 +88,7 @@ class SitePagesTest {
         assertThat(ilse.post(address, changed(changed(CELLAR, "version", "2"), "amps", "20"))
                         .status())
                 .isEqualTo(303);
-        assertThat(sites.all().get(0).circuit().amps()).isEqualTo(20);
+        assertThat(shelving.all().get(0).circuit().amps()).isEqualTo(20);
     }
 
     @Test
@@ -102,7 +102,7 @@ class SitePagesTest {
         assertThat(ilse.post(racks, Map.of("name", "A", "walkOrder", "2")).status())
                 .isEqualTo(422);
         String change = "/sites/racks/%s/change"
-                .formatted(sites.all().get(0).racks().get(0).id());
+                .formatted(shelving.all().get(0).racks().get(0).id());
         assertThat(ilse.get(change).typed("name")).isEqualTo("A");
         assertThat(ilse.post(change, Map.of("name", "North wall", "walkOrder", "3", "version", "1"))
                         .status())
@@ -121,7 +121,7 @@ class SitePagesTest {
     void members_cannot_add_a_site() {
         assertThat(group.signedIn(group.member()).post("/sites", CELLAR).status())
                 .isEqualTo(403);
-        assertThat(sites.all()).isEmpty();
+        assertThat(shelving.all()).isEmpty();
     }
 
     @ParameterizedTest
@@ -138,7 +138,7 @@ class SitePagesTest {
     }
 
     private UUID siteId() {
-        return sites.all().get(0).id();
+        return shelving.all().get(0).id();
     }
 
     private static Map<String, String> changed(Map<String, String> fields, String name, String value) {

@@ -1,0 +1,69 @@
+package warmshelf.shelf;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static warmshelf.shelf.ShelfCast.saved;
+
+import java.util.UUID;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import warmshelf.testing.StoreContract;
+import warmshelf.testing.TestGroup;
+
+/** Shelves and their places under light, kept and read again. */
+abstract class ShelfStoreContract extends StoreContract {
+    private ShelvingStore shelving;
+    private ShelfStore shelves;
+    private ShelfCast cast;
+
+    @BeforeEach
+    void prepare() {
+        shelving = new ShelvingStore(database().sql());
+        shelves = new ShelfStore(database().sql(), audit());
+        cast = new ShelfCast(database(), audit());
+    }
+
+    @Test
+    void a_level_of_a_rack_holds_one_shelf() {
+        UUID rack = cast.rack();
+        shelves.add(rack, new ShelfDraft(1, 0, 0), cast.ilse());
+
+        assertThat(shelves.add(rack, new ShelfDraft(1, 2, 40), cast.ilse()))
+                .isInstanceOfSatisfying(
+                        EditOutcome.Refused.class,
+                        refused -> assertThat(refused.field()).isEqualTo("fromTop"));
+    }
+
+    @Test
+    void a_change_over_a_newer_one_is_not_made() {
+        UUID shelf = saved(shelves.add(cast.rack(), new ShelfDraft(1, 0, 0), cast.ilse()));
+
+        assertThat(shelves.change(shelf, 9, new ShelfDraft(3, 0, 0), cast.ilse()))
+                .isInstanceOf(EditOutcome.ChangedMeanwhile.class);
+    }
+
+    @Test
+    void places_under_light_are_added_and_unused_ones_taken_away() {
+        UUID shelf = saved(shelves.add(cast.rack(), new ShelfDraft(1, 2, 40), cast.ilse()));
+
+        shelves.change(shelf, 1, new ShelfDraft(1, 3, 40), cast.ilse());
+        assertThat(shelving.shelf(shelf).orElseThrow().litPlaces())
+                .extracting(Place::number)
+                .containsExactly(1, 2, 3);
+        shelves.change(shelf, 2, new ShelfDraft(1, 0, 0), cast.ilse());
+        assertThat(shelving.shelf(shelf).orElseThrow().isLit()).isFalse();
+    }
+
+    @Test
+    void a_place_that_a_tray_lies_or_lay_on_is_not_taken_away() {
+        UUID shelf = saved(shelves.add(cast.rack(), new ShelfDraft(1, 2, 40), cast.ilse()));
+        cast.stay(shelving.shelf(shelf).orElseThrow().litPlaces().get(1).id(), 1, 4, TestGroup.TODAY, 14);
+
+        EditOutcome dark = shelves.change(shelf, 1, new ShelfDraft(1, 1, 40), cast.ilse());
+
+        assertThat(dark)
+                .isInstanceOfSatisfying(
+                        EditOutcome.Refused.class,
+                        refused -> assertThat(refused.field()).isEqualTo("litPlaces"));
+        assertThat(shelving.shelf(shelf).orElseThrow().litPlaces()).hasSize(2);
+    }
+}

@@ -1,0 +1,10 @@
+package warmshelf.shelf;
+
+import warmshelf.testing.TestDatabase;
+
+class ShelfStoreH2Test extends ShelfStoreContract {
+    @Override
+    protected TestDatabase open() {
+        return TestDatabase.h2();
+    }
+}

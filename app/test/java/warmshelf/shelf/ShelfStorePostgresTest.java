@@ -1,0 +1,10 @@
+package warmshelf.shelf;
+
+import warmshelf.testing.TestDatabase;
+
+class ShelfStorePostgresTest extends ShelfStoreContract {
+    @Override
+    protected TestDatabase open() {
+        return TestDatabase.postgres();
+    }
+}
