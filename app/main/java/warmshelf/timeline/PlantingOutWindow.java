@@ -96,9 +96,12 @@ record PlantingOutWindow(DateWindow days, Reason reason) {
         Map<String, Object> all = new HashMap<>(values);
         Crop crop = question.crop();
         Double nights = crop.nightMinimumC();
-        boolean tender = nights != null && crop.hardiness() == Hardiness.VERY_TENDER;
         all.put("nights", nights == null ? "" : question.units().temperature(nights));
-        all.put("better", tender ? question.units().temperature(nights + VERY_TENDER_MARGIN_C) : "");
+        all.put(
+                "better",
+                nights != null && crop.hardiness() == Hardiness.VERY_TENDER
+                        ? question.units().temperature(nights + VERY_TENDER_MARGIN_C)
+                        : "");
         return Step.PLANT_OUT.why(section, all, question.units());
     }
 
