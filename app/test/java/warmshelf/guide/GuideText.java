@@ -24,7 +24,9 @@ record GuideText(String file, String section, String written) {
     static List<GuideText> all() throws IOException {
         List<GuideText> all = new ArrayList<>();
         try (Stream<Path> files = Files.walk(FOLDER)) {
-            for (Path path : files.filter(Files::isRegularFile).sorted().toList()) {
+            for (Path path : files.filter(file -> file.toString().endsWith(".peb"))
+                    .sorted()
+                    .toList()) {
                 all.addAll(of(FOLDER.relativize(path).toString().replace('\\', '/'), Files.readString(path)));
             }
         }

@@ -161,8 +161,8 @@ class DisplacedAgainstAllTest {
                 1);
         LyingStay lying =
                 new LyingStay(stay, "Pepper", "Tom", first, broken.id(), WarmDays.throughout(from, to, low), band);
-        DoubleToIntFunction days =
-                celsius -> first || !byWarmth ? lying.days() : Math.max(1, lying.days() - (WholeDegree.of(celsius) - low) / 2);
+        DoubleToIntFunction days = celsius ->
+                first || !byWarmth ? lying.days() : Math.max(1, lying.days() - (WholeDegree.of(celsius) - low) / 2);
         int slack = first ? 0 : random.nextInt(3);
         SpaceWish wish = new SpaceWish(stay.sowingId(), quarters, from, from, from.plusDays(slack), band, days);
         return new Displaced(lying, wish, Set.of(broken.id()));
