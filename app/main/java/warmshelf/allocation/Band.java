@@ -6,8 +6,6 @@ import warmshelf.words.Units;
 
 /** The whole degrees Celsius that suit something lying on a mat, both ends included; a set-point suits as the degree it counts as. */
 public record Band(int lowC, int highC) {
-    private static final Units FAHRENHEIT = new Units("F", "in");
-
     public Band {
         if (lowC > highC) {
             throw new IllegalArgumentException("a band needs its low end first, was " + lowC + " to " + highC);
@@ -60,6 +58,6 @@ public record Band(int lowC, int highC) {
     }
 
     private static long fahrenheit(int celsius) {
-        return FAHRENHEIT.degrees(celsius);
+        return Units.AMERICAN.degrees(celsius);
     }
 }

@@ -3,6 +3,8 @@ package warmshelf.check;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.UUID;
+import warmshelf.web.FormReader;
+import warmshelf.words.TemperatureUnit;
 
 /**
  * What the thermometer of a mat showed.
@@ -20,12 +22,12 @@ record Reading(UUID id, UUID mat, LocalDate seenOn, OffsetDateTime seenAt, doubl
 
     static final int HIGHEST_C = 60;
 
-    /** From what was typed, in the unit that the page showed. */
-    static double celsius(double typed, boolean fahrenheit) {
-        return fahrenheit ? (typed - 32) * 5 / 9 : typed;
-    }
-
-    static double typedBound(int celsius, boolean fahrenheit) {
-        return fahrenheit ? celsius * 9.0 / 5 + 32 : celsius;
+    /** The temperature in °C that was typed in the field 'celsius', in the unit that the page showed. */
+    static double celsius(FormReader form, TemperatureUnit unit) {
+        return unit.toCelsius(form.decimal(
+                "celsius",
+                "The temperature in " + unit.sign(),
+                unit.fromCelsius(LOWEST_C),
+                unit.fromCelsius(HIGHEST_C)));
     }
 }

@@ -29,12 +29,7 @@ public final class ReadingPages implements Pages {
         UUID mat = Respond.id(ctx, "id");
         String name = readings.matName(mat).orElseThrow(Refusal::notFound);
         FormReader form = new FormReader(ctx.formParamMap());
-        boolean fahrenheit = visitor.units().temperature().equals("F");
-        double typed = form.decimal(
-                "celsius",
-                "The temperature in °" + visitor.units().temperature(),
-                Reading.typedBound(Reading.LOWEST_C, fahrenheit),
-                Reading.typedBound(Reading.HIGHEST_C, fahrenheit));
+        double celsius = Reading.celsius(form, visitor.units().temperature());
         if (!form.ok()) {
             Respond.again(
                     ctx,
@@ -42,7 +37,6 @@ public final class ReadingPages implements Pages {
                     Map.of("form", form, "matId", mat, "matName", name, "tickId", UUID.randomUUID()));
             return;
         }
-        double celsius = Reading.celsius(typed, fahrenheit);
         if (!readings.add(entryId(form, mat), mat, visitor.today(), celsius, visitor.memberId())) {
             throw Refusal.conflict(
                     "This reading's id was used for something else already. Load the page again and enter it once more.");

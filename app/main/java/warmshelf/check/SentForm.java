@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.UUID;
 import warmshelf.sowing.Sowing;
 import warmshelf.web.FormReader;
+import warmshelf.words.TemperatureUnit;
 
 /** Reads one entry that waited on a phone, by the same rules as if it were typed on a page now. */
 final class SentForm {
@@ -80,15 +81,10 @@ final class SentForm {
         if (seenAt.isEmpty() || typed.isEmpty()) {
             return Optional.empty();
         }
-        boolean fahrenheit = entry.path("unit").asText("").equals("F");
+        TemperatureUnit unit =
+                TemperatureUnit.withLetter(entry.path("unit").asText("")).orElse(TemperatureUnit.CELSIUS);
         FormReader form = new FormReader(typed.get());
-        double celsius = Reading.celsius(
-                form.decimal(
-                        "celsius",
-                        "The temperature in °" + (fahrenheit ? "F" : "C"),
-                        Reading.typedBound(Reading.LOWEST_C, fahrenheit),
-                        Reading.typedBound(Reading.HIGHEST_C, fahrenheit)),
-                fahrenheit);
+        double celsius = Reading.celsius(form, unit);
         LocalDate day = LocalDate.ofInstant(seenAt.get(), zone);
         if (day.isBefore(LocalDate.ofInstant(now, zone).minusDays(TickForm.OLDEST_DAYS))) {
             form.refuse(

@@ -162,7 +162,7 @@ final class CropForm {
     private static @Nullable Double night(FormReader reader, Units units) {
         OptionalDouble typed = reader.optionalDecimal(
                 "night",
-                "Nights above, in °" + units.temperature(),
+                "Nights above, in " + units.degree(),
                 units.typedTemperature(COLDEST_NIGHT_C),
                 units.typedTemperature(WARMEST_NIGHT_C));
         return typed.isEmpty() ? null : Double.valueOf(units.celsiusOf(typed.getAsDouble()));
@@ -170,10 +170,7 @@ final class CropForm {
 
     private static @Nullable Double depth(FormReader reader, Units units) {
         OptionalDouble typed = reader.optionalDecimal(
-                "depth",
-                "Depth in " + (units.length().equals("in") ? "inches" : "cm"),
-                0,
-                units.typedLength(DEEPEST_MM));
+                "depth", "Depth in " + (units.inInches() ? "inches" : "cm"), 0, units.typedLength(DEEPEST_MM));
         return typed.isEmpty() ? null : Double.valueOf(units.millimetresOf(typed.getAsDouble()));
     }
 

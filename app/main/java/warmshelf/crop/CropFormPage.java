@@ -15,7 +15,7 @@ import warmshelf.words.Units;
  * @param emergences how its emergence may be said
  * @param relatives crops whose seed it may behave like
  * @param degree the sign of the visitor's temperatures
- * @param length the visitor's unit of length
+ * @param inInches whether the visitor reads inches
  */
 record CropFormPage(
         CropForm form,
@@ -29,7 +29,7 @@ record CropFormPage(
         List<Choice> emergences,
         List<Choice> relatives,
         String degree,
-        String length) {
+        boolean inInches) {
     private static final List<Choice> HARDINESS = Arrays.stream(Hardiness.values())
             .map(each -> new Choice(each.words(), "%s (as %s)".formatted(each.words(), each.examples())))
             .toList();
@@ -59,7 +59,7 @@ record CropFormPage(
                         .filter(other -> crop == null || !other.id().equals(crop.id()))
                         .map(other -> new Choice(other.id(), other.name()))
                         .toList(),
-                "°" + units.temperature(),
-                units.length());
+                units.degree(),
+                units.inInches());
     }
 }

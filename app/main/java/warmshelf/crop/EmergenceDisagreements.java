@@ -11,6 +11,7 @@ import org.apache.commons.csv.CSVRecord;
 import warmshelf.ReferenceTable;
 import warmshelf.crop.EmergenceDisagreement.Outcome;
 import warmshelf.crop.EmergenceDisagreement.Print;
+import warmshelf.words.TemperatureUnit;
 
 /** Where the reprints of the trials print different figures, by vegetable of the table, coldest first. */
 final class EmergenceDisagreements {
@@ -20,7 +21,7 @@ final class EmergenceDisagreements {
         EmergenceDisagreements found = new EmergenceDisagreements();
         Map<String, TreeMap<Double, EmergenceDisagreement>> cells = new LinkedHashMap<>();
         for (CSVRecord row : ReferenceTable.rows("emergence-disagreements.csv")) {
-            double celsius = (Double.parseDouble(row.get("temp_f")) - 32) * 5 / 9;
+            double celsius = TemperatureUnit.FAHRENHEIT.toCelsius(Double.parseDouble(row.get("temp_f")));
             Print first = print(row, "first_outcome", "first_days", "first_days");
             Print other = print(row, "other_outcome", "other_days", "other_percent");
             cells.computeIfAbsent(row.get("crop"), name -> new TreeMap<>())

@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import warmshelf.crop.SeedTreatment.Span;
+import warmshelf.words.TemperatureUnit;
 import warmshelf.words.Units;
 
 /** What a crop's seed wants before sowing, in our sentences and the reader's units. */
 public final class TreatmentWords {
-    private static final double FAHRENHEIT_DEGREES_A_KELVIN = 1.8;
 
     private final Units units;
 
@@ -95,8 +95,12 @@ public final class TreatmentWords {
     }
 
     private String difference(double low, double high) {
-        double factor = units.temperature().equals("F") ? FAHRENHEIT_DEGREES_A_KELVIN : 1;
-        return "%d to %d °%s".formatted(Math.round(low * factor), Math.round(high * factor), units.temperature());
+        TemperatureUnit unit = units.temperature();
+        return "%d to %d %s"
+                .formatted(
+                        Math.round(unit.differenceFromCelsius(low)),
+                        Math.round(unit.differenceFromCelsius(high)),
+                        unit.sign());
     }
 
     private static double low(SeedTrait trait) {

@@ -50,7 +50,7 @@ final class WarmthForm {
     private static OwnEmergence stated(FormReader reader, Units units) {
         double min = reader.decimal("emergenceDaysMin", "First up after days", 0.5, MOST_DAYS);
         double max = reader.decimal("emergenceDaysMax", "Last up after days", 0.5, MOST_DAYS);
-        String degree = " in °" + units.temperature();
+        String degree = " in " + units.degree();
         double low = reader.decimal("emergenceLow", "Coolest" + degree, least(units), most(units));
         double high = reader.decimal("emergenceHigh", "Warmest" + degree, least(units), most(units));
         if (reader.ok() && max < min) {

@@ -67,7 +67,7 @@ final class DemoGroup {
                         new NewMember(row.get("name"), COUNTRY, row.get("postcode"), PASSPHRASE_HASH),
                         row.get("role").equals("coordinator")))
                 .toList();
-        GroupProfile profile = new GroupProfile(NAME, ZONE, new Units("F", "in"), COUNTRY, HOME_POSTCODE, season);
+        GroupProfile profile = new GroupProfile(NAME, ZONE, Units.AMERICAN, COUNTRY, HOME_POSTCODE, season);
         return house.writes().moveIn(profile, people);
     }
 }

@@ -46,13 +46,11 @@ final class FrostFacts {
     }
 
     private String hundred() {
-        return units.length().equals("in") ? "100 ft" : "100 m";
+        return units.inInches() ? "100 ft" : "100 m";
     }
 
     private double perHundred(FrostSeason season) {
-        return units.length().equals("in")
-                ? season.daysPer100M() * HUNDRED_FEET_IN_HUNDRED_METRES
-                : season.daysPer100M();
+        return units.inInches() ? season.daysPer100M() * HUNDRED_FEET_IN_HUNDRED_METRES : season.daysPer100M();
     }
 
     private static Fact once(String name, String words) {

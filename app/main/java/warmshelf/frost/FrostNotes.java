@@ -15,7 +15,6 @@ public final class FrostNotes {
             "The dates speak of air at the height of a thermometer shelter; on a clear, still night the ground is"
                     + " colder.";
 
-    private static final Units FEET = new Units("F", "in");
     private static final double FAR_STATION_KM = 40;
     private static final double GREAT_DIFFERENCE_M = 150;
 
@@ -54,11 +53,11 @@ public final class FrostNotes {
 
     /** A height for readers of either unit, for example '175 m (574 ft)'. */
     public static String height(double metres) {
-        return Units.METRIC.height(metres) + " (" + FEET.height(metres) + ")";
+        return Units.METRIC.height(metres) + " (" + Units.AMERICAN.height(metres) + ")";
     }
 
     /** A way along the ground for readers of either unit. */
     public static String distance(double kilometres) {
-        return Units.METRIC.distance(kilometres) + " (" + FEET.distance(kilometres) + ")";
+        return Units.METRIC.distance(kilometres) + " (" + Units.AMERICAN.distance(kilometres) + ")";
     }
 }

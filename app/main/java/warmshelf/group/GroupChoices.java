@@ -3,6 +3,8 @@ package warmshelf.group;
 import java.time.ZoneId;
 import java.util.List;
 import warmshelf.words.Choice;
+import warmshelf.words.LengthUnit;
+import warmshelf.words.TemperatureUnit;
 
 /** What can be chosen in the group's form. */
 final class GroupChoices {
@@ -11,9 +13,16 @@ final class GroupChoices {
                     zone.matches("(Africa|America|Antarctica|Asia|Atlantic|Australia|Europe|Indian|Pacific)/.*"))
             .sorted()
             .toList();
-    static final List<Choice> TEMPERATURES =
-            List.of(new Choice("F", "Degrees Fahrenheit"), new Choice("C", "Degrees Celsius"));
-    static final List<Choice> LENGTHS = List.of(new Choice("in", "Inches"), new Choice("cm", "Centimetres"));
+    static final Choice CELSIUS = degrees(TemperatureUnit.CELSIUS);
+    static final Choice FAHRENHEIT = degrees(TemperatureUnit.FAHRENHEIT);
+    static final Choice CENTIMETRES = new Choice(LengthUnit.CENTIMETRES.word(), "Centimetres");
+    static final Choice INCHES = new Choice(LengthUnit.INCHES.word(), "Inches");
+    static final List<Choice> TEMPERATURES = List.of(FAHRENHEIT, CELSIUS);
+    static final List<Choice> LENGTHS = List.of(INCHES, CENTIMETRES);
 
     private GroupChoices() {}
+
+    private static Choice degrees(TemperatureUnit unit) {
+        return new Choice(unit.letter(), "Degrees " + unit.scale());
+    }
 }

@@ -5,6 +5,8 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import warmshelf.web.FormReader;
+import warmshelf.words.LengthUnit;
+import warmshelf.words.TemperatureUnit;
 import warmshelf.words.Units;
 
 /** The group's profile as typed. Its fields start with 'group', so that a person's own can stand beside them. */
@@ -14,13 +16,11 @@ record GroupForm(FormReader reader, GroupProfile profile) {
     static GroupForm from(FormReader form) {
         String name = form.requiredText("groupName", "Group’s name", 80);
         ZoneId zone = readZone(form);
-        String temperature = form.choice("groupTemperature", "Temperatures in", List.of("C", "F"));
-        String length = form.choice("groupLength", "Lengths in", List.of("cm", "in"));
+        Units units = readUnits(form);
         String country = PostcodeRule.readCountry(form, COUNTRY);
         String postcode = PostcodeRule.readPostcode(form, "groupPostcode", "Group’s postcode", country);
         int season = form.wholeNumber("groupSeason", "Season", 2000, 2200);
-        return new GroupForm(
-                form, new GroupProfile(name, zone, new Units(temperature, length), country, postcode, season));
+        return new GroupForm(form, new GroupProfile(name, zone, units, country, postcode, season));
     }
 
     /** The form filled with a profile. */
@@ -31,15 +31,23 @@ record GroupForm(FormReader reader, GroupProfile profile) {
                 "groupZone",
                 List.of(profile.zone().getId()),
                 "groupTemperature",
-                List.of(profile.units().temperature()),
+                List.of(profile.units().temperature().letter()),
                 "groupLength",
-                List.of(profile.units().length()),
+                List.of(profile.units().length().word()),
                 COUNTRY,
                 List.of(profile.country()),
                 "groupPostcode",
                 List.of(profile.homePostcode()),
                 "groupSeason",
                 List.of(String.valueOf(profile.season())));
+    }
+
+    private static Units readUnits(FormReader form) {
+        String temperature = form.choice("groupTemperature", "Temperatures in", TemperatureUnit.letters());
+        String length = form.choice("groupLength", "Lengths in", LengthUnit.words());
+        return new Units(
+                TemperatureUnit.withLetter(temperature).orElse(TemperatureUnit.CELSIUS),
+                LengthUnit.withWord(length).orElse(LengthUnit.CENTIMETRES));
     }
 
     private static ZoneId readZone(FormReader form) {

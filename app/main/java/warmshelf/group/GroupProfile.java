@@ -20,8 +20,16 @@ public record GroupProfile(String name, ZoneId zone, Units units, String country
         List<String> sentences = new ArrayList<>();
         compare(sentences, "Group’s name", name, other.name);
         compare(sentences, "Time zone", zone.getId(), other.zone.getId());
-        compare(sentences, "Temperatures in", units.temperature(), other.units.temperature());
-        compare(sentences, "Lengths in", units.length(), other.units.length());
+        compare(
+                sentences,
+                "Temperatures in",
+                units.temperature().letter(),
+                other.units.temperature().letter());
+        compare(
+                sentences,
+                "Lengths in",
+                units.length().word(),
+                other.units.length().word());
         compare(sentences, "Country", country, other.country);
         compare(sentences, "Group’s postcode", homePostcode, other.homePostcode);
         compare(sentences, "Season", String.valueOf(season), String.valueOf(other.season));

@@ -36,7 +36,7 @@ public final class GroupStore {
                         new GroupProfile(
                                 row.getName(),
                                 ZoneId.of(row.getTimeZone()),
-                                new Units(row.getTemperatureUnit(), row.getLengthUnit()),
+                                Units.of(row.getTemperatureUnit(), row.getLengthUnit()),
                                 row.getCountry(),
                                 row.getHomePostcode(),
                                 row.getSeason()),
@@ -53,8 +53,10 @@ public final class GroupStore {
                 .set(GROUP_PROFILE.ID, THE_ONE)
                 .set(GROUP_PROFILE.NAME, profile.name())
                 .set(GROUP_PROFILE.TIME_ZONE, profile.zone().getId())
-                .set(GROUP_PROFILE.TEMPERATURE_UNIT, profile.units().temperature())
-                .set(GROUP_PROFILE.LENGTH_UNIT, profile.units().length())
+                .set(
+                        GROUP_PROFILE.TEMPERATURE_UNIT,
+                        profile.units().temperature().letter())
+                .set(GROUP_PROFILE.LENGTH_UNIT, profile.units().length().word())
                 .set(GROUP_PROFILE.COUNTRY, profile.country())
                 .set(GROUP_PROFILE.HOME_POSTCODE, profile.homePostcode())
                 .set(GROUP_PROFILE.SEASON, profile.season())
@@ -70,8 +72,10 @@ public final class GroupStore {
                     .update(GROUP_PROFILE)
                     .set(GROUP_PROFILE.NAME, profile.name())
                     .set(GROUP_PROFILE.TIME_ZONE, profile.zone().getId())
-                    .set(GROUP_PROFILE.TEMPERATURE_UNIT, profile.units().temperature())
-                    .set(GROUP_PROFILE.LENGTH_UNIT, profile.units().length())
+                    .set(
+                            GROUP_PROFILE.TEMPERATURE_UNIT,
+                            profile.units().temperature().letter())
+                    .set(GROUP_PROFILE.LENGTH_UNIT, profile.units().length().word())
                     .set(GROUP_PROFILE.COUNTRY, profile.country())
                     .set(GROUP_PROFILE.HOME_POSTCODE, profile.homePostcode())
                     .set(GROUP_PROFILE.SEASON, profile.season())

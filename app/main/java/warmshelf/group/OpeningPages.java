@@ -15,6 +15,8 @@ import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.words.Choice;
 import warmshelf.words.Countries;
+import warmshelf.words.LengthUnit;
+import warmshelf.words.TemperatureUnit;
 
 /** Opening the group: the link printed at the first start lets one person name it and become its first coordinator. */
 public final class OpeningPages implements Pages {
@@ -62,9 +64,9 @@ public final class OpeningPages implements Pages {
                         "groupZone",
                         List.of(offeredZone.getId()),
                         "groupTemperature",
-                        List.of("F"),
+                        List.of(TemperatureUnit.FAHRENHEIT.letter()),
                         "groupLength",
-                        List.of("in"),
+                        List.of(LengthUnit.INCHES.word()),
                         GroupForm.COUNTRY,
                         List.of("US"),
                         "groupSeason",

@@ -2,8 +2,11 @@ package warmshelf.group;
 
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import warmshelf.web.FormReader;
+import warmshelf.words.LengthUnit;
+import warmshelf.words.TemperatureUnit;
 
 /** What members change about themselves, as typed. */
 record OwnSettingsForm(FormReader reader, OwnSettings settings, int version) {
@@ -14,8 +17,8 @@ record OwnSettingsForm(FormReader reader, OwnSettings settings, int version) {
         String name = PersonForm.readName(form);
         String country = PostcodeRule.readCountry(form, "country");
         String postcode = PostcodeRule.readPostcode(form, "postcode", "Your postcode", country);
-        String temperature = form.choice("temperature", "Temperatures in", List.of(AS_THE_GROUP, "C", "F"));
-        String length = form.choice("length", "Lengths in", List.of(AS_THE_GROUP, "cm", "in"));
+        String temperature = form.choice("temperature", "Temperatures in", orAsTheGroup(TemperatureUnit.letters()));
+        String length = form.choice("length", "Lengths in", orAsTheGroup(LengthUnit.words()));
         int version = form.wholeNumber("version", "Version", 1, Integer.MAX_VALUE);
         return new OwnSettingsForm(
                 form, new OwnSettings(name, country, postcode, own(temperature), own(length)), version);
@@ -34,6 +37,10 @@ record OwnSettingsForm(FormReader reader, OwnSettings settings, int version) {
                 "temperature", List.of(shown(member.temperatureUnit())),
                 "length", List.of(shown(member.lengthUnit())),
                 "version", List.of(String.valueOf(member.version()))));
+    }
+
+    private static List<String> orAsTheGroup(List<String> units) {
+        return Stream.concat(Stream.of(AS_THE_GROUP), units.stream()).toList();
     }
 
     private static String shown(@Nullable String unit) {

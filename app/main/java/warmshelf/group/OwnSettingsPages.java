@@ -101,9 +101,9 @@ public final class OwnSettingsPages implements Pages {
             List<Choice> lengths) {
         private static final Choice AS_THE_GROUP = new Choice(OwnSettingsForm.AS_THE_GROUP, "As the group shows them");
         private static final List<Choice> TEMPERATURES =
-                List.of(AS_THE_GROUP, new Choice("C", "Degrees Celsius"), new Choice("F", "Degrees Fahrenheit"));
+                List.of(AS_THE_GROUP, GroupChoices.CELSIUS, GroupChoices.FAHRENHEIT);
         private static final List<Choice> LENGTHS =
-                List.of(AS_THE_GROUP, new Choice("cm", "Centimetres"), new Choice("in", "Inches"));
+                List.of(AS_THE_GROUP, GroupChoices.CENTIMETRES, GroupChoices.INCHES);
 
         SettingsPage(FormReader form, FormReader passphraseForm) {
             this(form, passphraseForm, Countries.byName(), TEMPERATURES, LENGTHS);

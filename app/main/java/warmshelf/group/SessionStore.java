@@ -181,7 +181,7 @@ public final class SessionStore implements Doors {
                 row.get(MEMBER.ROLE).equals("coordinator"),
                 row.get(MEMBER.COUNTRY),
                 row.get(MEMBER.POSTCODE),
-                new Units(row.get(TEMPERATURE), row.get(LENGTH)),
+                Units.of(row.get(TEMPERATURE), row.get(LENGTH)),
                 row.get(GROUP_PROFILE.NAME),
                 zone,
                 row.get(GROUP_PROFILE.SEASON),

@@ -32,7 +32,7 @@ public final class Figures {
 
     /** Whether the reader measures in inches, and so in ounces and gallons. */
     public boolean inches() {
-        return units.length().equals("in");
+        return units.inInches();
     }
 
     /** For example '10–15 cm'; a row without a figure as it is printed. */
@@ -129,20 +129,17 @@ public final class Figures {
         Amount own = row.amount()
                 .orElseThrow(() -> new IllegalArgumentException(
                         "no figure is given for '%s, %s'".formatted(row.topic(), row.item())));
-        boolean asPrinted = row.unit().equals("F") ? units.temperature().equals("F") : inches();
+        Amount metric = row.metricAmount().orElse(own);
         return switch (row.unit()) {
             case "C" -> degrees(own);
+            case "F" -> units.inFahrenheit() ? own : metric;
             case "mm" -> inches() ? inInches(own) : own;
-            default -> asPrinted ? own : row.metricAmount().orElse(own);
+            default -> inches() ? own : metric;
         };
     }
 
     private Amount degrees(Amount celsius) {
-        return new Amount(
-                units.degrees(celsius.low()),
-                units.degrees(celsius.high()),
-                "°" + units.temperature(),
-                celsius.bound());
+        return new Amount(units.degrees(celsius.low()), units.degrees(celsius.high()), units.degree(), celsius.bound());
     }
 
     private static Amount inInches(Amount centimetres) {

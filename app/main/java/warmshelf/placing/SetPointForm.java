@@ -5,6 +5,9 @@ import warmshelf.words.Units;
 
 /** Reads a set-point as typed in the reader's own unit. */
 public final class SetPointForm {
+    private static final int LOWEST_C = 10;
+    private static final int HIGHEST_C = 40;
+
     private SetPointForm() {}
 
     /** The field 'celsius' as typed: in degrees Celsius to a tenth. */
@@ -18,8 +21,7 @@ public final class SetPointForm {
     }
 
     private static int typed(FormReader form, Units units) {
-        boolean fahrenheit = units.temperature().equals("F");
-        return form.wholeNumber(
-                "celsius", "The set-point in °" + units.temperature(), fahrenheit ? 50 : 10, fahrenheit ? 104 : 40);
+        return form.wholeNumber("celsius", "The set-point in " + units.degree(), (int) units.degrees(LOWEST_C), (int)
+                units.degrees(HIGHEST_C));
     }
 }

@@ -143,11 +143,10 @@ final class ChartDrawing {
     }
 
     private List<ResponseChart.Tick> temperatures() {
-        boolean fahrenheit = units.temperature().equals("F");
-        int step = fahrenheit ? 10 : 5;
+        int step = units.inFahrenheit() ? 10 : 5;
         List<ResponseChart.Tick> ticks = new ArrayList<>();
         for (int degrees = -20; degrees <= 130; degrees += step) {
-            double celsius = fahrenheit ? (degrees - 32) * 5 / 9.0 : degrees;
+            double celsius = units.temperature().toCelsius(degrees);
             if (celsius >= lowC && celsius <= highC) {
                 ticks.add(new ResponseChart.Tick(number(x(celsius)), String.valueOf(degrees)));
             }

@@ -87,7 +87,7 @@ public final class KeepingForm {
     }
 
     private static OptionalDouble celsius(FormReader reader, Units units) {
-        if (!units.temperature().equals("F")) {
+        if (!units.inFahrenheit()) {
             return number(reader, "storageTemperature", "Temperature in °C", Conditions.COLDEST, Conditions.WARMEST);
         }
         OptionalDouble degrees = number(

@@ -90,7 +90,7 @@ final class LotPages implements Pages {
                 recount,
                 KeepingForm.SOURCES,
                 KeepingForm.STORAGES,
-                "°" + visitor.units().temperature());
+                visitor.units().degree());
     }
 
     private void recordTest(Context ctx) {

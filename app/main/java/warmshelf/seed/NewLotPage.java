@@ -34,6 +34,6 @@ record NewLotPage(
                 KeepingForm.SOURCES,
                 KeepingForm.STORAGES,
                 MaturityForm.BASES,
-                "°" + units.temperature());
+                units.degree());
     }
 }

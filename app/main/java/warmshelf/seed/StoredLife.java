@@ -2,6 +2,7 @@ package warmshelf.seed;
 
 import warmshelf.crop.Crop;
 import warmshelf.seed.StorageKind.Conditions;
+import warmshelf.words.TemperatureUnit;
 
 /**
  * The usual life of a crop's seed in good storage, and how its viability falls off with it: for the first year, or half its life
@@ -21,7 +22,7 @@ record StoredLife(double years, double toMinimum) {
     // Where no source gives a life: our assumption, the commonest figure of the crop table being four.
     private static final int USUAL_YEARS = 3;
     private static final Conditions GOOD = StorageKind.CUPBOARD.conditions().orElseThrow();
-    private static final double CELSIUS_THAT_DOUBLE = 10 / 1.8;
+    private static final double CELSIUS_THAT_DOUBLE = TemperatureUnit.FAHRENHEIT.differenceToCelsius(10);
 
     static StoredLife of(Crop crop) {
         Integer life = crop.seedLifeYears();

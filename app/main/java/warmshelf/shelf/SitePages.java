@@ -45,7 +45,7 @@ public final class SitePages implements Pages {
     private record ListPage(List<Site> sites) {}
 
     private void newSite(Context ctx) {
-        boolean fahrenheit = Visitor.of(ctx).units().temperature().equals("F");
+        boolean fahrenheit = Visitor.of(ctx).units().inFahrenheit();
         StandEditPages.show(
                 ctx, addSitePage(new FormReader(SiteForm.blank(shelving.all().size() + 1, fahrenheit))));
     }

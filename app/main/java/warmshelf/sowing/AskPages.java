@@ -164,7 +164,7 @@ public final class AskPages implements Pages {
                 box,
                 visitor.today(),
                 visitor.season(),
-                visitor.units().length().equals("in"));
+                visitor.units().inInches());
         Optional<AskForm.Ask> ask = form.ask();
         if (ask.isEmpty()) {
             return new Reading(form.reader(), Optional.empty());
@@ -225,7 +225,7 @@ public final class AskPages implements Pages {
                         .map(crop -> new Choice(crop.id(), crop.name()))
                         .toList(),
                 crops.fromSlips(),
-                visitor.units().length().equals("in"));
+                visitor.units().inInches());
     }
 
     /** The lots of which this member may plan on something, and the one chosen already. */

@@ -12,10 +12,6 @@ public final class Degrees {
 
     private Degrees() {}
 
-    public static boolean fahrenheit(Units units) {
-        return units.temperature().equals("F");
-    }
-
     /** What was typed in a person's units, in Celsius. */
     public static double celsius(double typed, Units units) {
         return units.celsiusOf(typed);
@@ -28,7 +24,7 @@ public final class Degrees {
 
     /** For example '28.5 °F' or '-2.0 °C'. */
     public static String words(double celsius, Units units) {
-        return typed(celsius, units) + " °" + units.temperature();
+        return typed(celsius, units) + " " + units.degree();
     }
 
     /** The same without the unit, as it stands in a field. */

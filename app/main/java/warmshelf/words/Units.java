@@ -6,10 +6,9 @@ import java.util.stream.LongStream;
 /**
  * The units a person reads. Stored figures are always degrees Celsius and millimetres.
  *
- * @param temperature 'C' or 'F'
- * @param length 'cm' or 'in'
+ * @param length whoever reads inches reads feet, miles and US quarts too
  */
-public record Units(String temperature, String length) {
+public record Units(TemperatureUnit temperature, LengthUnit length) {
 
     public static final double METRES_PER_FOOT = 0.3048;
     private static final double KILOMETRES_PER_MILE = 1.609344;
@@ -22,18 +21,47 @@ public record Units(String temperature, String length) {
     private static final double HALF_A_TENTH_C_IN_F = 0.0901;
     private static final int ROUND_FIGURE = 5;
 
-    public static final Units METRIC = new Units("C", "cm");
+    public static final Units METRIC = new Units(TemperatureUnit.CELSIUS, LengthUnit.CENTIMETRES);
+
+    /** As in the United States. */
+    public static final Units AMERICAN = new Units(TemperatureUnit.FAHRENHEIT, LengthUnit.INCHES);
+
+    /**
+     * The units as the database and forms keep them.
+     *
+     * @param letter 'C' or 'F'
+     * @param word 'cm' or 'in'
+     * @throws IllegalArgumentException for any other
+     */
+    public static Units of(String letter, String word) {
+        return new Units(
+                TemperatureUnit.withLetter(letter)
+                        .orElseThrow(() -> new IllegalArgumentException("no unit of temperature is " + letter)),
+                LengthUnit.withWord(word)
+                        .orElseThrow(() -> new IllegalArgumentException("no unit of length is " + word)));
+    }
+
+    public boolean inFahrenheit() {
+        return temperature == TemperatureUnit.FAHRENHEIT;
+    }
+
+    public boolean inInches() {
+        return length == LengthUnit.INCHES;
+    }
+
+    /** '°C' or '°F'. */
+    public String degree() {
+        return temperature.sign();
+    }
 
     /** For example '26 °C' or '79 °F'. */
     public String temperature(double celsius) {
-        return degrees(celsius) + " °" + temperature;
+        return degrees(celsius) + " " + degree();
     }
 
     /** To a tenth of a degree Celsius or a whole one Fahrenheit, for example '-2.2 °C' or '28 °F'. */
     public String fineTemperature(double celsius) {
-        return temperature.equals("F")
-                ? temperature(celsius)
-                : trimmed(celsius, 1).replace('-', '−') + " °C";
+        return inFahrenheit() ? temperature(celsius) : trimmed(celsius, 1).replace('-', '−') + " °C";
     }
 
     /** For example '24–30 °C'. */
@@ -47,22 +75,22 @@ public record Units(String temperature, String length) {
      * to 27 °C for 75 to 80 °F, so that what people type in fives comes back as it was typed.
      */
     public long degrees(double celsius) {
-        if (!temperature.equals("F")) {
+        if (!inFahrenheit()) {
             return Math.round(celsius);
         }
-        long nearest = Math.round(celsius * 9 / 5 + 32);
+        long nearest = Math.round(temperature.fromCelsius(celsius));
         if (celsius != Math.rint(celsius)) {
             return nearest;
         }
         return LongStream.rangeClosed(nearest - 1, nearest + 1)
-                .filter(each -> each % ROUND_FIGURE == 0 && Math.round((each - 32) / 1.8) == celsius)
+                .filter(each -> each % ROUND_FIGURE == 0 && Math.round(temperature.toCelsius(each)) == celsius)
                 .findFirst()
                 .orElse(nearest);
     }
 
     /** The temperature in °C, to a tenth, that a person of these units means by a number. */
     public double celsiusOf(double typed) {
-        return tenths(temperature.equals("F") ? (typed - 32) / 1.8 : typed);
+        return tenths(temperature.toCelsius(typed));
     }
 
     /**
@@ -70,16 +98,16 @@ public record Units(String temperature, String length) {
      * two of Fahrenheit: where it may stand for a whole or half degree Fahrenheit it is that, as thermometers are read.
      */
     public double typedTemperature(double celsius) {
-        double number = temperature.equals("F") ? celsius * 1.8 + 32 : celsius;
+        double number = temperature.fromCelsius(celsius);
         double half = Math.round(2 * number) / 2.0;
-        boolean mayBeHalf = temperature.equals("F") && Math.abs(number - half) <= HALF_A_TENTH_C_IN_F;
+        boolean mayBeHalf = inFahrenheit() && Math.abs(number - half) <= HALF_A_TENTH_C_IN_F;
         // adding nothing turns a negative zero into a plain one
         return mayBeHalf ? half : tenths(number) + 0.0;
     }
 
     /** A difference of temperatures, for example '18 °F' for ten degrees Celsius. */
     public String temperatureDifference(double celsius) {
-        return "%d °%s".formatted(Math.round(temperature.equals("F") ? celsius * 1.8 : celsius), temperature);
+        return "%d %s".formatted(Math.round(temperature.differenceFromCelsius(celsius)), degree());
     }
 
     /**
@@ -93,24 +121,23 @@ public record Units(String temperature, String length) {
 
     /** The length in millimetres, to a tenth, that a person of these units means by a number. */
     public double millimetresOf(double typed) {
-        return tenths(typed * (length.equals("in") ? 25.4 : 10));
+        return tenths(typed * length.millimetres());
     }
 
     /** The number a person of these units types for a length, to a hundredth. */
     public double typedLength(double millimetres) {
-        return Math.round(millimetres / (length.equals("in") ? 25.4 : 10) * 100) / 100.0;
+        return Math.round(millimetres / length.millimetres() * 100) / 100.0;
     }
 
     /** The measure of volume that a person of these units reads: litres, or US quarts where lengths are inches. */
     public String volumeWord() {
-        return length.equals("in") ? "quarts" : "litres";
+        return inInches() ? "quarts" : "litres";
     }
 
     /** For example '3.2 litres' or '3.4 quarts', whole ones from ten on; below half a litre '250 ml' or '8.5 fl oz' (US). */
     public String volume(double millilitres) {
-        boolean american = length.equals("in");
         if (millilitres < SMALL_ML) {
-            return american
+            return inInches()
                     ? trimmed(millilitres / ML_PER_QUART * FLUID_OUNCES_PER_QUART, 1) + " fl oz"
                     : Math.round(millilitres) + " ml";
         }
@@ -122,12 +149,12 @@ public record Units(String temperature, String length) {
 
     /** The millilitres that a person of these units means by a number of litres or quarts. */
     public double millilitresOf(double typed) {
-        return tenths(typed * (length.equals("in") ? ML_PER_QUART : 1000));
+        return tenths(typed * (inInches() ? ML_PER_QUART : 1000));
     }
 
     /** The number of litres or quarts, to a hundredth, for a volume. */
     public double typedVolume(double millilitres) {
-        return Math.round(millilitres / (length.equals("in") ? ML_PER_QUART : 1000) * 100) / 100.0;
+        return Math.round(millilitres / (inInches() ? ML_PER_QUART : 1000) * 100) / 100.0;
     }
 
     private static double tenths(double number) {
@@ -136,22 +163,22 @@ public record Units(String temperature, String length) {
 
     /** For example '0.6 cm' or '0.25 in'. */
     public String length(double millimetres) {
-        if (length.equals("in")) {
-            return trimmed(roundedInches(millimetres / 25.4), 2) + " in";
+        if (inInches()) {
+            return trimmed(roundedInches(millimetres / length.millimetres()), 2) + " in";
         }
-        return trimmed(millimetres / 10, 1) + " cm";
+        return trimmed(millimetres / length.millimetres(), 1) + " cm";
     }
 
     /** A height above the sea, for example '300 m' or '984 ft'. */
     public String height(double metres) {
-        return length.equals("in")
+        return inInches()
                 ? String.format(Locale.ROOT, "%,d ft", Math.round(metres / METRES_PER_FOOT))
                 : String.format(Locale.ROOT, "%,d m", Math.round(metres));
     }
 
     /** A way along the ground, for example '12 km' or '7 miles'. */
     public String distance(double kilometres) {
-        if (!length.equals("in")) {
+        if (!inInches()) {
             return String.format(Locale.ROOT, "%,d km", Math.round(kilometres));
         }
         long miles = Math.round(kilometres / KILOMETRES_PER_MILE);

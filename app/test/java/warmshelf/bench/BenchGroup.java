@@ -125,7 +125,7 @@ final class BenchGroup {
                 members.add(store.add(inside.dsl(), member, number == 1, "for the benchmark"));
             }
             GroupProfile profile =
-                    new GroupProfile("Bench Seed Starters", ZONE, new Units("F", "in"), "US", "55806", season(today));
+                    new GroupProfile("Bench Seed Starters", ZONE, Units.AMERICAN, "US", "55806", season(today));
             new GroupStore(database, audit).open(inside.dsl(), profile, members.get(0));
             return members;
         });

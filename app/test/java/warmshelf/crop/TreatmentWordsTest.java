@@ -10,7 +10,7 @@ import warmshelf.ReferenceTable;
 import warmshelf.words.Units;
 
 class TreatmentWordsTest {
-    private static final Units US = new Units("F", "in");
+    private static final Units US = Units.AMERICAN;
 
     @Test
     void every_crop_of_the_reference_has_words_in_the_readers_units_alone() {
@@ -45,7 +45,7 @@ class TreatmentWordsTest {
         artichoke       | F | About 10 days under 50 °F as seedlings bring heads in the first year.
         """)
     void each_is_said_of_the_figures(String crop, String unit, String words) {
-        assertThat(words(crop, new Units(unit, "cm"))).isEqualTo(words);
+        assertThat(words(crop, Units.of(unit, "cm"))).isEqualTo(words);
     }
 
     @Test

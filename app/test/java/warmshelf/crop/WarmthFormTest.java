@@ -13,7 +13,7 @@ class WarmthFormTest {
     @ParameterizedTest
     @CsvSource({"F, 32, 113", "C, 0, 45"})
     void each_whole_degree_of_a_stated_range_comes_back_as_the_same(String unit, int least, int most) {
-        Units units = new Units(unit, "in");
+        Units units = Units.of(unit, "in");
         for (int degree = least; degree <= most; degree++) {
             String typed = String.valueOf(degree);
             OwnEmergence kept = WarmthForm.read(

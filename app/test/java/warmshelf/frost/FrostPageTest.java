@@ -22,7 +22,7 @@ import warmshelf.frost.evidence.GroupEvidence;
 import warmshelf.words.Units;
 
 class FrostPageTest {
-    private static final Units FEET = new Units("F", "in");
+    private static final Units FEET = Units.AMERICAN;
 
     @Test
     void it_shows_both_dates_at_each_of_three_risks() {

@@ -11,7 +11,7 @@ import warmshelf.words.Units;
 
 /** The guide's pages for readers of each kind of units, and their text. */
 final class Articles {
-    static final Units US = new Units("F", "in");
+    static final Units US = Units.AMERICAN;
     static final Units METRIC = Units.METRIC;
 
     private static final Texts TEXTS = new Texts("guide/en");

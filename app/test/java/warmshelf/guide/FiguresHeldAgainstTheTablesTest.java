@@ -37,8 +37,8 @@ class FiguresHeldAgainstTheTablesTest {
 
     @Test
     void in_units_of_both_kinds() {
-        assertAllHeld(new Units("C", "in"));
-        assertAllHeld(new Units("F", "cm"));
+        assertAllHeld(Units.of("C", "in"));
+        assertAllHeld(Units.of("F", "cm"));
     }
 
     /** A figure that is quoted out of a row's words is one of those words' figures. */

@@ -75,7 +75,7 @@ class SourcesDisagreeTest {
 
         assertThat(pepper.at(25).orElseThrow().days())
                 .isEqualTo(pepper.at(30).orElseThrow().days());
-        assertThat(Articles.text(Topic.BOTTOM_HEAT, new Units("C", "in")))
+        assertThat(Articles.text(Topic.BOTTOM_HEAT, Units.of("C", "in")))
                 .contains("peppers came up as fast at 25 °C as at 30 °C");
     }
 

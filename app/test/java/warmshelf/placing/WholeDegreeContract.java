@@ -46,7 +46,7 @@ abstract class WholeDegreeContract extends StoreContract {
     @ParameterizedTest
     @CsvSource({"F, 50, 104", "C, 10, 40"})
     void a_mat_that_is_turned_stands_at_the_degree_that_was_typed(String unit, int least, int most) {
-        Units units = new Units(unit, "cm");
+        Units units = Units.of(unit, "cm");
         SetPointStore setPoints = new SetPointStore(database(), stays);
         for (int degree = least; degree <= most; degree++) {
             LocalDate day = TODAY.plusDays(degree);
@@ -75,7 +75,7 @@ abstract class WholeDegreeContract extends StoreContract {
     @ParameterizedTest
     @CsvSource({"F, 50, 104", "C, 10, 40"})
     void what_lies_on_a_mat_lies_at_the_degree_that_was_typed_and_is_turned_with_it(String unit, int least, int most) {
-        Units units = new Units(unit, "cm");
+        Units units = Units.of(unit, "cm");
         UUID sowing = room.tomsPeppers();
         for (int degree = least; degree <= most; degree++) {
             LocalDate day = TODAY.plusDays(degree);
@@ -112,7 +112,7 @@ abstract class WholeDegreeContract extends StoreContract {
     @ParameterizedTest
     @CsvSource({"F, 50, 104", "C, 10, 40"})
     void a_mats_thermostat_and_usual_set_point_are_kept_as_typed(String unit, int least, int most) {
-        Units units = new Units(unit, "cm");
+        Units units = Units.of(unit, "cm");
         ShelvingStore shelving = new ShelvingStore(database().sql());
         for (int degree = least; degree < most; degree++) {
             double low = units.celsiusOf(degree);

@@ -179,9 +179,7 @@ class DisplacedPlanTest {
         assertThat(lack.words(Units.METRIC))
                 .isEqualTo("Place 1 on mat M2 is free, but not at a warmth that suits it. Mat M2 stands at 22 °C on"
                         + " 1 Mar for what already lies there; this crop's seed likes 24–30 °C.");
-        assertThat(lack.words(new Units("F", "in")))
-                .contains("72 °F", "75–86 °F")
-                .doesNotContain("°C");
+        assertThat(lack.words(Units.AMERICAN)).contains("72 °F", "75–86 °F").doesNotContain("°C");
         assertThat(lack.help(Units.METRIC)).isEqualTo("It fits once what lies there has gone to another mat.");
     }
 

@@ -11,7 +11,7 @@ import warmshelf.words.Units;
 
 class ReprintWordsTest {
     private static final CropCatalogue CROPS = CropCatalogue.bundled();
-    private static final Units US = new Units("F", "in");
+    private static final Units US = Units.AMERICAN;
 
     @Test
     void the_days_each_reprint_gives_are_told_with_the_one_we_use() {

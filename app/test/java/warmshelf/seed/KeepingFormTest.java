@@ -13,7 +13,7 @@ import warmshelf.web.FormReader;
 import warmshelf.words.Units;
 
 class KeepingFormTest {
-    private static final Units FAHRENHEIT = new Units("F", "in");
+    private static final Units FAHRENHEIT = Units.AMERICAN;
 
     // The equation's stated range (seed-ageing.md): 5 to 25 % moisture; its constants were measured up to 50 °C.
     @ParameterizedTest

@@ -12,7 +12,7 @@ import warmshelf.web.FormReader;
 import warmshelf.words.Units;
 
 class MatFormTest {
-    private static final Units FAHRENHEIT = new Units("F", "in");
+    private static final Units FAHRENHEIT = Units.AMERICAN;
 
     @Test
     void a_mat_typed_in_fahrenheit_is_kept_in_celsius_to_a_tenth() {

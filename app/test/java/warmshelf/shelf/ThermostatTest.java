@@ -17,7 +17,7 @@ class ThermostatTest {
 
     @Test
     void is_told_in_the_readers_unit_as_it_was_typed() {
-        assertThat(new Thermostat(21.7, 32.8).words(new Units("F", "in"))).isEqualTo("71–91 °F");
+        assertThat(new Thermostat(21.7, 32.8).words(Units.AMERICAN)).isEqualTo("71–91 °F");
         assertThat(new Thermostat(21.7, 32.8).words(Units.METRIC)).isEqualTo("22–33 °C");
     }
 }

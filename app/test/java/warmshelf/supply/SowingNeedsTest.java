@@ -79,7 +79,7 @@ class SowingNeedsTest {
         assertThat(line.atLeast()).isEqualTo(30_975);
         assertThat(line.atMost()).isEqualTo(51_625);
         assertThat(line.toLookFor(Units.METRIC)).isEqualTo(45_000);
-        assertThat(line.toLookFor(new Units("F", "in"))).isCloseTo(45 * 946.353, within(1.0));
+        assertThat(line.toLookFor(Units.AMERICAN)).isCloseTo(45 * 946.353, within(1.0));
         assertThat(new ShoppingList.Line(SupplyItem.SOWING_COMPOST, 40_000, 0, List.of()).toLookFor(Units.METRIC))
                 .isEqualTo(40_000);
         assertThat(new ShoppingList.Line(SupplyItem.LABELS, 12, 0, List.of()).atMost())
@@ -137,7 +137,7 @@ class SowingNeedsTest {
 
     @Test
     void volumes_are_read_in_litres_or_us_quarts() {
-        Units american = new Units("F", "in");
+        Units american = Units.AMERICAN;
         // NIST Handbook 44, Appendix C: 1 liquid quart = 0.946 352 9 L, 1 fluid ounce = 29.573 53 mL.
         assertThat(american.volume(946.3529)).isEqualTo("1 quart");
         assertThat(american.volume(295.7353)).isEqualTo("10 fl oz");

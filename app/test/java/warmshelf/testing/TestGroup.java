@@ -164,7 +164,7 @@ public final class TestGroup implements AutoCloseable {
         new GroupStore(database, audit)
                 .open(
                         database.sql(),
-                        new GroupProfile(NAME, ZONE, new Units("F", "in"), "US", "55806", 2027),
+                        new GroupProfile(NAME, ZONE, Units.AMERICAN, "US", "55806", 2027),
                         coordinator.id());
         return List.of(
                 coordinator,

@@ -186,7 +186,7 @@ class TimelineTest {
 
     @Test
     void a_reader_of_fahrenheit_is_told_fahrenheit_alone() {
-        Asked cool = Asked.of(Crops.PEPPER, 10, MAY_24).readIn(new Units("F", "in"));
+        Asked cool = Asked.of(Crops.PEPPER, 10, MAY_24).readIn(Units.AMERICAN);
         Timeline timeline = cool.answered();
 
         assertThat(timeline.notes()).anyMatch(note -> note.contains("will not come up at 50 °F"));

@@ -14,7 +14,7 @@ class WholeDegreesTest {
     @ParameterizedTest
     @CsvSource({"F, 32, 120", "F, -40, 31", "C, 0, 49", "C, -40, -1"})
     void a_whole_degree_typed_comes_back_as_the_same(String unit, int least, int most) {
-        Units units = new Units(unit, "cm");
+        Units units = Units.of(unit, "cm");
         for (int degree = least; degree <= most; degree++) {
             double kept = BigDecimal.valueOf(units.celsiusOf(degree))
                     .setScale(1, RoundingMode.HALF_UP)
@@ -29,7 +29,7 @@ class WholeDegreesTest {
     // to 32 °C.
     @Test
     void whole_degrees_celsius_are_read_in_round_fahrenheit() {
-        Units units = new Units("F", "in");
+        Units units = Units.AMERICAN;
         assertThat(units.temperatureRange(24, 27)).isEqualTo("75–80 °F");
         assertThat(units.temperatureRange(21, 32)).isEqualTo("70–90 °F");
     }
@@ -37,7 +37,7 @@ class WholeDegreesTest {
     @ParameterizedTest
     @CsvSource({"F, 32, 120", "C, 0, 49"})
     void what_is_typed_as_it_was_shown_stays_what_it_is(String unit, int least, int most) {
-        Units units = new Units(unit, "cm");
+        Units units = Units.of(unit, "cm");
         for (int degree = least; degree <= most; degree++) {
             double stands = units.celsiusOf(degree) + 0.2;
             long shown = units.degrees(stands);

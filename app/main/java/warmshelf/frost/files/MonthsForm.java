@@ -15,6 +15,7 @@ import warmshelf.frost.Threshold;
 import warmshelf.frost.YearDay;
 import warmshelf.frost.station.Side;
 import warmshelf.web.FormReader;
+import warmshelf.words.TemperatureUnit;
 import warmshelf.words.Units;
 
 /** Twelve mean daily minima of a place, typed in the reader's own unit. */
@@ -50,15 +51,10 @@ public final class MonthsForm {
     }
 
     private static double mean(FormReader reader, Month month, Units units) {
-        String label = name(month) + " in °" + units.temperature();
-        if (units.temperature().equals("F")) {
-            return (reader.decimal(field(month), label, fahrenheit(COLDEST_C), fahrenheit(WARMEST_C)) - 32) / 1.8;
-        }
-        return reader.decimal(field(month), label, COLDEST_C, WARMEST_C);
-    }
-
-    private static double fahrenheit(double celsius) {
-        return celsius * 1.8 + 32;
+        String label = name(month) + " in " + units.degree();
+        TemperatureUnit unit = units.temperature();
+        return unit.toCelsius(
+                reader.decimal(field(month), label, unit.fromCelsius(COLDEST_C), unit.fromCelsius(WARMEST_C)));
     }
 
     private static String name(Month month) {

@@ -16,6 +16,7 @@ import warmshelf.frost.Threshold;
 import warmshelf.frost.minima.CsvLine;
 import warmshelf.frost.station.CalendarDay;
 import warmshelf.frost.station.Side;
+import warmshelf.words.TemperatureUnit;
 
 /**
  * Reads the annual and seasonal U.S. Climate Normals by station, 1981-2010 and 1991-2020, in which each row is a station.
@@ -139,7 +140,9 @@ final class NormalsFile implements RowReader {
 
     private static String name(Threshold threshold, Side side) {
         return "%s %d °F"
-                .formatted(side == Side.SPRING ? "last" : "first", Math.round(threshold.celsius() * 9 / 5 + 32));
+                .formatted(
+                        side == Side.SPRING ? "last" : "first",
+                        Math.round(TemperatureUnit.FAHRENHEIT.fromCelsius(threshold.celsius())));
     }
 
     /** The code that stands in place of a date, or null. */

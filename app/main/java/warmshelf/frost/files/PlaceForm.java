@@ -15,7 +15,7 @@ final class PlaceForm {
 
     /** The place, or a sentence beside each field that cannot be used. */
     static TypedPlace required(FormReader reader, Units units) {
-        boolean feet = units.length().equals("in");
+        boolean feet = units.inInches();
         double perMetre = feet ? 1 / Units.METRES_PER_FOOT : 1;
         double latitude = reader.decimal("latitude", "Latitude", -90, 90);
         double longitude = reader.decimal("longitude", "Longitude", -180, 180);

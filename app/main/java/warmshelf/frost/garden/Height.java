@@ -10,22 +10,18 @@ public final class Height {
 
     private Height() {}
 
-    static boolean inFeet(Units units) {
-        return units.length().equals("in");
-    }
-
     /** 'metres' or 'feet'. */
     public static String unit(Units units) {
-        return inFeet(units) ? "feet" : "metres";
+        return units.inInches() ? "feet" : "metres";
     }
 
     public static double metres(double typed, Units units) {
-        return inFeet(units) ? typed * Units.METRES_PER_FOOT : typed;
+        return units.inInches() ? typed * Units.METRES_PER_FOOT : typed;
     }
 
     /** The figure a person of these units reads, in whole metres or feet. */
     public static long figure(double metres, Units units) {
-        return Math.round(inFeet(units) ? metres / Units.METRES_PER_FOOT : metres);
+        return Math.round(units.inInches() ? metres / Units.METRES_PER_FOOT : metres);
     }
 
     /** For example '46.84° N, 92.22° W, 1,405 ft above the sea'. */

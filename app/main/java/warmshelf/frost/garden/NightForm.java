@@ -41,7 +41,7 @@ public final class NightForm {
                     "day",
                     "The morning was %s, which is still to come; a day up to %s is accepted.".formatted(day, today));
         }
-        String unit = Degrees.fahrenheit(units) ? "Fahrenheit" : "Celsius";
+        String unit = units.temperature().scale();
         reader.requiredText("temperature", "The lowest temperature", 40);
         double figure = reader.decimal(
                 "temperature",

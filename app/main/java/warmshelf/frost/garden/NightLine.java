@@ -52,7 +52,7 @@ final class NightLine {
         double most = Degrees.figure(Degrees.HIGHEST_C, units);
         if (figure < least || figure > most) {
             return problem("the temperature was %s degrees %s; %.0f to %.0f are accepted"
-                    .formatted(figure, Degrees.fahrenheit(units) ? "Fahrenheit" : "Celsius", least, most));
+                    .formatted(figure, units.temperature().scale(), least, most));
         }
         return new Read(day, Degrees.celsius(figure, units), null);
     }

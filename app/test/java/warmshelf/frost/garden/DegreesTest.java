@@ -13,7 +13,7 @@ import warmshelf.words.Degrees;
 import warmshelf.words.Units;
 
 class DegreesTest {
-    private static final Units FAHRENHEIT = new Units("F", "in");
+    private static final Units FAHRENHEIT = Units.AMERICAN;
 
     // NOAA's climate normals give 36, 32 and 28 °F as 2.2, 0 and -2.2 °C
     @ParameterizedTest
@@ -34,7 +34,7 @@ class DegreesTest {
     @ParameterizedTest
     @CsvSource({"F, -40, 113", "C, -40, 45"})
     void each_whole_degree_of_a_night_comes_back_in_its_form(String unit, int least, int most) {
-        Units units = new Units(unit, "in");
+        Units units = Units.of(unit, "in");
         LocalDate day = LocalDate.of(2027, 5, 20);
         for (int degree = least; degree <= most; degree++) {
             NightForm typed = NightForm.of(
