@@ -26,7 +26,7 @@ public final class MatStore {
 
     public EditOutcome add(UUID shelfId, MatDraft draft, UUID by) {
         UUID id = UUID.randomUUID();
-        return ShelvingEdit.make(sql, nameTaken(draft), transaction -> {
+        return EditStore.make(sql, nameTaken(draft), transaction -> {
             transaction
                     .insertInto(MAT)
                     .set(MAT.ID, id)
@@ -52,7 +52,7 @@ public final class MatStore {
      * @param units in which a refusal names temperatures
      */
     public EditOutcome change(UUID id, int version, MatDraft draft, UUID by, LocalDate today, Units units) {
-        return ShelvingEdit.make(sql, nameTaken(draft), transaction -> {
+        return EditStore.make(sql, nameTaken(draft), transaction -> {
             if (PLACES.usedBeyond(transaction, id, draft.places())) {
                 return PlaceStore.used("places", "Places", draft.places());
             }

@@ -18,7 +18,7 @@ public final class RackStore {
 
     public EditOutcome add(UUID siteId, RackDraft draft, UUID by) {
         UUID id = UUID.randomUUID();
-        return ShelvingEdit.make(sql, nameTaken(draft), transaction -> {
+        return EditStore.make(sql, nameTaken(draft), transaction -> {
             transaction
                     .insertInto(RACK)
                     .set(RACK.ID, id)
@@ -33,7 +33,7 @@ public final class RackStore {
     }
 
     public EditOutcome change(UUID id, int version, RackDraft draft, UUID by) {
-        return ShelvingEdit.make(sql, nameTaken(draft), transaction -> {
+        return EditStore.make(sql, nameTaken(draft), transaction -> {
             int changed = transaction
                     .update(RACK)
                     .set(RACK.NAME, draft.name())

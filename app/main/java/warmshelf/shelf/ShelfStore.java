@@ -21,7 +21,7 @@ public final class ShelfStore {
 
     public EditOutcome add(UUID rackId, ShelfDraft draft, UUID by) {
         UUID id = UUID.randomUUID();
-        return ShelvingEdit.make(sql, levelTaken(draft), transaction -> {
+        return EditStore.make(sql, levelTaken(draft), transaction -> {
             transaction
                     .insertInto(SHELF)
                     .set(SHELF.ID, id)
@@ -38,7 +38,7 @@ public final class ShelfStore {
     }
 
     public EditOutcome change(UUID id, int version, ShelfDraft draft, UUID by) {
-        return ShelvingEdit.make(sql, levelTaken(draft), transaction -> {
+        return EditStore.make(sql, levelTaken(draft), transaction -> {
             if (PLACES.usedBeyond(transaction, id, draft.litPlaces())) {
                 return PlaceStore.used("litPlaces", "Places under light", draft.litPlaces());
             }

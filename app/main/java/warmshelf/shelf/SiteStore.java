@@ -19,7 +19,7 @@ public final class SiteStore {
 
     public EditOutcome add(SiteDraft draft, UUID by) {
         UUID id = UUID.randomUUID();
-        return ShelvingEdit.make(sql, nameTaken(draft), transaction -> {
+        return EditStore.make(sql, nameTaken(draft), transaction -> {
             transaction
                     .insertInto(SITE)
                     .set(SITE.ID, id)
@@ -36,7 +36,7 @@ public final class SiteStore {
     }
 
     public EditOutcome change(UUID id, int version, SiteDraft draft, UUID by) {
-        return ShelvingEdit.make(sql, nameTaken(draft), transaction -> {
+        return EditStore.make(sql, nameTaken(draft), transaction -> {
             int changed = transaction
                     .update(SITE)
                     .set(SITE.NAME, draft.name())

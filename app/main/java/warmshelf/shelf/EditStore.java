@@ -4,11 +4,11 @@ import java.util.function.Function;
 import org.jooq.DSLContext;
 import org.jooq.exception.IntegrityConstraintViolationException;
 
-/** A change to a site, rack, shelf or mat, of which the database keeps no two of a name. */
-final class ShelvingEdit {
+/** Makes a change to a site, rack, shelf or mat, of which the database keeps no two of a name. */
+final class EditStore {
     private static final String UNIQUE_VIOLATION = "23505";
 
-    private ShelvingEdit() {}
+    private EditStore() {}
 
     /**
      * Makes a change in one transaction.
