@@ -1,45 +1,107 @@
 package warmshelf.frost;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.annotation.JsonInclude.Include;
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Objects;
-import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The frost command's answer, field by field as documented. Figures that a surface cannot give (number of seasons,
- * earliest and latest date on record) are null.
+ * The frost command's answer, field by field as documented, whatever the dates rest on. What every answer has is null
+ * where it cannot be given; what only one kind of evidence can tell is left out of the others.
+ *
+ * @param thresholdC at or below which a minimum counts as frost; of daily minima only
+ * @param surface of the bundled surface only
  */
 record FrostAnswer(
         String evidence,
         String place,
-        double latitude,
-        double longitude,
-        double elevationM,
+        @Nullable Double latitude,
+        @Nullable Double longitude,
+        @Nullable Double elevationM,
+        @JsonInclude(Include.NON_NULL) @Nullable Double thresholdC,
         Season spring,
         Season autumn,
-        List<Object> stations,
-        Surface surface,
+        List<Station> stations,
+        @JsonInclude(Include.NON_NULL) @Nullable Surface surface,
         List<String> notes) {
 
+    /**
+     * One side of the year.
+     *
+     * @param seasons how many were counted; null where none were
+     * @param anyFrost share of seasons with any frost
+     * @param doubt of the surface and of stations only
+     * @param height of the surface only
+     * @param counted of daily minima only
+     */
     record Season(
             @Nullable Integer seasons,
             @Nullable Integer seasonsWithFrost,
-            double anyFrost,
+            @Nullable Double anyFrost,
+            @JsonUnwrapped Dates dates,
+            @Nullable Double sdDays,
+            @Nullable String latest,
+            @Nullable String earliest,
+            @JsonUnwrapped @Nullable Doubt doubt,
+            @JsonUnwrapped @Nullable Height height,
+            @JsonUnwrapped @Nullable Counted counted) {
+
+        /** One of which no seasons were counted. */
+        static Season estimated(
+                double anyFrost, Dates dates, OptionalDouble sdDays, @Nullable Doubt doubt, @Nullable Height height) {
+            return new Season(
+                    null, null, thousandths(anyFrost), dates, tenths(sdDays), null, null, doubt, height, null);
+        }
+    }
+
+    /** The days of four risks. */
+    record Dates(
             @Nullable LocalDate p50,
             @Nullable LocalDate p30,
             @Nullable LocalDate p10,
-            @Nullable LocalDate p90,
-            double sdDays,
-            @Nullable String latest,
-            @Nullable String earliest,
-            double yearSdDays,
-            double stationScatterDays,
-            double elevationSdDays,
-            double adjustmentDays,
-            double daysPer100M) {}
+            @Nullable LocalDate p90) {
+
+        /** @param dayAt the day of a 365-day year at a risk */
+        static Dates of(DoubleFunction<OptionalDouble> dayAt, int year) {
+            return new Dates(
+                    date(dayAt.apply(0.5), year),
+                    date(dayAt.apply(0.3), year),
+                    date(dayAt.apply(0.1), year),
+                    date(dayAt.apply(0.9), year));
+        }
+    }
+
+    /** What the standard deviation is made of. */
+    record Doubt(double yearSdDays, double stationScatterDays, double elevationSdDays) {}
+
+    /** What the height of the place does to the dates. */
+    record Height(double adjustmentDays, double daysPer100M) {}
+
+    /** What a record is worth; {@code method} says whether p50 to p90 are {@code counted} or {@code fitted}. */
+    record Counted(
+            int leftOut,
+            String method,
+            Dates counted,
+            Dates fitted,
+            @Nullable Double p50WithinDays,
+            @Nullable Double p10WithinDays,
+            @Nullable Drift trend) {}
+
+    record Drift(
+            int firstYear,
+            int lastYear,
+            double daysPerDecade,
+            double chance,
+            boolean clear,
+            @Nullable LocalDate p10AtItsEnd,
+            String words) {}
+
+    record Station(
+            String name, double distanceKm, double elevationM, double weight, double adjustmentDays, String source) {}
 
     record Surface(
             List<String> cells,
@@ -48,52 +110,19 @@ record FrostAnswer(
             double nearestStationKm,
             double freezeRareShare) {}
 
-    static FrostAnswer of(FrostClimate climate, int year) {
-        FrostEvidence evidence = climate.evidence();
-        FrostEvidence.Surface surface = Objects.requireNonNull(evidence.surface(), "the surface was asked");
-        return new FrostAnswer(
-                "surface",
-                climate.place(),
-                climate.latitude(),
-                climate.longitude(),
-                climate.elevationM(),
-                season(climate.spring(), risk -> climate.lastSpringFrost(risk, year)),
-                season(climate.autumn(), risk -> climate.firstAutumnFrost(risk, year)),
-                List.of(),
-                new Surface(
-                        surface.cells(),
-                        tenths(surface.referenceElevationM()),
-                        tenths(evidence.elevationSdM()),
-                        tenths(surface.nearestStationKm()),
-                        thousandths(surface.freezeRareShare())),
-                Stream.concat(evidence.notes().stream(), Stream.of(FrostNotes.FROST_POCKET))
-                        .toList());
+    static @Nullable LocalDate date(OptionalDouble day, int year) {
+        return day.isPresent() ? YearDay.in(year, day.getAsDouble()) : null;
     }
 
-    private static Season season(FrostSeason season, DoubleFunction<Optional<LocalDate>> dateAt) {
-        return new Season(
-                null,
-                null,
-                thousandths(season.anyFrost()),
-                dateAt.apply(0.5).orElse(null),
-                dateAt.apply(0.3).orElse(null),
-                dateAt.apply(0.1).orElse(null),
-                dateAt.apply(0.9).orElse(null),
-                tenths(season.sdDays()),
-                null,
-                null,
-                tenths(season.yearSdDays()),
-                tenths(season.stationScatterDays()),
-                tenths(season.elevationSdDays()),
-                tenths(season.adjustmentDays()),
-                tenths(season.daysPer100M()));
-    }
-
-    private static double tenths(double value) {
+    static double tenths(double value) {
         return Math.round(value * 10) / 10.0;
     }
 
-    private static double thousandths(double value) {
+    static @Nullable Double tenths(OptionalDouble value) {
+        return value.isPresent() ? (Double) tenths(value.getAsDouble()) : null;
+    }
+
+    static double thousandths(double value) {
         return Math.round(value * 1000) / 1000.0;
     }
 }

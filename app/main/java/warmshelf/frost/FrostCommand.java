@@ -106,7 +106,7 @@ public final class FrostCommand implements Callable<Integer> {
         return 0;
     }
 
-    private Object answer(int year) {
+    private FrostAnswer answer(int year) {
         if (minima != null) {
             return ofMinima(minima, year);
         }
@@ -116,18 +116,18 @@ public final class FrostCommand implements Callable<Integer> {
         if (monthly != null) {
             return ofMonths(monthly, year);
         }
-        return stations == null ? FrostAnswer.of(climate(), year) : ofStations(stations, year);
+        return stations == null ? FrostAnswers.ofSurface(climate(), year) : ofStations(stations, year);
     }
 
-    private MonthlyAnswer ofMonths(String means, int year) {
+    private FrostAnswer ofMonths(String means, int year) {
         if (postcode != null || stations != null || point == null) {
             throw new BadInput("--monthly goes with --at LAT,LON,ELEVATION_M and nothing else.");
         }
         TypedPoint at = TypedPoint.of(point);
-        return MonthlyAnswer.of(at.latitude(), at.longitude(), at.elevationM(), TypedMonths.of(means), year);
+        return FrostAnswers.ofMonths(at.latitude(), at.longitude(), at.elevationM(), TypedMonths.of(means), year);
     }
 
-    private StationsAnswer ofStations(Path file, int year) {
+    private FrostAnswer ofStations(Path file, int year) {
         PostcodePlace place = point == null || postcode != null
                 ? postcodePlace()
                 : TypedPoint.of(point).place();
@@ -137,7 +137,7 @@ public final class FrostCommand implements Callable<Integer> {
             double difference = place.elevationM() - estimate.stations().get(0).elevationM();
             estimate = estimate(read, place, FrostClimates.elevationSd(difference));
         }
-        return StationsAnswer.of(place, estimate, String.valueOf(file.getFileName()), year);
+        return FrostAnswers.ofStations(place, estimate, String.valueOf(file.getFileName()), year);
     }
 
     private static StationEstimate estimate(StationSet stations, PostcodePlace place, double elevationSdM) {
@@ -145,7 +145,7 @@ public final class FrostCommand implements Callable<Integer> {
                 .orElseThrow(() -> new BadInput("There is no station with frost dates in the file."));
     }
 
-    private MinimaAnswer ofMinima(Path file, int year) {
+    private FrostAnswer ofMinima(Path file, int year) {
         if (postcode != null || point != null || monthly != null || stations != null) {
             throw new BadInput("Beside --minima another source or place was given; one of them is accepted.");
         }

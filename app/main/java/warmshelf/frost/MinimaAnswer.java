@@ -1,11 +1,14 @@
 package warmshelf.frost;
 
+import static warmshelf.frost.FrostAnswer.date;
+import static warmshelf.frost.FrostAnswer.tenths;
+import static warmshelf.frost.FrostAnswer.thousandths;
+
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import warmshelf.frost.minima.FrostRecord;
 import warmshelf.frost.minima.FrostSide;
@@ -14,58 +17,15 @@ import warmshelf.frost.minima.StationMinima;
 import warmshelf.frost.minima.StationPoint;
 import warmshelf.frost.minima.Trend;
 
-/** The frost command's answer from daily minima, field by field as documented. */
-record MinimaAnswer(
-        String evidence,
-        String place,
-        @Nullable Double latitude,
-        @Nullable Double longitude,
-        @Nullable Double elevationM,
-        double thresholdC,
-        Season spring,
-        Season autumn,
-        List<Object> stations,
-        List<String> notes) {
+/** The frost command's answer from a station's daily minima, of which seasons can be counted. */
+final class MinimaAnswer {
+    private MinimaAnswer() {}
 
-    /** One side of the record; {@code method} says whether p50 to p90 are {@code counted} or {@code fitted}. */
-    record Season(
-            int seasons,
-            int seasonsWithFrost,
-            @Nullable Double anyFrost,
-            @Nullable LocalDate p50,
-            @Nullable LocalDate p30,
-            @Nullable LocalDate p10,
-            @Nullable LocalDate p90,
-            @Nullable Double sdDays,
-            @Nullable String latest,
-            @Nullable String earliest,
-            int leftOut,
-            String method,
-            Dates counted,
-            Dates fitted,
-            @Nullable Double p50WithinDays,
-            @Nullable Double p10WithinDays,
-            @Nullable Drift trend) {}
-
-    record Dates(
-            @Nullable LocalDate p50,
-            @Nullable LocalDate p30,
-            @Nullable LocalDate p10,
-            @Nullable LocalDate p90) {}
-
-    record Drift(
-            int firstYear,
-            int lastYear,
-            double daysPerDecade,
-            double chance,
-            boolean clear,
-            @Nullable LocalDate p10AtItsEnd,
-            String words) {}
-
-    static MinimaAnswer of(
+    /** @param latitude of the station as it was typed, before that of the file; null: not typed */
+    static FrostAnswer of(
             StationMinima station, FrostRecord record, @Nullable Double latitude, List<String> notes, int year) {
         StationPoint point = station.point();
-        return new MinimaAnswer(
+        return new FrostAnswer(
                 "daily-minima",
                 point == null ? station.station() : point.name(),
                 point == null || latitude != null ? latitude : (Double) point.latitude(),
@@ -75,56 +35,45 @@ record MinimaAnswer(
                 season(record.spring(), year),
                 season(record.autumn(), year),
                 List.of(),
+                null,
                 notes);
     }
 
-    private static Season season(FrostSide side, int year) {
-        Function<OptionalDouble, @Nullable LocalDate> dated = day -> date(day, year);
-        return new Season(
+    private static FrostAnswer.Season season(FrostSide side, int year) {
+        OptionalDouble anyFrost = side.anyFrost();
+        return new FrostAnswer.Season(
                 side.seasons().size(),
                 side.withFrost(),
-                rounded(side.anyFrost(), 1000),
-                dated.apply(side.dayAt(0.5)),
-                dated.apply(side.dayAt(0.3)),
-                dated.apply(side.dayAt(0.1)),
-                dated.apply(side.dayAt(0.9)),
-                rounded(side.sdDays(), 10),
+                anyFrost.isPresent() ? (Double) thousandths(anyFrost.getAsDouble()) : null,
+                FrostAnswer.Dates.of(side::dayAt, year),
+                tenths(side.sdDays()),
                 monthAndDay(side.latest()),
                 monthAndDay(side.earliest()),
+                null,
+                null,
+                counted(side, year));
+    }
+
+    private static FrostAnswer.Counted counted(FrostSide side, int year) {
+        return new FrostAnswer.Counted(
                 side.leftOut(),
                 side.isCounted() ? "counted" : "fitted",
-                dates(side::countedAt, year),
-                dates(side::fittedAt, year),
-                rounded(side.halfWidthAt(0.5), 10),
-                rounded(side.halfWidthAt(0.1), 10),
+                FrostAnswer.Dates.of(side::countedAt, year),
+                FrostAnswer.Dates.of(side::fittedAt, year),
+                tenths(side.halfWidthAt(0.5)),
+                tenths(side.halfWidthAt(0.1)),
                 Trend.of(side).map(trend -> drift(trend, side, year)).orElse(null));
     }
 
-    private static Dates dates(Function<Double, OptionalDouble> dayAt, int year) {
-        return new Dates(
-                date(dayAt.apply(0.5), year),
-                date(dayAt.apply(0.3), year),
-                date(dayAt.apply(0.1), year),
-                date(dayAt.apply(0.9), year));
-    }
-
-    private static Drift drift(Trend trend, FrostSide side, int year) {
-        return new Drift(
+    private static FrostAnswer.Drift drift(Trend trend, FrostSide side, int year) {
+        return new FrostAnswer.Drift(
                 trend.firstYear(),
                 trend.lastYear(),
-                Math.round(10 * trend.daysPerDecade()) / 10.0,
-                Math.round(1000 * trend.chance()) / 1000.0,
+                tenths(trend.daysPerDecade()),
+                thousandths(trend.chance()),
                 trend.isClear(),
                 date(trend.atItsEnd(side).dayAt(0.1), year),
                 RecordNotes.words(trend, side));
-    }
-
-    private static @Nullable LocalDate date(OptionalDouble day, int year) {
-        return day.isPresent() ? YearDay.in(year, day.getAsDouble()) : null;
-    }
-
-    private static @Nullable Double rounded(OptionalDouble value, int parts) {
-        return value.isPresent() ? (Double) (Math.round(value.getAsDouble() * parts) / (double) parts) : null;
     }
 
     private static @Nullable String monthAndDay(Optional<LocalDate> day) {

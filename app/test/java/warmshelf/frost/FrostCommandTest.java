@@ -51,6 +51,28 @@ class FrostCommandTest {
     }
 
     @Test
+    void what_only_another_kind_of_evidence_can_tell_is_left_out() {
+        JsonNode ofSurface = CommandRun.of("frost", "55811").json();
+        JsonNode ofMonths = CommandRun.of(
+                        "frost", "--monthly", "-14,-11,-5,0,5,10,13,13,8,3,-4,-11", "--at", "46.8,-92.1,180")
+                .json();
+
+        assertThat(ofSurface.get("spring").fieldNames())
+                .toIterable()
+                .endsWith(
+                        "earliest",
+                        "yearSdDays",
+                        "stationScatterDays",
+                        "elevationSdDays",
+                        "adjustmentDays",
+                        "daysPer100M");
+        assertThat(ofSurface.has("surface")).isTrue();
+        assertThat(ofSurface.has("thresholdC")).isFalse();
+        assertThat(ofMonths.get("spring").fieldNames()).toIterable().endsWith("latest", "earliest");
+        assertThat(ofMonths.has("surface")).isFalse();
+    }
+
+    @Test
     void a_point_of_its_own_is_accepted() {
         JsonNode answer = CommandRun.of("frost", "--at", "46.75,-92.25,238", "--season", "2027")
                 .json();
