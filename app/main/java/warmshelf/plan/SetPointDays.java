@@ -97,9 +97,10 @@ final class SetPointDays {
             LocalDate before = day.minusDays(step);
             Double there = of.get(before);
             double planned = Objects.requireNonNull(of.get(day));
-            boolean follows =
-                    there != null && isWhole(planned) && isOneDegree(planned, there) && !settled.contains(day);
-            if (follows && (settled.contains(before) || !isWhole(there))) {
+            if (there == null || settled.contains(day) || !isWhole(planned) || !isOneDegree(planned, there)) {
+                continue;
+            }
+            if (settled.contains(before) || !isWhole(there)) {
                 of.put(day, there);
                 settled.add(day);
             }
