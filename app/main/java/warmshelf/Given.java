@@ -3,6 +3,7 @@ package warmshelf;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
+import warmshelf.words.Numbers;
 
 /** Reads the text given to a command's option, or refuses it with a sentence that says what is accepted. */
 public final class Given {
@@ -36,7 +37,7 @@ public final class Given {
             // falls through to the sentence below, which covers both cases
         }
         throw new BadInput("%s was '%s'; a number from %s to %s is accepted."
-                .formatted(option, shown(text), plain(least), plain(most)));
+                .formatted(option, shown(text), Numbers.plain(least), Numbers.plain(most)));
     }
 
     /** A date in ISO 8601. */
@@ -51,9 +52,5 @@ public final class Given {
     /** The text as a sentence may repeat it. */
     public static String shown(String text) {
         return text.length() <= SHOWN ? text : text.substring(0, SHOWN) + "…";
-    }
-
-    private static String plain(double number) {
-        return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
     }
 }

@@ -19,7 +19,9 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.format.DateTimeFormatter;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import warmshelf.web.Respond;
@@ -64,6 +66,18 @@ class ArchitectureTest {
             .that(areFeaturesOtherThan("Command"))
             .should()
             .dependOnClassesThat(resideInAnyPackage("picocli.."));
+
+    /** But an hour of the day, which one form reads and nothing else writes. */
+    @ArchTest
+    static final ArchRule only_words_say_how_days_are_written = noClasses()
+            .that()
+            .resideOutsideOfPackage("warmshelf.words")
+            .and()
+            .doNotHaveSimpleName("HoursForm")
+            .should()
+            .callMethod(DateTimeFormatter.class, "ofPattern", String.class)
+            .orShould()
+            .callMethod(DateTimeFormatter.class, "ofPattern", String.class, Locale.class);
 
     @ArchTest
     static final ArchRule features_have_no_cycles =

@@ -1,6 +1,5 @@
 package warmshelf.allocation;
 
-import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -10,6 +9,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import warmshelf.words.Numbers;
 
 /**
  * The set-points of a mat for days in a row.
@@ -83,7 +83,7 @@ public record WarmDays(LocalDate from, List<Double> celsius) {
 
     /** A set-point in figures: '26', or '27.2'. */
     public static String written(double celsius) {
-        return BigDecimal.valueOf(celsius).stripTrailingZeros().toPlainString();
+        return Numbers.plain(celsius);
     }
 
     /** The set-points that a form sends; empty when it is none. */

@@ -1,6 +1,5 @@
 package warmshelf.crop;
 
-import java.math.BigDecimal;
 import java.text.Normalizer;
 import java.util.Arrays;
 import java.util.List;
@@ -12,6 +11,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import warmshelf.web.FormReader;
+import warmshelf.words.Numbers;
 import warmshelf.words.Units;
 
 /** What a coordinator types of a crop; temperatures and lengths in the person's units. */
@@ -96,7 +96,7 @@ final class CropForm {
 
     private static void putIfKnown(Map<String, List<String>> typed, String field, @Nullable Double number) {
         if (number != null) {
-            typed.put(field, List.of(plain(number)));
+            typed.put(field, List.of(Numbers.plain(number)));
         }
     }
 
@@ -226,10 +226,6 @@ final class CropForm {
                                 .formatted(name)
                         + " crop’s page, then save again to put yours in its place.");
         return new CropForm(again, null);
-    }
-
-    static String plain(double number) {
-        return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
     }
 
     Optional<Written> written() {

@@ -10,6 +10,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 import warmshelf.BadInput;
 import warmshelf.Output;
+import warmshelf.words.Numbers;
 
 /** {@code emerge CROP TEMP_C}: when seed of a crop is expected to come up at a temperature. */
 @Command(
@@ -61,7 +62,7 @@ public final class EmergeCommand implements Callable<Integer> {
     }
 
     private static double hundredths(double days) {
-        return Math.round(days * 100) / 100.0;
+        return Numbers.hundredths(days);
     }
 
     private static List<Double> ends(CelsiusRange range) {

@@ -1,7 +1,7 @@
 package warmshelf.crop;
 
-import java.util.Locale;
 import java.util.UUID;
+import warmshelf.words.Numbers;
 
 /** What was learned of a crop's emergence, in sentences. */
 public final class LearnedWords {
@@ -61,6 +61,6 @@ public final class LearnedWords {
 
     /** Days to a tenth, without a tenth that is nought. */
     public static String days(double days) {
-        return String.format(Locale.ROOT, "%.1f", days).replace(".0", "");
+        return Numbers.oneDecimalAtMost(days);
     }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import warmshelf.web.FormReader;
+import warmshelf.words.Numbers;
 import warmshelf.words.Units;
 
 /** The part of a crop's form that says how its seed answers to warmth; temperatures are typed in the person's units. */
@@ -86,14 +87,14 @@ final class WarmthForm {
             typed.put("emergenceLike", List.of(like.cropId()));
         } else if (emergence instanceof OwnEmergence.Stated stated) {
             typed.put("emergence", List.of(STATED));
-            typed.put("emergenceDaysMin", List.of(CropForm.plain(stated.daysMin())));
-            typed.put("emergenceDaysMax", List.of(CropForm.plain(stated.daysMax())));
+            typed.put("emergenceDaysMin", List.of(Numbers.plain(stated.daysMin())));
+            typed.put("emergenceDaysMax", List.of(Numbers.plain(stated.daysMax())));
             typed.put(
                     "emergenceLow",
-                    List.of(CropForm.plain(units.typedTemperature(stated.at().low()))));
+                    List.of(Numbers.plain(units.typedTemperature(stated.at().low()))));
             typed.put(
                     "emergenceHigh",
-                    List.of(CropForm.plain(units.typedTemperature(stated.at().high()))));
+                    List.of(Numbers.plain(units.typedTemperature(stated.at().high()))));
         } else {
             typed.put("emergence", List.of(REFERENCE));
         }

@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import warmshelf.check.Round;
 import warmshelf.shelf.Site;
 import warmshelf.sowing.ProblemAnswer;
+import warmshelf.words.Numbers;
 
 /** Walks the round of a day as the person on duty did. Today it has only been begun. */
 final class DemoRound {
@@ -109,7 +110,7 @@ final class DemoRound {
         }
         double slipped = daysAgo == COLD_READING_DAYS_AGO && mat.name().equals("M1") ? -4.5 : 0;
         double celsius = mat.setPointC() + Math.max(-1.6, Math.min(1.6, off)) + slipped;
-        house.readings().add(UUID.randomUUID(), mat.matId(), day, Math.round(celsius * 10) / 10.0, person);
+        house.readings().add(UUID.randomUUID(), mat.matId(), day, Numbers.tenths(celsius), person);
         clock.tick();
     }
 

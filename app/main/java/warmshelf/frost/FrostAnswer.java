@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
 import org.jspecify.annotations.Nullable;
+import warmshelf.words.Numbers;
 
 /**
  * The frost command's answer, field by field as documented, whatever the dates rest on. What every answer has is null
@@ -115,7 +116,7 @@ record FrostAnswer(
     }
 
     static double tenths(double value) {
-        return Math.round(value * 10) / 10.0;
+        return Numbers.tenths(value);
     }
 
     static @Nullable Double tenths(OptionalDouble value) {

@@ -1,12 +1,12 @@
 package warmshelf.frost;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
+import warmshelf.words.DayWords;
+import warmshelf.words.Numbers;
 
 /**
  * A drawing of the chance of frost day by day, in the units of a box 420 wide and 260 high, small enough for its words to stay legible on a phone. Every figure is text already,
@@ -31,7 +31,6 @@ public record FrostChart(
     private static final double BOTTOM = 218;
     private static final double SPREADS_SHOWN = 2.6;
     private static final int MOST_TICKS = 6;
-    private static final DateTimeFormatter SHORT_DAY = DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
 
     /** A line of the grid: how far along its axis, and its words. */
     public record Tick(String at, String words) {}
@@ -74,11 +73,11 @@ public record FrostChart(
         FrostChart chart(String title, String relation, DayAtChance dayAt) {
             List<String> points = new ArrayList<>();
             for (double day = firstDay; day <= lastDay; day++) {
-                points.add(number(x(day)) + "," + number(y(chance.applyAsDouble(day))));
+                points.add(Numbers.oneDecimal(x(day)) + "," + Numbers.oneDecimal(y(chance.applyAsDouble(day))));
             }
             String line = String.join(" ", points);
-            String area =
-                    number(LEFT) + "," + number(BOTTOM) + " " + line + " " + number(x(lastDay)) + "," + number(BOTTOM);
+            String area = Numbers.oneDecimal(LEFT) + "," + Numbers.oneDecimal(BOTTOM) + " " + line + " "
+                    + Numbers.oneDecimal(x(lastDay)) + "," + Numbers.oneDecimal(BOTTOM);
             List<String> readings = new ArrayList<>();
             List<Mark> marks = new ArrayList<>();
             for (int percent : new int[] {50, 30, 10}) {
@@ -99,10 +98,10 @@ public record FrostChart(
             double height = y(percent / 100.0);
             double aside = falling ? 8 : -8;
             return new Mark(
-                    number(x(day)),
-                    number(height),
-                    number(x(day) + aside),
-                    number(height - 6),
+                    Numbers.oneDecimal(x(day)),
+                    Numbers.oneDecimal(height),
+                    Numbers.oneDecimal(x(day) + aside),
+                    Numbers.oneDecimal(height - 6),
                     falling ? "start" : "end",
                     percent + " %: " + words(day));
         }
@@ -111,7 +110,7 @@ public record FrostChart(
             List<Tick> ticks = new ArrayList<>();
             int weeks = 1 + (int) ((lastDay - firstDay) / 7 / MOST_TICKS);
             for (double day = firstDay + 3; day < lastDay - 3; day += 7 * weeks) {
-                ticks.add(new Tick(number(x(day)), words(day)));
+                ticks.add(new Tick(Numbers.oneDecimal(x(day)), words(day)));
             }
             return ticks;
         }
@@ -119,14 +118,14 @@ public record FrostChart(
         private List<Tick> chances() {
             List<Tick> ticks = new ArrayList<>();
             for (int percent = 0; percent <= 100; percent += 25) {
-                ticks.add(new Tick(number(y(percent / 100.0)), percent + " %"));
+                ticks.add(new Tick(Numbers.oneDecimal(y(percent / 100.0)), percent + " %"));
             }
             return ticks;
         }
 
         private String words(double day) {
             LocalDate date = YearDay.in(year, day);
-            return SHORT_DAY.format(date);
+            return DayWords.date(date);
         }
 
         private double x(double day) {
@@ -136,9 +135,5 @@ public record FrostChart(
 
     private static double y(double share) {
         return BOTTOM - (BOTTOM - TOP) * share;
-    }
-
-    private static String number(double value) {
-        return String.format(Locale.ROOT, "%.1f", value);
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
 import warmshelf.frost.FrostPage.Fact;
+import warmshelf.words.Numbers;
 import warmshelf.words.Units;
 
 /** What was done to a place's frost dates and how sure they are, figure by figure, in words. */
@@ -66,7 +67,7 @@ final class FrostFacts {
     }
 
     private static String signed(double days) {
-        double tenths = Math.round(days * 10) / 10.0;
+        double tenths = Numbers.tenths(days);
         if (tenths == 0) {
             return "no change";
         }

@@ -1,15 +1,14 @@
 package warmshelf.frost;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import warmshelf.crop.Hardiness;
+import warmshelf.words.DayWords;
 import warmshelf.words.Units;
 
 /**
@@ -19,7 +18,6 @@ import warmshelf.words.Units;
  * @param similar postcodes that may have been meant
  */
 public record FrostPage(int season, @Nullable View view, List<PostcodePlace> similar) {
-    private static final DateTimeFormatter DAY_AND_MONTH = DateTimeFormatter.ofPattern("d MMMM", Locale.ENGLISH);
     /** Nine chances in ten lie within so many standard deviations of a normal distribution. */
     private static final double NINE_IN_TEN = 1.645;
 
@@ -139,13 +137,13 @@ public record FrostPage(int season, @Nullable View view, List<PostcodePlace> sim
 
     private static String spring(FrostClimate climate, int season) {
         return climate.lastSpringFrost(0.1, season)
-                .map(day -> "After " + DAY_AND_MONTH.format(day) + " only one spring in ten still had a frost here.")
+                .map(day -> "After " + DayWords.dayOfMonth(day) + " only one spring in ten still had a frost here.")
                 .orElse("Fewer than one spring in ten had any frost here.");
     }
 
     private static String autumn(FrostClimate climate, int season) {
         return climate.firstAutumnFrost(0.1, season)
-                .map(day -> "Before " + DAY_AND_MONTH.format(day) + " only one autumn in ten had a frost already.")
+                .map(day -> "Before " + DayWords.dayOfMonth(day) + " only one autumn in ten had a frost already.")
                 .orElse("Fewer than one autumn in ten had any frost here.");
     }
 

@@ -1,10 +1,10 @@
 package warmshelf.guide;
 
 import java.util.List;
-import java.util.Locale;
 import org.apache.commons.csv.CSVRecord;
 import warmshelf.ReferenceTable;
 import warmshelf.crop.Standing;
+import warmshelf.words.Numbers;
 
 /** Trays, cells and mats: their measures in the reader's units. */
 final class ContainerTable {
@@ -38,13 +38,12 @@ final class ContainerTable {
         double tray = Double.parseDouble(row.get("tray_media_litres"));
         String says = inches
                 ? "%s fl oz a cell, %s quarts a tray"
-                        .formatted(tenths(cell / ML_PER_FL_OZ), tenths(tray / LITRES_PER_QUART))
-                : "%s ml a cell, %s litres a tray".formatted(tenths(cell), tenths(tray));
+                        .formatted(
+                                Numbers.oneDecimalAtMost(cell / ML_PER_FL_OZ),
+                                Numbers.oneDecimalAtMost(tray / LITRES_PER_QUART))
+                : "%s ml a cell, %s litres a tray"
+                        .formatted(Numbers.oneDecimalAtMost(cell), Numbers.oneDecimalAtMost(tray));
         return new Claim(row.get("cells") + " cells", says, null, printed(row), source(row));
-    }
-
-    private static String tenths(double value) {
-        return String.format(Locale.ROOT, "%.1f", value).replace(".0", "");
     }
 
     /** A row that is told in our words. */

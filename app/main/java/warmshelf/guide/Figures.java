@@ -1,6 +1,7 @@
 package warmshelf.guide;
 
 import java.util.List;
+import warmshelf.words.Numbers;
 import warmshelf.words.Units;
 
 /**
@@ -147,6 +148,6 @@ public final class Figures {
     }
 
     private static double hundredths(double centimetres) {
-        return Math.round(centimetres / CM_PER_INCH * 100) / 100.0;
+        return Numbers.hundredths(centimetres / CM_PER_INCH);
     }
 }

@@ -6,6 +6,7 @@ import warmshelf.allocation.Band;
 import warmshelf.allocation.MatSpace;
 import warmshelf.allocation.Obstacle;
 import warmshelf.allocation.SpaceWish;
+import warmshelf.words.Counted;
 import warmshelf.words.DayWords;
 import warmshelf.words.Units;
 
@@ -111,8 +112,7 @@ public sealed interface NoOtherPlace {
                     ? "Place %d on mat %s is free for the rest of its days from %s."
                             .formatted(placeNumber, mat.name(), DayWords.day(from))
                     : "Begun on %s, %s after its last day, it could lie on mat %s, place %d."
-                            .formatted(
-                                    DayWords.day(from), days == 1 ? "1 day" : days + " days", mat.name(), placeNumber);
+                            .formatted(DayWords.day(from), Counted.days(days), mat.name(), placeNumber);
         }
     }
 }

@@ -21,6 +21,7 @@ import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
 import warmshelf.words.Choice;
+import warmshelf.words.Counted;
 
 /** Days on which a mat cannot be used: every member sees them, coordinators say them and move what lies there. */
 final class OutagePages implements Pages {
@@ -100,8 +101,8 @@ final class OutagePages implements Pages {
             Respond.seeOther(
                     ctx,
                     "/plans/out-of-service/" + out,
-                    "Out of service. %d %s there on those days; this is where %s could go."
-                            .formatted(lying, lying == 1 ? "stay lies" : "stays lie", lying == 1 ? "it" : "they"));
+                    "Out of service. %s there on those days; this is where %s could go."
+                            .formatted(Counted.of(lying, "stay lies", "stays lie"), lying == 1 ? "it" : "they"));
         }
     }
 

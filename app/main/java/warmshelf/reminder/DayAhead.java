@@ -8,6 +8,7 @@ import java.util.UUID;
 import java.util.stream.Collectors;
 import warmshelf.sowing.Entry;
 import warmshelf.sowing.NotedProblem;
+import warmshelf.words.Counted;
 import warmshelf.words.DayWords;
 
 /**
@@ -59,13 +60,13 @@ record DayAhead(
             parts.add(problems.size() == 1 ? "a problem was noted" : problems.size() + " problems were noted");
         }
         if (!duties.isEmpty()) {
-            parts.add("you look at " + String.join(" and ", duties));
+            parts.add("you look at " + Counted.all(duties));
         }
         if (!steps.isEmpty()) {
-            parts.add(steps.size() == 1 ? "1 thing to do" : steps.size() + " things to do");
+            parts.add(Counted.of(steps.size(), "thing to do", "things to do"));
         }
         if (parts.isEmpty()) {
-            parts.add(looks == 1 ? "1 sowing wants a look" : looks + " sowings want a look");
+            parts.add(Counted.of(looks, "sowing wants a look", "sowings want a look"));
         }
         return (tomorrow ? "Tomorrow: " : "Today: ") + String.join("; ", parts);
     }
@@ -101,7 +102,7 @@ record DayAhead(
         }
         if (looks > 0) {
             words.append("\n* %s a look: %s/today?show=mine\n"
-                    .formatted(looks == 1 ? "1 of your sowings wants" : looks + " of your sowings want", address));
+                    .formatted(Counted.of(looks, "of your sowings wants", "of your sowings want"), address));
         }
         for (StepAhead step : steps) {
             String late = step.ideal().isBefore(day) ? " (since %s)".formatted(DayWords.day(step.ideal())) : "";

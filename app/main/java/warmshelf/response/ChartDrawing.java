@@ -3,7 +3,6 @@ package warmshelf.response;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.DoubleStream;
 import warmshelf.crop.CelsiusRange;
@@ -13,6 +12,7 @@ import warmshelf.crop.LearnedWords;
 import warmshelf.crop.Method;
 import warmshelf.crop.SeenEmergence;
 import warmshelf.crop.TemperatureResponse;
+import warmshelf.words.Numbers;
 import warmshelf.words.Units;
 
 /** Draws a crop's response to temperature, with the group's sowings on it. */
@@ -62,8 +62,8 @@ final class ChartDrawing {
         return new ResponseChart(
                 description(),
                 new ResponseChart.Stretch(
-                        number(x(comfortable.low())),
-                        number(Math.max(2, x(comfortable.high()) - x(comfortable.low())))),
+                        Numbers.oneDecimal(x(comfortable.low())),
+                        Numbers.oneDecimal(Math.max(2, x(comfortable.high()) - x(comfortable.low())))),
                 spread(),
                 line(Emergence::days),
                 learned.counts() ? line(days -> learned.factor() * days.days()) : "",
@@ -132,8 +132,8 @@ final class ChartDrawing {
     private ResponseChart.Dot dot(SeenEmergence sowing) {
         boolean bag = sowing.method() == Method.BAG;
         return new ResponseChart.Dot(
-                number(x(sowing.celsius())),
-                number(y(sowing.seedlingDays())),
+                Numbers.oneDecimal(x(sowing.celsius())),
+                Numbers.oneDecimal(y(sowing.seedlingDays())),
                 bag,
                 "%s days at %s%s"
                         .formatted(
@@ -148,7 +148,7 @@ final class ChartDrawing {
         for (int degrees = -20; degrees <= 130; degrees += step) {
             double celsius = units.temperature().toCelsius(degrees);
             if (celsius >= lowC && celsius <= highC) {
-                ticks.add(new ResponseChart.Tick(number(x(celsius)), String.valueOf(degrees)));
+                ticks.add(new ResponseChart.Tick(Numbers.oneDecimal(x(celsius)), String.valueOf(degrees)));
             }
         }
         return ticks;
@@ -161,13 +161,13 @@ final class ChartDrawing {
         }
         List<ResponseChart.Tick> ticks = new ArrayList<>();
         for (int day = 0; day <= mostDays; day += step) {
-            ticks.add(new ResponseChart.Tick(number(y(day)), String.valueOf(day)));
+            ticks.add(new ResponseChart.Tick(Numbers.oneDecimal(y(day)), String.valueOf(day)));
         }
         return ticks;
     }
 
     private String point(double celsius, double days) {
-        return number(x(celsius)) + "," + number(y(days));
+        return Numbers.oneDecimal(x(celsius)) + "," + Numbers.oneDecimal(y(days));
     }
 
     private double x(double celsius) {
@@ -176,9 +176,5 @@ final class ChartDrawing {
 
     private double y(double days) {
         return BOTTOM - (BOTTOM - TOP) * days / mostDays;
-    }
-
-    private static String number(double value) {
-        return String.format(Locale.ROOT, "%.1f", value);
     }
 }

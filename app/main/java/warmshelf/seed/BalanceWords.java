@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import warmshelf.words.Counted;
 
 /** What is left of a lot, and for whom, in words. */
 public final class BalanceWords {
@@ -71,13 +72,13 @@ public final class BalanceWords {
     private String forOwner(List<String> parts, @Nullable Integer most) {
         Integer counted = balance.lot().seedsLeft();
         String has = "The lot has %s seeds".formatted(number(counted == null ? 0 : counted));
-        String because = parts.isEmpty() ? "" : joined(parts) + ", ";
+        String because = parts.isEmpty() ? "" : Counted.all(parts) + ", ";
         return "%s; %sso at most %s".formatted(has, because, number(most == null ? 0 : most));
     }
 
     private String held(UUID member) {
         boolean own = member.equals(balance.lot().ownerId());
-        return joined(own ? ownParts() : parts(balance.spokenFor(), true));
+        return Counted.all(own ? ownParts() : parts(balance.spokenFor(), true));
     }
 
     private List<String> ownParts() {
@@ -108,14 +109,8 @@ public final class BalanceWords {
         }
     }
 
-    private static String joined(List<String> parts) {
-        return parts.size() < 2
-                ? String.join("", parts)
-                : String.join(", ", parts.subList(0, parts.size() - 1)) + " and " + parts.get(parts.size() - 1);
-    }
-
     private static String are(int seeds) {
-        return number(seeds) + (seeds == 1 ? " is" : " are");
+        return Counted.of(seeds, "is", "are");
     }
 
     private static String number(int seeds) {

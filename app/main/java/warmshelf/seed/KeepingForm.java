@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import warmshelf.seed.StorageKind.Conditions;
 import warmshelf.web.FormReader;
 import warmshelf.words.Choice;
+import warmshelf.words.Numbers;
 import warmshelf.words.Units;
 
 /** The part of a lot's forms that says where the seed is from and how it is kept, with temperatures in the person's units. */
@@ -80,8 +81,8 @@ public final class KeepingForm {
         typed.put("storage", List.of(lot.storage().kind().word()));
         Conditions measured = lot.storage().measured();
         if (measured != null) {
-            typed.put("storageTemperature", List.of(plain(units.typedTemperature(measured.celsius()))));
-            typed.put("storageMoisture", List.of(plain(measured.moisturePercent())));
+            typed.put("storageTemperature", List.of(Numbers.plain(units.typedTemperature(measured.celsius()))));
+            typed.put("storageMoisture", List.of(Numbers.plain(Numbers.tenths(measured.moisturePercent()))));
         }
         return typed;
     }
@@ -101,21 +102,13 @@ public final class KeepingForm {
             return OptionalDouble.empty();
         }
         double number = reader.decimal(field, label, least, most);
-        return reader.problems().containsKey(field) ? OptionalDouble.empty() : OptionalDouble.of(tenths(number));
+        return reader.problems().containsKey(field)
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(Numbers.tenths(number));
     }
 
     private static boolean isTyped(FormReader reader, String field) {
         return !reader.text(field).isEmpty();
-    }
-
-    private static double tenths(double number) {
-        return Math.round(number * 10) / 10.0;
-    }
-
-    private static String plain(double number) {
-        return new java.math.BigDecimal(String.valueOf(tenths(number)))
-                .stripTrailingZeros()
-                .toPlainString();
     }
 
     private static List<String> words(List<Choice> choices) {

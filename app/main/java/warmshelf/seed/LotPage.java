@@ -9,6 +9,8 @@ import org.jspecify.annotations.Nullable;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.seed.StorageKind.Conditions;
+import warmshelf.words.Counted;
+import warmshelf.words.Numbers;
 import warmshelf.words.Units;
 
 /**
@@ -75,7 +77,7 @@ public record LotPage(
         String whom = balance.lot().ownerId() == null
                 ? "Everybody may plan on it"
                 : balance.sharing().withoutAsking() ? "Others take what they need" : "Others ask the owner first";
-        return kept == 0 ? whom : "%s; %,d %s kept back".formatted(whom, kept, kept == 1 ? "is" : "are");
+        return kept == 0 ? whom : "%s; %s kept back".formatted(whom, Counted.of(kept, "is", "are"));
     }
 
     private static List<Held> holds(LotBalance balance) {
@@ -106,7 +108,7 @@ public record LotPage(
                                 place,
                                 storage.kind() == StorageKind.OWN ? "kept" : "reckoned",
                                 units.temperature(kept.celsius()),
-                                trimmed(kept.moisturePercent())))
+                                Numbers.plain(kept.moisturePercent())))
                 .orElse("Nobody has said");
     }
 
@@ -129,16 +131,12 @@ public record LotPage(
                     .formatted(equation.get().species(), equation.get().source());
         }
         double years = StoredLife.of(crop).years();
-        String usual = "%s %s".formatted(trimmed(years), years == 1 ? "year" : "years");
+        String usual = "%s %s".formatted(Numbers.plain(years), years == 1 ? "year" : "years");
         String life = crop.seedLifeYears() == null
                 ? "No table gives this seed's life, so it ages as if it kept for %s (our assumption)".formatted(usual)
                 : "It ages by the usual life of this seed, %s (Knott’s Handbook)".formatted(usual);
         return storage.conditions().isPresent()
                 ? life + ", longer where it is kept cool and dry (Harrington’s rules of thumb)."
                 : life + "; where somebody says how it is kept, it can be told better.";
-    }
-
-    private static String trimmed(double number) {
-        return number == Math.rint(number) ? String.valueOf((long) number) : String.valueOf(number);
     }
 }

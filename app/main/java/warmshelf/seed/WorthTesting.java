@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.seed.LotUse.Meant;
+import warmshelf.words.Counted;
 
 /**
  * Which lots are worth testing before the season, and why: those first whose doubt costs the most seed for what members mean to
@@ -85,8 +86,8 @@ final class WorthTesting {
                 lot.variety(),
                 true,
                 most - fewest,
-                "%s. Members mean to grow %,d %s of it: that is %,d seeds at best and %,d at worst."
-                        .formatted(between, meant.plants(), meant.plants() == 1 ? "plant" : "plants", fewest, most)));
+                "%s. Members mean to grow %s of it: that is %,d seeds at best and %,d at worst."
+                        .formatted(between, Counted.of(meant.plants(), "plant", "plants"), fewest, most)));
     }
 
     private static boolean hasEnough(Lot lot) {

@@ -1,13 +1,12 @@
 package warmshelf.shelf;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import warmshelf.words.DayWords;
 
 /** Days to step to, with how full the places are on each. */
 public record DayStrip(LocalDate day, List<DayLink> days) {
@@ -20,11 +19,9 @@ public record DayStrip(LocalDate day, List<DayLink> days) {
      * @param percent share of all quarters that are taken
      */
     public record DayLink(LocalDate day, int percent, boolean chosen, boolean today) {
-        private static final DateTimeFormatter SHORT = DateTimeFormatter.ofPattern("EEE d", Locale.ENGLISH);
-
         /** 'Today', or for example 'Tue 16'. */
         public String words() {
-            return today ? "Today" : SHORT.format(day);
+            return today ? "Today" : DayWords.weekday(day);
         }
     }
 

@@ -3,6 +3,7 @@ package warmshelf.shelf;
 import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import warmshelf.words.Numbers;
 
 /**
  * Where racks stand, on one electrical circuit.
@@ -46,6 +47,6 @@ public record Site(UUID id, String name, int walkOrder, Circuit circuit, String 
     /** What it says, in one line. */
     String words() {
         return "%s, walking order %d, %s A at %d V"
-                .formatted(name, walkOrder, SiteForm.plain(circuit.amps()), circuit.volts());
+                .formatted(name, walkOrder, Numbers.plain(circuit.amps()), circuit.volts());
     }
 }

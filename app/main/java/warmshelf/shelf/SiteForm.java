@@ -3,6 +3,7 @@ package warmshelf.shelf;
 import java.util.List;
 import java.util.Map;
 import warmshelf.web.FormReader;
+import warmshelf.words.Numbers;
 
 /** Reads what was typed of a site. */
 public final class SiteForm {
@@ -22,7 +23,7 @@ public final class SiteForm {
         return Map.of(
                 "name", List.of(site.name()),
                 "walkOrder", List.of(String.valueOf(site.walkOrder())),
-                "amps", List.of(plain(site.circuit().amps())),
+                "amps", List.of(Numbers.plain(site.circuit().amps())),
                 "volts", List.of(String.valueOf(site.circuit().volts())),
                 "note", List.of(site.note()),
                 "version", List.of(String.valueOf(site.version())));
@@ -34,10 +35,5 @@ public final class SiteForm {
                 "walkOrder", List.of(String.valueOf(walkOrder)),
                 "amps", List.of(fahrenheit ? "15" : "10"),
                 "volts", List.of(fahrenheit ? "120" : "230"));
-    }
-
-    /** Amps without needless decimals: '15' or '12.5'. */
-    static String plain(double amps) {
-        return amps == Math.rint(amps) ? String.valueOf((long) amps) : String.valueOf(amps);
     }
 }

@@ -12,6 +12,7 @@ import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
+import warmshelf.words.Counted;
 
 /** Another member asks for seed of one's lot: the question, and the answer. */
 public final class LotRequestPages implements Pages {
@@ -77,7 +78,7 @@ public final class LotRequestPages implements Pages {
                 .orElseThrow();
         return seeds == 0
                 ? "%s sees that you keep your seed.".formatted(grower)
-                : "%,d %s %s’s now.".formatted(seeds, seeds == 1 ? "seed is" : "seeds are", grower);
+                : "%s %s’s now.".formatted(Counted.of(seeds, "seed is", "seeds are"), grower);
     }
 
     private LotRequest waiting(Context ctx) {

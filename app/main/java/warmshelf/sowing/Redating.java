@@ -10,6 +10,7 @@ import warmshelf.timeline.Seen;
 import warmshelf.timeline.Step;
 import warmshelf.timeline.Timeline;
 import warmshelf.timeline.TimelineStep;
+import warmshelf.words.Counted;
 import warmshelf.words.DayWords;
 
 /**
@@ -132,7 +133,6 @@ final class Redating {
 
     private static String laterOrSooner(LocalDate from, LocalDate to) {
         long days = ChronoUnit.DAYS.between(from, to);
-        return "%d %s %s"
-                .formatted(Math.abs(days), Math.abs(days) == 1 ? "day" : "days", days > 0 ? "later" : "sooner");
+        return Counted.daysMoved(days, "later", "sooner");
     }
 }

@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import warmshelf.crop.Crop;
 import warmshelf.crop.Crop.Basis;
 import warmshelf.crop.Crop.DaysToMaturity;
+import warmshelf.words.DayWords;
 
 /**
  * How much of a harvest comes before the frost that kills the crop. The harvest is taken to begin after the fewest of the
@@ -68,20 +69,20 @@ public record HarvestOutlook(
     public String sentence() {
         if (chanceFirst.isEmpty() || chanceHalf.isEmpty()) {
             return "The first harvest is expected on %s, half of it by %s."
-                    .formatted(TimelineWords.day(first), TimelineWords.day(half));
+                    .formatted(DayWords.dayOfMonth(first), DayWords.dayOfMonth(half));
         }
         double ofHalf = chanceHalf.getAsDouble();
         double ofFirst = chanceFirst.getAsDouble();
         if (ofHalf >= NEARLY_ALWAYS) {
             return "Half of the harvest, by %s, comes before a frost that kills it in nearly every year."
-                    .formatted(TimelineWords.day(half));
+                    .formatted(DayWords.dayOfMonth(half));
         }
         if (first.equals(half)) {
             return "The harvest, about %s, comes before a frost that kills it %s."
-                    .formatted(TimelineWords.day(first), years(ofFirst));
+                    .formatted(DayWords.dayOfMonth(first), years(ofFirst));
         }
         return "The first harvest, from %s, comes before a frost that kills it %s, half of the harvest, by %s, %s."
-                .formatted(TimelineWords.day(first), years(ofFirst), TimelineWords.day(half), years(ofHalf));
+                .formatted(DayWords.dayOfMonth(first), years(ofFirst), DayWords.dayOfMonth(half), years(ofHalf));
     }
 
     /** For example 'in 9 of 10 years': never more of them than there are, so that the words agree with the levels above. */

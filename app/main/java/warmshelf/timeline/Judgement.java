@@ -7,6 +7,7 @@ import java.util.Optional;
 import warmshelf.crop.Crop;
 import warmshelf.timeline.HarvestOutlook.Reach;
 import warmshelf.timeline.PlantingOut.ByFrost;
+import warmshelf.words.DayWords;
 
 /**
  * The verdict on a sowing, with the notes that explain it. It weighs both ends: whether the days of sowing have passed, and
@@ -42,7 +43,7 @@ record Judgement(Verdict verdict, List<String> notes, Optional<HarvestOutlook> o
         LocalDate last = lastSensibleSowing(end, question.crop(), sowing, plantingOut, emergence);
         if (!today.isAfter(last)) {
             String passed = "The usual sowing ended on %s; sown by %s it still makes sense."
-                    .formatted(TimelineWords.day(sowing.latest()), TimelineWords.day(last));
+                    .formatted(DayWords.dayOfMonth(sowing.latest()), DayWords.dayOfMonth(last));
             return weighed(Verdict.HURRY, passed, end.outlook(sown, out));
         }
         return of(Verdict.TOO_LATE, tooLate(question, end, plantingOut, last));
@@ -92,7 +93,7 @@ record Judgement(Verdict verdict, List<String> notes, Optional<HarvestOutlook> o
     }
 
     private static String tooLate(TimelineQuestion question, SeasonEnd end, DateWindow plantingOut, LocalDate last) {
-        String ended = "The last sensible sowing was on %s.".formatted(TimelineWords.day(last));
+        String ended = "The last sensible sowing was on %s.".formatted(DayWords.dayOfMonth(last));
         LocalDate out = DateWindow.later(question.today(), plantingOut.ideal());
         // Bought plants are as old as if they had been sown the usual weeks before.
         LocalDate asIfSown = out.minusDays(SowingWindow.idealDaysIndoors(question.crop()));
@@ -100,7 +101,7 @@ record Judgement(Verdict verdict, List<String> notes, Optional<HarvestOutlook> o
             return "%s Buy plants: set out on %s they still make it.%s"
                     .formatted(
                             ended,
-                            TimelineWords.day(out),
+                            DayWords.dayOfMonth(out),
                             end.outlook(asIfSown, out)
                                     .map(outlook -> " " + outlook.sentence())
                                     .orElse(""));
@@ -112,7 +113,7 @@ record Judgement(Verdict verdict, List<String> notes, Optional<HarvestOutlook> o
     private static String daysLeft(SeasonEnd end, LocalDate plantingOut) {
         return end.daysLeftAfter(plantingOut)
                 .map(days -> ", and %d between %s and the usual first frost that kills it"
-                        .formatted(days, TimelineWords.day(plantingOut)))
+                        .formatted(days, DayWords.dayOfMonth(plantingOut)))
                 .orElse("");
     }
 
@@ -135,6 +136,6 @@ record Judgement(Verdict verdict, List<String> notes, Optional<HarvestOutlook> o
                                 + each.sentence())
                 .orElseGet(() ->
                         "It will be ready to go out only on %s, more than four weeks after the usual time: buy plants if you need them sooner."
-                                .formatted(TimelineWords.day(plantingOut)));
+                                .formatted(DayWords.dayOfMonth(plantingOut)));
     }
 }

@@ -6,6 +6,8 @@ import warmshelf.crop.Crop;
 import warmshelf.crop.Crop.Basis;
 import warmshelf.crop.Crop.DaysToMaturity;
 import warmshelf.guide.PracticeDays;
+import warmshelf.words.Counted;
+import warmshelf.words.DayWords;
 
 /** Hardening off and planting out: at the usual time, or later when the plants are not ready by then. */
 record Outdoors(DateWindow hardenOff, DateWindow plantOut) {
@@ -51,7 +53,7 @@ record Outdoors(DateWindow hardenOff, DateWindow plantOut) {
                 Step.HARDEN_OFF,
                 hardenOff,
                 Step.HARDEN_OFF.why(
-                        "why", Map.of("plantingOut", TimelineWords.day(plantOut.ideal())), question.units()),
+                        "why", Map.of("plantingOut", DayWords.dayOfMonth(plantOut.ideal())), question.units()),
                 seen.hardeningOff());
         steps.add(Step.PLANT_OUT, plantOut, usual.why(laterThan(usual)), seen.plantedOut());
         question.crop()
@@ -64,9 +66,9 @@ record Outdoors(DateWindow hardenOff, DateWindow plantOut) {
         boolean later = plantOut.ideal().isAfter(usual.days().ideal());
         return Map.of(
                 "usualDay",
-                later ? TimelineWords.day(usual.days().ideal()) : "",
+                later ? DayWords.dayOfMonth(usual.days().ideal()) : "",
                 "ready",
-                later ? TimelineWords.day(plantOut.ideal()) : "");
+                later ? DayWords.dayOfMonth(plantOut.ideal()) : "");
     }
 
     private DateWindow ripe(DaysToMaturity days, DateWindow sowing) {
@@ -76,9 +78,8 @@ record Outdoors(DateWindow hardenOff, DateWindow plantOut) {
     }
 
     private static Reason ripeReason(DaysToMaturity days, TimelineQuestion question) {
-        String range = days.min() == days.max()
-                ? TimelineWords.days(days.min())
-                : days.min() + " to " + TimelineWords.days(days.max());
+        String range =
+                days.min() == days.max() ? Counted.days(days.min()) : days.min() + " to " + Counted.days(days.max());
         return Step.RIPE.why(
                 "why", Map.of("days", range, "fromPlantingOut", days.basis() == Basis.TRANSPLANTING), question.units());
     }

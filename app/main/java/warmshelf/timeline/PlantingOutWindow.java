@@ -8,6 +8,8 @@ import warmshelf.crop.Crop;
 import warmshelf.crop.Hardiness;
 import warmshelf.timeline.PlantingOut.ByFrost;
 import warmshelf.timeline.PlantingOut.UnderCover;
+import warmshelf.words.Counted;
+import warmshelf.words.DayWords;
 
 /**
  * The days on which plants may go out, with the reason.
@@ -73,13 +75,13 @@ record PlantingOutWindow(DateWindow days, Reason reason) {
         LocalDate atRisk = dates.lastSpringAtRisk();
         Map<String, Object> values = Map.of(
                 "offset",
-                offset == 0 ? "" : TimelineWords.days(Math.abs(offset)),
+                offset == 0 ? "" : Counted.days(Math.abs(offset)),
                 "isAfter",
                 offset > 0,
                 "average",
-                average == null ? "" : TimelineWords.day(average),
+                average == null ? "" : DayWords.dayOfMonth(average),
                 "risk",
-                TimelineWords.day(atRisk == null ? ideal : atRisk));
+                DayWords.dayOfMonth(atRisk == null ? ideal : atRisk));
         boolean usual =
                 average != null && (atRisk == null || average.plusDays(offset).equals(ideal));
         return reason(usual ? "why on the usual day" : byRisk(offset, average), values, question);

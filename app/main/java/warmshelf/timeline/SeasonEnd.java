@@ -8,6 +8,7 @@ import warmshelf.crop.Crop;
 import warmshelf.crop.Crop.Basis;
 import warmshelf.timeline.HarvestOutlook.Reach;
 import warmshelf.timeline.PlantingOut.ByFrost;
+import warmshelf.words.Counted;
 
 /**
  * How late is still worth it. With days to the first harvest and an autumn frost that kills: while the first harvest comes
@@ -65,7 +66,7 @@ record SeasonEnd(
         return crop.maturity()
                 .map(days -> "%s from %s to the very first harvest"
                         .formatted(
-                                TimelineWords.days(days.min()),
+                                Counted.days(days.min()),
                                 days.basis() == Basis.TRANSPLANTING ? "planting out" : "sowing"))
                 .orElse("");
     }

@@ -6,6 +6,7 @@ import warmshelf.crop.CelsiusRange;
 import warmshelf.crop.Crop;
 import warmshelf.crop.RaisedFrom;
 import warmshelf.guide.Advice;
+import warmshelf.words.Counted;
 import warmshelf.words.Units;
 
 /** What to do with a crop that is raised from slips: nobody can sow it. */
@@ -25,7 +26,7 @@ public final class Slips {
                                 "crop",
                                 crop.name(),
                                 "weeks",
-                                TimelineWords.weeks(crop.weeksIndoorsMin(), crop.weeksIndoorsMax()),
+                                Counted.weeks(crop.weeksIndoorsMin(), crop.weeksIndoorsMax()),
                                 "warmth",
                                 units.temperatureRange(comfortable.low(), comfortable.high()))));
     }

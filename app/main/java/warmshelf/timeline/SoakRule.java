@@ -8,6 +8,7 @@ import warmshelf.crop.RaisedFrom;
 import warmshelf.crop.SeedTreatment;
 import warmshelf.crop.Soak;
 import warmshelf.crop.TreatmentWords;
+import warmshelf.words.DayWords;
 
 /** Whether an evening's soak is offered, and why. It is always optional, and never for treated seed. */
 final class SoakRule {
@@ -25,6 +26,6 @@ final class SoakRule {
     static Reason why(TimelineQuestion question, LocalDate sowing) {
         SeedTreatment treatment = question.crop().treatment();
         String coat = treatment.softens() ? TreatmentWords.coat(treatment) : "";
-        return Step.SOAK.why("why", Map.of("sowing", TimelineWords.day(sowing), "coat", coat), question.units());
+        return Step.SOAK.why("why", Map.of("sowing", DayWords.dayOfMonth(sowing), "coat", coat), question.units());
     }
 }

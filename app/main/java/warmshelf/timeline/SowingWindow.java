@@ -3,6 +3,8 @@ package warmshelf.timeline;
 import java.time.LocalDate;
 import java.util.Map;
 import warmshelf.crop.Crop;
+import warmshelf.words.Counted;
+import warmshelf.words.DayWords;
 
 /** The days on which to sow, counted back from the ideal planting out by the crop's weeks indoors. */
 record SowingWindow(DateWindow days, Reason why) {
@@ -24,15 +26,15 @@ record SowingWindow(DateWindow days, Reason why) {
                 "why",
                 Map.of(
                         "weeks",
-                        TimelineWords.weeks(crop.weeksIndoorsMin(), crop.weeksIndoorsMax()),
+                        Counted.weeks(crop.weeksIndoorsMin(), crop.weeksIndoorsMax()),
                         "plantingOut",
-                        TimelineWords.day(plantingOut),
+                        DayWords.dayOfMonth(plantingOut),
                         "slower",
-                        slower > 0 ? TimelineWords.days(slower) : "",
+                        slower > 0 ? Counted.days(slower) : "",
                         "warmth",
                         question.units().temperature(question.matC()),
                         "days",
-                        TimelineWords.days(emergence.seedlings().usual()),
+                        Counted.days(emergence.seedlings().usual()),
                         "usualDays",
                         emergence.comfortableDays()),
                 question.units());

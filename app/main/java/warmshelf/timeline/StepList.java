@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import warmshelf.guide.Advice;
+import warmshelf.words.DayWords;
 import warmshelf.words.Units;
 
 /** Collects the steps in order and keeps their days from going back. */
@@ -43,7 +44,7 @@ final class StepList {
         return new Reason(
                 Advice.stepFile("any"),
                 "why it is done",
-                Map.of("title", step.title(), "day", TimelineWords.day(day)),
+                Map.of("title", step.title(), "day", DayWords.dayOfMonth(day)),
                 units);
     }
 }

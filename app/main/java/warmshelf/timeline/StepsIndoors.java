@@ -5,6 +5,8 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import warmshelf.crop.Method;
 import warmshelf.guide.PracticeDays;
+import warmshelf.words.Counted;
+import warmshelf.words.DayWords;
 
 /** Adds the steps from the soak to potting on. */
 record StepsIndoors(TimelineQuestion question, ExpectedEmergence emergence, SowingWindow usualSowing) {
@@ -75,7 +77,7 @@ record StepsIndoors(TimelineQuestion question, ExpectedEmergence emergence, Sowi
     private Map<String, Object> days(LikelyDays days) {
         return Map.of(
                 "usual",
-                TimelineWords.days(days.usual()),
+                Counted.days(days.usual()),
                 "warmth",
                 temperature(),
                 "first",
@@ -106,7 +108,8 @@ record StepsIndoors(TimelineQuestion question, ExpectedEmergence emergence, Sowi
             steps.add(
                     Step.POT_ON,
                     pot.notAfter(hardenOff),
-                    Step.POT_ON.why("why", Map.of("hardenOff", TimelineWords.day(hardenOff.ideal())), question.units()),
+                    Step.POT_ON.why(
+                            "why", Map.of("hardenOff", DayWords.dayOfMonth(hardenOff.ideal())), question.units()),
                     seen.pottedOn());
         }
     }

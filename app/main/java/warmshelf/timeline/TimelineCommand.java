@@ -19,6 +19,7 @@ import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.crop.Method;
 import warmshelf.crop.TemperatureResponse;
+import warmshelf.words.Numbers;
 import warmshelf.words.Units;
 
 /** {@code timeline}: when to do what for one crop, with the reasons. */
@@ -128,7 +129,7 @@ public final class TimelineCommand implements Callable<Integer> {
     }
 
     private static @Nullable Double hundredths(OptionalDouble chance) {
-        return chance.isPresent() ? (Double) (Math.round(chance.getAsDouble() * 100) / 100.0) : null;
+        return chance.isPresent() ? (Double) (Numbers.hundredths(chance.getAsDouble())) : null;
     }
 
     private static Map<String, @Nullable Object> answer(Crop crop, Method method, Timeline timeline) {

@@ -8,6 +8,8 @@ import org.jspecify.annotations.Nullable;
 import warmshelf.crop.CelsiusRange;
 import warmshelf.crop.Method;
 import warmshelf.timeline.PlantingOut.ByFrost;
+import warmshelf.words.Counted;
+import warmshelf.words.DayWords;
 
 /**
  * Works one timeline out: back from planting out to sowing, then forward from sowing, or from what was seen. What has not
@@ -127,9 +129,8 @@ final class TimelinePlan {
             notes.add(
                     "Up %s sooner than expected. Planting out still waits for %s, so the plants wait, potted on, cool and"
                                     .formatted(
-                                            TimelineWords.days(
-                                                    java.time.temporal.ChronoUnit.DAYS.between(seenUp, expected)),
-                                            TimelineWords.day(plantOut))
+                                            Counted.days(java.time.temporal.ChronoUnit.DAYS.between(seenUp, expected)),
+                                            DayWords.dayOfMonth(plantOut))
                             + " in good light.");
         }
     }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import warmshelf.words.Numbers;
 
 /**
  * Reads typed text into checked values, collecting one problem sentence per field. Each sentence names the field, what was
@@ -124,7 +125,7 @@ public final class FormReader {
         refuse(
                 field,
                 "%s was '%s'; a number from %s to %s is accepted."
-                        .formatted(label, shown(text), plain(least), plain(most)));
+                        .formatted(label, shown(text), Numbers.plain(least), Numbers.plain(most)));
         return least;
     }
 
@@ -152,10 +153,6 @@ public final class FormReader {
 
     public boolean ticked(String field) {
         return !text(field).isEmpty();
-    }
-
-    private static String plain(double number) {
-        return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
     }
 
     private static String shown(String text) {

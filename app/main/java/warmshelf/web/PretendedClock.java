@@ -5,17 +5,14 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
-import java.util.Locale;
+import warmshelf.words.DayWords;
 
 /**
  * A clock that runs as fast as the real one but shows another day, as the demo's does. Every page says so, by
  * {@link #words}, because no date on it is today's.
  */
 public final class PretendedClock extends Clock {
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEEE, d MMMM yyyy", Locale.ENGLISH);
-
     private final Clock real;
     private final Duration ahead;
     private final int season;
@@ -36,7 +33,7 @@ public final class PretendedClock extends Clock {
     /** What a reader must know of a page on which this day stands as today. */
     public String words(LocalDate today) {
         return "This demo pretends that today is %s: day %d of the %d season. Its people and their sowings are invented."
-                .formatted(DAY.format(today), ChronoUnit.DAYS.between(firstDay, today) + 1, season);
+                .formatted(DayWords.withWeekdayInFull(today), ChronoUnit.DAYS.between(firstDay, today) + 1, season);
     }
 
     /** What such a clock says of a day; empty for a clock that pretends nothing. */

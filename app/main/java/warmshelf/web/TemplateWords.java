@@ -6,9 +6,7 @@ import io.pebbletemplates.pebble.extension.Function;
 import io.pebbletemplates.pebble.template.EvaluationContext;
 import io.pebbletemplates.pebble.template.PebbleTemplate;
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.function.BiFunction;
@@ -18,8 +16,6 @@ import warmshelf.words.Units;
 
 /** The filters and functions that templates write figures and dates with. An absent value is written as nothing. */
 final class TemplateWords extends AbstractExtension {
-    private static final DateTimeFormatter LONG_DAY = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
-
     private final Assets assets;
 
     TemplateWords(Assets assets) {
@@ -39,7 +35,7 @@ final class TemplateWords extends AbstractExtension {
                 Map.entry("day", new Written((value, units) -> DayWords.day((LocalDate) value))),
                 Map.entry("lastday", new Written((value, units) -> DayWords.lastDay((LocalDate) value))),
                 Map.entry("leaves", new Written((value, units) -> DayWords.leaves((LocalDate) value))),
-                Map.entry("longday", new Written((value, units) -> LONG_DAY.format((LocalDate) value))),
+                Map.entry("longday", new Written((value, units) -> DayWords.dateAndYear((LocalDate) value))),
                 Map.entry("percent", new Written((value, units) -> Math.round(100 * number(value)) + " %")));
     }
 

@@ -2,26 +2,61 @@ package warmshelf.words;
 
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
+import java.time.temporal.TemporalAccessor;
 import java.util.Locale;
 
 /**
- * Days as sentences say them. A stay is kept over days [from, afterLast); people are told its last day ('to Sat 5 Dec'), on which
- * it still lies there, or the day it leaves ('leaves Sun 6 Dec'), which is the day after.
+ * Days as sentences say them, in every way in which they are written. A stay is kept over days [from, afterLast); people are told
+ * its last day ('to Sat 5 Dec'), on which it still lies there, or the day it leaves ('leaves Sun 6 Dec'), which is the day after.
  */
 public final class DayWords {
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
-    private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
+    private static final DateTimeFormatter DAY = pattern("EEE d MMM");
+    private static final DateTimeFormatter DATE = pattern("d MMM");
+    private static final DateTimeFormatter WEEKDAY = pattern("EEE d");
+    private static final DateTimeFormatter DATE_AND_YEAR = pattern("d MMM uuuu");
+    private static final DateTimeFormatter DAY_OF_MONTH = pattern("d MMMM");
+    private static final DateTimeFormatter IN_FULL = pattern("d MMMM uuuu");
+    private static final DateTimeFormatter WITH_WEEKDAY_IN_FULL = pattern("EEEE, d MMMM uuuu");
 
     private DayWords() {}
+
+    private static DateTimeFormatter pattern(String letters) {
+        return DateTimeFormatter.ofPattern(letters, Locale.ENGLISH);
+    }
 
     /** For example 'Tue 24 May'. */
     public static String day(LocalDate day) {
         return DAY.format(day);
     }
 
-    /** For example '24 May'. */
+    /** For example '24 Nov'. */
     public static String date(LocalDate day) {
         return DATE.format(day);
+    }
+
+    /** Where the month stands beside it: for example 'Tue 24'. */
+    public static String weekday(LocalDate day) {
+        return WEEKDAY.format(day);
+    }
+
+    /** For example '24 Nov 2027'. */
+    public static String dateAndYear(LocalDate day) {
+        return DATE_AND_YEAR.format(day);
+    }
+
+    /** For example '24 November', of a day in any year or in one. */
+    public static String dayOfMonth(TemporalAccessor day) {
+        return DAY_OF_MONTH.format(day);
+    }
+
+    /** For example '24 November 2027'. */
+    public static String inFull(LocalDate day) {
+        return IN_FULL.format(day);
+    }
+
+    /** For example 'Wednesday, 24 November 2027'. */
+    public static String withWeekdayInFull(LocalDate day) {
+        return WITH_WEEKDAY_IN_FULL.format(day);
     }
 
     /** The days of a stay, its last one included: for example 'Tue 24 May to Sat 4 Jun'; 'Tue 24 May' where that is the only one. */

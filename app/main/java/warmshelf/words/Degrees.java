@@ -1,7 +1,5 @@
 package warmshelf.words;
 
-import java.util.Locale;
-
 /**
  * Temperatures of nights as people read them off, to a tenth. Stored are tenths of a degree Celsius, as services round
  * Fahrenheit, so that 28 °F is -2.2 °C and counts as a killing frost.
@@ -29,6 +27,6 @@ public final class Degrees {
 
     /** The same without the unit, as it stands in a field. */
     public static String typed(double celsius, Units units) {
-        return String.format(Locale.ROOT, "%.1f", figure(celsius, units));
+        return Numbers.oneDecimal(figure(celsius, units));
     }
 }

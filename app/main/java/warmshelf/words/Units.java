@@ -90,7 +90,7 @@ public record Units(TemperatureUnit temperature, LengthUnit length) {
 
     /** The temperature in °C, to a tenth, that a person of these units means by a number. */
     public double celsiusOf(double typed) {
-        return tenths(temperature.toCelsius(typed));
+        return Numbers.tenths(temperature.toCelsius(typed));
     }
 
     /**
@@ -102,7 +102,7 @@ public record Units(TemperatureUnit temperature, LengthUnit length) {
         double half = Math.round(2 * number) / 2.0;
         boolean mayBeHalf = inFahrenheit() && Math.abs(number - half) <= HALF_A_TENTH_C_IN_F;
         // adding nothing turns a negative zero into a plain one
-        return mayBeHalf ? half : tenths(number) + 0.0;
+        return mayBeHalf ? half : Numbers.tenths(number) + 0.0;
     }
 
     /** A difference of temperatures, for example '18 °F' for ten degrees Celsius. */
@@ -121,12 +121,12 @@ public record Units(TemperatureUnit temperature, LengthUnit length) {
 
     /** The length in millimetres, to a tenth, that a person of these units means by a number. */
     public double millimetresOf(double typed) {
-        return tenths(typed * length.millimetres());
+        return Numbers.tenths(typed * length.millimetres());
     }
 
     /** The number a person of these units types for a length, to a hundredth. */
     public double typedLength(double millimetres) {
-        return Math.round(millimetres / length.millimetres() * 100) / 100.0;
+        return Numbers.hundredths(millimetres / length.millimetres());
     }
 
     /** The measure of volume that a person of these units reads: litres, or US quarts where lengths are inches. */
@@ -149,16 +149,12 @@ public record Units(TemperatureUnit temperature, LengthUnit length) {
 
     /** The millilitres that a person of these units means by a number of litres or quarts. */
     public double millilitresOf(double typed) {
-        return tenths(typed * (inInches() ? ML_PER_QUART : 1000));
+        return Numbers.tenths(typed * (inInches() ? ML_PER_QUART : 1000));
     }
 
     /** The number of litres or quarts, to a hundredth, for a volume. */
     public double typedVolume(double millilitres) {
-        return Math.round(millilitres / (inInches() ? ML_PER_QUART : 1000) * 100) / 100.0;
-    }
-
-    private static double tenths(double number) {
-        return Math.round(number * 10) / 10.0;
+        return Numbers.hundredths(millilitres / (inInches() ? ML_PER_QUART : 1000));
     }
 
     /** For example '0.6 cm' or '0.25 in'. */
@@ -182,7 +178,7 @@ public record Units(TemperatureUnit temperature, LengthUnit length) {
             return String.format(Locale.ROOT, "%,d km", Math.round(kilometres));
         }
         long miles = Math.round(kilometres / KILOMETRES_PER_MILE);
-        return String.format(Locale.ROOT, "%,d %s", miles, miles == 1 ? "mile" : "miles");
+        return Counted.of(miles, "mile", "miles");
     }
 
     /** As people say inches: halves from two inches up, quarters below, and finer only under a quarter. */

@@ -1,8 +1,6 @@
 package warmshelf.frost.evidence;
 
 import java.time.MonthDay;
-import java.time.format.DateTimeFormatter;
-import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import warmshelf.frost.FrostSeason;
@@ -10,6 +8,8 @@ import warmshelf.frost.garden.FrostCorrection;
 import warmshelf.frost.garden.FrostCorrection.Change;
 import warmshelf.frost.station.CalendarDay;
 import warmshelf.frost.station.Side;
+import warmshelf.words.Counted;
+import warmshelf.words.DayWords;
 
 /** Applies what a person knows better to what the evidence tells. */
 final class CorrectedFrost {
@@ -68,20 +68,11 @@ final class CorrectedFrost {
                 ? "For postcodes that begin with %s".formatted(area.start())
                 : "For this garden";
         return "%s: %s. %s, %s: “%s”"
-                .formatted(
-                        where,
-                        what,
-                        correction.by(),
-                        correction.on().format(DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH)),
-                        correction.reason());
+                .formatted(where, what, correction.by(), DayWords.inFull(correction.on()), correction.reason());
     }
 
     private static String words(int days) {
-        if (days == 0) {
-            return "as it is";
-        }
-        return "%d %s %s"
-                .formatted(Math.abs(days), Math.abs(days) == 1 ? "day" : "days", days > 0 ? "later" : "earlier");
+        return days == 0 ? "as it is" : Counted.daysMoved(days, "later", "earlier");
     }
 
     private static String dates(Change.Dates dates) {
@@ -97,7 +88,6 @@ final class CorrectedFrost {
     }
 
     private static Optional<String> named(String what, @Nullable MonthDay day) {
-        return Optional.ofNullable(day)
-                .map(known -> what + " " + known.format(DateTimeFormatter.ofPattern("d MMMM", Locale.ENGLISH)));
+        return Optional.ofNullable(day).map(known -> what + " " + DayWords.dayOfMonth(known));
     }
 }

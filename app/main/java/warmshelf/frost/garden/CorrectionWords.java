@@ -1,19 +1,17 @@
 package warmshelf.frost.garden;
 
 import java.time.MonthDay;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import warmshelf.frost.garden.FrostCorrection.Area;
 import warmshelf.frost.garden.FrostCorrection.Change;
+import warmshelf.words.Counted;
 import warmshelf.words.Countries;
+import warmshelf.words.DayWords;
 
 /** Says in words what a correction does, and where. */
 public final class CorrectionWords {
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM", Locale.ENGLISH);
-
     private CorrectionWords() {}
 
     /** For example 'last spring frost 5 days later, first autumn frost 3 days earlier'. */
@@ -48,14 +46,13 @@ public final class CorrectionWords {
 
     private static void addShift(List<String> parts, String what, int days) {
         if (days != 0) {
-            int size = Math.abs(days);
-            parts.add("%s %d %s %s".formatted(what, size, size == 1 ? "day" : "days", days > 0 ? "later" : "earlier"));
+            parts.add(what + " " + Counted.daysMoved(days, "later", "earlier"));
         }
     }
 
     private static void addDate(List<String> parts, String what, @Nullable MonthDay day) {
         if (day != null) {
-            parts.add("%s: %s".formatted(what, DAY.format(day)));
+            parts.add("%s: %s".formatted(what, DayWords.dayOfMonth(day)));
         }
     }
 }

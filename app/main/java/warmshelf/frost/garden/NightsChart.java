@@ -5,10 +5,10 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import warmshelf.frost.Threshold;
 import warmshelf.words.DayWords;
 import warmshelf.words.Degrees;
+import warmshelf.words.Numbers;
 import warmshelf.words.Units;
 
 /**
@@ -117,20 +117,16 @@ public record NightsChart(
         private String x(LocalDate day) {
             double share =
                     ChronoUnit.DAYS.between(first, day) / (double) Math.max(1, ChronoUnit.DAYS.between(first, last));
-            return number(LEFT + (RIGHT - LEFT) * share);
+            return Numbers.oneDecimal(LEFT + (RIGHT - LEFT) * share);
         }
 
         private String y(double celsius) {
-            return number(height(celsius));
+            return Numbers.oneDecimal(height(celsius));
         }
 
         private double height(double celsius) {
             double share = (celsius - coldest + ROOM_C) / (warmest - coldest + 2 * ROOM_C);
             return BOTTOM - (BOTTOM - TOP) * share;
         }
-    }
-
-    private static String number(double value) {
-        return String.format(Locale.ROOT, "%.1f", value);
     }
 }

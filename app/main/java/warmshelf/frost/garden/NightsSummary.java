@@ -11,6 +11,7 @@ import warmshelf.frost.minima.FrostRecord;
 import warmshelf.frost.minima.FrostSide;
 import warmshelf.frost.minima.RecordNotes;
 import warmshelf.frost.minima.SeasonFrost;
+import warmshelf.words.Counted;
 import warmshelf.words.DayWords;
 
 /** Tells in sentences what a thermometer's nights say of frost so far. */
@@ -25,7 +26,7 @@ final class NightsSummary {
         if (nights == 0) {
             return List.of("No night is noted yet; a last frost date needs a whole spring.");
         }
-        String noted = nights == 1 ? "1 night noted" : "%,d nights noted".formatted(nights);
+        String noted = Counted.of(nights, "night noted", "nights noted");
         Optional<FrostRecord> frost = record.frost(Threshold.FROST);
         if (frost.isEmpty()) {
             return List.of(noted + "; a last frost date needs a whole spring, read until the frosts are long over.");

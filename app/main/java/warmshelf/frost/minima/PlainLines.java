@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import warmshelf.Given;
+import warmshelf.words.Numbers;
 import warmshelf.words.TemperatureUnit;
 
 /**
@@ -70,7 +71,7 @@ final class PlainLines implements MinimaLines {
         }
         double value = Double.parseDouble(words);
         // to a tenth, as the services turn Fahrenheit into Celsius: so that 28 F is -2.2 C and 36 F is 2.2 C
-        double celsius = fahrenheit ? Math.round(TemperatureUnit.FAHRENHEIT.toCelsius(value) * 10) / 10.0 : value;
+        double celsius = fahrenheit ? Numbers.tenths(TemperatureUnit.FAHRENHEIT.toCelsius(value)) : value;
         gathering.minimum(number, date, celsius, words + (fahrenheit ? " °F" : " °C"));
     }
 

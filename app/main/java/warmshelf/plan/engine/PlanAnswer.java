@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import warmshelf.plan.engine.search.RatedPlan;
 import warmshelf.shelf.WholeDegree;
+import warmshelf.words.Numbers;
 
 /** What {@code plan} prints. */
 final class PlanAnswer {
@@ -24,7 +25,7 @@ final class PlanAnswer {
         answer.put("placedAtMost", outcome.placedAtMost());
         answer.put("optimal", outcome.optimal());
         answer.put("shiftDays", outcome.shiftDays());
-        answer.put("seconds", Math.round(outcome.seconds() * 100) / 100.0);
+        answer.put("seconds", Numbers.hundredths(outcome.seconds()));
         answer.put("words", words(outcome, question.requests().size()));
         answer.put("choices", choices(question, plan));
         answer.put("cutShort", outcome.cutShort());

@@ -1,11 +1,9 @@
 package warmshelf.plan.engine.search;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Random;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
@@ -13,13 +11,14 @@ import warmshelf.allocation.Band;
 import warmshelf.plan.engine.PlanQuestion;
 import warmshelf.plan.engine.Refused;
 import warmshelf.plan.engine.Request;
+import warmshelf.words.Counted;
+import warmshelf.words.DayWords;
 
 /**
  * Why a request got no place, and the cheapest change that would get it one beside all that is placed: found by trying, not
  * by guessing. A day earlier, later or longer costs one; half the size costs as much as a week.
  */
 final class Refusals {
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM", Locale.UK);
     private static final int FURTHEST = 42;
     private static final int SMALLER = 7;
     private static final PlacementFinder.Taste NEAR = PlacementFinder.Taste.NEAR;
@@ -66,12 +65,13 @@ final class Refusals {
             return "There is room on a mat, but its circuit may not carry one more mat at that time.";
         }
         return "All mats warm enough for it are taken from %s to %s."
-                .formatted(DAY.format(request.earliest()), DAY.format(lastDay(request)));
+                .formatted(DayWords.dayOfMonth(request.earliest()), DayWords.dayOfMonth(lastDay(request)));
     }
 
     private String reasonAlone(Request request) {
         if (request.latest().isBefore(ground.question.days().from())) {
-            return "Its last day to begin, %s, is over before the plan starts.".formatted(DAY.format(request.latest()));
+            return "Its last day to begin, %s, is over before the plan starts."
+                    .formatted(DayWords.dayOfMonth(request.latest()));
         }
         if (request.light() != null && fits(alone, withoutLight(request))) {
             return "There are not enough lit places for it to go to when it comes off the heat.";
@@ -80,7 +80,7 @@ final class Refusals {
                 .plusDays(shortest(request))
                 .isAfter(ground.question.days().to())) {
             return "It would still lie on the mat when the plan ends on %s."
-                    .formatted(DAY.format(ground.question.days().to().minusDays(1)));
+                    .formatted(DayWords.dayOfMonth(ground.question.days().to().minusDays(1)));
         }
         return "On the days when it could lie on a mat, those warm enough for it are out of service.";
     }
@@ -113,8 +113,8 @@ final class Refusals {
                         days,
                         "Start on %s, %s %s than its %s day."
                                 .formatted(
-                                        DAY.format(start),
-                                        days(days),
+                                        DayWords.dayOfMonth(start),
+                                        Counted.days(days),
                                         sign > 0 ? "later" : "earlier",
                                         sign > 0 ? "latest" : "earliest"));
             }
@@ -166,7 +166,7 @@ final class Refusals {
                                         Band.words(celsius),
                                         request.band().words(),
                                         start(spot),
-                                        slower == 0 ? "" : ", " + days(slower) + " slower"));
+                                        slower == 0 ? "" : ", " + Counted.days(slower) + " slower"));
             }
         }
         return best;
@@ -181,7 +181,7 @@ final class Refusals {
     }
 
     private String start(TrialPlacement spot) {
-        return DAY.format(ground.question.days().from().plusDays(spot.from()));
+        return DayWords.dayOfMonth(ground.question.days().from().plusDays(spot.from()));
     }
 
     private static Request withoutLight(Request request) {
@@ -224,10 +224,6 @@ final class Refusals {
 
     private static LocalDate lastDay(Request request) {
         return request.latest().plusDays(shortest(request) - 1L);
-    }
-
-    private static String days(int days) {
-        return days == 1 ? "1 day" : days + " days";
     }
 
     private static String container(int quarters) {
