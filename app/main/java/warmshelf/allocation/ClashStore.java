@@ -14,7 +14,6 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
-import java.util.function.Function;
 import org.jooq.DSLContext;
 import org.jooq.Record;
 import org.jooq.SelectOnConditionStep;
@@ -23,8 +22,6 @@ import org.jspecify.annotations.Nullable;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.shelf.Thermostat;
 import warmshelf.shelf.WholeDegree;
-import warmshelf.words.DayWords;
-import warmshelf.words.Units;
 
 /** Finds out, in the transaction that saves, what stands in the way of it. */
 public final class ClashStore {
@@ -87,10 +84,9 @@ public final class ClashStore {
         return new StayWarmth(board, mat, band).over(spot.from(), spot.to(), asked);
     }
 
-    /** Why a mat cannot be turned to a temperature on days, in a reader's units. */
-    Optional<Function<Units, String>> cannotBear(
-            DSLContext tx, UUID mat, LocalDate first, LocalDate afterLast, double celsius) {
-        Optional<Function<Units, String>> thermostat = beyondThermostat(tx, mat, celsius);
+    /** Why a mat cannot be turned to a temperature on days. */
+    Optional<SpaceRefusal> cannotBear(DSLContext tx, UUID mat, LocalDate first, LocalDate afterLast, double celsius) {
+        Optional<SpaceRefusal> thermostat = beyondThermostat(tx, mat, celsius);
         if (thermostat.isPresent()) {
             return thermostat;
         }
@@ -105,23 +101,21 @@ public final class ClashStore {
                                 .or(QUARTER_DAY.HIGH_C.lt(WholeDegree.of(celsius))))
                 .orderBy(QUARTER_DAY.ON_DAY)
                 .limit(1)
-                .fetchOptional(bears -> units -> "%s does not suit %s's %s, which lies there on %s and likes %s."
-                        .formatted(
-                                units.temperature(celsius),
-                                bears.value1(),
-                                bears.value2(),
-                                DayWords.date(bears.value3()),
-                                new Band(bears.value4(), bears.value5()).words(units)));
+                .fetchOptional(bears -> new SpaceRefusal.Unbearable(
+                        celsius,
+                        bears.value1(),
+                        bears.value2(),
+                        bears.value3(),
+                        new Band(bears.value4(), bears.value5())));
     }
 
-    private static Optional<Function<Units, String>> beyondThermostat(DSLContext tx, UUID mat, double celsius) {
+    private static Optional<SpaceRefusal> beyondThermostat(DSLContext tx, UUID mat, double celsius) {
         return tx.select(MAT.NAME, MAT.THERMOSTAT_LOW_C, MAT.THERMOSTAT_HIGH_C)
                 .from(MAT)
                 .where(MAT.ID.eq(mat))
                 .fetchOptional(found -> new Held(found.value1(), new Thermostat(found.value2(), found.value3())))
                 .filter(held -> !held.thermostat().contains(celsius))
-                .map(held -> units -> "Mat %s can hold %s, not %s."
-                        .formatted(held.mat(), held.thermostat().words(units), units.temperature(celsius)));
+                .map(held -> new SpaceRefusal.BeyondThermostat(held.mat(), held.thermostat(), celsius));
     }
 
     /** Joins what lies on quarters to its stay, sowing, grower and lot. */

@@ -1,28 +1,23 @@
 package warmshelf.allocation;
 
+import static warmshelf.allocation.AllocationSentences.SAY;
+
 import java.time.LocalDate;
 import warmshelf.shelf.Outage;
 import warmshelf.words.DayWords;
+import warmshelf.words.Message;
 import warmshelf.words.Units;
 
 /** One thing that keeps a stay from lying somewhere. */
-public sealed interface Obstacle {
-
-    /** A sentence for people, in a reader's units. */
-    String words(Units units);
+public sealed interface Obstacle extends Message {
 
     /** Somebody else lies there. */
     record Taken(CandidatePlace place, Neighbour by) implements Obstacle {
         @Override
         public String words(Units units) {
-            return "Place %d %s is taken by %s, %s."
-                    .formatted(
-                            place.number(),
-                            place.mat() == null
-                                    ? "under the light"
-                                    : "on mat " + place.mat().name(),
-                            by.words(),
-                            DayWords.span(by.from(), by.to()));
+            return place.mat() == null
+                    ? SAY.takenUnderLight(place.number(), by.words(), DayWords.span(by.from(), by.to()))
+                    : SAY.takenOnMat(place.number(), place.mat().name(), by.words(), DayWords.span(by.from(), by.to()));
         }
     }
 
@@ -30,8 +25,7 @@ public sealed interface Obstacle {
     record Out(MatSpace mat, Outage outage) implements Obstacle {
         @Override
         public String words(Units units) {
-            return "Mat %s is out of service %s: %s."
-                    .formatted(mat.name(), DayWords.span(outage.from(), outage.to()), outage.reason());
+            return SAY.outOfService(mat.name(), DayWords.span(outage.from(), outage.to()), outage.reason());
         }
     }
 
@@ -39,7 +33,7 @@ public sealed interface Obstacle {
     record TooFar(LocalDate lastDay) implements Obstacle {
         @Override
         public String words(Units units) {
-            return "Nothing is known yet of the days after %s.".formatted(DayWords.day(lastDay));
+            return SAY.tooFar(DayWords.day(lastDay));
         }
     }
 
@@ -47,8 +41,7 @@ public sealed interface Obstacle {
     record OutsideBand(double celsius, Band band) implements Obstacle {
         @Override
         public String words(Units units) {
-            return "%s is outside what this crop's seed likes: %s."
-                    .formatted(units.temperature(celsius), band.words(units));
+            return SAY.outsideBand(units.temperature(celsius), band.words(units));
         }
     }
 
@@ -56,8 +49,7 @@ public sealed interface Obstacle {
     record BeyondThermostat(MatSpace mat, double celsius) implements Obstacle {
         @Override
         public String words(Units units) {
-            return "Mat %s can hold %s, not %s."
-                    .formatted(mat.name(), mat.thermostat().words(units), units.temperature(celsius));
+            return SAY.beyondThermostat(mat.name(), mat.thermostat().words(units), units.temperature(celsius));
         }
     }
 
@@ -65,8 +57,7 @@ public sealed interface Obstacle {
     record SetForOthers(MatSpace mat, LocalDate day, double celsius, Band band) implements Obstacle {
         @Override
         public String words(Units units) {
-            return "Mat %s stands at %s on %s for what already lies there; this crop's seed likes %s."
-                    .formatted(mat.name(), units.temperature(celsius), DayWords.date(day), band.words(units));
+            return SAY.setForOthers(mat.name(), units.temperature(celsius), DayWords.date(day), band.words(units));
         }
     }
 
@@ -74,8 +65,8 @@ public sealed interface Obstacle {
     record TurnedSince(MatSpace mat, LocalDate day, double celsius, double worked) implements Obstacle {
         @Override
         public String words(Units units) {
-            return "Mat %s stands at %s on %s for what already lies there, so it cannot be %s."
-                    .formatted(mat.name(), units.temperature(celsius), DayWords.date(day), units.temperature(worked));
+            return SAY.turnedSince(
+                    mat.name(), units.temperature(celsius), DayWords.date(day), units.temperature(worked));
         }
     }
 
@@ -83,8 +74,7 @@ public sealed interface Obstacle {
     record DaysStay(LocalDate since) implements Obstacle {
         @Override
         public String words(Units units) {
-            return "It lies there since %s, so its days stay; only its place can change, from today on."
-                    .formatted(DayWords.day(since));
+            return SAY.daysStay(DayWords.day(since));
         }
     }
 
@@ -92,9 +82,7 @@ public sealed interface Obstacle {
     record OtherKind(boolean fromMat) implements Obstacle {
         @Override
         public String words(Units units) {
-            return fromMat
-                    ? "There is no bottom heat under the light; it goes there when an entry says that it is up."
-                    : "It lies under a light, so it moves to another place under a light, not to a mat.";
+            return fromMat ? SAY.noHeatUnderLight() : SAY.onlyUnderLight();
         }
     }
 }

@@ -13,12 +13,11 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
-import java.util.stream.Collectors;
 import org.jooq.DSLContext;
 import org.jooq.exception.DataAccessException;
 import org.jspecify.annotations.Nullable;
 import warmshelf.db.Audit;
-import warmshelf.words.DayWords;
+import warmshelf.decision.Declined;
 
 /**
  * Lays sowings on places and takes them off again, within the caller's transaction. The database judges: quarter_day has one
@@ -37,7 +36,7 @@ public final class StayStore {
      * Lays a sowing on a mat as the mat is set, and at one set-point on days on which nothing is set.
      *
      * @return the stay's id
-     * @throws SpaceClash when a quarter is taken, the mat is out of service, or the temperature does not suit
+     * @throws Declined when a quarter is taken, the mat is out of service, or the temperature does not suit
      */
     public UUID layOnMat(DSLContext tx, UUID sowingId, PlaceAndDays spot, double celsius, Band band, UUID by) {
         lock(tx, matOf(tx, spot.placeId()));
@@ -48,7 +47,7 @@ public final class StayStore {
      * Lays a sowing on a mat at those set-points.
      *
      * @return the stay's id
-     * @throws SpaceClash when a quarter is taken, the mat is out of service, or the temperature does not suit everything on it
+     * @throws Declined when a quarter is taken, the mat is out of service, or the temperature does not suit everything on it
      */
     public UUID layOnMat(DSLContext tx, UUID sowingId, PlaceAndDays spot, WarmDays warm, Band band, UUID by) {
         UUID mat = matOf(tx, spot.placeId());
@@ -61,7 +60,7 @@ public final class StayStore {
      * Lays a sowing on a mat at the set-points that stand there day by day.
      *
      * @return the stay's id
-     * @throws SpaceClash when a quarter is taken, the mat is out of service, or a set-point is missing or does not suit
+     * @throws Declined when a quarter is taken, the mat is out of service, or a set-point is missing or does not suit
      */
     public UUID layAsSet(DSLContext tx, UUID sowingId, PlaceAndDays spot, Band band, UUID by) {
         UUID mat = matOf(tx, spot.placeId());
@@ -73,8 +72,7 @@ public final class StayStore {
         List<Double> celsius = spot.from()
                 .datesUntil(spot.to())
                 .map(day -> Optional.ofNullable(setPoints.get(day))
-                        .orElseThrow(
-                                () -> new SpaceClash("The mat has no set-point on %s.".formatted(DayWords.date(day)))))
+                        .orElseThrow(() -> Declined.refused(new SpaceRefusal.NoSetPoint(day))))
                 .toList();
         return layOnMat(tx, sowingId, spot, new WarmDays(spot.from(), celsius), band, by);
     }
@@ -83,11 +81,11 @@ public final class StayStore {
      * Lays a sowing under a light, where no temperature is promised.
      *
      * @return the stay's id
-     * @throws SpaceClash when a quarter is taken or the place is not under a light
+     * @throws Declined when a quarter is taken or the place is not under a light
      */
     public UUID layUnderLight(DSLContext tx, UUID sowingId, PlaceAndDays spot, UUID by) {
         if (!tx.fetchExists(PLACE, PLACE.ID.eq(spot.placeId()), PLACE.KIND.eq("lit"))) {
-            clash("There is no such place under a light; please choose one from the list.");
+            throw Declined.overtaken(new SpaceRefusal.NotUnderLight());
         }
         refuseObstacles(tx, spot, null, null, null);
         return judged(() -> lay(tx, sowingId, spot, null, by));
@@ -154,7 +152,7 @@ public final class StayStore {
     /**
      * Lets a stay last longer at the same place: as its mat is set, else at the set-point of its last day.
      *
-     * @throws SpaceClash when someone else has the place by then, or the mat cannot be used or is set to what does not suit
+     * @throws Declined when someone else has the place by then, or the mat cannot be used or is set to what does not suit
      */
     public void extend(DSLContext tx, Stay stay, LocalDate to, UUID by) {
         PlaceAndDays more = new PlaceAndDays(stay.placeId(), stay.slot(), stay.to(), to);
@@ -232,7 +230,7 @@ public final class StayStore {
      *
      * @param warm the set-points at the new place; null under a light
      * @return the stay's id
-     * @throws SpaceClash when something is in the way
+     * @throws Declined when something is in the way
      */
     public UUID relay(DSLContext tx, Stay stay, PlaceAndDays spot, @Nullable WarmDays warm) {
         WarmthNeed warmth = warmthAt(tx, stay, spot, warm);
@@ -257,7 +255,7 @@ public final class StayStore {
      *
      * @param warm the set-points at the new place; null under a light
      * @return the new stay's id
-     * @throws SpaceClash when something is in the way
+     * @throws Declined when something is in the way
      */
     public UUID carry(DSLContext tx, Stay stay, PlaceAndDays spot, @Nullable WarmDays warm, UUID by) {
         WarmthNeed warmth = warmthAt(tx, stay, spot, warm);
@@ -282,8 +280,7 @@ public final class StayStore {
             DSLContext tx, PlaceAndDays spot, @Nullable WarmDays warm, @Nullable Band band, @Nullable UUID except) {
         List<Obstacle> obstacles = clashes.obstacles(tx, spot, warm, band, except);
         if (!obstacles.isEmpty()) {
-            throw new SpaceClash(
-                    units -> obstacles.stream().map(each -> each.words(units)).collect(Collectors.joining(" ")));
+            throw Declined.overtaken(new SpaceRefusal.InTheWay(obstacles));
         }
     }
 
@@ -295,7 +292,7 @@ public final class StayStore {
                 .fetchSingle(PLACE.MAT_ID);
         boolean toMat = mat != null;
         if (toMat != stay.isOnMat() || toMat != (warm != null)) {
-            throw new SpaceClash("What lies on a mat moves to a mat, and what lies under a light to another light.");
+            throw Declined.refused(new SpaceRefusal.OtherKind());
         }
         return mat == null || warm == null
                 ? null
@@ -305,7 +302,7 @@ public final class StayStore {
     private static UUID matOf(DSLContext tx, UUID place) {
         UUID mat = tx.select(PLACE.MAT_ID).from(PLACE).where(PLACE.ID.eq(place)).fetchSingle(PLACE.MAT_ID);
         if (mat == null) {
-            throw new SpaceClash("There is no bottom heat at this place; please choose a mat.");
+            throw Declined.refused(new SpaceRefusal.NoBottomHeat());
         }
         return mat;
     }
@@ -314,7 +311,7 @@ public final class StayStore {
      * Changes a mat's set-point on days; what lies there must bear it. Where nothing lies, it binds nobody.
      *
      * @param afterLast the day after the last day
-     * @throws SpaceClash when the thermostat cannot hold it or something on the mat cannot bear it
+     * @throws Declined when the thermostat cannot hold it or something on the mat cannot bear it
      */
     public void setPoint(DSLContext tx, UUID mat, LocalDate first, LocalDate afterLast, double celsius, UUID by) {
         turn(tx, mat, first, afterLast, celsius, false, by);
@@ -324,7 +321,7 @@ public final class StayStore {
      * Turns a mat by hand: the same, and what is laid there later follows it.
      *
      * @param afterLast the day after the last day
-     * @throws SpaceClash when the thermostat cannot hold it or something on the mat cannot bear it
+     * @throws Declined when the thermostat cannot hold it or something on the mat cannot bear it
      */
     public void turnByHand(DSLContext tx, UUID mat, LocalDate first, LocalDate afterLast, double celsius, UUID by) {
         turn(tx, mat, first, afterLast, celsius, true, by);
@@ -333,8 +330,8 @@ public final class StayStore {
     private void turn(
             DSLContext tx, UUID mat, LocalDate first, LocalDate afterLast, double celsius, boolean byHand, UUID by) {
         lock(tx, mat);
-        clashes.cannotBear(tx, mat, first, afterLast, celsius).ifPresent(words -> {
-            throw new SpaceClash(words);
+        clashes.cannotBear(tx, mat, first, afterLast, celsius).ifPresent(reason -> {
+            throw Declined.overtaken(reason);
         });
         judged(() -> {
             first.datesUntil(afterLast).forEach(day -> putSetPoint(tx, mat, day, celsius, byHand));
@@ -471,18 +468,13 @@ public final class StayStore {
                 new Band(last.value3(), last.value4()));
     }
 
-    private static void clash(String sentence) {
-        throw new SpaceClash(sentence);
-    }
-
-    /** Turns the database's refusal, which only a race can still cause, into a clash. */
+    /** Turns the database's refusal, which only a race can still cause, into a no. */
     private static <T> T judged(java.util.function.Supplier<T> write) {
         try {
             return write.get();
         } catch (DataAccessException refused) {
             if (refused.sqlState().startsWith("23")) {
-                throw new SpaceClash("Someone else took this space or changed this mat's temperature a moment ago."
-                        + " Please look at the racks again.");
+                throw Declined.overtaken(new SpaceRefusal.TakenMeanwhile());
             }
             throw refused;
         }

@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.jooq.DSLContext;
-import warmshelf.allocation.SpaceClash;
 import warmshelf.allocation.Stay;
 import warmshelf.allocation.StayBookStore;
 import warmshelf.allocation.StayStore;
+import warmshelf.decision.Declined;
 import warmshelf.sowing.EntryStore;
 import warmshelf.sowing.Progress;
 import warmshelf.sowing.Sowing;
@@ -47,8 +47,8 @@ final class SlowSeedStore {
         try {
             sql.transaction(inside -> stays.extend(inside.dsl(), stay, to, by));
             return new PlaceRemark.Kept(freeSince, to);
-        } catch (SpaceClash clash) {
-            return new PlaceRemark.Promised(freeSince, clash::sentence);
+        } catch (Declined declined) {
+            return new PlaceRemark.Promised(freeSince, declined.reason());
         }
     }
 

@@ -9,7 +9,6 @@ import java.util.Set;
 import java.util.UUID;
 import org.jooq.DSLContext;
 import org.jooq.exception.IntegrityConstraintViolationException;
-import warmshelf.allocation.SpaceClash;
 import warmshelf.allocation.StayBookStore;
 import warmshelf.allocation.StayStore;
 import warmshelf.db.Audit;
@@ -73,8 +72,6 @@ public final class TickStore {
     private TickOutcome kept(DSLContext within, UUID sowingId, Tick tick, LocalDate lightUntil, UUID by) {
         try {
             return within.transactionResult(inside -> keepInside(inside.dsl(), sowingId, tick, lightUntil, by));
-        } catch (SpaceClash clash) {
-            throw Declined.overtaken(clash::sentence);
         } catch (IntegrityConstraintViolationException twice) {
             // Two phones sent the same entry at the same moment: one row is kept, and that is all that was wanted.
             Entry entry = entries.find(within, tick.id()).orElseThrow(() -> twice);

@@ -30,12 +30,20 @@ public final class Declined extends RuntimeException {
     }
 
     private static String words(Decision<?> decision) {
-        if (decision instanceof Decision.Refused<?> refused) {
-            return refused.reason().words(Units.METRIC);
-        }
-        return decision instanceof Decision.Overtaken<?> overtaken
-                ? overtaken.reason().words(Units.METRIC)
-                : "what it was about is not there";
+        return decision.refusal().map(reason -> reason.words(Units.METRIC)).orElse("what it was about is not there");
+    }
+
+    /** Why; only of what was declined for a reason. */
+    public Message reason() {
+        return decision.refusal().orElseThrow(() -> new IllegalStateException(this));
+    }
+
+    /** The same no, said of something by its name. */
+    public Declined about(Message reason) {
+        return new Declined(
+                decision instanceof Decision.Overtaken
+                        ? new Decision.Overtaken<>(reason)
+                        : new Decision.Refused<>(reason));
     }
 
     <T> Decision<T> decision() {

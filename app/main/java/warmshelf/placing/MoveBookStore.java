@@ -17,7 +17,6 @@ import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.PlaceAndDays;
 import warmshelf.allocation.Slot;
 import warmshelf.allocation.Stay;
-import warmshelf.words.DayWords;
 
 /** Keeps the moves of stays, and tells what became of one since somebody looked at it. */
 final class MoveBookStore {
@@ -96,8 +95,8 @@ final class MoveBookStore {
                 .fetchOptional(STAY_MOVE.NEW_STAY_ID);
     }
 
-    /** For example 'Ines Ortega moved this to mat M2, place 3, left half, from 4 Mar, a minute ago.' */
-    static String whatChanged(DSLContext sql, UUID stay, int seenVersion, OffsetDateTime now) {
+    /** What somebody did to a stay since a version of it was looked at. */
+    static StayChange whatChanged(DSLContext sql, UUID stay, int seenVersion, OffsetDateTime now) {
         return sql.select(STAY_MOVE.asterisk(), STAY.QUARTERS, MEMBER.NAME, PLACE.NUMBER, MAT.NAME)
                 .from(STAY_MOVE)
                 .join(STAY)
@@ -115,33 +114,31 @@ final class MoveBookStore {
                         .or(STAY_MOVE.STAY_ID.eq(stay).and(STAY_MOVE.NEW_STAY_ID.ne(stay))))
                 .orderBy(STAY_MOVE.KEPT_ORDER.desc())
                 .limit(1)
-                .fetchOptional(move -> moved(move, now))
+                .<StayChange>fetchOptional(move -> moved(move, now))
                 .orElseGet(() -> otherwise(sql, stay, now));
     }
 
-    private static String moved(Record move, OffsetDateTime now) {
-        String where = move.get(MAT.NAME) == null ? "the light" : "mat " + move.get(MAT.NAME);
-        return "%s moved this %sto %s, place %d, %s, from %s, %s."
-                .formatted(
-                        move.get(MEMBER.NAME),
-                        move.get(STAY_MOVE.TAKES_BACK) == null ? "" : "back ",
-                        where,
-                        move.get(PLACE.NUMBER),
-                        new Slot(move.get(STAY_MOVE.NEW_FIRST_QUARTER), move.get(STAY.QUARTERS)).words(),
-                        DayWords.date(move.get(STAY_MOVE.NEW_FROM_DAY)),
-                        ago(move.get(STAY_MOVE.MOVED_AT), now));
+    private static StayChange moved(Record move, OffsetDateTime now) {
+        return new StayChange.Moved(
+                move.get(MEMBER.NAME),
+                move.get(STAY_MOVE.TAKES_BACK) != null,
+                move.get(MAT.NAME),
+                move.get(PLACE.NUMBER),
+                new Slot(move.get(STAY_MOVE.NEW_FIRST_QUARTER), move.get(STAY.QUARTERS)),
+                move.get(STAY_MOVE.NEW_FROM_DAY),
+                Duration.between(move.get(STAY_MOVE.MOVED_AT), now));
     }
 
-    private static String done(String action) {
+    private static StayChange.Kind done(String action) {
         return switch (action) {
-            case "extend stay" -> "let this lie longer";
-            case "begin stay earlier" -> "let this begin earlier";
-            case "begin stay later" -> "let this begin later";
-            default -> "ended this stay";
+            case "extend stay" -> StayChange.Kind.LIES_LONGER;
+            case "begin stay earlier" -> StayChange.Kind.BEGINS_EARLIER;
+            case "begin stay later" -> StayChange.Kind.BEGINS_LATER;
+            default -> StayChange.Kind.ENDED;
         };
     }
 
-    private static String otherwise(DSLContext sql, UUID stay, OffsetDateTime now) {
+    private static StayChange otherwise(DSLContext sql, UUID stay, OffsetDateTime now) {
         return sql.select(AUDIT_LINE.ACTION, AUDIT_LINE.AT, MEMBER.NAME)
                 .from(AUDIT_LINE)
                 .join(MEMBER)
@@ -149,23 +146,8 @@ final class MoveBookStore {
                 .where(AUDIT_LINE.SUBJECT.eq("stay"), AUDIT_LINE.SUBJECT_ID.eq(stay.toString()))
                 .orderBy(AUDIT_LINE.AT.desc())
                 .limit(1)
-                .fetchOptional(
-                        line -> "%s %s, %s.".formatted(line.value3(), done(line.value1()), ago(line.value2(), now)))
-                .orElse("Somebody else changed this a moment ago.");
-    }
-
-    private static String ago(OffsetDateTime at, OffsetDateTime now) {
-        long minutes = Duration.between(at, now).toMinutes();
-        if (minutes < 1) {
-            return "a moment ago";
-        }
-        if (minutes < 60) {
-            return minutes == 1 ? "a minute ago" : minutes + " minutes ago";
-        }
-        long hours = minutes / 60;
-        if (hours < 24) {
-            return hours == 1 ? "an hour ago" : hours + " hours ago";
-        }
-        return hours < 48 ? "a day ago" : hours / 24 + " days ago";
+                .<StayChange>fetchOptional(line -> new StayChange.Changed(
+                        line.value3(), done(line.value1()), Duration.between(line.value2(), now)))
+                .orElseGet(StayChange.Unknown::new);
     }
 }

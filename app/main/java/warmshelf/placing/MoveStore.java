@@ -14,7 +14,6 @@ import org.jooq.DSLContext;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.PlaceAndDays;
 import warmshelf.allocation.RequestStore;
-import warmshelf.allocation.SpaceClash;
 import warmshelf.allocation.SpaceRequest;
 import warmshelf.allocation.Stay;
 import warmshelf.allocation.StayBookStore;
@@ -22,14 +21,15 @@ import warmshelf.allocation.StayStore;
 import warmshelf.allocation.WarmDays;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
+import warmshelf.decision.Decision;
+import warmshelf.decision.Declined;
+import warmshelf.words.Message;
 
 /**
  * Moves stays, takes moves back and frees places. Each is one transaction that holds the sowing, then the mats in the order
  * of their ids, then the stay: the same order everywhere, so that two people never wait for each other.
  */
 public final class MoveStore {
-    private static final String OVER = "This stay has ended; what has ended stays as it was.";
-
     private final DSLContext sql;
     private final Audit audit;
     private final StayStore stays;
@@ -49,11 +49,9 @@ public final class MoveStore {
      * @param seen the stay as it was looked at
      * @param warm the set-points at the new place; null under a light
      * @return the stay that lies at the new place
-     * @throws Overtaken when somebody else changed the stay since
-     * @throws SpaceClash when space or temperature does not allow it, or the stay has ended
      */
-    public UUID move(LyingStay seen, PlaceAndDays spot, @Nullable WarmDays warm, LocalDate today, UUID by) {
-        return sql.transactionResult(inside -> move(inside.dsl(), seen, spot, warm, today, by));
+    public Decision<UUID> move(LyingStay seen, PlaceAndDays spot, @Nullable WarmDays warm, LocalDate today, UUID by) {
+        return Decision.of(() -> sql.transactionResult(inside -> move(inside.dsl(), seen, spot, warm, today, by)));
     }
 
     /**
@@ -65,14 +63,9 @@ public final class MoveStore {
     public record Change(
             LyingStay seen, PlaceAndDays spot, @Nullable WarmDays warm) {}
 
-    /**
-     * Moves several stays, all or none, each judged after those before it.
-     *
-     * @throws Overtaken when somebody else changed one of the stays since
-     * @throws SpaceClash when space or temperature does not allow one of the moves, or a stay has ended
-     */
-    public void moveAll(List<Change> changes, LocalDate today, UUID by) {
-        sql.transaction(inside -> {
+    /** Moves several stays, all or none, each judged after those before it. */
+    public Decision<Integer> moveAll(List<Change> changes, LocalDate today, UUID by) {
+        return Decision.of(() -> sql.transactionResult(inside -> {
             DSLContext tx = inside.dsl();
             // As for one move: the sowings, then the mats in order, so that two people never wait for each other.
             changes.stream()
@@ -88,7 +81,8 @@ public final class MoveStore {
                     .sorted()
                     .forEach(mat -> StayStore.lock(tx, mat));
             changes.forEach(change -> move(tx, change.seen(), change.spot(), change.warm(), today, by));
-        });
+            return changes.size();
+        }));
     }
 
     private UUID move(
@@ -126,20 +120,17 @@ public final class MoveStore {
      * Takes back one's own last move of a stay.
      *
      * @return the stay that lies at the old place again
-     * @throws Overtaken when it is not one's own last move, or something else changed since
-     * @throws SpaceClash when the old place or its temperature is not to be had any more
      */
-    public UUID takeBack(LyingStay seen, LocalDate today, UUID by) {
-        return sql.transactionResult(inside -> {
+    public Decision<UUID> takeBack(LyingStay seen, LocalDate today, UUID by) {
+        return Decision.of(() -> sql.transactionResult(inside -> {
             DSLContext tx = inside.dsl();
             MoveBookStore.Kept last = undoable(tx, seen, today, by)
-                    .orElseThrow(() -> new Overtaken(
-                            "There is no move of yours to take back: something else changed since. Please move"
-                                    + " it again."));
+                    .orElseThrow(() -> Declined.overtaken(new PlacingRefusal.NoMoveToTakeBack()));
             Stay stay = hold(tx, seen, last.before().placeId());
             LyingStay before = read(seen, stay);
             if (last.isCarried()) {
-                Stay old = StayBookStore.find(tx, last.stayId()).orElseThrow(() -> new SpaceClash(OVER));
+                Stay old = StayBookStore.find(tx, last.stayId())
+                        .orElseThrow(() -> Declined.overtaken(new PlacingRefusal.StayEnded()));
                 stays.end(tx, stay, stay.from(), by);
                 stays.extend(tx, old, last.before().to(), by);
             } else {
@@ -149,7 +140,7 @@ public final class MoveStore {
             stays.followUnderLight(tx, stay.sowingId(), stay.to(), last.before().to(), by);
             keep(tx, before, last.stayId(), warmOf(tx, last.stayId()), last.id(), by);
             return last.stayId();
-        });
+        }));
     }
 
     private Optional<MoveBookStore.Kept> undoable(DSLContext from, LyingStay lying, LocalDate today, UUID by) {
@@ -168,12 +159,9 @@ public final class MoveStore {
     /**
      * Frees the place: what has not begun is taken off the board, what lies there ends today; its request waits again,
      * and a place under a light that is booked for its end is free too.
-     *
-     * @throws Overtaken when somebody else changed the stay since
-     * @throws SpaceClash when the stay has ended
      */
-    public void free(LyingStay seen, String reason, LocalDate today, UUID by) {
-        sql.transaction(inside -> {
+    public Decision<UUID> free(LyingStay seen, String reason, LocalDate today, UUID by) {
+        return Decision.of(() -> sql.transactionResult(inside -> {
             DSLContext tx = inside.dsl();
             Stay stay = hold(tx, seen, seen.stay().placeId());
             refuseEnded(seen, today);
@@ -188,9 +176,10 @@ public final class MoveStore {
             Optional<SpaceRequest> request = requests.find(tx, stay.sowingId())
                     .filter(found -> stay.isOnMat() && found.state() == SpaceRequest.State.PLACED);
             if (request.isPresent() && !requests.decide(tx, request.get(), SpaceRequest.State.WAITING, reason, by)) {
-                throw new Overtaken("Somebody else decided on this request a moment ago. Please look at it again.");
+                throw Declined.overtaken(new PlacingRefusal.DecidedByOthers());
             }
-        });
+            return stay.id();
+        }));
     }
 
     /** Whether there ever was a stay of that id, cancelled ones included. */
@@ -203,15 +192,15 @@ public final class MoveStore {
         return MoveBookStore.goesOnAs(sql, stay);
     }
 
-    /** What somebody did to a stay since a version of it was looked at, as a sentence. */
-    public String whatChanged(UUID stay, int seenVersion) {
+    /** What somebody did to a stay since a version of it was looked at. */
+    public Message whatChanged(UUID stay, int seenVersion) {
         return MoveBookStore.whatChanged(sql, stay, seenVersion, audit.now());
     }
 
     private Stay hold(DSLContext tx, LyingStay lying, UUID wantedPlace) {
         Stay seen = lying.stay();
         if (LyingStore.isSown(holdSowing(tx, seen.sowingId())) != lying.sown()) {
-            throw new Overtaken("An entry was made for this sowing a moment ago. Please look at it again.");
+            throw Declined.overtaken(new PlacingRefusal.EntryMade());
         }
         Stream.of(seen.placeId(), wantedPlace)
                 .map(place -> matOf(tx, place))
@@ -222,8 +211,8 @@ public final class MoveStore {
         tx.select(STAY.ID).from(STAY).where(STAY.ID.eq(seen.id())).forUpdate().fetch();
         return StayBookStore.find(tx, seen.id())
                 .filter(now -> now.version() == seen.version())
-                .orElseThrow(
-                        () -> new Overtaken(MoveBookStore.whatChanged(tx, seen.id(), seen.version(), audit.now())));
+                .orElseThrow(() ->
+                        Declined.overtaken(MoveBookStore.whatChanged(tx, seen.id(), seen.version(), audit.now())));
     }
 
     /** Its stage. */
@@ -241,7 +230,7 @@ public final class MoveStore {
 
     private static void refuseEnded(LyingStay seen, LocalDate today) {
         if (seen.isOverBy(today)) {
-            throw new SpaceClash(OVER);
+            throw Declined.refused(new PlacingRefusal.StayEnded());
         }
     }
 

@@ -6,12 +6,13 @@ import org.jooq.DSLContext;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.PlaceAndDays;
 import warmshelf.allocation.RequestStore;
-import warmshelf.allocation.SpaceClash;
 import warmshelf.allocation.SpaceRequest;
 import warmshelf.allocation.StayBookStore;
 import warmshelf.allocation.StayStore;
 import warmshelf.allocation.WarmDays;
 import warmshelf.db.Database;
+import warmshelf.decision.Decision;
+import warmshelf.decision.Declined;
 import warmshelf.sowing.SeedClaimStore;
 import warmshelf.sowing.Sowing;
 import warmshelf.sowing.SowingStore;
@@ -41,36 +42,38 @@ public final class PlacementStore {
      *
      * @param warm the mat's set-points on those days
      * @param light where it goes after the mat; null: nothing is booked
-     * @throws SpaceClash when the space or the temperature does not allow it, or someone else was first
+     * @return the stay on the mat
      */
-    public void place(UUID sowing, PlaceAndDays spot, WarmDays warm, @Nullable PlaceAndDays light, UUID by) {
-        sql.transaction(inside -> {
+    public Decision<UUID> place(UUID sowing, PlaceAndDays spot, WarmDays warm, @Nullable PlaceAndDays light, UUID by) {
+        return Decision.of(() -> sql.transactionResult(inside -> {
             DSLContext tx = inside.dsl();
             // Held, so that a withdrawal at the same moment cannot leave a stay behind.
             sowings.findAndHold(tx, sowing);
             SpaceRequest request = waiting(tx, sowing);
-            stays.layOnMat(tx, sowing, spot, warm, request.band(), by);
+            UUID stay = stays.layOnMat(tx, sowing, spot, warm, request.band(), by);
             if (light != null) {
                 stays.layUnderLight(tx, sowing, light, by);
             }
             decide(tx, request, SpaceRequest.State.PLACED, "", by);
-        });
+            return stay;
+        }));
     }
 
     /** Refuses a waiting request with the reason. */
-    void refuse(UUID sowing, String reason, UUID by) {
-        sql.transaction(
-                inside -> decide(inside.dsl(), waiting(inside.dsl(), sowing), SpaceRequest.State.REFUSED, reason, by));
+    Decision<UUID> refuse(UUID sowing, String reason, UUID by) {
+        return Decision.of(() -> sql.transactionResult(inside -> {
+            decide(inside.dsl(), waiting(inside.dsl(), sowing), SpaceRequest.State.REFUSED, reason, by);
+            return sowing;
+        }));
     }
 
     /**
      * Takes a decision back: a refused request waits again, and so does a placed one whose seed is not sown yet.
      *
      * @return what to say where a refused request's seed went to others meanwhile; else empty
-     * @throws SpaceClash when it is sown, withdrawn or waiting already
      */
-    String takeBack(UUID sowing, UUID by) {
-        return sql.transactionResult(inside -> {
+    Decision<String> takeBack(UUID sowing, UUID by) {
+        return Decision.of(() -> sql.transactionResult(inside -> {
             DSLContext tx = inside.dsl();
             Optional<Sowing> held = sowings.findAndHold(tx, sowing);
             @Nullable SpaceRequest request = requests.find(tx, sowing).orElse(null);
@@ -80,22 +83,24 @@ public final class PlacementStore {
                     || request == null
                     || !decided
                     || !held.get().stage().isBeforeSowing()) {
-                throw new SpaceClash("Only a decision on seed that is not sown yet can be taken back.");
+                throw Declined.refused(new PlacingRefusal.OnlyBeforeSowing());
             }
             StayBookStore.ofSowing(tx, sowing).forEach(stay -> stays.end(tx, stay, stay.from(), by));
             String seed = request.state() == SpaceRequest.State.REFUSED ? claims.claimAgain(tx, held.get(), by) : "";
             decide(tx, request, SpaceRequest.State.WAITING, "", by);
             return seed;
-        });
+        }));
     }
 
     private SpaceRequest waiting(DSLContext tx, UUID sowing) {
-        return requests.find(tx, sowing).filter(SpaceRequest::isWaiting).orElseThrow(() -> new SpaceClash(DECIDED));
+        return requests.find(tx, sowing)
+                .filter(SpaceRequest::isWaiting)
+                .orElseThrow(() -> Declined.overtaken(new PlacingRefusal.DecidedMeanwhile()));
     }
 
     private void decide(DSLContext tx, SpaceRequest request, SpaceRequest.State state, String reason, UUID by) {
         if (!requests.decide(tx, request, state, reason, by)) {
-            throw new SpaceClash(DECIDED);
+            throw Declined.overtaken(new PlacingRefusal.DecidedMeanwhile());
         }
     }
 }

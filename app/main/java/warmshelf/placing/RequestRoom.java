@@ -16,7 +16,11 @@ public final class RequestRoom {
     }
 
     public static List<Pages> pages(SowingStores stores, Aside aside) {
+        RequestWishes wishes = new RequestWishes(stores.planner(), stores.space());
+        LightAfterHeat lights = new LightAfterHeat(stores.planner(), stores.space());
+        PlacementStore placements = placements(stores);
         return List.of(
-                new RequestPages(stores.histories(), stores.planner(), stores.space(), placements(stores), aside));
+                new RequestListPages(stores.histories(), wishes, placements, lights, aside),
+                new RequestPages(stores.histories(), wishes, placements, lights));
     }
 }

@@ -2,15 +2,15 @@ package warmshelf.placing;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import io.javalin.http.HttpStatus;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
-import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.UUID;
-import warmshelf.allocation.SpaceClash;
 import warmshelf.allocation.StayStore;
 import warmshelf.db.Database;
+import warmshelf.decision.Decision;
+import warmshelf.web.Decisions;
 import warmshelf.web.FormReader;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
@@ -22,6 +22,8 @@ import warmshelf.words.Units;
 
 /** A mat's page: what lies on it, its set-points and its thermometer. Coordinators turn it. */
 public final class SetPointPages implements Pages {
+    private static final String TEMPLATE = "placing/mat.peb";
+
     private static final int READINGS_DAYS = 21;
     private static final int LONGEST_SPAN_DAYS = 200;
 
@@ -38,23 +40,30 @@ public final class SetPointPages implements Pages {
     }
 
     private void show(Context ctx) {
-        ctx.render("allocation/mat.peb", model(ctx, mat(ctx), new FormReader(Map.of())));
+        Respond.page(ctx, TEMPLATE, page(ctx, mat(ctx), new FormReader(Map.of())));
     }
 
     private SetPointStore.MatFacts mat(Context ctx) {
         return setPoints.mat(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
     }
 
-    private Map<String, Object> model(Context ctx, SetPointStore.MatFacts mat, FormReader form) {
+    private MatPage page(Context ctx, SetPointStore.MatFacts mat, FormReader form) {
         LocalDate today = Visitor.of(ctx).today();
-        Map<String, Object> model = new HashMap<>();
-        model.put("mat", mat);
-        model.put("spans", setPoints.spans(mat.id(), today));
-        model.put("lying", setPoints.lying(mat.id(), today));
-        model.put("readings", setPoints.readings(mat.id(), today.minusDays(READINGS_DAYS)));
-        model.put("form", form);
-        return model;
+        return new MatPage(
+                mat,
+                setPoints.spans(mat.id(), today),
+                setPoints.lying(mat.id(), today),
+                setPoints.readings(mat.id(), today.minusDays(READINGS_DAYS)),
+                form);
     }
+
+    /** A mat: its set-points from today on, what lies on it, and what its thermometer showed lately. */
+    private record MatPage(
+            SetPointStore.MatFacts mat,
+            List<SetPointStore.Span> spans,
+            List<SetPointStore.Lying> lying,
+            List<SetPointStore.Reading> readings,
+            FormReader form) {}
 
     private void set(Context ctx) {
         Visitor visitor = Visitor.of(ctx);
@@ -67,7 +76,7 @@ public final class SetPointPages implements Pages {
             refuseOddDays(form, first, last, visitor.today());
         }
         if (!form.ok()) {
-            Respond.again(ctx, "allocation/mat.peb", model(ctx, mat, form));
+            Respond.again(ctx, TEMPLATE, page(ctx, mat, form));
             return;
         }
         set(ctx, mat, form, first, last, celsius);
@@ -77,11 +86,10 @@ public final class SetPointPages implements Pages {
             Context ctx, SetPointStore.MatFacts mat, FormReader form, LocalDate first, LocalDate last, double celsius) {
         UUID by = Visitor.of(ctx).memberId();
         Units units = Visitor.of(ctx).units();
-        try {
-            setPoints.set(mat.id(), first, last, celsius, by);
-        } catch (SpaceClash clash) {
-            form.refuse("celsius", clash.sentence(units));
-            ctx.status(HttpStatus.CONFLICT).render("allocation/mat.peb", model(ctx, mat, form));
+        Decision<UUID> decision = setPoints.set(mat.id(), first, last, celsius, by);
+        if (!(decision instanceof Decision.Done)) {
+            form.refuse("celsius", Decisions.words(decision, units));
+            Respond.overtaken(ctx, TEMPLATE, page(ctx, mat, form));
             return;
         }
         Respond.seeOther(

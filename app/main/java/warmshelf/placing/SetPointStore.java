@@ -19,9 +19,9 @@ import org.jooq.DSLContext;
 import org.jooq.Records;
 import warmshelf.allocation.Band;
 import warmshelf.allocation.ClashStore;
-import warmshelf.allocation.SpaceClash;
 import warmshelf.allocation.StayStore;
 import warmshelf.db.Database;
+import warmshelf.decision.Decision;
 
 /** Reads what a mat is set to, what lies on it and what its thermometer showed; changes its set-point. */
 final class SetPointStore {
@@ -108,12 +108,11 @@ final class SetPointStore {
                 .fetch(row -> new Reading(row.value1(), row.value2().doubleValue(), row.value3()));
     }
 
-    /**
-     * Sets a mat to one temperature on days, the last included.
-     *
-     * @throws SpaceClash when the thermostat cannot hold it or something there cannot bear it
-     */
-    void set(UUID mat, LocalDate first, LocalDate last, double celsius, UUID by) {
-        sql.transaction(inside -> stays.turnByHand(inside.dsl(), mat, first, last.plusDays(1), celsius, by));
+    /** Sets a mat to one temperature on days, the last included. */
+    Decision<UUID> set(UUID mat, LocalDate first, LocalDate last, double celsius, UUID by) {
+        return Decision.of(() -> sql.transactionResult(inside -> {
+            stays.turnByHand(inside.dsl(), mat, first, last.plusDays(1), celsius, by);
+            return mat;
+        }));
     }
 }

@@ -11,6 +11,8 @@ public final class StayRoom {
     public static List<Pages> pages(SowingStores stores) {
         LyingStore lying = new LyingStore(stores.database(), stores.crops(), stores.space());
         MoveStore moves = new MoveStore(stores.database(), stores.audit(), stores.stays(), stores.requests());
-        return List.of(new StayPages(lying, moves, new MoveReader(lying, stores.sowings(), stores.planner())));
+        MoveReader reader = new MoveReader(lying, stores.sowings(), stores.planner());
+        StayView view = new StayView(lying, moves, reader);
+        return List.of(new StayPages(moves, view), new MovePages(lying, moves, reader, view));
     }
 }

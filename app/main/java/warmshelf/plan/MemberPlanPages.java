@@ -3,9 +3,9 @@ package warmshelf.plan;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.UUID;
-import warmshelf.allocation.SpaceClash;
 import warmshelf.placing.LightAfterHeat;
 import warmshelf.placing.PlacementStore;
+import warmshelf.web.Decisions;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
@@ -60,11 +60,9 @@ final class MemberPlanPages implements Pages {
                         "That place is not to be had any more: somebody was quicker, or your request does not wait."));
         LightAfterHeat.Found light =
                 lights.after(offer.sowing(), offer.request(), offer.fit().spot().to(), visitor.today());
-        try {
-            placements.place(sowing, offer.fit().spot(), offer.fit().warm(), light.spot(), visitor.memberId());
-        } catch (SpaceClash clash) {
-            throw Refusal.conflict(clash.sentence(visitor.units()));
-        }
+        Decisions.doneOr(
+                placements.place(sowing, offer.fit().spot(), offer.fit().warm(), light.spot(), visitor.memberId()),
+                visitor.units());
         Respond.seeOther(
                 ctx,
                 "/sowings",

@@ -10,10 +10,10 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.UUID;
 import warmshelf.allocation.MatSpace;
-import warmshelf.allocation.SpaceClash;
 import warmshelf.allocation.SpaceStore;
+import warmshelf.decision.Decision;
 import warmshelf.placing.MoveStore;
-import warmshelf.placing.Overtaken;
+import warmshelf.web.Decisions;
 import warmshelf.web.FormReader;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
@@ -137,16 +137,11 @@ final class OutagePages implements Pages {
                 .filter(proposal -> shown.contains(proposal.key()))
                 .map(DisplacedList.Proposal::change)
                 .toList();
-        try {
-            if (wanted.isEmpty() || wanted.size() != shown.size()) {
-                throw new SpaceClash("What lies where has changed since you looked.");
-            }
-            moves.moveAll(wanted, visitor.today(), visitor.memberId());
-        } catch (SpaceClash clash) {
-            showAnew(ctx, out, clash.sentence(visitor.units()));
-            return;
-        } catch (Overtaken changed) {
-            showAnew(ctx, out, changed.sentence());
+        Decision<Integer> moved = wanted.isEmpty() || wanted.size() != shown.size()
+                ? new Decision.Overtaken<>(new PlanRefusal.ChangedSince())
+                : moves.moveAll(wanted, visitor.today(), visitor.memberId());
+        if (!(moved instanceof Decision.Done)) {
+            showAnew(ctx, out, Decisions.words(moved, visitor.units()));
             return;
         }
         int left = outs.staysOn(out, visitor.today()).size();

@@ -5,7 +5,8 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.util.ArrayList;
 import java.util.List;
-import warmshelf.allocation.SpaceClash;
+import warmshelf.decision.Decision;
+import warmshelf.web.Decisions;
 import warmshelf.web.FormReader;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
@@ -56,17 +57,17 @@ final class PlanPublishPages implements Pages {
             notPublished(ctx, plan, draft.clashes(), List.of());
             return;
         }
-        try {
-            if (!publications.publish(plan.id(), version, draft, visitor.memberId())) {
-                notPublished(
-                        ctx,
-                        plan,
-                        List.of("Somebody changed this plan after you opened it."),
-                        plans.editsSince(plan.id(), version));
-                return;
-            }
-        } catch (SpaceClash clash) {
-            notPublished(ctx, plan, List.of(clash.sentence(Visitor.of(ctx).units())), List.of());
+        Decision<Boolean> published = publications.publish(plan.id(), version, draft, visitor.memberId());
+        if (!(published instanceof Decision.Done<Boolean> done)) {
+            notPublished(ctx, plan, List.of(Decisions.words(published, visitor.units())), List.of());
+            return;
+        }
+        if (!done.value()) {
+            notPublished(
+                    ctx,
+                    plan,
+                    List.of("Somebody changed this plan after you opened it."),
+                    plans.editsSince(plan.id(), version));
             return;
         }
         Respond.seeOther(

@@ -15,10 +15,11 @@ import org.jooq.impl.DSL;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.MatSpace;
 import warmshelf.allocation.PlaceAndDays;
-import warmshelf.allocation.SpaceClash;
 import warmshelf.allocation.SpaceRequest;
 import warmshelf.allocation.Stay;
 import warmshelf.allocation.StayBookStore;
+import warmshelf.decision.Decision;
+import warmshelf.decision.Declined;
 import warmshelf.plan.SeasonQuestion.Asked;
 import warmshelf.plan.engine.PlacedStay;
 import warmshelf.plan.engine.Refused;
@@ -27,9 +28,6 @@ import warmshelf.sowing.SowingStores;
 
 /** Publishes a plan, all or nothing, with the database as the judge. */
 final class PlanPublishStore {
-    private static final String BEGUN_OR_CHANGED =
-            "%s was to be moved, but has begun or changed in the meantime. Please plan anew.";
-
     private final SowingStores stores;
     private final PlanStore plans;
     private final PlanNoteStore notes;
@@ -48,11 +46,11 @@ final class PlanPublishStore {
     /**
      * Lays everything that the draft places, sets the mats, and tells the members.
      *
-     * @return false when somebody changed or published the plan since that version
-     * @throws SpaceClash when space, warmth or a request has changed meanwhile; then nothing is published
+     * @return whether it is published: false when somebody changed or published the plan since that version; a no when space,
+     *     warmth or a request has changed meanwhile, and then nothing is published
      */
-    boolean publish(UUID plan, int version, PlanDraft draft, UUID by) {
-        return stores.database().sql().transactionResult(inside -> {
+    Decision<Boolean> publish(UUID plan, int version, PlanDraft draft, UUID by) {
+        return Decision.of(() -> stores.database().sql().transactionResult(inside -> {
             DSLContext tx = inside.dsl();
             if (!plans.publish(tx, plan, version, by)) {
                 return false;
@@ -73,7 +71,7 @@ final class PlanPublishStore {
             }
             tell(tx, plan, draft);
             return true;
-        });
+        }));
     }
 
     /** In one order, sowings before mats as everyone does it, so that two who write at once take turns. */
@@ -97,13 +95,13 @@ final class PlanPublishStore {
         SpaceRequest request = stores.requests()
                 .find(tx, freed.sowingId())
                 .filter(found -> found.state() == SpaceRequest.State.PLACED)
-                .orElseThrow(() -> new SpaceClash(BEGUN_OR_CHANGED.formatted(asked.title())));
+                .orElseThrow(() -> Declined.overtaken(new PlanRefusal.BegunOrChanged(asked.title())));
         boolean unchanged = now.isPresent()
                 && now.get().version() == freed.version()
                 && !now.get().isBegunBy(today)
                 && stores.requests().decide(tx, request, SpaceRequest.State.WAITING, "", by);
         if (!unchanged) {
-            throw new SpaceClash(BEGUN_OR_CHANGED.formatted(asked.title()));
+            throw Declined.overtaken(new PlanRefusal.BegunOrChanged(asked.title()));
         }
         takeOff(tx, plan, freed, by);
         // As it is now: what was booked under a light may have been moved since the plan was made.
@@ -148,7 +146,7 @@ final class PlanPublishStore {
         SpaceRequest request = stores.requests()
                 .find(tx, asked.sowing().id())
                 .filter(SpaceRequest::isWaiting)
-                .orElseThrow(() -> new SpaceClash(asked.title() + " does not wait any more."));
+                .orElseThrow(() -> Declined.overtaken(new PlanRefusal.DoesNotWait(asked.title())));
         PlaceAndDays spot = new PlaceAndDays(
                 placeOf(draft, planned),
                 planned.slot(),
@@ -165,11 +163,11 @@ final class PlanPublishStore {
                         light.days().to());
                 keep(tx, plan, stores.stays().layUnderLight(tx, request.sowingId(), under, by));
             }
-        } catch (SpaceClash clash) {
-            throw new SpaceClash(units -> asked.title() + ": " + clash.sentence(units));
+        } catch (Declined declined) {
+            throw declined.about(new PlanRefusal.InTheWay(asked.title(), declined.reason()));
         }
         if (!stores.requests().decide(tx, request, SpaceRequest.State.PLACED, "", by)) {
-            throw new SpaceClash(asked.title() + " was decided on a moment ago.");
+            throw Declined.overtaken(new PlanRefusal.DecidedMeanwhile(asked.title()));
         }
     }
 
@@ -182,22 +180,19 @@ final class PlanPublishStore {
 
     private static MatSpace mat(PlanDraft draft, String name) {
         return Optional.ofNullable(draft.asked().mats().get(name))
-                .orElseThrow(() -> new SpaceClash("Mat %s is not there any more. Please plan anew.".formatted(name)));
+                .orElseThrow(() -> Declined.overtaken(new PlanRefusal.MatGone(name)));
     }
 
     private static UUID placeOf(PlanDraft draft, PlacedStay planned) {
         return draft.asked()
                 .placeOf(planned)
-                .orElseThrow(() -> new SpaceClash("There is no place %d on mat %s any more. Please plan anew."
-                        .formatted(planned.place(), planned.mat())));
+                .orElseThrow(() -> Declined.overtaken(new PlanRefusal.PlaceGone(planned.place(), planned.mat())));
     }
 
     private static UUID litPlaceOf(PlanDraft draft, PlacedStay.LitStay planned) {
         return draft.asked()
                 .placeOf(planned)
-                .orElseThrow(
-                        () -> new SpaceClash("There is no place %d under the light of %s any more. Please plan anew."
-                                .formatted(planned.place(), planned.shelf())));
+                .orElseThrow(() -> Declined.overtaken(new PlanRefusal.LightGone(planned.place(), planned.shelf())));
     }
 
     private void tell(DSLContext tx, UUID plan, PlanDraft draft) {

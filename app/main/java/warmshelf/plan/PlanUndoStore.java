@@ -19,10 +19,10 @@ import org.jooq.DSLContext;
 import org.jooq.Record;
 import warmshelf.allocation.PlaceAndDays;
 import warmshelf.allocation.Slot;
-import warmshelf.allocation.SpaceClash;
 import warmshelf.allocation.SpaceRequest;
 import warmshelf.allocation.Stay;
 import warmshelf.allocation.StayBookStore;
+import warmshelf.decision.Declined;
 import warmshelf.sowing.Sowing;
 import warmshelf.sowing.SowingStores;
 import warmshelf.words.DayWords;
@@ -210,7 +210,7 @@ final class PlanUndoStore {
                     }
                 });
                 return true;
-            } catch (SpaceClash taken) {
+            } catch (Declined taken) {
                 return false;
             }
         }

@@ -42,7 +42,7 @@ final class PlanWarmthStore {
     /**
      * Sets a mat as a plan says, and keeps each day that this changes.
      *
-     * @throws warmshelf.allocation.SpaceClash when the thermostat cannot hold it or something there cannot bear it
+     * @throws warmshelf.decision.Declined when the thermostat cannot hold it or something there cannot bear it
      */
     void set(DSLContext tx, UUID plan, UUID mat, SetPointSpan span, UUID by) {
         StayStore.lock(tx, mat);

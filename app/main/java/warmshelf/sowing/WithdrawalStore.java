@@ -14,7 +14,6 @@ import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.PlaceAndDays;
 import warmshelf.allocation.RequestStore;
 import warmshelf.allocation.Slot;
-import warmshelf.allocation.SpaceClash;
 import warmshelf.allocation.SpaceRequest;
 import warmshelf.allocation.Stay;
 import warmshelf.allocation.StayBookStore;
@@ -22,6 +21,7 @@ import warmshelf.allocation.StayStore;
 import warmshelf.db.Audit;
 import warmshelf.db.generated.tables.records.WithdrawalRecord;
 import warmshelf.db.generated.tables.records.WithdrawalStayRecord;
+import warmshelf.decision.Declined;
 
 /** Withdraws sowings that are not sown, and takes that back for a day: their place again only where it is still to be had. */
 public final class WithdrawalStore {
@@ -223,7 +223,7 @@ public final class WithdrawalStore {
                 }
             });
             return true;
-        } catch (SpaceClash taken) {
+        } catch (Declined taken) {
             return false;
         }
     }

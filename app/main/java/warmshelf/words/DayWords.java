@@ -1,5 +1,6 @@
 package warmshelf.words;
 
+import java.time.Duration;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.TemporalAccessor;
@@ -72,5 +73,21 @@ public final class DayWords {
     /** The day on which it is there no more: for example 'leaves Sun 5 Jun'. */
     public static String leaves(LocalDate afterLast) {
         return "leaves " + day(afterLast);
+    }
+
+    /** How long ago something was: for example 'a moment ago', '5 minutes ago', 'a day ago'. */
+    public static String ago(Duration since) {
+        long minutes = since.toMinutes();
+        if (minutes < 1) {
+            return "a moment ago";
+        }
+        if (minutes < 60) {
+            return minutes == 1 ? "a minute ago" : minutes + " minutes ago";
+        }
+        long hours = minutes / 60;
+        if (hours < 24) {
+            return hours == 1 ? "an hour ago" : hours + " hours ago";
+        }
+        return hours < 48 ? "a day ago" : hours / 24 + " days ago";
     }
 }

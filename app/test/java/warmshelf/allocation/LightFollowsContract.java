@@ -1,6 +1,7 @@
 package warmshelf.allocation;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static warmshelf.testing.Decided.done;
 
 import java.time.LocalDate;
 import java.util.List;
@@ -46,7 +47,7 @@ abstract class LightFollowsContract extends StoreContract {
         move(8, 18);
         assertThat(light()).containsExactly("2027-03-18 to 2027-03-30");
 
-        moves.takeBack(lying.find(onMat).orElseThrow(), TODAY, room.priya());
+        done(moves.takeBack(lying.find(onMat).orElseThrow(), TODAY, room.priya()));
 
         assertThat(light()).containsExactly("2027-03-20 to 2027-03-30");
     }
@@ -77,19 +78,19 @@ abstract class LightFollowsContract extends StoreContract {
 
     @Test
     void a_freed_place_frees_its_light_too() {
-        moves.free(lying.find(onMat).orElseThrow(), "The mat is broken.", TODAY, room.priya());
+        done(moves.free(lying.find(onMat).orElseThrow(), "The mat is broken.", TODAY, room.priya()));
 
         assertThat(StayBookStore.ofSowing(database().sql(), sowing)).isEmpty();
     }
 
     private void move(int from, int to) {
         PlaceAndDays spot = new PlaceAndDays(room.m1Place2(), LEFT, march(from), march(to));
-        moves.move(
+        done(moves.move(
                 lying.find(onMat).orElseThrow(),
                 spot,
                 WarmDays.throughout(spot.from(), spot.to(), 26),
                 TODAY,
-                room.priya());
+                room.priya()));
     }
 
     private void layLight(UUID other, LocalDate from, LocalDate to) {

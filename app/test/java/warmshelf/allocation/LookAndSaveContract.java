@@ -3,6 +3,7 @@ package warmshelf.allocation;
 import static org.assertj.core.api.Assertions.assertThat;
 import static warmshelf.db.generated.Tables.MAT_OUT;
 import static warmshelf.db.generated.Tables.SOWING;
+import static warmshelf.testing.Decided.done;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -12,12 +13,14 @@ import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import warmshelf.crop.CropCatalogue;
+import warmshelf.decision.Declined;
 import warmshelf.placing.LyingStay;
 import warmshelf.placing.LyingStore;
 import warmshelf.placing.MoveJudge;
 import warmshelf.placing.MoveOutlook;
 import warmshelf.placing.MoveStore;
 import warmshelf.placing.StayMove;
+import warmshelf.testing.Decided;
 import warmshelf.testing.GrowRoom;
 import warmshelf.testing.StoreContract;
 import warmshelf.words.Units;
@@ -105,14 +108,14 @@ abstract class LookAndSaveContract extends StoreContract {
     /** Empty: saved. */
     private String save(LyingStay stay, MoveOutlook outlook) {
         try {
-            UUID now = moves.move(stay, outlook.spot(), outlook.warm(), TODAY, room.priya());
+            UUID now = done(moves.move(stay, outlook.spot(), outlook.warm(), TODAY, room.priya()));
             laid.set(laid.indexOf(stay.stay().id()), now);
             LyingStay there = lying.find(now).orElseThrow();
             assertThat(there.warm()).as("it lies as warm as was shown").isEqualTo(outlook.warm());
             assertThat(there.stay().to()).isEqualTo(outlook.spot().to());
             return "";
-        } catch (SpaceClash clash) {
-            return clash.sentence(Units.METRIC);
+        } catch (Decided.NotDone clash) {
+            return String.valueOf(clash.getMessage());
         }
     }
 
@@ -158,8 +161,8 @@ abstract class LookAndSaveContract extends StoreContract {
             database()
                     .sql()
                     .transaction(tx -> stays.turnByHand(tx.dsl(), mat, first, afterLast, celsius, room.priya()));
-        } catch (SpaceClash whatLiesThereCannotBearIt) {
-            assertThat(whatLiesThereCannotBearIt.sentence(Units.METRIC)).isNotEmpty();
+        } catch (Declined whatLiesThereCannotBearIt) {
+            assertThat(whatLiesThereCannotBearIt.reason().words(Units.METRIC)).isNotEmpty();
         }
     }
 

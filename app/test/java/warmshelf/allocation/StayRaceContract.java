@@ -21,6 +21,7 @@ import org.jooq.impl.DSL;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import warmshelf.crop.CropCatalogue;
+import warmshelf.decision.Declined;
 import warmshelf.testing.GrowRoom;
 import warmshelf.testing.StoreContract;
 import warmshelf.words.Units;
@@ -73,8 +74,8 @@ abstract class StayRaceContract extends StoreContract {
                         .sql()
                         .transactionResult(
                                 tx -> stays.layOnMat(tx.dsl(), sowing, spot, celsius, new Band(24, 30), room.tom())));
-            } catch (SpaceClash refused) {
-                assertThat(refused.sentence(Units.METRIC)).isNotBlank();
+            } catch (Declined refused) {
+                assertThat(refused.reason().words(Units.METRIC)).isNotBlank();
             }
         }
         return acknowledged;

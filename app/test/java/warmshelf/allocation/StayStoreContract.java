@@ -13,6 +13,7 @@ import org.jooq.Record2;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import warmshelf.crop.CropCatalogue;
+import warmshelf.decision.Declined;
 import warmshelf.testing.GrowRoom;
 import warmshelf.testing.StoreContract;
 import warmshelf.words.Units;
@@ -78,9 +79,9 @@ abstract class StayStoreContract extends StoreContract {
     void a_taken_quarter_is_refused_with_who_lies_there_and_until_when() {
         lay(room.tomsPeppers(), spot(room.m1Place1(), LEFT, 10, 13), 26);
 
-        assertThatExceptionOfType(SpaceClash.class)
+        assertThatExceptionOfType(Declined.class)
                 .isThrownBy(() -> lay(room.priyasTomatoes(), spot(room.m1Place1(), new Slot(1, 4), 12, 20), 26))
-                .satisfies(clash -> assertThat(clash.sentence(Units.METRIC))
+                .satisfies(clash -> assertThat(clash.reason().words(Units.METRIC))
                         .isEqualTo("Place 1 on mat M1 is taken by Tom Okafor's Lantern Row"
                                 + " (Pepper, sweet and mild hot), Wed 10 Mar to Fri 12 Mar."));
         assertThat(database().sql().fetchCount(QUARTER_DAY)).isEqualTo(6);
@@ -92,7 +93,7 @@ abstract class StayStoreContract extends StoreContract {
 
         Band cool = new Band(21, 25);
         assertThatThrownBy(() -> lay(room.priyasTomatoes(), spot(room.m1Place2(), LEFT, 12, 20), 25, cool))
-                .isInstanceOf(SpaceClash.class)
+                .isInstanceOf(Declined.class)
                 .hasMessage("Mat M1 stands at 26 °C on 12 Mar for what already lies there;"
                         + " this crop's seed likes 21–25 °C.");
         assertThat(celsius(room.m1(), 12)).containsExactly(26.0, 26.0);
@@ -113,10 +114,10 @@ abstract class StayStoreContract extends StoreContract {
     @Test
     void a_set_point_outside_the_crops_band_or_the_thermostats_range_is_refused() {
         assertThatThrownBy(() -> lay(room.tomsPeppers(), spot(room.m1Place1(), LEFT, 10, 13), 23))
-                .isInstanceOf(SpaceClash.class)
+                .isInstanceOf(Declined.class)
                 .hasMessage("23 °C is outside what this crop's seed likes: 24–30 °C.");
         assertThatThrownBy(() -> lay(room.tomsPeppers(), spot(room.m2Place1(), LEFT, 10, 13), 26))
-                .isInstanceOf(SpaceClash.class)
+                .isInstanceOf(Declined.class)
                 .hasMessage("Mat M2 can hold 18–22 °C, not 26 °C.");
         assertThat(database().sql().fetchCount(QUARTER_DAY)).isZero();
     }
@@ -185,10 +186,10 @@ abstract class StayStoreContract extends StoreContract {
         lay(room.priyasTomatoes(), spot(room.m1Place2(), RIGHT, 12, 14), 22, new Band(20, 23));
 
         assertThatThrownBy(() -> extend(id, LocalDate.of(2027, 3, 15)))
-                .isInstanceOf(SpaceClash.class)
+                .isInstanceOf(Declined.class)
                 .hasMessageContaining("Priya Nair's Harbour Light (Tomato), Sun 14 Mar to Mon 15 Mar");
         assertThatThrownBy(() -> extend(neighbour, LocalDate.of(2027, 3, 13)))
-                .isInstanceOf(SpaceClash.class)
+                .isInstanceOf(Declined.class)
                 .hasMessageContaining("Mat M1 stands at 22 °C on 12 Mar");
         assertThat(taken(id)).hasSize(4);
         assertThat(taken(neighbour)).hasSize(4);
@@ -207,7 +208,7 @@ abstract class StayStoreContract extends StoreContract {
                         .sql()
                         .transaction(tx -> stays.layUnderLight(
                                 tx.dsl(), room.priyasTomatoes(), spot(room.lit1(), LEFT, 11, 14), room.tom())))
-                .isInstanceOf(SpaceClash.class)
+                .isInstanceOf(Declined.class)
                 .hasMessageContaining("Place 1 under the light is taken by Tom Okafor's Lantern Row");
     }
 
@@ -227,11 +228,11 @@ abstract class StayStoreContract extends StoreContract {
         lay(room.tomsPeppers(), spot(room.m1Place1(), LEFT, 10, 12), 26);
 
         assertThatThrownBy(() -> setPoint(room.m1(), 9, 13, 22))
-                .isInstanceOf(SpaceClash.class)
+                .isInstanceOf(Declined.class)
                 .hasMessage("22 °C does not suit Tom Okafor's Lantern Row,"
                         + " which lies there on 10 Mar and likes 24–30 °C.");
         assertThatThrownBy(() -> setPoint(room.m1(), 9, 13, 33))
-                .isInstanceOf(SpaceClash.class)
+                .isInstanceOf(Declined.class)
                 .hasMessage("Mat M1 can hold 20–32 °C, not 33 °C.");
         assertThat(celsius(room.m1(), 10)).containsExactly(26.0, 26.0);
     }

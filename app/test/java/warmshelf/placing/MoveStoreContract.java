@@ -6,6 +6,7 @@ import static warmshelf.db.generated.Tables.AUDIT_LINE;
 import static warmshelf.db.generated.Tables.QUARTER_DAY;
 import static warmshelf.db.generated.Tables.SOWING;
 import static warmshelf.db.generated.Tables.STAY_MOVE;
+import static warmshelf.testing.Decided.done;
 
 import java.time.Duration;
 import java.time.LocalDate;
@@ -25,7 +26,7 @@ import warmshelf.allocation.ClashStore;
 import warmshelf.allocation.PlaceAndDays;
 import warmshelf.allocation.RequestStore;
 import warmshelf.allocation.Slot;
-import warmshelf.allocation.SpaceClash;
+import warmshelf.allocation.SpaceRefusal;
 import warmshelf.allocation.SpaceRequest;
 import warmshelf.allocation.SpaceStore;
 import warmshelf.allocation.Stay;
@@ -33,8 +34,10 @@ import warmshelf.allocation.StayBookStore;
 import warmshelf.allocation.StayStore;
 import warmshelf.allocation.WarmDays;
 import warmshelf.crop.CropCatalogue;
+import warmshelf.testing.Decided;
 import warmshelf.testing.GrowRoom;
 import warmshelf.testing.StoreContract;
+import warmshelf.words.Units;
 
 abstract class MoveStoreContract extends StoreContract {
     private static final Band WARM = new Band(24, 30);
@@ -94,11 +97,11 @@ abstract class MoveStoreContract extends StoreContract {
         MoveStore.Change away = change(second, spot(room.m1Place2(), LEFT, 10, 20));
         MoveStore.Change after = change(first, spot(room.m1Place1(), RIGHT, 10, 20));
 
-        assertThatThrownBy(() -> moves.moveAll(List.of(after, away), TODAY, room.priya()))
-                .isInstanceOf(SpaceClash.class);
+        assertThatThrownBy(() -> done(moves.moveAll(List.of(after, away), TODAY, room.priya())))
+                .isInstanceOf(Decided.NotDone.class);
         assertThat(find(second).stay().version()).as("all or none").isEqualTo(1);
 
-        moves.moveAll(List.of(away, after), TODAY, room.priya());
+        done(moves.moveAll(List.of(away, after), TODAY, room.priya()));
 
         assertThat(find(first).stay().slot()).isEqualTo(RIGHT);
         assertThat(find(second).stay().placeId()).isEqualTo(room.m1Place2());
@@ -114,16 +117,16 @@ abstract class MoveStoreContract extends StoreContract {
         lay(room.priyasTomatoes(), room.m1Place2(), LEFT, 15, 18);
 
         assertThatThrownBy(() -> move(id, spot(room.m1Place2(), LEFT, 10, 20), 26, room.priya()))
-                .isInstanceOf(SpaceClash.class)
+                .isInstanceOf(Decided.NotDone.class)
                 .hasMessageContaining("Priya Nair's Harbour Light (Tomato), Mon 15 Mar to Wed 17 Mar");
         assertThatThrownBy(() -> move(id, spot(room.m1Place2(), RIGHT, 10, 20), 25, room.priya()))
-                .isInstanceOf(SpaceClash.class)
+                .isInstanceOf(Decided.NotDone.class)
                 .hasMessageContaining("Mat M1 stands at 26");
         assertThatThrownBy(() -> move(id, spot(room.m2Place1(), RIGHT, 10, 20), 26, room.priya()))
-                .isInstanceOf(SpaceClash.class)
+                .isInstanceOf(Decided.NotDone.class)
                 .hasMessageContaining("Mat M2 can hold");
         assertThatThrownBy(() -> move(id, spot(room.lit1(), RIGHT, 10, 20), 26, room.priya()))
-                .isInstanceOf(SpaceClash.class)
+                .isInstanceOf(Decided.NotDone.class)
                 .hasMessageContaining("moves to a mat");
         assertThat(find(id).stay().placeId()).isEqualTo(room.m1Place1());
         assertThat(find(id).stay().version()).isEqualTo(1);
@@ -138,12 +141,12 @@ abstract class MoveStoreContract extends StoreContract {
         sown(sowing);
         clock.advance(Duration.ofDays(4));
 
-        UUID carried = moves.move(
+        UUID carried = done(moves.move(
                 find(id),
                 spot(room.m1Place2(), LEFT, 5, 12),
                 at26(spot(room.m1Place2(), LEFT, 5, 12)),
                 march(5),
-                room.priya());
+                room.priya()));
 
         assertThat(carried).isNotEqualTo(id);
         assertThat(StayBookStore.ofSowing(database().sql(), sowing))
@@ -161,14 +164,14 @@ abstract class MoveStoreContract extends StoreContract {
         UUID sowing = room.tomsPeppers();
         UUID id = lay(sowing, room.m1Place1(), LEFT, 1, 12);
         sown(sowing);
-        UUID carried = moves.move(
+        UUID carried = done(moves.move(
                 find(id),
                 spot(room.m1Place2(), LEFT, 5, 12),
                 at26(spot(room.m1Place2(), LEFT, 5, 12)),
                 march(5),
-                room.priya());
+                room.priya()));
 
-        UUID back = moves.takeBack(find(carried), march(5), room.priya());
+        UUID back = done(moves.takeBack(find(carried), march(5), room.priya()));
 
         assertThat(back).isEqualTo(id);
         assertThat(StayBookStore.ofSowing(database().sql(), sowing))
@@ -182,13 +185,13 @@ abstract class MoveStoreContract extends StoreContract {
     void what_has_ended_is_not_moved() {
         UUID id = lay(room.tomsPeppers(), room.m1Place1(), LEFT, 1, 4);
 
-        assertThatThrownBy(() -> moves.move(
+        assertThatThrownBy(() -> done(moves.move(
                         find(id),
                         spot(room.m1Place2(), LEFT, 5, 8),
                         at26(spot(room.m1Place2(), LEFT, 5, 8)),
                         march(4),
-                        room.priya()))
-                .isInstanceOf(SpaceClash.class)
+                        room.priya())))
+                .isInstanceOf(Decided.NotDone.class)
                 .hasMessage("This stay has ended; what has ended stays as it was.");
     }
 
@@ -196,21 +199,21 @@ abstract class MoveStoreContract extends StoreContract {
     void the_second_of_two_coordinators_is_told_what_the_first_one_changed() {
         UUID id = lay(room.tomsPeppers(), room.m1Place1(), LEFT, 10, 20);
         LyingStay seenByBoth = find(id);
-        moves.move(
+        done(moves.move(
                 seenByBoth,
                 spot(room.m1Place2(), LEFT, 12, 22),
                 at26(spot(room.m1Place2(), LEFT, 12, 22)),
                 TODAY,
-                room.priya());
+                room.priya()));
         clock.advance(Duration.ofSeconds(70));
 
-        assertThatThrownBy(() -> moves.move(
+        assertThatThrownBy(() -> done(moves.move(
                         seenByBoth,
                         spot(room.m1Place1(), RIGHT, 10, 20),
                         at26(spot(room.m1Place1(), RIGHT, 10, 20)),
                         TODAY,
-                        room.tom()))
-                .isInstanceOf(Overtaken.class)
+                        room.tom())))
+                .isInstanceOf(Decided.TooLate.class)
                 .hasMessage("Priya Nair moved this to mat M1, place 2, left half, from 12 Mar, a minute ago.");
         assertThat(find(id).stay().placeId()).isEqualTo(room.m1Place2());
     }
@@ -230,28 +233,28 @@ abstract class MoveStoreContract extends StoreContract {
         LyingStay unsown = find(longer);
         sown(sowing);
 
-        assertThatThrownBy(() -> moves.move(
+        assertThatThrownBy(() -> done(moves.move(
                         seenEnded,
                         spot(room.m1Place1(), RIGHT, 10, 20),
                         at26(spot(room.m1Place1(), RIGHT, 10, 20)),
                         TODAY,
-                        room.priya()))
+                        room.priya())))
                 .hasMessage("Tom Okafor ended this stay, a moment ago.");
-        assertThatThrownBy(() -> moves.move(
+        assertThatThrownBy(() -> done(moves.move(
                         unsown,
                         spot(room.m1Place1(), RIGHT, 10, 20),
                         at26(spot(room.m1Place1(), RIGHT, 10, 20)),
                         TODAY,
-                        room.priya()))
-                .isInstanceOf(Overtaken.class)
+                        room.priya())))
+                .isInstanceOf(Decided.TooLate.class)
                 .hasMessageContaining("An entry was made for this sowing");
         database().sql().update(SOWING).set(SOWING.STAGE, "planned").execute();
-        assertThatThrownBy(() -> moves.move(
+        assertThatThrownBy(() -> done(moves.move(
                         seenLonger,
                         spot(room.m1Place1(), RIGHT, 10, 20),
                         at26(spot(room.m1Place1(), RIGHT, 10, 20)),
                         TODAY,
-                        room.priya()))
+                        room.priya())))
                 .hasMessage("Tom Okafor let this lie longer, a moment ago.");
     }
 
@@ -264,15 +267,17 @@ abstract class MoveStoreContract extends StoreContract {
         assertThat(moves.mayTakeBack(find(id), TODAY, room.tom()))
                 .as("somebody else's move")
                 .isFalse();
-        assertThatThrownBy(() -> moves.takeBack(find(id), TODAY, room.tom())).isInstanceOf(Overtaken.class);
+        assertThatThrownBy(() -> done(moves.takeBack(find(id), TODAY, room.tom())))
+                .isInstanceOf(Decided.TooLate.class);
 
-        moves.takeBack(find(id), TODAY, room.priya());
+        done(moves.takeBack(find(id), TODAY, room.priya()));
 
         assertThat(find(id).stay())
                 .extracting(Stay::placeId, Stay::from, Stay::to)
                 .containsExactly(room.m1Place1(), march(10), march(20));
         assertThat(find(id).celsius()).isEqualTo(26);
-        assertThatThrownBy(() -> moves.takeBack(find(id), TODAY, room.priya())).isInstanceOf(Overtaken.class);
+        assertThatThrownBy(() -> done(moves.takeBack(find(id), TODAY, room.priya())))
+                .isInstanceOf(Decided.TooLate.class);
     }
 
     @Test
@@ -281,12 +286,13 @@ abstract class MoveStoreContract extends StoreContract {
         move(id, spot(room.m1Place2(), LEFT, 10, 20), 26, room.priya());
         lay(room.priyasTomatoes(), room.m1Place1(), LEFT, 10, 20);
 
-        assertThatThrownBy(() -> moves.takeBack(find(id), TODAY, room.priya()))
-                .isInstanceOf(SpaceClash.class)
+        assertThatThrownBy(() -> done(moves.takeBack(find(id), TODAY, room.priya())))
+                .isInstanceOf(Decided.NotDone.class)
                 .hasMessageContaining("is taken by Priya Nair's Harbour Light");
 
         database().sql().transaction(tx -> stays.extend(tx.dsl(), find(id).stay(), march(21), room.tom()));
-        assertThatThrownBy(() -> moves.takeBack(find(id), TODAY, room.priya())).isInstanceOf(Overtaken.class);
+        assertThatThrownBy(() -> done(moves.takeBack(find(id), TODAY, room.priya())))
+                .isInstanceOf(Decided.TooLate.class);
         assertThat(find(id).stay().placeId()).isEqualTo(room.m1Place2());
     }
 
@@ -311,11 +317,11 @@ abstract class MoveStoreContract extends StoreContract {
                                 "",
                                 1)));
 
-        moves.free(find(id), "The mat is broken.", TODAY, room.priya());
+        done(moves.free(find(id), "The mat is broken.", TODAY, room.priya()));
 
         assertThat(rows(id)).isZero();
         assertThat(lying.find(id)).isEmpty();
-        assertThat(moves.whatChanged(id, 1)).isEqualTo("Priya Nair ended this stay, a moment ago.");
+        assertThat(moves.whatChanged(id, 1).words(Units.METRIC)).isEqualTo("Priya Nair ended this stay, a moment ago.");
         SpaceRequest request = requests.find(sowing).orElseThrow();
         assertThat(request.isWaiting()).isTrue();
         assertThat(request.reason()).isEqualTo("The mat is broken.");
@@ -418,12 +424,10 @@ abstract class MoveStoreContract extends StoreContract {
     private Callable<String> answer(LyingStay stay, PlaceAndDays spot, int celsius) {
         return () -> {
             try {
-                moves.move(stay, spot, throughout(spot, celsius), TODAY, room.priya());
+                done(moves.move(stay, spot, throughout(spot, celsius), TODAY, room.priya()));
                 return "moved";
-            } catch (SpaceClash clash) {
-                return "clash";
-            } catch (Overtaken changed) {
-                return "overtaken";
+            } catch (Decided.NotDone told) {
+                return told.reason() instanceof SpaceRefusal ? "clash" : "overtaken";
             }
         };
     }
@@ -453,12 +457,12 @@ abstract class MoveStoreContract extends StoreContract {
 
     private void freeAll(LyingStay... seen) {
         for (LyingStay each : seen) {
-            moves.free(find(each.stay().id()), "next round", TODAY, room.priya());
+            done(moves.free(find(each.stay().id()), "next round", TODAY, room.priya()));
         }
     }
 
     private UUID move(UUID stay, PlaceAndDays spot, int celsius, UUID by) {
-        return moves.move(find(stay), spot, throughout(spot, celsius), TODAY, by);
+        return done(moves.move(find(stay), spot, throughout(spot, celsius), TODAY, by));
     }
 
     private static WarmDays at26(PlaceAndDays spot) {

@@ -3,6 +3,7 @@ package warmshelf.placing;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static warmshelf.db.generated.Tables.QUARTER_DAY;
+import static warmshelf.testing.Decided.done;
 
 import java.time.LocalDate;
 import java.util.List;
@@ -18,7 +19,6 @@ import warmshelf.allocation.ClashStore;
 import warmshelf.allocation.PlaceAndDays;
 import warmshelf.allocation.RequestStore;
 import warmshelf.allocation.Slot;
-import warmshelf.allocation.SpaceClash;
 import warmshelf.allocation.SpaceRequest;
 import warmshelf.allocation.StayBookStore;
 import warmshelf.allocation.StayStore;
@@ -27,6 +27,7 @@ import warmshelf.crop.CropCatalogue;
 import warmshelf.sowing.EntryStore;
 import warmshelf.sowing.HistoryStore;
 import warmshelf.sowing.SowingStage;
+import warmshelf.testing.Decided;
 import warmshelf.testing.GrowRoom;
 import warmshelf.testing.StoreContract;
 
@@ -51,7 +52,7 @@ abstract class PlacementStoreContract extends StoreContract {
     void a_placed_request_has_its_stay_and_its_state() {
         UUID sowing = waiting();
 
-        placements.place(sowing, spot(), warm(), null, room.priya());
+        done(placements.place(sowing, spot(), warm(), null, room.priya()));
 
         assertThat(state(sowing)).isEqualTo(SpaceRequest.State.PLACED);
         assertThat(StayBookStore.ofSowing(database().sql(), sowing)).hasSize(1);
@@ -61,10 +62,10 @@ abstract class PlacementStoreContract extends StoreContract {
     void a_clash_leaves_the_request_waiting() {
         UUID first = waiting();
         UUID second = waiting();
-        placements.place(first, spot(), warm(), null, room.priya());
+        done(placements.place(first, spot(), warm(), null, room.priya()));
 
-        assertThatThrownBy(() -> placements.place(second, spot(), warm(), null, room.priya()))
-                .isInstanceOf(SpaceClash.class)
+        assertThatThrownBy(() -> done(placements.place(second, spot(), warm(), null, room.priya())))
+                .isInstanceOf(Decided.NotDone.class)
                 .hasMessageContaining("is taken by Tom Okafor's Lantern Row");
 
         assertThat(state(second)).isEqualTo(SpaceRequest.State.WAITING);
@@ -73,10 +74,10 @@ abstract class PlacementStoreContract extends StoreContract {
     @Test
     void a_request_is_decided_once() {
         UUID sowing = waiting();
-        placements.refuse(sowing, "The mats are off.", room.priya());
+        done(placements.refuse(sowing, "The mats are off.", room.priya()));
 
-        assertThatThrownBy(() -> placements.place(sowing, spot(), warm(), null, room.priya()))
-                .isInstanceOf(SpaceClash.class)
+        assertThatThrownBy(() -> done(placements.place(sowing, spot(), warm(), null, room.priya())))
+                .isInstanceOf(Decided.NotDone.class)
                 .hasMessage("This request is not waiting any more; someone else decided on it a moment ago.");
         assertThat(database().sql().fetchCount(QUARTER_DAY)).isZero();
     }
@@ -84,13 +85,13 @@ abstract class PlacementStoreContract extends StoreContract {
     @Test
     void a_decision_taken_back_frees_the_place_and_lets_the_request_wait() {
         UUID sowing = waiting();
-        placements.place(sowing, spot(), warm(), null, room.priya());
+        done(placements.place(sowing, spot(), warm(), null, room.priya()));
 
-        placements.takeBack(sowing, room.priya());
+        done(placements.takeBack(sowing, room.priya()));
 
         assertThat(state(sowing)).isEqualTo(SpaceRequest.State.WAITING);
         assertThat(database().sql().fetchCount(QUARTER_DAY)).isZero();
-        placements.place(sowing, spot(), warm(), null, room.priya());
+        done(placements.place(sowing, spot(), warm(), null, room.priya()));
         assertThat(state(sowing)).isEqualTo(SpaceRequest.State.PLACED);
     }
 
@@ -104,9 +105,9 @@ abstract class PlacementStoreContract extends StoreContract {
                 Callable<Boolean> place = () -> {
                     together.await();
                     try {
-                        placements.place(sowing, spot(), warm(), null, room.priya());
+                        done(placements.place(sowing, spot(), warm(), null, room.priya()));
                         return true;
-                    } catch (SpaceClash withdrawnFirst) {
+                    } catch (Decided.NotDone withdrawnFirst) {
                         return false;
                     }
                 };

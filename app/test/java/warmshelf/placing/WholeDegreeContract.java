@@ -2,6 +2,7 @@ package warmshelf.placing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static warmshelf.db.generated.Tables.QUARTER_DAY;
+import static warmshelf.testing.Decided.done;
 
 import java.time.LocalDate;
 import java.util.UUID;
@@ -50,7 +51,7 @@ abstract class WholeDegreeContract extends StoreContract {
         SetPointStore setPoints = new SetPointStore(database(), stays);
         for (int degree = least; degree <= most; degree++) {
             LocalDate day = TODAY.plusDays(degree);
-            setPoints.set(room.m1(), day, day, units.celsiusOf(degree), room.priya());
+            done(setPoints.set(room.m1(), day, day, units.celsiusOf(degree), room.priya()));
         }
 
         var board = new BoardStore(database().sql(), cropId -> cropId).read(TODAY, TODAY.plusDays(most + 1));

@@ -1,6 +1,7 @@
 package warmshelf.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static warmshelf.testing.Decided.done;
 
 import java.time.LocalDate;
 import java.util.List;
@@ -55,8 +56,8 @@ abstract class DisplacedContract extends StoreContract {
 
         assertThat(proposals.placed()).hasSize(2).allMatch(DisplacedList.Proposal::alone);
         assertThat(proposals.mostProven()).isTrue();
-        moves.moveAll(
-                proposals.placed().stream().map(DisplacedList.Proposal::change).toList(), TODAY, room.priya());
+        done(moves.moveAll(
+                proposals.placed().stream().map(DisplacedList.Proposal::change).toList(), TODAY, room.priya()));
         for (DisplacedList.Proposal proposal : proposals.stays()) {
             MoveOutlook then = Objects.requireNonNull(proposal.then());
             LyingStay now = lying.find(proposal.lying().stay().id()).orElseThrow();

@@ -6,6 +6,7 @@ import static warmshelf.db.generated.Tables.MAT;
 import static warmshelf.db.generated.Tables.MAT_DAY;
 import static warmshelf.db.generated.Tables.QUARTER_DAY;
 import static warmshelf.db.generated.Tables.SPACE_REQUEST;
+import static warmshelf.testing.Decided.done;
 
 import java.time.LocalDate;
 import java.util.List;
@@ -23,10 +24,10 @@ import org.junit.jupiter.api.Test;
 import warmshelf.allocation.Band;
 import warmshelf.allocation.PlaceAndDays;
 import warmshelf.allocation.Slot;
-import warmshelf.allocation.SpaceClash;
 import warmshelf.allocation.SpaceRequest;
 import warmshelf.allocation.Stay;
 import warmshelf.allocation.StayBookStore;
+import warmshelf.decision.Declined;
 import warmshelf.frost.evidence.FrostSource;
 import warmshelf.plan.engine.DayRange;
 import warmshelf.plan.engine.PlacedStay;
@@ -37,6 +38,7 @@ import warmshelf.plan.engine.SetPointSpan;
 import warmshelf.sowing.EntryStep;
 import warmshelf.sowing.SowingStage;
 import warmshelf.sowing.SowingStores;
+import warmshelf.testing.Decided;
 import warmshelf.testing.GrowRoom;
 import warmshelf.testing.StoreContract;
 import warmshelf.testing.TestGroup;
@@ -107,8 +109,8 @@ abstract class PublicationContract extends StoreContract {
                 .transaction(tx ->
                         stores.stays().layOnMat(tx.dsl(), other, spot(1, RIGHT), 26, new Band(24, 30), room.tom()));
 
-        assertThatThrownBy(() -> publications.publish(plan, 1, draft, room.priya()))
-                .isInstanceOf(SpaceClash.class)
+        assertThatThrownBy(() -> done(publications.publish(plan, 1, draft, room.priya())))
+                .isInstanceOf(Decided.NotDone.class)
                 .hasMessageContaining("Priya Nair's Tomato · Harbour Light: ")
                 .hasMessageContaining("is taken by Tom Okafor's Lantern Row");
 
@@ -139,7 +141,7 @@ abstract class PublicationContract extends StoreContract {
         assertThat(PlanView.of(changed).members().get(0).lines().get(0).what())
                 .isEqualTo("keeps its mat and gets another place under the light");
 
-        assertThat(publications.publish(plan, 1, changed, room.priya())).isTrue();
+        assertThat(done(publications.publish(plan, 1, changed, room.priya()))).isTrue();
 
         assertThat(stays(sowing).get(0).placeId()).isEqualTo(before.placeId());
         assertThat(stays(sowing).get(1).placeId()).isEqualTo(room.lit2());
@@ -398,14 +400,14 @@ abstract class PublicationContract extends StoreContract {
         UUID fresh = waiting(room.priyasTomatoes(), false);
         clock.set(TestGroup.MORNING.plusSeconds(60));
         UUID plan = proposed(Set.of(), false, List.of(on(fresh, 1, LEFT)), before);
-        publications.publish(
+        done(publications.publish(
                 plan,
                 1,
                 PlanDraft.of(
                         questions.question(Set.of(), false, TODAY),
                         plans.find(plan).orElseThrow().plan(),
                         Units.METRIC),
-                room.priya());
+                room.priya()));
         assertThat(setPoints()).containsEntry(START, 26.0);
 
         undoing.undo(plan, TODAY, room.priya());
@@ -459,7 +461,7 @@ abstract class PublicationContract extends StoreContract {
                 CyclicBarrier together = new CyclicBarrier(2);
                 Callable<Boolean> publish = () -> {
                     together.await();
-                    return won(() -> publications.publish(plan, 1, draft, room.priya()));
+                    return won(() -> done(publications.publish(plan, 1, draft, room.priya())));
                 };
                 Callable<Boolean> place = () -> {
                     together.await();
@@ -490,7 +492,7 @@ abstract class PublicationContract extends StoreContract {
         try {
             write.run();
             return true;
-        } catch (SpaceClash otherFirst) {
+        } catch (Declined | Decided.NotDone otherFirst) {
             return false;
         }
     }
@@ -604,7 +606,7 @@ abstract class PublicationContract extends StoreContract {
     }
 
     private boolean publish(UUID plan) {
-        return publications.publish(plan, 1, draft(plan), room.priya());
+        return done(publications.publish(plan, 1, draft(plan), room.priya()));
     }
 
     private void set(LocalDate from, LocalDate afterLast, int celsius) {

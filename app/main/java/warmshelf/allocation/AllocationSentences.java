@@ -1,0 +1,42 @@
+package warmshelf.allocation;
+
+import warmshelf.words.Sentences;
+
+/** What keeps something from lying somewhere, sentence by sentence; the words stand in the room's file. */
+interface AllocationSentences {
+    AllocationSentences SAY = Sentences.of(AllocationSentences.class);
+
+    String takenOnMat(int place, String mat, String by, String days);
+
+    String takenUnderLight(int place, String by, String days);
+
+    String outOfService(String mat, String days, String reason);
+
+    String tooFar(String day);
+
+    String outsideBand(String temperature, String likes);
+
+    String beyondThermostat(String mat, String holds, String temperature);
+
+    String setForOthers(String mat, String temperature, String day, String likes);
+
+    String turnedSince(String mat, String temperature, String day, String wanted);
+
+    String daysStay(String day);
+
+    String noHeatUnderLight();
+
+    String onlyUnderLight();
+
+    String noSetPoint(String day);
+
+    String notUnderLight();
+
+    String otherKind();
+
+    String noBottomHeat();
+
+    String unbearable(String temperature, String grower, String variety, String day, String likes);
+
+    String takenMeanwhile();
+}

@@ -1,0 +1,50 @@
+package warmshelf.placing;
+
+import java.time.LocalDate;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import warmshelf.allocation.WarmDays;
+import warmshelf.words.DayWords;
+import warmshelf.words.Units;
+
+/** What the board's script is told a move would come to. */
+final class MoveAnswer {
+    private MoveAnswer() {}
+
+    static Map<String, Object> of(LyingStay stay, MoveOutlook outlook, Units units, boolean lightFollows) {
+        return Map.of(
+                "fits", outlook.fits(),
+                "same", outlook.same(),
+                "version", stay.stay().version(),
+                "now",
+                        words(
+                                stay.stay().where(),
+                                stay.stay().from(),
+                                stay.stay().to(),
+                                stay.warm(),
+                                units),
+                "then",
+                        words(
+                                        outlook.place().whereWith(outlook.spot().slot()),
+                                        outlook.spot().from(),
+                                        outlook.spot().to(),
+                                        outlook.warm(),
+                                        units)
+                                + (lightFollows ? "; its place under the light follows where that room is free" : ""),
+                "clashes", outlook.clashes(units),
+                "key", outlook.key());
+    }
+
+    private static String words(String where, LocalDate from, LocalDate to, @Nullable WarmDays warm, Units units) {
+        return "%s, %s%s".formatted(where, DayWords.span(from, to), warm == null ? "" : ", " + words(warm, units));
+    }
+
+    /** For example '26 °C, from Tue 9 Mar 28 °C'. */
+    private static String words(WarmDays warm, Units units) {
+        return warm.runs().stream()
+                .map(run -> (run.from().equals(warm.from()) ? "" : "from " + DayWords.day(run.from()) + " ")
+                        + units.temperature(run.celsius()))
+                .collect(Collectors.joining(", "));
+    }
+}

@@ -1,0 +1,131 @@
+package warmshelf.placing;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import warmshelf.allocation.FirstFit;
+import warmshelf.allocation.PlaceAndDays;
+import warmshelf.allocation.SpaceAnswer;
+import warmshelf.allocation.SpaceOffer;
+import warmshelf.allocation.SpaceRequest;
+import warmshelf.allocation.SpaceWish;
+import warmshelf.decision.Decision;
+import warmshelf.sowing.AskPlanner;
+import warmshelf.sowing.History;
+import warmshelf.sowing.HistoryStore;
+import warmshelf.web.Aside;
+import warmshelf.web.Decisions;
+import warmshelf.web.Pages;
+import warmshelf.web.Respond;
+import warmshelf.web.Role;
+import warmshelf.web.Visitor;
+import warmshelf.words.Units;
+
+/** The coordinator's requests: what waits and what is suggested, to be placed all at once. */
+public final class RequestListPages implements Pages {
+    private final HistoryStore histories;
+    private final RequestWishes wishes;
+    private final PlacementStore placements;
+    private final LightAfterHeat lights;
+    private final Aside aside;
+
+    RequestListPages(
+            HistoryStore histories,
+            RequestWishes wishes,
+            PlacementStore placements,
+            LightAfterHeat lights,
+            Aside aside) {
+        this.histories = histories;
+        this.wishes = wishes;
+        this.placements = placements;
+        this.lights = lights;
+        this.aside = aside;
+    }
+
+    @Override
+    public void register(RoutesConfig routes) {
+        routes.get("/requests", this::all, Role.COORDINATOR);
+        routes.post("/requests/placements", this::placeAll, Role.COORDINATOR);
+    }
+
+    /** A waiting request with what first fit suggests for it. */
+    public record Line(
+            History history,
+            SpaceRequest request,
+            @Nullable SpaceOffer offer,
+            @Nullable String noSpace) {}
+
+    private void all(Context ctx) {
+        Visitor visitor = Visitor.of(ctx);
+        List<History> underWay = histories.underWay();
+        List<History> decided = underWay.stream()
+                .filter(history -> history.sowing().stage().isBeforeSowing())
+                .filter(history ->
+                        history.request() != null && !history.request().isWaiting())
+                .toList();
+        Respond.page(
+                ctx,
+                "placing/requests.peb",
+                new ListPage(suggestions(visitor, underWay), decided),
+                aside.model(visitor));
+    }
+
+    /** What waits, with what is suggested for it, and what is decided but not sown yet. */
+    private record ListPage(List<Line> waiting, List<History> decided) {}
+
+    private List<Line> suggestions(Visitor visitor, List<History> underWay) {
+        LocalDate today = visitor.today();
+        List<SpaceWish> asked = new ArrayList<>();
+        Map<UUID, History> waiting = new HashMap<>();
+        for (History history : underWay) {
+            if (history.request() != null && history.request().isWaiting()) {
+                waiting.put(history.sowing().id(), history);
+                asked.add(wishes.of(history, history.request(), today));
+            }
+        }
+        List<Line> lines = new ArrayList<>();
+        new FirstFit(wishes.board(today), today).answerAll(asked).forEach((sowing, answer) -> {
+            History history = waiting.get(sowing);
+            if (history != null && history.request() != null) {
+                lines.add(line(history, history.request(), answer, visitor.units()));
+            }
+        });
+        return lines;
+    }
+
+    private static Line line(History history, SpaceRequest request, SpaceAnswer answer, Units units) {
+        if (answer instanceof SpaceAnswer.Space found) {
+            return new Line(history, request, found.offer(), null);
+        }
+        return new Line(history, request, null, AskPlanner.sentence(((SpaceAnswer.None) answer).reason(), units));
+    }
+
+    private void placeAll(Context ctx) {
+        Visitor visitor = Visitor.of(ctx);
+        int placed = 0;
+        List<String> clashes = new ArrayList<>();
+        for (Line line : suggestions(visitor, histories.underWay())) {
+            if (line.offer() == null) {
+                continue;
+            }
+            PlaceAndDays spot = line.offer().spot();
+            LightAfterHeat.Found light =
+                    lights.after(line.history().sowing(), line.request(), spot.to(), visitor.today());
+            Decision<UUID> decision = placements.place(
+                    line.request().sowingId(), spot, line.offer().warm(), light.spot(), visitor.memberId());
+            if (decision instanceof Decision.Done) {
+                placed++;
+            } else {
+                clashes.add(line.history().sowing().title() + ": " + Decisions.words(decision, visitor.units()));
+            }
+        }
+        String told = placed == 0 ? "Nothing was placed." : "%d placed as suggested.".formatted(placed);
+        Respond.seeOther(ctx, "/requests", clashes.isEmpty() ? told : told + " " + String.join(" ", clashes));
+    }
+}

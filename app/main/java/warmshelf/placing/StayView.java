@@ -1,0 +1,90 @@
+package warmshelf.placing;
+
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import warmshelf.allocation.Stay;
+import warmshelf.web.FormReader;
+import warmshelf.web.Refusal;
+import warmshelf.web.Visitor;
+import warmshelf.words.Choice;
+import warmshelf.words.DayWords;
+
+/** The stay that an address names, and its page. */
+final class StayView {
+    private final LyingStore lying;
+    private final MoveStore moves;
+    private final MoveReader reader;
+
+    StayView(LyingStore lying, MoveStore moves, MoveReader reader) {
+        this.lying = lying;
+        this.moves = moves;
+        this.reader = reader;
+    }
+
+    LyingStay stay(UUID id, Visitor visitor) {
+        return lying.find(id).orElseThrow(() -> gone(id, visitor));
+    }
+
+    private Refusal gone(UUID id, Visitor visitor) {
+        return moves.knows(id) ? Refusal.conflict(moves.whatChanged(id, 0).words(visitor.units())) : Refusal.notFound();
+    }
+
+    /** The same, of a stay that has not ended. */
+    LyingStay movable(UUID id, Visitor visitor) {
+        LyingStay stay = stay(id, visitor);
+        if (stay.isOverBy(visitor.today())) {
+            throw Refusal.conflict("This stay ended on %s; what has ended stays as it was."
+                    .formatted(DayWords.day(stay.stay().to())));
+        }
+        return stay;
+    }
+
+    /** @param back where to go on after a change, as the address says; null: as the form says */
+    StayPage page(Visitor visitor, LyingStay stay, FormReader form, FormReader freeing, @Nullable String back) {
+        LocalDate today = visitor.today();
+        boolean over = stay.isOverBy(today);
+        boolean mayMove = visitor.coordinator() && !over;
+        return new StayPage(
+                stay,
+                stay.stay(),
+                over,
+                over ? moves.goesOnAs(stay.stay().id()).orElse(null) : null,
+                mayMove,
+                stay.isBegunBy(today),
+                mayMove && moves.mayTakeBack(stay, today, visitor.memberId()),
+                mayMove ? reader.choices(stay, today) : List.of(),
+                form.text("spot").isEmpty() ? MoveForm.key(stay) : form.text("spot"),
+                steps(stay, MoveForm.key(stay), stay.stay().from(), today, form.text("back")),
+                form,
+                freeing,
+                MoveForm.back(back == null ? form.text("back") : back).orElse(""));
+    }
+
+    /** Moves by a day or a week as links: the address, and the words. */
+    static List<Choice> steps(LyingStay stay, String spot, LocalDate from, LocalDate today, String back) {
+        List<Choice> steps = new ArrayList<>();
+        if (stay.isBegunBy(today)) {
+            return steps;
+        }
+        addStep(steps, stay.stay(), spot, from.minusWeeks(1), "A week earlier", today, back);
+        addStep(steps, stay.stay(), spot, from.minusDays(1), "A day earlier", today, back);
+        addStep(steps, stay.stay(), spot, from.plusDays(1), "A day later", today, back);
+        addStep(steps, stay.stay(), spot, from.plusWeeks(1), "A week later", today, back);
+        return steps;
+    }
+
+    private static void addStep(
+            List<Choice> steps, Stay stay, String spot, LocalDate from, String words, LocalDate today, String back) {
+        if (!from.isBefore(today)) {
+            String kept = MoveForm.back(back)
+                    .map(address -> "&back=" + URLEncoder.encode(address, StandardCharsets.UTF_8))
+                    .orElse("");
+            steps.add(new Choice("/stays/%s/move?spot=%s&from=%s%s".formatted(stay.id(), spot, from, kept), words));
+        }
+    }
+}
