@@ -28,14 +28,20 @@ import org.slf4j.LoggerFactory;
 
 /** The group's database: H2 in a file, or PostgreSQL by its JDBC address. Opening it migrates it. */
 public final class Database implements AutoCloseable {
-    // WRITE_DELAY=0: a committed tick is in the file before the phone gets its answer. The rest makes one SQL serve
-    // both engines. QUERY_CACHE_SIZE: a page asks some dozens of questions, each worth planning once a connection.
+    // Makes one SQL serve both engines. QUERY_CACHE_SIZE: a page asks some dozens of questions, each worth planning
+    // once
+    // a connection.
     private static final String H2_OPTIONS =
-            ";WRITE_DELAY=0;MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH;QUERY_CACHE_SIZE=128";
+            ";MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH;QUERY_CACHE_SIZE=128";
+
+    private static final int LONG_MS = 600_000;
+    /** A committed tick is in the file before the phone gets its answer. */
+    private static final String WRITTEN_AT_ONCE = ";WRITE_DELAY=0";
+    /** In the file when it is closed, if not before, and in the order in which it was committed. */
+    private static final String WRITTEN_TOGETHER = ";WRITE_DELAY=" + LONG_MS;
 
     private static final Logger LOG = LoggerFactory.getLogger(Database.class);
     private static final int CONNECTION_TIMEOUT_MS = 5_000;
-    private static final int LONG_MS = 600_000;
 
     private final HikariDataSource pool;
     private final KeptConnections kept;
@@ -61,17 +67,17 @@ public final class Database implements AutoCloseable {
     /** Opens the H2 file in a data folder, and makes both where they are missing. Closing it compacts the file. */
     public static Database inFolder(Path folder) {
         String url = "jdbc:h2:file:" + folder.toAbsolutePath().resolve("warmshelf") + H2_OPTIONS;
-        return open(url, null, null, false, "shutdown compact");
+        return open(url + WRITTEN_AT_ONCE, null, null, url + WRITTEN_TOGETHER, "shutdown compact");
     }
 
     /** An empty H2 database that lives as long as it is open. */
     public static Database inMemory(String name) {
-        return open("jdbc:h2:mem:" + name + ";DB_CLOSE_DELAY=-1" + H2_OPTIONS, null, null, true, "shutdown");
+        return open("jdbc:h2:mem:" + name + ";DB_CLOSE_DELAY=-1" + H2_OPTIONS, null, null, null, "shutdown");
     }
 
     /** Opens any JDBC address; user and password may also stand in the address. */
     public static Database open(String jdbcUrl, @Nullable String user, @Nullable String password) {
-        return open(jdbcUrl, user, password, isH2(jdbcUrl), null);
+        return open(jdbcUrl, user, password, isH2(jdbcUrl) ? null : jdbcUrl, null);
     }
 
     /**
@@ -82,18 +88,20 @@ public final class Database implements AutoCloseable {
      *
      * <p>One connection beside the pool is kept in any case: a pool that retires all of its own at once, as it does when the
      * machine's clock was put back, would close the file under everybody's feet.
+     *
+     * @param migratedAt the address by which it is migrated and closed first; null where those connections are kept
      */
     private static Database open(
             String jdbcUrl,
             @Nullable String user,
             @Nullable String password,
-            boolean keepMigrating,
+            @Nullable String migratedAt,
             @Nullable String lastWords) {
         KeptConnections kept = new KeptConnections(jdbcUrl, user, password);
         try {
             FluentConfiguration flyway = Flyway.configure();
-            migrate(keepMigrating ? flyway.dataSource(kept) : flyway.dataSource(jdbcUrl, user, password));
-            if (isH2(jdbcUrl) && !keepMigrating) {
+            migrate(migratedAt == null ? flyway.dataSource(kept) : flyway.dataSource(migratedAt, user, password));
+            if (isH2(jdbcUrl) && migratedAt != null) {
                 kept.getConnection();
             }
             HikariDataSource pool = new HikariDataSource(config(jdbcUrl, user, password));
