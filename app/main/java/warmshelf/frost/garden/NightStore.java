@@ -10,9 +10,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.UUID;
+import org.jooq.BatchBindStep;
 import org.jooq.Condition;
 import org.jooq.DSLContext;
+import org.jooq.Record2;
+import org.jspecify.annotations.Nullable;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
 import warmshelf.frost.evidence.VersionStore;
@@ -66,13 +70,19 @@ public final class NightStore {
     public int noteAll(UUID thermometer, SortedMap<LocalDate, Double> nights, UUID by) {
         return database.sql().transactionResult(work -> {
             VersionStore.grow(work.dsl());
+            Map<LocalDate, Double> before = noted(work.dsl(), thermometer, nights.firstKey(), nights.lastKey());
+            Map<LocalDate, Double> fresh = new TreeMap<>();
             int over = 0;
             for (Map.Entry<LocalDate, Double> night : nights.entrySet()) {
-                over += put(work.dsl(), thermometer, night.getKey(), night.getValue(), by)
-                                .isPresent()
-                        ? 1
-                        : 0;
+                @Nullable Double old = before.get(night.getKey());
+                if (old == null) {
+                    fresh.put(night.getKey(), night.getValue());
+                } else {
+                    change(work.dsl(), thermometer, night.getKey(), old, night.getValue(), by);
+                    over++;
+                }
             }
+            add(work.dsl(), thermometer, fresh, by);
             audit.write(
                     work.dsl(),
                     by,
@@ -89,7 +99,8 @@ public final class NightStore {
     Optional<Double> forget(UUID thermometer, LocalDate day, UUID by) {
         return database.sql().transactionResult(work -> {
             VersionStore.grow(work.dsl());
-            Optional<Double> before = noted(work.dsl(), thermometer, day);
+            Optional<Double> before =
+                    Optional.ofNullable(noted(work.dsl(), thermometer, day, day).get(day));
             before.ifPresent(celsius -> {
                 work.dsl()
                         .deleteFrom(THERMOMETER_NIGHT)
@@ -103,35 +114,54 @@ public final class NightStore {
     }
 
     private Optional<Double> put(DSLContext within, UUID thermometer, LocalDate day, double celsius, UUID by) {
-        Optional<Double> before = noted(within, thermometer, day);
-        BigDecimal tenths = BigDecimal.valueOf(celsius).setScale(1, RoundingMode.HALF_UP);
-        if (before.isPresent()) {
-            within.update(THERMOMETER_NIGHT)
-                    .set(THERMOMETER_NIGHT.CELSIUS, tenths)
-                    .set(THERMOMETER_NIGHT.NOTED_BY, by)
-                    .set(THERMOMETER_NIGHT.NOTED_AT, audit.now())
-                    .where(is(thermometer, day))
-                    .execute();
-            String detail = "%s: %s C, was %s C".formatted(day, celsius, before.get());
-            audit.write(within, by, "change night", SUBJECT, thermometer, detail);
-        } else {
-            within.insertInto(THERMOMETER_NIGHT)
-                    .set(THERMOMETER_NIGHT.THERMOMETER_ID, thermometer)
-                    .set(THERMOMETER_NIGHT.ON_DAY, day)
-                    .set(THERMOMETER_NIGHT.CELSIUS, tenths)
-                    .set(THERMOMETER_NIGHT.NOTED_BY, by)
-                    .set(THERMOMETER_NIGHT.NOTED_AT, audit.now())
-                    .execute();
-        }
+        Optional<Double> before =
+                Optional.ofNullable(noted(within, thermometer, day, day).get(day));
+        before.ifPresentOrElse(
+                old -> change(within, thermometer, day, old, celsius, by),
+                () -> add(within, thermometer, Map.of(day, celsius), by));
         return before;
     }
 
-    private static Optional<Double> noted(DSLContext within, UUID thermometer, LocalDate day) {
-        return within.select(THERMOMETER_NIGHT.CELSIUS)
-                .from(THERMOMETER_NIGHT)
+    private void change(DSLContext within, UUID thermometer, LocalDate day, double old, double celsius, UUID by) {
+        within.update(THERMOMETER_NIGHT)
+                .set(THERMOMETER_NIGHT.CELSIUS, tenths(celsius))
+                .set(THERMOMETER_NIGHT.NOTED_BY, by)
+                .set(THERMOMETER_NIGHT.NOTED_AT, audit.now())
                 .where(is(thermometer, day))
-                .fetchOptional(THERMOMETER_NIGHT.CELSIUS)
-                .map(BigDecimal::doubleValue);
+                .execute();
+        String detail = "%s: %s C, was %s C".formatted(day, celsius, old);
+        audit.write(within, by, "change night", SUBJECT, thermometer, detail);
+    }
+
+    private void add(DSLContext within, UUID thermometer, Map<LocalDate, Double> nights, UUID by) {
+        if (nights.isEmpty()) {
+            return;
+        }
+        BatchBindStep batch = within.batch(within.insertInto(
+                        THERMOMETER_NIGHT,
+                        THERMOMETER_NIGHT.THERMOMETER_ID,
+                        THERMOMETER_NIGHT.ON_DAY,
+                        THERMOMETER_NIGHT.CELSIUS,
+                        THERMOMETER_NIGHT.NOTED_BY,
+                        THERMOMETER_NIGHT.NOTED_AT)
+                .values((UUID) null, null, null, null, null));
+        for (Map.Entry<LocalDate, Double> night : nights.entrySet()) {
+            batch = batch.bind(thermometer, night.getKey(), tenths(night.getValue()), by, audit.now());
+        }
+        batch.execute();
+    }
+
+    private static BigDecimal tenths(double celsius) {
+        return BigDecimal.valueOf(celsius).setScale(1, RoundingMode.HALF_UP);
+    }
+
+    private static Map<LocalDate, Double> noted(DSLContext within, UUID thermometer, LocalDate from, LocalDate to) {
+        return within.select(THERMOMETER_NIGHT.ON_DAY, THERMOMETER_NIGHT.CELSIUS)
+                .from(THERMOMETER_NIGHT)
+                .where(THERMOMETER_NIGHT.THERMOMETER_ID.eq(thermometer))
+                .and(THERMOMETER_NIGHT.ON_DAY.between(from, to))
+                .orderBy(THERMOMETER_NIGHT.ON_DAY)
+                .fetchMap(Record2::value1, row -> row.value2().doubleValue());
     }
 
     private static Condition is(UUID thermometer, LocalDate day) {
