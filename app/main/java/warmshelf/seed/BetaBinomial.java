@@ -1,5 +1,6 @@
 package warmshelf.seed;
 
+import java.util.function.IntToDoubleFunction;
 import org.apache.commons.numbers.gamma.LogBeta;
 
 /** Successes in a number of trials whose share of success is itself uncertain, Beta(a, b). */
@@ -27,8 +28,24 @@ final class BetaBinomial {
             } else {
                 sum += Math.exp(log - largest);
             }
-            log += Math.log((trials - x) * (a + x) / ((x + 1) * (trials - x - 1 + b)));
+            log += logRatio(x, trials, a, b);
         }
         return Math.max(0, 1 - sum * Math.exp(largest));
+    }
+
+    /** The mean of {@code value} over the number of successes in {@code trials}, each weighed by its chance. */
+    static double average(int trials, double a, double b, IntToDoubleFunction value) {
+        double log = LogBeta.value(a, trials + b) - LogBeta.value(a, b);
+        double sum = 0;
+        for (int x = 0; x <= trials; x++) {
+            sum += Math.exp(log) * value.applyAsDouble(x);
+            log += logRatio(x, trials, a, b);
+        }
+        return Math.min(1, sum);
+    }
+
+    /** Of the chance of one success more to that of {@code x}. */
+    private static double logRatio(int x, int trials, double a, double b) {
+        return Math.log((trials - x) * (a + x) / ((x + 1) * (trials - x - 1 + b)));
     }
 }

@@ -6,6 +6,9 @@ import warmshelf.seed.GerminationShare.Uncertain;
 
 /** The chance that enough cells end with a plant. */
 final class CellChances {
+    /** Up to so many cells it costs less to sum over the seeds that come up than to average over the share. */
+    private static final int FEW_CELLS = 500;
+
     private CellChances() {}
 
     static double enoughPlants(SeedQuestion question, int cells) {
@@ -15,6 +18,15 @@ final class CellChances {
         Uncertain share = (Uncertain) question.share();
         if (question.perCell() == 1 && question.survival() == 1) {
             return BetaBinomial.atLeast(question.plantsWanted(), cells, share.a(), share.b());
+        }
+        if (question.perCell() == 1 && cells <= FEW_CELLS) {
+            return BetaBinomial.average(
+                    cells,
+                    share.a(),
+                    share.b(),
+                    up -> up < question.plantsWanted()
+                            ? 0
+                            : binomial(question.plantsWanted(), up, question.survival()));
         }
         return BetaAverage.of(
                 share.a(), share.b(), p -> binomial(question.plantsWanted(), cells, plantInCell(question, p)));

@@ -53,6 +53,24 @@ class BetaBinomialTest {
         assertThat(averaged).isCloseTo(BetaBinomial.atLeast(24, 30, 17.5, 3.5), within(1e-9));
     }
 
+    // Seeds that come up and live at 0.8 are seeds that do both, each with 0.8 of the share; commons-math3's binomial.
+    @ParameterizedTest
+    @CsvSource({"6, 9, 17.5, 3.5", "24, 44, 5.5, 5.5", "150, 240, 90.5, 10.5", "300, 500, 8000.5, 2000.5"})
+    void the_average_over_successes_agrees_with_that_over_the_share(int wanted, int trials, double a, double b) {
+        double averaged = BetaBinomial.average(
+                trials, a, b, up -> 1 - new BinomialDistribution(null, up, 0.8).cumulativeProbability(wanted - 1));
+
+        assertThat(averaged)
+                .isCloseTo(
+                        BetaAverage.of(
+                                a,
+                                b,
+                                p -> 1
+                                        - new BinomialDistribution(null, trials, 0.8 * p)
+                                                .cumulativeProbability(wanted - 1)),
+                        within(1e-9));
+    }
+
     @Test
     void more_successes_than_trials_never_happen() {
         assertThat(BetaBinomial.atLeast(5, 4, 1, 1)).isZero();
