@@ -49,8 +49,12 @@ record JarRun(int status, String out, String err) {
 
     /** The jar as a person starts it, without the settings that this test's own environment may hold. */
     static ProcessBuilder command(List<String> words) {
-        List<String> command = new ArrayList<>(
-                List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-Xmx256m"));
+        List<String> command = new ArrayList<>(List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-Xmx256m",
+                // quick to start rather than quick in the long run
+                "-XX:TieredStopAtLevel=1",
+                "-XX:+UseSerialGC"));
         command.addAll(program());
         command.addAll(words);
         ProcessBuilder builder = new ProcessBuilder(command);
