@@ -4,6 +4,7 @@ import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.Cookie;
 import java.nio.file.Files;
@@ -47,6 +48,8 @@ final class Chromium implements AutoCloseable {
     }
 
     private static Browser start(Path executable) {
+        // an answer may take as long as a press: on a busy machine more than the five seconds that are usual
+        PlaywrightAssertions.setDefaultAssertionTimeout(PATIENCE_MS);
         Playwright playwright = Playwright.create(
                 new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
         return playwright
