@@ -7,6 +7,10 @@ import com.icegreen.greenmail.util.GreenMail;
 import com.icegreen.greenmail.util.ServerSetup;
 import jakarta.mail.internet.MimeMessage;
 import java.time.Duration;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -14,10 +18,13 @@ import java.util.UUID;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import warmshelf.frost.evidence.FrostSource;
 import warmshelf.group.GroupStore;
 import warmshelf.loop.Cellar;
 import warmshelf.sowing.SowingStores;
+import warmshelf.testing.Browser;
 import warmshelf.testing.TestGroup;
 
 /** Letters as a real mail server in this process receives them (GreenMail). */
@@ -127,6 +134,41 @@ class RemindersTest {
         assertThat(letters().get(0)).contains("You look at Hall cellar. The round: " + ADDRESS + "/today?show=all");
     }
 
+    /**
+     * In the United States clocks go forward on the second Sunday of March at two and back on the first Sunday of November (15
+     * U.S.C. 260a): on 14 March and 7 November 2027.
+     */
+    @ParameterizedTest
+    @ValueSource(strings = {"2027-03-14", "2027-11-07"})
+    void each_letter_comes_once_and_at_its_hour_when_the_clocks_change(LocalDate change) {
+        wishes.keep(tom(), new MailWish("tom@example.org", true, true, false, false));
+        ZoneId zone = ZoneId.of("America/Chicago");
+        ZonedDateTime begin = change.minusDays(1).atTime(12, 0).atZone(zone);
+        cellar.group().clock().advance(Duration.between(cellar.group().clock().instant(), begin.toInstant()));
+
+        for (int day = -1; day <= 2; day++) {
+            onDuty(change.plusDays(day).toString());
+        }
+
+        List<String> came = new ArrayList<>();
+        while (cellar.group().clock().instant().isBefore(begin.plusDays(2).toInstant())) {
+            int before = mail.getReceivedMessages().length;
+            reminders.tick();
+            if (mail.getReceivedMessages().length > before) {
+                came.add(cellar.group().clock().instant().atZone(zone).toLocalDateTime() + ", "
+                        + (mail.getReceivedMessages().length - before));
+            }
+            cellar.group().clock().advance(Duration.ofMinutes(15));
+        }
+
+        assertThat(came)
+                .containsExactly(
+                        change.minusDays(1) + "T18:00, 1",
+                        change + "T07:00, 1",
+                        change + "T18:00, 1",
+                        change.plusDays(1) + "T07:00, 1");
+    }
+
     @Test
     void with_nothing_to_say_nobody_is_written_to() {
         wishes.keep(tom(), new MailWish("tom@example.org", true, true, true, false));
@@ -186,11 +228,10 @@ class RemindersTest {
     }
 
     private void onDuty(String day) {
-        String field =
-                Cellar.first(cellar.coordinator().get("/duty").body(), "name=\"(duty/[0-9a-f-]{36}/" + day + ")\"");
-        assertThat(cellar.coordinator()
-                        .post("/duty", Map.of(field, tom().toString()))
-                        .status())
+        // a sign-in of its own: the days lie months apart
+        Browser coordinator = cellar.group().signedIn(cellar.group().coordinator());
+        String field = Cellar.first(coordinator.get("/duty").body(), "name=\"(duty/[0-9a-f-]{36}/" + day + ")\"");
+        assertThat(coordinator.post("/duty", Map.of(field, tom().toString())).status())
                 .isEqualTo(303);
     }
 
