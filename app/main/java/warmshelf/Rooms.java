@@ -4,8 +4,8 @@ import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import warmshelf.check.CheckRoom;
+import warmshelf.check.MatAlarmNews;
 import warmshelf.check.MatAlarmStore;
-import warmshelf.check.MatAlarms;
 import warmshelf.check.RoundStore;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
@@ -22,7 +22,7 @@ import warmshelf.frost.files.ImportRoom;
 import warmshelf.frost.garden.AcceptedRiskStore;
 import warmshelf.frost.garden.GardenRoom;
 import warmshelf.group.AdmissionStore;
-import warmshelf.group.Doorway;
+import warmshelf.group.DoorPages;
 import warmshelf.group.GroupSettingsPages;
 import warmshelf.group.GroupStore;
 import warmshelf.group.JoinPages;
@@ -90,7 +90,7 @@ final class Rooms {
         AdmissionStore admissions = new AdmissionStore(database, members, links, sessions);
         OpeningStore openings = new OpeningStore(admissions, members, group);
         BrowserSession browsers = new BrowserSession(sessions, web);
-        Doorway doorway = new Doorway(links, new RateLimits(clock), audit);
+        DoorPages door = new DoorPages(links, new RateLimits(clock), audit, browsers);
         ShelvingStore shelving = new ShelvingStore(database.sql());
         BoardStore board = new BoardStore(
                 database.sql(), id -> crops.find(id).map(Crop::name).orElse(id));
@@ -99,10 +99,10 @@ final class Rooms {
                 new BookPages(),
                 new HandbookPages(CommandBook::words),
                 new HealthPages(database::answers),
-                new OpeningPages(openings, passphrases, doorway, browsers, clock, web.zone()),
-                new JoinPages(admissions, passphrases, doorway, browsers),
-                new SignInPages(admissions, members, sessions, passphrases, doorway, browsers),
-                new OwnSettingsPages(members, admissions, passphrases, doorway, browsers),
+                new OpeningPages(openings, passphrases, door, browsers, clock, web.zone()),
+                new JoinPages(admissions, passphrases, door, browsers),
+                new SignInPages(admissions, members, sessions, passphrases, door, browsers),
+                new OwnSettingsPages(members, admissions, passphrases, door, browsers),
                 new GroupSettingsPages(group),
                 new SitePages(shelving, new SiteStore(database.sql(), audit), new RackStore(database.sql(), audit)),
                 new MatPages(shelving, new ShelfStore(database.sql(), audit), new MatStore(database.sql(), audit)),
@@ -130,8 +130,8 @@ final class Rooms {
         pages.addAll(StayRoom.pages(stores));
         RoundStore rounds = CheckRoom.rounds(stores);
         DutyRoom duty = new DutyRoom(database, audit, rounds);
-        Aside today =
-                Aside.of(plans.today(), new MatAlarms(new MatAlarmStore(database)), duty.today(), new SeedNews(stores));
+        Aside today = Aside.of(
+                plans.today(), new MatAlarmNews(new MatAlarmStore(database)), duty.today(), new SeedNews(stores));
         pages.addAll(CheckRoom.pages(stores, rounds, today, clock));
         pages.addAll(duty.pages());
         LeavingRoom leaving = new LeavingRoom(database, audit, members, stores, duty.duties());

@@ -35,6 +35,16 @@ class ArchitectureTest {
     private static final String PAGES_STILL_OF_MAPS = "warmshelf\\.(plan|placing|guide)\\..*"
             + "|warmshelf\\.(check\\.Reading|sowing\\.LotRequest|sowing\\.SeedChoice|sowing\\.Withdrawal)Pages";
 
+    private static final DescribedPredicate<JavaClass> IS_WEB_OR_HTTP =
+            resideInAnyPackage("warmshelf.web..", "java.net.http..", "com.sun.net.httpserver..");
+
+    /**
+     * Two stores that answer what the web room asks for by interfaces of its own, what sends to push services, and a part of
+     * the pages of plans that is still no record.
+     */
+    private static final List<String> KNOW_THE_WEB_ALL_THE_SAME =
+            List.of("SessionStore", "SubmissionStore", "PushSender", "PlanDesk");
+
     private static final int LINES_OF_PAGES = 200;
 
     /** What is still longer. Take a name away once it is split by what people do there; nothing is added. */
@@ -52,6 +62,25 @@ class ArchitectureTest {
             .that(areFeaturesOtherThan("Pages"))
             .should()
             .dependOnClassesThat(resideInAnyPackage("io.javalin..", "jakarta.servlet..", "org.eclipse.jetty.."));
+
+    @ArchTest
+    static final ArchRule no_core_knows_the_web_or_http = noClasses()
+            .that(areFeaturesOtherThan("Pages", "Page", "Room", "News", "View"))
+            .and()
+            .resideOutsideOfPackage("warmshelf.demo")
+            .and(DescribedPredicate.not(belongTo(KNOW_THE_WEB_ALL_THE_SAME)))
+            .should()
+            .dependOnClassesThat(IS_WEB_OR_HTTP);
+
+    @ArchTest
+    static void what_knows_the_web_all_the_same_has_to(JavaClasses classes) {
+        assertThat(KNOW_THE_WEB_ALL_THE_SAME)
+                .allSatisfy(name -> assertThat(classes)
+                        .as("%s is there and knows the web; else take its name away", name)
+                        .anyMatch(each -> belongTo(List.of(name)).test(each)
+                                && each.getDirectDependenciesFromSelf().stream()
+                                        .anyMatch(known -> IS_WEB_OR_HTTP.test(known.getTargetClass()))));
+    }
 
     @ArchTest
     static final ArchRule no_feature_knows_the_template_engine = noClasses()
@@ -161,13 +190,21 @@ class ArchitectureTest {
                 .as("features' classes other than *%s", List.of(suffixes));
     }
 
+    /** Classes of these names, with all that is nested in them. */
+    private static DescribedPredicate<JavaClass> belongTo(List<String> names) {
+        return DescribedPredicate.describe("belong to " + names, each -> names.contains(outermostName(each)));
+    }
+
     private static boolean outermostEndsWith(JavaClass owner, String... suffixes) {
+        return List.of(suffixes).stream().anyMatch(outermostName(owner)::endsWith);
+    }
+
+    private static String outermostName(JavaClass owner) {
         JavaClass outermost = owner;
         while (outermost.getEnclosingClass().isPresent()) {
             outermost = outermost.getEnclosingClass().get();
         }
-        String name = outermost.getSimpleName();
-        return List.of(suffixes).stream().anyMatch(name::endsWith);
+        return outermost.getSimpleName();
     }
 
     /** {@code now()} without a clock in any class of java.time, and the making of a system clock. */

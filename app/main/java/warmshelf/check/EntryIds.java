@@ -2,7 +2,7 @@ package warmshelf.check;
 
 import java.nio.charset.StandardCharsets;
 import java.util.UUID;
-import warmshelf.web.FormReader;
+import warmshelf.words.FormReader;
 
 /** The id of an entry that came from a form which does not bring one. */
 final class EntryIds {

@@ -12,12 +12,12 @@ import warmshelf.sowing.NotedProblem;
 import warmshelf.sowing.ProblemAnswer;
 import warmshelf.sowing.ProblemStore;
 import warmshelf.sowing.Sowing;
-import warmshelf.web.FormReader;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
+import warmshelf.words.FormReader;
 
 /** Answering a problem that somebody noted, and putting such an answer away. */
 public final class ProblemPages implements Pages {

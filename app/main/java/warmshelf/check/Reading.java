@@ -3,7 +3,7 @@ package warmshelf.check;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.UUID;
-import warmshelf.web.FormReader;
+import warmshelf.words.FormReader;
 import warmshelf.words.TemperatureUnit;
 
 /**

@@ -4,12 +4,12 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.Map;
 import java.util.UUID;
-import warmshelf.web.FormReader;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
+import warmshelf.words.FormReader;
 
 /** Reading a mat's thermometer. */
 public final class ReadingPages implements Pages {

@@ -13,7 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import warmshelf.sowing.Sowing;
-import warmshelf.web.FormReader;
+import warmshelf.words.FormReader;
 import warmshelf.words.TemperatureUnit;
 
 /** Reads one entry that waited on a phone, by the same rules as if it were typed on a page now. */

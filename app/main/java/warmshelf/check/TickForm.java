@@ -11,7 +11,7 @@ import warmshelf.allocation.Slot;
 import warmshelf.sowing.EntryStep;
 import warmshelf.sowing.Problem;
 import warmshelf.sowing.Sowing;
-import warmshelf.web.FormReader;
+import warmshelf.words.FormReader;
 
 /** Reads a tick as typed into a checked one. */
 final class TickForm {

@@ -11,8 +11,8 @@ import warmshelf.sowing.History;
 import warmshelf.sowing.Problem;
 import warmshelf.sowing.Progress;
 import warmshelf.sowing.Sowing;
-import warmshelf.web.FormReader;
 import warmshelf.words.Choice;
+import warmshelf.words.FormReader;
 
 /**
  * One tick with every field.

@@ -16,12 +16,12 @@ import warmshelf.sowing.HistoryStore;
 import warmshelf.sowing.Problem;
 import warmshelf.sowing.Sowing;
 import warmshelf.web.Decisions;
-import warmshelf.web.FormReader;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
+import warmshelf.words.FormReader;
 
 /** Ticking a check: from the round in one press, or on a page of its own with every field. */
 public final class TickPages implements Pages {

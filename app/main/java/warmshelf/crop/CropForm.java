@@ -10,7 +10,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
-import warmshelf.web.FormReader;
+import warmshelf.words.FormReader;
 import warmshelf.words.Numbers;
 import warmshelf.words.Units;
 

@@ -7,8 +7,8 @@ import java.util.Optional;
 import java.util.TreeMap;
 import warmshelf.crop.Crop.Basis;
 import warmshelf.crop.Crop.DaysToMaturity;
-import warmshelf.web.FormReader;
 import warmshelf.words.Choice;
+import warmshelf.words.FormReader;
 
 /** The part of a form that says in how many days the first harvest comes. */
 public final class MaturityForm {

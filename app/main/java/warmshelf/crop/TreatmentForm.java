@@ -7,8 +7,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import warmshelf.crop.SeedTreatment.Span;
-import warmshelf.web.FormReader;
 import warmshelf.words.Choice;
+import warmshelf.words.FormReader;
 
 /** The part of a crop's form that says what of it can hurt someone, and what its seed wants before sowing. */
 final class TreatmentForm {

@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import warmshelf.crop.Crop.DaysToMaturity;
-import warmshelf.web.FormReader;
+import warmshelf.words.FormReader;
 
 /** What somebody types of a variety: how soon it bears, and who says so. */
 public final class VarietyForm {

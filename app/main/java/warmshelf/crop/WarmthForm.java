@@ -3,7 +3,7 @@ package warmshelf.crop;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import warmshelf.web.FormReader;
+import warmshelf.words.FormReader;
 import warmshelf.words.Numbers;
 import warmshelf.words.Units;
 

@@ -3,7 +3,7 @@ package warmshelf.duty;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.Optional;
-import warmshelf.web.FormReader;
+import warmshelf.words.FormReader;
 
 /** Days on which somebody cannot look, as typed. */
 final class AwayForm {

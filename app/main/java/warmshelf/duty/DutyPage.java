@@ -2,7 +2,7 @@ package warmshelf.duty;
 
 import java.time.LocalDate;
 import java.util.List;
-import warmshelf.web.FormReader;
+import warmshelf.words.FormReader;
 
 /**
  * The rota, with what coordinators set.

@@ -12,13 +12,13 @@ import java.util.UUID;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import warmshelf.web.Aside;
-import warmshelf.web.FormReader;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
 import warmshelf.words.DayWords;
+import warmshelf.words.FormReader;
 
 /** The rota: who looks on which day at which site. Everyone reads it, coordinators write it and set each site's hour. */
 public final class DutyPages implements Pages {

@@ -8,7 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import warmshelf.web.FormReader;
+import warmshelf.words.FormReader;
 
 /** Each site's hour, and whether it is looked at together with others. */
 public final class HoursForm {

@@ -1,7 +1,7 @@
 package warmshelf.duty;
 
 import java.util.List;
-import warmshelf.web.FormReader;
+import warmshelf.words.FormReader;
 
 /**
  * When a member can look, and the days they have.

@@ -11,13 +11,13 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import warmshelf.web.FormReader;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
 import warmshelf.words.DayWords;
+import warmshelf.words.FormReader;
 
 /** When somebody can look and when not, and the days they have. Coordinators may enter it for others. */
 final class MinePages implements Pages {

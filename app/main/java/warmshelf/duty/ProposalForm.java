@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import warmshelf.web.FormReader;
+import warmshelf.words.FormReader;
 
 /** Which days a coordinator wants filled. */
 final class ProposalForm {

@@ -9,13 +9,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
-import warmshelf.web.FormReader;
 import warmshelf.web.Pages;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
 import warmshelf.words.Choice;
 import warmshelf.words.DayWords;
+import warmshelf.words.FormReader;
 
 /** Proposes who looks on the days that are empty; a press keeps what was shown. */
 final class ProposalPages implements Pages {

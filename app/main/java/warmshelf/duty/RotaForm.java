@@ -9,8 +9,8 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
-import warmshelf.web.FormReader;
 import warmshelf.words.DayWords;
+import warmshelf.words.FormReader;
 
 /**
  * The rota as sent: a field 'duty/SITE/DAY' with a member's id for each turn, and 'was/SITE/DAY' with the id that the page

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
-import warmshelf.web.FormReader;
+import warmshelf.words.FormReader;
 
 /** Whom somebody asks to take a day, and for which day in exchange. */
 final class SwapForm {

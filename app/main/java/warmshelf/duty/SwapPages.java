@@ -11,13 +11,13 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Collectors;
-import warmshelf.web.FormReader;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
 import warmshelf.words.Choice;
+import warmshelf.words.FormReader;
 
 /** Asking others to take a day, and answering. */
 final class SwapPages implements Pages {

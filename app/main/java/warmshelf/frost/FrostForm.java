@@ -9,7 +9,7 @@ import warmshelf.frost.evidence.Garden;
 import warmshelf.frost.evidence.Gardens;
 import warmshelf.frost.garden.GardenPoint;
 import warmshelf.frost.garden.PointForm;
-import warmshelf.web.FormReader;
+import warmshelf.words.FormReader;
 import warmshelf.words.Units;
 
 /**

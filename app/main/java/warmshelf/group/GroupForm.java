@@ -4,7 +4,7 @@ import java.time.DateTimeException;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
-import warmshelf.web.FormReader;
+import warmshelf.words.FormReader;
 import warmshelf.words.LengthUnit;
 import warmshelf.words.TemperatureUnit;
 import warmshelf.words.Units;

@@ -3,7 +3,6 @@ package warmshelf.group;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.List;
-import warmshelf.web.FormReader;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
@@ -11,6 +10,7 @@ import warmshelf.web.Role;
 import warmshelf.web.Visitor;
 import warmshelf.words.Choice;
 import warmshelf.words.Countries;
+import warmshelf.words.FormReader;
 
 /** What is set for the whole group. */
 public final class GroupSettingsPages implements Pages {

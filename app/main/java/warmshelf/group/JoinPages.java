@@ -5,12 +5,12 @@ import io.javalin.http.Context;
 import java.util.List;
 import java.util.Map;
 import warmshelf.web.BrowserSession;
-import warmshelf.web.FormReader;
 import warmshelf.web.Pages;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.words.Choice;
 import warmshelf.words.Countries;
+import warmshelf.words.FormReader;
 
 /** Joining the group by a link. */
 public final class JoinPages implements Pages {
@@ -18,13 +18,13 @@ public final class JoinPages implements Pages {
 
     private final AdmissionStore admissions;
     private final Passphrases passphrases;
-    private final Doorway doorway;
+    private final DoorPages door;
     private final BrowserSession browsers;
 
-    public JoinPages(AdmissionStore admissions, Passphrases passphrases, Doorway doorway, BrowserSession browsers) {
+    public JoinPages(AdmissionStore admissions, Passphrases passphrases, DoorPages door, BrowserSession browsers) {
         this.admissions = admissions;
         this.passphrases = passphrases;
-        this.doorway = doorway;
+        this.door = door;
         this.browsers = browsers;
     }
 
@@ -58,12 +58,12 @@ public final class JoinPages implements Pages {
             form.refuseTakenName();
             Respond.again(ctx, TEMPLATE, new JoinPage(link, form.reader()));
         } else {
-            throw Doorway.spent(link.oneUse());
+            throw DoorPages.spent(link.oneUse());
         }
     }
 
     private Link openLink(Context ctx) {
-        return doorway.openLink(browsers.address(ctx), LinkPurpose.JOIN, ctx.pathParam("token"));
+        return door.openLink(ctx, LinkPurpose.JOIN);
     }
 
     private record JoinPage(Link link, FormReader form, List<Choice> countries) {

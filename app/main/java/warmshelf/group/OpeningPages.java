@@ -8,13 +8,13 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import warmshelf.web.BrowserSession;
-import warmshelf.web.FormReader;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.words.Choice;
 import warmshelf.words.Countries;
+import warmshelf.words.FormReader;
 import warmshelf.words.LengthUnit;
 import warmshelf.words.TemperatureUnit;
 
@@ -26,7 +26,7 @@ public final class OpeningPages implements Pages {
 
     private final OpeningStore openings;
     private final Passphrases passphrases;
-    private final Doorway doorway;
+    private final DoorPages door;
     private final BrowserSession browsers;
     private final Clock clock;
     private final ZoneId offeredZone;
@@ -34,13 +34,13 @@ public final class OpeningPages implements Pages {
     public OpeningPages(
             OpeningStore openings,
             Passphrases passphrases,
-            Doorway doorway,
+            DoorPages door,
             BrowserSession browsers,
             Clock clock,
             ZoneId offeredZone) {
         this.openings = openings;
         this.passphrases = passphrases;
-        this.doorway = doorway;
+        this.door = door;
         this.browsers = browsers;
         this.clock = clock;
         this.offeredZone = offeredZone;
@@ -95,7 +95,7 @@ public final class OpeningPages implements Pages {
     }
 
     private Link openLink(Context ctx) {
-        Link link = doorway.openLink(browsers.address(ctx), LinkPurpose.OPEN_GROUP, ctx.pathParam("token"));
+        Link link = door.openLink(ctx, LinkPurpose.OPEN_GROUP);
         if (openings.opened()) {
             throw alreadyOpened();
         }

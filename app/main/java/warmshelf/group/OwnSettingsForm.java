@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import warmshelf.web.FormReader;
+import warmshelf.words.FormReader;
 import warmshelf.words.LengthUnit;
 import warmshelf.words.TemperatureUnit;
 

@@ -5,7 +5,6 @@ import io.javalin.http.Context;
 import java.util.List;
 import java.util.Map;
 import warmshelf.web.BrowserSession;
-import warmshelf.web.FormReader;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
@@ -13,6 +12,7 @@ import warmshelf.web.Role;
 import warmshelf.web.Visitor;
 import warmshelf.words.Choice;
 import warmshelf.words.Countries;
+import warmshelf.words.FormReader;
 
 /** What members set for themselves: name, garden's postcode, units, passphrase. */
 public final class OwnSettingsPages implements Pages {
@@ -21,19 +21,19 @@ public final class OwnSettingsPages implements Pages {
     private final MemberStore members;
     private final AdmissionStore admissions;
     private final Passphrases passphrases;
-    private final Doorway doorway;
+    private final DoorPages door;
     private final BrowserSession browsers;
 
     public OwnSettingsPages(
             MemberStore members,
             AdmissionStore admissions,
             Passphrases passphrases,
-            Doorway doorway,
+            DoorPages door,
             BrowserSession browsers) {
         this.members = members;
         this.admissions = admissions;
         this.passphrases = passphrases;
-        this.doorway = doorway;
+        this.door = door;
         this.browsers = browsers;
     }
 
@@ -69,7 +69,7 @@ public final class OwnSettingsPages implements Pages {
 
     private void changePassphrase(Context ctx) {
         Visitor visitor = Visitor.of(ctx);
-        doorway.limitSignIn(browsers.address(ctx), visitor.name());
+        door.limitSignIn(ctx, visitor.name());
         FormReader form = new FormReader(ctx.formParamMap());
         String current = form.requiredText("current", "Passphrase now", Passphrases.LONGEST);
         String next = PassphraseRule.read(form, "passphrase", "New passphrase", visitor.name());

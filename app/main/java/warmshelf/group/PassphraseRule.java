@@ -1,6 +1,6 @@
 package warmshelf.group;
 
-import warmshelf.web.FormReader;
+import warmshelf.words.FormReader;
 
 /** Which passphrases are accepted. Length counts; kinds of characters do not (as NIST SP 800-63B has it). */
 final class PassphraseRule {

@@ -11,7 +11,6 @@ import java.util.UUID;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import warmshelf.web.BrowserSession;
-import warmshelf.web.FormReader;
 import warmshelf.web.Notice;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
@@ -19,6 +18,7 @@ import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
 import warmshelf.words.Choice;
+import warmshelf.words.FormReader;
 
 /** Who belongs to the group; coordinators invite, appoint and note who has left. */
 public final class PeoplePages implements Pages {

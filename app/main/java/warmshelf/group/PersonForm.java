@@ -2,7 +2,7 @@ package warmshelf.group;
 
 import java.util.List;
 import java.util.Map;
-import warmshelf.web.FormReader;
+import warmshelf.words.FormReader;
 
 /** What a person fills in on joining. */
 public record PersonForm(FormReader reader, String name, String country, String postcode, String passphrase) {

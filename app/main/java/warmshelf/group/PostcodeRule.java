@@ -5,8 +5,8 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import warmshelf.frost.PostcodePlace;
 import warmshelf.frost.Postcodes;
-import warmshelf.web.FormReader;
 import warmshelf.words.Countries;
+import warmshelf.words.FormReader;
 
 /** Which countries and postcodes are accepted. */
 public final class PostcodeRule {

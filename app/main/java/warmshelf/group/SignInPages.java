@@ -8,12 +8,12 @@ import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import warmshelf.web.BrowserSession;
-import warmshelf.web.FormReader;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
+import warmshelf.words.FormReader;
 
 /** Signing in by passphrase or by a link, and signing out. */
 public final class SignInPages implements Pages {
@@ -21,7 +21,7 @@ public final class SignInPages implements Pages {
     private final MemberStore members;
     private final SessionStore sessions;
     private final Passphrases passphrases;
-    private final Doorway doorway;
+    private final DoorPages door;
     private final BrowserSession browsers;
 
     public SignInPages(
@@ -29,13 +29,13 @@ public final class SignInPages implements Pages {
             MemberStore members,
             SessionStore sessions,
             Passphrases passphrases,
-            Doorway doorway,
+            DoorPages door,
             BrowserSession browsers) {
         this.admissions = admissions;
         this.members = members;
         this.sessions = sessions;
         this.passphrases = passphrases;
-        this.doorway = doorway;
+        this.door = door;
         this.browsers = browsers;
     }
 
@@ -65,7 +65,7 @@ public final class SignInPages implements Pages {
         String name = form.requiredText("name", "Your name", 60);
         String passphrase = form.requiredText("passphrase", "Passphrase", Passphrases.LONGEST);
         if (form.ok()) {
-            doorway.limitSignIn(browsers.address(ctx), name);
+            door.limitSignIn(ctx, name);
             Optional<Member> member = members.named(name);
             @Nullable
             String hash =
@@ -103,12 +103,12 @@ public final class SignInPages implements Pages {
             browsers.letIn(ctx, in.sessionToken());
             ctx.redirect(LocalPath.HOME, HttpStatus.SEE_OTHER);
         } else {
-            throw Doorway.spent(link.oneUse());
+            throw DoorPages.spent(link.oneUse());
         }
     }
 
     private Link openLink(Context ctx) {
-        return doorway.openLink(browsers.address(ctx), LinkPurpose.SIGN_IN, ctx.pathParam("token"));
+        return door.openLink(ctx, LinkPurpose.SIGN_IN);
     }
 
     private UUID presentMember(Link link) {

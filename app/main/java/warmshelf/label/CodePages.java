@@ -11,12 +11,12 @@ import java.util.function.UnaryOperator;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
 import warmshelf.web.BrowserSession;
-import warmshelf.web.FormReader;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
+import warmshelf.words.FormReader;
 
 /** Codes to stick on racks, mats and trays: scanned or typed, each opens its page. */
 public final class CodePages implements Pages {

@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import warmshelf.group.Member;
-import warmshelf.web.FormReader;
+import warmshelf.words.FormReader;
 
 /** What is to become of all that a member leaves, as it was chosen. */
 final class LeavingForm {

@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.UUID;
 import warmshelf.group.Member;
 import warmshelf.group.MemberStore;
-import warmshelf.web.FormReader;
 import warmshelf.web.Notice;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
@@ -15,6 +14,7 @@ import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
 import warmshelf.words.Choice;
+import warmshelf.words.FormReader;
 
 /** Somebody leaves: what they leave, what becomes of it, and taking that back for a day. */
 final class LeavingPages implements Pages {

@@ -8,12 +8,12 @@ import java.util.UUID;
 import warmshelf.seed.Lot;
 import warmshelf.seed.LotStore;
 import warmshelf.seed.PacketPictures.PacketPicture;
-import warmshelf.web.FormReader;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
+import warmshelf.words.FormReader;
 
 /** Adding pictures of packets to their lots, showing them and taking them out. */
 public final class PacketPhotoPages implements Pages {

@@ -2,7 +2,7 @@ package warmshelf.photo;
 
 import java.util.Optional;
 import java.util.UUID;
-import warmshelf.web.FormReader;
+import warmshelf.words.FormReader;
 
 /** What comes with a picture in a form. */
 final class SentFile {

@@ -9,7 +9,7 @@ import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.CandidatePlace;
 import warmshelf.allocation.Slot;
-import warmshelf.web.FormReader;
+import warmshelf.words.FormReader;
 import warmshelf.words.Units;
 
 /** Reads where a coordinator wants a stay to lie instead. What is left out stays as it is. */

@@ -3,8 +3,8 @@ package warmshelf.placing;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.Stay;
-import warmshelf.web.FormReader;
 import warmshelf.words.Choice;
+import warmshelf.words.FormReader;
 
 /**
  * A stay as it lies beside as it would lie.

@@ -16,7 +16,6 @@ import warmshelf.allocation.SpaceRefusal;
 import warmshelf.allocation.Stay;
 import warmshelf.decision.Decision;
 import warmshelf.web.Decisions;
-import warmshelf.web.FormReader;
 import warmshelf.web.Notice;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
@@ -24,6 +23,7 @@ import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
 import warmshelf.words.DayWords;
+import warmshelf.words.FormReader;
 
 /** Moving a stay: first what would come of it, then the move. */
 public final class MovePages implements Pages {

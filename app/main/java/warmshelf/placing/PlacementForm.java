@@ -14,7 +14,7 @@ import warmshelf.allocation.SpaceCalendar;
 import warmshelf.allocation.SpaceRequest;
 import warmshelf.allocation.StayWarmth;
 import warmshelf.allocation.WarmDays;
-import warmshelf.web.FormReader;
+import warmshelf.words.FormReader;
 import warmshelf.words.Units;
 
 /** Reads where a coordinator wants a request to lie. */

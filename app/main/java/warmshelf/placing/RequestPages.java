@@ -22,7 +22,6 @@ import warmshelf.sowing.History;
 import warmshelf.sowing.HistoryStore;
 import warmshelf.sowing.Sowing;
 import warmshelf.web.Decisions;
-import warmshelf.web.FormReader;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
@@ -30,6 +29,7 @@ import warmshelf.web.Role;
 import warmshelf.web.Visitor;
 import warmshelf.words.Choice;
 import warmshelf.words.DayWords;
+import warmshelf.words.FormReader;
 
 /** One request: where it could lie, and the decision on it. */
 public final class RequestPages implements Pages {

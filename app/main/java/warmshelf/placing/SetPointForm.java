@@ -1,6 +1,6 @@
 package warmshelf.placing;
 
-import warmshelf.web.FormReader;
+import warmshelf.words.FormReader;
 import warmshelf.words.Units;
 
 /** Reads a set-point as typed in the reader's own unit. */

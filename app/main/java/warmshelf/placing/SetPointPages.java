@@ -11,13 +11,13 @@ import warmshelf.allocation.StayStore;
 import warmshelf.db.Database;
 import warmshelf.decision.Decision;
 import warmshelf.web.Decisions;
-import warmshelf.web.FormReader;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
 import warmshelf.words.DayWords;
+import warmshelf.words.FormReader;
 import warmshelf.words.Units;
 
 /** A mat's page: what lies on it, its set-points and its thermometer. Coordinators turn it. */

@@ -7,11 +7,11 @@ import java.util.Objects;
 import java.util.UUID;
 import warmshelf.decision.Decision;
 import warmshelf.web.Decisions;
-import warmshelf.web.FormReader;
 import warmshelf.web.Pages;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
+import warmshelf.words.FormReader;
 
 /** A stay's page, taking its last move back, and freeing its place. Members may look. */
 public final class StayPages implements Pages {

@@ -8,11 +8,11 @@ import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.Stay;
-import warmshelf.web.FormReader;
 import warmshelf.web.Refusal;
 import warmshelf.web.Visitor;
 import warmshelf.words.Choice;
 import warmshelf.words.DayWords;
+import warmshelf.words.FormReader;
 
 /** The stay that an address names, and its page. */
 final class StayView {

@@ -14,7 +14,6 @@ import warmshelf.allocation.SpaceStore;
 import warmshelf.decision.Decision;
 import warmshelf.placing.MoveStore;
 import warmshelf.web.Decisions;
-import warmshelf.web.FormReader;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
@@ -22,6 +21,7 @@ import warmshelf.web.Role;
 import warmshelf.web.Visitor;
 import warmshelf.words.Choice;
 import warmshelf.words.Counted;
+import warmshelf.words.FormReader;
 
 /** Days on which a mat cannot be used: every member sees them, coordinators say them and move what lies there. */
 final class OutagePages implements Pages {

@@ -14,8 +14,8 @@ import warmshelf.plan.SeasonQuestion.Asked;
 import warmshelf.plan.engine.DayRange;
 import warmshelf.plan.engine.PlacedStay;
 import warmshelf.shelf.WholeDegree;
-import warmshelf.web.FormReader;
 import warmshelf.words.Choice;
+import warmshelf.words.FormReader;
 import warmshelf.words.Units;
 
 /** Reads where a coordinator wants a request to lie in a plan. */

@@ -11,12 +11,12 @@ import warmshelf.plan.SeasonQuestion.Asked;
 import warmshelf.plan.engine.PlacedStay;
 import warmshelf.plan.engine.Request;
 import warmshelf.plan.engine.SeasonPlan;
-import warmshelf.web.FormReader;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
+import warmshelf.words.FormReader;
 
 /** Changes of a proposed plan by hand; each is judged before it is kept. */
 final class PlanEditPages implements Pages {

@@ -13,12 +13,12 @@ import java.util.stream.Collectors;
 import warmshelf.BadInput;
 import warmshelf.plan.SeasonQuestion.Lying;
 import warmshelf.plan.engine.FixedStays;
-import warmshelf.web.FormReader;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
+import warmshelf.words.FormReader;
 
 /** Season plans: starting a run, watching it, looking at what it proposes. */
 final class PlanPages implements Pages {

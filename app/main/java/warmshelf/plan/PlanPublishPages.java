@@ -7,12 +7,12 @@ import java.util.ArrayList;
 import java.util.List;
 import warmshelf.decision.Decision;
 import warmshelf.web.Decisions;
-import warmshelf.web.FormReader;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
+import warmshelf.words.FormReader;
 
 /** Publishing a plan, taking the last publication back, and offering the places that came free by that. */
 final class PlanPublishPages implements Pages {

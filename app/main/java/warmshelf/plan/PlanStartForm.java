@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
-import warmshelf.web.FormReader;
+import warmshelf.words.FormReader;
 
 /** Reads how a run is to be made: seconds, starting number, whether with places under a light, and the published stays that it may move. */
 final class PlanStartForm {

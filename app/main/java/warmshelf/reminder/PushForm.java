@@ -8,8 +8,8 @@ import warmshelf.reminder.push.CurvePoint;
 import warmshelf.reminder.push.EndpointRule;
 import warmshelf.reminder.push.PushTarget;
 import warmshelf.reminder.push.PushWish;
-import warmshelf.web.FormReader;
 import warmshelf.words.DayWords;
+import warmshelf.words.FormReader;
 
 /** Reads what a browser gives to be told by, and what somebody wants to be told. */
 final class PushForm {

@@ -17,13 +17,13 @@ import warmshelf.reminder.push.PushMessage;
 import warmshelf.reminder.push.PushNoticeStore;
 import warmshelf.reminder.push.PushTarget;
 import warmshelf.reminder.push.PushWishStore;
-import warmshelf.web.FormReader;
 import warmshelf.web.Pages;
 import warmshelf.web.RateLimits;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
+import warmshelf.words.FormReader;
 
 /** Where a member has a phone told, and says of what. */
 final class PushPages implements Pages {

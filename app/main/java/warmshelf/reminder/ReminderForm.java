@@ -5,7 +5,7 @@ import jakarta.mail.internet.InternetAddress;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import warmshelf.web.FormReader;
+import warmshelf.words.FormReader;
 
 /** Reads where and when somebody wants to be written to. */
 final class ReminderForm {

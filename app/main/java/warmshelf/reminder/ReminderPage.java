@@ -2,7 +2,7 @@ package warmshelf.reminder;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import warmshelf.web.FormReader;
+import warmshelf.words.FormReader;
 
 /**
  * How a member is reminded.

@@ -8,9 +8,9 @@ import warmshelf.reminder.push.PushAddress;
 import warmshelf.reminder.push.PushAddressStore;
 import warmshelf.reminder.push.PushKeys;
 import warmshelf.reminder.push.PushWishStore;
-import warmshelf.web.FormReader;
 import warmshelf.web.Visitor;
 import warmshelf.words.DayWords;
+import warmshelf.words.FormReader;
 
 /** What the page of reminders shows, whichever of its forms was sent. */
 final class ReminderView {

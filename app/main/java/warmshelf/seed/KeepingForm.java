@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import warmshelf.seed.StorageKind.Conditions;
-import warmshelf.web.FormReader;
 import warmshelf.words.Choice;
+import warmshelf.words.FormReader;
 import warmshelf.words.Numbers;
 import warmshelf.words.Units;
 

@@ -10,7 +10,7 @@ import warmshelf.crop.Crop.DaysToMaturity;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.crop.MaturityForm;
 import warmshelf.crop.RaisedFrom;
-import warmshelf.web.FormReader;
+import warmshelf.words.FormReader;
 import warmshelf.words.Units;
 
 /** A lot as it is typed in: crop, variety, year, seeds, whose, treated, note. */

@@ -9,13 +9,13 @@ import java.time.temporal.TemporalAdjusters;
 import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
-import warmshelf.web.FormReader;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
 import warmshelf.web.WholePage;
+import warmshelf.words.FormReader;
 
 /** The racks on a day, and the weeks by place; reading only: moving is the room stay. */
 public final class BoardPages implements Pages {

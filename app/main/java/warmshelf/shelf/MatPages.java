@@ -2,12 +2,12 @@ package warmshelf.shelf;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import warmshelf.web.FormReader;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
+import warmshelf.words.FormReader;
 import warmshelf.words.Units;
 
 /** Coordinators add and change shelves and mats. */

@@ -2,7 +2,7 @@ package warmshelf.shelf;
 
 import java.util.List;
 import java.util.Map;
-import warmshelf.web.FormReader;
+import warmshelf.words.FormReader;
 
 /** Reads what was typed of a rack. */
 public final class RackForm {

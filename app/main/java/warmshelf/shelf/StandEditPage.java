@@ -1,7 +1,7 @@
 package warmshelf.shelf;
 
 import org.jspecify.annotations.Nullable;
-import warmshelf.web.FormReader;
+import warmshelf.words.FormReader;
 
 /**
  * A form for a site, rack, shelf or mat.

@@ -13,7 +13,7 @@ import warmshelf.seed.Lot;
 import warmshelf.seed.SeedSource;
 import warmshelf.seed.SeedsToACell;
 import warmshelf.seed.Storage;
-import warmshelf.web.FormReader;
+import warmshelf.words.FormReader;
 
 /** Reads the asking for space as typed. A lot from the seed box settles the crop; a new packet is described here. */
 final class AskForm {

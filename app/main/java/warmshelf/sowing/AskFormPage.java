@@ -4,8 +4,8 @@ import java.util.List;
 import warmshelf.crop.Crop;
 import warmshelf.seed.KeepingForm;
 import warmshelf.seed.SeedsToACell;
-import warmshelf.web.FormReader;
 import warmshelf.words.Choice;
+import warmshelf.words.FormReader;
 
 /**
  * The form that asks for space.

@@ -24,12 +24,12 @@ import warmshelf.seed.LotBalanceStore;
 import warmshelf.seed.LotStore;
 import warmshelf.seed.SeedSource;
 import warmshelf.seed.StorageKind;
-import warmshelf.web.FormReader;
 import warmshelf.web.Pages;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
 import warmshelf.words.Choice;
+import warmshelf.words.FormReader;
 
 /** Asking for space: the form, the plan it leads to, and sending it. */
 public final class AskPages implements Pages {

@@ -6,13 +6,13 @@ import java.util.List;
 import java.util.Map;
 import warmshelf.seed.BalanceWords;
 import warmshelf.seed.Lot;
-import warmshelf.web.FormReader;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
 import warmshelf.words.Counted;
+import warmshelf.words.FormReader;
 
 /** Another member asks for seed of one's lot: the question, and the answer. */
 public final class LotRequestPages implements Pages {

@@ -6,7 +6,7 @@ import warmshelf.crop.Method;
 import warmshelf.seed.BalanceWords;
 import warmshelf.seed.GerminationTest;
 import warmshelf.seed.LotBalance;
-import warmshelf.web.FormReader;
+import warmshelf.words.FormReader;
 
 /** Another lot for a sowing that is only planned: how many seeds of it are sown, or why it does not do. */
 final class SeedChoice {

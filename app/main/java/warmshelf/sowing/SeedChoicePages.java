@@ -12,13 +12,13 @@ import warmshelf.seed.BalanceWords;
 import warmshelf.seed.GerminationTest;
 import warmshelf.seed.Lot;
 import warmshelf.seed.LotBalance;
-import warmshelf.web.FormReader;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
 import warmshelf.words.Choice;
+import warmshelf.words.FormReader;
 
 /** Choosing another lot for a sowing that has no seed, or too little. */
 public final class SeedChoicePages implements Pages {

@@ -1,2 +1,2 @@
-/** How figures, days and places are written for people; knows nothing of the web. */
+/** How figures, days and places are written for people, and read from what they type; knows nothing of the web. */
 package warmshelf.words;

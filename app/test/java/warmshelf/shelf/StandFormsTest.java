@@ -6,7 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
-import warmshelf.web.FormReader;
+import warmshelf.words.FormReader;
 
 class StandFormsTest {
     @Test

@@ -7,8 +7,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import warmshelf.BadInput;
-import warmshelf.web.FormReader;
 import warmshelf.words.Choice;
+import warmshelf.words.FormReader;
 import warmshelf.words.Units;
 
 /** The form that sends files: what they are, whose figures, and where a station lies that does not say so itself. */

@@ -14,7 +14,7 @@ import warmshelf.frost.MeasuredError;
 import warmshelf.frost.Threshold;
 import warmshelf.frost.YearDay;
 import warmshelf.frost.station.Side;
-import warmshelf.web.FormReader;
+import warmshelf.words.FormReader;
 import warmshelf.words.TemperatureUnit;
 import warmshelf.words.Units;
 

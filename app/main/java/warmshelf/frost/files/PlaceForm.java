@@ -2,7 +2,7 @@ package warmshelf.frost.files;
 
 import java.util.List;
 import java.util.Optional;
-import warmshelf.web.FormReader;
+import warmshelf.words.FormReader;
 import warmshelf.words.Units;
 
 /** Reads where a station lies: latitude, longitude and height in the reader's own unit. */

@@ -4,8 +4,8 @@ import java.time.MonthDay;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import warmshelf.frost.garden.FrostCorrection.Change;
-import warmshelf.web.FormReader;
 import warmshelf.words.Choice;
+import warmshelf.words.FormReader;
 
 /** The fields that say what a correction does: days later or earlier, or the dates themselves. */
 final class ChangeFields {

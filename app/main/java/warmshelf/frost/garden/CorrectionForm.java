@@ -6,8 +6,8 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import warmshelf.frost.garden.FrostCorrection.Area;
 import warmshelf.frost.garden.FrostCorrection.Change;
-import warmshelf.web.FormReader;
 import warmshelf.words.Countries;
+import warmshelf.words.FormReader;
 
 /** A correction as it is typed in, for one's own garden or for an area of postcodes. */
 public final class CorrectionForm {

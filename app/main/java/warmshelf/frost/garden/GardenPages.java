@@ -6,12 +6,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import warmshelf.frost.garden.FrostCorrection.Area;
-import warmshelf.web.FormReader;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
+import warmshelf.words.FormReader;
 
 /** What members say of frost in their own garden: its exact point, a correction, and the chances they accept. */
 final class GardenPages implements Pages {

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import warmshelf.web.FormReader;
+import warmshelf.words.FormReader;
 import warmshelf.words.Units;
 
 /** Many nights as they are typed or pasted in, one a line. All lines must be right, or none counts. */

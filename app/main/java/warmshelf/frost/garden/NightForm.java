@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import warmshelf.web.FormReader;
 import warmshelf.words.Degrees;
+import warmshelf.words.FormReader;
 import warmshelf.words.MinusSign;
 import warmshelf.words.Units;
 

@@ -9,7 +9,6 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
-import warmshelf.web.FormReader;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
@@ -17,6 +16,7 @@ import warmshelf.web.Role;
 import warmshelf.web.Visitor;
 import warmshelf.words.DayWords;
 import warmshelf.words.Degrees;
+import warmshelf.words.FormReader;
 
 /** One thermometer's nights: noting last night's on a phone, changing and taking away, many at once. */
 final class NightPages implements Pages {

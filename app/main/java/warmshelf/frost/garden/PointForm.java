@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import warmshelf.web.FormReader;
+import warmshelf.words.FormReader;
 import warmshelf.words.MinusSign;
 import warmshelf.words.Units;
 

@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import warmshelf.crop.Hardiness;
-import warmshelf.web.FormReader;
 import warmshelf.words.Choice;
+import warmshelf.words.FormReader;
 
 /** The chances of a later frost that a member accepts, as chosen: one for each hardiness, or as usual. */
 public final class RiskForm {

@@ -1,31 +1,34 @@
 package warmshelf.group;
 
+import io.javalin.http.Context;
 import java.time.Duration;
 import warmshelf.db.Audit;
+import warmshelf.web.BrowserSession;
 import warmshelf.web.RateLimits;
 import warmshelf.web.Refusal;
 
-/** Where people come in, by a link or by passphrase: it knows which links are open and slows down guessing. */
-public final class Doorway {
+/** What all pages at which people come in share, by a link or by passphrase: which links are open, and guessing slowed down. */
+public final class DoorPages {
     private final LinkStore links;
     private final RateLimits limits;
     private final Audit audit;
+    private final BrowserSession browsers;
 
-    public Doorway(LinkStore links, RateLimits limits, Audit audit) {
+    public DoorPages(LinkStore links, RateLimits limits, Audit audit, BrowserSession browsers) {
         this.links = links;
         this.limits = limits;
         this.audit = audit;
+        this.browsers = browsers;
     }
 
     /**
-     * The open link that a token stands for.
+     * The open link that the token in a page's address stands for.
      *
-     * @param address where the request comes from
-     * @throws Refusal when it is unknown, used, expired or withdrawn, or too many were tried from the address
+     * @throws Refusal when it is unknown, used, expired or withdrawn, or too many were tried from where the request comes
      */
-    public Link openLink(String address, LinkPurpose purpose, String token) {
-        limits.take("link from " + address, 40, Duration.ofSeconds(10));
-        Link link = links.find(purpose, token)
+    Link openLink(Context ctx, LinkPurpose purpose) {
+        limits.take("link from " + browsers.address(ctx), 40, Duration.ofSeconds(10));
+        Link link = links.find(purpose, ctx.pathParam("token"))
                 .orElseThrow(() -> Refusal.notFound(
                         "This link is not known here. Check that it was copied whole, or ask for a new one."));
         if (!link.open(audit.now())) {
@@ -35,7 +38,7 @@ public final class Doorway {
     }
 
     /** What to say of a link that lets nobody in any more. */
-    public static Refusal spent(boolean used) {
+    static Refusal spent(boolean used) {
         return Refusal.gone(
                 used
                         ? "This link has been used already; it works once only. If you have joined, sign in."
@@ -43,9 +46,9 @@ public final class Doorway {
                         : "This link has expired or was withdrawn. Ask for a new one.");
     }
 
-    /** @throws Refusal when this address, or anyone for this name, tried too often */
-    void limitSignIn(String address, String name) {
-        limits.take("sign-in from " + address, 20, Duration.ofSeconds(15));
+    /** @throws Refusal when the address that the request comes from, or anyone for this name, tried too often */
+    void limitSignIn(Context ctx, String name) {
+        limits.take("sign-in from " + browsers.address(ctx), 20, Duration.ofSeconds(15));
         limits.take("sign-in as " + Member.key(name), 10, Duration.ofMinutes(1));
     }
 }

@@ -6,10 +6,10 @@ import warmshelf.web.Aside;
 import warmshelf.web.Visitor;
 
 /** Tells coordinators of every mat that is too hot or too cold, and members of those on which something of theirs lies. */
-public final class MatAlarms implements Aside {
+public final class MatAlarmNews implements Aside {
     private final MatAlarmStore store;
 
-    public MatAlarms(MatAlarmStore store) {
+    public MatAlarmNews(MatAlarmStore store) {
         this.store = store;
     }
 

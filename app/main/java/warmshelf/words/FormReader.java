@@ -1,4 +1,4 @@
-package warmshelf.web;
+package warmshelf.words;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import warmshelf.words.Numbers;
 
 /**
  * Reads typed text into checked values, collecting one problem sentence per field. Each sentence names the field, what was
