@@ -40,7 +40,7 @@ import warmshelf.handbook.HandbookPages;
 import warmshelf.label.CodePages;
 import warmshelf.leaving.LeavingRoom;
 import warmshelf.photo.PacketPhotoPages;
-import warmshelf.photo.PacketPhotoStore;
+import warmshelf.photo.PhotoStore;
 import warmshelf.placing.RequestRoom;
 import warmshelf.placing.SetPointPages;
 import warmshelf.placing.StayRoom;
@@ -113,11 +113,11 @@ final class Rooms {
         pages.addAll(GardenRoom.pages(database, audit));
         // Asking, placing and the daily round stand on the same stores.
         SowingStores stores = SowingStores.over(database, audit, frost, crops);
-        PacketPhotoStore packets = new PacketPhotoStore(database, audit);
+        PhotoStore photos = new PhotoStore(database, audit);
         OfferStore offers = new OfferStore(database, audit, stores.lots(), stores.balances());
         pages.addAll(SeedRoom.pages(
-                stores.lots(), stores.balances(), offers, stores.use(), crops, ownCrops.varieties(), packets));
-        pages.add(new PacketPhotoPages(packets, stores.lots()));
+                stores.lots(), stores.balances(), offers, stores.use(), crops, ownCrops.varieties(), photos));
+        pages.add(new PacketPhotoPages(photos, stores.lots()));
         pages.add(new SetPointPages(database, stores.stays()));
         PlanRoom plans = new PlanRoom(stores);
         pages.addAll(SowingRoom.pages(stores, plans.ownSowings()));

@@ -7,7 +7,6 @@ import java.util.Set;
 import java.util.UUID;
 import warmshelf.seed.Lot;
 import warmshelf.seed.LotStore;
-import warmshelf.seed.PacketPictures.PacketPicture;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
@@ -19,10 +18,10 @@ import warmshelf.words.FormReader;
 public final class PacketPhotoPages implements Pages {
     private static final String ADDRESS = "/packets";
 
-    private final PacketPhotoStore photos;
+    private final PhotoStore photos;
     private final LotStore lots;
 
-    public PacketPhotoPages(PacketPhotoStore photos, LotStore lots) {
+    public PacketPhotoPages(PhotoStore photos, LotStore lots) {
         this.photos = photos;
         this.lots = lots;
     }
@@ -67,14 +66,20 @@ public final class PacketPhotoPages implements Pages {
         try {
             UUID id = SentFile.id(form, "id").orElseGet(UUID::randomUUID);
             Picture picture = PhotoPages.sentWith(ctx);
-            if (photos.add(id, lot.id(), picture, Visitor.of(ctx).memberId())) {
-                Respond.seeOther(ctx, "/seeds/" + lot.id(), "The photo is kept with the lot.");
-                return;
+            UUID by = Visitor.of(ctx).memberId();
+            switch (photos.add(id, PhotoSubject.LOT, lot.id(), picture, by)) {
+                case ADDED, THERE_BEFORE -> {
+                    Respond.seeOther(ctx, "/seeds/" + lot.id(), "The photo is kept with the lot.");
+                    return;
+                }
+                case ID_IN_USE -> form.refuse("file", PhotoPages.ID_IN_USE);
+                case NO_SUBJECT -> throw Refusal.notFound();
+                case ENOUGH ->
+                    form.refuse(
+                            "file",
+                            "There are %d photos of this packet already; take one out first."
+                                    .formatted(PhotoSubject.LOT.most()));
             }
-            form.refuse(
-                    "file",
-                    "There are %d photos of this packet already; take one out first."
-                            .formatted(PacketPhotoStore.MOST_OF_LOT));
         } catch (Shrink.Unfit unfit) {
             form.refuse("file", unfit.sentence());
         }
@@ -82,20 +87,21 @@ public final class PacketPhotoPages implements Pages {
     }
 
     private void show(Context ctx) {
-        PhotoPages.send(ctx, photos.jpeg(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound));
+        PhotoPages.send(
+                ctx, photos.jpeg(PhotoSubject.LOT, Respond.id(ctx, "id")).orElseThrow(Refusal::notFound));
     }
 
     private void remove(Context ctx) {
         Visitor visitor = Visitor.of(ctx);
-        PacketPicture picture = photos.find(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
-        Lot lot = lots.find(picture.lotId()).orElseThrow(Refusal::notFound);
+        Photo photo = photos.find(PhotoSubject.LOT, Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
+        Lot lot = lots.find(photo.of()).orElseThrow(Refusal::notFound);
         boolean mayRemove = lot.mayBeChangedBy(visitor.memberId(), visitor.coordinator())
-                || picture.by().equals(visitor.memberId());
+                || photo.by().equals(visitor.memberId());
         if (!mayRemove) {
             throw Refusal.forbidden(
                     "Only who added the photo, the owner of the seed or a coordinator may take it out.");
         }
-        photos.remove(picture, visitor.memberId());
+        photos.remove(PhotoSubject.LOT, photo, visitor.memberId());
         Respond.seeOther(ctx, "/seeds/" + lot.id(), "The photo is taken out.");
     }
 }

@@ -3,11 +3,11 @@ package warmshelf.photo;
 import java.util.UUID;
 
 /**
- * A picture that is kept with an entry, without its bytes.
+ * A picture that is kept with an entry or a lot, without its bytes.
  *
- * @param entry what it shows was told of in this entry
+ * @param of the entry that tells of what it shows, or the lot whose packet it shows
  * @param width in pixels
  * @param height in pixels
  * @param by who added it
  */
-public record Photo(UUID id, UUID entry, int width, int height, UUID by, String byName) {}
+public record Photo(UUID id, UUID of, int width, int height, UUID by, String byName) {}

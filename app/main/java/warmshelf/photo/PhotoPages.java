@@ -19,6 +19,8 @@ import warmshelf.words.FormReader;
 
 /** Adding pictures, from a page or from a phone's store, showing them and taking them out. */
 public final class PhotoPages implements Pages {
+    static final String ID_IN_USE = "The photo's id was used for something else already; send it once more.";
+
     private static final String ADDRESS = "/photos";
     private static final String FROM_PHONE = "/round/photos";
     private static final int MOST_SENT = 20_000_000;
@@ -79,8 +81,12 @@ public final class PhotoPages implements Pages {
     private Optional<String> keep(Context ctx, FormReader form, PhotoStore.About about) throws IOException {
         try {
             UUID id = SentFile.id(form, "id").orElseGet(UUID::randomUUID);
-            return sentence(
-                    photos.add(id, about.entry(), sentWith(ctx), Visitor.of(ctx).memberId()));
+            return sentence(photos.add(
+                    id,
+                    PhotoSubject.ENTRY,
+                    about.entry(),
+                    sentWith(ctx),
+                    Visitor.of(ctx).memberId()));
         } catch (Shrink.Unfit unfit) {
             return Optional.of(unfit.sentence());
         }
@@ -109,11 +115,11 @@ public final class PhotoPages implements Pages {
     private static Optional<String> sentence(PhotoStore.Keeping keeping) {
         return switch (keeping) {
             case ADDED, THERE_BEFORE -> Optional.empty();
-            case ID_IN_USE -> Optional.of("The photo's id was used for something else already; send it once more.");
-            case NO_ENTRY -> Optional.of("There is no such entry at a sowing.");
+            case ID_IN_USE -> Optional.of(ID_IN_USE);
+            case NO_SUBJECT -> Optional.of("There is no such entry at a sowing.");
             case ENOUGH ->
                 Optional.of("There are %d photos with this entry already; take one out first."
-                        .formatted(PhotoStore.MOST_AT_ENTRY));
+                        .formatted(PhotoSubject.ENTRY.most()));
         };
     }
 
@@ -130,7 +136,7 @@ public final class PhotoPages implements Pages {
         Optional<String> refused;
         try {
             Picture picture = Shrink.picture(sent.file());
-            refused = sentence(photos.add(sent.id(), sent.entry(), picture, visitor.memberId()));
+            refused = sentence(photos.add(sent.id(), PhotoSubject.ENTRY, sent.entry(), picture, visitor.memberId()));
         } catch (Shrink.Unfit unfit) {
             refused = Optional.of(unfit.sentence());
         }
@@ -141,7 +147,7 @@ public final class PhotoPages implements Pages {
     }
 
     private void show(Context ctx) {
-        send(ctx, photos.jpeg(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound));
+        send(ctx, photos.jpeg(PhotoSubject.ENTRY, Respond.id(ctx, "id")).orElseThrow(Refusal::notFound));
     }
 
     static void send(Context ctx, byte[] jpeg) {
@@ -152,12 +158,12 @@ public final class PhotoPages implements Pages {
 
     private void remove(Context ctx) {
         Visitor visitor = Visitor.of(ctx);
-        Photo photo = photos.find(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
-        PhotoStore.About about = photos.entry(photo.entry()).orElseThrow(Refusal::notFound);
+        Photo photo = photos.find(PhotoSubject.ENTRY, Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
+        PhotoStore.About about = photos.entry(photo.of()).orElseThrow(Refusal::notFound);
         if (!mayRemove(visitor, photo, about.grower())) {
             throw Refusal.forbidden("Only who added the photo, the sowing's grower or a coordinator may take it out.");
         }
-        photos.remove(photo, visitor.memberId());
+        photos.remove(PhotoSubject.ENTRY, photo, visitor.memberId());
         Respond.seeOther(ctx, "/sowings/" + about.sowing(), "The photo is taken out.");
     }
 

@@ -15,5 +15,5 @@ public interface PacketPictures {
      * @param height in pixels
      * @param by who added it
      */
-    record PacketPicture(UUID id, UUID lotId, int width, int height, UUID by, String byName) {}
+    record PacketPicture(UUID id, int width, int height, UUID by, String byName) {}
 }

@@ -45,7 +45,7 @@ abstract class PhotoStoreContract extends StoreContract {
 
         assertThat(photos.ofSowing(sowing).get(entry))
                 .containsExactly(new Photo(id, entry, 40, 30, room.priya(), "Priya Nair"));
-        assertThat(photos.jpeg(id).orElseThrow()).isEqualTo(PICTURE.jpeg());
+        assertThat(photos.jpeg(PhotoSubject.ENTRY, id).orElseThrow()).isEqualTo(PICTURE.jpeg());
         assertThat(photos.entry(entry).orElseThrow().grower()).isEqualTo(room.tom());
         assertThat(lines("add photo")).isEqualTo(1);
     }
@@ -70,8 +70,8 @@ abstract class PhotoStoreContract extends StoreContract {
 
     @Test
     void neither_what_does_not_exist_nor_a_mats_reading_takes_one() {
-        assertThat(add(UUID.randomUUID(), UUID.randomUUID())).isEqualTo(PhotoStore.Keeping.NO_ENTRY);
-        assertThat(add(UUID.randomUUID(), entry(null, room.m1()))).isEqualTo(PhotoStore.Keeping.NO_ENTRY);
+        assertThat(add(UUID.randomUUID(), UUID.randomUUID())).isEqualTo(PhotoStore.Keeping.NO_SUBJECT);
+        assertThat(add(UUID.randomUUID(), entry(null, room.m1()))).isEqualTo(PhotoStore.Keeping.NO_SUBJECT);
     }
 
     @Test
@@ -92,7 +92,7 @@ abstract class PhotoStoreContract extends StoreContract {
     void the_database_itself_keeps_nothing_larger() {
         Picture large = new Picture(new byte[Shrink.MOST_BYTES + 1], 40, 30);
 
-        assertThatThrownBy(() -> photos.add(UUID.randomUUID(), entry, large, room.tom()))
+        assertThatThrownBy(() -> photos.add(UUID.randomUUID(), PhotoSubject.ENTRY, entry, large, room.tom()))
                 .isInstanceOf(DataAccessException.class);
         assertThat(database().sql().fetchCount(PHOTO)).isZero();
     }
@@ -102,9 +102,9 @@ abstract class PhotoStoreContract extends StoreContract {
         UUID id = UUID.randomUUID();
         add(id, entry);
 
-        photos.remove(photos.find(id).orElseThrow(), room.tom());
+        photos.remove(PhotoSubject.ENTRY, photos.find(PhotoSubject.ENTRY, id).orElseThrow(), room.tom());
 
-        assertThat(photos.jpeg(id)).isEmpty();
+        assertThat(photos.jpeg(PhotoSubject.ENTRY, id)).isEmpty();
         assertThat(photos.ofSowing(sowing)).isEmpty();
         assertThat(lines("take photo out")).isEqualTo(1);
     }
@@ -115,15 +115,15 @@ abstract class PhotoStoreContract extends StoreContract {
         add(id, entry);
         add(UUID.randomUUID(), entry);
         add(UUID.randomUUID(), entry);
-        photos.remove(photos.find(id).orElseThrow(), room.tom());
+        photos.remove(PhotoSubject.ENTRY, photos.find(PhotoSubject.ENTRY, id).orElseThrow(), room.tom());
 
         assertThat(add(id, entry)).isEqualTo(PhotoStore.Keeping.THERE_BEFORE);
-        assertThat(photos.find(id)).isEmpty();
+        assertThat(photos.find(PhotoSubject.ENTRY, id)).isEmpty();
         assertThat(add(UUID.randomUUID(), entry)).isEqualTo(PhotoStore.Keeping.ADDED);
     }
 
     private PhotoStore.Keeping add(UUID id, UUID to) {
-        return photos.add(id, to, PICTURE, room.priya());
+        return photos.add(id, PhotoSubject.ENTRY, to, PICTURE, room.priya());
     }
 
     private int lines(String action) {

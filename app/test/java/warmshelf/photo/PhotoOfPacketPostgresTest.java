@@ -2,7 +2,7 @@ package warmshelf.photo;
 
 import warmshelf.testing.TestDatabase;
 
-class PacketPhotoStorePostgresTest extends PacketPhotoStoreContract {
+class PhotoOfPacketPostgresTest extends PhotoOfPacketContract {
     @Override
     protected TestDatabase open() {
         return TestDatabase.postgres();

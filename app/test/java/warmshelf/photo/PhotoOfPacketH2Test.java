@@ -2,7 +2,7 @@ package warmshelf.photo;
 
 import warmshelf.testing.TestDatabase;
 
-class PacketPhotoStoreH2Test extends PacketPhotoStoreContract {
+class PhotoOfPacketH2Test extends PhotoOfPacketContract {
     @Override
     protected TestDatabase open() {
         return TestDatabase.h2();
