@@ -10,7 +10,6 @@ import static warmshelf.db.generated.Tables.STAY;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import org.jooq.DSLContext;
@@ -160,7 +159,7 @@ public final class StayStore {
         refuseObstacles(
                 tx, more, warmth == null ? null : warmth.days(), warmth == null ? null : warmth.band(), stay.id());
         judged(() -> {
-            insertQuarterDays(tx, stay.id(), more, warmth);
+            QuarterDayStore.insert(tx, stay.id(), more, warmth);
             return tx.update(STAY)
                     .set(STAY.TO_DAY, to)
                     .set(STAY.VERSION, STAY.VERSION.plus(1))
@@ -171,7 +170,7 @@ public final class StayStore {
     }
 
     private WarmthNeed warmthFor(DSLContext tx, Stay stay, PlaceAndDays more) {
-        WarmthNeed now = warmthOf(tx, stay);
+        WarmthNeed now = QuarterDayStore.warmthOf(tx, stay);
         lock(tx, now.matId());
         return new WarmthNeed(
                 now.matId(), clashes.warm(tx, more, now.band(), now.days().last(), stay.id()), now.band());
@@ -189,7 +188,7 @@ public final class StayStore {
             return false;
         }
         judged(() -> {
-            insertQuarterDays(tx, stay.id(), before, null);
+            QuarterDayStore.insert(tx, stay.id(), before, null);
             return tx.update(STAY)
                     .set(STAY.FROM_DAY, from)
                     .set(STAY.VERSION, STAY.VERSION.plus(1))
@@ -245,7 +244,7 @@ public final class StayStore {
                     .set(STAY.VERSION, STAY.VERSION.plus(1))
                     .where(STAY.ID.eq(stay.id()))
                     .execute();
-            insertQuarterDays(tx, stay.id(), spot, warmth);
+            QuarterDayStore.insert(tx, stay.id(), spot, warmth);
             return stay.id();
         });
     }
@@ -267,13 +266,19 @@ public final class StayStore {
     /** How warm a stay would lie somewhere else: as the mat is set, else as is asked; null under a light. */
     @Nullable
     public WarmDays warmElsewhere(DSLContext tx, Stay stay, PlaceAndDays spot, @Nullable Double asked) {
-        return asked == null ? null : clashes.warm(tx, spot, warmthOf(tx, stay).band(), asked, stay.id());
+        return asked == null
+                ? null
+                : clashes.warm(tx, spot, QuarterDayStore.warmthOf(tx, stay).band(), asked, stay.id());
     }
 
     /** Everything in the way of a stay's lying somewhere else. */
     public List<Obstacle> obstacles(DSLContext tx, Stay stay, PlaceAndDays spot, @Nullable WarmDays warm) {
         return clashes.obstacles(
-                tx, spot, warm, warm == null ? null : warmthOf(tx, stay).band(), stay.id());
+                tx,
+                spot,
+                warm,
+                warm == null ? null : QuarterDayStore.warmthOf(tx, stay).band(),
+                stay.id());
     }
 
     private void refuseObstacles(
@@ -296,7 +301,7 @@ public final class StayStore {
         }
         return mat == null || warm == null
                 ? null
-                : new WarmthNeed(mat, warm, warmthOf(tx, stay).band());
+                : new WarmthNeed(mat, warm, QuarterDayStore.warmthOf(tx, stay).band());
     }
 
     private static UUID matOf(DSLContext tx, UUID place) {
@@ -334,7 +339,7 @@ public final class StayStore {
             throw Declined.overtaken(reason);
         });
         judged(() -> {
-            first.datesUntil(afterLast).forEach(day -> putSetPoint(tx, mat, day, celsius, byHand));
+            first.datesUntil(afterLast).forEach(day -> QuarterDayStore.putSetPoint(tx, mat, day, celsius, byHand));
             return mat;
         });
         audit.write(
@@ -353,7 +358,7 @@ public final class StayStore {
 
     private UUID lay(DSLContext tx, UUID sowingId, PlaceAndDays spot, @Nullable WarmthNeed warmth, UUID by) {
         UUID stay = insertStay(tx, sowingId, spot, by);
-        insertQuarterDays(tx, stay, spot, warmth);
+        QuarterDayStore.insert(tx, stay, spot, warmth);
         writeLaid(tx, stay, spot, warmth == null ? "lay under light" : "lay on mat", by);
         return stay;
     }
@@ -384,88 +389,6 @@ public final class StayStore {
                 stay,
                 "place %s, %s, %s to before %s"
                         .formatted(spot.placeId(), spot.slot().words(), spot.from(), spot.to()));
-    }
-
-    /** Keeps what is taken, after the mat's set-points that it is tied to. */
-    private static void insertQuarterDays(DSLContext tx, UUID stay, PlaceAndDays spot, @Nullable WarmthNeed warmth) {
-        if (warmth != null) {
-            fixSetPoints(tx, warmth);
-        }
-        var insert = tx.insertInto(
-                QUARTER_DAY,
-                QUARTER_DAY.PLACE_ID,
-                QUARTER_DAY.QUARTER,
-                QUARTER_DAY.ON_DAY,
-                QUARTER_DAY.STAY_ID,
-                QUARTER_DAY.KIND,
-                QUARTER_DAY.MAT_ID,
-                QUARTER_DAY.CELSIUS,
-                QUARTER_DAY.LOW_C,
-                QUARTER_DAY.HIGH_C);
-        for (LocalDate day = spot.from(); day.isBefore(spot.to()); day = day.plusDays(1)) {
-            for (int quarter = spot.slot().firstQuarter();
-                    quarter < spot.slot().firstQuarter() + spot.slot().quarters();
-                    quarter++) {
-                insert = warmth == null
-                        ? insert.values(spot.placeId(), quarter, day, stay, "lit", null, null, null, null)
-                        : insert.values(
-                                spot.placeId(),
-                                quarter,
-                                day,
-                                stay,
-                                "mat",
-                                warmth.matId(),
-                                warmth.days().on(day),
-                                warmth.band().lowC(),
-                                warmth.band().highC());
-            }
-        }
-        insert.execute();
-    }
-
-    /** Days that are set to that already stay as they are, also whose wish it was. */
-    private static void fixSetPoints(DSLContext tx, WarmthNeed warmth) {
-        WarmDays days = warmth.days();
-        Map<LocalDate, Double> now = tx.select(MAT_DAY.ON_DAY, MAT_DAY.CELSIUS)
-                .from(MAT_DAY)
-                .where(MAT_DAY.MAT_ID.eq(warmth.matId()), MAT_DAY.ON_DAY.ge(days.from()), MAT_DAY.ON_DAY.lt(days.to()))
-                .fetchMap(MAT_DAY.ON_DAY, MAT_DAY.CELSIUS);
-        days.from()
-                .datesUntil(days.to())
-                .filter(day -> !Objects.equals(now.get(day), days.on(day)))
-                .forEach(day -> putSetPoint(tx, warmth.matId(), day, days.on(day), false));
-    }
-
-    private static void putSetPoint(DSLContext tx, UUID mat, LocalDate day, double celsius, boolean byHand) {
-        int changed = tx.update(MAT_DAY)
-                .set(MAT_DAY.CELSIUS, celsius)
-                .set(MAT_DAY.BY_HAND, byHand)
-                .where(MAT_DAY.MAT_ID.eq(mat), MAT_DAY.ON_DAY.eq(day))
-                .execute();
-        if (changed == 0) {
-            tx.insertInto(MAT_DAY)
-                    .set(MAT_DAY.MAT_ID, mat)
-                    .set(MAT_DAY.ON_DAY, day)
-                    .set(MAT_DAY.CELSIUS, celsius)
-                    .set(MAT_DAY.BY_HAND, byHand)
-                    .execute();
-        }
-    }
-
-    /** How warm a stay lies on its days, and what it bears. */
-    public static WarmthNeed warmthOf(DSLContext tx, Stay stay) {
-        var days = tx.select(QUARTER_DAY.MAT_ID, QUARTER_DAY.CELSIUS, QUARTER_DAY.LOW_C, QUARTER_DAY.HIGH_C)
-                .from(QUARTER_DAY)
-                .where(
-                        QUARTER_DAY.STAY_ID.eq(stay.id()),
-                        QUARTER_DAY.QUARTER.eq(stay.slot().firstQuarter()))
-                .orderBy(QUARTER_DAY.ON_DAY)
-                .fetch();
-        var last = days.get(days.size() - 1);
-        return new WarmthNeed(
-                last.value1(),
-                new WarmDays(stay.from(), days.getValues(QUARTER_DAY.CELSIUS)),
-                new Band(last.value3(), last.value4()));
     }
 
     /** Turns the database's refusal, which only a race can still cause, into a no. */

@@ -19,10 +19,10 @@ import org.jooq.DSLContext;
 import org.jooq.Record;
 import warmshelf.allocation.CandidatePlace;
 import warmshelf.allocation.MatSpace;
+import warmshelf.allocation.QuarterDayStore;
 import warmshelf.allocation.SpaceStore;
 import warmshelf.allocation.Stay;
 import warmshelf.allocation.StayBookStore;
-import warmshelf.allocation.StayStore;
 import warmshelf.allocation.Surroundings;
 import warmshelf.allocation.SurroundingsStore;
 import warmshelf.allocation.WarmthNeed;
@@ -72,7 +72,8 @@ public final class LyingStore {
                 .on(PLACE.ID.eq(STAY.PLACE_ID))
                 .where(STAY.ID.eq(stay.id()))
                 .fetchSingle();
-        Optional<WarmthNeed> warmth = stay.isOnMat() ? Optional.of(StayStore.warmthOf(sql, stay)) : Optional.empty();
+        Optional<WarmthNeed> warmth =
+                stay.isOnMat() ? Optional.of(QuarterDayStore.warmthOf(sql, stay)) : Optional.empty();
         return new LyingStay(
                 stay,
                 what(about),

@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import org.jooq.DSLContext;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.PlaceAndDays;
+import warmshelf.allocation.QuarterDayStore;
 import warmshelf.allocation.RequestStore;
 import warmshelf.allocation.SpaceRequest;
 import warmshelf.allocation.Stay;
@@ -240,7 +241,7 @@ public final class MoveStore {
 
     private static @Nullable WarmDays warmOf(DSLContext tx, UUID id) {
         Stay stay = StayBookStore.find(tx, id).orElseThrow();
-        return stay.isOnMat() ? StayStore.warmthOf(tx, stay).days() : null;
+        return stay.isOnMat() ? QuarterDayStore.warmthOf(tx, stay).days() : null;
     }
 
     private void keep(
