@@ -10,8 +10,6 @@ import warmshelf.words.Units;
 
 /** What was done to a place's frost dates and how sure they are, figure by figure, in words. */
 final class FrostFacts {
-    private static final double HUNDRED_FEET_IN_HUNDRED_METRES = 0.3048;
-
     private final FrostClimate climate;
     private final Units units;
 
@@ -51,7 +49,7 @@ final class FrostFacts {
     }
 
     private double perHundred(FrostSeason season) {
-        return units.inInches() ? season.daysPer100M() * HUNDRED_FEET_IN_HUNDRED_METRES : season.daysPer100M();
+        return units.inInches() ? season.daysPer100M() * Units.METRES_PER_FOOT : season.daysPer100M();
     }
 
     private static Fact once(String name, String words) {

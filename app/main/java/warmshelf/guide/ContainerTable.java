@@ -5,11 +5,10 @@ import org.apache.commons.csv.CSVRecord;
 import warmshelf.ReferenceTable;
 import warmshelf.crop.Standing;
 import warmshelf.words.Numbers;
+import warmshelf.words.Units;
 
 /** Trays, cells and mats: their measures in the reader's units. */
 final class ContainerTable {
-    private static final double ML_PER_FL_OZ = 29.5735;
-    private static final double LITRES_PER_QUART = 0.946353;
 
     private static final ContainerTable BUNDLED = new ContainerTable();
 
@@ -39,8 +38,8 @@ final class ContainerTable {
         String says = inches
                 ? "%s fl oz a cell, %s quarts a tray"
                         .formatted(
-                                Numbers.oneDecimalAtMost(cell / ML_PER_FL_OZ),
-                                Numbers.oneDecimalAtMost(tray / LITRES_PER_QUART))
+                                Numbers.oneDecimalAtMost(cell / Units.ML_PER_FLUID_OUNCE),
+                                Numbers.oneDecimalAtMost(tray * 1000 / Units.ML_PER_QUART))
                 : "%s ml a cell, %s litres a tray"
                         .formatted(Numbers.oneDecimalAtMost(cell), Numbers.oneDecimalAtMost(tray));
         return new Claim(row.get("cells") + " cells", says, null, printed(row), source(row));

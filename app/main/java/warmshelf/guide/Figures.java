@@ -1,6 +1,7 @@
 package warmshelf.guide;
 
 import java.util.List;
+import warmshelf.words.LengthUnit;
 import warmshelf.words.Numbers;
 import warmshelf.words.Units;
 
@@ -9,7 +10,6 @@ import warmshelf.words.Units;
  * stands in one table and is quoted everywhere.
  */
 public final class Figures {
-    private static final double CM_PER_INCH = 2.54;
 
     private static final List<String> SPELLED = List.of(
             "no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve");
@@ -148,6 +148,6 @@ public final class Figures {
     }
 
     private static double hundredths(double centimetres) {
-        return Numbers.hundredths(centimetres / CM_PER_INCH);
+        return Numbers.hundredths(centimetres * LengthUnit.CENTIMETRES.millimetres() / LengthUnit.INCHES.millimetres());
     }
 }

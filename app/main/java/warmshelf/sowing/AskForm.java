@@ -14,6 +14,8 @@ import warmshelf.seed.SeedSource;
 import warmshelf.seed.SeedsToACell;
 import warmshelf.seed.Storage;
 import warmshelf.words.FormReader;
+import warmshelf.words.LengthUnit;
+import warmshelf.words.Numbers;
 
 /** Reads the asking for space as typed. A lot from the seed box settles the crop; a new packet is described here. */
 final class AskForm {
@@ -23,14 +25,14 @@ final class AskForm {
 
     static final List<String> CELLS_IN_A_TRAY = List.of("18", "32", "36", "48", "50", "72", "98", "128", "200", "288");
     private static final int MOST_PLANTS = 1000;
-    private static final double LONGEST_SIDE_CM = 200;
+    private static final double LONGEST_SIDE_MM = 2000;
 
     private final FormReader reader;
     private final CropCatalogue crops;
     private final List<Lot> lots;
     private final LocalDate today;
     private final int season;
-    private final boolean inches;
+    private final LengthUnit unit;
 
     AskForm(
             Map<String, List<String>> typed,
@@ -38,13 +40,13 @@ final class AskForm {
             List<Lot> lots,
             LocalDate today,
             int season,
-            boolean inches) {
+            LengthUnit unit) {
         this.reader = new FormReader(typed);
         this.crops = crops;
         this.lots = lots;
         this.today = today;
         this.season = season;
-        this.inches = inches;
+        this.unit = unit;
     }
 
     FormReader reader() {
@@ -185,13 +187,13 @@ final class AskForm {
     }
 
     private int millimetres(String field, String label) {
-        double most = inches ? LONGEST_SIDE_CM / 2.54 : LONGEST_SIDE_CM;
-        double typed = reader.decimal(field, label + (inches ? " in inches" : " in centimetres"), 1, Math.floor(most));
-        return (int) Math.round(typed * (inches ? 25.4 : 10));
+        double most = Math.floor(LONGEST_SIDE_MM / unit.millimetres());
+        double typed = reader.decimal(field, label + " in " + unit.inFull(), 1, most);
+        return (int) Math.round(typed * unit.millimetres());
     }
 
     private String shown(int millimetres) {
-        return inches ? "%.1f in".formatted(millimetres / 25.4) : "%.1f cm".formatted(millimetres / 10.0);
+        return Numbers.oneDecimal(millimetres / unit.millimetres()) + " " + unit.word();
     }
 
     private int cellsInATray() {

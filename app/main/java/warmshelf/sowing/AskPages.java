@@ -164,7 +164,7 @@ public final class AskPages implements Pages {
                 box,
                 visitor.today(),
                 visitor.season(),
-                visitor.units().inInches());
+                visitor.units().length());
         Optional<AskForm.Ask> ask = form.ask();
         if (ask.isEmpty()) {
             return new Reading(form.reader(), Optional.empty());

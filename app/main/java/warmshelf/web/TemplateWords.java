@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.function.BiFunction;
 import org.jspecify.annotations.Nullable;
+import warmshelf.words.Counted;
 import warmshelf.words.DayWords;
 import warmshelf.words.Units;
 
@@ -41,7 +42,11 @@ final class TemplateWords extends AbstractExtension {
 
     @Override
     public Map<String, Function> getFunctions() {
-        return Map.of("asset", new AssetAddress(assets), "freshname", new FreshName(), "span", new Span());
+        return Map.of(
+                "asset", new AssetAddress(assets),
+                "freshname", new FreshName(),
+                "span", new Span(),
+                "counted", new Count());
     }
 
     private static double number(Object value) {
@@ -90,6 +95,20 @@ final class TemplateWords extends AbstractExtension {
         @Override
         public List<String> getArgumentNames() {
             return List.of("from", "afterLast");
+        }
+    }
+
+    private record Count() implements Function {
+        @Override
+        public Object execute(Map<String, Object> arguments, PebbleTemplate self, EvaluationContext context, int line) {
+            Number count = (Number) Objects.requireNonNull(arguments.get("count"), "count");
+            return Counted.of(
+                    count.longValue(), String.valueOf(arguments.get("one")), String.valueOf(arguments.get("several")));
+        }
+
+        @Override
+        public List<String> getArgumentNames() {
+            return List.of("count", "one", "several");
         }
     }
 

@@ -6,14 +6,16 @@ import java.util.Optional;
 
 /** Lengths as a person reads them. Stored are millimetres. */
 public enum LengthUnit {
-    CENTIMETRES("cm", 10),
-    INCHES("in", 25.4);
+    CENTIMETRES("cm", "centimetres", 10),
+    INCHES("in", "inches", 25.4);
 
     private final String word;
+    private final String inFull;
     private final double millimetres;
 
-    LengthUnit(String word, double millimetres) {
+    LengthUnit(String word, String inFull, double millimetres) {
         this.word = word;
+        this.inFull = inFull;
         this.millimetres = millimetres;
     }
 
@@ -30,6 +32,11 @@ public enum LengthUnit {
     /** 'cm' or 'in', as the database and forms keep it. */
     public String word() {
         return word;
+    }
+
+    /** 'centimetres' or 'inches'. */
+    public String inFull() {
+        return inFull;
     }
 
     /** How many millimetres one of it is. */

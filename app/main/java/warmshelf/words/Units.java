@@ -14,9 +14,10 @@ public record Units(TemperatureUnit temperature, LengthUnit length) {
     private static final double KILOMETRES_PER_MILE = 1.609344;
 
     /** A US liquid quart: a quarter of 231 cubic inches, so 57.75 times 2.54³ ml (NIST Handbook 44, Appendix C). */
-    private static final double ML_PER_QUART = 946.352946;
+    public static final double ML_PER_QUART = 946.352946;
 
-    private static final int FLUID_OUNCES_PER_QUART = 32;
+    public static final double ML_PER_FLUID_OUNCE = ML_PER_QUART / 32;
+
     private static final int SMALL_ML = 500;
     private static final double HALF_A_TENTH_C_IN_F = 0.0901;
     private static final int ROUND_FIGURE = 5;
@@ -138,7 +139,7 @@ public record Units(TemperatureUnit temperature, LengthUnit length) {
     public String volume(double millilitres) {
         if (millilitres < SMALL_ML) {
             return inInches()
-                    ? trimmed(millilitres / ML_PER_QUART * FLUID_OUNCES_PER_QUART, 1) + " fl oz"
+                    ? trimmed(millilitres / ML_PER_FLUID_OUNCE, 1) + " fl oz"
                     : Math.round(millilitres) + " ml";
         }
         double measured = typedVolume(millilitres);

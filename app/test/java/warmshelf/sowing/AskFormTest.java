@@ -16,6 +16,7 @@ import warmshelf.seed.Lot;
 import warmshelf.seed.SeedSource;
 import warmshelf.seed.Storage;
 import warmshelf.testing.Crops;
+import warmshelf.words.LengthUnit;
 
 class AskFormTest {
     private static final LocalDate TODAY = LocalDate.of(2027, 3, 1);
@@ -218,11 +219,11 @@ class AskFormTest {
     }
 
     private static AskForm form(Map<String, List<String>> typed) {
-        return new AskForm(typed, CropCatalogue.bundled(), List.of(TOMATOES), TODAY, 2027, false);
+        return new AskForm(typed, CropCatalogue.bundled(), List.of(TOMATOES), TODAY, 2027, LengthUnit.CENTIMETRES);
     }
 
     private static AskForm inInches(Map<String, List<String>> typed) {
-        return new AskForm(typed, CropCatalogue.bundled(), List.of(TOMATOES), TODAY, 2027, true);
+        return new AskForm(typed, CropCatalogue.bundled(), List.of(TOMATOES), TODAY, 2027, LengthUnit.INCHES);
     }
 
     private static Map<String, List<String>> with(Map<String, String> changes) {
