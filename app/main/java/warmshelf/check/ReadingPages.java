@@ -2,7 +2,6 @@ package warmshelf.check;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.util.Map;
 import java.util.UUID;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
@@ -31,10 +30,7 @@ public final class ReadingPages implements Pages {
         FormReader form = new FormReader(ctx.formParamMap());
         double celsius = Reading.celsius(form, visitor.units().temperature());
         if (!form.ok()) {
-            Respond.again(
-                    ctx,
-                    "check/reading.peb",
-                    Map.of("form", form, "matId", mat, "matName", name, "tickId", UUID.randomUUID()));
+            Respond.again(ctx, "check/reading.peb", new ReadingPage(form, mat, name, UUID.randomUUID()));
             return;
         }
         if (!readings.add(entryId(form, mat), mat, visitor.today(), celsius, visitor.memberId())) {
@@ -46,6 +42,13 @@ public final class ReadingPages implements Pages {
                 GoOn.to(form.text("then"), "/today"),
                 "Mat %s: %s kept.".formatted(name, visitor.units().temperature(celsius)));
     }
+
+    /**
+     * The form of one reading.
+     *
+     * @param tickId the id under which it will be kept
+     */
+    private record ReadingPage(FormReader form, UUID matId, String matName, UUID tickId) {}
 
     private static UUID entryId(FormReader form, UUID mat) {
         try {

@@ -5,7 +5,7 @@
  * <p><b>Crops.</b> {@code CropCatalogue} is asked everywhere and always answers with what holds now: the reference,
  * over it what coordinators wrote ({@code OwnCropStore}: what is written through it shows at once, what others write
  * within two seconds). {@code ofVariety} puts a variety's days in place of its crop's; {@code SowingStore} and
- * {@code AskPages} ask that way, so every date follows. Commands have no group and use {@code bundled()}.
+ * {@code AskPlanView} ask that way, so every date follows. Commands have no group and use {@code bundled()}.
  *
  * <p><b>Hazards</b> are codes: of a crop ({@code CropHazard}, ticked in its form, a column of {@code crops.csv}) and
  * of a treated lot. {@code Caution.of} says which caution they ask for at which step; no word that anybody wrote

@@ -2,7 +2,7 @@ package warmshelf.guide;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -10,6 +10,7 @@ import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
+import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
 import warmshelf.words.Units;
@@ -34,16 +35,26 @@ public final class GuidePages implements Pages {
     }
 
     private void all(Context ctx) {
-        Map<String, Object> model = new HashMap<>();
         Optional<Crop> crop = crop(ctx);
-        model.put("topics", Topic.all());
-        model.put("crops", crops.all());
-        model.put("crop", crop.map(Crop::id).orElse(""));
-        model.put("cropName", crop.map(Crop::name).orElse(""));
-        model.put("query", query(crop));
         keepable(ctx);
-        ctx.render("guide/list.peb", model);
+        Respond.page(
+                ctx,
+                "guide/list.peb",
+                new GuidePage(
+                        Topic.all(),
+                        crops.all(),
+                        crop.map(Crop::id).orElse(""),
+                        crop.map(Crop::name).orElse(""),
+                        query(crop)));
     }
+
+    /**
+     * All how-tos.
+     *
+     * @param crop the id of the crop asked for, or empty
+     * @param query what addresses of how-tos carry on of it, or empty
+     */
+    private record GuidePage(List<Topic> topics, List<Crop> crops, String crop, String cropName, String query) {}
 
     private void one(Context ctx) {
         Topic topic = Topic.find(ctx.pathParam("step"))
@@ -52,19 +63,25 @@ public final class GuidePages implements Pages {
         Optional<Crop> crop = crop(ctx);
         Units units = Visitor.of(ctx).units();
         Advice advice = Advice.in(units);
-        Map<String, @Nullable Object> model = new HashMap<>();
-        model.put("topic", topic);
         Article article = Article.of(topic, advice);
-        model.putAll(advice.forArticles());
-        model.put("article", crop.map(article::of).orElse(article));
-        model.put(
-                "facts",
+        ArticlePage page = new ArticlePage(
+                topic,
+                crop.map(article::of).orElse(article),
                 crop.map(known -> CropAtStep.of(topic, known, crops.responseOf(known), units))
-                        .orElse(null));
-        model.put("query", query(crop));
+                        .orElse(null),
+                query(crop));
         keepable(ctx);
-        ctx.render("guide/show.peb", model);
+        Respond.page(ctx, "guide/show.peb", page, advice.forArticles());
     }
+
+    /**
+     * One how-to.
+     *
+     * @param facts of the crop asked for at this step; null: of none
+     * @param query what addresses of how-tos carry on of the crop, or empty
+     */
+    private record ArticlePage(
+            Topic topic, Article article, @Nullable CropAtStep facts, String query) {}
 
     /** Lets the worker on a phone keep the page for a cellar without signal, as this member's. */
     private static void keepable(Context ctx) {

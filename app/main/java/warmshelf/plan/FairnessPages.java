@@ -2,8 +2,8 @@ package warmshelf.plan;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.util.Map;
 import warmshelf.web.Pages;
+import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
 
@@ -25,6 +25,9 @@ final class FairnessPages implements Pages {
     private void show(Context ctx) {
         int season = Visitor.of(ctx).season();
         Fairness fairness = Fairness.of(shares.askings(season, ranks.choices()));
-        ctx.render("plan/fairness.peb", Map.of("fairness", fairness, "season", String.valueOf(season)));
+        Respond.page(ctx, "plan/fairness.peb", new FairnessPage(fairness, String.valueOf(season)));
     }
+
+    /** How the mats of a season, named by its year, are shared. */
+    private record FairnessPage(Fairness fairness, String season) {}
 }

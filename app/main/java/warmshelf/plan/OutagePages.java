@@ -2,9 +2,7 @@ package warmshelf.plan;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import io.javalin.http.HttpStatus;
 import java.time.LocalDate;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -12,6 +10,7 @@ import java.util.UUID;
 import warmshelf.allocation.MatSpace;
 import warmshelf.allocation.SpaceStore;
 import warmshelf.decision.Decision;
+import warmshelf.placing.LyingStay;
 import warmshelf.placing.MoveStore;
 import warmshelf.web.Decisions;
 import warmshelf.web.Pages;
@@ -25,6 +24,8 @@ import warmshelf.words.FormReader;
 
 /** Days on which a mat cannot be used: every member sees them, coordinators say them and move what lies there. */
 final class OutagePages implements Pages {
+    private static final String ALL = "plan/out.peb";
+    private static final String ONE = "plan/out-mat.peb";
     private static final int FARTHEST_DAYS = 400;
 
     private final OutageDecisionStore outs;
@@ -52,20 +53,20 @@ final class OutagePages implements Pages {
     public record Line(OutageDecisionStore.Out out, int stays) {}
 
     private void all(Context ctx) {
-        ctx.render("plan/out.peb", model(ctx, new FormReader(Map.of())));
+        Respond.page(ctx, ALL, page(ctx, new FormReader(Map.of())));
     }
 
-    private Map<String, Object> model(Context ctx, FormReader form) {
-        Map<String, Object> model = new HashMap<>();
+    /** The outages that are not over, and the form that adds one. */
+    private record OutagesPage(List<Line> outs, List<Choice> mats, FormReader form) {}
+
+    private OutagesPage page(Context ctx, FormReader form) {
         LocalDate today = Visitor.of(ctx).today();
-        model.put(
-                "outs",
+        return new OutagesPage(
                 outs.reachingBeyond(today).stream()
                         .map(out -> new Line(out, outs.staysOn(out, today).size()))
-                        .toList());
-        model.put("mats", mats(space.mats()));
-        model.put("form", form);
-        return model;
+                        .toList(),
+                mats(space.mats()),
+                form);
     }
 
     private static List<Choice> mats(List<MatSpace> mats) {
@@ -88,7 +89,7 @@ final class OutagePages implements Pages {
             refuseOddDays(form, first, last, visitor.today());
         }
         if (!form.ok()) {
-            Respond.again(ctx, "plan/out.peb", model(ctx, form));
+            Respond.again(ctx, ALL, page(ctx, form));
             return;
         }
         UUID out = outs.takeOut(UUID.fromString(mat), first, last.plusDays(1), reason, visitor.memberId());
@@ -107,24 +108,36 @@ final class OutagePages implements Pages {
     }
 
     private void one(Context ctx) {
-        ctx.render("plan/out-mat.peb", model(ctx, out(ctx), List.of()));
+        Respond.page(ctx, ONE, page(ctx, out(ctx), List.of()));
     }
 
     private OutageDecisionStore.Out out(Context ctx) {
         return outs.find(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
     }
 
-    private Map<String, Object> model(Context ctx, OutageDecisionStore.Out out, List<String> problems) {
+    /**
+     * One outage.
+     *
+     * @param over whether its days are over
+     * @param stays what lies there, for members
+     * @param proposals where that could go, for coordinators
+     * @param problems why what was just tried could not be done, or empty
+     */
+    private record OutagePage(
+            OutageDecisionStore.Out out,
+            boolean over,
+            List<LyingStay> stays,
+            DisplacedList.Proposals proposals,
+            List<String> problems) {}
+
+    private OutagePage page(Context ctx, OutageDecisionStore.Out out, List<String> problems) {
         Visitor visitor = Visitor.of(ctx);
-        Map<String, Object> model = new HashMap<>();
-        model.put("out", out);
-        model.put("over", !out.to().isAfter(visitor.today()));
-        model.put("stays", visitor.coordinator() ? List.of() : displaced.lying(out, visitor.today()));
-        model.put(
-                "proposals",
-                visitor.coordinator() ? displaced.proposals(out, visitor.today()) : DisplacedList.Proposals.NONE);
-        model.put("problems", problems);
-        return model;
+        return new OutagePage(
+                out,
+                !out.to().isAfter(visitor.today()),
+                visitor.coordinator() ? List.of() : displaced.lying(out, visitor.today()),
+                visitor.coordinator() ? displaced.proposals(out, visitor.today()) : DisplacedList.Proposals.NONE,
+                problems);
     }
 
     /** Moves what was shown and chosen, all or none; when anything has changed since, nothing moves and it is shown anew. */
@@ -141,7 +154,7 @@ final class OutagePages implements Pages {
                 ? new Decision.Overtaken<>(new PlanRefusal.ChangedSince())
                 : moves.moveAll(wanted, visitor.today(), visitor.memberId());
         if (!(moved instanceof Decision.Done)) {
-            showAnew(ctx, out, Decisions.words(moved, visitor.units()));
+            Respond.overtaken(ctx, ONE, page(ctx, out, List.of(Decisions.words(moved, visitor.units()))));
             return;
         }
         int left = outs.staysOn(out, visitor.today()).size();
@@ -154,11 +167,6 @@ final class OutagePages implements Pages {
                                 left == 0
                                         ? "Nothing lies there any more on those days."
                                         : "%d still %s there.".formatted(left, left == 1 ? "lies" : "lie")));
-    }
-
-    private void showAnew(Context ctx, OutageDecisionStore.Out out, String sentence) {
-        ctx.status(HttpStatus.CONFLICT);
-        ctx.render("plan/out-mat.peb", model(ctx, out, List.of(sentence)));
     }
 
     private static void refuseOddDays(FormReader form, LocalDate first, LocalDate last, LocalDate today) {

@@ -3,9 +3,7 @@ package warmshelf.plan;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import warmshelf.plan.SeasonQuestion.Asked;
 import warmshelf.plan.engine.PlacedStay;
@@ -16,18 +14,20 @@ import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
+import warmshelf.words.Choice;
 import warmshelf.words.FormReader;
 
 /** Changes of a proposed plan by hand; each is judged before it is kept. */
 final class PlanEditPages implements Pages {
+    private static final String TEMPLATE = "plan/edit.peb";
     private static final int ANY = Integer.MAX_VALUE - 1;
 
     private final PlanStore plans;
-    private final PlanDesk desk;
+    private final KeptPlanView view;
 
-    PlanEditPages(PlanStore plans, PlanDesk desk) {
+    PlanEditPages(PlanStore plans, KeptPlanView view) {
         this.plans = plans;
-        this.desk = desk;
+        this.view = view;
     }
 
     @Override
@@ -39,12 +39,12 @@ final class PlanEditPages implements Pages {
 
     private void show(Context ctx) {
         Visitor visitor = Visitor.of(ctx);
-        KeptPlan plan = desk.open(ctx.pathParam("id"));
-        PlanDraft draft = desk.draft(plan, visitor);
+        KeptPlan plan = view.open(Respond.id(ctx, "id"));
+        PlanDraft draft = view.draft(plan, visitor);
         Asked asked = asked(ctx, draft);
         Optional<PlacedStay> placed = draft.placed(asked.wanted().id());
         FormReader form = PlanEditForm.filled(placed, asked, setPoints(draft), visitor.units());
-        ctx.render("plan/edit.peb", model(ctx, plan, plan.version(), draft, asked, form));
+        Respond.page(ctx, TEMPLATE, page(ctx, plan, plan.version(), draft, asked, form));
     }
 
     private static Asked asked(Context ctx, PlanDraft draft) {
@@ -52,24 +52,37 @@ final class PlanEditPages implements Pages {
                 .orElseThrow(Refusal::notFound);
     }
 
-    private static Map<String, Object> model(
+    private static PlanEditPage page(
             Context ctx, KeptPlan plan, int version, PlanDraft draft, Asked asked, FormReader form) {
-        Map<String, Object> model = new HashMap<>();
-        model.put("plan", plan);
-        model.put("version", version);
-        model.put("asked", asked);
-        model.put(
-                "where", draft.placed(asked.wanted().id()).map(PlanWords::where).orElse(""));
-        model.put("form", form);
-        model.put("places", PlanEditForm.places(draft.asked(), Visitor.of(ctx).units()));
-        model.put("slots", PlanEditForm.slots(asked));
-        return model;
+        return new PlanEditPage(
+                plan,
+                version,
+                asked,
+                draft.placed(asked.wanted().id()).map(PlanWords::where).orElse(""),
+                form,
+                PlanEditForm.places(draft.asked(), Visitor.of(ctx).units()),
+                PlanEditForm.slots(asked));
     }
+
+    /**
+     * One request of a plan, and the form that gives it another place.
+     *
+     * @param version of the plan, as it was when the visitor opened it
+     * @param where it lies in this plan; empty: nowhere
+     */
+    private record PlanEditPage(
+            KeptPlan plan,
+            int version,
+            Asked asked,
+            String where,
+            FormReader form,
+            List<Choice> places,
+            List<Choice> slots) {}
 
     private void change(Context ctx) {
         Visitor visitor = Visitor.of(ctx);
-        KeptPlan plan = desk.open(ctx.pathParam("id"));
-        PlanDraft draft = desk.draft(plan, visitor);
+        KeptPlan plan = view.open(Respond.id(ctx, "id"));
+        PlanDraft draft = view.draft(plan, visitor);
         Asked asked = asked(ctx, draft);
         PlanEditForm form = new PlanEditForm(ctx.formParamMap(), draft.asked(), asked);
         int version = form.reader().wholeNumber("version", "The plan's version", 1, ANY);
@@ -86,7 +99,7 @@ final class PlanEditPages implements Pages {
             }
             form.reader().refuse("place", String.join(" ", clashes));
         }
-        Respond.again(ctx, "plan/edit.peb", model(ctx, plan, version, draft, asked, form.reader()));
+        Respond.again(ctx, TEMPLATE, page(ctx, plan, version, draft, asked, form.reader()));
     }
 
     private static SetPointDays setPoints(PlanDraft draft) {
@@ -111,8 +124,8 @@ final class PlanEditPages implements Pages {
 
     private void remove(Context ctx) {
         Visitor visitor = Visitor.of(ctx);
-        KeptPlan plan = desk.open(ctx.pathParam("id"));
-        PlanDraft draft = desk.draft(plan, visitor);
+        KeptPlan plan = view.open(Respond.id(ctx, "id"));
+        PlanDraft draft = view.draft(plan, visitor);
         Asked asked = asked(ctx, draft);
         FormReader form = new FormReader(ctx.formParamMap());
         int version = form.wholeNumber("version", "The plan's version", 1, ANY);
@@ -136,15 +149,13 @@ final class PlanEditPages implements Pages {
             Respond.seeOther(ctx, "/plans/" + plan.id(), notice);
             return;
         }
-        KeptPlan now = desk.plan(plan.id().toString());
-        ctx.status(HttpStatus.CONFLICT)
-                .render(
-                        "plan/show.peb",
-                        desk.model(
-                                now,
-                                visitor,
-                                List.of("Not kept: %s. Somebody changed this plan after you opened it."
-                                        .formatted(words)),
-                                plans.editsSince(plan.id(), version)));
+        Respond.overtaken(
+                ctx,
+                PlanPage.TEMPLATE,
+                view.page(
+                        view.plan(plan.id()),
+                        visitor,
+                        List.of("Not kept: %s. Somebody changed this plan after you opened it.".formatted(words)),
+                        plans.editsSince(plan.id(), version)));
     }
 }

@@ -2,7 +2,6 @@ package warmshelf.plan;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -27,13 +26,13 @@ final class PlanPages implements Pages {
     private final PlanStore plans;
     private final PlanQuestionStore questions;
     private final PlanJob job;
-    private final PlanDesk desk;
+    private final KeptPlanView view;
 
-    PlanPages(PlanStore plans, PlanQuestionStore questions, PlanJob job, PlanDesk desk) {
+    PlanPages(PlanStore plans, PlanQuestionStore questions, PlanJob job, KeptPlanView view) {
         this.plans = plans;
         this.questions = questions;
         this.job = job;
-        this.desk = desk;
+        this.view = view;
     }
 
     @Override
@@ -47,25 +46,22 @@ final class PlanPages implements Pages {
     private void all(Context ctx) {
         FormReader form = new FormReader(
                 Map.of("seconds", List.of("30"), "startingNumber", List.of("1"), "withLight", List.of("yes")));
-        ctx.render("plan/list.peb", model(ctx, form, Set.of()));
+        Respond.page(ctx, PlansPage.TEMPLATE, page(ctx, form, Set.of()));
     }
 
-    private Map<String, Object> model(Context ctx, FormReader form, Set<UUID> ticked) {
+    private PlansPage page(Context ctx, FormReader form, Set<UUID> ticked) {
         SeasonQuestion question =
                 questions.question(Set.of(), false, Visitor.of(ctx).today());
-        Map<String, Object> model = new HashMap<>();
-        model.put("plans", plans.newest());
-        model.put("running", plans.newest().stream().anyMatch(KeptPlan::isRunning));
-        model.put("waiting", question.asked().size());
-        model.put("mats", question.mats().size());
-        model.put("lit", !question.litPlaces().isEmpty());
-        model.put("movable", movable(question));
-        model.put("ticked", ticked.stream().map(UUID::toString).collect(Collectors.toSet()));
-        model.put("form", form);
-        model.put(
-                "undoable",
-                plans.lastPublished().map(KeptPlan::id).map(UUID::toString).orElse(""));
-        return model;
+        List<KeptPlan> newest = plans.newest();
+        return new PlansPage(
+                newest,
+                newest.stream().anyMatch(KeptPlan::isRunning),
+                question.asked().size(),
+                question.mats().size(),
+                !question.litPlaces().isEmpty(),
+                movable(question),
+                ticked.stream().map(UUID::toString).collect(Collectors.toSet()),
+                form);
     }
 
     private static List<Lying> movable(SeasonQuestion question) {
@@ -78,7 +74,7 @@ final class PlanPages implements Pages {
         Visitor visitor = Visitor.of(ctx);
         PlanStartForm form = new PlanStartForm(ctx.formParamMap());
         if (!form.reader().ok()) {
-            Respond.again(ctx, "plan/list.peb", model(ctx, form.reader(), new HashSet<>(form.freed())));
+            Respond.again(ctx, PlansPage.TEMPLATE, page(ctx, form.reader(), new HashSet<>(form.freed())));
             return;
         }
         SeasonQuestion question = questions.question(new HashSet<>(form.freed()), form.withLight(), visitor.today());
@@ -109,17 +105,20 @@ final class PlanPages implements Pages {
     }
 
     private void one(Context ctx) {
-        KeptPlan plan = desk.plan(ctx.pathParam("id"));
+        KeptPlan plan = view.plan(Respond.id(ctx, "id"));
         if (plan.isRunning()) {
             ctx.header("Refresh", String.valueOf(REFRESH_SECONDS));
-            ctx.render("plan/running.peb", Map.of("plan", plan));
+            Respond.page(ctx, "plan/running.peb", new RunningPage(plan));
             return;
         }
-        ctx.render("plan/show.peb", desk.model(plan, Visitor.of(ctx), List.of(), List.of()));
+        Respond.page(ctx, PlanPage.TEMPLATE, view.page(plan, Visitor.of(ctx), List.of(), List.of()));
     }
 
+    /** A plan that is being made. */
+    private record RunningPage(KeptPlan plan) {}
+
     private void cancel(Context ctx) {
-        KeptPlan plan = desk.plan(ctx.pathParam("id"));
+        KeptPlan plan = view.plan(Respond.id(ctx, "id"));
         if (!plan.isRunning()) {
             throw Refusal.conflict("This plan is not being worked on any more; it is %s."
                     .formatted(plan.state().words()));

@@ -17,19 +17,19 @@ import warmshelf.words.FormReader;
 /** Publishing a plan, taking the last publication back, and offering the places that came free by that. */
 final class PlanPublishPages implements Pages {
     private final PlanStore plans;
-    private final PlanDesk desk;
+    private final KeptPlanView view;
     private final PlanPublishStore publications;
     private final PlanUndoStore undoing;
     private final FreedSpaceStore freed;
 
     PlanPublishPages(
             PlanStore plans,
-            PlanDesk desk,
+            KeptPlanView view,
             PlanPublishStore publications,
             PlanUndoStore undoing,
             FreedSpaceStore freed) {
         this.plans = plans;
-        this.desk = desk;
+        this.view = view;
         this.publications = publications;
         this.undoing = undoing;
         this.freed = freed;
@@ -44,7 +44,7 @@ final class PlanPublishPages implements Pages {
 
     private void publish(Context ctx) {
         Visitor visitor = Visitor.of(ctx);
-        KeptPlan plan = desk.open(ctx.pathParam("id"));
+        KeptPlan plan = view.open(Respond.id(ctx, "id"));
         FormReader form = new FormReader(ctx.formParamMap());
         int version = form.wholeNumber("version", "The plan's version", 1, Integer.MAX_VALUE - 1);
         if (!form.ok()) {
@@ -52,7 +52,7 @@ final class PlanPublishPages implements Pages {
                     HttpStatus.UNPROCESSABLE_CONTENT,
                     String.join(" ", form.problems().values()));
         }
-        PlanDraft draft = desk.draft(plan, visitor);
+        PlanDraft draft = view.draft(plan, visitor);
         if (!draft.problems().isEmpty()) {
             notPublished(ctx, plan, draft.clashes(), List.of());
             return;
@@ -90,15 +90,12 @@ final class PlanPublishPages implements Pages {
     private void notPublished(Context ctx, KeptPlan plan, List<String> why, List<PlanStore.Edit> changes) {
         List<String> problems = new ArrayList<>(List.of("Nothing was published."));
         problems.addAll(why);
-        ctx.status(HttpStatus.CONFLICT)
-                .render(
-                        "plan/show.peb",
-                        desk.model(desk.plan(plan.id().toString()), Visitor.of(ctx), problems, changes));
+        Respond.overtaken(ctx, PlanPage.TEMPLATE, view.page(view.plan(plan.id()), Visitor.of(ctx), problems, changes));
     }
 
     private void undo(Context ctx) {
         Visitor visitor = Visitor.of(ctx);
-        KeptPlan plan = desk.plan(ctx.pathParam("id"));
+        KeptPlan plan = view.plan(Respond.id(ctx, "id"));
         if (plans.lastPublished().filter(last -> last.id().equals(plan.id())).isEmpty()) {
             throw Refusal.conflict("Only the last publication can be undone.");
         }
@@ -134,7 +131,7 @@ final class PlanPublishPages implements Pages {
     }
 
     private void offer(Context ctx) {
-        KeptPlan plan = desk.plan(ctx.pathParam("id"));
+        KeptPlan plan = view.plan(Respond.id(ctx, "id"));
         freed.offer(plan.id(), Visitor.of(ctx).memberId());
         Respond.seeOther(ctx, "/plans/" + plan.id(), "The places are offered to everybody who waits and fits.");
     }

@@ -35,7 +35,7 @@ public final class PlanRoom {
         PlanStore plans = new PlanStore(stores.database(), stores.audit());
         OutageDecisionStore outs = new OutageDecisionStore(stores.database(), stores.audit());
         PlanQuestionStore questions = new PlanQuestionStore(stores, ranks);
-        PlanDesk desk = new PlanDesk(plans, questions, notes, freed);
+        KeptPlanView view = new KeptPlanView(plans, questions, notes, freed);
         PlanWarmthStore warmth = new PlanWarmthStore(stores.stays(), stores.audit());
         return List.of(
                 // before the pages whose address holds an id in the same place
@@ -45,11 +45,11 @@ public final class PlanRoom {
                         new DisplacedList(stores, outs, new QuickPlanner()),
                         new MoveStore(stores.database(), stores.audit(), stores.stays(), stores.requests()),
                         stores.space()),
-                new PlanPages(plans, questions, new PlanJob(plans, new SearchPlanner(), BEAT), desk),
-                new PlanEditPages(plans, desk),
+                new PlanPages(plans, questions, new PlanJob(plans, new SearchPlanner(), BEAT), view),
+                new PlanEditPages(plans, view),
                 new PlanPublishPages(
                         plans,
-                        desk,
+                        view,
                         new PlanPublishStore(stores, plans, notes, warmth, freed),
                         new PlanUndoStore(stores, plans, notes, warmth),
                         freed),

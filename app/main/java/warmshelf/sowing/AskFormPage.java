@@ -31,6 +31,8 @@ record AskFormPage(
         List<Choice> risks,
         List<Choice> cellCounts,
         boolean inches) {
+    static final String TEMPLATE = "sowing/ask.peb";
+
     private static final List<Choice> METHODS = List.of(
             new Choice("cells", "Cells: sown in a tray"),
             new Choice("bag", "Bag: pre-sprouted in damp paper on the mat, then moved into cells"));

@@ -16,6 +16,7 @@ import warmshelf.words.FormReader;
 
 /** Another member asks for seed of one's lot: the question, and the answer. */
 public final class LotRequestPages implements Pages {
+    private static final String TEMPLATE = "sowing/seed-request.peb";
     private static final int LONGEST_REASON = 400;
 
     private final SowingStores stores;
@@ -35,7 +36,7 @@ public final class LotRequestPages implements Pages {
     private void show(Context ctx) {
         LotRequest request = waiting(ctx);
         FormReader form = new FormReader(Map.of("seeds", List.of(String.valueOf(request.asked()))));
-        ctx.render("sowing/seed-request.peb", model(request, form));
+        Respond.page(ctx, TEMPLATE, page(request, form));
     }
 
     private void answer(Context ctx) {
@@ -49,7 +50,7 @@ public final class LotRequestPages implements Pages {
             keep(ctx, request, seeds, reason, form);
         }
         if (!form.ok()) {
-            Respond.again(ctx, "sowing/seed-request.peb", model(request, form));
+            Respond.again(ctx, TEMPLATE, page(request, form));
             return;
         }
         Respond.seeOther(ctx, "/today", said(request, seeds));
@@ -107,7 +108,10 @@ public final class LotRequestPages implements Pages {
         return stores.lots().find(request.lotId()).orElseThrow();
     }
 
-    private Map<String, Object> model(LotRequest request, FormReader form) {
-        return Map.of("asked", news.asked(request), "form", form);
+    private LotRequestPage page(LotRequest request, FormReader form) {
+        return new LotRequestPage(news.asked(request), form);
     }
+
+    /** What somebody asks for, and the form that answers. */
+    private record LotRequestPage(SeedNews.Asked asked, FormReader form) {}
 }

@@ -22,6 +22,8 @@ import warmshelf.words.FormReader;
 
 /** Choosing another lot for a sowing that has no seed, or too little. */
 public final class SeedChoicePages implements Pages {
+    private static final String TEMPLATE = "sowing/lot.peb";
+
     /** What a tray has where nobody said: the usual one of the asking page. */
     private static final int USUAL_CELLS = 72;
 
@@ -38,7 +40,7 @@ public final class SeedChoicePages implements Pages {
     }
 
     private void form(Context ctx) {
-        ctx.render("sowing/lot.peb", model(changeable(ctx), new FormReader(ctx.queryParamMap())));
+        Respond.page(ctx, TEMPLATE, page(changeable(ctx), new FormReader(ctx.queryParamMap())));
     }
 
     private void choose(Context ctx) {
@@ -63,7 +65,7 @@ public final class SeedChoicePages implements Pages {
             form.refuse("lot", few.sentence(sowing.grower().memberId()));
         }
         if (claim == null || !form.ok()) {
-            Respond.again(ctx, "sowing/lot.peb", model(sowing, form));
+            Respond.again(ctx, TEMPLATE, page(sowing, form));
             return;
         }
         Respond.seeOther(ctx, "/sowings/" + sowing.id(), said(claim));
@@ -121,12 +123,15 @@ public final class SeedChoicePages implements Pages {
         return evidence;
     }
 
-    private Map<String, Object> model(Sowing sowing, FormReader form) {
+    /** A sowing, and the lots that its seed can be from. */
+    private record SeedChoicePage(Sowing sowing, List<Choice> lots, FormReader form) {}
+
+    private SeedChoicePage page(Sowing sowing, FormReader form) {
         UUID grower = sowing.grower().memberId();
         List<Choice> lots = balances(sowing).stream()
                 .map(balance -> new Choice(balance.lot().id().toString(), words(balance, grower)))
                 .toList();
-        return Map.of("sowing", sowing, "request", stores.lotRequests().find(sowing.id()), "lots", lots, "form", form);
+        return new SeedChoicePage(sowing, lots, form);
     }
 
     private static String words(LotBalance balance, UUID grower) {

@@ -16,16 +16,12 @@ public final class SowingRoom {
                 new AskStore(stores.database(), stores.lots(), stores.sowings(), stores.requests(), stores.claims());
         AcceptedRiskStore risks = new AcceptedRiskStore(stores.database(), stores.audit());
         PhotoStore photos = new PhotoStore(stores.database(), stores.audit());
+        AskPlanView plans = new AskPlanView(stores, risks);
+        AskFormView forms = new AskFormView(stores);
         return List.of(
-                new AskPages(
-                        stores.crops(),
-                        stores.planner(),
-                        stores.lots(),
-                        stores.space(),
-                        asks,
-                        risks,
-                        stores.use(),
-                        stores.balances()),
+                new AskPages(forms),
+                new AskPlanPages(plans, forms, stores, risks),
+                new AskSendPages(plans, forms, asks),
                 new SeedChoicePages(stores),
                 new LotRequestPages(stores, new SeedNews(stores)),
                 new SowingPages(stores, photos, risks, aside),

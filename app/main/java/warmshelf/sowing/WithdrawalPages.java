@@ -3,7 +3,6 @@ package warmshelf.sowing;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Collectors;
 import warmshelf.allocation.Stay;
 import warmshelf.web.Notice;
@@ -42,8 +41,11 @@ final class WithdrawalPages implements Pages {
         if (!history.sowing().stage().isBeforeSowing()) {
             throw tooLate(history.sowing());
         }
-        ctx.render("sowing/withdraw.peb", Map.of("history", history, "sowing", history.sowing()));
+        Respond.page(ctx, "sowing/withdraw.peb", new WithdrawalPage(history, history.sowing()));
     }
+
+    /** What would be given up. */
+    private record WithdrawalPage(History history, Sowing sowing) {}
 
     private void withdraw(Context ctx) {
         Sowing sowing = ours(ctx).sowing();

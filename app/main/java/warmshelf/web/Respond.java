@@ -50,11 +50,6 @@ public final class Respond {
         page(ctx, template, page);
     }
 
-    /** The form once more, with what was typed and what is wrong with it. */
-    public static void again(Context ctx, String template, Map<String, Object> model) {
-        ctx.status(HttpStatus.UNPROCESSABLE_CONTENT).render(template, model);
-    }
-
     /**
      * The page made, or 304 without one where whoever asks names the very page by the stamp that came with it. Only the worker
      * on a phone does, which keeps the page itself: to a browser every page stays 'no-store'.
