@@ -13,6 +13,7 @@ import java.util.UUID;
 import org.jooq.DSLContext;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
+import warmshelf.decision.Decision;
 import warmshelf.sowing.SowingStore;
 
 /**
@@ -45,12 +46,8 @@ final class ChoiceRankStore {
         return choices;
     }
 
-    /**
-     * Makes a waiting request its member's first choice.
-     *
-     * @return false when it is not the member's, or does not wait
-     */
-    boolean putFirst(UUID sowing, UUID member) {
+    /** Makes a waiting request its member's first choice; a no when it is not the member's, or does not wait. */
+    Decision<UUID> putFirst(UUID sowing, UUID member) {
         return sql.transactionResult(inside -> {
             DSLContext tx = inside.dsl();
             Optional<Integer> season = tx.select(SOWING.SEASON)
@@ -60,7 +57,7 @@ final class ChoiceRankStore {
                     .where(SOWING.ID.eq(sowing), SOWING.MEMBER_ID.eq(member), SPACE_REQUEST.STATE.eq("waiting"))
                     .fetchOptional(SOWING.SEASON);
             if (season.isEmpty()) {
-                return false;
+                return new Decision.Refused<>(new PlanRefusal.NotYoursToPutFirst());
             }
             List<UUID> order = new ArrayList<>(List.of(sowing));
             own(tx, member, season.get()).stream()
@@ -74,7 +71,7 @@ final class ChoiceRankStore {
                         .execute();
             }
             audit.write(tx, member, "put first", "sowing", sowing, "first of " + order.size());
-            return true;
+            return new Decision.Done<>(sowing);
         });
     }
 

@@ -42,10 +42,8 @@ final class MemberPlanPages implements Pages {
     }
 
     private void putFirst(Context ctx) {
-        UUID sowing = Respond.id(ctx, "id");
-        if (!ranks.putFirst(sowing, Visitor.of(ctx).memberId())) {
-            throw Refusal.conflict("Only a waiting request of your own can be put first.");
-        }
+        Visitor visitor = Visitor.of(ctx);
+        Decisions.doneOr(ranks.putFirst(Respond.id(ctx, "id"), visitor.memberId()), visitor.units());
         Respond.seeOther(ctx, "/sowings", "It is your first choice now.");
     }
 

@@ -16,8 +16,10 @@ import java.util.UUID;
 import org.jooq.Condition;
 import org.jooq.DSLContext;
 import org.jooq.Records;
+import org.jooq.impl.DSL;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
+import warmshelf.decision.Decision;
 
 /** Keeps the days on which mats cannot be used. */
 final class OutageDecisionStore {
@@ -120,30 +122,23 @@ final class OutageDecisionStore {
                 .fetchMap(MAT.ID, RACK.SITE_ID);
     }
 
-    /**
-     * The mat is back from a day on.
-     *
-     * @return false when there is nothing to end
-     */
-    boolean end(UUID id, LocalDate day, UUID by) {
+    /** The mat is back from a day on; the id of the outage, or nothing where there is none to end. */
+    Decision<UUID> end(UUID id, LocalDate day, UUID by) {
         return sql.transactionResult(inside -> {
             DSLContext tx = inside.dsl();
             int ended = tx.update(MAT_OUT)
                     .set(
                             MAT_OUT.TO_DAY,
-                            org.jooq
-                                    .impl
-                                    .DSL
-                                    .when(MAT_OUT.FROM_DAY.gt(day), MAT_OUT.FROM_DAY)
-                                    .otherwise(day))
+                            DSL.when(MAT_OUT.FROM_DAY.gt(day), MAT_OUT.FROM_DAY).otherwise(day))
                     .set(MAT_OUT.ENDED_BY, by)
                     .set(MAT_OUT.ENDED_AT, audit.now())
                     .where(MAT_OUT.ID.eq(id), MAT_OUT.TO_DAY.gt(day), MAT_OUT.ENDED_AT.isNull())
                     .execute();
-            if (ended == 1) {
-                audit.write(tx, by, "bring mat back", "mat-out", id, "from " + day);
+            if (ended == 0) {
+                return new Decision.Missing<>();
             }
-            return ended == 1;
+            audit.write(tx, by, "bring mat back", "mat-out", id, "from " + day);
+            return new Decision.Done<>(id);
         });
     }
 }

@@ -183,9 +183,7 @@ final class OutagePages implements Pages {
 
     private void end(Context ctx) {
         Visitor visitor = Visitor.of(ctx);
-        if (!outs.end(Respond.id(ctx, "id"), visitor.today(), visitor.memberId())) {
-            throw Refusal.notFound();
-        }
+        Decisions.doneOr(outs.end(Respond.id(ctx, "id"), visitor.today(), visitor.memberId()), visitor.units());
         Respond.seeOther(ctx, "/plans/out-of-service", "It is back in service.");
     }
 }

@@ -5,10 +5,12 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.util.List;
 import java.util.Optional;
+import warmshelf.decision.Decision;
 import warmshelf.plan.SeasonQuestion.Asked;
 import warmshelf.plan.engine.PlacedStay;
 import warmshelf.plan.engine.Request;
 import warmshelf.plan.engine.SeasonPlan;
+import warmshelf.web.Decisions;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
@@ -145,7 +147,8 @@ final class PlanEditPages implements Pages {
 
     private void keep(Context ctx, KeptPlan plan, int version, SeasonPlan after, String words, String notice) {
         Visitor visitor = Visitor.of(ctx);
-        if (plans.change(plan.id(), version, after, words, visitor.memberId())) {
+        Decision<Integer> kept = plans.change(plan.id(), version, after, words, visitor.memberId());
+        if (kept instanceof Decision.Done) {
             Respond.seeOther(ctx, "/plans/" + plan.id(), notice);
             return;
         }
@@ -155,7 +158,7 @@ final class PlanEditPages implements Pages {
                 view.page(
                         view.plan(plan.id()),
                         visitor,
-                        List.of("Not kept: %s. Somebody changed this plan after you opened it.".formatted(words)),
+                        List.of(Decisions.words(kept, visitor.units())),
                         plans.editsSince(plan.id(), version)));
     }
 }

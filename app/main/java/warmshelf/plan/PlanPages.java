@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import warmshelf.BadInput;
 import warmshelf.plan.SeasonQuestion.Lying;
 import warmshelf.plan.engine.FixedStays;
+import warmshelf.web.Decisions;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
@@ -87,9 +88,7 @@ final class PlanPages implements Pages {
                 .flatMap(asked -> Optional.ofNullable(asked.freed()).stream())
                 .map(warmshelf.allocation.Stay::id)
                 .toList();
-        UUID plan = plans.begin(question, freed, form.manner(), visitor.memberId())
-                .orElseThrow(() -> Refusal.conflict(
-                        "A plan is being worked on already; look at it on the page 'Plan', or stop it first."));
+        UUID plan = Decisions.doneOr(plans.begin(question, freed, form.manner(), visitor.memberId()), visitor.units());
         job.start(plan, question.question(), form.startingNumber(), form.seconds());
         Respond.seeOther(ctx, "/plans/" + plan, "The run has begun.");
     }
@@ -118,12 +117,8 @@ final class PlanPages implements Pages {
     private record RunningPage(KeptPlan plan) {}
 
     private void cancel(Context ctx) {
-        KeptPlan plan = view.plan(Respond.id(ctx, "id"));
-        if (!plan.isRunning()) {
-            throw Refusal.conflict("This plan is not being worked on any more; it is %s."
-                    .formatted(plan.state().words()));
-        }
-        plans.askToStop(plan.id(), Visitor.of(ctx).memberId());
-        Respond.seeOther(ctx, "/plans/" + plan.id(), "It stops within a few seconds and keeps the best plan so far.");
+        Visitor visitor = Visitor.of(ctx);
+        UUID plan = Decisions.doneOr(plans.askToStop(Respond.id(ctx, "id"), visitor.memberId()), visitor.units());
+        Respond.seeOther(ctx, "/plans/" + plan, "It stops within a few seconds and keeps the best plan so far.");
     }
 }

@@ -5,6 +5,7 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.UUID;
 import warmshelf.decision.Decision;
 import warmshelf.web.Decisions;
 import warmshelf.web.Pages;
@@ -57,16 +58,12 @@ final class PlanPublishPages implements Pages {
             notPublished(ctx, plan, draft.clashes(), List.of());
             return;
         }
-        Decision<Boolean> published = publications.publish(plan.id(), version, draft, visitor.memberId());
-        if (!(published instanceof Decision.Done<Boolean> done)) {
-            notPublished(ctx, plan, List.of(Decisions.words(published, visitor.units())), List.of());
-            return;
-        }
-        if (!done.value()) {
+        Decision<UUID> published = publications.publish(plan.id(), version, draft, visitor.memberId());
+        if (!(published instanceof Decision.Done)) {
             notPublished(
                     ctx,
                     plan,
-                    List.of("Somebody changed this plan after you opened it."),
+                    List.of(Decisions.words(published, visitor.units())),
                     plans.editsSince(plan.id(), version));
             return;
         }
@@ -99,9 +96,8 @@ final class PlanPublishPages implements Pages {
         if (plans.lastPublished().filter(last -> last.id().equals(plan.id())).isEmpty()) {
             throw Refusal.conflict("Only the last publication can be undone.");
         }
-        PlanUndoStore.Undone undone = undoing.undo(plan.id(), visitor.today(), visitor.memberId())
-                .orElseThrow(
-                        () -> Refusal.conflict("All that this plan placed has begun or ended, so nothing is undone."));
+        PlanUndoStore.Undone undone =
+                Decisions.doneOr(undoing.undo(plan.id(), visitor.today(), visitor.memberId()), visitor.units());
         String before = undone.restored() == 0
                 ? ""
                 : (undone.restored() == 1

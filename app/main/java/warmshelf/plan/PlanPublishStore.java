@@ -46,15 +46,13 @@ final class PlanPublishStore {
     /**
      * Lays everything that the draft places, sets the mats, and tells the members.
      *
-     * @return whether it is published: false when somebody changed or published the plan since that version; a no when space,
-     *     warmth or a request has changed meanwhile, and then nothing is published
+     * @return the id of the plan; a no when somebody changed or published it since that version, or when space, warmth or a
+     *     request has changed meanwhile, and then nothing is published
      */
-    Decision<Boolean> publish(UUID plan, int version, PlanDraft draft, UUID by) {
+    Decision<UUID> publish(UUID plan, int version, PlanDraft draft, UUID by) {
         return Decision.of(() -> stores.database().sql().transactionResult(inside -> {
             DSLContext tx = inside.dsl();
-            if (!plans.publish(tx, plan, version, by)) {
-                return false;
-            }
+            plans.publish(tx, plan, version, by);
             Map<String, PlacedStay> placed = new HashMap<>();
             draft.plan().placed().forEach(stay -> placed.put(stay.request(), stay));
             hold(tx, draft);
@@ -70,7 +68,7 @@ final class PlanPublishStore {
                 lay(tx, plan, draft, stay, by);
             }
             tell(tx, plan, draft);
-            return true;
+            return plan;
         }));
     }
 

@@ -64,6 +64,54 @@ sealed interface PlanRefusal extends Message {
         }
     }
 
+    /** Another plan is being worked on; one at a time is. */
+    record AnotherRuns() implements PlanRefusal {
+        @Override
+        public String words(Units units) {
+            return SAY.anotherRuns();
+        }
+    }
+
+    /** The plan that is to be stopped is not being worked on. */
+    record DoesNotRun(KeptPlan.State state) implements PlanRefusal {
+        @Override
+        public String words(Units units) {
+            return SAY.doesNotRun(state.words());
+        }
+    }
+
+    /** Somebody changed, published or undid the plan after it was looked at. */
+    record PlanChanged() implements PlanRefusal {
+        @Override
+        public String words(Units units) {
+            return SAY.planChanged();
+        }
+    }
+
+    /** The same, where a change by hand is therefore not kept. */
+    record EditNotKept(String what) implements PlanRefusal {
+        @Override
+        public String words(Units units) {
+            return SAY.editNotKept(what);
+        }
+    }
+
+    /** Nothing of the publication can be taken back any more. */
+    record NothingToUndo() implements PlanRefusal {
+        @Override
+        public String words(Units units) {
+            return SAY.nothingToUndo();
+        }
+    }
+
+    /** The request is somebody else's, or does not wait. */
+    record NotYoursToPutFirst() implements PlanRefusal {
+        @Override
+        public String words(Units units) {
+            return SAY.notYoursToPutFirst();
+        }
+    }
+
     /** What lies on a mat out of service is not what was shown. */
     record ChangedSince() implements PlanRefusal {
         @Override

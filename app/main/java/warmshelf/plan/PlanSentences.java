@@ -2,7 +2,7 @@ package warmshelf.plan;
 
 import warmshelf.words.Sentences;
 
-/** Why a season plan is not published, sentence by sentence; the words stand in the room's file. */
+/** Why something of a season plan is not done, sentence by sentence; the words stand in the room's file. */
 interface PlanSentences {
     PlanSentences SAY = Sentences.of(PlanSentences.class);
 
@@ -19,6 +19,18 @@ interface PlanSentences {
     String placeGone(int place, String mat);
 
     String lightGone(int place, String shelf);
+
+    String anotherRuns();
+
+    String doesNotRun(String state);
+
+    String planChanged();
+
+    String editNotKept(String what);
+
+    String nothingToUndo();
+
+    String notYoursToPutFirst();
 
     String changedSince();
 }

@@ -20,6 +20,8 @@ import org.jooq.exception.DataAccessException;
 import org.jooq.impl.DSL;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
+import warmshelf.decision.Decision;
+import warmshelf.decision.Declined;
 import warmshelf.plan.engine.SeasonPlan;
 
 /**
@@ -52,11 +54,11 @@ final class PlanStore {
     record Manner(long startingNumber, int seconds, boolean withLight) {}
 
     /**
-     * Takes the turn for a run.
+     * Takes the turn for a run, unless another has it.
      *
-     * @return empty when another run has it
+     * @return the id of the plan
      */
-    Optional<UUID> begin(SeasonQuestion question, Collection<UUID> freed, Manner manner, UUID by) {
+    Decision<UUID> begin(SeasonQuestion question, Collection<UUID> freed, Manner manner, UUID by) {
         UUID id = UUID.randomUUID();
         try {
             insert(id, question, freed, manner, by);
@@ -65,12 +67,12 @@ final class PlanStore {
                 throw refused;
             }
             if (turnIsTaken()) {
-                return Optional.empty();
+                return new Decision.Overtaken<>(new PlanRefusal.AnotherRuns());
             }
             // Whoever had the turn ended in this very moment.
             insert(id, question, freed, manner, by);
         }
-        return Optional.of(id);
+        return new Decision.Done<>(id);
     }
 
     private void insert(UUID id, SeasonQuestion question, Collection<UUID> freed, Manner manner, UUID by) {
@@ -179,27 +181,35 @@ final class PlanStore {
     }
 
     /** Asks a run to stop with the best it has. */
-    void askToStop(UUID id, UUID by) {
-        sql.transaction(inside -> {
-            int asked = inside.dsl()
-                    .update(SEASON_PLAN)
-                    .set(SEASON_PLAN.CANCEL_ASKED, true)
-                    .where(SEASON_PLAN.ID.eq(id), SEASON_PLAN.RUNNING.eq(TURN))
-                    .execute();
-            if (asked == 1) {
-                audit.write(inside.dsl(), by, "stop plan", "plan", id, "");
-            }
-        });
+    Decision<UUID> askToStop(UUID id, UUID by) {
+        boolean asked = sql.transactionResult(inside -> markToStop(inside.dsl(), id, by));
+        if (asked) {
+            return new Decision.Done<>(id);
+        }
+        return find(id).<Decision<UUID>>map(plan -> new Decision.Overtaken<>(new PlanRefusal.DoesNotRun(plan.state())))
+                .orElseGet(Decision.Missing::new);
+    }
+
+    private boolean markToStop(DSLContext tx, UUID id, UUID by) {
+        loseSilent(tx);
+        int asked = tx.update(SEASON_PLAN)
+                .set(SEASON_PLAN.CANCEL_ASKED, true)
+                .where(SEASON_PLAN.ID.eq(id), SEASON_PLAN.RUNNING.eq(TURN))
+                .execute();
+        if (asked == 1) {
+            audit.write(tx, by, "stop plan", "plan", id, "");
+        }
+        return asked == 1;
     }
 
     /**
-     * Keeps a plan changed by hand, if nobody else changed it since that version.
+     * Keeps a plan changed by hand, if nobody else changed it since that version and it is open still.
      *
-     * @return false when somebody did, or it is not open any more
+     * @return the version it is now
      */
-    boolean change(UUID id, int version, SeasonPlan plan, String words, UUID by) {
+    Decision<Integer> change(UUID id, int version, SeasonPlan plan, String words, UUID by) {
         String kept = words.length() <= LONGEST_WORDS ? words : words.substring(0, LONGEST_WORDS);
-        return sql.transactionResult(inside -> {
+        return Decision.of(() -> sql.transactionResult(inside -> {
             DSLContext tx = inside.dsl();
             loseSilent(tx);
             int changed = tx.update(SEASON_PLAN)
@@ -208,7 +218,7 @@ final class PlanStore {
                     .where(SEASON_PLAN.ID.eq(id), SEASON_PLAN.VERSION.eq(version), open())
                     .execute();
             if (changed == 0) {
-                return false;
+                throw Declined.overtaken(new PlanRefusal.EditNotKept(words));
             }
             tx.insertInto(SEASON_PLAN_EDIT)
                     .set(SEASON_PLAN_EDIT.PLAN_ID, id)
@@ -218,12 +228,16 @@ final class PlanStore {
                     .set(SEASON_PLAN_EDIT.MADE_AT, audit.now())
                     .execute();
             audit.write(tx, by, "change plan", "plan", id, kept);
-            return true;
-        });
+            return version + 1;
+        }));
     }
 
-    /** Takes a plan of that version for publication, within the caller's transaction. */
-    boolean publish(DSLContext tx, UUID id, int version, UUID by) {
+    /**
+     * Takes a plan of that version for publication, within the caller's transaction.
+     *
+     * @throws Declined when somebody changed or published it since
+     */
+    void publish(DSLContext tx, UUID id, int version, UUID by) {
         loseSilent(tx);
         int changed = tx.update(SEASON_PLAN)
                 .set(SEASON_PLAN.STATE, KeptPlan.State.PUBLISHED.word())
@@ -232,11 +246,17 @@ final class PlanStore {
                 .set(SEASON_PLAN.VERSION, version + 1)
                 .where(SEASON_PLAN.ID.eq(id), SEASON_PLAN.VERSION.eq(version), open())
                 .execute();
-        return changed == 1;
+        if (changed == 0) {
+            throw Declined.overtaken(new PlanRefusal.PlanChanged());
+        }
     }
 
-    /** Marks the last publication as undone, within the caller's transaction. */
-    boolean undo(DSLContext tx, UUID id, UUID by) {
+    /**
+     * Marks a publication as undone, within the caller's transaction.
+     *
+     * @throws Declined when it is not published
+     */
+    void undo(DSLContext tx, UUID id, UUID by) {
         int changed = tx.update(SEASON_PLAN)
                 .set(SEASON_PLAN.STATE, KeptPlan.State.UNDONE.word())
                 .set(SEASON_PLAN.UNDONE_BY, by)
@@ -244,7 +264,9 @@ final class PlanStore {
                 .set(SEASON_PLAN.VERSION, SEASON_PLAN.VERSION.plus(1))
                 .where(SEASON_PLAN.ID.eq(id), SEASON_PLAN.STATE.eq(KeptPlan.State.PUBLISHED.word()))
                 .execute();
-        return changed == 1;
+        if (changed == 0) {
+            throw Declined.overtaken(new PlanRefusal.NothingToUndo());
+        }
     }
 
     private static Condition open() {

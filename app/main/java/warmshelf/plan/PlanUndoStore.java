@@ -22,6 +22,7 @@ import warmshelf.allocation.Slot;
 import warmshelf.allocation.SpaceRequest;
 import warmshelf.allocation.Stay;
 import warmshelf.allocation.StayBookStore;
+import warmshelf.decision.Decision;
 import warmshelf.decision.Declined;
 import warmshelf.sowing.Sowing;
 import warmshelf.sowing.SowingStores;
@@ -55,9 +56,10 @@ final class PlanUndoStore {
      */
     record Undone(int restored, int waiting, List<String> begun, List<String> matsKept) {}
 
-    /** Takes a publication back; empty when it is not published, or everything of it has begun or gone. */
-    Optional<Undone> undo(UUID plan, LocalDate today, UUID by) {
-        return stores.database().sql().transactionResult(inside -> new Undoing(inside.dsl(), plan, today, by).undo());
+    /** Takes a publication back, unless it is not published, or everything of it has begun or gone. */
+    Decision<Undone> undo(UUID plan, LocalDate today, UUID by) {
+        return Decision.of(() ->
+                stores.database().sql().transactionResult(inside -> new Undoing(inside.dsl(), plan, today, by).undo()));
     }
 
     private final class Undoing {
@@ -76,16 +78,17 @@ final class PlanUndoStore {
             this.by = by;
         }
 
-        Optional<Undone> undo() {
+        Undone undo() {
             Map<UUID, List<Record>> before = before();
             Set<UUID> laid = laid();
             // In one order, so that two who undo at once take turns.
             Set<UUID> touched = new java.util.TreeSet<>(before.keySet());
             touched.addAll(sowingsOf(laid));
             touched.forEach(sowing -> look(sowing, laid));
-            if (open.isEmpty() || !plans.undo(tx, plan, by)) {
-                return Optional.empty();
+            if (open.isEmpty()) {
+                throw Declined.overtaken(new PlanRefusal.NothingToUndo());
             }
+            plans.undo(tx, plan, by);
             open.keySet().forEach(sowing -> takeOff(sowing, laid));
             List<String> matsKept = warmth.turnBack(tx, plan, today, by);
             before.forEach(this::restore);
@@ -99,7 +102,7 @@ final class PlanUndoStore {
                             "plan",
                             plan,
                             "%d as before, %d wait again".formatted(restored.size(), waiting));
-            return Optional.of(new Undone(restored.size(), waiting, begun, matsKept));
+            return new Undone(restored.size(), waiting, begun, matsKept);
         }
 
         /** Where stays lay that the publication moved or took away, by sowing, those on mats first. */

@@ -1,6 +1,7 @@
 package warmshelf.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static warmshelf.testing.Decided.done;
 
 import java.time.Duration;
 import java.time.LocalDate;
@@ -16,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import warmshelf.allocation.Band;
 import warmshelf.allocation.RequestStore;
 import warmshelf.allocation.SpaceRequest;
+import warmshelf.decision.Decision;
 import warmshelf.testing.GrowRoom;
 import warmshelf.testing.StoreContract;
 
@@ -46,7 +48,7 @@ abstract class ChoiceRankStoreContract extends StoreContract {
         UUID second = asked(room.tomsBag());
         UUID third = asked(room.tomsPeppers());
 
-        assertThat(ranks.putFirst(third, room.tom())).isTrue();
+        assertThat(done(ranks.putFirst(third, room.tom()))).isEqualTo(third);
         UUID later = asked(room.tomsPeppers());
 
         assertThat(ranks.choices()).isEqualTo(Map.of(third, 1, first, 2, second, 3, later, 4));
@@ -66,15 +68,16 @@ abstract class ChoiceRankStoreContract extends StoreContract {
                         room.priya()));
 
         assertThat(ranks.choices()).isEqualTo(Map.of(second, 1));
-        assertThat(ranks.putFirst(first, room.tom())).isFalse();
+        assertThat(ranks.putFirst(first, room.tom()).refusal()).contains(new PlanRefusal.NotYoursToPutFirst());
     }
 
     @Test
     void nobody_ranks_the_request_of_somebody_else() {
         UUID toms = asked(room.tomsPeppers());
 
-        assertThat(ranks.putFirst(toms, room.priya())).isFalse();
-        assertThat(ranks.putFirst(UUID.randomUUID(), room.tom())).isFalse();
+        assertThat(ranks.putFirst(toms, room.priya()).refusal()).contains(new PlanRefusal.NotYoursToPutFirst());
+        assertThat(ranks.putFirst(UUID.randomUUID(), room.tom()).refusal())
+                .contains(new PlanRefusal.NotYoursToPutFirst());
     }
 
     @Test
@@ -85,16 +88,16 @@ abstract class ChoiceRankStoreContract extends StoreContract {
         try {
             for (int round = 0; round < 15; round++) {
                 CyclicBarrier together = new CyclicBarrier(2);
-                Callable<Boolean> one = () -> {
+                Callable<Decision<UUID>> one = () -> {
                     together.await();
                     return ranks.putFirst(first, room.tom());
                 };
-                Callable<Boolean> other = () -> {
+                Callable<Decision<UUID>> other = () -> {
                     together.await();
                     return ranks.putFirst(second, room.tom());
                 };
-                for (var done : both.invokeAll(List.of(one, other))) {
-                    assertThat(done.get()).isTrue();
+                for (var pressed : both.invokeAll(List.of(one, other))) {
+                    assertThat(pressed.get()).isInstanceOf(Decision.Done.class);
                 }
                 assertThat(ranks.choices().values()).containsExactlyInAnyOrder(1, 2);
             }

@@ -2,6 +2,7 @@ package warmshelf.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static warmshelf.db.generated.Tables.AUDIT_LINE;
+import static warmshelf.testing.Decided.done;
 
 import java.time.LocalDate;
 import java.util.UUID;
@@ -13,6 +14,7 @@ import warmshelf.allocation.PlaceAndDays;
 import warmshelf.allocation.Slot;
 import warmshelf.allocation.StayStore;
 import warmshelf.crop.CropCatalogue;
+import warmshelf.decision.Decision;
 import warmshelf.testing.GrowRoom;
 import warmshelf.testing.StoreContract;
 
@@ -70,10 +72,10 @@ abstract class OutageDecisionStoreContract extends StoreContract {
         mats.takeOut(room.m1(), FROM, TO, "Lent.", room.tom());
         UUID out = mats.reachingBeyond(FROM).get(0).id();
 
-        assertThat(mats.end(out, FROM.plusDays(2), room.priya())).isTrue();
+        assertThat(done(mats.end(out, FROM.plusDays(2), room.priya()))).isEqualTo(out);
 
         assertThat(mats.reachingBeyond(FROM).get(0).to()).isEqualTo(FROM.plusDays(2));
-        assertThat(mats.end(out, FROM.plusDays(1), room.priya())).isFalse();
+        assertThat(mats.end(out, FROM.plusDays(1), room.priya())).isInstanceOf(Decision.Missing.class);
     }
 
     @Test
@@ -81,7 +83,7 @@ abstract class OutageDecisionStoreContract extends StoreContract {
         mats.takeOut(room.m1(), FROM, TO, "Lent.", room.tom());
         UUID out = mats.reachingBeyond(FROM).get(0).id();
 
-        assertThat(mats.end(out, FROM.minusDays(3), room.priya())).isTrue();
+        assertThat(done(mats.end(out, FROM.minusDays(3), room.priya()))).isEqualTo(out);
 
         assertThat(mats.reachingBeyond(FROM.minusDays(3))).isEmpty();
     }

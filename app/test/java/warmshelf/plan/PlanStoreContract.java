@@ -1,13 +1,13 @@
 package warmshelf.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static warmshelf.testing.Decided.done;
 
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
@@ -19,6 +19,7 @@ import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import warmshelf.allocation.Slot;
+import warmshelf.decision.Decision;
 import warmshelf.plan.engine.DayRange;
 import warmshelf.plan.engine.PlacedStay;
 import warmshelf.plan.engine.PlanQuestion;
@@ -54,7 +55,7 @@ abstract class PlanStoreContract extends StoreContract {
 
     @Test
     void a_finished_run_is_proposed_as_it_was_found() {
-        UUID id = begin().orElseThrow();
+        UUID id = done(begin());
 
         plans.finish(id, new SeasonPlanner.Found(BEST, 2, false), 7);
 
@@ -72,7 +73,7 @@ abstract class PlanStoreContract extends StoreContract {
         CyclicBarrier together = new CyclicBarrier(askers);
         ExecutorService all = Executors.newFixedThreadPool(askers);
         try {
-            List<Callable<Optional<UUID>>> asks = new ArrayList<>();
+            List<Callable<Decision<UUID>>> asks = new ArrayList<>();
             for (int i = 0; i < askers; i++) {
                 asks.add(() -> {
                     together.await(20, TimeUnit.SECONDS);
@@ -80,8 +81,8 @@ abstract class PlanStoreContract extends StoreContract {
                 });
             }
             int begun = 0;
-            for (Future<Optional<UUID>> answer : all.invokeAll(asks)) {
-                begun += answer.get().isPresent() ? 1 : 0;
+            for (Future<Decision<UUID>> answer : all.invokeAll(asks)) {
+                begun += answer.get() instanceof Decision.Done ? 1 : 0;
             }
             assertThat(begun).isEqualTo(1);
         } finally {
@@ -91,15 +92,15 @@ abstract class PlanStoreContract extends StoreContract {
 
     @Test
     void a_silent_run_is_lost_with_its_best_plan_and_its_turn_goes_to_the_next() {
-        UUID silent = begin().orElseThrow();
+        UUID silent = done(begin());
         plans.keepBest(silent, new SeasonPlanner.Progress(BEST, 2, 1));
         clock.advance(Duration.ofSeconds(59));
-        assertThat(begin()).isEmpty();
+        assertThat(begin().refusal()).contains(new PlanRefusal.AnotherRuns());
 
         clock.advance(Duration.ofSeconds(2));
 
         assertThat(plans.find(silent).orElseThrow().state()).isEqualTo(KeptPlan.State.LOST);
-        UUID next = begin().orElseThrow();
+        UUID next = done(begin());
         assertThat(plans.beat(silent, 62)).isFalse();
         plans.finish(silent, new SeasonPlanner.Found(PlanJson.NOTHING, 0, false), 62);
         assertThat(plans.find(silent).orElseThrow().plan()).isEqualTo(BEST);
@@ -108,24 +109,35 @@ abstract class PlanStoreContract extends StoreContract {
 
     @Test
     void a_beating_run_keeps_its_turn_until_it_is_asked_to_stop() {
-        UUID id = begin().orElseThrow();
+        UUID id = done(begin());
         clock.advance(Duration.ofSeconds(50));
         assertThat(plans.beat(id, 50)).isTrue();
         clock.advance(Duration.ofSeconds(50));
 
         assertThat(plans.find(id).orElseThrow().isRunning()).isTrue();
-        plans.askToStop(id, room.tom());
+        done(plans.askToStop(id, room.tom()));
         assertThat(plans.beat(id, 100)).isFalse();
     }
 
     @Test
-    void of_two_changes_to_one_version_the_first_counts() {
-        UUID id = begin().orElseThrow();
+    void a_plan_that_is_not_worked_on_cannot_be_stopped() {
+        UUID id = done(begin());
         plans.finish(id, new SeasonPlanner.Found(BEST, 2, false), 7);
 
-        assertThat(plans.change(id, 1, PlanJson.NOTHING, "all taken out", room.tom()))
-                .isTrue();
-        assertThat(plans.change(id, 1, BEST, "put back", room.priya())).isFalse();
+        assertThat(plans.askToStop(id, room.tom()).refusal())
+                .contains(new PlanRefusal.DoesNotRun(KeptPlan.State.PROPOSED));
+        assertThat(plans.askToStop(UUID.randomUUID(), room.tom())).isInstanceOf(Decision.Missing.class);
+    }
+
+    @Test
+    void of_two_changes_to_one_version_the_first_counts() {
+        UUID id = done(begin());
+        plans.finish(id, new SeasonPlanner.Found(BEST, 2, false), 7);
+
+        assertThat(done(plans.change(id, 1, PlanJson.NOTHING, "all taken out", room.tom())))
+                .isEqualTo(2);
+        assertThat(plans.change(id, 1, BEST, "put back", room.priya()).refusal())
+                .contains(new PlanRefusal.EditNotKept("put back"));
 
         assertThat(plans.find(id).orElseThrow().plan()).isEqualTo(PlanJson.NOTHING);
         assertThat(plans.editsSince(id, 1)).containsExactly(new PlanStore.Edit(2, "all taken out", "Tom Okafor"));
@@ -134,7 +146,7 @@ abstract class PlanStoreContract extends StoreContract {
 
     @Test
     void a_cancelled_job_keeps_the_best_it_had() throws Exception {
-        UUID id = begin().orElseThrow();
+        UUID id = done(begin());
         CountDownLatch improved = new CountDownLatch(1);
         SeasonPlanner patient = (asked, startingNumber, seconds, listener, cancelled) -> {
             listener.accept(new SeasonPlanner.Progress(BEST, 2, 0));
@@ -158,7 +170,7 @@ abstract class PlanStoreContract extends StoreContract {
 
     @Test
     void a_planner_that_breaks_leaves_a_failed_plan_and_a_free_turn() throws Exception {
-        UUID id = begin().orElseThrow();
+        UUID id = done(begin());
         SeasonPlanner broken = (asked, startingNumber, seconds, listener, cancelled) -> {
             throw new IllegalStateException("for a test");
         };
@@ -168,10 +180,10 @@ abstract class PlanStoreContract extends StoreContract {
                 .join(20_000);
 
         assertThat(plans.find(id).orElseThrow().state()).isEqualTo(KeptPlan.State.FAILED);
-        assertThat(begin()).isPresent();
+        assertThat(plans.find(done(begin()))).isPresent();
     }
 
-    private Optional<UUID> begin() {
+    private Decision<UUID> begin() {
         return plans.begin(question, List.of(), new PlanStore.Manner(5, 30, false), room.tom());
     }
 }

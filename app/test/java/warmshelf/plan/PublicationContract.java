@@ -80,7 +80,7 @@ abstract class PublicationContract extends StoreContract {
         UUID refused = waiting(room.priyasTomatoes(), false);
         UUID plan = proposed(Set.of(), true, List.of(on(placed, 1, LEFT)), refused);
 
-        assertThat(publish(plan)).isTrue();
+        assertThat(publish(plan)).isEqualTo(plan);
 
         List<Stay> stays = stays(placed);
         assertThat(stays).extracting(Stay::kind).containsExactly("mat", "lit");
@@ -141,7 +141,7 @@ abstract class PublicationContract extends StoreContract {
         assertThat(PlanView.of(changed).members().get(0).lines().get(0).what())
                 .isEqualTo("keeps its mat and gets another place under the light");
 
-        assertThat(done(publications.publish(plan, 1, changed, room.priya()))).isTrue();
+        assertThat(done(publications.publish(plan, 1, changed, room.priya()))).isEqualTo(plan);
 
         assertThat(stays(sowing).get(0).placeId()).isEqualTo(before.placeId());
         assertThat(stays(sowing).get(1).placeId()).isEqualTo(room.lit2());
@@ -203,7 +203,7 @@ abstract class PublicationContract extends StoreContract {
         publish(plan);
         assertThat(stays(moved).get(0).placeId()).isEqualTo(room.m1Place2());
 
-        PlanUndoStore.Undone undone = undoing.undo(plan, TODAY, room.priya()).orElseThrow();
+        PlanUndoStore.Undone undone = done(undoing.undo(plan, TODAY, room.priya()));
 
         assertThat(undone.restored()).isEqualTo(1);
         assertThat(undone.waiting()).isEqualTo(1);
@@ -214,7 +214,7 @@ abstract class PublicationContract extends StoreContract {
         assertThat(stays(fresh)).isEmpty();
         assertThat(state(fresh)).isEqualTo(SpaceRequest.State.WAITING);
         assertThat(notes.ofMember(room.tom()).get(0).words()).contains("lies where it lay before: Hall cellar");
-        assertThat(undoing.undo(plan, TODAY, room.priya())).isEmpty();
+        assertThat(undoing.undo(plan, TODAY, room.priya()).refusal()).contains(new PlanRefusal.NothingToUndo());
     }
 
     @Test
@@ -227,7 +227,7 @@ abstract class PublicationContract extends StoreContract {
         assertThat(stays(first)).isEmpty();
         assertThat(database().sql().fetchCount(QUARTER_DAY)).isZero();
 
-        assertThat(undoing.undo(plan, TODAY, room.priya())).isPresent();
+        done(undoing.undo(plan, TODAY, room.priya()));
 
         assertThat(stays(first))
                 .extracting(Stay::placeId, Stay::from, Stay::to)
@@ -243,7 +243,7 @@ abstract class PublicationContract extends StoreContract {
         publish(plan);
         UUID counter = published(room.priyasTomatoes(), 1, LEFT);
 
-        PlanUndoStore.Undone undone = undoing.undo(plan, TODAY, room.priya()).orElseThrow();
+        PlanUndoStore.Undone undone = done(undoing.undo(plan, TODAY, room.priya()));
 
         assertThat(undone.restored()).isZero();
         assertThat(undone.waiting()).isEqualTo(1);
@@ -260,7 +260,7 @@ abstract class PublicationContract extends StoreContract {
         publish(plan);
         sow(begun);
 
-        PlanUndoStore.Undone undone = undoing.undo(plan, TODAY, room.priya()).orElseThrow();
+        PlanUndoStore.Undone undone = done(undoing.undo(plan, TODAY, room.priya()));
 
         assertThat(undone.begun()).containsExactly("Tom Okafor's Pepper, sweet and mild hot · Lantern Row");
         assertThat(stays(begun)).hasSize(1);
@@ -277,7 +277,7 @@ abstract class PublicationContract extends StoreContract {
             stores.stays().layOnMat(tx.dsl(), sowing, spot(2, LEFT), 26, new Band(24, 30), room.priya());
         });
 
-        assertThat(undoing.undo(plan, TODAY, room.priya())).isEmpty();
+        assertThat(undoing.undo(plan, TODAY, room.priya()).refusal()).contains(new PlanRefusal.NothingToUndo());
         assertThat(stays(sowing)).hasSize(1);
     }
 
@@ -288,7 +288,7 @@ abstract class PublicationContract extends StoreContract {
         publish(plan);
         assertThat(setPoints()).isNotEmpty().containsValue(26.0);
 
-        PlanUndoStore.Undone undone = undoing.undo(plan, TODAY, room.priya()).orElseThrow();
+        PlanUndoStore.Undone undone = done(undoing.undo(plan, TODAY, room.priya()));
 
         assertThat(setPoints()).isEmpty();
         assertThat(undone.matsKept()).isEmpty();
@@ -308,11 +308,11 @@ abstract class PublicationContract extends StoreContract {
         assertThat(draft(plan).plan().setPoints())
                 .extracting(SetPointSpan::celsius)
                 .containsOnly(26.1);
-        assertThat(publish(plan)).isTrue();
+        assertThat(publish(plan)).isEqualTo(plan);
 
         assertThat(setPoints()).hasSizeGreaterThan(5);
         assertThat(setPoints().values()).containsOnly(26.1);
-        undoing.undo(plan, TODAY, room.priya());
+        done(undoing.undo(plan, TODAY, room.priya()));
         assertThat(setPoints()).hasSize(3).containsEntry(START, 26.1);
     }
 
@@ -324,7 +324,7 @@ abstract class PublicationContract extends StoreContract {
         publish(plan);
         assertThat(setPoints()).containsEntry(START.plusDays(2), 26.0);
 
-        undoing.undo(plan, TODAY, room.priya());
+        done(undoing.undo(plan, TODAY, room.priya()));
 
         assertThat(setPoints())
                 .containsOnly(
@@ -338,7 +338,7 @@ abstract class PublicationContract extends StoreContract {
         publish(plan);
         set(START, START.plusDays(2), 27);
 
-        PlanUndoStore.Undone undone = undoing.undo(plan, TODAY, room.priya()).orElseThrow();
+        PlanUndoStore.Undone undone = done(undoing.undo(plan, TODAY, room.priya()));
 
         assertThat(setPoints())
                 .containsOnly(java.util.Map.entry(START, 27.0), java.util.Map.entry(START.plusDays(1), 27.0));
@@ -354,7 +354,7 @@ abstract class PublicationContract extends StoreContract {
         UUID plan = proposed(Set.of(), false, List.of(on(sowing, 1, LEFT)));
         publish(plan);
 
-        PlanUndoStore.Undone undone = undoing.undo(plan, TODAY, room.priya()).orElseThrow();
+        PlanUndoStore.Undone undone = done(undoing.undo(plan, TODAY, room.priya()));
 
         assertThat(undone.matsKept()).isEmpty();
         assertThat(database().sql().fetchCount(MAT_DAY, MAT_DAY.BY_HAND.isTrue()))
@@ -378,7 +378,7 @@ abstract class PublicationContract extends StoreContract {
                 .transaction(tx ->
                         stores.stays().layOnMat(tx.dsl(), other, spot(1, RIGHT), 26, new Band(24, 30), room.tom()));
 
-        PlanUndoStore.Undone undone = undoing.undo(plan, TODAY, room.priya()).orElseThrow();
+        PlanUndoStore.Undone undone = done(undoing.undo(plan, TODAY, room.priya()));
 
         assertThat(stays(other)).hasSize(1);
         assertThat(setPoints())
@@ -410,7 +410,7 @@ abstract class PublicationContract extends StoreContract {
                 room.priya()));
         assertThat(setPoints()).containsEntry(START, 26.0);
 
-        undoing.undo(plan, TODAY, room.priya());
+        done(undoing.undo(plan, TODAY, room.priya()));
 
         assertThat(setPoints()).containsEntry(START, 25.0).containsEntry(START.plusDays(59), 25.0);
         assertThat(stays(before)).hasSize(1);
@@ -422,7 +422,7 @@ abstract class PublicationContract extends StoreContract {
         UUID plan = proposed(Set.of(), false, List.of(on(sowing, 1, LEFT)));
         publish(plan);
 
-        undoing.undo(plan, TODAY, room.priya());
+        done(undoing.undo(plan, TODAY, room.priya()));
 
         assertThat(freed.reachingBeyond(TODAY)).isEmpty();
         assertThat(freed.heldBeyond(TODAY)).containsExactly(new FreedSpaceStore.HeldBack(plan, 1));
@@ -441,7 +441,7 @@ abstract class PublicationContract extends StoreContract {
         UUID second = waiting(room.priyasTomatoes(), false);
         UUID plan = proposed(Set.of(), false, List.of(on(first, 1, LEFT), on(second, 1, RIGHT)));
         publish(plan);
-        undoing.undo(plan, TODAY, room.priya());
+        done(undoing.undo(plan, TODAY, room.priya()));
 
         publish(proposed(Set.of(), false, List.of(on(first, 1, LEFT)), second));
 
@@ -552,8 +552,7 @@ abstract class PublicationContract extends StoreContract {
     /** A request that an earlier plan placed on M1. */
     private UUID published(UUID sowing, int place, Slot slot) {
         waiting(sowing, false);
-        assertThat(publish(proposed(Set.of(), false, List.of(on(sowing, place, slot)))))
-                .isTrue();
+        publish(proposed(Set.of(), false, List.of(on(sowing, place, slot))));
         return sowing;
     }
 
@@ -564,8 +563,7 @@ abstract class PublicationContract extends StoreContract {
     /** A finished plan of those placements at 26 °C, each as long as it needs there and with the light it asked for. */
     private UUID proposed(Set<UUID> freed, boolean withLight, List<PlacedStay> placements, UUID... refused) {
         SeasonQuestion question = questions.question(freed, withLight, TODAY);
-        UUID plan = plans.begin(question, freed, new PlanStore.Manner(1, 5, withLight), room.priya())
-                .orElseThrow();
+        UUID plan = done(plans.begin(question, freed, new PlanStore.Manner(1, 5, withLight), room.priya()));
         List<PlacedStay> placed =
                 placements.stream().map(stay -> whole(question, stay)).toList();
         DayRange warm = new DayRange(
@@ -605,7 +603,7 @@ abstract class PublicationContract extends StoreContract {
         return draft;
     }
 
-    private boolean publish(UUID plan) {
+    private UUID publish(UUID plan) {
         return done(publications.publish(plan, 1, draft(plan), room.priya()));
     }
 
