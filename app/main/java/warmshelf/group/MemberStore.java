@@ -4,6 +4,7 @@ import static warmshelf.db.generated.Tables.GROUP_PROFILE;
 import static warmshelf.db.generated.Tables.MEMBER;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.jooq.DSLContext;
@@ -12,6 +13,8 @@ import org.jspecify.annotations.Nullable;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
 import warmshelf.db.generated.tables.records.MemberRecord;
+import warmshelf.decision.Decision;
+import warmshelf.decision.Declined;
 
 /** The people of the group, those who have left included: their sowings stay. */
 public final class MemberStore {
@@ -85,12 +88,12 @@ public final class MemberStore {
         return id;
     }
 
-    /** Makes a member a coordinator or back; false when nobody would be left to coordinate. */
-    public boolean setCoordinator(UUID id, boolean coordinator, UUID by) {
-        return database.sql().transactionResult(inside -> {
+    /** Makes a member a coordinator or back; a no when nobody would be left to coordinate. */
+    public Decision<UUID> setCoordinator(UUID id, boolean coordinator, UUID by) {
+        return Decision.of(() -> database.sql().transactionResult(inside -> {
             DSLContext sql = inside.dsl();
-            if (!coordinator && isLastCoordinator(sql, id)) {
-                return false;
+            if (!coordinator) {
+                keepACoordinator(sql, id);
             }
             sql.update(MEMBER)
                     .set(MEMBER.ROLE, coordinator ? "coordinator" : "member")
@@ -101,19 +104,17 @@ public final class MemberStore {
                 LinkStore.withdrawAllOf(sql, id, audit.now());
             }
             audit.write(sql, by, coordinator ? "make coordinator" : "make member", "member", id, "");
-            return true;
-        });
+            return id;
+        }));
     }
 
-    /** Notes that someone has left and signs them out everywhere; false for the last coordinator. */
-    public boolean leave(UUID id, UUID by) {
-        return database.sql().transactionResult(inside -> {
-            if (isLastCoordinator(inside.dsl(), id)) {
-                return false;
-            }
+    /** Notes that someone has left and signs them out everywhere; a no for the last coordinator. */
+    public Decision<UUID> leave(UUID id, UUID by) {
+        return Decision.of(() -> database.sql().transactionResult(inside -> {
+            keepACoordinator(inside.dsl(), id);
             leave(inside.dsl(), id, by);
-            return true;
-        });
+            return id;
+        }));
     }
 
     /** Notes, within the caller's transaction, that someone who is not the last coordinator has left. */
@@ -191,16 +192,23 @@ public final class MemberStore {
         audit.write(sql, id, "change passphrase", "member", id, "");
     }
 
-    /** Whether the group would have no coordinator without this one; holds the group's row until the transaction ends. */
-    public boolean isLastCoordinator(DSLContext sql, UUID id) {
+    /**
+     * Sees to it that the group has a coordinator without this one, and holds its row until the transaction ends.
+     *
+     * @throws Declined when it would have none
+     */
+    public void keepACoordinator(DSLContext sql, UUID id) {
         // The group's row is locked first, so that two coordinators cannot each let the other go at the same moment.
         sql.select(GROUP_PROFILE.ID).from(GROUP_PROFILE).forUpdate().fetch();
-        List<UUID> coordinators = sql.select(MEMBER.ID)
+        Map<UUID, String> coordinators = sql.select(MEMBER.ID, MEMBER.NAME)
                 .from(MEMBER)
                 .where(MEMBER.ROLE.eq("coordinator"))
                 .and(MEMBER.LEFT_AT.isNull())
-                .fetch(MEMBER.ID);
-        return coordinators.equals(List.of(id));
+                .fetchMap(MEMBER.ID, MEMBER.NAME);
+        String name = coordinators.get(id);
+        if (name != null && coordinators.size() == 1) {
+            throw Declined.refused(new GroupRefusal.OnlyCoordinator(name));
+        }
     }
 
     private static Member member(MemberRecord row) {

@@ -11,6 +11,7 @@ import java.util.UUID;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import warmshelf.web.BrowserSession;
+import warmshelf.web.Decisions;
 import warmshelf.web.Notice;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
@@ -22,9 +23,6 @@ import warmshelf.words.FormReader;
 
 /** Who belongs to the group; coordinators invite, appoint and note who has left. */
 public final class PeoplePages implements Pages {
-    private static final String LAST_COORDINATOR =
-            "%s is the only coordinator, and the group needs one. Make someone else a coordinator first.";
-
     private final MemberStore members;
     private final LinkStore links;
     private final BrowserSession browsers;
@@ -80,9 +78,8 @@ public final class PeoplePages implements Pages {
                     HttpStatus.UNPROCESSABLE_CONTENT, "Role is not one of those accepted: member or coordinator.");
         }
         boolean coordinator = role.equals("coordinator");
-        if (!members.setCoordinator(member.id(), coordinator, Visitor.of(ctx).memberId())) {
-            throw Refusal.conflict(LAST_COORDINATOR.formatted(member.name()));
-        }
+        Visitor visitor = Visitor.of(ctx);
+        Decisions.doneOr(members.setCoordinator(member.id(), coordinator, visitor.memberId()), visitor.units());
         Respond.seeOther(
                 ctx,
                 "/people",

@@ -37,16 +37,16 @@ final class LeavingForm {
      *
      * @param receiver null where nothing is handed over
      */
-    record Decisions(Map<LeftThing, Fate> fates, @Nullable UUID receiver) {}
+    record Decided(Map<LeftThing, Fate> fates, @Nullable UUID receiver) {}
 
     /** The decisions on these things; empty, with the reasons in the reader, where one is missing or cannot be. */
-    Optional<Decisions> decisions(List<LeftThing> things, List<Member> others) {
+    Optional<Decided> decided(List<LeftThing> things, List<Member> others) {
         Map<LeftThing, Fate> fates = new LinkedHashMap<>();
         for (LeftThing thing : things) {
             fate(thing).ifPresent(fate -> fates.put(thing, fate));
         }
         UUID receiver = fates.containsValue(Fate.HANDED_OVER) ? receiver(others) : null;
-        return reader.ok() ? Optional.of(new Decisions(fates, receiver)) : Optional.empty();
+        return reader.ok() ? Optional.of(new Decided(fates, receiver)) : Optional.empty();
     }
 
     private Optional<Fate> fate(LeftThing thing) {

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.UUID;
 import warmshelf.group.Member;
 import warmshelf.group.MemberStore;
+import warmshelf.web.Decisions;
 import warmshelf.web.Notice;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
@@ -18,9 +19,6 @@ import warmshelf.words.FormReader;
 
 /** Somebody leaves: what they leave, what becomes of it, and taking that back for a day. */
 final class LeavingPages implements Pages {
-    private static final String LAST_COORDINATOR =
-            "%s is the only coordinator, and the group needs one. Make someone else a coordinator first.";
-
     private final MemberStore members;
     private final LeavingStore leavings;
     private final LeavingUndoStore undos;
@@ -55,35 +53,24 @@ final class LeavingPages implements Pages {
         Member member = present(ctx);
         List<LeftThing> things = leavings.things(member.id(), visitor.today());
         LeavingForm form = new LeavingForm(ctx.formParamMap());
-        Optional<LeavingForm.Decisions> decisions = form.decisions(things, others(member));
-        if (decisions.isEmpty()) {
+        Optional<LeavingForm.Decided> decided = form.decided(things, others(member));
+        if (decided.isEmpty()) {
             Respond.again(ctx, "leaving/show.peb", page(member, things, form.reader()));
             return;
         }
-        switch (leavings.leave(member, decisions.get(), visitor.today(), visitor.memberId())) {
-            case LAST_COORDINATOR -> throw Refusal.conflict(LAST_COORDINATOR.formatted(member.name()));
-            case CHANGED_MEANWHILE ->
-                throw Refusal.conflict(
-                        "What %s leaves has changed meanwhile, so nothing was saved. Open the page again and look through it once more."
-                                .formatted(member.name()));
-            case DONE -> {
-                Notice.leaveUndo(ctx, "/people/" + member.id() + "/leaving/undo");
-                Respond.seeOther(
-                        ctx,
-                        "/people",
-                        "%s has left and is signed out everywhere. It can be taken back for a day."
-                                .formatted(member.name()));
-            }
-        }
+        Decisions.doneOr(leavings.leave(member, decided.get(), visitor.today(), visitor.memberId()), visitor.units());
+        Notice.leaveUndo(ctx, "/people/" + member.id() + "/leaving/undo");
+        Respond.seeOther(
+                ctx,
+                "/people",
+                "%s has left and is signed out everywhere. It can be taken back for a day.".formatted(member.name()));
     }
 
     private void undo(Context ctx) {
         Visitor visitor = Visitor.of(ctx);
         Member member = members.find(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
-        LeavingUndoStore.Undone undone = undos.undo(member.id(), visitor.today(), visitor.memberId())
-                .orElseThrow(() -> Refusal.conflict(
-                        "That %s left can no longer be taken back; a coordinator can still say on People that they are back."
-                                .formatted(member.name())));
+        LeavingUndoStore.Undone undone =
+                Decisions.doneOr(undos.undo(member, visitor.today(), visitor.memberId()), visitor.units());
         Respond.seeOther(ctx, "/people", "%s is back%s".formatted(member.name(), words(undone)));
     }
 

@@ -15,6 +15,8 @@ import org.jooq.Record2;
 import org.jspecify.annotations.Nullable;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
+import warmshelf.decision.Decision;
+import warmshelf.decision.Declined;
 import warmshelf.duty.DutyStore;
 import warmshelf.duty.Turn;
 import warmshelf.group.Member;
@@ -49,42 +51,37 @@ final class LeavingStore {
         return things.of(sql, member, today);
     }
 
-    /** What came of letting somebody go. */
-    enum Outcome {
-        DONE,
-        LAST_COORDINATOR,
-        /** Something came or went since it was decided; nothing is written then. */
-        CHANGED_MEANWHILE
-    }
-
-    /** Lets a member go as decided, all or nothing. */
-    Outcome leave(Member member, LeavingForm.Decisions decisions, LocalDate today, UUID by) {
-        return sql.transactionResult(inside -> {
+    /**
+     * Lets a member go as decided, all or nothing; a no for the only coordinator, and when something came or went since it was
+     * decided.
+     *
+     * @return the id of the leaving
+     */
+    Decision<UUID> leave(Member member, LeavingForm.Decided decided, LocalDate today, UUID by) {
+        return Decision.of(() -> sql.transactionResult(inside -> {
             DSLContext tx = inside.dsl();
-            if (members.isLastCoordinator(tx, member.id())) {
-                return Outcome.LAST_COORDINATOR;
-            }
+            members.keepACoordinator(tx, member.id());
             boolean asDecided = new HashSet<>(things.of(tx, member.id(), today))
-                    .equals(decisions.fates().keySet());
+                    .equals(decided.fates().keySet());
             // The rota first: it says so, and writes nothing, when somebody was quicker.
-            if (!asDecided || !handTurns(tx, member.id(), decisions, today, by)) {
-                return Outcome.CHANGED_MEANWHILE;
+            if (!asDecided || !handTurns(tx, member.id(), decided, today, by)) {
+                throw Declined.overtaken(new LeavingRefusal.ChangedMeanwhile(member.name()));
             }
-            UUID leaving = note(tx, member, decisions.receiver(), by);
-            decisions.fates().forEach((thing, fate) -> {
+            UUID leaving = note(tx, member, decided.receiver(), by);
+            decided.fates().forEach((thing, fate) -> {
                 keep(tx, leaving, thing, fate);
-                carryOut(tx, thing, fate, decisions.receiver(), by);
+                carryOut(tx, thing, fate, decided.receiver(), by);
             });
             members.leave(tx, member.id(), by);
-            return Outcome.DONE;
-        });
+            return leaving;
+        }));
     }
 
-    private boolean handTurns(DSLContext tx, UUID member, LeavingForm.Decisions decisions, LocalDate today, UUID by) {
-        List<DutyStore.Change> changes = decisions.fates().entrySet().stream()
+    private boolean handTurns(DSLContext tx, UUID member, LeavingForm.Decided decided, LocalDate today, UUID by) {
+        List<DutyStore.Change> changes = decided.fates().entrySet().stream()
                 .filter(each -> each.getKey().kind() == LeftKind.TURN)
                 .map(each -> new DutyStore.Change(
-                        Turn.parse(each.getKey().key()), member, receiver(each, decisions.receiver())))
+                        Turn.parse(each.getKey().key()), member, receiver(each, decided.receiver())))
                 .toList();
         return duties.write(tx, changes, today, by).overtaken().isEmpty();
     }

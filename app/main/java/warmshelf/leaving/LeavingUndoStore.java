@@ -8,7 +8,6 @@ import static warmshelf.db.generated.Tables.SOWING;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import org.jooq.Condition;
@@ -18,8 +17,11 @@ import warmshelf.db.Audit;
 import warmshelf.db.Database;
 import warmshelf.db.generated.tables.records.LeavingRecord;
 import warmshelf.db.generated.tables.records.LeavingThingRecord;
+import warmshelf.decision.Decision;
+import warmshelf.decision.Declined;
 import warmshelf.duty.DutyStore;
 import warmshelf.duty.Turn;
+import warmshelf.group.Member;
 import warmshelf.group.MemberStore;
 import warmshelf.sowing.WithdrawalStore;
 
@@ -56,20 +58,20 @@ final class LeavingUndoStore {
      */
     record Undone(int returned, int others) {}
 
-    /** Takes a member's last leaving back; empty when it is too old, taken back already, or there is none. */
-    Optional<Undone> undo(UUID member, LocalDate today, UUID by) {
-        return sql.transactionResult(inside -> {
+    /** Takes a member's last leaving back; a no when it is too old, taken back already, or there is none. */
+    Decision<Undone> undo(Member member, LocalDate today, UUID by) {
+        return Decision.of(() -> sql.transactionResult(inside -> {
             DSLContext tx = inside.dsl();
             LeavingRecord leaving = tx.selectFrom(LEAVING)
-                    .where(LEAVING.MEMBER_ID.eq(member), open())
+                    .where(LEAVING.MEMBER_ID.eq(member.id()), open())
                     .orderBy(LEAVING.MADE_AT.desc())
                     .limit(1)
                     .forUpdate()
                     .fetchOne();
             if (leaving == null) {
-                return Optional.empty();
+                throw Declined.overtaken(new LeavingRefusal.NotUndoable(member.name()));
             }
-            members.comeBack(tx, member, leaving.getRoleBefore().equals("coordinator"), by);
+            members.comeBack(tx, member.id(), leaving.getRoleBefore().equals("coordinator"), by);
             leaving.setUndoneBy(by);
             leaving.setUndoneAt(audit.now());
             leaving.store();
@@ -79,8 +81,8 @@ final class LeavingUndoStore {
             int returned = (int) things.stream()
                     .filter(thing -> giveBack(tx, leaving, thing, today, by))
                     .count();
-            return Optional.of(new Undone(returned, things.size() - returned));
-        });
+            return new Undone(returned, things.size() - returned);
+        }));
     }
 
     private Condition open() {

@@ -13,6 +13,7 @@ import java.util.concurrent.Future;
 import org.jooq.exception.IntegrityConstraintViolationException;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import warmshelf.decision.Decision;
 import warmshelf.testing.StoreContract;
 import warmshelf.words.Units;
 
@@ -56,8 +57,9 @@ abstract class MemberStoreContract extends StoreContract {
 
     @Test
     void the_last_coordinator_stays_one() {
-        assertThat(members.setCoordinator(ilse, false, ilse)).isFalse();
-        assertThat(members.leave(ilse, ilse)).isFalse();
+        assertThat(members.setCoordinator(ilse, false, ilse).refusal())
+                .contains(new GroupRefusal.OnlyCoordinator("Ilse Brandt"));
+        assertThat(members.leave(ilse, ilse).refusal()).contains(new GroupRefusal.OnlyCoordinator("Ilse Brandt"));
         assertThat(members.find(ilse).orElseThrow().coordinator()).isTrue();
     }
 
@@ -67,12 +69,15 @@ abstract class MemberStoreContract extends StoreContract {
             UUID other = add("Other " + round, true);
             ExecutorService both = Executors.newFixedThreadPool(2);
 
-            List<Future<Boolean>> done = both.invokeAll(List.<Callable<Boolean>>of(
+            List<Future<Decision<UUID>>> done = both.invokeAll(List.<Callable<Decision<UUID>>>of(
                     () -> members.setCoordinator(ilse, false, ilse),
                     () -> members.setCoordinator(other, false, other)));
             both.shutdown();
 
-            assertThat(done).extracting(Future::get).containsExactlyInAnyOrder(true, false);
+            assertThat(done)
+                    .extracting(Future::get)
+                    .extracting(Decision.Done.class::isInstance)
+                    .containsExactlyInAnyOrder(true, false);
             members.setCoordinator(ilse, true, ilse);
             members.setCoordinator(other, false, ilse);
         }
