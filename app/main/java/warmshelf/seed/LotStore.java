@@ -21,8 +21,7 @@ import org.jooq.impl.DSL;
 import org.jspecify.annotations.Nullable;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
-import warmshelf.seed.Taking.Taken;
-import warmshelf.seed.Taking.TooFew;
+import warmshelf.decision.Decision;
 
 /** The box of lots in the database. */
 public final class LotStore {
@@ -178,8 +177,10 @@ public final class LotStore {
     /**
      * Takes seeds within the caller's transaction, all of them or none. The condition stands in the update itself, so that
      * two people taking at once can never bring a lot below nothing.
+     *
+     * @return how many were written off: none of a lot that nobody has counted
      */
-    public Taking take(DSLContext within, UUID lotId, int seeds, UUID by) {
+    public Decision<Integer> take(DSLContext within, UUID lotId, int seeds, UUID by) {
         if (seeds < 1) {
             throw new IllegalArgumentException("at least one seed is taken, was " + seeds);
         }
@@ -191,14 +192,14 @@ public final class LotStore {
                 .execute();
         if (changed == 1) {
             audit.write(within, by, "take", SUBJECT, lotId, seeds + " seeds");
-            return new Taken();
+            return new Decision.Done<>(seeds);
         }
         Integer left = within.select(LOT.SEEDS_LEFT)
                 .from(LOT)
                 .where(LOT.ID.eq(lotId))
                 .fetchSingle()
                 .value1();
-        return left == null ? new Taken() : new TooFew(left, seeds);
+        return left == null ? new Decision.Done<>(0) : new Decision.Refused<>(new SeedRefusal.TooFewLeft(left, seeds));
     }
 
     /** Puts seeds back that were taken by mistake, within the caller's transaction; a lot nobody has counted stays so. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import warmshelf.crop.CropCatalogue;
+import warmshelf.decision.Decision;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
@@ -45,11 +46,8 @@ final class OfferPages implements Pages {
         Lot lot = changeable(ctx);
         FormReader form = new FormReader(ctx.formParamMap());
         int seeds = form.wholeNumber("seeds", "Seeds offered", 0, most(lot));
-        if (form.ok() && offers.offer(lot.id(), seeds, Visitor.of(ctx).memberId()) instanceof Taking.TooFew) {
-            form.refuse(
-                    "seeds",
-                    "Seeds offered was %,d. %s can be offered."
-                            .formatted(seeds, new BalanceWords(balances.of(lot)).forOffering()));
+        if (form.ok()) {
+            refuse(ctx, form, offers.offer(lot.id(), seeds, Visitor.of(ctx).memberId()));
         }
         if (!form.ok()) {
             Respond.again(ctx, "seed/offer.peb", page(lot, form));
@@ -71,16 +69,21 @@ final class OfferPages implements Pages {
         FormReader form = new FormReader(ctx.formParamMap());
         int seeds = form.wholeNumber("seeds", "Seeds taken", 1, LotForm.MOST_SEEDS);
         UUID taken = UUID.randomUUID();
-        if (form.ok() && offers.take(lot, taken, seeds, Visitor.of(ctx).memberId()) instanceof Taking.TooFew few) {
-            form.refuse(
-                    "seeds",
-                    "Seeds taken was %,d, and %,d are offered; nothing was taken.".formatted(seeds, few.left()));
+        if (form.ok()) {
+            refuse(ctx, form, offers.take(lot, taken, seeds, Visitor.of(ctx).memberId()));
         }
         if (!form.ok()) {
             Respond.again(ctx, "seed/take.peb", page(lot, form));
             return;
         }
         Respond.seeOther(ctx, "/seeds/" + taken, "%,d seeds are yours, as a lot of their own.".formatted(seeds));
+    }
+
+    /** Says at the field why it was not done, if it was not. */
+    private static void refuse(Context ctx, FormReader form, Decision<?> decision) {
+        decision.refusal()
+                .ifPresent(reason ->
+                        form.refuse("seeds", reason.words(Visitor.of(ctx).units())));
     }
 
     private Lot changeable(Context ctx) {

@@ -8,8 +8,8 @@ import java.util.UUID;
 import org.jooq.DSLContext;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
-import warmshelf.seed.Taking.Taken;
-import warmshelf.seed.Taking.TooFew;
+import warmshelf.decision.Decision;
+import warmshelf.decision.Declined;
 
 /** Seed that is offered to everybody, and taken. */
 public final class OfferStore {
@@ -30,14 +30,15 @@ public final class OfferStore {
     /**
      * Offers so many seeds of a lot, in place of what was offered before; 0 takes the offer back.
      *
-     * @return {@link TooFew} when fewer than that are neither promised nor kept back
+     * @return how many are offered; a no when fewer than that are neither promised nor kept back
      */
-    public Taking offer(UUID lotId, int seeds, UUID by) {
-        return database.sql().transactionResult(work -> {
+    public Decision<Integer> offer(UUID lotId, int seeds, UUID by) {
+        return Decision.of(() -> database.sql().transactionResult(work -> {
             DSLContext sql = work.dsl();
-            Integer most = balances.held(sql, lotId).canBeOffered();
+            LotBalance balance = balances.held(sql, lotId);
+            Integer most = balance.canBeOffered();
             if (most != null && seeds > most) {
-                return new TooFew(most, seeds);
+                throw Declined.refused(new SeedRefusal.TooManyToOffer(balance, seeds));
             }
             sql.update(LOT)
                     .set(LOT.OFFERED, seeds)
@@ -45,22 +46,22 @@ public final class OfferStore {
                     .where(LOT.ID.eq(lotId))
                     .execute();
             audit.write(sql, by, "offer", SUBJECT, lotId, seeds + " seeds");
-            return new Taken();
-        });
+            return seeds;
+        }));
     }
 
     /**
      * Takes offered seeds, all of them or none, into a new lot of the taker's with the same tests. The lot is held meanwhile, so
      * that two who take at once never get more than was offered.
      *
-     * @param newLotId the id of the taker's lot
+     * @param newLotId the id of the taker's lot, which is also the answer
      */
-    public Taking take(Lot from, UUID newLotId, int seeds, UUID taker) {
-        return database.sql().transactionResult(work -> {
+    public Decision<UUID> take(Lot from, UUID newLotId, int seeds, UUID taker) {
+        return Decision.of(() -> database.sql().transactionResult(work -> {
             DSLContext sql = work.dsl();
             int offered = balances.held(sql, from.id()).offered();
             if (seeds > offered) {
-                return new TooFew(offered, seeds);
+                throw Declined.overtaken(new SeedRefusal.TooFewOffered(offered, seeds));
             }
             sql.update(LOT)
                     .set(LOT.OFFERED, offered - seeds)
@@ -75,8 +76,8 @@ public final class OfferStore {
                     .where(LOT.ID.eq(newLotId))
                     .execute();
             copyTests(sql, from.id(), newLotId);
-            return new Taken();
-        });
+            return newLotId;
+        }));
     }
 
     /** The lot of somebody else that a lot was taken from. */

@@ -3,6 +3,7 @@ package warmshelf.seed;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static warmshelf.db.generated.Tables.AUDIT_LINE;
+import static warmshelf.testing.Decided.done;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -14,10 +15,9 @@ import java.util.concurrent.Future;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import warmshelf.decision.Decision;
 import warmshelf.group.MemberStore;
 import warmshelf.group.NewMember;
-import warmshelf.seed.Taking.Taken;
-import warmshelf.seed.Taking.TooFew;
 import warmshelf.testing.StoreContract;
 
 abstract class LotStoreContract extends StoreContract {
@@ -121,9 +121,9 @@ abstract class LotStoreContract extends StoreContract {
     void seeds_are_taken_to_the_last_one_and_no_further() {
         UUID lot = add("pepper", "Harbour Light", 10);
 
-        assertThat(take(lot, 7)).isEqualTo(new Taken());
-        assertThat(take(lot, 4)).isEqualTo(new TooFew(3, 4));
-        assertThat(take(lot, 3)).isEqualTo(new Taken());
+        assertThat(done(take(lot, 7))).isEqualTo(7);
+        assertThat(take(lot, 4).refusal()).contains(new SeedRefusal.TooFewLeft(3, 4));
+        assertThat(done(take(lot, 3))).isEqualTo(3);
         assertThat(left(lot)).isZero();
     }
 
@@ -131,7 +131,7 @@ abstract class LotStoreContract extends StoreContract {
     void seeds_nobody_counted_can_be_taken_and_stay_uncounted() {
         UUID lot = add("pepper", "Harbour Light", null);
 
-        assertThat(take(lot, 400)).isEqualTo(new Taken());
+        assertThat(done(take(lot, 400))).isEqualTo(0);
         assertThat(left(lot)).isNull();
     }
 
@@ -139,14 +139,14 @@ abstract class LotStoreContract extends StoreContract {
     void people_who_take_at_the_same_time_never_get_more_than_there_is() throws Exception {
         UUID lot = add("pepper", "Harbour Light", 50);
         ExecutorService people = Executors.newFixedThreadPool(8);
-        List<Future<Taking>> takings = new ArrayList<>();
+        List<Future<Decision<Integer>>> takings = new ArrayList<>();
         for (int i = 0; i < 24; i++) {
             takings.add(people.submit(() -> take(lot, 3)));
         }
 
         int taken = 0;
-        for (Future<Taking> taking : takings) {
-            taken += taking.get() instanceof Taken ? 1 : 0;
+        for (Future<Decision<Integer>> taking : takings) {
+            taken += taking.get() instanceof Decision.Done ? 1 : 0;
         }
         people.shutdown();
 
@@ -215,7 +215,7 @@ abstract class LotStoreContract extends StoreContract {
         return lots.add(new NewLot(cropId, variety, 2026, seeds, null, false, ""), tom);
     }
 
-    private Taking take(UUID lot, int seeds) {
+    private Decision<Integer> take(UUID lot, int seeds) {
         return database().sql().transactionResult(work -> lots.take(work.dsl(), lot, seeds, tom));
     }
 

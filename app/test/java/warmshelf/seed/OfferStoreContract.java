@@ -4,9 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static warmshelf.db.generated.Tables.AUDIT_LINE;
 import static warmshelf.db.generated.Tables.LOT;
+import static warmshelf.testing.Decided.done;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
@@ -17,10 +19,9 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.RepeatedTest;
 import org.junit.jupiter.api.Test;
+import warmshelf.decision.Decision;
 import warmshelf.group.MemberStore;
 import warmshelf.group.NewMember;
-import warmshelf.seed.Taking.Taken;
-import warmshelf.seed.Taking.TooFew;
 import warmshelf.sowing.EntryStore;
 import warmshelf.sowing.LotUseStore;
 import warmshelf.testing.GrowRoom;
@@ -48,8 +49,8 @@ abstract class OfferStoreContract extends StoreContract {
     void no_more_is_offered_than_there_is() {
         UUID lot = add(20);
 
-        assertThat(offers.offer(lot, 21, tom)).isEqualTo(new TooFew(20, 21));
-        assertThat(offers.offer(lot, 20, tom)).isEqualTo(new Taken());
+        assertThat(mostOffered(offers.offer(lot, 21, tom))).isEqualTo(20);
+        assertThat(done(offers.offer(lot, 20, tom))).isEqualTo(20);
         assertThat(find(lot).offered()).isEqualTo(20);
     }
 
@@ -59,12 +60,13 @@ abstract class OfferStoreContract extends StoreContract {
         UUID lot = room.lots().add(new NewLot("pepper", "Lantern Row", 2026, 34, room.tom(), false, ""), room.tom());
         room.peppersOf(lot);
 
-        assertThat(offers.offer(lot, 23, tom)).isEqualTo(new TooFew(22, 23));
-        assertThat(offers.offer(lot, 22, tom)).isEqualTo(new Taken());
+        assertThat(mostOffered(offers.offer(lot, 23, tom))).isEqualTo(22);
+        assertThat(done(offers.offer(lot, 22, tom))).isEqualTo(22);
         // Planned by its owner before the offer was made smaller: what is promised comes first.
         room.peppersOf(lot);
-        assertThat(offers.take(find(lot), UUID.randomUUID(), 11, priya)).isEqualTo(new TooFew(10, 11));
-        assertThat(offers.take(find(lot), UUID.randomUUID(), 10, priya)).isEqualTo(new Taken());
+        assertThat(offers.take(find(lot), UUID.randomUUID(), 11, priya).refusal())
+                .contains(new SeedRefusal.TooFewOffered(10, 11));
+        done(offers.take(find(lot), UUID.randomUUID(), 10, priya));
         assertThat(find(lot).offered()).isZero();
     }
 
@@ -75,7 +77,7 @@ abstract class OfferStoreContract extends StoreContract {
         offers.offer(lot, 30, tom);
         UUID taken = UUID.randomUUID();
 
-        assertThat(offers.take(find(lot), taken, 12, priya)).isEqualTo(new Taken());
+        done(offers.take(find(lot), taken, 12, priya));
 
         Lot hers = find(taken);
         assertThat(hers.ownerId()).isEqualTo(priya);
@@ -103,7 +105,7 @@ abstract class OfferStoreContract extends StoreContract {
         offers.offer(lot, 5, tom);
         UUID taken = UUID.randomUUID();
 
-        assertThat(offers.take(find(lot), taken, 6, priya)).isEqualTo(new TooFew(5, 6));
+        assertThat(offers.take(find(lot), taken, 6, priya).refusal()).contains(new SeedRefusal.TooFewOffered(5, 6));
 
         assertThat(lots.find(taken)).isEmpty();
         assertThat(find(lot).seedsLeft()).isEqualTo(40);
@@ -114,7 +116,7 @@ abstract class OfferStoreContract extends StoreContract {
         UUID lot = add(null);
         offers.offer(lot, 10, tom);
 
-        assertThat(offers.take(find(lot), UUID.randomUUID(), 10, priya)).isEqualTo(new Taken());
+        done(offers.take(find(lot), UUID.randomUUID(), 10, priya));
         assertThat(find(lot).offered()).isZero();
         assertThat(find(lot).seedsLeft()).isNull();
     }
@@ -149,15 +151,18 @@ abstract class OfferStoreContract extends StoreContract {
         Lot seen = find(lot);
         CountDownLatch start = new CountDownLatch(1);
         ExecutorService people = Executors.newFixedThreadPool(2);
-        List<Future<Taking>> takings = List.of(
+        List<Future<Decision<UUID>>> takings = List.of(
                 people.submit(() -> takeWhenTold(start, seen, priya)),
                 people.submit(() -> takeWhenTold(start, seen, tom)));
         start.countDown();
 
-        List<Taking> answers = List.of(takings.get(0).get(), takings.get(1).get());
+        List<Decision<UUID>> answers =
+                List.of(takings.get(0).get(), takings.get(1).get());
         people.shutdown();
 
-        assertThat(answers).containsExactlyInAnyOrder(new Taken(), new TooFew(4, 6));
+        assertThat(answers)
+                .extracting(Decision::refusal)
+                .containsExactlyInAnyOrder(Optional.empty(), Optional.of(new SeedRefusal.TooFewOffered(4, 6)));
         assertThat(find(lot).seedsLeft()).isEqualTo(4);
         assertThat(find(lot).offered()).isEqualTo(4);
     }
@@ -186,9 +191,17 @@ abstract class OfferStoreContract extends StoreContract {
                 .contains("offer " + tom, "take offered " + priya);
     }
 
-    private Taking takeWhenTold(CountDownLatch start, Lot seen, UUID taker) throws InterruptedException {
+    private Decision<UUID> takeWhenTold(CountDownLatch start, Lot seen, UUID taker) throws InterruptedException {
         start.await();
         return offers.take(seen, UUID.randomUUID(), 6, taker);
+    }
+
+    private static @Nullable Integer mostOffered(Decision<Integer> refused) {
+        return refused.refusal()
+                .map(SeedRefusal.TooManyToOffer.class::cast)
+                .orElseThrow()
+                .balance()
+                .canBeOffered();
     }
 
     private void set(UUID lot, int left, int offered) {
