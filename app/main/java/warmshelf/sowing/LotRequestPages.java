@@ -4,8 +4,10 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Map;
-import warmshelf.seed.BalanceWords;
+import java.util.UUID;
+import warmshelf.decision.Decision;
 import warmshelf.seed.Lot;
+import warmshelf.web.Decisions;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
@@ -57,18 +59,12 @@ public final class LotRequestPages implements Pages {
     }
 
     private void keep(Context ctx, LotRequest request, int seeds, String reason, FormReader form) {
-        SeedClaimStore.Answer answer = stores.claims()
-                .answer(request.sowingId(), seeds, reason, Visitor.of(ctx).memberId());
-        switch (answer) {
-            case KEPT -> {}
-            case TOO_LATE -> throw tooLate();
-            case TOO_MANY ->
-                form.refuse(
-                        "seeds",
-                        "Seeds you give was %,d. %s can be given; what you keep back is changed on the lot’s page."
-                                .formatted(
-                                        seeds,
-                                        new BalanceWords(stores.balances().of(lot(request))).forGiving()));
+        Visitor visitor = Visitor.of(ctx);
+        Decision<UUID> answer = stores.claims().answer(request.sowingId(), seeds, reason, visitor.memberId());
+        if (answer instanceof Decision.Refused) {
+            form.refuse("seeds", Decisions.words(answer, visitor.units()));
+        } else {
+            Decisions.doneOr(answer, visitor.units());
         }
     }
 
@@ -94,14 +90,9 @@ public final class LotRequestPages implements Pages {
                 .filter(sowing -> sowing.stage().isBeforeSowing())
                 .isPresent();
         if (!request.isWaiting() || !beforeSowing) {
-            throw tooLate();
+            throw Refusal.conflict(new SowingRefusal.NeedsNoAnswer().words(visitor.units()));
         }
         return request;
-    }
-
-    private static Refusal tooLate() {
-        return Refusal.conflict(
-                "This needs no answer any more: it was answered, withdrawn or sown a moment ago. Nothing was changed.");
     }
 
     private Lot lot(LotRequest request) {

@@ -7,6 +7,8 @@ import org.jooq.DSLContext;
 import org.jspecify.annotations.Nullable;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
+import warmshelf.decision.Decision;
+import warmshelf.decision.Declined;
 import warmshelf.seed.BalanceWords;
 import warmshelf.seed.Lot;
 import warmshelf.seed.LotBalance;
@@ -56,15 +58,6 @@ public final class SeedClaimStore {
                         .formatted(new BalanceWords(balance).forMember(member), wanted);
             }
         }
-    }
-
-    /** What became of an owner's answer. */
-    public enum Answer {
-        KEPT,
-        /** It was answered, withdrawn or sown before. */
-        TOO_LATE,
-        /** Fewer seeds than that can be given; see the balance. */
-        TOO_MANY
     }
 
     /**
@@ -122,26 +115,31 @@ public final class SeedClaimStore {
         return "Its seed went to others meanwhile: choose another lot for it.";
     }
 
-    /** Answers a request for seed; no seeds mean no. Fewer than asked for leave the sowing with those. */
-    public Answer answer(UUID sowingId, int seeds, String reason, UUID by) {
-        return sql.transactionResult(inside -> {
+    /**
+     * Answers a request for seed; no seeds mean no. Fewer than asked for leave the sowing with those.
+     *
+     * @return the id of the sowing; refused when fewer seeds than that can be given, overtaken when it waits no more
+     */
+    public Decision<UUID> answer(UUID sowingId, int seeds, String reason, UUID by) {
+        return Decision.of(() -> sql.transactionResult(inside -> {
             DSLContext tx = inside.dsl();
             Optional<Sowing> held = sowings.findAndHold(tx, sowingId);
             Optional<LotRequest> request = requests.find(tx, sowingId).filter(LotRequest::isWaiting);
             if (held.isEmpty() || request.isEmpty() || !held.get().stage().isBeforeSowing()) {
-                return Answer.TOO_LATE;
+                throw Declined.overtaken(new SowingRefusal.NeedsNoAnswer());
             }
             Sowing sowing = held.get();
-            Integer most = balances.held(tx, sowing.lotId()).canBeGiven();
+            LotBalance balance = balances.held(tx, sowing.lotId());
+            Integer most = balance.canBeGiven();
             if (most != null && seeds > most) {
-                return Answer.TOO_MANY;
+                throw Declined.refused(new SowingRefusal.TooManyToGive(balance, seeds));
             }
             if (seeds > 0 && seeds < sowing.seeds()) {
                 int cells = (seeds + sowing.seedsPerCell() - 1) / sowing.seedsPerCell();
                 sowings.changeSeed(tx, sowing.with(seeds, cells), by);
             }
             requests.answer(tx, sowingId, seeds, reason, by);
-            return Answer.KEPT;
-        });
+            return sowingId;
+        }));
     }
 }

@@ -1,6 +1,7 @@
 package warmshelf.sowing;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static warmshelf.testing.Decided.done;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -24,7 +25,6 @@ import warmshelf.crop.Method;
 import warmshelf.seed.LotBalance;
 import warmshelf.seed.NewLot;
 import warmshelf.seed.Sharing;
-import warmshelf.sowing.SeedClaimStore.Answer;
 import warmshelf.sowing.SeedClaimStore.Claim;
 import warmshelf.testing.Crops;
 import warmshelf.testing.GrowRoom;
@@ -135,12 +135,12 @@ abstract class SeedClaimContract extends StoreContract {
 
         assertThat(find(hers).isWaiting()).isTrue();
         assertThat(balance(lot).holds()).hasSize(1).first().matches(hold -> hold.waitsForOwner());
-        assertThat(claims.answer(hers.id(), 12, "", room.tom())).isEqualTo(Answer.KEPT);
+        assertThat(done(claims.answer(hers.id(), 12, "", room.tom()))).isEqualTo(hers.id());
         assertThat(find(hers).isGranted()).isTrue();
         assertThat(balance(lot).holds()).hasSize(1).first().matches(hold -> !hold.waitsForOwner());
-        assertThat(claims.answer(hers.id(), 0, "", room.tom()))
+        assertThat(claims.answer(hers.id(), 0, "", room.tom()).refusal())
                 .as("answered once")
-                .isEqualTo(Answer.TOO_LATE);
+                .contains(new SowingRefusal.NeedsNoAnswer());
     }
 
     @Test
@@ -198,9 +198,10 @@ abstract class SeedClaimContract extends StoreContract {
         room.balances().share(lot, new Sharing(10, false), room.tom());
         kept(sowing(lot, room.tom(), 15));
 
-        assertThat(claims.answer(hers.id(), 6, "", room.tom())).isEqualTo(Answer.TOO_MANY);
+        assertThat(claims.answer(hers.id(), 6, "", room.tom()).refusal().orElseThrow())
+                .isInstanceOf(SowingRefusal.TooManyToGive.class);
         assertThat(find(hers).isWaiting()).isTrue();
-        assertThat(claims.answer(hers.id(), 5, "", room.tom())).isEqualTo(Answer.KEPT);
+        assertThat(done(claims.answer(hers.id(), 5, "", room.tom()))).isEqualTo(hers.id());
     }
 
     @Test
@@ -208,7 +209,7 @@ abstract class SeedClaimContract extends StoreContract {
         UUID lot = lot(null, room.tom());
         Sowing hers = kept(sowing(lot, room.priya(), 12));
 
-        assertThat(claims.answer(hers.id(), 12, "", room.tom())).isEqualTo(Answer.KEPT);
+        assertThat(done(claims.answer(hers.id(), 12, "", room.tom()))).isEqualTo(hers.id());
         assertThat(balance(lot).spokenFor()).isEqualTo(12);
     }
 
