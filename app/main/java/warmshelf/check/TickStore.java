@@ -136,11 +136,10 @@ public final class TickStore {
         if (isSown && !wasSown) {
             takeSeeds(tx, sowing, by);
         } else if (wasSown && !isSown) {
-            int taken = sowings.seedsTaken(tx, sowing.id());
-            if (taken > 0) {
-                lots.putBack(tx, sowing.lotId(), taken, by);
+            sowings.seedsTaken(tx, sowing.id()).ifPresent(taken -> {
+                lots.putBack(tx, sowing.lotId(), taken.seeds(), taken.counts(), by);
                 sowings.noteSeedsTaken(tx, sowing.id(), 0);
-            }
+            });
         }
     }
 
@@ -151,7 +150,7 @@ public final class TickStore {
                 .find(tx, sowing.id())
                 .filter(LotRequest::isWithoutSeed)
                 .isPresent();
-        if (ofAnotherLot || sowings.seedsTaken(tx, sowing.id()) > 0) {
+        if (ofAnotherLot || sowings.seedsTaken(tx, sowing.id()).isPresent()) {
             return;
         }
         Integer left = lots.hold(tx, sowing.lotId()).seedsLeft();

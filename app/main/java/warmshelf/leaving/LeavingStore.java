@@ -149,6 +149,7 @@ final class LeavingStore {
         if (fate == Fate.TAKEN_ALONG) {
             tx.update(LOT)
                     .set(LOT.SEEDS_LEFT, 0)
+                    .set(LOT.COUNTS, LOT.COUNTS.plus(1))
                     .set(LOT.OFFERED, 0)
                     .set(LOT.VERSION, LOT.VERSION.plus(1))
                     .where(LOT.ID.eq(lot))

@@ -158,6 +158,7 @@ public final class LotStore {
         return database.sql().transactionResult(work -> {
             int changed = work.dsl()
                     .update(LOT)
+                    .set(LOT.COUNTS, countsAfter(recount.seedsLeft()))
                     .set(LOT.SEEDS_LEFT, recount.seedsLeft())
                     .set(LOT.TREATED, recount.treated())
                     .set(LOT.NOTE, recount.note())
@@ -202,14 +203,26 @@ public final class LotStore {
         return left == null ? new Decision.Done<>(0) : new Decision.Refused<>(new SeedRefusal.TooFewLeft(left, seeds));
     }
 
-    /** Puts seeds back that were taken by mistake, within the caller's transaction; a lot nobody has counted stays so. */
-    public void putBack(DSLContext within, UUID lotId, int seeds, UUID by) {
-        within.update(LOT)
+    /**
+     * Puts seeds back that were taken by mistake, within the caller's transaction. A lot that was counted after they were taken
+     * stays as it was counted, and one that nobody has counted stays so.
+     *
+     * @param counts how often the lot had been counted when they were taken
+     */
+    public void putBack(DSLContext within, UUID lotId, int seeds, int counts, UUID by) {
+        int changed = within.update(LOT)
                 .set(LOT.SEEDS_LEFT, LOT.SEEDS_LEFT.plus(seeds))
                 .set(LOT.VERSION, LOT.VERSION.plus(1))
-                .where(LOT.ID.eq(lotId), LOT.SEEDS_LEFT.isNotNull())
+                .where(LOT.ID.eq(lotId), LOT.COUNTS.eq(counts), LOT.SEEDS_LEFT.isNotNull())
                 .execute();
-        audit.write(within, by, "put back", SUBJECT, lotId, seeds + " seeds");
+        if (changed == 1) {
+            audit.write(within, by, "put back", SUBJECT, lotId, seeds + " seeds");
+        }
+    }
+
+    /** Whoever corrects only a note has not counted, so the same figure again is no count. */
+    private static Field<Integer> countsAfter(@Nullable Integer counted) {
+        return DSL.when(LOT.SEEDS_LEFT.isNotDistinctFrom(counted), LOT.COUNTS).otherwise(LOT.COUNTS.plus(1));
     }
 
     /** What may still be offered when so many are left: never more than there are. */

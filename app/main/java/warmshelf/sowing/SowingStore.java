@@ -14,7 +14,10 @@ import java.util.Optional;
 import java.util.UUID;
 import org.jooq.Condition;
 import org.jooq.DSLContext;
+import org.jooq.Field;
 import org.jooq.Record;
+import org.jooq.Records;
+import org.jooq.impl.DSL;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.crop.Method;
 import warmshelf.db.Audit;
@@ -124,21 +127,32 @@ public final class SowingStore {
         audit.write(tx, by, "change seed", "sowing", sowing.id(), detail);
     }
 
-    /** The seeds that were written off the lot when this was sown; 0: none. */
-    public int seedsTaken(DSLContext tx, UUID sowing) {
-        Integer taken = tx.select(SOWING.SEEDS_TAKEN)
+    /**
+     * What was written off the lot when a sowing was sown.
+     *
+     * @param counts how often the lot had been counted by then
+     */
+    public record SeedsTaken(int seeds, int counts) {}
+
+    /** What was written off the lot when this was sown; empty: nothing. */
+    public Optional<SeedsTaken> seedsTaken(DSLContext tx, UUID sowing) {
+        return tx.select(SOWING.SEEDS_TAKEN, SOWING.SEEDS_TAKEN_COUNTS)
                 .from(SOWING)
-                .where(SOWING.ID.eq(sowing))
-                .fetchSingle(SOWING.SEEDS_TAKEN);
-        return taken == null ? 0 : taken;
+                .where(SOWING.ID.eq(sowing), SOWING.SEEDS_TAKEN.isNotNull())
+                .fetchOptional(Records.mapping(SeedsTaken::new));
     }
 
     /** Notes how many seeds were written off the lot for a sowing, within the caller's transaction; 0: none. */
     public void noteSeedsTaken(DSLContext tx, UUID sowing, int seeds) {
         tx.update(SOWING)
                 .set(SOWING.SEEDS_TAKEN, seeds == 0 ? null : seeds)
+                .set(SOWING.SEEDS_TAKEN_COUNTS, seeds == 0 ? DSL.castNull(Integer.class) : countsOfLot())
                 .where(SOWING.ID.eq(sowing))
                 .execute();
+    }
+
+    private static Field<Integer> countsOfLot() {
+        return DSL.field(DSL.select(LOT.COUNTS).from(LOT).where(LOT.ID.eq(SOWING.LOT_ID)));
     }
 
     /** How many cells a whole tray of the kind asked for has; empty where nobody said. */

@@ -14,7 +14,11 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import warmshelf.decision.Decision;
+import warmshelf.seed.Lot;
+import warmshelf.seed.Recount;
 import warmshelf.sowing.Entry;
 import warmshelf.sowing.EntryStep;
 import warmshelf.sowing.Problem;
@@ -248,6 +252,24 @@ abstract class TickStoreContract extends TickContract {
                 .isEqualTo(12);
         keep(sowing, step(EntryStep.SOWN));
         assertThat(left(lot)).isEqualTo(28);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"counted anew, 35, 35", "only the note corrected, 28, 40"})
+    void a_count_made_meanwhile_rules_over_what_was_put_back(String what, int seedsLeft, int after) {
+        UUID id = lot(40);
+        UUID sowing = room.peppersOf(id);
+        Draft sown = step(EntryStep.SOWN);
+        keep(sowing, sown);
+        Lot lot = room.lots().find(id).orElseThrow();
+        Recount recount = new Recount(seedsLeft, lot.treated(), what, lot.source(), lot.storage());
+        assertThat(room.lots().recount(id, recount, lot.version(), room.tom())).isTrue();
+
+        keep(sowing, step(EntryStep.SOAKED).correcting(sown));
+
+        assertThat(left(id)).isEqualTo(after);
+        keep(sowing, step(EntryStep.SOWN));
+        assertThat(left(id)).isEqualTo(after - 12);
     }
 
     @Test
