@@ -5,11 +5,25 @@
   const status = document.getElementById("round-status");
   const elsewhere = document.getElementById("round-elsewhere");
   const UNDOABLE = ["look", "soaked", "first-feed"];
+  const DAILY = ["look", "reading"];
   const OFF_BY_C = 2;
 
   const itemOf = (tick) => round.querySelector(`[data-sowing="${tick.subject}"], [data-mat="${tick.subject}"]`);
   const hour = (iso) => new Date(iso).toLocaleTimeString([], { hour: "2-digit", minute: "2-digit" });
   const isLater = (one, other) => Date.parse(one) > Date.parse(other);
+
+  const stepOf = (tick) => (tick.body.mat ? "reading" : tick.body.step);
+  const days = daysOf(round.dataset.zone);
+  const isOfToday = (tick) => days.format(new Date(tick.body.seenAt)) === days.format(new Date());
+
+  /** Days as the group counts them, or as the phone does where it does not know the group's zone. */
+  function daysOf(timeZone) {
+    try {
+      return new Intl.DateTimeFormat("en", { timeZone, dateStyle: "short" });
+    } catch {
+      return new Intl.DateTimeFormat("en", { dateStyle: "short" });
+    }
+  }
 
   function element(name, className, text) {
     const made = document.createElement(name);
@@ -92,17 +106,15 @@
     if (focused) (made.querySelector(`[data-act="${act}"]`) ?? made).focus();
   }
 
-  /** A check whose tick is kept is no more to be ticked, until the page itself knows of it. */
+  /** A check whose tick is kept is no more to be ticked, until the page itself knows of it or, of what is daily, another day. */
   function fold(shown) {
     for (const item of round.querySelectorAll("[data-sowing], [data-mat]")) {
       const mine = shown.filter((tick) => itemOf(tick) === item && tick.state !== "refused");
       const made = item.dataset.made ?? round.dataset.made;
-      const done = mine
-        .filter((tick) => tick.state === "waiting" || isLater(tick.sentAt, made))
-        .map((tick) => (tick.body.mat ? "reading" : tick.body.step))
-        .filter((step) => step !== "undone");
+      const ticked = mine.filter((tick) => stepOf(tick) !== "undone" && (tick.state === "waiting" || isLater(tick.sentAt, made)));
+      const done = ticked.filter((tick) => isOfToday(tick) || !DAILY.includes(stepOf(tick))).map(stepOf);
       // whoever enters a step has looked as well
-      if (done.length) done.push("look");
+      if (ticked.some(isOfToday)) done.push("look");
       for (const form of item.querySelectorAll("form.round__do")) {
         const step = item.dataset.mat ? "reading" : form.elements.step.value;
         (form.closest(".round__check") ?? form).hidden = done.includes(step);

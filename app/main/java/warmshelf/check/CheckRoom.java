@@ -26,14 +26,14 @@ public final class CheckRoom {
         return List.of(
                 new TodayPages(rounds, stores.space(), new PhotoStore(stores.database(), stores.audit()), aside, clock),
                 new ProblemPages(stores.histories(), stores.problems()),
-                new TickPages(stores.histories(), lightUntil, ticks, stores.space()),
+                new TickPages(stores.histories(), lightUntil, ticks, stores.space(), clock),
                 new BatchPages(
                         stores.histories(),
                         lightUntil,
                         readings,
                         new BatchStore(stores.database(), ticks, readings),
                         clock),
-                new ReadingPages(readings));
+                new ReadingPages(readings, clock));
     }
 
     /** How many of a member's own sowings want a look on a day. */

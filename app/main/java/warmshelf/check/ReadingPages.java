@@ -2,6 +2,7 @@ package warmshelf.check;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.time.Clock;
 import java.util.UUID;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
@@ -13,9 +14,11 @@ import warmshelf.words.FormReader;
 /** Reading a mat's thermometer. */
 public final class ReadingPages implements Pages {
     private final ReadingStore readings;
+    private final Clock clock;
 
-    ReadingPages(ReadingStore readings) {
+    ReadingPages(ReadingStore readings, Clock clock) {
         this.readings = readings;
+        this.clock = clock;
     }
 
     @Override
@@ -33,7 +36,8 @@ public final class ReadingPages implements Pages {
             Respond.again(ctx, "check/reading.peb", new ReadingPage(form, mat, name, UUID.randomUUID()));
             return;
         }
-        if (!readings.add(entryId(form, mat), mat, visitor.today(), celsius, visitor.memberId())) {
+        UUID id = new EntryIds(clock.instant(), visitor.zone(), readings::isKeptSince).of(form, mat, visitor.today());
+        if (!readings.add(id, mat, visitor.today(), celsius, visitor.memberId())) {
             throw Refusal.conflict(
                     "This reading's id was used for something else already. Load the page again and enter it once more.");
         }
@@ -46,15 +50,7 @@ public final class ReadingPages implements Pages {
     /**
      * The form of one reading.
      *
-     * @param tickId the id under which it will be kept
+     * @param page the random name from which its id is made, so that it counts once a day
      */
-    private record ReadingPage(FormReader form, UUID matId, String matName, UUID tickId) {}
-
-    private static UUID entryId(FormReader form, UUID mat) {
-        try {
-            return UUID.fromString(form.text("id"));
-        } catch (IllegalArgumentException notSent) {
-            return EntryIds.of(form, mat);
-        }
-    }
+    private record ReadingPage(FormReader form, UUID matId, String matName, UUID page) {}
 }

@@ -5,7 +5,9 @@ import static warmshelf.db.generated.Tables.MAT;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.Optional;
 import java.util.UUID;
 import org.jooq.DSLContext;
@@ -35,6 +37,11 @@ public final class ReadingStore {
      */
     public boolean add(UUID id, UUID mat, LocalDate day, double celsius, UUID by) {
         return add(sql, new Reading(id, mat, day, audit.now(), celsius), by) != Keeping.ID_IN_USE;
+    }
+
+    /** Whether an entry of that id was kept at that moment or later. */
+    boolean isKeptSince(UUID id, Instant since) {
+        return sql.fetchExists(ENTRY, ENTRY.ID.eq(id).and(ENTRY.MADE_AT.ge(since.atOffset(ZoneOffset.UTC))));
     }
 
     /** Keeps a reading within the caller's transaction, where there is one. */

@@ -67,7 +67,7 @@ final class SentForm {
         LocalDate today = LocalDate.ofInstant(now, zone);
         typed.get()
                 .put("seenOn", List.of(LocalDate.ofInstant(seenAt.get(), zone).toString()));
-        TickForm form = new TickForm(typed.get(), sowing, today);
+        TickForm form = new TickForm(typed.get(), sowing, today, new EntryIds(now, zone, (id, since) -> false));
         Optional<Tick> tick = form.tick();
         problem = String.join(" ", form.reader().problems().values());
         return tick.map(read ->

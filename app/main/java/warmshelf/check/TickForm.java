@@ -21,11 +21,14 @@ final class TickForm {
     private final FormReader reader;
     private final Sowing sowing;
     private final LocalDate today;
+    private final EntryIds ids;
 
-    TickForm(Map<String, List<String>> typed, Sowing sowing, LocalDate today) {
+    /** @param ids where the form brings no id of its own */
+    TickForm(Map<String, List<String>> typed, Sowing sowing, LocalDate today, EntryIds ids) {
         this.reader = new FormReader(typed);
         this.sowing = sowing;
         this.today = today;
+        this.ids = ids;
     }
 
     FormReader reader() {
@@ -34,8 +37,9 @@ final class TickForm {
 
     /** The tick, or empty when something typed cannot be taken; the reader then has the sentences. */
     Optional<Tick> tick() {
-        UUID id = uuid("id", "The entry's id").orElseGet(() -> EntryIds.of(reader, sowing.id()));
         EntryStep step = step();
+        LocalDate seenOn = seenOn();
+        UUID id = uuid("id", "The entry's id").orElseGet(() -> ids.of(reader, sowing.id(), seenOn));
         // A count that is left empty was not made; the button 'nothing yet' sends the count as it was.
         Integer sprouted = count(reader.text("nothing").isEmpty() ? "sprouted" : "nothing", "Sprouted so far");
         Integer moved = count("moved", "Moved so far");
@@ -43,7 +47,7 @@ final class TickForm {
         Tick tick = new Tick(
                 id,
                 step,
-                seenOn(),
+                seenOn,
                 sprouted,
                 moved,
                 lost,

@@ -17,7 +17,7 @@ import warmshelf.words.FormReader;
 /**
  * One tick with every field.
  *
- * @param tickId the id under which it will be kept, so that it counts once
+ * @param page the random name from which its id is made, so that it counts once a day
  * @param booked the place under a light that waits for the tray; null: none
  * @param correcting the entry it corrects, or empty
  * @param steps those that may be entered now
@@ -28,7 +28,7 @@ record TickPage(
         Sowing sowing,
         Progress progress,
         FormReader form,
-        UUID tickId,
+        UUID page,
         @Nullable Stay booked,
         String correcting,
         List<Choice> steps,

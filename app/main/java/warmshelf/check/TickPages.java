@@ -4,6 +4,7 @@ import static warmshelf.check.CheckSentences.SAY;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.time.Clock;
 import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
@@ -31,12 +32,14 @@ public final class TickPages implements Pages {
     private final LightUntil lightUntil;
     private final TickStore ticks;
     private final SpaceStore space;
+    private final Clock clock;
 
-    TickPages(HistoryStore histories, LightUntil lightUntil, TickStore ticks, SpaceStore space) {
+    TickPages(HistoryStore histories, LightUntil lightUntil, TickStore ticks, SpaceStore space, Clock clock) {
         this.histories = histories;
         this.lightUntil = lightUntil;
         this.ticks = ticks;
         this.space = space;
+        this.clock = clock;
     }
 
     @Override
@@ -54,7 +57,7 @@ public final class TickPages implements Pages {
     private void tick(Context ctx) {
         Visitor visitor = Visitor.of(ctx);
         History history = history(ctx);
-        TickForm form = new TickForm(ctx.formParamMap(), history.sowing(), visitor.today());
+        TickForm form = new TickForm(ctx.formParamMap(), history.sowing(), visitor.today(), ids(visitor, history));
         Optional<Tick> tick = form.tick();
         if (tick.isEmpty()) {
             Respond.again(ctx, TEMPLATE, page(ctx, history, form.reader()));
@@ -73,6 +76,15 @@ public final class TickPages implements Pages {
         form.reader().refuse("step", Decisions.words(decision, visitor.units()));
         ctx.status(Decisions.status(decision));
         Respond.page(ctx, TEMPLATE, page(ctx, history, form.reader()));
+    }
+
+    private EntryIds ids(Visitor visitor, History history) {
+        return new EntryIds(
+                clock.instant(),
+                visitor.zone(),
+                (id, since) -> history.entries().stream()
+                        .anyMatch(entry -> entry.id().equals(id)
+                                && !entry.seenAt().toInstant().isBefore(since)));
     }
 
     private static String notice(Visitor visitor, Sowing sowing, Tick tick, TickOutcome outcome) {

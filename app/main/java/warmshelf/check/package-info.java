@@ -16,7 +16,7 @@
  *
  * <p><b>The page of the round</b> is kept small for a poor line. What to do is said once a page ({@code HowTo}) and
  * shown at the check by {@code walk.js}; the forms share one random number a page, of which {@code EntryIds} makes
- * an entry's id; from the fifth shelf on the items stand in {@code <noscript>}, read in full where there are no
+ * an entry's id of the day, so that a page left open overnight tells of another day; from the fifth shelf on the items stand in {@code <noscript>}, read in full where there are no
  * scripts and unfolded bit by bit by {@code rest.js} where there are. {@code Respond.unlessKept} answers 304 to the
  * worker, which says which page it keeps; the browser itself keeps none. {@code web/Packing} says how answers are
  * packed.

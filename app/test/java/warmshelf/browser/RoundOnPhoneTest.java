@@ -19,6 +19,8 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Route;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
@@ -76,6 +78,22 @@ class RoundOnPhoneTest {
         assertThat(first.locator("button[name=nothing]")).isVisible();
         page.navigate(round.address() + "/sowings/" + round.sowing(1));
         assertThat(page.locator(".summary")).containsText("0 up");
+    }
+
+    @Test
+    void a_round_left_open_overnight_asks_for_the_look_of_the_next_day() {
+        Page page = opened(phone, round);
+        // the signal is gone before the page hears how the server has it now
+        page.route("**/today/items/**", Route::abort);
+        Locator nothing = item(page, round, 1).locator("button[name=nothing]");
+        nothing.click();
+        assertThat(item(page, round, 1)).containsText("Sent: nothing yet");
+        assertThat(nothing).isHidden();
+
+        page.clock().setFixedTime(Instant.now().plus(Duration.ofDays(1)).toEpochMilli());
+        page.evaluate("document.dispatchEvent(new Event('visibilitychange'))");
+
+        assertThat(nothing).isVisible();
     }
 
     @Test

@@ -5,6 +5,7 @@ import static warmshelf.db.generated.Tables.ENTRY;
 import static warmshelf.db.generated.Tables.MAT;
 
 import java.math.BigDecimal;
+import java.time.Instant;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -61,12 +62,31 @@ class ReadingPagesTest {
 
     @Test
     void a_reading_sent_twice_is_kept_once() {
-        Map<String, String> fields = Map.of("id", UUID.randomUUID().toString(), "celsius", "80");
+        Map<String, String> fields = Map.of("page", UUID.randomUUID().toString(), "celsius", "80");
 
         cellar.member().post("/mats/" + mat + "/readings", fields);
         cellar.member().post("/mats/" + mat + "/readings", fields);
 
         assertThat(kept()).hasSize(1);
+    }
+
+    /** The group is in Duluth: its 2 March begins at 06:00 UTC (IANA time zone database). */
+    @ParameterizedTest
+    @CsvSource({
+        "2027-03-01T15:00:00Z, 2027-03-02T15:00:00Z, 2",
+        "2027-03-01T15:00:00Z, 2027-03-02T06:00:30Z, 2",
+        "2027-03-02T05:59:30Z, 2027-03-02T06:00:30Z, 1",
+        "2027-03-02T05:30:00Z, 2027-03-02T05:59:59Z, 1"
+    })
+    void a_form_left_open_overnight_reads_the_mat_of_another_day(Instant first, Instant second, int readings) {
+        Map<String, String> fields = Map.of("page", UUID.randomUUID().toString(), "celsius", "80");
+        cellar.group().clock().set(first);
+        cellar.member().post("/mats/" + mat + "/readings", fields);
+
+        cellar.group().clock().set(second);
+        cellar.member().post("/mats/" + mat + "/readings", fields);
+
+        assertThat(kept()).hasSize(readings);
     }
 
     @Test

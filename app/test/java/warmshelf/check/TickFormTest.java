@@ -2,7 +2,9 @@ package warmshelf.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,6 +18,7 @@ import warmshelf.sowing.Problem;
 
 class TickFormTest {
     private static final LocalDate TODAY = LocalDate.of(2027, 3, 20);
+    private static final Instant NOON = Instant.parse("2027-03-20T12:00:00Z");
     private static final UUID PLACE = new UUID(6, 2);
 
     @Test
@@ -164,6 +167,7 @@ class TickFormTest {
     private static TickForm form(Map<String, String> fields) {
         Map<String, List<String>> typed = new HashMap<>();
         fields.forEach((field, text) -> typed.put(field, List.of(text)));
-        return new TickForm(typed, Cases.bag().sown().sowing(), TODAY);
+        EntryIds ids = new EntryIds(NOON, ZoneOffset.UTC, (id, since) -> false);
+        return new TickForm(typed, Cases.bag().sown().sowing(), TODAY, ids);
     }
 }

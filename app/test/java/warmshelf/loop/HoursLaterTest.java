@@ -74,6 +74,45 @@ class HoursLaterTest {
         assertThat(daysLooked()).containsExactly(LocalDate.of(2027, 3, 5));
     }
 
+    /** Duluth's 2 March begins at 06:00 UTC (IANA time zone database); seconds after it the same press is still the same. */
+    @ParameterizedTest
+    @CsvSource({
+        "2027-03-01T20:00:00Z, 2027-03-02T15:00:00Z, 2",
+        "2027-03-01T20:00:00Z, 2027-03-02T06:00:20Z, 2",
+        "2027-03-02T05:59:50Z, 2027-03-02T06:00:20Z, 1",
+        "2027-03-01T20:00:00Z, 2027-03-01T20:00:40Z, 1"
+    })
+    void the_round_left_open_overnight_tells_of_another_day(Instant first, Instant second, int days) {
+        PageForm look = look();
+        now(first.toString());
+        member().post(look.action(), looked(look));
+
+        now(second.toString());
+        member().post(look.action(), looked(look));
+
+        assertThat(daysLooked()).hasSize(days).doesNotHaveDuplicates();
+    }
+
+    @Test
+    void the_page_of_one_entry_left_open_overnight_tells_of_another_day_and_sent_twice_of_one() {
+        String page = "/sowings/" + sowing + "/entry";
+        PageForm entry = PageForm.on(page, member().get(page).body()).stream()
+                .filter(form -> form.action().equals("/sowings/" + sowing + "/entries"))
+                .findFirst()
+                .orElseThrow();
+        Map<String, String> fields = new HashMap<>(looked(entry));
+        fields.put("note", "nothing yet");
+        fields.put("step", "look");
+        member().post(entry.action(), fields);
+        member().post(entry.action(), fields);
+        assertThat(daysLooked()).hasSize(1);
+
+        now("2027-03-02T15:00:00Z");
+        member().post(entry.action(), fields);
+
+        assertThat(daysLooked()).containsExactly(LocalDate.of(2027, 3, 1), LocalDate.of(2027, 3, 2));
+    }
+
     /** The United States change their clocks on the second Sunday of March and the first of November (Energy Policy Act 2005). */
     @ParameterizedTest
     @CsvSource({
