@@ -22,4 +22,9 @@ public final class AgedSeed {
         }
         return new SeedAgeing(crop, storage).aged(FreshSeed.of(crop, source), 0, ageYears);
     }
+
+    /** The same, with what was to be expected when it was fresh. */
+    public static SeedExpectation expectation(Crop crop, SeedSource source, Storage storage, double ageYears) {
+        return new SeedExpectation(of(crop, source, storage, ageYears), FreshSeed.of(crop, source));
+    }
 }

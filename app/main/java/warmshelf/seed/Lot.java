@@ -53,6 +53,18 @@ public record Lot(
      * sowings of this lot counts like a test.
      */
     public GerminationShare.Uncertain share(Crop crop, List<GerminationTest> tests, int season) {
+        return aged(crop, tests, season).share();
+    }
+
+    /** The same, with what was known of it when it was last tested or sown, or was fresh. */
+    public SeedExpectation expectation(Crop crop, List<GerminationTest> tests, int season) {
+        Aged aged = aged(crop, tests, season);
+        return new SeedExpectation(aged.share(), aged.lastKnown());
+    }
+
+    private record Aged(GerminationShare.Uncertain share, GerminationShare.Uncertain lastKnown) {}
+
+    private Aged aged(Crop crop, List<GerminationTest> tests, int season) {
         SeedAgeing ageing = new SeedAgeing(crop, storage);
         GerminationShare.Uncertain share = FreshSeed.of(crop, source);
         double age = 0;
@@ -64,7 +76,7 @@ public record Lot(
             share = ageing.aged(share, age, then).afterTest(test.germinated(), test.seeds());
             age = then;
         }
-        return ageing.aged(share, age, Math.max(age, ageIn(season)));
+        return new Aged(ageing.aged(share, age, Math.max(age, ageIn(season))), share);
     }
 
     /** Seed's year is counted from the first of March, when most of it is sown. */

@@ -18,6 +18,8 @@ import warmshelf.words.Units;
  *
  * @param kept how it is kept, in words
  * @param reckoned what the expectation starts from and how it ages
+ * @param testDue what to sow until ten seeds are tested; null where no test is due
+ * @param howToTest how this crop's seed is tested; null where no table tells
  * @param harvest days to the first harvest, in words; empty where nobody says
  * @param tests the newest first
  * @param newestSays what the newest test can and cannot say; null without one
@@ -31,6 +33,8 @@ public record LotPage(
         LotWords lot,
         String kept,
         String reckoned,
+        @Nullable TestDue testDue,
+        @Nullable HowToTest howToTest,
         String harvest,
         String cropId,
         List<GerminationTest> tests,
@@ -47,6 +51,25 @@ public record LotPage(
      */
     public record Held(SeedHold hold, int lacking) {}
 
+    /**
+     * Old seed of which a test should tell before more is sown.
+     *
+     * @param plants wanted, for example
+     * @param sow seeds to sow for them meanwhile
+     * @param probability chance of that many plants
+     */
+    public record TestDue(int plants, int sow, double probability) {
+        private static final int PLANTS = 10;
+        private static final double CONFIDENCE = 0.9;
+
+        static Optional<TestDue> of(SeedExpectation expectation) {
+            return SeedNeed.of(new SeedQuestion(PLANTS, CONFIDENCE, expectation.share(), 1, 1), expectation)
+                    .filter(SeedNeed::testFirst)
+                    .map(need ->
+                            new TestDue(PLANTS, need.sow().seeds(), need.sow().probability()));
+        }
+    }
+
     static LotPage of(
             LotBalance balance,
             LotEvidence evidence,
@@ -56,11 +79,14 @@ public record LotPage(
             boolean changeable,
             boolean takeable) {
         Lot lot = balance.lot();
+        Crop crop = crops.orUnlisted(lot.cropId());
         List<GerminationTest> tests = evidence.tests(lot);
         return new LotPage(
                 LotWords.of(balance, evidence, crops, season),
                 kept(lot.storage(), units),
-                reckoned(crops.orUnlisted(lot.cropId()), lot),
+                reckoned(crop, lot),
+                TestDue.of(lot.expectation(crop, evidence.all(lot), season)).orElse(null),
+                crops.lists(crop) ? HowToTest.of(crops.responseOf(crop)).orElse(null) : null,
                 harvest(lot, crops),
                 lot.cropId(),
                 tests,
@@ -125,18 +151,19 @@ public record LotPage(
     }
 
     private static String ageing(Crop crop, Storage storage) {
-        Optional<ViabilityEquation> equation = ViabilityTable.of(crop);
-        if (storage.conditions().isPresent() && equation.isPresent()) {
-            return "It ages as the published viability equation says for %s (%s), with a wide doubt."
-                    .formatted(equation.get().species(), equation.get().source());
-        }
-        double years = StoredLife.of(crop).years();
-        String usual = "%s %s".formatted(Numbers.plain(years), years == 1 ? "year" : "years");
-        String life = crop.seedLifeYears() == null
-                ? "No table gives this seed's life, so it ages as if it kept for %s (our assumption)".formatted(usual)
-                : "It ages by the usual life of this seed, %s (Knott’s Handbook)".formatted(usual);
-        return storage.conditions().isPresent()
-                ? life + ", longer where it is kept cool and dry (Harrington’s rules of thumb)."
-                : life + "; where somebody says how it is kept, it can be told better.";
+        HalfLife life = HalfLife.of(crop);
+        StorageShift kept = StorageShift.of(storage);
+        String rests = life.sources().isEmpty()
+                ? "what was found for crops in general (nothing was for this one)"
+                : "what was found for it or its relatives (%s)".formatted(life.sources());
+        String place = storage.conditions().isPresent()
+                ? "; kept like this about %s".formatted(years(life.years() * kept.times()))
+                : "; where somebody says how it is kept, it can be told better";
+        return "In a room about half of such seed is alive after %s, by %s%s. Lots may differ from that by a factor of two and more."
+                .formatted(years(life.years()), rests, place);
+    }
+
+    private static String years(double years) {
+        return Counted.of((int) Math.max(1, Math.round(years)), "year", "years");
     }
 }

@@ -28,12 +28,16 @@ public record SeedCount(int seeds, int cells, double probability, double atLeast
             }
             enough = (int) Math.min(MOST_CELLS, 2L * enough);
         }
-        int cells = fewest(question, chance, enough);
-        return Optional.of(new SeedCount(
+        return Optional.of(inCells(question, fewest(question, chance, enough)));
+    }
+
+    /** What so many cells give, whether or not that is the confidence wanted. */
+    static SeedCount inCells(SeedQuestion question, int cells) {
+        return new SeedCount(
                 cells * question.perCell(),
                 cells,
-                chance.applyAsDouble(cells),
-                question.share().atLeastOneOf(question.perCell())));
+                CellChances.enoughPlants(question, cells),
+                question.share().atLeastOneOf(question.perCell()));
     }
 
     /** More cells never lower the chance, so halving the range finds the fewest. */

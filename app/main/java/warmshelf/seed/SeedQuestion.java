@@ -20,6 +20,11 @@ public record SeedQuestion(int plantsWanted, double confidence, GerminationShare
         require(perCell >= 1 && perCell <= MOST_PER_CELL, "seeds per cell", perCell);
     }
 
+    /** The same question of other seed. */
+    SeedQuestion with(GerminationShare other) {
+        return new SeedQuestion(plantsWanted, confidence, other, survival, perCell);
+    }
+
     private static void require(boolean accepted, String name, Number was) {
         if (!accepted) {
             throw new IllegalArgumentException(name + " cannot be " + was);

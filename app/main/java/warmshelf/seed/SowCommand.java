@@ -24,7 +24,8 @@ import warmshelf.seed.GerminationShare.Uncertain;
         footer = {
             "One of --share, --tested, or --crop with --year and --season is needed. --share is taken as"
                     + " known, --tested 17/20 as a test that could have come out otherwise.",
-            "Prints seeds, cells, probability, share (mean, low, high) and perCell (k, atLeastOne)."
+            "Prints seeds, cells, probability, share (mean, low, high) and perCell (k, atLeastOne), and testFirst:"
+                    + " whether old seed should be tested before more of it is sown than this."
         },
         mixinStandardHelpOptions = true)
 public final class SowCommand implements Callable<Integer> {
@@ -75,21 +76,23 @@ public final class SowCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        SeedExpectation expectation = expectation();
         SeedQuestion question = new SeedQuestion(
                 Given.whole("--want", want, 1, SeedQuestion.MOST_PLANTS),
                 Given.decimal("--confidence", confidence, 0.01, 0.9999),
-                germinationShare(),
+                expectation.share(),
                 Given.decimal("--survival", survival, 0.01, 1),
                 Given.whole("--per-cell", perCell, 1, SeedQuestion.MOST_PER_CELL));
-        SeedCount count = SeedCount.of(question)
+        SeedNeed need = SeedNeed.of(question, expectation)
                 .orElseThrow(() -> new BadInput(
                         "Not even %,d seeds would give %s plants with a confidence of %s: use another lot, or want fewer."
                                 .formatted(SeedCount.MOST_CELLS, want, confidence)));
-        Output.json(answer(question, count));
+        Output.json(answer(question, need));
         return 0;
     }
 
-    private static Map<String, Object> answer(SeedQuestion question, SeedCount count) {
+    private static Map<String, Object> answer(SeedQuestion question, SeedNeed need) {
+        SeedCount count = need.sow();
         ShareInterval interval = question.share().interval(INTERVAL);
         Map<String, Object> share = new LinkedHashMap<>();
         share.put("mean", rounded(question.share().mean()));
@@ -104,6 +107,7 @@ public final class SowCommand implements Callable<Integer> {
         answer.put("probability", rounded(count.probability()));
         answer.put("share", share);
         answer.put("perCell", cell);
+        answer.put("testFirst", need.testFirst());
         return answer;
     }
 
@@ -111,22 +115,22 @@ public final class SowCommand implements Callable<Integer> {
         return Math.round(share * 1e6) / 1e6;
     }
 
-    private GerminationShare germinationShare() {
+    private SeedExpectation expectation() {
         if (share != null) {
             if (tested != null || cropId != null) {
                 throw new BadInput("--share takes the share as known, so it goes with neither --tested nor --crop.");
             }
-            return GerminationShare.exactly(Given.decimal("--share", share, 0.001, 1));
+            return SeedExpectation.known(GerminationShare.exactly(Given.decimal("--share", share, 0.001, 1)));
         }
         if (tested == null && cropId == null) {
             throw new BadInput(
                     "Nothing is said of the seed; give --tested 17/20, or --share 0.8, or --crop pepper --year 2025.");
         }
-        Uncertain expected = cropId == null ? Uncertain.UNKNOWN : expectedOf(cropId);
-        return tested == null ? expected : afterTest(expected, tested);
+        SeedExpectation expected = cropId == null ? SeedExpectation.known(Uncertain.UNKNOWN) : expectedOf(cropId);
+        return tested == null ? expected : SeedExpectation.known(afterTest((Uncertain) expected.share(), tested));
     }
 
-    private Uncertain expectedOf(String id) {
+    private SeedExpectation expectedOf(String id) {
         Crop crop = CropCatalogue.bundled()
                 .find(id)
                 .orElseThrow(
@@ -137,14 +141,18 @@ public final class SowCommand implements Callable<Integer> {
             if (tested == null) {
                 throw new BadInput("--crop needs --year, the year on the packet, unless --tested is given.");
             }
-            return AgedSeed.of(crop, 0);
+            return ofPacket(crop, 0);
         }
         int packetYear = Given.whole("--year", year, 1950, 2100);
         if (packetYear > sowingYear) {
             throw new BadInput("--year was %d, later than the season %d; give --season %d, or an earlier year."
                     .formatted(packetYear, sowingYear, packetYear));
         }
-        return AgedSeed.of(crop, sowingYear - packetYear);
+        return ofPacket(crop, sowingYear - packetYear);
+    }
+
+    private static SeedExpectation ofPacket(Crop crop, int years) {
+        return AgedSeed.expectation(crop, SeedSource.PACKET, Storage.UNKNOWN, years);
     }
 
     private static Uncertain afterTest(Uncertain expected, String tested) {

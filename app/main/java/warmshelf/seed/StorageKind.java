@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
  * <p>The figures are our own and only common practice stands behind them. A household fridge holds 3 to 6 °C, and in a closed jar
  * seed keeps the moisture it went in with: 6 % for vegetable seed that was dried well. In an open packet seed settles with
  * the air of the room: about 7 % in a dry and cool one. A shed that heats up in summer ages its seed mostly on its warm days, so
- * its figure stands above the average of its year. The doubt about all this is part of {@link SeedAgeing#aged}.
+ * its figure stands above the average of its year. The doubt about all this is part of {@link StorageShift}.
  */
 public enum StorageKind {
     FRIDGE("fridge", "In a closed jar in the fridge", new Conditions(5, 6)),

@@ -7,6 +7,7 @@ import warmshelf.allocation.SpaceOffer;
 import warmshelf.allocation.SpaceWish;
 import warmshelf.seed.BalanceWords;
 import warmshelf.seed.GerminationShare;
+import warmshelf.seed.HowToTest;
 import warmshelf.seed.LotBalance;
 import warmshelf.seed.SeedsToACell;
 import warmshelf.seed.ShareInterval;
@@ -24,6 +25,7 @@ import warmshelf.timeline.Verdict;
  * @param wish what is asked of the mats; null: nothing, or it is too late
  * @param offers the earliest fitting places free today
  * @param balance what of the lot is whose; null: a packet that is not in the box yet
+ * @param howToTest how this crop's seed is tested; null where no test is due, or no table tells
  * @param noSpace why there are none; null when there are, or none are asked for
  */
 public record AskPlan(
@@ -39,6 +41,7 @@ public record AskPlan(
         @Nullable SpaceWish wish,
         List<SpaceOffer> offers,
         @Nullable LotBalance balance,
+        @Nullable HowToTest howToTest,
         @Nullable String noSpace) {
 
     /** How much of the lot is left and spoken for, in words; empty for a new packet. */

@@ -22,6 +22,7 @@ import warmshelf.seed.BalanceWords;
 import warmshelf.seed.GerminationShare;
 import warmshelf.seed.GerminationTest;
 import warmshelf.seed.LotBalance;
+import warmshelf.seed.SeedExpectation;
 import warmshelf.seed.SeedsToACell;
 import warmshelf.timeline.Seen;
 import warmshelf.timeline.Step;
@@ -89,8 +90,9 @@ public final class AskPlanner {
             return Outcome.refused(ask.lot() == null ? "crop" : "lot", slips.get());
         }
         Asking asking = asking(ask, crop);
-        GerminationShare share = share(ask, crop, tests, asking.season());
-        SeedPlan seeds = seeds(ask, share, balance);
+        SeedExpectation expectation = expectation(ask, crop, tests, asking.season());
+        GerminationShare share = expectation.share();
+        SeedPlan seeds = seeds(ask, expectation, balance);
         SeedPlan.Problem problem = seeds.problem();
         if (problem != null) {
             return Outcome.refused(problem.cause() == SeedPlan.Cause.TRAY ? "container" : "plants", problem.sentence());
@@ -150,6 +152,7 @@ public final class AskPlanner {
                 wish.orElse(null),
                 offers,
                 balance,
+                seeds.testFirst() ? planner.howToTest(asking.crop()).orElse(null) : null,
                 noSpace);
     }
 
@@ -210,23 +213,25 @@ public final class AskPlanner {
         return acceptedRisks.getOrDefault(hardiness, hardiness.usualRisk());
     }
 
-    private static GerminationShare share(AskForm.Ask ask, Crop crop, List<GerminationTest> tests, int season) {
+    private static SeedExpectation expectation(AskForm.Ask ask, Crop crop, List<GerminationTest> tests, int season) {
         AskForm.Packet packet = ask.packet();
         if (packet == null || ask.lot() != null) {
-            return java.util.Objects.requireNonNull(ask.lot()).share(crop, tests, season);
+            return java.util.Objects.requireNonNull(ask.lot()).expectation(crop, tests, season);
         }
-        GerminationShare.Uncertain aged =
-                AgedSeed.of(crop, packet.source(), packet.storage(), Math.max(0, season - packet.year()));
+        int years = Math.max(0, season - packet.year());
         Integer tested = packet.tested();
         Integer germinated = packet.germinated();
-        return tested == null || germinated == null ? aged : aged.afterTest(germinated, tested);
+        return tested == null || germinated == null
+                ? AgedSeed.expectation(crop, packet.source(), packet.storage(), years)
+                : SeedExpectation.known(AgedSeed.of(crop, packet.source(), packet.storage(), years)
+                        .afterTest(germinated, tested));
     }
 
-    private SeedPlan seeds(AskForm.Ask ask, GerminationShare share, @Nullable LotBalance balance) {
+    private SeedPlan seeds(AskForm.Ask ask, SeedExpectation expectation, @Nullable LotBalance balance) {
         if (balance == null) {
             return SeedPlan.of(
                     ask.plants(),
-                    share,
+                    expectation,
                     ask.seedsPerCell(),
                     survival.share(),
                     ask.packet() == null ? null : ask.packet().seeds(),
@@ -235,7 +240,7 @@ public final class AskPlanner {
         }
         return SeedPlan.of(
                 ask.plants(),
-                share,
+                expectation,
                 ask.seedsPerCell(),
                 survival.share(),
                 balance.freeFor(grower.memberId()),

@@ -30,7 +30,7 @@ final class SeedChoice {
     Optional<SeedPlan> seeds(FormReader form, LotBalance balance, List<GerminationTest> evidence) {
         SeedPlan plan = SeedPlan.of(
                 sowing.plantsWanted(),
-                balance.lot().share(sowing.crop(), evidence, sowing.season()),
+                balance.lot().expectation(sowing.crop(), evidence, sowing.season()),
                 sowing.seedsPerCell(),
                 survival.share(),
                 balance.freeFor(sowing.grower().memberId()),

@@ -4,6 +4,8 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import warmshelf.seed.GerminationShare;
 import warmshelf.seed.SeedCount;
+import warmshelf.seed.SeedExpectation;
+import warmshelf.seed.SeedNeed;
 import warmshelf.seed.SeedQuestion;
 import warmshelf.seed.ShareInterval;
 
@@ -14,6 +16,7 @@ import warmshelf.seed.ShareInterval;
  * @param cells to fill; in the bag, the cells the sprouted seeds will want
  * @param probability chance of ending with at least the plants wanted
  * @param expected plants to expect
+ * @param testFirst whether the seed's age leaves so much open that ten should be tested first; this is what to sow meanwhile
  * @param problem why this cannot be sown as asked; null when it can
  */
 record SeedPlan(
@@ -21,6 +24,7 @@ record SeedPlan(
         int cells,
         double probability,
         double expected,
+        boolean testFirst,
         @Nullable Problem problem) {
     /** What stands in the way. */
     enum Cause {
@@ -48,7 +52,7 @@ record SeedPlan(
      */
     static SeedPlan of(
             int plants,
-            GerminationShare share,
+            SeedExpectation expectation,
             int perCell,
             double survival,
             @Nullable Integer seedsLeft,
@@ -57,7 +61,7 @@ record SeedPlan(
         String has = seedsLeft != null && seedsLeft == 0
                 ? "This lot is used up"
                 : "This lot has %d seeds".formatted(seedsLeft == null ? 0 : seedsLeft);
-        return of(plants, share, perCell, survival, seedsLeft, has, capacity, acceptFewer);
+        return of(plants, expectation, perCell, survival, seedsLeft, has, capacity, acceptFewer);
     }
 
     /**
@@ -68,33 +72,39 @@ record SeedPlan(
      */
     static SeedPlan of(
             int plants,
-            GerminationShare share,
+            SeedExpectation expectation,
             int perCell,
             double survival,
             @Nullable Integer free,
             String has,
             int capacity,
             boolean acceptFewer) {
-        Optional<SeedCount> count = SeedCount.of(new SeedQuestion(plants, CONFIDENCE, share, survival, perCell));
-        if (count.isEmpty()) {
+        GerminationShare share = expectation.share();
+        int room = free == null ? capacity : Math.min(capacity, free / perCell);
+        Optional<SeedNeed> need =
+                SeedNeed.of(new SeedQuestion(plants, CONFIDENCE, share, survival, perCell), expectation, room);
+        if (need.isEmpty()) {
             return new SeedPlan(
                     1,
                     1,
                     0,
                     0,
+                    false,
                     new Problem(
                             Cause.SEED,
                             "So little of this seed comes up that no number of seeds would do; choose another lot."));
         }
-        SeedCount needed = count.get();
+        SeedCount needed = need.get().sow();
         if (free != null && free < needed.seeds()) {
-            return tooFew(plants, share, perCell, survival, free, has, capacity, acceptFewer, needed);
+            return tooFew(plants, share, perCell, survival, free, has, capacity, acceptFewer, need.get());
         }
         return fitted(
+                share,
                 needed.seeds(),
                 needed.cells(),
                 needed.probability(),
                 expected(needed.cells(), share, perCell, survival),
+                need.get().testFirst(),
                 capacity);
     }
 
@@ -107,10 +117,14 @@ record SeedPlan(
             String has,
             int capacity,
             boolean acceptFewer,
-            SeedCount needed) {
+            SeedNeed need) {
         double expected = expected(Math.max(1, seedsLeft / perCell), share, perCell, survival);
         if (seedsLeft == 0) {
-            return new SeedPlan(1, 1, 0, 0, new Problem(Cause.SEED, has + "; choose another."));
+            return new SeedPlan(1, 1, 0, 0, false, new Problem(Cause.SEED, has + "; choose another."));
+        }
+        if (!acceptFewer && need.testFirst()) {
+            return new SeedPlan(
+                    seedsLeft, 1, 0, expected, true, new Problem(Cause.SEED, testFirst(has, expected, plants)));
         }
         if (!acceptFewer) {
             return new SeedPlan(
@@ -118,16 +132,29 @@ record SeedPlan(
                     1,
                     0,
                     expected,
+                    false,
                     new Problem(
                             Cause.SEED,
                             ("%s, and %d are needed for %d plants nine times in ten. %sThat is too few: expect about"
                                             + " %d of the %d plants. Ask for fewer plants, choose another lot, or tick 'sow what"
                                             + " is left'.")
                                     .formatted(
-                                            has, needed.seeds(), plants, advice(share), Math.round(expected), plants)));
+                                            has,
+                                            need.sow().seeds(),
+                                            plants,
+                                            advice(share),
+                                            Math.round(expected),
+                                            plants)));
         }
         int cells = (seedsLeft + perCell - 1) / perCell;
-        return fitted(seedsLeft, cells, 0, expected, capacity);
+        return fitted(share, seedsLeft, cells, 0, expected, need.testFirst(), capacity);
+    }
+
+    private static String testFirst(String has, double expected, int plants) {
+        return ("%s. Its age leaves so much open that nobody can say how many %d plants need: test ten first, on damp paper."
+                        + " Sown untested, expect about %d of the %d plants. Ask for fewer plants, choose another lot, or tick"
+                        + " 'sow what is left'.")
+                .formatted(has, plants, Math.round(expected), plants);
     }
 
     /** Where next to nothing is known of the seed, doubt asks for more of it than a test would. */
@@ -138,14 +165,26 @@ record SeedPlan(
                 : "";
     }
 
-    private static SeedPlan fitted(int seeds, int cells, double probability, double expected, int capacity) {
+    private static SeedPlan fitted(
+            GerminationShare share,
+            int seeds,
+            int cells,
+            double probability,
+            double expected,
+            boolean testFirst,
+            int capacity) {
         Problem problem = cells <= capacity
                 ? null
                 : new Problem(
                         Cause.TRAY,
-                        "%d cells are needed, and this tray has %d; choose a larger tray, smaller cells or fewer plants."
-                                .formatted(cells, capacity));
-        return new SeedPlan(seeds, cells, probability, expected, problem);
+                        "%d cells are needed, and this tray has %d; choose a larger tray, smaller cells or fewer plants.%s"
+                                .formatted(
+                                        cells,
+                                        capacity,
+                                        advice(share).isEmpty()
+                                                ? ""
+                                                : " " + advice(share).strip()));
+        return new SeedPlan(seeds, cells, probability, expected, testFirst, problem);
     }
 
     private static double expected(int cells, GerminationShare share, int perCell, double survival) {

@@ -15,6 +15,7 @@ import warmshelf.crop.LearnedWords;
 import warmshelf.crop.ShiftedResponse;
 import warmshelf.crop.TemperatureResponse;
 import warmshelf.frost.FrostClimate;
+import warmshelf.seed.HowToTest;
 import warmshelf.timeline.FrostDates;
 import warmshelf.timeline.PlantingOut;
 import warmshelf.timeline.Seen;
@@ -83,6 +84,11 @@ public final class SowingPlanner {
         return crops.lists(crop)
                 ? Slips.insteadOfSowing(crop, crops.responseOf(crop).comfortable(), units)
                 : Optional.empty();
+    }
+
+    /** How a crop's seed is tested on damp paper, by its days here; empty where no table tells. */
+    Optional<HowToTest> howToTest(Crop crop) {
+        return crops.lists(crop) ? HowToTest.of(responseTo(crop)) : Optional.empty();
     }
 
     /** The temperature a sowing is reckoned at until it is known which mat it lies on. */

@@ -39,11 +39,14 @@ class AgedSeedTest {
     }
 
     @Test
-    void a_packet_of_last_year_is_as_good_as_new_unless_its_seed_is_known_to_be_short_lived() {
-        assertThat(AgedSeed.of(Crops.PEPPER, 1)).isEqualTo(AgedSeed.of(Crops.PEPPER, 0));
-        assertThat(AgedSeed.of(Crops.TOMATO, 1)).isEqualTo(AgedSeed.of(Crops.TOMATO, 0));
-        assertThat(AgedSeed.of(Crops.of("onion"), 1).mean())
-                .isLessThan(AgedSeed.of(Crops.of("onion"), 0).mean());
+    void a_packet_of_last_year_has_lost_a_little_and_short_lived_seed_more() {
+        double tomato = AgedSeed.of(Crops.TOMATO, 0).mean()
+                - AgedSeed.of(Crops.TOMATO, 1).mean();
+        double onion = AgedSeed.of(Crops.of("onion"), 0).mean()
+                - AgedSeed.of(Crops.of("onion"), 1).mean();
+
+        assertThat(tomato).isBetween(0.0, 0.05);
+        assertThat(onion).isBetween(tomato, 0.15);
     }
 
     @ParameterizedTest
@@ -66,33 +69,53 @@ class AgedSeedTest {
         }
     }
 
-    @Test
-    void at_the_end_of_its_usual_life_seed_is_reckoned_at_the_legal_minimum() {
-        // Life: Knott's Handbook by Iowa State Univ. Extension (seed-ageing.csv): pepper 2, tomato 4, lettuce 6 years.
-        assertThat(reckoned(Crops.PEPPER, 2)).isCloseTo(0.55, within(1e-9));
-        assertThat(reckoned(Crops.TOMATO, 4)).isCloseTo(0.75, within(1e-9));
-        assertThat(reckoned(Crops.LETTUCE, 6)).isCloseTo(0.80, within(1e-9));
-    }
-
-    // Demir et al. 2009, worked in the reference collection (seed-ageing.md): pepper at 7 % moisture and 20 °C loses
-    // one
-    // probit in 935.8 days.
-    @Test
-    void old_pepper_seed_is_not_reckoned_better_than_the_published_line() {
-        SeedAgeing unknown = new SeedAgeing(Crops.PEPPER, Storage.UNKNOWN);
-
-        for (int age = 4; age < 12; age++) {
-            assertThat(unknown.loss(age)).isGreaterThanOrEqualTo(age * 365.25 / 935.8);
-        }
-    }
-
     // Nagel and Börner 2009 (seed-ageing.csv): years to half viability at 20.3 °C and 50.5 % humidity, unsealed.
     @ParameterizedTest
     @CsvSource({"snap-bean, 21", "sweet-corn, 19", "lettuce, 7", "chives, 5"})
-    void at_its_published_half_life_no_more_than_half_is_sure_to_come_up(String crop, int years) {
+    void at_its_published_half_life_one_half_lies_within_the_band_and_the_band_is_wide(String crop, int years) {
         ShareInterval band = AgedSeed.of(Crops.of(crop), years).interval(0.9);
 
-        assertThat(band.low()).isLessThanOrEqualTo(0.5);
+        assertThat(band.low()).isLessThan(0.25);
+        assertThat(band.high()).isGreaterThan(0.75);
+    }
+
+    // Two years in a warm room were once reckoned at 24,047 seeds, and a third year at none that would do.
+    @ParameterizedTest
+    @CsvSource({"onion, SHED", "onion, CUPBOARD", "parsley, SHED", "tomato, SHED", "leek, UNKNOWN", "marigold, SHED"})
+    void age_alone_never_asks_for_more_than_four_times_what_fresh_seed_needs(String id, StorageKind kept) {
+        Crop crop = Crops.of(id);
+        SeedQuestion question = new SeedQuestion(12, 0.9, AgedSeed.of(crop, 0), 1, 1);
+        int fresh = SeedCount.of(question).orElseThrow().seeds();
+        int before = 0;
+        for (int age = 0; age <= 30; age++) {
+            SeedNeed need = SeedNeed.of(question, AgedSeed.expectation(crop, SeedSource.PACKET, Storage.of(kept), age))
+                    .orElseThrow();
+
+            assertThat(need.sow().seeds()).isBetween(before, 4 * fresh);
+            assertThat(need.testFirst()).isEqualTo(need.sow().probability() < 0.9);
+            assertThat(need.testFirst() || age < 15).isTrue();
+            before = need.sow().seeds();
+        }
+    }
+
+    // Six-year-old tomato was once 0.75 at 7 % and 18 °C and 0.01 at 8 % and 22 °C.
+    @Test
+    void a_little_more_warmth_and_damp_takes_something_and_not_everything() {
+        double cupboard = AgedSeed.of(Crops.TOMATO, SeedSource.PACKET, Storage.measured(18, 7), 6)
+                .mean();
+        double room = AgedSeed.of(Crops.TOMATO, SeedSource.PACKET, Storage.measured(22, 8), 6)
+                .mean();
+
+        assertThat(room).isBetween(0.4, cupboard - 0.05);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"10, 0.9", "5, 0.5", "1, 0.15"})
+    void a_test_of_ten_rules_over_what_age_left_open(int cameUp, double share) {
+        Uncertain old = AgedSeed.of(Crops.of("onion"), SeedSource.PACKET, Storage.of(StorageKind.SHED), 3);
+
+        assertThat(old.a() + old.b()).as("weighs less than the test").isLessThan(5);
+        assertThat(old.afterTest(cameUp, 10).mean()).isCloseTo(share, within(0.1));
     }
 
     @Test
@@ -108,14 +131,6 @@ class AgedSeedTest {
         }
     }
 
-    // The review in seed-ageing.md: predictions of the equation ran higher, often much higher, than what was found.
-    @Test
-    void no_storage_is_believed_to_keep_seed_for_ever() {
-        double century = new SeedAgeing(Crops.PEPPER, Storage.measured(-18, 5)).loss(20);
-
-        assertThat(century).isGreaterThan(2);
-    }
-
     @Test
     void a_test_of_ten_seeds_outweighs_what_was_expected_of_a_pepper_packet() {
         Uncertain untested = AgedSeed.of(Crops.PEPPER, 0);
@@ -128,7 +143,7 @@ class AgedSeedTest {
     void even_seed_that_ought_to_be_dead_is_believed_when_it_comes_up() {
         Uncertain old = AgedSeed.of(Crops.of("onion"), 30);
 
-        assertThat(old.mean()).isLessThan(0.07);
+        assertThat(old.mean()).isLessThan(0.15);
         assertThat(old.afterTest(10, 10).mean()).isGreaterThan(0.5);
     }
 
@@ -140,12 +155,6 @@ class AgedSeedTest {
     private static double kept(String crop, StorageKind kind) {
         return AgedSeed.of(Crops.of(crop), SeedSource.PACKET, Storage.of(kind), 5)
                 .mean();
-    }
-
-    /** Without the doubt, which moves the average. */
-    private static double reckoned(Crop crop, int age) {
-        double fresh = Probits.of(AgedSeed.of(crop, 0).mean());
-        return Probits.share(fresh - new SeedAgeing(crop, Storage.UNKNOWN).loss(age));
     }
 
     private static double width(Uncertain share) {

@@ -75,7 +75,25 @@ class SeedBoxPagesTest {
         assertThat(member().get(added.location()).text())
                 .contains("saved from our own plants")
                 .contains("Measured: kept at 40 °F and 6.5 % moisture")
-                .contains("viability equation says for Capsicum annuum (Demir et al. 2009");
+                .contains("In a room about half of such seed is alive after 4 years")
+                .contains("Demir et al. 2009");
+    }
+
+    @Test
+    void old_untested_seed_says_test_ten_first_and_how_and_what_to_sow_meanwhile() {
+        String page = show("onion", 2024);
+
+        assertThat(page)
+                .contains("Test ten first")
+                .containsPattern("keep it damp at \\d+ °F. What is alive shows a root within \\d+ days there")
+                .containsPattern("for 10 plants sow \\d\\d seeds meanwhile: they are enough \\d\\d % of the time");
+        assertThat(show("tomato", 2027)).doesNotContain("Test ten first");
+    }
+
+    private String show(String crop, int year) {
+        Answer added =
+                member().post("/seeds", lot(Map.of("storage", "shed", "crop", crop, "year", String.valueOf(year))));
+        return member().get(added.location()).text();
     }
 
     @ParameterizedTest

@@ -89,6 +89,35 @@ class AskPagesTest {
     }
 
     @Test
+    void old_seed_is_answered_with_a_test_first_how_and_what_to_sow_meanwhile() {
+        Map<String, String> asked = Cellar.peppers();
+        asked.putAll(Map.of(
+                "crop",
+                "onion",
+                "seedYear",
+                "2024",
+                "storage",
+                "shed",
+                "packetSeeds",
+                "",
+                "germinated",
+                "",
+                "tested",
+                "",
+                "plants",
+                "12"));
+
+        Answer plan = member.get("/ask/plan?" + query(asked));
+
+        assertThat(plan.status()).isEqualTo(200);
+        assertThat(plan.text())
+                .contains("Test ten first")
+                .containsPattern("shows a root within \\d+ days there")
+                .containsPattern("sow 36 seeds meanwhile: they give 12 plants \\d\\d % of the time")
+                .contains("Meanwhile sow 36 seeds");
+    }
+
+    @Test
     void sending_a_fault_keeps_nothing() {
         Map<String, String> asked = Cellar.peppers();
         asked.put("plants", "-3");

@@ -184,7 +184,10 @@ abstract class SeedClaimContract extends StoreContract {
         assertThat(balance(toms).spokenFor()).isZero();
         UUID groups = lot(20, null);
         Claim claim = claims.choose(
-                hers.id(), room.lots().find(groups).orElseThrow(), new SeedPlan(14, 14, 0.9, 8, null), room.priya());
+                hers.id(),
+                room.lots().find(groups).orElseThrow(),
+                new SeedPlan(14, 14, 0.9, 8, false, null),
+                room.priya());
         assertThat(claim).isEqualTo(new Claim.Held());
         assertThat(asked.find(hers.id())).isEmpty();
         assertThat(balance(groups).spokenFor()).isEqualTo(14);

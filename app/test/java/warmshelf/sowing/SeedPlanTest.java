@@ -5,10 +5,16 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.apache.commons.statistics.distribution.BinomialDistribution;
 import org.junit.jupiter.api.Test;
+import warmshelf.seed.AgedSeed;
 import warmshelf.seed.GerminationShare;
+import warmshelf.seed.SeedExpectation;
+import warmshelf.seed.SeedSource;
+import warmshelf.seed.Storage;
+import warmshelf.seed.StorageKind;
+import warmshelf.testing.Crops;
 
 class SeedPlanTest {
-    private static final GerminationShare FOUR_FIFTHS = GerminationShare.exactly(0.8);
+    private static final SeedExpectation FOUR_FIFTHS = SeedExpectation.known(GerminationShare.exactly(0.8));
 
     @Test
     void the_seeds_are_the_fewest_that_give_the_plants_nine_times_in_ten() {
@@ -84,10 +90,52 @@ class SeedPlanTest {
 
     @Test
     void seed_of_which_next_to_nothing_comes_up_sends_to_another_lot() {
-        assertThat(SeedPlan.of(1000, GerminationShare.exactly(0.0001), 1, 0.9, null, 36, false)
+        assertThat(SeedPlan.of(1000, SeedExpectation.known(GerminationShare.exactly(0.0001)), 1, 0.9, null, 36, false)
                         .problem())
                 .isEqualTo(
                         seed("So little of this seed comes up that no number of seeds would do; choose another lot."));
+    }
+
+    @Test
+    void old_seed_asks_for_a_test_and_what_to_sow_meanwhile_fits_the_tray() {
+        SeedPlan plan = SeedPlan.of(12, oldOnion(), 1, 1, null, 40, false);
+
+        assertThat(plan.problem()).isNull();
+        assertThat(plan.testFirst()).isTrue();
+        assertThat(plan.cells()).isEqualTo(40);
+        assertThat(plan.probability()).isBetween(0.3, 0.9);
+    }
+
+    @Test
+    void what_is_left_of_old_seed_is_sown_meanwhile_unless_it_were_too_little_of_fresh_seed() {
+        int fresh = SeedPlan.of(12, SeedExpectation.known(oldOnion().unaged()), 1, 1, null, 200, false)
+                .seeds();
+
+        assertThat(SeedPlan.of(12, oldOnion(), 1, 1, 30, 200, false))
+                .returns(30, SeedPlan::seeds)
+                .returns(true, SeedPlan::testFirst)
+                .returns(null, SeedPlan::problem);
+        assertThat(SeedPlan.of(12, oldOnion(), 1, 1, fresh - 1, 200, false))
+                .returns(true, SeedPlan::testFirst)
+                .satisfies(plan -> assertThat(plan.problem())
+                        .extracting(SeedPlan.Problem::cause)
+                        .isEqualTo(SeedPlan.Cause.SEED));
+        assertThat(SeedPlan.of(12, oldOnion(), 1, 1, null, fresh - 1, false).problem())
+                .extracting(SeedPlan.Problem::cause)
+                .isEqualTo(SeedPlan.Cause.TRAY);
+    }
+
+    @Test
+    void seed_that_was_tested_now_needs_no_other_test_however_little_came_up() {
+        SeedPlan plan = SeedPlan.of(12, SeedExpectation.known(oldOnion().share()), 1, 1, null, 100_000, false);
+
+        assertThat(plan.testFirst()).isFalse();
+        assertThat(plan.probability()).isGreaterThanOrEqualTo(0.9);
+    }
+
+    /** Two years in a warm room: once '24,047 cells are needed'. */
+    private static SeedExpectation oldOnion() {
+        return AgedSeed.expectation(Crops.of("onion"), SeedSource.PACKET, Storage.of(StorageKind.SHED), 2);
     }
 
     private static SeedPlan.Problem seed(String sentence) {
