@@ -93,9 +93,10 @@ class CommandBookTest {
                 "push-keys"
             })
     void help_names_every_field_that_a_command_prints(String line) {
-        CommandRun run = CommandRun.of(line.split(" "));
+        List<String> words = List.of(line.split(" ", -1));
+        CommandRun run = CommandRun.of(words.toArray(String[]::new));
         assertThat(run.status()).as(run.err()).isZero();
-        String help = plain(CommandRun.of(line.split(" ")[0], "--help").out());
+        String help = plain(CommandRun.of(words.get(0), "--help").out());
 
         List<String> fields = new ArrayList<>();
         run.json().fieldNames().forEachRemaining(fields::add);

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.MatchResult;
@@ -67,7 +68,7 @@ class DocumentsTest {
     @ParameterizedTest
     @MethodSource("documents")
     void links_between_documents_lead_somewhere(String file) {
-        Path folder = Path.of(file).toAbsolutePath().getParent();
+        Path folder = Objects.requireNonNull(Path.of(file).toAbsolutePath().getParent());
 
         assertThat(LINK.matcher(read(file))
                         .results()

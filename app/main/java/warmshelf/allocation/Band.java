@@ -37,6 +37,11 @@ public record Band(int lowC, int highC) {
         return contains(celsius) ? celsius : nearestDegree(WholeDegree.of(celsius));
     }
 
+    /** The degree in the middle, the lower of two. */
+    public int middle() {
+        return Math.floorDiv(lowC + highC, 2);
+    }
+
     /** The degree of this band nearest to the one given. */
     public int nearestDegree(int celsius) {
         return Math.max(lowC, Math.min(highC, celsius));

@@ -31,7 +31,7 @@ record TodayPage(
         boolean looks,
         List<TodayStore.OnDuty> onDuty,
         List<TodayStore.OnDuty> tomorrow,
-        Problem[] problems,
+        List<Problem> problems,
         List<NotedProblem> noted,
         Map<UUID, List<Photo>> photosOf,
         List<NotedProblem> notedElsewhere,

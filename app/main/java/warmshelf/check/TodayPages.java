@@ -85,7 +85,7 @@ public final class TodayPages implements Pages {
                 looks,
                 watch.today(),
                 watch.tomorrow(),
-                Problem.values(),
+                List.of(Problem.values()),
                 own,
                 photos.ofEntries(own.stream().map(each -> each.entry().id()).toList()),
                 visitor.coordinator() ? rounds.unansweredOfOthers(member, day) : List.of(),

@@ -19,6 +19,6 @@ public record PracticeDays(int least, int most) {
         Amount amount = row.amount()
                 .orElseThrow(() -> new IllegalArgumentException("'%s, %s' has no figure".formatted(topic, item)));
         int each = row.unit().equals("weeks") ? DAYS_OF_A_WEEK : 1;
-        return new PracticeDays((int) amount.low() * each, (int) amount.high() * each);
+        return new PracticeDays(((int) amount.low()) * each, ((int) amount.high()) * each);
     }
 }

@@ -59,6 +59,8 @@ public enum Chapter {
 
     /** The one to read after it. */
     Optional<Chapter> next() {
-        return ordinal() + 1 < values().length ? Optional.of(values()[ordinal() + 1]) : Optional.empty();
+        List<Chapter> all = List.of(values());
+        int next = all.indexOf(this) + 1;
+        return next < all.size() ? Optional.of(all.get(next)) : Optional.empty();
     }
 }

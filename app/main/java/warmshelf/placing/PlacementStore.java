@@ -19,9 +19,6 @@ import warmshelf.sowing.SowingStore;
 
 /** Decides on requests: the stay and the decision are written together or not at all. */
 public final class PlacementStore {
-    private static final String DECIDED =
-            "This request is not waiting any more; someone else decided on it a moment ago.";
-
     private final DSLContext sql;
     private final RequestStore requests;
     private final StayStore stays;

@@ -61,7 +61,7 @@ final class PlanEditForm {
         Band band = asked.wanted().band();
         Double set = stay.map(placed -> setPoints.on(placed.mat(), placed.days().from()))
                 .orElse(null);
-        return set == null ? (band.lowC() + band.highC()) / 2 : set;
+        return set == null ? band.middle() : set;
     }
 
     static List<Choice> places(SeasonQuestion question, Units units) {

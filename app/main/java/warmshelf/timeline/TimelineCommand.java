@@ -129,7 +129,7 @@ public final class TimelineCommand implements Callable<Integer> {
     }
 
     private static @Nullable Double hundredths(OptionalDouble chance) {
-        return chance.isPresent() ? (Double) (Numbers.hundredths(chance.getAsDouble())) : null;
+        return chance.isPresent() ? (Double) Numbers.hundredths(chance.getAsDouble()) : null;
     }
 
     private static Map<String, @Nullable Object> answer(Crop crop, Method method, Timeline timeline) {

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.Objects;
 import java.util.UUID;
 import java.util.function.DoubleToIntFunction;
 import org.junit.jupiter.api.Test;
@@ -217,7 +218,7 @@ class DisplacedPlanTest {
 
         assertThat(proposed.places().keySet()).containsExactly(new UUID(7, 1), new UUID(7, 4));
         DisplacedBoard room = new DisplacedBoard(board, displaced);
-        SpaceOffer second = proposed.places().get(new UUID(7, 4));
+        SpaceOffer second = Objects.requireNonNull(proposed.places().get(new UUID(7, 4)));
         assertThat(second.placeId()).isEqualTo(BROKEN.places().get(1));
         assertThat(room.fits(displaced.get(1), second, Map.of())).isFalse();
         assertThat(room.fits(

@@ -43,7 +43,7 @@ class WholeDegreesTest {
             long shown = units.degrees(stands);
 
             assertThat(units.celsiusOf((int) shown, stands)).isEqualTo(stands);
-            assertThat(units.celsiusOf((int) shown + 1, stands)).isEqualTo(units.celsiusOf(shown + 1));
+            assertThat(units.celsiusOf((int) shown + 1, stands)).isEqualTo(units.celsiusOf((double) (shown + 1)));
         }
     }
 }
