@@ -164,6 +164,6 @@ public record LotPage(
     }
 
     private static String years(double years) {
-        return Counted.of((int) Math.max(1, Math.round(years)), "year", "years");
+        return Counted.of(Math.max(1, Math.round(years)), "year", "years");
     }
 }

@@ -8,15 +8,20 @@ import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
 import io.javalin.router.Endpoint;
 import io.javalin.security.Roles;
+import io.javalin.util.JavalinException;
 import java.time.Clock;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.eclipse.jetty.server.AbstractConnector;
 import org.eclipse.jetty.server.Connector;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 
 /** The running server: every feature's routes behind one access check, one renderer and one set of error pages. */
 public final class WebServer implements AutoCloseable {
+    private static final Logger LOG = LoggerFactory.getLogger(WebServer.class);
+
     private static final long LARGEST_REQUEST = 1_000_000;
     // A browser shows the answer to an over-large form only if its sending was not cut off, so that much is read and
     // dropped.
@@ -83,10 +88,14 @@ public final class WebServer implements AutoCloseable {
                 .toList();
     }
 
-    /** Finishes what is being answered, then stops. */
+    /** Finishes what is being answered, then stops; what takes longer than the server waits stays unanswered. */
     @Override
     public void close() {
-        javalin.stop();
+        try {
+            javalin.stop();
+        } catch (JavalinException tooSlow) {
+            LOG.warn("stopped while something was still being answered: {}", String.valueOf(tooSlow.getMessage()));
+        }
         pages.forEach(Pages::stop);
         folder.close();
     }

@@ -84,7 +84,7 @@ public record Units(TemperatureUnit temperature, LengthUnit length) {
             return nearest;
         }
         return LongStream.rangeClosed(nearest - 1, nearest + 1)
-                .filter(each -> each % ROUND_FIGURE == 0 && (double) Math.round(temperature.toCelsius(each)) == celsius)
+                .filter(each -> each % ROUND_FIGURE == 0 && Math.round(temperature.toCelsius((double) each)) == celsius)
                 .findFirst()
                 .orElse(nearest);
     }

@@ -76,8 +76,8 @@ public final class SoakBench {
             System.out.printf(
                     "from %s to %s in %d minutes; the file has %.1f MB, %.0f MiB of heap are in use%n",
                     FROM, clock.instant(), length.toMinutes(), megabytes(folder), heapMebibytes());
+            return tally.print();
         }
-        return tally.print();
     }
 
     private static List<SoakPerson> people(

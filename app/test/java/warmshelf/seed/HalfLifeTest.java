@@ -16,7 +16,7 @@ import warmshelf.testing.Crops;
 class HalfLifeTest {
     private static final double HALF = 0.5;
 
-    private record Error(HalfLife.Row row, double with, double without, double doubt) {
+    private record Miss(HalfLife.Row row, double with, double without, double doubt) {
         double factor() {
             return without / row.years();
         }
@@ -37,7 +37,7 @@ class HalfLifeTest {
 
     @Test
     void each_published_half_life_lies_within_twice_the_doubt_of_what_the_other_kinds_foretell() {
-        List<Error> errors = errors();
+        List<Miss> errors = errors();
 
         System.out.println("| kind | row | found, years | reckoned | error | reckoned without its own rows | error |");
         errors.forEach(error -> System.out.println(error.line()));
@@ -128,8 +128,8 @@ class HalfLifeTest {
         assertThat(years).isBetween(2 * 40.0, 3 * 60.0);
     }
 
-    private static List<Error> errors() {
-        List<Error> errors = new ArrayList<>();
+    private static List<Miss> errors() {
+        List<Miss> errors = new ArrayList<>();
         for (HalfLife.Row row : HalfLife.rows()) {
             if (!row.species().isEmpty()) {
                 List<HalfLife.Row> others = HalfLife.rows().stream()
@@ -138,7 +138,7 @@ class HalfLifeTest {
                 int life = packetLife(row.species());
                 HalfLife without = HalfLife.of(row.species(), life, others);
                 double doubt = Math.hypot(without.doubt(), Math.log(row.spread()));
-                errors.add(new Error(
+                errors.add(new Miss(
                         row, HalfLife.of(row.species(), life, HalfLife.rows()).years(), without.years(), doubt));
             }
         }
