@@ -177,7 +177,7 @@ class LoopTest {
         Answer refused = cellar.coordinator().post("/requests/" + sowing + "/placement", fields);
 
         assertThat(refused.status()).isEqualTo(409);
-        assertThat(refused.text()).contains("Mat M2 can hold 65–72 °F");
+        assertThat(refused.text()).contains("Mat M2 can hold 64–72 °F");
     }
 
     @Test
