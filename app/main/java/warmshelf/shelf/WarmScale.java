@@ -1,5 +1,7 @@
 package warmshelf.shelf;
 
+import warmshelf.words.Units;
+
 /** The one warm scale: what a mat's set-point is called, everywhere. */
 public enum WarmScale {
     COOL("cool", "cool", 18, 21),
@@ -38,16 +40,29 @@ public enum WarmScale {
         return style;
     }
 
-    public int lowC() {
-        return lowC;
+    /** The lowest whole degree, as a reader of these units sets a mat, that is called so. */
+    int first(Units units) {
+        int degree = (int) units.degrees(lowC);
+        while (this != COOL && of(units.celsiusOf((double) degree - 1)) == this) {
+            degree--;
+        }
+        return degree;
     }
 
-    public int highC() {
-        return highC;
+    /** The highest one. */
+    int last(Units units) {
+        int degree = (int) units.degrees(highC);
+        while (of(units.celsiusOf((double) degree + 1)) == this) {
+            degree++;
+        }
+        return degree;
     }
 
-    /** The hottest step has no upper end. */
-    public boolean isOpen() {
-        return this == VERY_HOT;
+    /** For example '71 to 77 °F'; the hottest step has no upper end. */
+    public String range(Units units) {
+        String unit = " " + units.degree();
+        return this == VERY_HOT
+                ? "%d%s and above".formatted(first(units), unit)
+                : "%d to %d%s".formatted(first(units), last(units), unit);
     }
 }

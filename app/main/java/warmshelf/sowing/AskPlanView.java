@@ -1,6 +1,5 @@
 package warmshelf.sowing;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -10,7 +9,6 @@ import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.frost.garden.AcceptedRiskStore;
 import warmshelf.seed.GerminationTest;
-import warmshelf.seed.Lot;
 import warmshelf.seed.LotBalanceStore;
 import warmshelf.seed.LotStore;
 import warmshelf.web.Visitor;
@@ -67,7 +65,7 @@ final class AskPlanView {
         Crop crop = ask.lot() != null
                 ? crops.ofVariety(ask.lot().cropId(), ask.variety())
                 : Objects.requireNonNull(ask.packet()).crop();
-        List<GerminationTest> tests = ask.lot() == null ? List.of() : evidence(ask.lot());
+        List<GerminationTest> tests = ask.lot() == null ? List.of() : use.evidence(lots, ask.lot());
         return new AskPlanner(
                         planner.inUnits(visitor.units()),
                         grower(visitor),
@@ -85,12 +83,5 @@ final class AskPlanView {
 
     static Sowing.Grower grower(Visitor visitor) {
         return new Sowing.Grower(visitor.memberId(), visitor.name(), visitor.country(), visitor.postcode());
-    }
-
-    /** Tests of the lot, and what came of it in sowings that are finished. */
-    private List<GerminationTest> evidence(Lot lot) {
-        List<GerminationTest> evidence = new ArrayList<>(lots.tests(lot.id()));
-        evidence.addAll(use.results(List.of(lot.id())).getOrDefault(lot.id(), List.of()));
-        return evidence;
     }
 }

@@ -22,6 +22,8 @@ import warmshelf.allocation.SpaceRequest;
 import warmshelf.crop.Method;
 import warmshelf.db.Database;
 import warmshelf.seed.GerminationTest;
+import warmshelf.seed.Lot;
+import warmshelf.seed.LotStore;
 import warmshelf.seed.LotUse;
 import warmshelf.seed.SeedHold;
 import warmshelf.seed.SeedHoldStore;
@@ -51,6 +53,13 @@ public final class LotUseStore implements LotUse, SeedHoldStore {
     public LotUseStore(Database database, EntryStore entries) {
         this.sql = database.sql();
         this.entries = entries;
+    }
+
+    /** Tests of a lot, and what came of it in sowings that are finished. */
+    public List<GerminationTest> evidence(LotStore lots, Lot lot) {
+        List<GerminationTest> evidence = new ArrayList<>(lots.tests(lot.id()));
+        evidence.addAll(results(List.of(lot.id())).getOrDefault(lot.id(), List.of()));
+        return evidence;
     }
 
     @Override

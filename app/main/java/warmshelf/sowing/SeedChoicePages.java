@@ -2,14 +2,12 @@ package warmshelf.sowing;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import warmshelf.seed.BalanceWords;
-import warmshelf.seed.GerminationTest;
 import warmshelf.seed.Lot;
 import warmshelf.seed.LotBalance;
 import warmshelf.web.Pages;
@@ -53,7 +51,7 @@ public final class SeedChoicePages implements Pages {
             form.refuse("lot", "No lot is chosen; choose one from the list.");
         }
         SeedClaimStore.Claim claim = chosen.flatMap(balance -> choice(sowing)
-                        .seeds(form, balance, evidence(balance.lot()))
+                        .seeds(form, balance, stores.use().evidence(stores.lots(), balance.lot()))
                         .map(seeds -> stores.claims()
                                 .choose(
                                         sowing.id(),
@@ -115,12 +113,6 @@ public final class SeedChoicePages implements Pages {
                 sowing,
                 stores.sowings().cellsInTray(sowing.id()).orElse(USUAL_CELLS),
                 stores.use().survival(sowing.season()));
-    }
-
-    private List<GerminationTest> evidence(Lot lot) {
-        List<GerminationTest> evidence = new ArrayList<>(stores.lots().tests(lot.id()));
-        evidence.addAll(stores.use().results(List.of(lot.id())).getOrDefault(lot.id(), List.of()));
-        return evidence;
     }
 
     /** A sowing, and the lots that its seed can be from. */
