@@ -39,26 +39,24 @@ public enum CropHazard {
     }
 
     /**
-     * The hazards of a row of codes with spaces between; none for an empty one.
+     * The hazards of codes with spaces between; none for an empty text.
      *
      * @throws IllegalArgumentException for a code that is none of ours
      */
     public static Set<CropHazard> named(String words) {
-        return words.isBlank() ? Set.of() : of(List.of(words.strip().split("\\s+")));
-    }
-
-    /**
-     * The hazards of these codes.
-     *
-     * @throws IllegalArgumentException for a code that is none of ours
-     */
-    static Set<CropHazard> of(List<String> words) {
         Set<CropHazard> found = EnumSet.noneOf(CropHazard.class);
-        words.forEach(word -> found.add(hazard(word)));
+        if (!words.isBlank()) {
+            List.of(words.strip().split("\\s+")).forEach(word -> found.add(of(word)));
+        }
         return Collections.unmodifiableSet(found);
     }
 
-    private static CropHazard hazard(String word) {
+    /**
+     * The hazard of a code.
+     *
+     * @throws IllegalArgumentException for a code that is none of ours
+     */
+    static CropHazard of(String word) {
         return Arrays.stream(values())
                 .filter(each -> each.word.equals(word))
                 .findFirst()

@@ -1,8 +1,11 @@
 package warmshelf.crop;
 
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVRecord;
 import org.jspecify.annotations.Nullable;
 import warmshelf.crop.Crop.Basis;
@@ -27,7 +30,7 @@ final class CropTable {
                 row.get("light"),
                 RaisedFrom.named(row.get("raised_from")),
                 treatment(row),
-                CropHazard.named(row.get("hazards")),
+                hazards(row.get("id")),
                 maturity(row),
                 wholeNumberIfAny(row, "fsa_min_germ_percent"),
                 wholeNumberIfAny(row, "seed_life_years"),
@@ -36,6 +39,12 @@ final class CropTable {
                 row.get("source_title"),
                 row.get("source_url"),
                 Standing.named(row.get("standing")));
+    }
+
+    private static Set<CropHazard> hazards(String id) {
+        return HazardClaim.bundled().getOrDefault(id, List.of()).stream()
+                .flatMap(claim -> claim.hazard().stream())
+                .collect(Collectors.toCollection(() -> EnumSet.noneOf(CropHazard.class)));
     }
 
     private SeedTreatment treatment(CSVRecord row) {

@@ -7,7 +7,7 @@
  * within two seconds). {@code ofVariety} puts a variety's days in place of its crop's; {@code SowingStore} and
  * {@code AskPlanView} ask that way, so every date follows. Commands have no group and use {@code bundled()}.
  *
- * <p><b>Hazards</b> are codes: of a crop ({@code CropHazard}, ticked in its form, a column of {@code crops.csv}) and
+ * <p><b>Hazards</b> are codes: of a crop ({@code CropHazard}, ticked in its form, a row of {@code crop-hazards.csv}) and
  * of a treated lot. {@code Caution.of} says which caution they ask for at which step; no word that anybody wrote
  * decides. {@code NoLogicReadsSentencesTest} looks for code that reads English: what the program needs to know is a
  * column of the reference files or an enum, and the sources' own words stay in their notes.
