@@ -86,7 +86,7 @@ public record LotPage(
                 kept(lot.storage(), units),
                 reckoned(crop, lot),
                 TestDue.of(lot.expectation(crop, evidence.all(lot), season)).orElse(null),
-                crops.lists(crop) ? HowToTest.of(crops.responseOf(crop)).orElse(null) : null,
+                crops.lists(crop) ? HowToTest.of(crop, crops.responseOf(crop)).orElse(null) : null,
                 harvest(lot, crops),
                 lot.cropId(),
                 tests,

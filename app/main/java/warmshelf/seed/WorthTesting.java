@@ -60,7 +60,8 @@ final class WorthTesting {
 
     private Optional<Suggestion> suggestion(Lot lot, @Nullable Meant meant) {
         Crop crop = crops.orUnlisted(lot.cropId());
-        GerminationShare.Uncertain share = lot.share(crop, evidence.all(lot), season);
+        SeedExpectation expectation = lot.expectation(crop, evidence.all(lot), season);
+        GerminationShare share = expectation.share();
         ShareInterval range = share.interval(0.9);
         double width = range.high() - range.low();
         if (width < NARROW) {
@@ -80,14 +81,22 @@ final class WorthTesting {
         }
         long fewest = Math.round(meant.plants() / range.high());
         long most = Math.round(meant.plants() / Math.max(0.01, range.low()));
+        long asked = SeedNeed.MOST_TIMES
+                * Math.round(meant.plants() / expectation.unaged().mean());
         return Optional.of(new Suggestion(
                 lot.id(),
                 crop.name(),
                 lot.variety(),
                 true,
-                most - fewest,
-                "%s. Members mean to grow %s of it: that is %,d seeds at best and %,d at worst."
-                        .formatted(between, Counted.of(meant.plants(), "plant", "plants"), fewest, most)));
+                Math.min(most, asked) - fewest,
+                "%s. Members mean to grow %s of it: that is %,d seeds at best and %s."
+                        .formatted(
+                                between,
+                                Counted.of(meant.plants(), "plant", "plants"),
+                                fewest,
+                                most <= asked
+                                        ? "%,d at worst".formatted(most)
+                                        : "at worst more than the %,d that anybody is asked to sow".formatted(asked))));
     }
 
     private static boolean hasEnough(Lot lot) {

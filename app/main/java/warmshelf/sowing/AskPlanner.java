@@ -95,13 +95,7 @@ public final class AskPlanner {
         SeedPlan seeds = seeds(ask, expectation, balance);
         SeedPlan.Problem problem = seeds.problem();
         if (problem != null) {
-            return Outcome.refused(problem.cause() == SeedPlan.Cause.TRAY ? "container" : "plants", problem.sentence());
-        }
-        if (ask.method() == Method.BAG && seeds.seeds() > SEEDS_IN_A_BAG) {
-            return Outcome.refused(
-                    "plants",
-                    "%d seeds are needed, and a bag holds %d; ask for fewer plants, or in two requests."
-                            .formatted(seeds.seeds(), SEEDS_IN_A_BAG));
+            return refused(problem, ask.method(), seeds.seeds());
         }
         int celsius = planner.reckonedC(crop, ask.warm());
         if (planner.emergence(asking, celsius).isEmpty()) {
@@ -123,6 +117,18 @@ public final class AskPlanner {
                             .formatted(grower.postcode(), grower.country()));
         }
         return Outcome.of(planOf(ask, asking, share, seeds, celsius, timeline.get(), balance, board));
+    }
+
+    private static Outcome refused(SeedPlan.Problem problem, Method method, int seeds) {
+        if (problem.cause() == SeedPlan.Cause.SEED) {
+            return Outcome.refused("plants", problem.sentence());
+        }
+        return method == Method.BAG
+                ? Outcome.refused(
+                        "plants",
+                        "%d seeds are needed, and a bag holds %d; ask for fewer plants, or in two requests."
+                                .formatted(seeds, SEEDS_IN_A_BAG))
+                : Outcome.refused("container", problem.sentence());
     }
 
     private AskPlan planOf(
@@ -251,7 +257,7 @@ public final class AskPlanner {
 
     private static int capacity(AskForm.Ask ask) {
         return ask.method() == Method.BAG
-                ? Integer.MAX_VALUE
+                ? SEEDS_IN_A_BAG
                 : ask.cellsInATray() * ask.container().quarters() / 4;
     }
 

@@ -88,7 +88,7 @@ public final class SowingPlanner {
 
     /** How a crop's seed is tested on damp paper, by its days here; empty where no table tells. */
     Optional<HowToTest> howToTest(Crop crop) {
-        return crops.lists(crop) ? HowToTest.of(responseTo(crop)) : Optional.empty();
+        return crops.lists(crop) ? HowToTest.of(crop, responseTo(crop)) : Optional.empty();
     }
 
     /** The temperature a sowing is reckoned at until it is known which mat it lies on. */

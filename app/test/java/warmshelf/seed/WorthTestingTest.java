@@ -44,6 +44,17 @@ class WorthTestingTest {
                 .containsExactly(BIG_LEEK.id(), SMALL_LEEK.id());
     }
 
+    // A lot is never asked for more than four times what it would have needed before it aged (SeedNeed).
+    @Test
+    void no_more_seed_is_named_than_anybody_is_asked_to_sow() {
+        Lot ancient = lot(6, "leek", 2017, 400);
+
+        List<Suggestion> worth = of(List.of(ancient), Map.of(ancient.id(), new Meant(1, 12)));
+
+        assertThat(worth.get(0).why()).contains("at worst more than the ").contains("that anybody is asked to sow");
+        assertThat(worth.get(0).weight()).isLessThan(4 * 2 * 12);
+    }
+
     @Test
     void seed_that_is_well_known_needs_no_test() {
         LotEvidence tested = new LotEvidence(

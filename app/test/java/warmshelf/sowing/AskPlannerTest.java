@@ -201,6 +201,20 @@ class AskPlannerTest {
     }
 
     @Test
+    void old_seed_is_told_to_be_tested_first_and_not_that_its_bag_is_too_small() {
+        AskForm.Packet old = new AskForm.Packet(
+                Crops.of("onion"), "Lantern Row", 2023, null, null, null, false, SeedSource.PACKET, Storage.UNKNOWN);
+
+        AskPlan plan = outcome("55804", Crops.of("onion"), withPacket(ask(60, Method.BAG, true, null), old), MARCH, MAT)
+                .plan();
+
+        assertThat(plan).isNotNull();
+        assertThat(plan.seeds().testFirst()).isTrue();
+        assertThat(plan.howToTest()).isNotNull();
+        assertThat(plan.seeds().seeds()).isBetween(60, 200);
+    }
+
+    @Test
     void what_frost_kills_is_planned_with_less_risk() {
         assertThat(plan(Crops.KALE, Method.CELLS, false, null, MARCH, MAT)
                         .asking()
@@ -260,7 +274,7 @@ class AskPlannerTest {
     private static AskPlanner.Outcome outcome(
             String postcode, Crop crop, AskForm.Ask ask, LocalDate today, MatSpace mat) {
         SpaceCalendar board = new SpaceCalendar(today, today.plusDays(400), List.of(mat));
-        AskForm.Ask asked = withPacket(ask, crop);
+        AskForm.Ask asked = ask.packet() == null ? withPacket(ask, crop) : ask;
         return new AskPlanner(
                         PLANNER,
                         new Sowing.Grower(new UUID(1, 1), "Tom", "US", postcode),
@@ -297,9 +311,16 @@ class AskPlannerTest {
     }
 
     private static AskForm.Ask withPacket(AskForm.Ask ask, Crop crop, @Nullable Integer seeds) {
+        return withPacket(
+                ask,
+                new AskForm.Packet(
+                        crop, "Lantern Row", 2027, seeds, 19, 20, false, SeedSource.PACKET, Storage.UNKNOWN));
+    }
+
+    private static AskForm.Ask withPacket(AskForm.Ask ask, AskForm.Packet packet) {
         return new AskForm.Ask(
                 null,
-                new AskForm.Packet(crop, "Lantern Row", 2027, seeds, 19, 20, false, SeedSource.PACKET, Storage.UNKNOWN),
+                packet,
                 ask.plants(),
                 ask.method(),
                 ask.warm(),
