@@ -11,6 +11,16 @@ record BorrowedResponse(TemperatureResponse of, String source) implements Temper
     }
 
     @Override
+    public Prospect prospect(double celsius) {
+        return of.prospect(celsius);
+    }
+
+    @Override
+    public CelsiusRange timed() {
+        return of.timed();
+    }
+
+    @Override
     public double bestC() {
         return of.bestC();
     }

@@ -12,14 +12,19 @@ import java.util.stream.IntStream;
  * @param bestC temperature of the fastest emergence, the middle where it is equally fast over a span
  */
 record ComfortableBand(double bestC, CelsiusRange range) {
+    /** What is known well enough of a temperature to judge by. */
+    interface Known {
+        Optional<Emergence> at(double celsius);
+    }
+
     private static final double GOOD_SHARE = 0.90;
     private static final double SLOWEST = 1.25;
     private static final int STEPS_PER_DEGREE = 10;
     private static final double ROUNDING = 1e-9;
 
-    static ComfortableBand of(TemperatureResponse response) {
-        double bestShare = bestShare(response);
-        List<Double> good = temperatures(response.possible()).stream()
+    static ComfortableBand of(CelsiusRange among, Known response) {
+        double bestShare = bestShare(among, response);
+        List<Double> good = temperatures(among).stream()
                 .filter(celsius -> isGood(response, celsius, bestShare))
                 .toList();
         double fastest = good.stream()
@@ -34,7 +39,7 @@ record ComfortableBand(double bestC, CelsiusRange range) {
     }
 
     /** The unbroken run of good and fast enough temperatures on both sides of the start. */
-    private static CelsiusRange around(double start, List<Double> good, TemperatureResponse response, double mostDays) {
+    private static CelsiusRange around(double start, List<Double> good, Known response, double mostDays) {
         double low = start;
         double high = start;
         while (good.contains(step(low, -1)) && days(response, step(low, -1)) <= mostDays) {
@@ -46,14 +51,14 @@ record ComfortableBand(double bestC, CelsiusRange range) {
         return new CelsiusRange(low, high);
     }
 
-    private static boolean isGood(TemperatureResponse response, double celsius, double best) {
+    private static boolean isGood(Known response, double celsius, double best) {
         return response.at(celsius)
                 .map(emergence -> emergence.normalShare().orElse(best) >= GOOD_SHARE * best - ROUNDING)
                 .orElse(false);
     }
 
-    private static double bestShare(TemperatureResponse response) {
-        return temperatures(response.possible()).stream()
+    private static double bestShare(CelsiusRange among, Known response) {
+        return temperatures(among).stream()
                 .map(response::at)
                 .flatMap(Optional::stream)
                 .mapToDouble(emergence -> emergence.normalShare().orElse(0))
@@ -61,7 +66,7 @@ record ComfortableBand(double bestC, CelsiusRange range) {
                 .orElse(0);
     }
 
-    private static double days(TemperatureResponse response, double celsius) {
+    private static double days(Known response, double celsius) {
         return response.at(celsius).map(Emergence::days).orElse(Double.POSITIVE_INFINITY);
     }
 

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -19,8 +20,10 @@ import warmshelf.words.Numbers;
         footerHeading = "%n",
         footer = {
             "Prints crop, temperatureC, emerges, days, days5, days95, normalShare, bestC, comfortableC,"
-                    + " possibleC and source. days: half of what comes up is up by then; days5 and days95: one"
-                    + " twentieth and all but one twentieth. Below zero: emerge pepper -2 works."
+                    + " possibleC, source, basis and note. days: half of what comes up is up by then; days5 and days95: one"
+                    + " twentieth and all but one twentieth. basis: what the days rest on (trial, stated range, published"
+                    + " range), or why there are none (days not published, nothing grew, not tested). Below zero: emerge"
+                    + " pepper -2 works."
         },
         mixinStandardHelpOptions = true)
 public final class EmergeCommand implements Callable<Integer> {
@@ -39,26 +42,30 @@ public final class EmergeCommand implements Callable<Integer> {
     }
 
     private static Map<String, @Nullable Object> answer(Crop crop, TemperatureResponse response, double celsius) {
-        Optional<Emergence> emergence = response.at(celsius);
+        Prospect prospect = response.prospect(celsius);
+        Optional<Emergence> emergence = prospect.emergence();
         Map<String, @Nullable Object> answer = new LinkedHashMap<>();
         answer.put("crop", crop.id());
         answer.put("temperatureC", celsius);
-        answer.put("emerges", emergence.isPresent());
+        answer.put("emerges", prospect.comesUp());
         answer.put("days", emergence.map(e -> hundredths(e.days())).orElse(null));
         answer.put("days5", emergence.map(e -> hundredths(e.days5())).orElse(null));
         answer.put("days95", emergence.map(e -> hundredths(e.days95())).orElse(null));
-        answer.put("normalShare", emergence.map(EmergeCommand::share).orElse(null));
+        answer.put("normalShare", share(prospect));
         answer.put("bestC", response.bestC());
         answer.put("comfortableC", ends(response.comfortable()));
         answer.put("possibleC", ends(response.possible()));
         answer.put("source", response.source());
+        answer.put("basis", ProspectWords.basis(prospect));
+        answer.put("note", ProspectWords.note(prospect));
         return answer;
     }
 
-    private static @Nullable Double share(Emergence emergence) {
-        return emergence.normalShare().isPresent()
-                ? (Double) (Math.round(emergence.normalShare().getAsDouble() * 1e4) / 1e4)
-                : null;
+    private static @Nullable Double share(Prospect prospect) {
+        OptionalDouble share = prospect instanceof Prospect.Untimed untimed
+                ? untimed.share()
+                : prospect.emergence().map(Emergence::normalShare).orElse(OptionalDouble.empty());
+        return share.isPresent() ? (Double) (Math.round(share.getAsDouble() * 1e4) / 1e4) : null;
     }
 
     private static double hundredths(double days) {

@@ -11,12 +11,17 @@ import warmshelf.ReferenceTable;
 
 /**
  * The trials of Harrington and Minges (1954): days to emergence and share of normal seedlings of 24 vegetables at nine soil
- * temperatures. A temperature marked NG (nothing grew) has a cell without days; one that was not tested has no cell.
+ * temperatures. The table of days marks with NG where nothing grew and leaves empty what was not tested. Where it gives no
+ * days but the companion table counted seedlings, seed came up, in days that neither prints.
  */
 final class EmergenceTable {
     static final String SOURCE =
             "days to emergence and share of normal seedlings by soil temperature, sown half an inch "
                     + "deep, Harrington & Minges (1954) as reprinted in Knott's Handbook";
+
+    private static final String NOTHING_GREW = "NG";
+    /** Where the table of days says NG, one or two seedlings of a hundred in the other are no sign that seed comes up. */
+    private static final double NEXT_TO_NOTHING = 0.02;
 
     private final Map<String, NavigableMap<Double, TestedCell>> cells = new LinkedHashMap<>();
 
@@ -26,22 +31,27 @@ final class EmergenceTable {
         EmergenceTable table = new EmergenceTable();
         Map<String, OptionalDouble> shares = shares();
         for (CSVRecord row : ReferenceTable.rows("emergence-days.csv")) {
-            String days = row.get("days");
-            if (days.isEmpty()) {
-                continue;
-            }
-            OptionalDouble tested =
-                    days.equals("NG") ? OptionalDouble.empty() : OptionalDouble.of(Double.parseDouble(days));
-            double celsius = Double.parseDouble(row.get("temp_c"));
-            OptionalDouble share = shares.getOrDefault(key(row), OptionalDouble.empty());
+            TestedCell cell = cell(row, shares.getOrDefault(key(row), OptionalDouble.empty()));
             table.cells
                     .computeIfAbsent(row.get("crop"), name -> new TreeMap<>())
-                    .put(celsius, new TestedCell(celsius, tested, share));
+                    .put(cell.celsius(), cell);
         }
         return table;
     }
 
-    /** The trial temperatures of one vegetable of the table, coldest first. */
+    private static TestedCell cell(CSVRecord row, OptionalDouble share) {
+        double celsius = Double.parseDouble(row.get("temp_c"));
+        String days = row.get("days");
+        if (!days.isEmpty() && !days.equals(NOTHING_GREW)) {
+            return new TestedCell.CameUp(celsius, Double.parseDouble(days), share);
+        }
+        if (share.isPresent() && share.getAsDouble() > (days.isEmpty() ? 0 : NEXT_TO_NOTHING)) {
+            return new TestedCell.CameUpUntimed(celsius, share.getAsDouble());
+        }
+        return days.isEmpty() ? new TestedCell.NotTested(celsius) : new TestedCell.NothingGrew(celsius);
+    }
+
+    /** The temperatures of one vegetable of the table, coldest first. */
     List<TestedCell> cellsOf(String vegetable) {
         NavigableMap<Double, TestedCell> row = cells.get(vegetable);
         if (row == null) {

@@ -14,6 +14,7 @@ final class Responses {
     private static final CelsiusRange SLIPS_SPROUT = new CelsiusRange(18, 32);
 
     private final EmergenceTable table = EmergenceTable.bundled();
+    private final Map<String, PublishedRange> published = PublishedRange.bundled();
     private final EmergenceDisagreements reprints = EmergenceDisagreements.bundled();
     private final Map<String, StatedRangeResponse> stated = stated();
 
@@ -24,7 +25,8 @@ final class Responses {
         }
         String vegetable = row.get("emergence_table");
         if (!vegetable.isEmpty()) {
-            return new TestedResponse(table.cellsOf(vegetable), source(row, vegetable), reprints.of(vegetable));
+            return new TestedResponse(
+                    table.cellsOf(vegetable), published.get(vegetable), source(row, vegetable), reprints.of(vegetable));
         }
         if (RaisedFrom.named(row.get("raised_from")) == RaisedFrom.SLIPS) {
             return new SlipsResponse(

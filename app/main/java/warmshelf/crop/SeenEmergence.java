@@ -34,8 +34,10 @@ public record SeenEmergence(UUID sowingId, UUID lotId, Method method, double cel
 
     /** The logarithm of these days over the published ones; empty where nothing is published for that temperature. */
     OptionalDouble shift(TemperatureResponse published) {
+        // Days that were only reckoned are no table to be held against.
         return published
                 .at(celsius)
+                .filter(table -> published.timed().contains(celsius))
                 .map(table -> OptionalDouble.of(Math.log(seedlingDays() / table.days())))
                 .orElse(OptionalDouble.empty());
     }

@@ -15,10 +15,23 @@ public record ShiftedResponse(TemperatureResponse published, double factor) impl
 
     @Override
     public Optional<Emergence> at(double celsius) {
-        return published
-                .at(celsius)
-                .map(table -> new Emergence(
-                        factor * table.days(), factor * table.days5(), factor * table.days95(), table.normalShare()));
+        return published.at(celsius).map(this::shifted);
+    }
+
+    @Override
+    public Prospect prospect(double celsius) {
+        Prospect there = published.prospect(celsius);
+        return there instanceof Prospect.Timed timed ? new Prospect.Timed(shifted(timed.days()), timed.basis()) : there;
+    }
+
+    private Emergence shifted(Emergence table) {
+        return new Emergence(
+                factor * table.days(), factor * table.days5(), factor * table.days95(), table.normalShare());
+    }
+
+    @Override
+    public CelsiusRange timed() {
+        return published.timed();
     }
 
     @Override

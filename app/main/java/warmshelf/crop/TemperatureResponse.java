@@ -5,8 +5,20 @@ import java.util.Optional;
 
 /** How one crop's seed answers to the temperature of what it lies in. */
 public interface TemperatureResponse {
-    /** The expected emergence at a temperature; empty outside the tested range: nothing is extrapolated. */
+    /** The expected emergence at a temperature; empty where it does not come up, or nobody can say when. */
     Optional<Emergence> at(double celsius);
+
+    /** What is known of a temperature, and on what it rests. */
+    default Prospect prospect(double celsius) {
+        return at(celsius)
+                .<Prospect>map(emergence -> new Prospect.Timed(emergence, Prospect.Basis.STATED))
+                .orElseGet(Prospect.NotTested::new);
+    }
+
+    /** The temperatures for which somebody gives days. */
+    default CelsiusRange timed() {
+        return possible();
+    }
 
     /** The temperature of the fastest emergence among those that give a good share of seedlings. */
     double bestC();
@@ -14,7 +26,7 @@ public interface TemperatureResponse {
     /** Within 25 % of the fastest emergence and 90 % of the best share. */
     CelsiusRange comfortable();
 
-    /** Where any emergence was seen. */
+    /** Where it was seen to come up, or is said to. */
     CelsiusRange possible();
 
     /** The figures before anything was learned here: these themselves, unless they were shifted. */

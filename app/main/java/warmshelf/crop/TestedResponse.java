@@ -2,68 +2,74 @@ package warmshelf.crop;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A response read from trials. The rate of emergence (1/days) and the share of normal seedlings are linear between
  * neighbouring tested temperatures, as rates nearly are (thermal time), so that the trial's own temperatures give the
- * trial's own days. Outside the temperatures where seed came up nothing is promised, not even between the last of them and
- * a temperature where nothing grew: the edge lies somewhere between the two and no one looked where.
+ * trial's own days.
+ *
+ * <p>Beyond the temperatures with days, seed is said to come up only where the published range takes them in and nothing
+ * speaks against it: no temperature nearer by where nothing grew. Its days are reckoned there ({@link BeyondTrials}) and
+ * called so. Elsewhere nothing is promised.
  */
 final class TestedResponse implements TemperatureResponse {
     private final List<TestedCell> cells;
-    private final List<TestedCell> emerged;
+    private final CelsiusRange timed;
     private final CelsiusRange possible;
+    private final BeyondTrials beyond;
     private final ComfortableBand band;
     private final String source;
     private final List<EmergenceDisagreement> disagreements;
 
+    /** Without a published range: nothing is said beyond the trials. */
     TestedResponse(List<TestedCell> cells, String source) {
-        this(cells, source, List.of());
+        this(cells, null, source, List.of());
     }
 
-    TestedResponse(List<TestedCell> cells, String source, List<EmergenceDisagreement> disagreements) {
-        this.cells = cells.stream().filter(cell -> cell.share().isPresent()).toList();
-        this.emerged = cells.stream().filter(cell -> cell.days().isPresent()).toList();
-        this.possible = new CelsiusRange(
-                emerged.get(0).celsius(), emerged.get(emerged.size() - 1).celsius());
+    TestedResponse(
+            List<TestedCell> cells,
+            @Nullable PublishedRange published,
+            String source,
+            List<EmergenceDisagreement> disagreements) {
+        this.cells = List.copyOf(cells);
+        List<TestedCell.CameUp> cameUp = TrialLine.timed(cells);
+        this.timed = new CelsiusRange(
+                cameUp.get(0).celsius(), cameUp.get(cameUp.size() - 1).celsius());
+        this.beyond = new BeyondTrials(cells, published);
+        this.possible = beyond.possible();
         this.source = source;
         this.disagreements = List.copyOf(disagreements);
-        this.band = ComfortableBand.of(this);
+        this.band = ComfortableBand.of(possible, this::wellKnown);
     }
 
     @Override
     public Optional<Emergence> at(double celsius) {
-        if (!possible.contains(celsius)) {
-            return Optional.empty();
+        return prospect(celsius).emergence();
+    }
+
+    @Override
+    public Prospect prospect(double celsius) {
+        return timed.contains(celsius)
+                ? new Prospect.Timed(trial(celsius), Prospect.Basis.TRIAL)
+                : beyond.prospect(celsius, TrialLine.share(cells, celsius));
+    }
+
+    private Emergence trial(double celsius) {
+        return EmergenceSpread.around(TrialLine.days(cells, celsius), TrialLine.share(cells, celsius));
+    }
+
+    /** What the comfortable temperatures are judged by: trials, and beyond their days counted seedlings within what is published as best. */
+    private Optional<Emergence> wellKnown(double celsius) {
+        if (timed.contains(celsius)) {
+            return Optional.of(trial(celsius));
         }
-        OptionalDouble days =
-                interpolated(emerged, celsius, cell -> 1 / cell.days().getAsDouble());
-        return Optional.of(EmergenceSpread.around(1 / days.getAsDouble(), shareAt(celsius)));
+        return at(celsius).filter(reckoned -> reckoned.normalShare().isPresent() && beyond.isPublishedBest(celsius));
     }
 
-    private OptionalDouble shareAt(double celsius) {
-        return interpolated(cells, celsius, cell -> cell.share().getAsDouble());
-    }
-
-    private static OptionalDouble interpolated(List<TestedCell> cells, double celsius, Figure figure) {
-        for (int i = 0; i < cells.size(); i++) {
-            TestedCell here = cells.get(i);
-            if (here.celsius() == celsius) {
-                return OptionalDouble.of(figure.of(here));
-            }
-            if (here.celsius() > celsius) {
-                return i == 0
-                        ? OptionalDouble.empty()
-                        : OptionalDouble.of(between(cells.get(i - 1), here, celsius, figure));
-            }
-        }
-        return OptionalDouble.empty();
-    }
-
-    private static double between(TestedCell colder, TestedCell warmer, double celsius, Figure figure) {
-        double way = (celsius - colder.celsius()) / (warmer.celsius() - colder.celsius());
-        return figure.of(colder) + way * (figure.of(warmer) - figure.of(colder));
+    @Override
+    public CelsiusRange timed() {
+        return timed;
     }
 
     @Override
@@ -89,9 +95,5 @@ final class TestedResponse implements TemperatureResponse {
     @Override
     public String source() {
         return source;
-    }
-
-    private interface Figure {
-        double of(TestedCell cell);
     }
 }

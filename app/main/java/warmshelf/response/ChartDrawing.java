@@ -41,8 +41,8 @@ final class ChartDrawing {
         this.learned = learned;
         this.seen = seen;
         this.units = units;
-        this.lowC = response.possible().low() - ROOM_C;
-        this.highC = response.possible().high() + ROOM_C;
+        this.lowC = response.timed().low() - ROOM_C;
+        this.highC = response.timed().high() + ROOM_C;
         double fastest = curve().stream().mapToDouble(At::days).min().orElseThrow();
         double slowestCurve = curve().stream().mapToDouble(At::days).max().orElseThrow();
         double slowestSeen =
@@ -87,7 +87,7 @@ final class ChartDrawing {
 
     /** Days and temperature at the ends and in the middle of the curve. */
     private List<ResponseChart.Tick> readable() {
-        CelsiusRange range = response.possible();
+        CelsiusRange range = response.timed();
         return DoubleStream.of(range.low(), response.bestC(), range.high())
                 .distinct()
                 .mapToObj(celsius -> new ResponseChart.Tick(
@@ -97,7 +97,7 @@ final class ChartDrawing {
 
     private List<At> curve() {
         List<At> points = new ArrayList<>();
-        CelsiusRange range = response.possible();
+        CelsiusRange range = response.timed();
         for (double celsius = range.low(); celsius < range.high(); celsius += STEP_C) {
             add(points, celsius);
         }

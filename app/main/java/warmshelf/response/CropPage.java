@@ -19,6 +19,7 @@ import warmshelf.words.Units;
 /**
  * How one crop's seed answers to temperature, as its page shows it.
  *
+ * @param timed the temperatures for which days are published, where those are fewer than the possible ones; else empty
  * @param days the published days at the best temperature, to a tenth; empty where no seed is expected to come up
  * @param learned what the group's sowings say; empty where there is nothing to compare them with
  * @param lots the same for each lot of which enough was seen
@@ -30,6 +31,7 @@ public record CropPage(
         String best,
         String comfortable,
         String possible,
+        String timed,
         String days,
         String learned,
         List<Lot> lots,
@@ -54,7 +56,7 @@ public record CropPage(
         Optional<Emergence> atBest = response.at(response.bestC());
         String best = units.temperature(response.bestC());
         List<SeenEmergence> inOrder = seen.stream()
-                .filter(sowing -> response.at(sowing.celsius()).isPresent())
+                .filter(sowing -> response.timed().contains(sowing.celsius()))
                 .sorted(Comparator.comparingDouble(SeenEmergence::celsius).thenComparing(SeenEmergence::seedlingDays))
                 .toList();
         return new CropPage(
@@ -63,6 +65,9 @@ public record CropPage(
                 best,
                 range(response.comfortable().low(), response.comfortable().high(), units),
                 range(response.possible().low(), response.possible().high(), units),
+                response.timed().equals(response.possible())
+                        ? ""
+                        : range(response.timed().low(), response.timed().high(), units),
                 atBest.map(table -> LearnedWords.days(table.days())).orElse(""),
                 atBest.map(table -> LearnedWords.ofCrop(learned, table.days(), best))
                         .orElse(""),

@@ -17,6 +17,7 @@ import warmshelf.allocation.SpaceWish;
 import warmshelf.crop.Crop;
 import warmshelf.crop.Hardiness;
 import warmshelf.crop.Method;
+import warmshelf.crop.ProspectWords;
 import warmshelf.seed.AgedSeed;
 import warmshelf.seed.BalanceWords;
 import warmshelf.seed.GerminationShare;
@@ -101,11 +102,11 @@ public final class AskPlanner {
         if (planner.emergence(asking, celsius).isEmpty()) {
             return Outcome.refused(
                     "heat",
-                    "%s does not come up at %s; its seed likes %s."
-                            .formatted(
-                                    crop.name(),
-                                    planner.units().temperature(celsius),
-                                    planner.band(crop).words(planner.units())));
+                    ProspectWords.instead(
+                            crop.name(),
+                            planner.units().temperature(celsius),
+                            planner.band(crop).words(planner.units()),
+                            planner.prospect(crop, celsius)));
         }
         Optional<Timeline> timeline = planner.timeline(asking, celsius, today, Seen.nothing());
         if (timeline.isEmpty()) {

@@ -12,6 +12,7 @@ import warmshelf.crop.CropCatalogue;
 import warmshelf.crop.Emergence;
 import warmshelf.crop.LearnedEmergence;
 import warmshelf.crop.LearnedWords;
+import warmshelf.crop.Prospect;
 import warmshelf.crop.ShiftedResponse;
 import warmshelf.crop.TemperatureResponse;
 import warmshelf.frost.FrostClimate;
@@ -99,6 +100,11 @@ public final class SowingPlanner {
     /** When a crop's seed is expected to come up here, as published and shifted by what was learned. */
     public Optional<Emergence> emergence(Crop crop, double celsius) {
         return crops.lists(crop) ? responseTo(crop).at(celsius) : Optional.empty();
+    }
+
+    /** What is published of whether it comes up at a temperature; of a crop nobody lists nothing is. */
+    Prospect prospect(Crop crop, double celsius) {
+        return crops.lists(crop) ? crops.responseOf(crop).prospect(celsius) : new Prospect.NotTested();
     }
 
     /** The same for a sowing, whose lot may be known better. */

@@ -7,6 +7,8 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import warmshelf.crop.CelsiusRange;
 import warmshelf.crop.Method;
+import warmshelf.crop.Prospect;
+import warmshelf.crop.ProspectWords;
 import warmshelf.timeline.PlantingOut.ByFrost;
 import warmshelf.words.Counted;
 import warmshelf.words.DayWords;
@@ -112,9 +114,14 @@ final class TimelinePlan {
                 Slips.insteadOfSowing(question.crop(), question.response().comfortable(), question.units());
         if (slips.isPresent()) {
             notes.add(slips.get());
-        } else if (!emergence.possible()) {
-            notes.add("%s will not come up at %s; give it %s."
-                    .formatted(question.crop().name(), question.units().temperature(question.matC()), comfortable()));
+            return;
+        }
+        Prospect there = question.response().prospect(question.matC());
+        if (!emergence.possible()) {
+            notes.add(ProspectWords.instead(
+                    question.crop().name(), question.units().temperature(question.matC()), comfortable(), there));
+        } else if (!ProspectWords.note(there).isEmpty()) {
+            notes.add(ProspectWords.note(there));
         }
     }
 

@@ -43,6 +43,31 @@ class EmergeCommandTest {
     }
 
     @Test
+    void celery_at_22_degrees_comes_up_by_the_published_range_and_it_is_said() {
+        JsonNode answer = CommandRun.of("emerge", "celery", "22").json();
+
+        assertThat(answer.get("emerges").asBoolean()).isTrue();
+        assertThat(answer.get("days").asDouble()).isEqualTo(7);
+        assertThat(answer.get("basis").asText()).isEqualTo("published range");
+        assertThat(answer.get("note").asText()).contains("Not timed at this temperature");
+    }
+
+    @Test
+    void what_was_not_tested_is_told_from_what_did_not_grow() {
+        JsonNode celery = CommandRun.of("emerge", "celery", "30").json();
+        JsonNode eggplant = CommandRun.of("emerge", "eggplant", "40").json();
+        JsonNode watermelon = CommandRun.of("emerge", "watermelon", "16").json();
+
+        assertThat(celery.get("emerges").asBoolean()).isFalse();
+        assertThat(celery.get("basis").asText()).isEqualTo("nothing grew");
+        assertThat(eggplant.get("emerges").asBoolean()).isFalse();
+        assertThat(eggplant.get("basis").asText()).isEqualTo("not tested");
+        assertThat(watermelon.get("emerges").asBoolean()).isTrue();
+        assertThat(watermelon.get("days").isNull()).isTrue();
+        assertThat(watermelon.get("basis").asText()).isEqualTo("days not published");
+    }
+
+    @Test
     void an_unknown_crop_is_answered_with_the_crops_there_are() {
         CommandRun run = CommandRun.of("emerge", "peper", "25");
 

@@ -181,7 +181,7 @@ class TimelineTest {
         Timeline timeline = Asked.of(Crops.PEPPER, 10, MAY_24).answered();
 
         assertThat(timeline.warmDays()).isZero();
-        assertThat(timeline.notes()).anyMatch(note -> note.contains("will not come up at 10 °C"));
+        assertThat(timeline.notes()).anyMatch(note -> note.contains("does not come up at 10 °C"));
     }
 
     @Test
@@ -189,7 +189,7 @@ class TimelineTest {
         Asked cool = Asked.of(Crops.PEPPER, 10, MAY_24).readIn(Units.AMERICAN);
         Timeline timeline = cool.answered();
 
-        assertThat(timeline.notes()).anyMatch(note -> note.contains("will not come up at 50 °F"));
+        assertThat(timeline.notes()).anyMatch(note -> note.contains("does not come up at 50 °F"));
         assertThat(timeline.steps()).extracting(TimelineStep::why).noneMatch(why -> why.contains("°C"));
         assertThat(cool.step(Step.PLANT_OUT).why()).contains("50 °F");
         assertThat(timeline.notes()).noneMatch(note -> note.contains("°C"));
