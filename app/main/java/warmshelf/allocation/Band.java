@@ -51,18 +51,4 @@ public record Band(int lowC, int highC) {
     public String words(Units units) {
         return units.temperatureRange(lowC, highC);
     }
-
-    /** In both units, for sentences that anyone may read: '24–30 °C (75–86 °F)'. */
-    public String words() {
-        return "%d–%d °C (%d–%d °F)".formatted(lowC, highC, fahrenheit(lowC), fahrenheit(highC));
-    }
-
-    /** One degree in both units: '26 °C (79 °F)'. */
-    public static String words(int celsius) {
-        return "%d °C (%d °F)".formatted(celsius, fahrenheit(celsius));
-    }
-
-    private static long fahrenheit(int celsius) {
-        return Units.AMERICAN.degrees(celsius);
-    }
 }

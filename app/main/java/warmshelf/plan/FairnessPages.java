@@ -23,8 +23,9 @@ final class FairnessPages implements Pages {
     }
 
     private void show(Context ctx) {
-        int season = Visitor.of(ctx).season();
-        Fairness fairness = Fairness.of(shares.askings(season, ranks.choices()));
+        Visitor visitor = Visitor.of(ctx);
+        int season = visitor.season();
+        Fairness fairness = Fairness.of(shares.askings(season, ranks.choices(), visitor.units()));
         Respond.page(ctx, "plan/fairness.peb", new FairnessPage(fairness, String.valueOf(season)));
     }
 

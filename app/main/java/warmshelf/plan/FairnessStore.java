@@ -16,6 +16,7 @@ import org.jooq.DSLContext;
 import warmshelf.allocation.SpaceRequest;
 import warmshelf.db.Database;
 import warmshelf.sowing.SowingStore;
+import warmshelf.words.Units;
 
 /** Reads who asked for how much of the mats in a season, and what each got. */
 final class FairnessStore {
@@ -25,10 +26,14 @@ final class FairnessStore {
         this.sql = database.sql();
     }
 
-    /** The requests of a season that were not withdrawn, with what each got, by member and in the order of asking. */
-    List<Fairness.Asking> askings(int season, Map<UUID, Integer> choices) {
+    /**
+     * The requests of a season that were not withdrawn, with what each got, by member and in the order of asking.
+     *
+     * @param units of whoever reads why some have no place
+     */
+    List<Fairness.Asking> askings(int season, Map<UUID, Integer> choices, Units units) {
         Map<UUID, Integer> got = quarterDays(season);
-        Map<UUID, String> told = told();
+        Map<UUID, String> told = told(units);
         return sql.select(
                         SOWING.ID,
                         MEMBER.ID,
@@ -77,13 +82,14 @@ final class FairnessStore {
     }
 
     /** Why the last publication left a request waiting. */
-    private Map<UUID, String> told() {
+    private Map<UUID, String> told(Units units) {
         Map<UUID, String> told = new HashMap<>();
-        sql.select(PLAN_NOTE.SOWING_ID, PLAN_NOTE.WORDS)
+        sql.select(PLAN_NOTE.SOWING_ID, PLAN_NOTE.WORDS, PLAN_NOTE.REFUSED)
                 .from(PLAN_NOTE)
                 .where(PLAN_NOTE.PLACED.isFalse())
                 .orderBy(PLAN_NOTE.MADE_AT)
-                .forEach(row -> told.put(row.value1(), row.value2()));
+                .forEach(row -> told.put(
+                        row.value1(), PlanNews.kept(row.value2(), row.value3()).words(units)));
         return told;
     }
 }

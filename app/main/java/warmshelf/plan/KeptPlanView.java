@@ -49,7 +49,7 @@ final class KeptPlanView {
         return new PlanPage(
                 plan,
                 PlanView.of(draft(plan, visitor)),
-                plan.isOpen() ? List.of() : notes.ofPlan(plan.id()),
+                plan.isOpen() ? List.of() : notes.ofPlan(plan.id(), visitor.units()),
                 problems,
                 changes,
                 plans.editsSince(plan.id(), 0),

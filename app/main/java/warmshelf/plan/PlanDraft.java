@@ -5,6 +5,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import warmshelf.plan.engine.NoPlaceReason;
+import warmshelf.plan.engine.PlaceChange;
 import warmshelf.plan.engine.PlacedStay;
 import warmshelf.plan.engine.PlanChecker;
 import warmshelf.plan.engine.PlanQuestion;
@@ -29,10 +31,8 @@ record PlanDraft(SeasonQuestion asked, SeasonPlan plan, List<String> problems, U
                 kept.refused().stream().filter(no -> open.remove(no.request())).toList());
         question.requests().stream()
                 .filter(request -> open.contains(request.id()))
-                .forEach(request -> refused.add(new Refused(
-                        request.id(),
-                        "It came in after this plan was made.",
-                        "Plan anew, or give it a place by hand.")));
+                .forEach(request -> refused.add(
+                        new Refused(request.id(), new NoPlaceReason.CameLater(), new PlaceChange.PlanAnew())));
         return judged(asked, placed, refused, new SetPointDays(question, kept.setPoints()), units);
     }
 
@@ -56,9 +56,9 @@ record PlanDraft(SeasonQuestion asked, SeasonPlan plan, List<String> problems, U
     }
 
     /** Takes a placement out. */
-    PlanDraft without(String request, String reason) {
+    PlanDraft without(String request, NoPlaceReason reason) {
         List<Refused> refused = new ArrayList<>(plan.refused());
-        refused.add(new Refused(request, reason, ""));
+        refused.add(new Refused(request, reason, new PlaceChange.NothingProposed()));
         return judged(asked, others(request), refused, new SetPointDays(asked.question(), plan.setPoints()), units);
     }
 

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import warmshelf.decision.Decision;
 import warmshelf.plan.SeasonQuestion.Asked;
+import warmshelf.plan.engine.NoPlaceReason;
 import warmshelf.plan.engine.PlacedStay;
 import warmshelf.plan.engine.Request;
 import warmshelf.plan.engine.SeasonPlan;
@@ -139,7 +140,7 @@ final class PlanEditPages implements Pages {
         if (draft.placed(asked.wanted().id()).isEmpty()) {
             throw Refusal.conflict("%s has no place in this plan.".formatted(asked.title()));
         }
-        SeasonPlan after = draft.without(asked.wanted().id(), "%s took it out of the plan.".formatted(visitor.name()))
+        SeasonPlan after = draft.without(asked.wanted().id(), new NoPlaceReason.TakenOut(visitor.name()))
                 .plan();
         String words = "%s: taken out".formatted(asked.title());
         keep(ctx, plan, version, after, words, words + ".");

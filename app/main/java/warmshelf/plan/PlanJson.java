@@ -1,8 +1,8 @@
 package warmshelf.plan;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.Slot;
@@ -15,8 +15,6 @@ import warmshelf.plan.engine.SetPointSpan;
 /** A plan as the text that the database keeps. */
 final class PlanJson {
     static final SeasonPlan NOTHING = new SeasonPlan(List.of(), List.of(), List.of());
-
-    private static final JsonMapper MAPPER = JsonMapper.builder().build();
 
     private PlanJson() {}
 
@@ -43,7 +41,7 @@ final class PlanJson {
 
     private record Span(String mat, Days days, double celsius) {}
 
-    private record Kept(List<Placed> placed, List<Span> setPoints, List<Refused> refused) {}
+    private record Kept(List<Placed> placed, List<Span> setPoints, List<RefusedJson.Kept> refused) {}
 
     static String write(SeasonPlan plan) {
         Kept kept = new Kept(
@@ -51,9 +49,9 @@ final class PlanJson {
                 plan.setPoints().stream()
                         .map(span -> new Span(span.mat(), Days.of(span.days()), span.celsius()))
                         .toList(),
-                plan.refused());
+                plan.refused().stream().map(RefusedJson.Kept::of).toList());
         try {
-            return MAPPER.writeValueAsString(kept);
+            return RefusedJson.MAPPER.writeValueAsString(kept);
         } catch (JsonProcessingException impossible) {
             throw new IllegalStateException("a plan could not be written as text", impossible);
         }
@@ -61,14 +59,18 @@ final class PlanJson {
 
     static SeasonPlan read(String text) {
         try {
-            Kept kept = MAPPER.readValue(text, Kept.class);
+            Kept kept = RefusedJson.MAPPER.readValue(text, Kept.class);
+            List<Refused> refused = new ArrayList<>();
+            for (RefusedJson.Kept each : kept.refused()) {
+                refused.add(each.refused());
+            }
             return new SeasonPlan(
                     kept.placed().stream().map(PlanJson::stay).toList(),
                     kept.setPoints().stream()
                             .map(span ->
                                     new SetPointSpan(span.mat(), span.days().range(), span.celsius()))
                             .toList(),
-                    kept.refused());
+                    refused);
         } catch (JsonProcessingException broken) {
             throw new IllegalStateException("a plan was kept that cannot be read", broken);
         }

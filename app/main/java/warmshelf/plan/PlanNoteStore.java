@@ -9,10 +9,10 @@ import java.util.Map;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.jooq.DSLContext;
-import org.jooq.Records;
 import org.jspecify.annotations.Nullable;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
+import warmshelf.words.Units;
 
 /** What members are told when a plan is published, until they put it away. Everyone's Today asks, so it is kept until a write. */
 final class PlanNoteStore {
@@ -29,12 +29,18 @@ final class PlanNoteStore {
     }
 
     /** A sentence or two about one sowing. */
-    public record Note(UUID id, UUID memberId, UUID sowingId, boolean placed, String words) {}
+    public record Note(UUID id, UUID sowingId, boolean placed, String words) {}
 
-    private record Kept(long writes, long sinceNanos, Map<UUID, List<Note>> notes) {}
+    private record Open(UUID id, UUID memberId, UUID sowingId, boolean placed, PlanNews news) {
+        Note note(Units units) {
+            return new Note(id, sowingId, placed, news.words(units));
+        }
+    }
 
-    /** What a member has not put away, the newest first. */
-    List<Note> ofMember(UUID member) {
+    private record Kept(long writes, long sinceNanos, Map<UUID, List<Open>> notes) {}
+
+    /** What a member has not put away, the newest first, in their units. */
+    List<Note> ofMember(UUID member, Units units) {
         Kept last = kept;
         long writes = database.writes();
         boolean fresh = last != null
@@ -44,38 +50,52 @@ final class PlanNoteStore {
             last = new Kept(writes, System.nanoTime(), open());
             kept = last;
         }
-        return last.notes().getOrDefault(member, List.of());
+        return last.notes().getOrDefault(member, List.of()).stream()
+                .map(each -> each.note(units))
+                .toList();
     }
 
-    private Map<UUID, List<Note>> open() {
+    private Map<UUID, List<Open>> open() {
         return database
                 .sql()
-                .select(PLAN_NOTE.ID, PLAN_NOTE.MEMBER_ID, PLAN_NOTE.SOWING_ID, PLAN_NOTE.PLACED, PLAN_NOTE.WORDS)
+                .select(
+                        PLAN_NOTE.ID,
+                        PLAN_NOTE.MEMBER_ID,
+                        PLAN_NOTE.SOWING_ID,
+                        PLAN_NOTE.PLACED,
+                        PLAN_NOTE.WORDS,
+                        PLAN_NOTE.REFUSED)
                 .from(PLAN_NOTE)
                 .where(PLAN_NOTE.DISMISSED_AT.isNull())
                 .orderBy(PLAN_NOTE.MADE_AT.desc(), PLAN_NOTE.PLACED, PLAN_NOTE.WORDS)
-                .fetch(row -> new Note(row.value1(), row.value2(), row.value3(), row.value4(), row.value5()))
+                .fetch(row -> new Open(
+                        row.value1(),
+                        row.value2(),
+                        row.value3(),
+                        row.value4(),
+                        PlanNews.kept(row.value5(), row.value6())))
                 .stream()
-                .collect(Collectors.groupingBy(Note::memberId));
+                .collect(Collectors.groupingBy(Open::memberId));
     }
 
     /** Everything members were told by one plan, also what they put away; by their names, the oldest first. */
-    List<Told> ofPlan(UUID plan) {
+    List<Told> ofPlan(UUID plan, Units units) {
         return database.sql()
-                .select(MEMBER.NAME, PLAN_NOTE.WORDS)
+                .select(MEMBER.NAME, PLAN_NOTE.WORDS, PLAN_NOTE.REFUSED)
                 .from(PLAN_NOTE)
                 .join(MEMBER)
                 .on(MEMBER.ID.eq(PLAN_NOTE.MEMBER_ID))
                 .where(PLAN_NOTE.PLAN_ID.eq(plan))
                 .orderBy(MEMBER.NAME, MEMBER.ID, PLAN_NOTE.MADE_AT, PLAN_NOTE.PLACED.desc(), PLAN_NOTE.WORDS)
-                .fetch(Records.mapping(Told::new));
+                .fetch(row -> new Told(
+                        row.value1(), PlanNews.kept(row.value2(), row.value3()).words(units)));
     }
 
     /** What a member was told. */
     public record Told(String member, String words) {}
 
     /** Tells a member of their sowing, in the place of what they were told before. */
-    void tell(DSLContext tx, UUID plan, UUID member, UUID sowing, boolean placed, String words) {
+    void tell(DSLContext tx, UUID plan, UUID member, UUID sowing, boolean placed, PlanNews news) {
         tx.update(PLAN_NOTE)
                 .set(PLAN_NOTE.DISMISSED_AT, audit.now())
                 .where(PLAN_NOTE.SOWING_ID.eq(sowing), PLAN_NOTE.DISMISSED_AT.isNull())
@@ -86,7 +106,8 @@ final class PlanNoteStore {
                 .set(PLAN_NOTE.MEMBER_ID, member)
                 .set(PLAN_NOTE.SOWING_ID, sowing)
                 .set(PLAN_NOTE.PLACED, placed)
-                .set(PLAN_NOTE.WORDS, words.length() <= LONGEST_WORDS ? words : words.substring(0, LONGEST_WORDS))
+                .set(PLAN_NOTE.WORDS, news.begins(LONGEST_WORDS))
+                .set(PLAN_NOTE.REFUSED, news.refusedText())
                 .set(PLAN_NOTE.MADE_AT, audit.now())
                 .execute();
     }

@@ -197,17 +197,16 @@ final class PlanPublishStore {
         for (PlacedStay planned : draft.plan().placed()) {
             Asked asked = Objects.requireNonNull(draft.asked().asked().get(planned.request()));
             if (asked.freed() == null || !stays(draft, asked, planned)) {
-                tell(tx, plan, asked.sowing(), true, PlanWords.told(draft.asked(), asked, planned));
+                tell(tx, plan, asked.sowing(), true, PlanNews.of(PlanWords.told(draft.asked(), asked, planned)));
             }
         }
         for (Refused refused : draft.plan().refused()) {
             Asked asked = Objects.requireNonNull(draft.asked().asked().get(refused.request()));
-            String words = draft.asked().named(PlanWords.told(asked.sowing().title(), refused));
-            tell(tx, plan, asked.sowing(), false, words);
+            tell(tx, plan, asked.sowing(), false, PlanWords.told(asked.sowing().title(), refused));
         }
     }
 
-    private void tell(DSLContext tx, UUID plan, Sowing sowing, boolean placed, String words) {
-        notes.tell(tx, plan, sowing.grower().memberId(), sowing.id(), placed, words);
+    private void tell(DSLContext tx, UUID plan, Sowing sowing, boolean placed, PlanNews news) {
+        notes.tell(tx, plan, sowing.grower().memberId(), sowing.id(), placed, news);
     }
 }

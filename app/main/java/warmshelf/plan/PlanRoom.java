@@ -64,7 +64,7 @@ public final class PlanRoom {
             List<OutageTodayStore.MatOut> out = outs.on(visitor.today());
             return Map.of(
                     "planNotes",
-                    notes.ofMember(visitor.memberId()),
+                    notes.ofMember(visitor.memberId(), visitor.units()),
                     "matsOut",
                     out.stream()
                             .filter(each -> each.stays() > 0)
@@ -83,7 +83,7 @@ public final class PlanRoom {
     public Aside ownSowings() {
         return visitor -> Map.of(
                 "planNotes",
-                notes.ofMember(visitor.memberId()),
+                notes.ofMember(visitor.memberId(), visitor.units()),
                 "freedPlaces",
                 waiting.ofMember(visitor.memberId(), visitor.today()),
                 "choices",

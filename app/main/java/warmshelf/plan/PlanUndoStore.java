@@ -223,7 +223,13 @@ final class PlanUndoStore {
                     ? "The plan was taken back; your %s lies where it lay before: %s."
                             .formatted(sowing.title(), where(sowing.id()))
                     : "The plan was taken back, and your %s waits for a place again.".formatted(sowing.title());
-            notes.tell(tx, plan, sowing.grower().memberId(), sowing.id(), restored.contains(sowing.id()), words);
+            notes.tell(
+                    tx,
+                    plan,
+                    sowing.grower().memberId(),
+                    sowing.id(),
+                    restored.contains(sowing.id()),
+                    PlanNews.of(words));
         }
 
         private String where(UUID sowing) {

@@ -14,6 +14,7 @@ import warmshelf.plan.engine.DayRange;
 import warmshelf.plan.engine.PlacedStay;
 import warmshelf.plan.engine.Refused;
 import warmshelf.plan.engine.SetPointSpan;
+import warmshelf.words.Units;
 
 /** A proposed plan beside what is published, in words: by member, by mat and by lit shelf. */
 public record PlanView(List<Member> members, List<MatDays> mats, List<String> clashes, PlanPicture picture) {
@@ -28,6 +29,7 @@ public record PlanView(List<Member> members, List<MatDays> mats, List<String> cl
      * @param where in words; empty while it waits
      * @param shiftDays after, or negative before, its ideal start
      * @param before where it lies as published; null: nowhere
+     * @param reason why it has no place, and what would help; empty where it has one
      */
     public record Line(
             String requestId,
@@ -36,8 +38,7 @@ public record PlanView(List<Member> members, List<MatDays> mats, List<String> cl
             String where,
             int shiftDays,
             @Nullable String before,
-            String reason,
-            String change) {
+            String reason) {
         public boolean isPlaced() {
             return !where.isEmpty();
         }
@@ -62,7 +63,7 @@ public record PlanView(List<Member> members, List<MatDays> mats, List<String> cl
         for (Asked asked : draft.asked().asked().values()) {
             PlacedStay stay = placed.get(asked.wanted().id());
             Refused no = refused.get(asked.wanted().id());
-            Line line = stay != null ? placedLine(draft.asked(), asked, stay) : waitingLine(draft.asked(), asked, no);
+            Line line = stay != null ? placedLine(draft.asked(), asked, stay) : waitingLine(asked, no, draft.units());
             byMember.computeIfAbsent(asked.sowing().grower().name(), none -> new ArrayList<>())
                     .add(line);
         }
@@ -82,16 +83,14 @@ public record PlanView(List<Member> members, List<MatDays> mats, List<String> cl
                 PlanWords.where(stay),
                 shift,
                 before(asked.freed()),
-                "",
                 "");
     }
 
-    private static Line waitingLine(SeasonQuestion question, Asked asked, @Nullable Refused no) {
+    private static Line waitingLine(Asked asked, @Nullable Refused no, Units units) {
         @Nullable String before = before(asked.freed());
         String what = before == null ? "waits" : "loses its place";
-        String reason = no == null ? "" : question.named(no.reason());
-        String change = no == null ? "" : question.named(no.change());
-        return new Line(asked.wanted().id(), asked.sowing().title(), what, "", 0, before, reason, change);
+        String reason = no == null ? "" : no.words(units);
+        return new Line(asked.wanted().id(), asked.sowing().title(), what, "", 0, before, reason);
     }
 
     private static @Nullable String before(@Nullable Stay freed) {

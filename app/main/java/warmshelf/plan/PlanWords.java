@@ -79,9 +79,7 @@ final class PlanWords {
                                 DayWords.span(light.days().from(), light.days().to()));
     }
 
-    static String told(String title, Refused refused) {
-        return "No place yet for your %s. %s %s"
-                .formatted(title, refused.reason(), refused.change())
-                .strip();
+    static PlanNews told(String title, Refused refused) {
+        return new PlanNews("No place yet for your %s.".formatted(title), refused);
     }
 }

@@ -9,6 +9,10 @@
  * so or another plan is published. Whether a plan moves a stay is asked of {@code SeasonQuestion}, which compares
  * places and days.
  *
+ * <p><b>Why somebody has no place</b> is kept as codes with their figures in SI ({@code RefusedJson}), in plans and in what
+ * members are told, and put into words for each reader ({@code engine.NoPlaceReason}, {@code engine.PlaceChange}). What a plan
+ * of an earlier version kept in sentences is shown as it was written.
+ *
  * <p><b>A mat out of service.</b> {@code DisplacedPlan} asks the same search, while the page waits, where the stays of that mat
  * could lie; everything else is fixed, the effort is counted, and no child process is started. The bound is asked of an easier question,
  * where each stay lasts as long as at its best set-point, so that 'proven' also holds for stays under which a mat is turned. Each

@@ -75,10 +75,10 @@ class BandTest {
     }
 
     @Test
-    void words_give_both_units() {
-        // 24 °C is 75.2 °F, 30 °C is 86 °F, 26 °C is 78.8 °F: by definition of the scales.
-        assertThat(new Band(24, 30).words()).isEqualTo("24–30 °C (75–86 °F)");
-        assertThat(Band.words(26)).isEqualTo("26 °C (79 °F)");
+    void words_give_the_readers_unit_alone() {
+        // 24 °C is 75.2 °F, 30 °C is 86 °F: by definition of the scales.
+        assertThat(new Band(24, 30).words(Units.METRIC)).isEqualTo("24–30 °C");
+        assertThat(new Band(24, 30).words(Units.AMERICAN)).isEqualTo("75–86 °F");
     }
 
     @Test

@@ -21,6 +21,8 @@ import org.junit.jupiter.api.Test;
 import warmshelf.allocation.Slot;
 import warmshelf.decision.Decision;
 import warmshelf.plan.engine.DayRange;
+import warmshelf.plan.engine.NoPlaceReason;
+import warmshelf.plan.engine.PlaceChange;
 import warmshelf.plan.engine.PlacedStay;
 import warmshelf.plan.engine.PlanQuestion;
 import warmshelf.plan.engine.Refused;
@@ -34,7 +36,10 @@ abstract class PlanStoreContract extends StoreContract {
     private static final SeasonPlan BEST = new SeasonPlan(
             List.of(new PlacedStay("one", "M1", 2, new Slot(3, 2), DAYS, null)),
             List.of(new SetPointSpan("M1", DAYS, 26)),
-            List.of(new Refused("two", "Every mat is full.", "Start 4 days later.")));
+            List.of(new Refused(
+                    "two",
+                    new NoPlaceReason.MatsTaken(DAYS.from(), DAYS.to()),
+                    new PlaceChange.StartLater(DAYS.from().plusDays(4), 4))));
 
     private PlanStore plans;
     private GrowRoom room;

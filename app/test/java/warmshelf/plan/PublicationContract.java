@@ -30,6 +30,8 @@ import warmshelf.allocation.StayBookStore;
 import warmshelf.decision.Declined;
 import warmshelf.frost.evidence.FrostSource;
 import warmshelf.plan.engine.DayRange;
+import warmshelf.plan.engine.NoPlaceReason;
+import warmshelf.plan.engine.PlaceChange;
 import warmshelf.plan.engine.PlacedStay;
 import warmshelf.plan.engine.Refused;
 import warmshelf.plan.engine.Request;
@@ -88,11 +90,18 @@ abstract class PublicationContract extends StoreContract {
         assertThat(stays.get(1).placeId()).isEqualTo(room.lit1());
         assertThat(state(placed)).isEqualTo(SpaceRequest.State.PLACED);
         assertThat(state(refused)).isEqualTo(SpaceRequest.State.WAITING);
-        assertThat(notes.ofMember(room.tom()).get(0).words())
+        assertThat(notes.ofMember(room.tom(), Units.METRIC).get(0).words())
                 .startsWith("Your Pepper, sweet and mild hot · Lantern Row lies on mat M1 Wed 10 Mar to Wed 24 Mar")
                 .contains("Then it goes under the light: " + LIT_SHELF + ", place 1, left half");
-        assertThat(notes.ofMember(room.priya()).get(0).words()).contains("Every mat is full.");
-        assertThat(notes.ofPlan(plan))
+        assertThat(notes.ofMember(room.priya(), Units.METRIC).get(0).words())
+                .isEqualTo(
+                        "No place yet for your Tomato · Harbour Light. No mat can be set to 31–33 °C, which it needs."
+                                + " Join the waiting list: it is offered the first space that fits.");
+        // 31 °C is 87.8 °F, 33 °C is 91.4 °F: by definition of the scales.
+        assertThat(notes.ofMember(room.priya(), Units.AMERICAN).get(0).words())
+                .contains("set to 88–91 °F, which")
+                .doesNotContain("°C");
+        assertThat(notes.ofPlan(plan, Units.METRIC))
                 .extracting(PlanNoteStore.Told::member)
                 .containsExactly("Priya Nair", "Tom Okafor");
     }
@@ -117,7 +126,7 @@ abstract class PublicationContract extends StoreContract {
         assertThat(stays(first)).isEmpty();
         assertThat(state(first)).isEqualTo(SpaceRequest.State.WAITING);
         assertThat(plans.find(plan).orElseThrow().state()).isEqualTo(KeptPlan.State.PROPOSED);
-        assertThat(notes.ofMember(room.tom())).isEmpty();
+        assertThat(notes.ofMember(room.tom(), Units.METRIC)).isEmpty();
     }
 
     @Test
@@ -145,7 +154,7 @@ abstract class PublicationContract extends StoreContract {
 
         assertThat(stays(sowing).get(0).placeId()).isEqualTo(before.placeId());
         assertThat(stays(sowing).get(1).placeId()).isEqualTo(room.lit2());
-        assertThat(notes.ofMember(room.tom()).get(0).words())
+        assertThat(notes.ofMember(room.tom(), Units.METRIC).get(0).words())
                 .doesNotContain("moved")
                 .contains("It stays on its mat; only its place under the light is another.");
     }
@@ -153,13 +162,13 @@ abstract class PublicationContract extends StoreContract {
     @Test
     void what_a_plan_lays_where_it_lies_already_is_told_nothing() {
         UUID sowing = published(room.tomsPeppers(), 1, LEFT);
-        notes.dismiss(notes.ofMember(room.tom()).get(0).id(), room.tom());
+        notes.dismiss(notes.ofMember(room.tom(), Units.METRIC).get(0).id(), room.tom());
         Stay before = stays(sowing).get(0);
 
         publish(proposed(Set.of(before.id()), false, List.of(on(sowing, 1, LEFT))));
 
         assertThat(stays(sowing)).containsExactly(before);
-        assertThat(notes.ofMember(room.tom())).isEmpty();
+        assertThat(notes.ofMember(room.tom(), Units.METRIC)).isEmpty();
     }
 
     @Test
@@ -213,7 +222,8 @@ abstract class PublicationContract extends StoreContract {
         assertThat(state(moved)).isEqualTo(SpaceRequest.State.PLACED);
         assertThat(stays(fresh)).isEmpty();
         assertThat(state(fresh)).isEqualTo(SpaceRequest.State.WAITING);
-        assertThat(notes.ofMember(room.tom()).get(0).words()).contains("lies where it lay before: Hall cellar");
+        assertThat(notes.ofMember(room.tom(), Units.METRIC).get(0).words())
+                .contains("lies where it lay before: Hall cellar");
         assertThat(undoing.undo(plan, TODAY, room.priya()).refusal()).contains(new PlanRefusal.NothingToUndo());
     }
 
@@ -573,7 +583,10 @@ abstract class PublicationContract extends StoreContract {
                         .max(LocalDate::compareTo)
                         .orElse(START.plusDays(1)));
         List<Refused> no = List.of(refused).stream()
-                .map(id -> new Refused(id.toString(), "Every mat is full.", ""))
+                .map(id -> new Refused(
+                        id.toString(),
+                        new NoPlaceReason.NoMatWarmEnough(new Band(31, 33)),
+                        new PlaceChange.JoinWaitingList()))
                 .toList();
         plans.finish(
                 plan,

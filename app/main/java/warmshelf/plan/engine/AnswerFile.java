@@ -27,7 +27,9 @@ public final class AnswerFile {
                 plan.objects("setPoints").stream().map(AnswerFile::span).toList(),
                 plan.objects("refused").stream()
                         .map(refused -> new Refused(
-                                refused.text("request"), words(refused, "reason"), words(refused, "change")))
+                                refused.text("request"),
+                                new NoPlaceReason.AsWritten(words(refused, "reason")),
+                                new PlaceChange.Proposed(words(refused, "change"))))
                         .toList());
     }
 

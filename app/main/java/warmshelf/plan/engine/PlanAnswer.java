@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import warmshelf.plan.engine.search.RatedPlan;
 import warmshelf.shelf.WholeDegree;
 import warmshelf.words.Numbers;
+import warmshelf.words.Units;
 
 /** What {@code plan} prints. */
 final class PlanAnswer {
@@ -21,7 +22,7 @@ final class PlanAnswer {
         Map<String, Object> answer = new LinkedHashMap<>();
         answer.put("placed", plan.placed().stream().map(PlanAnswer::placed).toList());
         answer.put("setPoints", plan.setPoints().stream().map(PlanAnswer::span).toList());
-        answer.put("refused", plan.refused());
+        answer.put("refused", plan.refused().stream().map(PlanAnswer::refused).toList());
         answer.put("placedAtMost", outcome.placedAtMost());
         answer.put("optimal", outcome.optimal());
         answer.put("shiftDays", outcome.shiftDays());
@@ -61,6 +62,16 @@ final class PlanAnswer {
                 .map(choice -> new Choice(choice.getKey(), choice.getValue().size(), (int)
                         choice.getValue().values().stream().filter(yes -> yes).count()))
                 .toList();
+    }
+
+    private record Unplaced(String request, String reason, String change) {}
+
+    /** As the file is: in degrees Celsius. */
+    private static Unplaced refused(Refused refused) {
+        return new Unplaced(
+                refused.request(),
+                refused.reason().words(Units.METRIC),
+                refused.change().words(Units.METRIC));
     }
 
     private static Map<String, Object> placed(PlacedStay stay) {

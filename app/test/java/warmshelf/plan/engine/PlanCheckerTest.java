@@ -147,7 +147,7 @@ class PlanCheckerTest {
 
     @Test
     void every_request_is_answered_once() {
-        refused.add(new Refused("r2", "", ""));
+        refused.add(new Refused("r2", new NoPlaceReason.CircuitFull(), new PlaceChange.NothingProposed()));
         assertThat(problems()).singleElement().asString().contains("'r2'", "twice");
 
         refused.clear();
@@ -157,7 +157,7 @@ class PlanCheckerTest {
 
     @Test
     void a_request_that_is_not_in_the_file_is_noticed() {
-        refused.add(new Refused("r9", "", ""));
+        refused.add(new Refused("r9", new NoPlaceReason.CircuitFull(), new PlaceChange.NothingProposed()));
 
         assertThat(problems()).singleElement().asString().contains("'r9'");
     }

@@ -7,6 +7,8 @@ import java.util.function.Consumer;
 import java.util.function.DoubleSupplier;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
+import warmshelf.plan.engine.NoPlaceReason;
+import warmshelf.plan.engine.PlaceChange;
 import warmshelf.plan.engine.PlanQuestion;
 import warmshelf.plan.engine.Refused;
 import warmshelf.plan.engine.SeasonPlan;
@@ -148,7 +150,7 @@ final class Improvement {
         for (IndexedRequest ask : layout.ground.asks) {
             if (plan.spot(ask.index()) == null) {
                 String id = question.requests().get(ask.index()).id();
-                refused.add(new Refused(id, "No place was found for it so far.", ""));
+                refused.add(new Refused(id, new NoPlaceReason.NotFoundYet(), new PlaceChange.NothingProposed()));
             }
         }
         return new SeasonPlan(Plans.placed(plan), SetPointRuns.spans(plan), refused);

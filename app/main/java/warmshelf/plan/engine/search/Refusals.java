@@ -8,11 +8,11 @@ import java.util.Random;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.Band;
+import warmshelf.plan.engine.NoPlaceReason;
+import warmshelf.plan.engine.PlaceChange;
 import warmshelf.plan.engine.PlanQuestion;
 import warmshelf.plan.engine.Refused;
 import warmshelf.plan.engine.Request;
-import warmshelf.words.Counted;
-import warmshelf.words.DayWords;
 
 /**
  * Why a request got no place, and the cheapest change that would get it one beside all that is placed: found by trying, not
@@ -27,9 +27,8 @@ final class Refusals {
     private final PlacementFinder now;
     private final PlacementFinder alone;
     private final PlacementFinder anyCurrent;
-    private final String waitingList = "Join the waiting list: it is offered the first space that fits.";
 
-    private record Change(int cost, String words) {}
+    private record Change(int cost, PlaceChange change) {}
 
     Refusals(Layout layout) {
         ground = layout.ground;
@@ -48,44 +47,40 @@ final class Refusals {
                 question.days(), question.circuits(), question.mats(), question.litShelves(), List.of(), List.of()));
     }
 
-    private String reason(Request request) {
+    private NoPlaceReason reason(Request request) {
         boolean warmEnough =
                 ground.question.mats().stream().anyMatch(mat -> suits(StayOption.degrees(mat.thermostat()), request));
         if (!warmEnough) {
-            return "No mat can be set to %s, which it needs."
-                    .formatted(request.band().words());
+            return new NoPlaceReason.NoMatWarmEnough(request.band());
         }
         if (alone.find(ask(request), NEAR) == null) {
             return reasonAlone(request);
         }
         if (request.light() != null && fits(now, withoutLight(request))) {
-            return "There is room on a mat, but no lit place for it when it comes off the heat.";
+            return new NoPlaceReason.NoLightAfterwards();
         }
         if (fits(anyCurrent, request)) {
-            return "There is room on a mat, but its circuit may not carry one more mat at that time.";
+            return new NoPlaceReason.CircuitFull();
         }
-        return "All mats warm enough for it are taken from %s to %s."
-                .formatted(DayWords.dayOfMonth(request.earliest()), DayWords.dayOfMonth(lastDay(request)));
+        return new NoPlaceReason.MatsTaken(request.earliest(), lastDay(request));
     }
 
-    private String reasonAlone(Request request) {
+    private NoPlaceReason reasonAlone(Request request) {
         if (request.latest().isBefore(ground.question.days().from())) {
-            return "Its last day to begin, %s, is over before the plan starts."
-                    .formatted(DayWords.dayOfMonth(request.latest()));
+            return new NoPlaceReason.WindowOver(request.latest());
         }
         if (request.light() != null && fits(alone, withoutLight(request))) {
-            return "There are not enough lit places for it to go to when it comes off the heat.";
+            return new NoPlaceReason.TooFewLitPlaces();
         }
         if (request.earliest()
                 .plusDays(shortest(request))
                 .isAfter(ground.question.days().to())) {
-            return "It would still lie on the mat when the plan ends on %s."
-                    .formatted(DayWords.dayOfMonth(ground.question.days().to().minusDays(1)));
+            return new NoPlaceReason.OutlastsPlan(ground.question.days().to().minusDays(1));
         }
-        return "On the days when it could lie on a mat, those warm enough for it are out of service.";
+        return new NoPlaceReason.MatsOutOfService();
     }
 
-    private String change(Request request) {
+    private PlaceChange change(Request request) {
         List<Change> changes = new ArrayList<>();
         addIfFits(changes, shifted(request, 1));
         addIfFits(changes, shifted(request, -1));
@@ -93,8 +88,8 @@ final class Refusals {
         addIfFits(changes, otherWarmth(request));
         return changes.stream()
                 .min(Comparator.comparingInt(Change::cost))
-                .map(Change::words)
-                .orElse(waitingList);
+                .map(Change::change)
+                .orElseGet(PlaceChange.JoinWaitingList::new);
     }
 
     private static void addIfFits(List<Change> changes, @Nullable Change change) {
@@ -111,12 +106,7 @@ final class Refusals {
             if (ground.question.days().contains(start) && fits(now, beginning(request, start))) {
                 return new Change(
                         days,
-                        "Start on %s, %s %s than its %s day."
-                                .formatted(
-                                        DayWords.dayOfMonth(start),
-                                        Counted.days(days),
-                                        sign > 0 ? "later" : "earlier",
-                                        sign > 0 ? "latest" : "earliest"));
+                        sign > 0 ? new PlaceChange.StartLater(start, days) : new PlaceChange.StartEarlier(start, days));
             }
         }
         return null;
@@ -128,10 +118,7 @@ final class Refusals {
                     copy(request, quarters, request.earliest(), request.ideal(), request.latest(), request.light());
             TrialPlacement spot = now.find(ask(less), NEAR);
             if (spot != null) {
-                return new Change(
-                        cost,
-                        "As a %s instead of a %s it would have a place from %s."
-                                .formatted(container(quarters), container(request.quarters()), start(spot)));
+                return new Change(cost, new PlaceChange.Smaller(quarters, request.quarters(), start(spot)));
             }
         }
         return null;
@@ -160,13 +147,7 @@ final class Refusals {
             int slower = spot == null ? 0 : Math.max(0, spot.to() - spot.from() - shortest(request));
             if (spot != null && (best == null || slower < best.cost())) {
                 best = new Change(
-                        Math.max(1, slower),
-                        "On a mat at %s instead of %s it would have a place from %s%s."
-                                .formatted(
-                                        Band.words(celsius),
-                                        request.band().words(),
-                                        start(spot),
-                                        slower == 0 ? "" : ", " + Counted.days(slower) + " slower"));
+                        Math.max(1, slower), new PlaceChange.OtherWarmth(celsius, request.band(), start(spot), slower));
             }
         }
         return best;
@@ -180,8 +161,8 @@ final class Refusals {
         return ground.ask(request, 0, 0);
     }
 
-    private String start(TrialPlacement spot) {
-        return DayWords.dayOfMonth(ground.question.days().from().plusDays(spot.from()));
+    private LocalDate start(TrialPlacement spot) {
+        return ground.question.days().from().plusDays(spot.from());
     }
 
     private static Request withoutLight(Request request) {
@@ -224,13 +205,5 @@ final class Refusals {
 
     private static LocalDate lastDay(Request request) {
         return request.latest().plusDays(shortest(request) - 1L);
-    }
-
-    private static String container(int quarters) {
-        return switch (quarters) {
-            case 4 -> "tray";
-            case 2 -> "half tray";
-            default -> "bag";
-        };
     }
 }

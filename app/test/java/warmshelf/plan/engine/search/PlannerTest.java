@@ -13,6 +13,7 @@ import warmshelf.plan.engine.PlanInstances;
 import warmshelf.plan.engine.PlanQuestion;
 import warmshelf.plan.engine.search.Planner.Manner;
 import warmshelf.plan.engine.search.Planner.Progress;
+import warmshelf.words.Units;
 
 class PlannerTest {
     @ParameterizedTest
@@ -40,8 +41,8 @@ class PlannerTest {
                 .isEqualTo(outcome.plan().placed().size())
                 .isLessThanOrEqualTo(outcome.placedAtMost());
         assertThat(outcome.plan().refused()).allSatisfy(refused -> {
-            assertThat(refused.reason()).endsWith(".");
-            assertThat(refused.change()).endsWith(".");
+            assertThat(refused.reason().words(Units.METRIC)).endsWith(".");
+            assertThat(refused.change().words(Units.METRIC)).endsWith(".");
         });
     }
 

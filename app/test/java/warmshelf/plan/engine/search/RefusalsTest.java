@@ -15,6 +15,8 @@ import warmshelf.plan.engine.CircuitFeed;
 import warmshelf.plan.engine.DayRange;
 import warmshelf.plan.engine.FixedStay;
 import warmshelf.plan.engine.LitShelf;
+import warmshelf.plan.engine.NoPlaceReason;
+import warmshelf.plan.engine.PlaceChange;
 import warmshelf.plan.engine.PlanChecker;
 import warmshelf.plan.engine.PlanQuestion;
 import warmshelf.plan.engine.PlannedMat;
@@ -40,8 +42,8 @@ class RefusalsTest {
         assertThat(refused(request(4, 10, Map.of(), null)))
                 .isEqualTo(new Refused(
                         "r",
-                        "All mats warm enough for it are taken from 3 March to 16 March.",
-                        "Start on 13 March, 6 days later than its latest day."));
+                        new NoPlaceReason.MatsTaken(MARCH.plusDays(2), MARCH.plusDays(15)),
+                        new PlaceChange.StartLater(MARCH.plusDays(12), 6)));
     }
 
     @Test
@@ -49,7 +51,7 @@ class RefusalsTest {
         fix("m1", new Slot(1, 2), 0, 60);
 
         assertThat(refused(request(4, 10, Map.of(), null)).change())
-                .isEqualTo("As a half tray instead of a tray it would have a place from 5 March.");
+                .isEqualTo(new PlaceChange.Smaller(2, 4, MARCH.plusDays(4)));
     }
 
     @Test
@@ -57,9 +59,7 @@ class RefusalsTest {
         fix("m1", new Slot(1, 1), 0, 60, new Band(20, 24));
 
         assertThat(refused(request(1, 10, Map.of(24, 13), null)).change())
-                .isEqualTo(
-                        "On a mat at 24 °C (75 °F) instead of 26–30 °C (79–86 °F) it would have a place from 5 March,"
-                                + " 3 days slower.");
+                .isEqualTo(new PlaceChange.OtherWarmth(24, WARM, MARCH.plusDays(4), 3));
     }
 
     @Test
@@ -68,9 +68,7 @@ class RefusalsTest {
         amps = 6;
         fix("m1", new Slot(1, 4), 0, 60);
 
-        assertThat(refused(request(4, 10, Map.of(), null)).reason())
-                .contains("its circuit may not carry one more mat")
-                .doesNotContain("taken");
+        assertThat(refused(request(4, 10, Map.of(), null)).reason()).isEqualTo(new NoPlaceReason.CircuitFull());
     }
 
     @Test
@@ -79,7 +77,7 @@ class RefusalsTest {
         fixed.add(new FixedStay("lit", "l1", true, 1, new Slot(1, 1), days(0, 60), null));
 
         assertThat(refused(request(1, 10, Map.of(), new Request.Light(10, 4))).reason())
-                .isEqualTo("There is room on a mat, but no lit place for it when it comes off the heat.");
+                .isEqualTo(new NoPlaceReason.NoLightAfterwards());
     }
 
     @Test
@@ -96,14 +94,15 @@ class RefusalsTest {
 
     @Test
     void what_would_outlast_the_plan_and_what_is_over_are_told_apart_from_what_is_full() {
-        assertThat(refused(request(4, 60, Map.of(), null)).reason()).contains("when the plan ends on 29 April");
+        assertThat(refused(request(4, 60, Map.of(), null)).reason())
+                .isEqualTo(new NoPlaceReason.OutlastsPlan(LocalDate.of(2027, 4, 29)));
     }
 
     @Test
     void without_any_change_that_helps_there_is_the_waiting_list() {
         fix("m1", new Slot(1, 4), 0, 60);
 
-        assertThat(refused(request(4, 10, Map.of(), null)).change()).startsWith("Join the waiting list");
+        assertThat(refused(request(4, 10, Map.of(), null)).change()).isEqualTo(new PlaceChange.JoinWaitingList());
     }
 
     private Refused refused(Request request) {
