@@ -22,6 +22,11 @@ public record FrostClimate(
         return dated(spring.dayExceededWith(risk), year);
     }
 
+    /** The chance, 0 to 1, that the spring of a year still has a frost after a day. */
+    public double chanceOfFrostAfter(LocalDate day, int year) {
+        return spring.chanceAfter(YearDay.number(day, year));
+    }
+
     /**
      * The day before which a share {@code risk} of autumns already had a frost; empty when fewer autumns than that have
      * any. In warm places the day may lie in the winter after the year.

@@ -2,6 +2,7 @@ package warmshelf.timeline;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import warmshelf.BadInput;
 import warmshelf.Given;
@@ -12,27 +13,73 @@ import warmshelf.frost.Postcodes;
 import warmshelf.frost.Threshold;
 import warmshelf.frost.evidence.ThresholdShift;
 import warmshelf.frost.station.Side;
+import warmshelf.words.DayWords;
 
-/** The frost dates that a command was given: by postcode, or as dates. */
+/** The frost dates that a command was given: by postcode, or as dates; with both, the dates count and the place says their risk. */
 record GivenFrost(
         String country,
         @Nullable String postcode,
         @Nullable String lastFrost,
         @Nullable String firstFrost) {
 
-    FrostDates dates(int season, double risk) {
-        if ((postcode == null) == (lastFrost == null)) {
-            throw new BadInput(
-                    "Where the plants will stand is needed once: --postcode 55811, or --last-frost 2027-05-24.");
+    /**
+     * What was given, ready to count from.
+     *
+     * @param lastFrost the last spring frost that is counted from; null: none to fear
+     * @param chance 0 to 1, that a frost comes after that day all the same; empty: not known
+     * @param words what that means
+     */
+    record Known(FrostDates dates, @Nullable LocalDate lastFrost, OptionalDouble chance, String words) {}
+
+    Known known(int season, double risk) {
+        if (postcode == null && lastFrost == null) {
+            throw new BadInput("Where the plants will stand is needed: --postcode 55811, or --last-frost 2027-05-24.");
         }
-        if (lastFrost != null) {
-            return asGiven(Given.date("--last-frost", lastFrost), season);
+        if (lastFrost == null) {
+            return ofPlace(place(String.valueOf(postcode)), season, risk);
         }
+        LocalDate last = Given.date("--last-frost", lastFrost);
+        FrostDates dates = asGiven(last, season);
+        return postcode == null ? ofDate(dates, last) : ofDateAtPlace(dates, last, place(postcode), season);
+    }
+
+    private Known ofPlace(PostcodePlace place, int season, double risk) {
         if (firstFrost != null) {
             throw new BadInput(
                     "--first-frost goes with --last-frost; with --postcode both dates come from the postcode.");
         }
-        return at(place(String.valueOf(postcode)), season, risk);
+        FrostDates dates = at(place, season, risk);
+        LocalDate last = dates.lastSpringAtRisk();
+        return new Known(
+                dates,
+                last,
+                OptionalDouble.of(risk),
+                last == null
+                        ? "Frost comes after no day of spring with the risk that is accepted, at %s."
+                                .formatted(place.name())
+                        : "After %s a frost still comes in %s of 100 springs at %s."
+                                .formatted(DayWords.dayOfMonth(last), Math.round(100 * risk), place.name()));
+    }
+
+    /** A date alone: nobody can say what it carries. */
+    private static Known ofDate(FrostDates dates, LocalDate last) {
+        return new Known(
+                dates,
+                last,
+                OptionalDouble.empty(),
+                ("What risk %s carries is not known. A last frost date that is passed on is usually the average: after it"
+                                + " every other spring still has a frost. With --postcode beside it the risk is told.")
+                        .formatted(DayWords.dayOfMonth(last)));
+    }
+
+    private static Known ofDateAtPlace(FrostDates dates, LocalDate last, PostcodePlace place, int season) {
+        double chance = FrostClimates.at(place).chanceOfFrostAfter(last, season);
+        return new Known(
+                dates,
+                last,
+                OptionalDouble.of(chance),
+                "After %s a frost still comes in about %d of 100 springs at %s, by the frost evidence for it."
+                        .formatted(DayWords.dayOfMonth(last), Math.round(100 * chance), place.name()));
     }
 
     private FrostDates asGiven(LocalDate last, int season) {

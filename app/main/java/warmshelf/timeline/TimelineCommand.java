@@ -29,7 +29,9 @@ import warmshelf.words.Units;
         footerHeading = "%n",
         footer = {
             "A postcode or --last-frost is needed. Prints crop, method, verdict (in time, hurry, tight, too"
-                    + " late), harvest, steps (each with step, earliest, ideal, latest and why), warmDays and notes.",
+                    + " late), frost, harvest, steps (each with step, earliest, ideal, latest and why), warmDays and notes.",
+            "frost has lastFrost, the day that is counted from, laterFrostChance, the chance of a frost after it all the"
+                    + " same (null where a date alone is given, which tells none), and words that say so.",
             "harvest has first and half, the days by which the first and half of the harvest are ripe, and"
                     + " chanceFirst and chanceHalf, the chances that they come before a frost that kills the crop; it"
                     + " is null where no source gives days or dates alone are given. In time: the first in 9 of 10"
@@ -54,7 +56,10 @@ public final class TimelineCommand implements Callable<Integer> {
     @Option(names = "--country", paramLabel = "C", description = "Of the postcode; usually ${DEFAULT-VALUE}.")
     private String country = "US";
 
-    @Option(names = "--last-frost", paramLabel = "DATE", description = "Last spring frost, instead of a postcode.")
+    @Option(
+            names = "--last-frost",
+            paramLabel = "DATE",
+            description = "Last spring frost that counts; a postcode beside it tells its risk.")
     private @Nullable String lastFrost;
 
     @Option(names = "--first-frost", paramLabel = "DATE", description = "First autumn frost, with --last-frost.")
@@ -91,19 +96,19 @@ public final class TimelineCommand implements Callable<Integer> {
         Crop crop = CropCatalogue.bundled().find(cropId).orElseThrow(() -> UnknownCrop.named(cropId));
         TemperatureResponse response = CropCatalogue.bundled().responseOf(crop);
         Method how = method();
-        GivenFrost frost = new GivenFrost(country, postcode, lastFrost, firstFrost);
+        GivenFrost.Known frost = new GivenFrost(country, postcode, lastFrost, firstFrost)
+                .known(Given.whole("--season", season, 2000, 2100), Given.decimal("--risk", risk, 0.01, 0.9));
         Timeline timeline = Timeline.plan(new TimelineQuestion(
                 crop,
                 response,
                 how,
-                new PlantingOut.ByFrost(frost.dates(
-                        Given.whole("--season", season, 2000, 2100), Given.decimal("--risk", risk, 0.01, 0.9))),
+                new PlantingOut.ByFrost(frost.dates()),
                 true,
                 matC == null ? usualMat(response.comfortable()) : Given.decimal("--mat-c", matC, 5, 45),
                 today == null ? LocalDate.now(clock) : Given.date("--today", today),
                 Seen.nothing(),
                 Units.METRIC));
-        Output.json(answer(crop, how, timeline));
+        Output.json(answer(crop, how, frost, timeline));
         return 0;
     }
 
@@ -128,15 +133,25 @@ public final class TimelineCommand implements Callable<Integer> {
         return answer;
     }
 
+    private static Map<String, @Nullable Object> answer(GivenFrost.Known frost) {
+        Map<String, @Nullable Object> answer = new LinkedHashMap<>();
+        answer.put("lastFrost", frost.lastFrost());
+        answer.put("laterFrostChance", hundredths(frost.chance()));
+        answer.put("words", frost.words());
+        return answer;
+    }
+
     private static @Nullable Double hundredths(OptionalDouble chance) {
         return chance.isPresent() ? (Double) Numbers.hundredths(chance.getAsDouble()) : null;
     }
 
-    private static Map<String, @Nullable Object> answer(Crop crop, Method method, Timeline timeline) {
+    private static Map<String, @Nullable Object> answer(
+            Crop crop, Method method, GivenFrost.Known frost, Timeline timeline) {
         Map<String, @Nullable Object> answer = new LinkedHashMap<>();
         answer.put("crop", crop.id());
         answer.put("method", method.word());
         answer.put("verdict", timeline.verdict().word());
+        answer.put("frost", answer(frost));
         answer.put("harvest", timeline.harvest().map(TimelineCommand::answer).orElse(null));
         answer.put(
                 "steps", timeline.steps().stream().map(TimelineCommand::answer).toList());

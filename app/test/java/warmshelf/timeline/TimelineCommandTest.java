@@ -1,6 +1,7 @@
 package warmshelf.timeline;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.time.LocalDate;
@@ -21,7 +22,7 @@ class TimelineCommandTest {
 
         assertThat(answer.fieldNames())
                 .toIterable()
-                .containsExactly("crop", "method", "verdict", "harvest", "steps", "warmDays", "notes");
+                .containsExactly("crop", "method", "verdict", "frost", "harvest", "steps", "warmDays", "notes");
         assertThat(answer.get("harvest").fieldNames())
                 .toIterable()
                 .containsExactly("first", "half", "chanceFirst", "chanceHalf");
@@ -45,6 +46,44 @@ class TimelineCommandTest {
                         "harden-off",
                         "plant-out",
                         "ripe");
+    }
+
+    @Test
+    void a_last_frost_date_alone_says_that_its_risk_is_not_known() {
+        JsonNode frost = timeline(PEPPER).json().get("frost");
+
+        assertThat(frost.get("lastFrost").asText()).isEqualTo("2027-05-24");
+        assertThat(frost.get("laterFrostChance").isNull()).isTrue();
+        assertThat(frost.get("words").asText())
+                .startsWith("What risk 24 May carries is not known.")
+                .contains("every other spring");
+    }
+
+    // The command frost gives the days after which 50, 30 and 10 of 100 springs still have a frost.
+    @ParameterizedTest
+    @CsvSource({"p50,0.5", "p30,0.3", "p10,0.1"})
+    void beside_a_postcode_a_last_frost_date_says_the_risk_it_carries(String of, double chance) {
+        String day = CommandRun.of("frost", "55811", "--season", "2027")
+                .json()
+                .at("/spring/" + of)
+                .asText();
+
+        JsonNode frost = timeline("--crop pepper --season 2027 --postcode 55811 --last-frost " + day)
+                .json()
+                .get("frost");
+
+        assertThat(frost.get("laterFrostChance").asDouble()).isCloseTo(chance, within(0.03));
+        assertThat(frost.get("words").asText()).contains("of 100 springs at Duluth");
+    }
+
+    @Test
+    void a_postcode_says_the_risk_that_is_accepted() {
+        JsonNode frost = timeline("--crop pepper --season 2027 --postcode 55811 --risk 0.2")
+                .json()
+                .get("frost");
+
+        assertThat(frost.get("laterFrostChance").asDouble()).isEqualTo(0.2);
+        assertThat(frost.get("words").asText()).contains("20 of 100 springs");
     }
 
     @Test
@@ -112,7 +151,6 @@ class TimelineCommandTest {
                 "--crop hot --last-frost 2027-05-24 --season 2027 | pepper-very-hot",
                 "--crop pepper --season 2027 --postcode 00000 | There is no postcode '00000'",
                 "--crop pepper --season 2027 | --postcode 55811, or --last-frost 2027-05-24",
-                "--crop pepper --season 2027 --postcode 55811 --last-frost 2027-05-24 | is needed once",
                 "--crop pepper --season 2027 --postcode 55811 --first-frost 2027-09-20 | --first-frost goes with"
                         + " --last-frost",
                 "--crop pepper --season 2027 --last-frost 2027-02-30 | --last-frost was '2027-02-30'; a date such as",
