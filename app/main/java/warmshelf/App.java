@@ -5,6 +5,7 @@ import picocli.CommandLine.Command;
 import warmshelf.check.TodayCommand;
 import warmshelf.crop.EmergeCommand;
 import warmshelf.demo.DemoCommand;
+import warmshelf.finding.FindingsCommand;
 import warmshelf.frost.FrostCheckCommand;
 import warmshelf.frost.FrostCommand;
 import warmshelf.frost.FrostSurfaceCommand;
@@ -29,6 +30,7 @@ import warmshelf.timeline.TimelineCommand;
         mixinStandardHelpOptions = true,
         subcommands = {
             DemoCommand.class,
+            FindingsCommand.class,
             FrostCheckCommand.class,
             FrostCommand.class,
             FrostSurfaceCommand.class,

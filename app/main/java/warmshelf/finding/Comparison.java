@@ -1,0 +1,129 @@
+package warmshelf.finding;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeSet;
+import warmshelf.finding.statistics.Arm;
+import warmshelf.finding.statistics.ConfidenceInterval;
+import warmshelf.finding.statistics.LogRank;
+import warmshelf.finding.statistics.Permutations;
+import warmshelf.finding.statistics.SpeedDifference;
+import warmshelf.finding.statistics.SproutingTime;
+import warmshelf.finding.statistics.TestOutcome;
+
+/**
+ * Ways to sprout seed beside each other.
+ *
+ * @param ways each with what came of it, in the order given
+ * @param logRank of speed and share together; empty where nothing could have differed
+ * @param dealtOut the same chance without approximation, for two ways with few seeds
+ * @param shares for two ways: the 95 % interval of the first way's share less the second's
+ * @param speeds for two ways: how much later the first way's seeds came
+ * @param doubts what to say beside it
+ */
+public record Comparison(
+        List<WayFound> ways,
+        Optional<TestOutcome> logRank,
+        OptionalDouble dealtOut,
+        Optional<ConfidenceInterval> shares,
+        Optional<SpeedDifference> speeds,
+        Set<Doubt> doubts) {
+
+    /** With more seeds in the smallest way the approximation does. */
+    private static final int MANY_SEEDS = 50;
+
+    private static final int FEW_SEEDS = 10;
+
+    public Comparison {
+        ways = List.copyOf(ways);
+        doubts = Set.copyOf(doubts);
+    }
+
+    /**
+     * Compares what was seen between looks, each block within itself.
+     *
+     * @param known what is to be said of how the seeds were laid out
+     */
+    public static Comparison ofLooks(List<List<Arm>> blocks, Set<Doubt> known) {
+        Map<String, List<Arm>> ways = ways(blocks);
+        return compared(
+                blocks,
+                ways,
+                LogRank.ofTimesBetweenLooks(blocks),
+                fewest(ways) < MANY_SEEDS ? Permutations.ofTwoWays(blocks) : OptionalDouble.empty(),
+                doubts(blocks, ways, known));
+    }
+
+    /** The same for times that are known exactly. */
+    public static Comparison ofExactTimes(List<Arm> arms) {
+        List<List<Arm>> blocks = List.of(arms);
+        Map<String, List<Arm>> ways = ways(blocks);
+        return compared(
+                blocks, ways, LogRank.ofExactTimes(blocks), OptionalDouble.empty(), doubts(blocks, ways, Set.of()));
+    }
+
+    private static Comparison compared(
+            List<List<Arm>> blocks,
+            Map<String, List<Arm>> ways,
+            Optional<TestOutcome> logRank,
+            OptionalDouble dealtOut,
+            Set<Doubt> doubts) {
+        List<WayFound> found = ways.values().stream().map(WayFound::of).toList();
+        boolean two = found.size() == 2;
+        List<List<Arm>> arms = List.copyOf(ways.values());
+        return new Comparison(
+                found,
+                logRank,
+                dealtOut,
+                two ? Optional.of(found.get(0).sprouted().less(found.get(1).sprouted())) : Optional.empty(),
+                two ? SpeedDifference.between(arms.get(0), arms.get(1)) : Optional.empty(),
+                doubts);
+    }
+
+    private static Map<String, List<Arm>> ways(List<List<Arm>> blocks) {
+        Map<String, List<Arm>> ways = new LinkedHashMap<>();
+        blocks.forEach(block -> block.forEach(arm ->
+                ways.computeIfAbsent(arm.name(), name -> new ArrayList<>()).add(arm)));
+        return ways;
+    }
+
+    private static int fewest(Map<String, List<Arm>> ways) {
+        return ways.values().stream()
+                .mapToInt(arms ->
+                        arms.stream().mapToInt(arm -> arm.times().size()).sum())
+                .min()
+                .orElse(0);
+    }
+
+    private static Set<Doubt> doubts(List<List<Arm>> blocks, Map<String, List<Arm>> ways, Set<Doubt> known) {
+        Set<Doubt> doubts = new TreeSet<>(known);
+        if (fewest(ways) < FEW_SEEDS) {
+            doubts.add(Doubt.FEW_SEEDS);
+        }
+        if (blocks.stream().anyMatch(Comparison::looksDiffer)) {
+            doubts.add(Doubt.LOOKS_DIFFER);
+        }
+        return doubts;
+    }
+
+    /** Whether one arm's seeds were bounded by days on which another's demonstrably were not looked at. */
+    private static boolean looksDiffer(List<Arm> block) {
+        return block.stream()
+                .flatMap(arm -> arm.times().stream())
+                .filter(time -> time.sprouted() && time.after() < time.by())
+                .anyMatch(time -> block.stream().anyMatch(other -> lookedAtWithin(other, time)));
+    }
+
+    private static boolean lookedAtWithin(Arm arm, SproutingTime longer) {
+        return arm.times().stream().anyMatch(time -> within(time.after(), longer) || within(time.by(), longer));
+    }
+
+    private static boolean within(double day, SproutingTime longer) {
+        return longer.after() < day && day < longer.by();
+    }
+}

@@ -1,0 +1,13 @@
+package warmshelf.finding;
+
+/** What keeps a comparison from saying more than it does. */
+public enum Doubt {
+    /** A way had fewer than ten seeds: only large differences could show. */
+    FEW_SEEDS,
+    /** A way lay in one tray or bag only: what that one did to all its seeds cannot be told from what the way did. */
+    ONE_TRAY_A_WAY,
+    /** The ways of a block were looked at on different days, so that one may look later than it was. */
+    LOOKS_DIFFER,
+    /** The ways were not dealt out by chance beforehand: seed, place and care may have differed as well. */
+    NOT_PLANNED
+}
