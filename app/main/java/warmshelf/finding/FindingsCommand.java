@@ -42,12 +42,12 @@ public final class FindingsCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         List<Arm> arms = SeedFile.read(file, exactTimes);
-        Output.json(
-                answer(arms, exactTimes ? Comparison.ofExactTimes(arms) : Comparison.ofLooks(List.of(arms), Set.of())));
+        Output.json(answer(
+                arms, exactTimes ? WaysCompared.ofExactTimes(arms) : WaysCompared.ofLooks(List.of(arms), Set.of())));
         return 0;
     }
 
-    private Map<String, @Nullable Object> answer(List<Arm> arms, Comparison comparison) {
+    private Map<String, @Nullable Object> answer(List<Arm> arms, WaysCompared comparison) {
         Map<String, @Nullable Object> answer = new LinkedHashMap<>();
         answer.put(
                 "arms",
@@ -73,11 +73,11 @@ public final class FindingsCommand implements Callable<Integer> {
                         .speeds()
                         .map(speeds -> answer(speeds.days(), speeds.interval()))
                         .orElse(null));
-        answer.put("words", String.join(" ", ComparisonWords.of(comparison)));
+        answer.put("words", String.join(" ", WaysWords.of(comparison)));
         return answer;
     }
 
-    private static WayFound found(Arm arm, Comparison comparison) {
+    private static WayFound found(Arm arm, WaysCompared comparison) {
         return comparison.ways().stream()
                 .filter(way -> way.name().equals(arm.name()))
                 .findFirst()

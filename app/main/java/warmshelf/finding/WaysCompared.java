@@ -26,7 +26,7 @@ import warmshelf.finding.statistics.TestOutcome;
  * @param speeds for two ways: how much later the first way's seeds came
  * @param doubts what to say beside it
  */
-public record Comparison(
+public record WaysCompared(
         List<WayFound> ways,
         Optional<TestOutcome> logRank,
         OptionalDouble dealtOut,
@@ -39,7 +39,7 @@ public record Comparison(
 
     private static final int FEW_SEEDS = 10;
 
-    public Comparison {
+    public WaysCompared {
         ways = List.copyOf(ways);
         doubts = Set.copyOf(doubts);
     }
@@ -49,7 +49,7 @@ public record Comparison(
      *
      * @param known what is to be said of how the seeds were laid out
      */
-    public static Comparison ofLooks(List<List<Arm>> blocks, Set<Doubt> known) {
+    public static WaysCompared ofLooks(List<List<Arm>> blocks, Set<Doubt> known) {
         Map<String, List<Arm>> ways = ways(blocks);
         return compared(
                 blocks,
@@ -60,14 +60,14 @@ public record Comparison(
     }
 
     /** The same for times that are known exactly. */
-    public static Comparison ofExactTimes(List<Arm> arms) {
+    public static WaysCompared ofExactTimes(List<Arm> arms) {
         List<List<Arm>> blocks = List.of(arms);
         Map<String, List<Arm>> ways = ways(blocks);
         return compared(
                 blocks, ways, LogRank.ofExactTimes(blocks), OptionalDouble.empty(), doubts(blocks, ways, Set.of()));
     }
 
-    private static Comparison compared(
+    private static WaysCompared compared(
             List<List<Arm>> blocks,
             Map<String, List<Arm>> ways,
             Optional<TestOutcome> logRank,
@@ -76,7 +76,7 @@ public record Comparison(
         List<WayFound> found = ways.values().stream().map(WayFound::of).toList();
         boolean two = found.size() == 2;
         List<List<Arm>> arms = List.copyOf(ways.values());
-        return new Comparison(
+        return new WaysCompared(
                 found,
                 logRank,
                 dealtOut,
@@ -105,7 +105,7 @@ public record Comparison(
         if (fewest(ways) < FEW_SEEDS) {
             doubts.add(Doubt.FEW_SEEDS);
         }
-        if (blocks.stream().anyMatch(Comparison::looksDiffer)) {
+        if (blocks.stream().anyMatch(WaysCompared::looksDiffer)) {
             doubts.add(Doubt.LOOKS_DIFFER);
         }
         return doubts;

@@ -13,13 +13,13 @@ import warmshelf.words.Counted;
 import warmshelf.words.Numbers;
 
 /** A comparison in sentences, the answer first and the doubts last. */
-public final class ComparisonWords {
+public final class WaysWords {
     private static final double CHANCE = 0.05;
 
-    private ComparisonWords() {}
+    private WaysWords() {}
 
     /** One after another; never empty. */
-    public static List<String> of(Comparison comparison) {
+    public static List<String> of(WaysCompared comparison) {
         List<String> words = new ArrayList<>();
         Optional<TestOutcome> logRank = comparison.logRank();
         if (logRank.isEmpty()) {
