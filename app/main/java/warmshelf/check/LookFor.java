@@ -3,11 +3,13 @@ package warmshelf.check;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import warmshelf.crop.UsualSowing;
 import warmshelf.guide.Advice;
 import warmshelf.sowing.Sowing;
 import warmshelf.timeline.Caution;
@@ -43,7 +45,7 @@ final class LookFor {
         Double nights = sowing.crop().nightMinimumC();
         Double depth = sowing.crop().depthMm();
         int up = subject.progress().up();
-        return Map.of(
+        Map<String, Object> values = new HashMap<>(Map.of(
                 "sowing", sowing.title(),
                 "seeds", sowing.seeds(),
                 "cells", sowing.cells(),
@@ -53,7 +55,9 @@ final class LookFor {
                 "isOne", up == 1,
                 "nights", nights == null ? "" : units.temperature(nights),
                 "depth", depth == null ? "" : units.length(depth),
-                "off", units.temperatureDifference(MatAlarm.BEARABLE_C));
+                "off", units.temperatureDifference(MatAlarm.BEARABLE_C)));
+        values.put("ownPot", UsualSowing.of(sowing.crop()).isPresent());
+        return values;
     }
 
     /** What stands open at the check: the hazards of what is handled, and electricity where a plug or a lamp is near. */

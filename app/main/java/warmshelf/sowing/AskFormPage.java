@@ -2,6 +2,7 @@ package warmshelf.sowing;
 
 import java.util.List;
 import warmshelf.crop.Crop;
+import warmshelf.crop.UsualSowing;
 import warmshelf.seed.KeepingForm;
 import warmshelf.seed.SeedsToACell;
 import warmshelf.words.Choice;
@@ -81,6 +82,16 @@ record AskFormPage(
                         .map(count -> new Choice(count, count))
                         .toList(),
                 inches);
+    }
+
+    /** What a list of crops says beside those that are better not sown in a tray; empty for the rest. */
+    static String sownElsewhere(Crop crop) {
+        return UsualSowing.of(crop)
+                .map(usual -> switch (usual.place()) {
+                    case WHERE_IT_GROWS -> ": usually sown where it grows";
+                    case POT_THAT_ROTS -> ": in pots that rot";
+                })
+                .orElse("");
     }
 
     private static String advisedPerCell(SeedsToACell advised) {

@@ -36,7 +36,7 @@ final class AskFormView {
                 planner.climate(AskPlanView.grower(visitor)).isPresent(),
                 lotChoices(visitor.memberId(), form.text("lot")),
                 crops.fromSeed().stream()
-                        .map(crop -> new Choice(crop.id(), crop.name()))
+                        .map(crop -> new Choice(crop.id(), crop.name() + AskFormPage.sownElsewhere(crop)))
                         .toList(),
                 crops.fromSlips(),
                 visitor.units().inInches());
@@ -53,10 +53,17 @@ final class AskFormView {
             if (balance.isUsedUpFor(member) && !lot.id().toString().equals(chosen)) {
                 continue;
             }
-            String crop = crops.find(lot.cropId()).map(Crop::name).orElse(lot.cropId());
+            Crop crop = crops.orUnlisted(lot.cropId());
             String whose = new BalanceWords(balance).whoseAndFree(member);
             choices.add(new Choice(
-                    lot.id().toString(), "%s · %s %d (%s)".formatted(crop, lot.variety(), lot.seedYear(), whose)));
+                    lot.id().toString(),
+                    "%s · %s %d (%s)%s"
+                            .formatted(
+                                    crop.name(),
+                                    lot.variety(),
+                                    lot.seedYear(),
+                                    whose,
+                                    AskFormPage.sownElsewhere(crop))));
         }
         return choices;
     }

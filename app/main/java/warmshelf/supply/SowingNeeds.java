@@ -5,6 +5,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import warmshelf.crop.Crop;
 import warmshelf.crop.Method;
+import warmshelf.crop.UsualSowing;
 
 /**
  * What one sowing still needs, from where it stands.
@@ -31,6 +32,8 @@ record SowingNeeds(
     static final double AND_A_TENTH = 1.1;
     /** A square pot of 9 cm: from memory. */
     static final double POT_ML = 400;
+    /** A pot of 8 cm that is planted with its seedling, whose big seed lies in its compost: from memory. */
+    static final double ROTTING_POT_ML = 150;
     /** Peppers in cells, and so the usual depth: a quarter of an inch (common practice). */
     static final double USUAL_DEPTH_MM = 6;
     /** For seed that needs light: our assumption. */
@@ -48,7 +51,10 @@ record SowingNeeds(
         if (toBeSown && method == Method.BAG) {
             needs.put(SupplyItem.BAGS, 1.0);
         }
-        if (toBeFilled) {
+        if (toBeFilled && UsualSowing.of(crop).isPresent()) {
+            needs.put(SupplyItem.SOWING_COMPOST, cells * ROTTING_POT_ML * AND_A_TENTH);
+            needs.put(SupplyItem.ROTTING_POTS, (double) cells);
+        } else if (toBeFilled) {
             CellTray tray = tray();
             needs.put(SupplyItem.SOWING_COMPOST, cells * tray.cellMl() * AND_A_TENTH);
             needs.put(SupplyItem.COVERING, cells * tray.cellArea() * coveringMm() / 1000);

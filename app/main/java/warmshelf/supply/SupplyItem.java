@@ -26,6 +26,12 @@ public enum SupplyItem {
             "Cell trays, each with a tray beneath and a clear cover",
             false,
             "By the cells used, counted in half trays of standard size (about 53 by 27 cm; sources differ by a finger's width)."),
+    ROTTING_POTS(
+            "rotting-pots",
+            "Pots that rot (peat, paper or coir), about 8 cm (3 in)",
+            false,
+            "One for each pot sown of crops that bear no moving, which are planted with it; each holds about 0.15 litres (from"
+                    + " memory)."),
     POTS(
             "pots",
             "Pots of 9 cm (3.5 in)",

@@ -8,6 +8,7 @@ import warmshelf.crop.CelsiusRange;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropHazard;
 import warmshelf.crop.Method;
+import warmshelf.crop.UsualSowing;
 import warmshelf.guide.Advice;
 import warmshelf.words.Units;
 
@@ -38,6 +39,8 @@ public record Advisor(Crop crop, Method method, CelsiusRange comfortable, Set<Cr
         Double depth = crop.depthMm();
         Double nights = crop.nightMinimumC();
         return Map.of(
+                "ownPot",
+                UsualSowing.of(crop).isPresent(),
                 "warmth",
                 units.temperatureRange(comfortable.low(), comfortable.high()),
                 "onSurface",

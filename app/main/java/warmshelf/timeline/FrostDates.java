@@ -47,6 +47,11 @@ public record FrostDates(
         return new FrostDates(lastSpring, lastSpring, firstAutumn);
     }
 
+    /** Whether any frost of spring is to be feared. */
+    boolean isFrostFeared() {
+        return lastSpring() != null;
+    }
+
     /** Whether the autumn's frosts begin before the spring's have ended, so that nothing tender can stand outdoors. */
     boolean neverFrostFree() {
         LocalDate lastSpring = lastSpring();

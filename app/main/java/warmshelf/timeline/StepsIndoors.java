@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import warmshelf.crop.Method;
+import warmshelf.crop.UsualSowing;
 import warmshelf.guide.PracticeDays;
 import warmshelf.words.Counted;
 import warmshelf.words.DayWords;
@@ -104,7 +105,8 @@ record StepsIndoors(TimelineQuestion question, ExpectedEmergence emergence, Sowi
                 seen.firstFeed());
         DateWindow pot = up.plus(FULL_CELL);
         boolean worthIt = !pot.ideal().plusDays(LEAST_DAYS_IN_POT).isAfter(hardenOff.ideal());
-        if (worthIt || seen.pottedOn() != null) {
+        boolean bearsIt = UsualSowing.of(question.crop()).isEmpty();
+        if (worthIt && bearsIt || seen.pottedOn() != null) {
             steps.add(
                     Step.POT_ON,
                     pot.notAfter(hardenOff),

@@ -11,9 +11,15 @@ import java.util.Optional;
  * @param warmDays whole days the sowing needs on a mat; 0 where it needs none, or cannot come up at that temperature
  * @param notes what else the grower should know, in plain sentences
  * @param harvest how much of it comes before the autumn frost that kills the crop; empty where that cannot be told
+ * @param outside where the crop is better sown than in a tray; empty where its roots may be moved, and once it is sown
  */
 public record Timeline(
-        Verdict verdict, List<TimelineStep> steps, int warmDays, List<String> notes, Optional<HarvestOutlook> harvest) {
+        Verdict verdict,
+        List<TimelineStep> steps,
+        int warmDays,
+        List<String> notes,
+        Optional<HarvestOutlook> harvest,
+        Optional<SowingOutside> outside) {
     public Timeline {
         steps = List.copyOf(steps);
         notes = List.copyOf(notes);

@@ -29,9 +29,12 @@ import warmshelf.words.Units;
         footerHeading = "%n",
         footer = {
             "A postcode or --last-frost is needed. Prints crop, method, verdict (in time, hurry, tight, too"
-                    + " late), frost, harvest, steps (each with step, earliest, ideal, latest and why), warmDays and notes.",
+                    + " late), frost, harvest, steps (each with step, earliest, ideal, latest and why), sowOutside, warmDays and notes.",
             "frost has lastFrost, the day that is counted from, laterFrostChance, the chance of a frost after it all the"
                     + " same (null where a date alone is given, which tells none), and words that say so.",
+            "sowOutside is null for crops that bear moving; else usually (where-it-grows, or pot-that-rots), from, the day"
+                    + " from which to sow it outdoors, soilC, how warm the soil should be then (null: not known), why"
+                    + " and source.",
             "harvest has first and half, the days by which the first and half of the harvest are ripe, and"
                     + " chanceFirst and chanceHalf, the chances that they come before a frost that kills the crop; it"
                     + " is null where no source gives days or dates alone are given. In time: the first in 9 of 10"
@@ -133,6 +136,17 @@ public final class TimelineCommand implements Callable<Integer> {
         return answer;
     }
 
+    private static Map<String, @Nullable Object> answer(SowingOutside outside) {
+        Map<String, @Nullable Object> answer = new LinkedHashMap<>();
+        OptionalDouble soil = outside.usual().soilC();
+        answer.put("usually", outside.usual().place().word());
+        answer.put("from", outside.from());
+        answer.put("soilC", soil.isPresent() ? (Double) soil.getAsDouble() : null);
+        answer.put("why", outside.why());
+        answer.put("source", outside.usual().source());
+        return answer;
+    }
+
     private static Map<String, @Nullable Object> answer(GivenFrost.Known frost) {
         Map<String, @Nullable Object> answer = new LinkedHashMap<>();
         answer.put("lastFrost", frost.lastFrost());
@@ -155,6 +169,7 @@ public final class TimelineCommand implements Callable<Integer> {
         answer.put("harvest", timeline.harvest().map(TimelineCommand::answer).orElse(null));
         answer.put(
                 "steps", timeline.steps().stream().map(TimelineCommand::answer).toList());
+        answer.put("sowOutside", timeline.outside().map(TimelineCommand::answer).orElse(null));
         answer.put("warmDays", timeline.warmDays());
         answer.put("notes", List.copyOf(timeline.notes()));
         return answer;

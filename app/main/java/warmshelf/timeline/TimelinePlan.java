@@ -52,7 +52,8 @@ final class TimelinePlan {
                 steps.steps(),
                 warmDays(),
                 notes(judgement, seedlings, outdoors),
-                judgement.outlook());
+                judgement.outlook(),
+                SowingOutside.of(question, usualOut.days()));
     }
 
     private boolean isSown() {
@@ -95,9 +96,7 @@ final class TimelinePlan {
     private List<String> notes(Judgement judgement, Seedlings seedlings, Outdoors outdoors) {
         List<String> notes = new ArrayList<>(judgement.notes());
         addTemperatureNote(notes);
-        if (question.plantingOut() instanceof ByFrost frost
-                && frost.dates().lastSpringAverage() == null
-                && frost.dates().lastSpringAtRisk() == null) {
+        if (question.plantingOut() instanceof ByFrost frost && !frost.dates().isFrostFeared()) {
             notes.add("No spring frost is to be feared at the risk you accept: any day will do; these days count from "
                     + (isSown() ? "the sowing." : "today."));
         }

@@ -69,7 +69,13 @@ class PartsOfTextsTest {
         Stream<String> known = Stream.of(
                         Topic.all().stream().map(topic -> "articles/" + topic.word()),
                         Arrays.stream(Step.values()).map(step -> "steps/" + step.word()),
-                        Stream.of("steps/any", "steps/labels", "steps/mat-reading", "steps/slips", "cautions/feed"),
+                        Stream.of(
+                                "steps/any",
+                                "steps/labels",
+                                "steps/mat-reading",
+                                "steps/slips",
+                                "steps/sow-outside",
+                                "cautions/feed"),
                         Arrays.stream(Problem.values()).map(problem -> "problems/" + problem.word()),
                         Arrays.stream(Hazard.values()).map(Hazard::file))
                 .flatMap(each -> each);

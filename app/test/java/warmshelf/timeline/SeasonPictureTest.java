@@ -211,7 +211,7 @@ class SeasonPictureTest {
                 "Lantern Row",
                 warm,
                 26,
-                new Timeline(Verdict.IN_TIME, List.copyOf(steps), 10, List.of(), Optional.empty()));
+                new Timeline(Verdict.IN_TIME, List.copyOf(steps), 10, List.of(), Optional.empty(), Optional.empty()));
     }
 
     private static Row only(Growing growing) {

@@ -22,7 +22,8 @@ class TimelineCommandTest {
 
         assertThat(answer.fieldNames())
                 .toIterable()
-                .containsExactly("crop", "method", "verdict", "frost", "harvest", "steps", "warmDays", "notes");
+                .containsExactly(
+                        "crop", "method", "verdict", "frost", "harvest", "steps", "sowOutside", "warmDays", "notes");
         assertThat(answer.get("harvest").fieldNames())
                 .toIterable()
                 .containsExactly("first", "half", "chanceFirst", "chanceHalf");
@@ -84,6 +85,24 @@ class TimelineCommandTest {
 
         assertThat(frost.get("laterFrostChance").asDouble()).isEqualTo(0.2);
         assertThat(frost.get("words").asText()).contains("20 of 100 springs");
+    }
+
+    @Test
+    void a_crop_that_bears_no_moving_says_where_it_is_usually_sown() {
+        String order = " --season 2027 --last-frost 2027-05-24 --today 2027-02-01";
+
+        JsonNode corn = timeline("--crop sweet-corn" + order).json();
+
+        assertThat(corn.at("/sowOutside/usually").asText()).isEqualTo("where-it-grows");
+        assertThat(corn.at("/sowOutside/from").asText()).isEqualTo("2027-05-13");
+        assertThat(corn.at("/sowOutside/soilC").asDouble()).isEqualTo(15.6);
+        assertThat(words(corn)).contains("sow", "plant-out").doesNotContain("pot-on");
+        assertThat(timeline("--crop winter-squash" + order)
+                        .json()
+                        .at("/sowOutside/usually")
+                        .asText())
+                .isEqualTo("pot-that-rots");
+        assertThat(timeline(PEPPER).json().get("sowOutside").isNull()).isTrue();
     }
 
     @Test
