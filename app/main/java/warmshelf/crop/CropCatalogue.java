@@ -107,6 +107,11 @@ public final class CropCatalogue {
         return now().written(id);
     }
 
+    /** What lists of poisonous plants say of a reference crop; none: it was looked up in none. */
+    public List<HazardClaim> hazardClaims(String id) {
+        return HazardClaim.bundled().getOrDefault(id, List.of());
+    }
+
     /** A variety of which more is known than of its crop; capitals and spaces of its name do not count. */
     public Optional<Variety> variety(String cropId, String name) {
         return now().variety(cropId, name);

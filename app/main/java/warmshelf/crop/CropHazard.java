@@ -1,5 +1,11 @@
 package warmshelf.crop;
 
+import static warmshelf.crop.Handled.HARVEST;
+import static warmshelf.crop.Handled.OUTDOORS;
+import static warmshelf.crop.Handled.SEED;
+import static warmshelf.crop.Handled.SOWING;
+import static warmshelf.crop.Handled.YOUNG_PLANT;
+
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumSet;
@@ -9,19 +15,45 @@ import java.util.stream.Collectors;
 
 /** What of a crop can hurt whoever handles it. Cautions hang on these codes and on nothing that is written of the crop. */
 public enum CropHazard {
-    BURNS("burns", "Burns skin and eyes", "as the seed and fruit of hot peppers do"),
-    POISONOUS("poisonous", "Poisonous", "the plant or a part of it, if it is eaten"),
-    IRRITATES("irritates", "Irritates the skin", "its leaves, hairs or sap"),
-    TREATED("treated", "Its seed is sold treated", "with a pesticide, often brightly dyed");
+    BURNS("burns", "Burns skin and eyes", "as the seed and fruit of very hot peppers do", Set.of(SEED, HARVEST)),
+    HOT_KINDS("hot-kinds", "Hot kinds burn skin and eyes", "others of the same crop do not", Set.of(SEED, HARVEST)),
+    POISONOUS("poisonous", "Poisonous", "the whole plant, if it is eaten", EnumSet.allOf(Handled.class)),
+    PARTS(
+            "parts",
+            "Parts of it are poisonous",
+            "such as leaves, green fruit, berries or raw seed, though others are food",
+            Set.of(YOUNG_PLANT, OUTDOORS)),
+    SUN("sun", "Its sap burns in the sun", "on skin that light falls on afterwards", Set.of(OUTDOORS, HARVEST)),
+    SENSITISES(
+            "sensitises",
+            "Can make skin allergic",
+            "as plants of the daisy family can",
+            Set.of(YOUNG_PLANT, OUTDOORS, HARVEST)),
+    IRRITATES("irritates", "Irritates the skin", "its leaves, hairs or sap", Set.of(YOUNG_PLANT, OUTDOORS, HARVEST)),
+    PETS("pets", "Harms cats and dogs", "if they eat of it", Set.of(OUTDOORS)),
+    GRAZING("grazing", "Harms grazing animals", "if they eat of it", Set.of(OUTDOORS)),
+    BITTER(
+            "bitter",
+            "Bitter fruit is poisonous",
+            "as squash from seed saved beside gourds can bear",
+            Set.of(SOWING, HARVEST)),
+    TREATED("treated", "Its seed is sold treated", "with a pesticide, often brightly dyed", Set.of(SEED));
 
     private final String word;
     private final String title;
     private final String meaning;
+    private final Set<Handled> when;
 
-    CropHazard(String word, String title, String meaning) {
+    CropHazard(String word, String title, String meaning, Set<Handled> when) {
         this.word = word;
         this.title = title;
         this.meaning = meaning;
+        this.when = when;
+    }
+
+    /** Whether somebody meets with it who handles this. */
+    public boolean isMetIn(Set<Handled> handled) {
+        return when.stream().anyMatch(handled::contains);
     }
 
     /** Its code in tables and forms. */

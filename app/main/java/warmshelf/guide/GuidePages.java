@@ -66,7 +66,7 @@ public final class GuidePages implements Pages {
         Article article = Article.of(topic, advice);
         ArticlePage page = new ArticlePage(
                 topic,
-                crop.map(article::of).orElse(article),
+                crop.map(known -> article.of(known, topic.handled())).orElse(article),
                 crop.map(known -> CropAtStep.of(topic, known, crops.responseOf(known), units))
                         .orElse(null),
                 query(crop));

@@ -19,17 +19,28 @@ public enum Hazard {
     LIFTING("lifting"),
     BLEACH("bleach"),
     POISONOUS("poisonous"),
-    SKIN("skin");
+    POISONOUS_PARTS("poisonous-parts"),
+    SUN_AND_SAP("sun-and-sap"),
+    SKIN("skin"),
+    DAISY_FAMILY("daisy-family"),
+    PETS("pets"),
+    GRAZING("grazing"),
+    BITTER_FRUIT("bitter-fruit");
 
     /** Those of single crops: where a crop is named that has them not, they are left out. */
-    private static final Set<Hazard> OF_SOME_CROPS = EnumSet.of(HOT_PEPPER, SKIN);
+    private static final Set<Hazard> OF_SOME_CROPS = EnumSet.of(
+            HOT_PEPPER, POISONOUS, SKIN, POISONOUS_PARTS, SUN_AND_SAP, DAISY_FAMILY, PETS, GRAZING, BITTER_FRUIT);
+
+    /** Those of them whose name is enough where no crop is named, or the lines would hide the steps. */
+    private static final Set<Hazard> NAMED_ONLY =
+            EnumSet.of(POISONOUS_PARTS, SUN_AND_SAP, DAISY_FAMILY, PETS, GRAZING, BITTER_FRUIT);
 
     /**
      * Those that concern skin, eyes, poison or electricity: a line of each stands before the steps. Of the rest the name is enough
      * there.
      */
     private static final Set<Hazard> BEFORE_THE_STEPS =
-            EnumSet.of(TREATED_SEED, PEROXIDE, HOT_PEPPER, ELECTRICITY, MATS, BLEACH, POISONOUS, SKIN);
+            EnumSet.complementOf(EnumSet.of(COMPOST, MOULD, HIGH_SHELF, LIFTING));
 
     private final String name;
 
@@ -77,12 +88,23 @@ public enum Hazard {
         return OF_SOME_CROPS.contains(this);
     }
 
+    /** Whether its name is enough where no crop is named. */
+    boolean isNamedOnly() {
+        return NAMED_ONLY.contains(this);
+    }
+
     /** The same for a hazard of a crop. */
     static Hazard of(CropHazard hazard) {
         return switch (hazard) {
-            case BURNS -> HOT_PEPPER;
+            case BURNS, HOT_KINDS -> HOT_PEPPER;
             case POISONOUS -> POISONOUS;
+            case PARTS -> POISONOUS_PARTS;
+            case SUN -> SUN_AND_SAP;
+            case SENSITISES -> DAISY_FAMILY;
             case IRRITATES -> SKIN;
+            case PETS -> PETS;
+            case GRAZING -> GRAZING;
+            case BITTER -> BITTER_FRUIT;
             case TREATED -> TREATED_SEED;
         };
     }

@@ -9,7 +9,8 @@ import warmshelf.crop.Standing;
  * @param url where to read it; empty where there is no page, or none that is sent encrypted
  */
 public record Source(String title, String url, Standing standing) {
-    static Source of(String title, String url, Standing standing) {
+    /** The same, with the address only where it can be read over an encrypted line. */
+    public static Source of(String title, String url, Standing standing) {
         return new Source(title, url.startsWith("https://") ? url : "", standing);
     }
 

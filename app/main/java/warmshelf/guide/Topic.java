@@ -3,31 +3,40 @@ package warmshelf.guide;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import warmshelf.crop.Handled;
 
 /** What the guide tells of, in the order of a sowing; a step of the timeline has the same word here as there. */
 public enum Topic {
-    SEED_TEST("seed-test"),
-    SOAK("soak"),
-    LABELS("labels"),
-    SOW("sow"),
-    COVERING("covering"),
+    SEED_TEST("seed-test", Handled.SEED),
+    SOAK("soak", Handled.SEED),
+    LABELS("labels", Handled.SEED, Handled.YOUNG_PLANT),
+    SOW("sow", Handled.SOWING, Handled.SEED),
+    COVERING("covering", Handled.SEED),
     BOTTOM_HEAT("bottom-heat"),
     WATERING("watering"),
-    FIRST_LOOK("first-look"),
+    FIRST_LOOK("first-look", Handled.SEED),
     DAMPING_OFF("damping-off"),
-    MOVE_TO_CELLS("move-to-cells"),
+    MOVE_TO_CELLS("move-to-cells", Handled.SEED),
     OFF_HEAT("off-heat"),
     LIGHT("light"),
     FIRST_FEED("first-feed"),
-    POT_ON("pot-on"),
-    HARDEN_OFF("harden-off"),
-    PLANT_OUT("plant-out"),
-    RIPE("ripe");
+    POT_ON("pot-on", Handled.YOUNG_PLANT),
+    HARDEN_OFF("harden-off", Handled.OUTDOORS),
+    PLANT_OUT("plant-out", Handled.OUTDOORS),
+    RIPE("ripe", Handled.HARVEST);
 
     private final String word;
+    private final Set<Handled> handled;
 
-    Topic(String word) {
+    Topic(String word, Handled... handled) {
         this.word = word;
+        this.handled = Set.of(handled);
+    }
+
+    /** What of a crop somebody has in the hands at it. */
+    Set<Handled> handled() {
+        return handled;
     }
 
     static Optional<Topic> find(String word) {

@@ -15,6 +15,7 @@ import warmshelf.crop.OwnCrop;
  * @param own what a coordinator wrote; null: it is as the reference has it
  * @param ownOn the day on which it was written
  * @param reference the reference's row; null: it has none
+ * @param hazards what lists of poisonous plants say of it; none: it was looked up in none
  */
 record CropDetailPage(
         CropPage page,
@@ -24,4 +25,5 @@ record CropDetailPage(
         @Nullable LocalDate ownOn,
         @Nullable Crop reference,
         List<CropFacts.Fact> facts,
+        List<HazardLine> hazards,
         List<CropPages.KnownVariety> varieties) {}

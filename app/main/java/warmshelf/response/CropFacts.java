@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import warmshelf.crop.Crop;
 import warmshelf.crop.Crop.DaysToMaturity;
+import warmshelf.crop.CropCatalogue;
 import warmshelf.crop.CropHazard;
 import warmshelf.crop.TreatmentWords;
 import warmshelf.words.Units;
@@ -56,12 +57,17 @@ final class CropFacts {
     }
 
     private static String hazards(Crop crop) {
-        return crop.hazards().isEmpty()
-                ? "nothing is known to"
-                : Arrays.stream(CropHazard.values())
-                        .filter(crop.hazards()::contains)
-                        .map(CropHazard::title)
-                        .collect(Collectors.joining("; "));
+        if (crop.hazards().isEmpty()) {
+            // What a coordinator left unticked is not what a list says.
+            boolean lookedUp =
+                    CropCatalogue.bundled().find(crop.id()).filter(crop::equals).isPresent()
+                            && !CropCatalogue.bundled().hazardClaims(crop.id()).isEmpty();
+            return lookedUp ? "none known in the lists read" : "not looked up";
+        }
+        return Arrays.stream(CropHazard.values())
+                .filter(crop.hazards()::contains)
+                .map(CropHazard::title)
+                .collect(Collectors.joining("; "));
     }
 
     private static String plantingOut(Crop crop) {

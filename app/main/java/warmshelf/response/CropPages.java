@@ -90,6 +90,9 @@ public final class CropPages implements Pages {
                                 .orElse(null),
                         crops.reference(crop.id()).orElse(null),
                         CropFacts.of(crop, own.flatMap(written -> crops.reference(crop.id())), units),
+                        crops.hazardClaims(crop.id()).stream()
+                                .map(HazardLine::of)
+                                .toList(),
                         crops.varieties(crop.id()).stream()
                                 .map(variety ->
                                         new KnownVariety(variety, CropFacts.harvest(Optional.of(variety.maturity()))))

@@ -11,8 +11,15 @@ import warmshelf.guide.Advice;
 public enum Caution {
     TREATED_SEED("treated-seed", Stands.OPEN),
     BURNS("hot-pepper", Stands.OPEN),
+    HOT_KINDS("hot-pepper", " of hot kinds", Stands.OPEN),
     POISONOUS("poisonous", " of one plant", Stands.OPEN),
+    PARTS("poisonous-parts", Stands.OPEN),
+    SUN("sun-and-sap", Stands.OPEN),
     IRRITATES("skin", " of one plant", Stands.OPEN),
+    SENSITISES("daisy-family", Stands.OPEN),
+    PETS("pets", Stands.OPEN),
+    GRAZING("grazing", Stands.OPEN),
+    BITTER("bitter-fruit", Stands.OPEN),
     ELECTRICITY("electricity", Stands.OPEN),
     PEROXIDE("peroxide", Stands.OPEN_IN_BRIEF),
     COMPOST_DUST("compost-dust", Stands.FOLDED),
@@ -28,11 +35,6 @@ public enum Caution {
         OPEN_IN_BRIEF,
         FOLDED
     }
-
-    /** The steps at which somebody handles seed. */
-    private static final Set<Step> SEED = EnumSet.of(Step.SOAK, Step.SOW, Step.FIRST_LOOK, Step.MOVE_TO_CELLS);
-    /** The steps at which somebody handles the plant, or what it is grown from. */
-    private static final Set<Step> PLANT = EnumSet.complementOf(EnumSet.of(Step.OFF_HEAT, Step.LIGHT, Step.FIRST_FEED));
 
     private final String file;
     private final String which;
@@ -84,7 +86,7 @@ public enum Caution {
     public static Set<Caution> of(Set<CropHazard> hazards, Step step) {
         Set<Caution> cautions = EnumSet.noneOf(Caution.class);
         for (CropHazard hazard : hazards) {
-            if (steps(hazard).contains(step)) {
+            if (hazard.isMetIn(step.handled())) {
                 cautions.add(of(hazard));
             }
         }
@@ -94,18 +96,16 @@ public enum Caution {
     private static Caution of(CropHazard hazard) {
         return switch (hazard) {
             case BURNS -> BURNS;
+            case HOT_KINDS -> HOT_KINDS;
             case POISONOUS -> POISONOUS;
+            case PARTS -> PARTS;
+            case SUN -> SUN;
+            case SENSITISES -> SENSITISES;
             case IRRITATES -> IRRITATES;
+            case PETS -> PETS;
+            case GRAZING -> GRAZING;
+            case BITTER -> BITTER;
             case TREATED -> TREATED_SEED;
-        };
-    }
-
-    private static Set<Step> steps(CropHazard hazard) {
-        return switch (hazard) {
-            case TREATED -> SEED;
-            case BURNS -> EnumSet.of(Step.SOAK, Step.SOW, Step.FIRST_LOOK, Step.MOVE_TO_CELLS, Step.RIPE);
-            case POISONOUS -> PLANT;
-            case IRRITATES -> EnumSet.of(Step.POT_ON, Step.HARDEN_OFF, Step.PLANT_OUT, Step.RIPE);
         };
     }
 }

@@ -3,27 +3,36 @@ package warmshelf.timeline;
 import java.util.Arrays;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import warmshelf.crop.Handled;
 import warmshelf.guide.Advice;
 import warmshelf.words.Units;
 
 /** The steps of a sowing, in the order in which they happen. */
 public enum Step {
-    SOAK("soak"),
-    SOW("sow"),
-    FIRST_LOOK("first-look"),
-    MOVE_TO_CELLS("move-to-cells"),
+    SOAK("soak", Handled.SEED),
+    SOW("sow", Handled.SOWING, Handled.SEED),
+    FIRST_LOOK("first-look", Handled.SEED),
+    MOVE_TO_CELLS("move-to-cells", Handled.SEED),
     OFF_HEAT("off-heat"),
     LIGHT("light"),
     FIRST_FEED("first-feed"),
-    POT_ON("pot-on"),
-    HARDEN_OFF("harden-off"),
-    PLANT_OUT("plant-out"),
-    RIPE("ripe");
+    POT_ON("pot-on", Handled.YOUNG_PLANT),
+    HARDEN_OFF("harden-off", Handled.OUTDOORS),
+    PLANT_OUT("plant-out", Handled.OUTDOORS),
+    RIPE("ripe", Handled.HARVEST);
 
     private final String word;
+    private final Set<Handled> handled;
 
-    Step(String word) {
+    Step(String word, Handled... handled) {
         this.word = word;
+        this.handled = Set.of(handled);
+    }
+
+    /** What of the crop somebody has in the hands at it; nothing where only trays are carried. */
+    public Set<Handled> handled() {
+        return handled;
     }
 
     /** The step of that word; empty where none is called so. */

@@ -144,9 +144,13 @@ class OwnCropPagesTest {
                 .contains("only on an outlet with a residual-current switch")
                 .as("one line where it stands in full above")
                 .contains("Poisonous plant: gloves, a clear label");
-        assertThat(withoutFolds(coordinator.get("/how-to/pot-on?crop=oca-red").body()))
+        assertThat(withoutFolds(
+                        coordinator.get("/how-to/move-to-cells?crop=oca-red").body()))
                 .contains("Caution: poisonous plants")
                 .contains("Caution: seed of very hot peppers");
+        assertThat(coordinator.get("/how-to/pot-on?crop=oca-red").body())
+                .as("no seed is handled there")
+                .doesNotContain("Caution: seed of very hot peppers");
     }
 
     private static String withoutFolds(String body) {

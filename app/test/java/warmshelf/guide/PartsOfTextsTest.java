@@ -20,7 +20,7 @@ import warmshelf.timeline.Step;
 class PartsOfTextsTest {
     private static final Pattern QUOTE = Pattern.compile("part\\.of\\(\"([^\"]+)\", \"([^\"]+)\"\\)");
     private static final Pattern CASE =
-            Pattern.compile(" (?:in a bag|in cells|with treated seed|of one plant|of bags)$");
+            Pattern.compile(" (?:in a bag|in cells|with treated seed|of one plant|of hot kinds|of bags)$");
 
     private static String written = "";
     private static String code = "";

@@ -67,7 +67,7 @@ class TopicTest {
                 .collect(Collectors.toSet());
 
         assertThat(ReferenceTable.rows("safety.csv"))
-                .hasSize(30)
+                .hasSize(37)
                 .allSatisfy(row -> assertThat(cautioned).contains(row.get("hazard")));
     }
 
@@ -79,7 +79,7 @@ class TopicTest {
             assertThat(hazard.deferTo().split(", "))
                     .as(hazard.name())
                     .allSatisfy(body -> assertThat(named)
-                            .contains(body.replaceFirst("^(the|a|your) ", "").replace("’s", "")));
+                            .contains(body.replaceFirst("^(the|an?|your) ", "").replace("’s", "")));
         }
     }
 

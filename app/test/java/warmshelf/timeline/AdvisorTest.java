@@ -56,7 +56,7 @@ class AdvisorTest {
     @ValueSource(strings = {"pepper", "pepper-very-hot"})
     void seed_of_hot_peppers_asks_for_gloves(String id) {
         assertThat(advisor(Crops.of(id), Method.CELLS, false).on(Step.SOW).cautions())
-                .contains(Caution.BURNS)
+                .containsAnyOf(Caution.BURNS, Caution.HOT_KINDS)
                 .extracting(Caution::sentence)
                 .anyMatch(caution -> caution.contains("gloves") && caution.contains("face"));
     }
@@ -88,8 +88,15 @@ class AdvisorTest {
                 .containsExactlyInAnyOrder(
                         Caution.TREATED_SEED,
                         Caution.BURNS,
+                        Caution.HOT_KINDS,
                         Caution.POISONOUS,
+                        Caution.PARTS,
+                        Caution.SUN,
                         Caution.IRRITATES,
+                        Caution.SENSITISES,
+                        Caution.PETS,
+                        Caution.GRAZING,
+                        Caution.BITTER,
                         Caution.ELECTRICITY,
                         Caution.PEROXIDE);
     }
