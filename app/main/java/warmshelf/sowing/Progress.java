@@ -1,6 +1,7 @@
 package warmshelf.sowing;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -18,6 +19,7 @@ import warmshelf.timeline.Seen;
  * @param up seedlings above ground so far
  * @param lost seedlings lost so far
  * @param lastLookOn the last day anyone looked
+ * @param counts each look at which somebody counted, in the order in which they were seen
  */
 public record Progress(
         SowingStage stage,
@@ -27,7 +29,16 @@ public record Progress(
         int up,
         int lost,
         @Nullable LocalDate lastLookOn,
-        @Nullable Problem lastProblem) {
+        @Nullable Problem lastProblem,
+        List<Count> counts) {
+
+    /**
+     * What was counted at one look.
+     *
+     * @param inBag whether roots in the bag were counted; else seedlings that are up
+     * @param soFar how many by then
+     */
+    public record Count(LocalDate on, boolean inBag, int soFar) {}
 
     /**
      * Folds entries into the state they leave, in the order in which they were seen, whenever they came in; superseded ones do
@@ -63,6 +74,7 @@ public record Progress(
     private static final class Folding {
         private final Method method;
         private final int seeds;
+        private final List<Count> counts = new ArrayList<>();
         private final Map<EntryStep, LocalDate> firstDone = new EnumMap<>(EntryStep.class);
         private @Nullable LocalDate firstSprout;
         private @Nullable LocalDate firstUp;
@@ -95,6 +107,7 @@ public record Progress(
 
         private void count(int soFar, LocalDate on) {
             boolean inBag = method == Method.BAG && !bagFinished;
+            counts.add(new Count(on, inBag, soFar));
             sprouted = method == Method.CELLS || inBag ? soFar : sprouted;
             up = inBag ? up : soFar;
             if (soFar > 0) {
@@ -127,7 +140,8 @@ public record Progress(
                     done(EntryStep.POTTED_ON),
                     done(EntryStep.HARDENING_OFF),
                     done(EntryStep.PLANTED_OUT));
-            return new Progress(stage(seen), seen, sprouted, moved, up, lost, lastLook, lastProblem);
+            return new Progress(
+                    stage(seen), seen, sprouted, moved, up, lost, lastLook, lastProblem, List.copyOf(counts));
         }
 
         private SowingStage stage(Seen seen) {
