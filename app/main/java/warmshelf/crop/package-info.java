@@ -11,5 +11,8 @@
  * of a treated lot. {@code Caution.of} says which caution they ask for at which step; no word that anybody wrote
  * decides. {@code NoLogicReadsSentencesTest} looks for code that reads English: what the program needs to know is a
  * column of the reference files or an enum, and the sources' own words stay in their notes.
+ *
+ * <p><b>Second reading.</b> {@code CropSources} has what extension services say of each crop, source by source
+ * ({@code crop-sources.csv}); pages and the reason of a sowing day show the range where it goes beyond the crop's figure.
  */
 package warmshelf.crop;

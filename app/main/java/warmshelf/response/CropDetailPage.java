@@ -16,6 +16,7 @@ import warmshelf.crop.OwnCrop;
  * @param ownOn the day on which it was written
  * @param reference the reference's row; null: it has none
  * @param hazards what lists of poisonous plants say of it; none: it was looked up in none
+ * @param said what extension services say of it
  */
 record CropDetailPage(
         CropPage page,
@@ -26,4 +27,5 @@ record CropDetailPage(
         @Nullable Crop reference,
         List<CropFacts.Fact> facts,
         List<HazardLine> hazards,
+        List<SourceWords.Said> said,
         List<CropPages.KnownVariety> varieties) {}

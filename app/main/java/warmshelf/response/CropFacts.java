@@ -6,11 +6,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import warmshelf.crop.Crop;
 import warmshelf.crop.Crop.DaysToMaturity;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.crop.CropHazard;
+import warmshelf.crop.SourceMatter;
 import warmshelf.crop.TreatmentWords;
 import warmshelf.words.Units;
 
@@ -24,17 +26,31 @@ final class CropFacts {
      * One line.
      *
      * @param reference what the reference says, where that is something else; null where it is the same
+     * @param sources the range over extension services, where they go beyond the figure; else empty
      */
-    public record Fact(String label, String words, @Nullable String reference) {}
+    public record Fact(String label, String words, @Nullable String reference, String sources) {}
 
     /** @param reference the reference's row, where the group wrote another over it */
     static List<Fact> of(Crop crop, Optional<Crop> reference, Units units) {
         List<Fact> facts = new ArrayList<>();
-        add(facts, "Cold", crop, reference, each -> each.hardiness().words());
-        add(facts, "Planting out", crop, reference, CropFacts::plantingOut);
+        SourceWords sources = new SourceWords(units);
+        add(
+                facts,
+                "Cold",
+                crop,
+                reference,
+                each -> each.hardiness().words(),
+                sources.range(crop, SourceMatter.HARDINESS));
+        add(
+                facts,
+                "Planting out",
+                crop,
+                reference,
+                CropFacts::plantingOut,
+                sources.range(crop, SourceMatter.PLANTING_OUT));
         add(facts, "Nights", crop, reference, each -> nights(each, units));
-        add(facts, "Weeks indoors", crop, reference, CropFacts::weeks);
-        add(facts, "Depth", crop, reference, each -> depth(each, units));
+        add(facts, "Weeks indoors", crop, reference, CropFacts::weeks, sources.range(crop, SourceMatter.WEEKS_INDOORS));
+        add(facts, "Depth", crop, reference, each -> depth(each, units), depthAndLight(sources, crop));
         add(facts, "Before sowing", crop, reference, each -> treatment(each, units));
         add(facts, "Can hurt", crop, reference, CropFacts::hazards);
         add(facts, "First harvest", crop, reference, each -> harvest(each.maturity()));
@@ -44,11 +60,29 @@ final class CropFacts {
 
     private static void add(
             List<Fact> facts, String label, Crop crop, Optional<Crop> reference, Function<Crop, String> words) {
+        add(facts, label, crop, reference, words, "");
+    }
+
+    private static void add(
+            List<Fact> facts,
+            String label,
+            Crop crop,
+            Optional<Crop> reference,
+            Function<Crop, String> words,
+            String sources) {
         String here = words.apply(crop);
         facts.add(new Fact(
                 label,
                 here,
-                reference.map(words).filter(there -> !there.equals(here)).orElse(null)));
+                reference.map(words).filter(there -> !there.equals(here)).orElse(null),
+                sources));
+    }
+
+    private static String depthAndLight(SourceWords sources, Crop crop) {
+        return Stream.of(SourceMatter.DEPTH, SourceMatter.LIGHT)
+                .map(matter -> sources.range(crop, matter))
+                .filter(range -> !range.isEmpty())
+                .collect(Collectors.joining("; "));
     }
 
     private static String treatment(Crop crop, Units units) {
@@ -71,8 +105,11 @@ final class CropFacts {
     }
 
     private static String plantingOut(Crop crop) {
-        int first = crop.plantOutOffsetDays();
-        int last = crop.plantOutOffsetDaysLatest();
+        return plantingOut(crop.plantOutOffsetDays(), crop.plantOutOffsetDaysLatest());
+    }
+
+    /** In days from the average last frost, for example '7 days after the average last frost'. */
+    static String plantingOut(int first, int last) {
         String usual = fromFrost(first);
         return first == last ? usual : "from %s to %s".formatted(usual, fromFrost(last));
     }

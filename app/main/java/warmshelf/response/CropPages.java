@@ -93,6 +93,7 @@ public final class CropPages implements Pages {
                         crops.hazardClaims(crop.id()).stream()
                                 .map(HazardLine::of)
                                 .toList(),
+                        new SourceWords(units).all(crop),
                         crops.varieties(crop.id()).stream()
                                 .map(variety ->
                                         new KnownVariety(variety, CropFacts.harvest(Optional.of(variety.maturity()))))

@@ -3,6 +3,9 @@ package warmshelf.timeline;
 import java.time.LocalDate;
 import java.util.Map;
 import warmshelf.crop.Crop;
+import warmshelf.crop.CropSources;
+import warmshelf.crop.SourceMatter;
+import warmshelf.crop.SourcedRange;
 import warmshelf.words.Counted;
 import warmshelf.words.DayWords;
 
@@ -36,8 +39,16 @@ record SowingWindow(DateWindow days, Reason why) {
                         "days",
                         Counted.days(emergence.seedlings().usual()),
                         "usualDays",
-                        emergence.comfortableDays()),
+                        emergence.comfortableDays(),
+                        "sources",
+                        sources(crop)),
                 question.units());
+    }
+
+    /** The weeks over all sources where they go beyond the crop's own; else empty. */
+    private static String sources(Crop crop) {
+        SourcedRange weeks = CropSources.bundled().of(crop, SourceMatter.WEEKS_INDOORS);
+        return weeks.differs() ? Counted.weeks((int) Math.round(weeks.low()), (int) Math.round(weeks.high())) : "";
     }
 
     /** The middle of the crop's weeks indoors. */

@@ -1,0 +1,38 @@
+package warmshelf.crop;
+
+import java.util.Arrays;
+
+/** How a source has seed covered with a view to light, from the least on. */
+public enum SeedCover {
+    ON_TOP("on-top", "pressed on, not covered: light is needed"),
+    LIGHTLY_COVERED("lightly-covered", "covered lightly"),
+    COVERED("covered", "covered");
+
+    private final String code;
+    private final String words;
+
+    SeedCover(String code, String words) {
+        this.code = code;
+        this.words = words;
+    }
+
+    public String words() {
+        return words;
+    }
+
+    static SeedCover named(String code) {
+        return Arrays.stream(values())
+                .filter(cover -> cover.code.equals(code))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("seed is not covered '" + code + "'"));
+    }
+
+    /** Seed that needs light lies on top; where a crop is said to want the dark it is covered; else both will do. */
+    static SeedCover leastOf(Crop crop) {
+        return crop.light().equals("no") ? LIGHTLY_COVERED : ON_TOP;
+    }
+
+    static SeedCover mostOf(Crop crop) {
+        return crop.light().equals("yes") ? ON_TOP : COVERED;
+    }
+}

@@ -1,0 +1,80 @@
+package warmshelf.response;
+
+import java.util.ArrayList;
+import java.util.List;
+import warmshelf.crop.Crop;
+import warmshelf.crop.CropSources;
+import warmshelf.crop.Hardiness;
+import warmshelf.crop.SeedCover;
+import warmshelf.crop.SourceMatter;
+import warmshelf.crop.SourceStatement;
+import warmshelf.crop.SourcedRange;
+import warmshelf.words.Counted;
+import warmshelf.words.Units;
+
+/** What extension services say of a crop, in the reader's units. */
+final class SourceWords {
+    private final Units units;
+
+    SourceWords(Units units) {
+        this.units = units;
+    }
+
+    /**
+     * One source's word.
+     *
+     * @param label what it speaks of
+     * @param words what it says of it
+     */
+    public record Said(String label, String words, SourceStatement statement) {}
+
+    /** All that the sources say, one line each. */
+    List<Said> all(Crop crop) {
+        List<Said> said = new ArrayList<>();
+        for (SourceMatter matter : SourceMatter.values()) {
+            for (SourceStatement each : CropSources.bundled().of(crop, matter).statements()) {
+                said.add(new Said(label(matter), words(matter, each), each));
+            }
+        }
+        return said;
+    }
+
+    /** The range over the sources, where it goes beyond the crop's own figure; else empty. */
+    String range(Crop crop, SourceMatter matter) {
+        SourcedRange range = CropSources.bundled().of(crop, matter);
+        return range.differs() ? span(matter, range.low(), range.high()) : "";
+    }
+
+    private String words(SourceMatter matter, SourceStatement said) {
+        String span = span(matter, said.least(), said.most());
+        if (said.low() == null) {
+            return span + " or less";
+        }
+        return said.high() == null ? span + " or more" : span;
+    }
+
+    private String span(SourceMatter matter, double low, double high) {
+        return switch (matter) {
+            case WEEKS_INDOORS -> Counted.weeks((int) Math.round(low), (int) Math.round(high));
+            case PLANTING_OUT -> CropFacts.plantingOut((int) low, (int) high);
+            case DEPTH -> ends(units.length(low), units.length(high), " to ");
+            case LIGHT -> ends(SeedCover.values()[(int) low].words(), SeedCover.values()[(int) high].words(), "; or ");
+            case HARDINESS ->
+                ends(Hardiness.values()[(int) low].words(), Hardiness.values()[(int) high].words(), " to ");
+        };
+    }
+
+    private static String ends(String low, String high, String between) {
+        return low.equals(high) ? low : low + between + high;
+    }
+
+    private static String label(SourceMatter matter) {
+        return switch (matter) {
+            case WEEKS_INDOORS -> "Weeks indoors";
+            case PLANTING_OUT -> "Planting out";
+            case DEPTH -> "Depth";
+            case LIGHT -> "Light";
+            case HARDINESS -> "Cold";
+        };
+    }
+}
