@@ -53,7 +53,9 @@ import warmshelf.shelf.BoardPages;
 import warmshelf.shelf.BoardStore;
 import warmshelf.shelf.MatPages;
 import warmshelf.shelf.MatStore;
+import warmshelf.shelf.RackPages;
 import warmshelf.shelf.RackStore;
+import warmshelf.shelf.ShelfPages;
 import warmshelf.shelf.ShelfStore;
 import warmshelf.shelf.ShelvingStore;
 import warmshelf.shelf.SitePages;
@@ -104,8 +106,10 @@ final class Rooms {
                 new SignInPages(admissions, members, sessions, passphrases, door, browsers),
                 new OwnSettingsPages(members, admissions, passphrases, door, browsers),
                 new GroupSettingsPages(group),
-                new SitePages(shelving, new SiteStore(database.sql(), audit), new RackStore(database.sql(), audit)),
-                new MatPages(shelving, new ShelfStore(database.sql(), audit), new MatStore(database.sql(), audit)),
+                new SitePages(shelving, new SiteStore(database.sql(), audit)),
+                new RackPages(shelving, new RackStore(database.sql(), audit)),
+                new ShelfPages(shelving, new ShelfStore(database.sql(), audit)),
+                new MatPages(shelving, new MatStore(database.sql(), audit)),
                 new BoardPages(shelving, board),
                 new FrostPages(frost, new AcceptedRiskStore(database, audit)::of, members::coordinatorNames),
                 new CodePages(

@@ -4,8 +4,8 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.UUID;
 import org.apache.commons.csv.CSVRecord;
+import warmshelf.decision.Decision;
 import warmshelf.shelf.Circuit;
-import warmshelf.shelf.EditOutcome;
 import warmshelf.shelf.MatDraft;
 import warmshelf.shelf.RackDraft;
 import warmshelf.shelf.ShelfDraft;
@@ -64,10 +64,10 @@ final class DemoFurniture {
                 .add(DemoTable.known(shelves, row.get("rack") + "/" + row.get("from_top")), draft, coordinator));
     }
 
-    private static UUID saved(EditOutcome outcome) {
-        if (outcome instanceof EditOutcome.Saved saved) {
-            return saved.id();
+    private static UUID saved(Decision<UUID> decision) {
+        if (decision instanceof Decision.Done<UUID> done) {
+            return done.value();
         }
-        throw new IllegalStateException("the demo's tables do not fit together: " + outcome);
+        throw new IllegalStateException("the demo's tables do not fit together: " + decision);
     }
 }

@@ -50,12 +50,4 @@ final class PlaceStore {
                     .execute();
         }
     }
-
-    /** The answer when places that have been used would go. */
-    static EditOutcome.Refused used(String field, String label, int places) {
-        return new EditOutcome.Refused(
-                field,
-                "%s was %d, but trays lie or lay on a place above that; keep at least the places that have been used."
-                        .formatted(label, places));
-    }
 }

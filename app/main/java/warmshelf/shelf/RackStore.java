@@ -5,6 +5,7 @@ import static warmshelf.db.generated.Tables.RACK;
 import java.util.UUID;
 import org.jooq.DSLContext;
 import warmshelf.db.Audit;
+import warmshelf.decision.Decision;
 
 /** Adds and changes the racks of a site. */
 public final class RackStore {
@@ -16,9 +17,9 @@ public final class RackStore {
         this.audit = audit;
     }
 
-    public EditOutcome add(UUID siteId, RackDraft draft, UUID by) {
+    public Decision<UUID> add(UUID siteId, RackDraft draft, UUID by) {
         UUID id = UUID.randomUUID();
-        return EditStore.make(sql, nameTaken(draft), transaction -> {
+        return EditStore.make(sql, new ShelfRefusal.RackNameTaken(draft.name()), transaction -> {
             transaction
                     .insertInto(RACK)
                     .set(RACK.ID, id)
@@ -28,12 +29,12 @@ public final class RackStore {
                     .set(RACK.VERSION, 1)
                     .execute();
             audit.write(transaction, by, "add", "rack", id, draft.toString());
-            return new EditOutcome.Saved(id);
+            return id;
         });
     }
 
-    public EditOutcome change(UUID id, int version, RackDraft draft, UUID by) {
-        return EditStore.make(sql, nameTaken(draft), transaction -> {
+    public Decision<UUID> change(UUID id, int version, RackDraft draft, UUID by) {
+        return EditStore.make(sql, new ShelfRefusal.RackNameTaken(draft.name()), transaction -> {
             int changed = transaction
                     .update(RACK)
                     .set(RACK.NAME, draft.name())
@@ -41,18 +42,9 @@ public final class RackStore {
                     .set(RACK.VERSION, version + 1)
                     .where(RACK.ID.eq(id), RACK.VERSION.eq(version))
                     .execute();
-            if (changed == 0) {
-                return new EditOutcome.ChangedMeanwhile();
-            }
+            EditStore.mustHaveChanged(changed);
             audit.write(transaction, by, "change", "rack", id, draft.toString());
-            return new EditOutcome.Saved(id);
+            return id;
         });
-    }
-
-    private static EditOutcome.Refused nameTaken(RackDraft draft) {
-        return new EditOutcome.Refused(
-                "name",
-                "Name of the rack was '%s'; another rack of this site has that name, please choose a different one."
-                        .formatted(draft.name()));
     }
 }

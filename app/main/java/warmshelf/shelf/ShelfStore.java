@@ -6,6 +6,8 @@ import static warmshelf.db.generated.Tables.SHELF;
 import java.util.UUID;
 import org.jooq.DSLContext;
 import warmshelf.db.Audit;
+import warmshelf.decision.Decision;
+import warmshelf.decision.Declined;
 
 /** Adds and changes the shelves of a rack, with their places under light. */
 public final class ShelfStore {
@@ -19,9 +21,9 @@ public final class ShelfStore {
         this.audit = audit;
     }
 
-    public EditOutcome add(UUID rackId, ShelfDraft draft, UUID by) {
+    public Decision<UUID> add(UUID rackId, ShelfDraft draft, UUID by) {
         UUID id = UUID.randomUUID();
-        return EditStore.make(sql, levelTaken(draft), transaction -> {
+        return EditStore.make(sql, new ShelfRefusal.LevelTaken(draft.fromTop()), transaction -> {
             transaction
                     .insertInto(SHELF)
                     .set(SHELF.ID, id)
@@ -33,14 +35,14 @@ public final class ShelfStore {
                     .execute();
             PLACES.fit(transaction, id, draft.litPlaces());
             audit.write(transaction, by, "add", "shelf", id, draft.toString());
-            return new EditOutcome.Saved(id);
+            return id;
         });
     }
 
-    public EditOutcome change(UUID id, int version, ShelfDraft draft, UUID by) {
-        return EditStore.make(sql, levelTaken(draft), transaction -> {
+    public Decision<UUID> change(UUID id, int version, ShelfDraft draft, UUID by) {
+        return EditStore.make(sql, new ShelfRefusal.LevelTaken(draft.fromTop()), transaction -> {
             if (PLACES.usedBeyond(transaction, id, draft.litPlaces())) {
-                return PlaceStore.used("litPlaces", "Places under light", draft.litPlaces());
+                throw Declined.refused(new ShelfRefusal.LitPlacesUsed(draft.litPlaces()));
             }
             int changed = transaction
                     .update(SHELF)
@@ -50,19 +52,10 @@ public final class ShelfStore {
                     .set(SHELF.VERSION, version + 1)
                     .where(SHELF.ID.eq(id), SHELF.VERSION.eq(version))
                     .execute();
-            if (changed == 0) {
-                return new EditOutcome.ChangedMeanwhile();
-            }
+            EditStore.mustHaveChanged(changed);
             PLACES.fit(transaction, id, draft.litPlaces());
             audit.write(transaction, by, "change", "shelf", id, draft.toString());
-            return new EditOutcome.Saved(id);
+            return id;
         });
-    }
-
-    private static EditOutcome.Refused levelTaken(ShelfDraft draft) {
-        return new EditOutcome.Refused(
-                "fromTop",
-                "Level from the top was %d; this rack has a shelf there already, please choose another level."
-                        .formatted(draft.fromTop()));
     }
 }

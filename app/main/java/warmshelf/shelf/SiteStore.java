@@ -6,6 +6,7 @@ import java.math.BigDecimal;
 import java.util.UUID;
 import org.jooq.DSLContext;
 import warmshelf.db.Audit;
+import warmshelf.decision.Decision;
 
 /** Adds and changes sites. */
 public final class SiteStore {
@@ -17,9 +18,9 @@ public final class SiteStore {
         this.audit = audit;
     }
 
-    public EditOutcome add(SiteDraft draft, UUID by) {
+    public Decision<UUID> add(SiteDraft draft, UUID by) {
         UUID id = UUID.randomUUID();
-        return EditStore.make(sql, nameTaken(draft), transaction -> {
+        return EditStore.make(sql, new ShelfRefusal.SiteNameTaken(draft.name()), transaction -> {
             transaction
                     .insertInto(SITE)
                     .set(SITE.ID, id)
@@ -31,12 +32,12 @@ public final class SiteStore {
                     .set(SITE.VERSION, 1)
                     .execute();
             audit.write(transaction, by, "add", "site", id, draft.toString());
-            return new EditOutcome.Saved(id);
+            return id;
         });
     }
 
-    public EditOutcome change(UUID id, int version, SiteDraft draft, UUID by) {
-        return EditStore.make(sql, nameTaken(draft), transaction -> {
+    public Decision<UUID> change(UUID id, int version, SiteDraft draft, UUID by) {
+        return EditStore.make(sql, new ShelfRefusal.SiteNameTaken(draft.name()), transaction -> {
             int changed = transaction
                     .update(SITE)
                     .set(SITE.NAME, draft.name())
@@ -47,18 +48,9 @@ public final class SiteStore {
                     .set(SITE.VERSION, version + 1)
                     .where(SITE.ID.eq(id), SITE.VERSION.eq(version))
                     .execute();
-            if (changed == 0) {
-                return new EditOutcome.ChangedMeanwhile();
-            }
+            EditStore.mustHaveChanged(changed);
             audit.write(transaction, by, "change", "site", id, draft.toString());
-            return new EditOutcome.Saved(id);
+            return id;
         });
-    }
-
-    private static EditOutcome.Refused nameTaken(SiteDraft draft) {
-        return new EditOutcome.Refused(
-                "name",
-                "Name of the site was '%s'; another site has that name, please choose a different one."
-                        .formatted(draft.name()));
     }
 }

@@ -1,6 +1,7 @@
 package warmshelf.bench;
 
 import static warmshelf.db.generated.Tables.PLACE;
+import static warmshelf.testing.Decided.done;
 
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
@@ -17,7 +18,6 @@ import warmshelf.allocation.Slot;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
 import warmshelf.shelf.Circuit;
-import warmshelf.shelf.EditOutcome;
 import warmshelf.shelf.MatDraft;
 import warmshelf.shelf.MatStore;
 import warmshelf.shelf.RackDraft;
@@ -50,17 +50,17 @@ final class BenchSpace {
         MatStore mats = new MatStore(database.sql(), audit);
         Map<UUID, Integer> setPoints = new HashMap<>();
         for (int site = 1; site <= 4; site++) {
-            UUID siteId = saved(sites.add(new SiteDraft("Site " + site, site, new Circuit(20, 120), ""), by));
+            UUID siteId = done(sites.add(new SiteDraft("Site " + site, site, new Circuit(20, 120), ""), by));
             space.sites.add(siteId);
             for (int rack = 1; rack <= 3; rack++) {
-                UUID rackId = saved(racks.add(siteId, new RackDraft("Rack " + site + rack, rack), by));
+                UUID rackId = done(racks.add(siteId, new RackDraft("Rack " + site + rack, rack), by));
                 shelves.add(rackId, new ShelfDraft(1, 8, 80), by);
                 shelves.add(rackId, new ShelfDraft(3, 8, 80), by);
-                UUID shelf = saved(shelves.add(rackId, new ShelfDraft(2, 0, 0), by));
+                UUID shelf = done(shelves.add(rackId, new ShelfDraft(2, 0, 0), by));
                 for (int mat = 1; mat <= matsOnRack; mat++) {
                     int celsius = mat % 2 == 1 ? 26 : 22;
                     String name = "M%d%d%d".formatted(site, rack, mat);
-                    setPoints.put(saved(mats.add(shelf, new MatDraft(name, mat, 3, 18, 32, 60, celsius), by)), celsius);
+                    setPoints.put(done(mats.add(shelf, new MatDraft(name, mat, 3, 18, 32, 60, celsius), by)), celsius);
                 }
             }
         }
@@ -117,9 +117,5 @@ final class BenchSpace {
                 matC.put(place.getId(), setPoints.getOrDefault(place.getMatId(), 0));
             }
         });
-    }
-
-    private static UUID saved(EditOutcome outcome) {
-        return ((EditOutcome.Saved) outcome).id();
     }
 }

@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 import warmshelf.shelf.DayStrip.DayLink;
 
 class BoardLineTest {
-    private static final List<PlaceOnSite> SPOTS = PlaceOnSite.walk(Stand.sites());
+    private static final List<PlaceOnSite> SPOTS = PlaceOnSite.walk(DrawnCellar.sites());
 
     @Test
     void places_are_walked_from_the_top_shelf_down() {
@@ -27,18 +27,19 @@ class BoardLineTest {
 
     @Test
     void a_place_is_found_with_everything_around_it() {
-        PlaceOnSite spot = PlaceOnSite.find(Stand.sites(), Stand.place("M2", 2)).orElseThrow();
+        PlaceOnSite spot = PlaceOnSite.find(DrawnCellar.sites(), DrawnCellar.place("M2", 2))
+                .orElseThrow();
 
         assertThat(spot.words()).isEqualTo("Hall cellar, rack A, shelf 2, mat M2, place 2");
     }
 
     @Test
     void the_list_of_a_day_names_every_place_and_says_which_are_free() {
-        Board board = Stand.board(
-                Stand.stay(1, 1, 1, Stand.DAY, Stand.DAY.plusDays(5)),
-                Stand.stay(1, 3, 2, Stand.DAY, Stand.DAY.plusDays(5)));
+        Board board = DrawnCellar.board(
+                DrawnCellar.stay(1, 1, 1, DrawnCellar.DAY, DrawnCellar.DAY.plusDays(5)),
+                DrawnCellar.stay(1, 3, 2, DrawnCellar.DAY, DrawnCellar.DAY.plusDays(5)));
 
-        List<BoardLine> lines = BoardLine.ofDay(SPOTS, board, Stand.DAY);
+        List<BoardLine> lines = BoardLine.ofDay(SPOTS, board, DrawnCellar.DAY);
 
         assertThat(lines).hasSize(9);
         assertThat(lines.stream().map(BoardLine::stay).filter(Objects::nonNull))
@@ -50,31 +51,33 @@ class BoardLineTest {
 
     @Test
     void the_list_of_weeks_names_stays_by_place_and_then_by_day() {
-        StayOnBoard later = Stand.stay(1, 1, 4, Stand.DAY.plusDays(5), Stand.DAY.plusDays(9));
-        StayOnBoard sooner = Stand.stay(1, 1, 4, Stand.DAY, Stand.DAY.plusDays(5));
-        StayOnBoard next = Stand.stay(2, 1, 4, Stand.DAY, Stand.DAY.plusDays(5));
+        StayOnBoard later = DrawnCellar.stay(1, 1, 4, DrawnCellar.DAY.plusDays(5), DrawnCellar.DAY.plusDays(9));
+        StayOnBoard sooner = DrawnCellar.stay(1, 1, 4, DrawnCellar.DAY, DrawnCellar.DAY.plusDays(5));
+        StayOnBoard next = DrawnCellar.stay(2, 1, 4, DrawnCellar.DAY, DrawnCellar.DAY.plusDays(5));
 
-        assertThat(BoardLine.ofStays(SPOTS, Stand.board(next, later, sooner)))
+        assertThat(BoardLine.ofStays(SPOTS, DrawnCellar.board(next, later, sooner)))
                 .extracting(BoardLine::stay)
                 .containsExactly(sooner, later, next);
     }
 
     @Test
     void the_strip_shows_how_full_each_day_is() {
-        StayOnBoard half = Stand.stay(1, 1, 2, Stand.DAY, Stand.DAY.plusDays(2));
+        StayOnBoard half = DrawnCellar.stay(1, 1, 2, DrawnCellar.DAY, DrawnCellar.DAY.plusDays(2));
 
-        DayStrip strip = DayStrip.around(Stand.DAY, Stand.DAY.plusDays(1), SPOTS, List.of(half));
+        DayStrip strip = DayStrip.around(DrawnCellar.DAY, DrawnCellar.DAY.plusDays(1), SPOTS, List.of(half));
 
         // 2 of 8 places' 32 quarters are 6.25 %
         assertThat(strip.days())
                 .filteredOn(link -> link.percent() > 0)
                 .containsExactly(
-                        new DayLink(Stand.DAY, 6, true, false), new DayLink(Stand.DAY.plusDays(1), 6, false, true));
+                        new DayLink(DrawnCellar.DAY, 6, true, false),
+                        new DayLink(DrawnCellar.DAY.plusDays(1), 6, false, true));
     }
 
     @Test
     void a_group_without_places_is_not_full() {
-        assertThat(DayStrip.around(Stand.DAY, Stand.DAY, List.of(), List.of()).days())
+        assertThat(DayStrip.around(DrawnCellar.DAY, DrawnCellar.DAY, List.of(), List.of())
+                        .days())
                 .allSatisfy(link -> assertThat(link.percent()).isZero());
     }
 }

@@ -1,6 +1,7 @@
 package warmshelf.shelf;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static warmshelf.testing.Decided.done;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -150,7 +151,7 @@ class BoardPagesTest {
     /** A rack with one shelf and so many mats of four places on it. */
     private List<Mat> mats(int number) {
         MatStore store = new MatStore(group.database().sql(), group.audit());
-        UUID shelf = ShelfCast.saved(new ShelfStore(group.database().sql(), group.audit())
+        UUID shelf = done(new ShelfStore(group.database().sql(), group.audit())
                 .add(cast.rack(), new ShelfDraft(1, 0, 0), cast.ilse()));
         for (int each = 1; each <= number; each++) {
             MatDraft mat = new MatDraft("M" + each, each, 4, 18, 32, 107, 25);

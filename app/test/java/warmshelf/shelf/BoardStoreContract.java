@@ -1,6 +1,7 @@
 package warmshelf.shelf;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static warmshelf.testing.Decided.done;
 
 import java.time.LocalDate;
 import java.util.List;
@@ -22,8 +23,8 @@ abstract class BoardStoreContract extends StoreContract {
     void prepare() {
         board = new BoardStore(database().sql(), cropId -> "the crop " + cropId);
         cast = new ShelfCast(database(), audit());
-        UUID shelf = ShelfCast.saved(
-                new ShelfStore(database().sql(), audit()).add(cast.rack(), new ShelfDraft(1, 0, 0), cast.ilse()));
+        UUID shelf =
+                done(new ShelfStore(database().sql(), audit()).add(cast.rack(), new ShelfDraft(1, 0, 0), cast.ilse()));
         new MatStore(database().sql(), audit()).add(shelf, new MatDraft("M1", 1, 2, 18, 32, 107, 25), cast.ilse());
         mat = new ShelvingStore(database().sql())
                 .all()

@@ -39,11 +39,11 @@ class CircuitTest {
 
     @Test
     void mats_and_lights_count_together() {
-        assertThat(Stand.sites().get(0).connectedWatts()).isEqualTo(160 + 107 + 45);
+        assertThat(DrawnCellar.sites().get(0).connectedWatts()).isEqualTo(160 + 107 + 45);
     }
 
     private static Site siteWithLights(int watts) {
-        Rack rack = Stand.rack();
+        Rack rack = DrawnCellar.rack();
         Shelf lit = rack.shelves().get(0);
         Shelf shelf = new Shelf(lit.id(), lit.rackId(), 1, watts, 1, List.of(), lit.litPlaces());
         return new Site(

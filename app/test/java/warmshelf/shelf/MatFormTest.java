@@ -30,8 +30,8 @@ class MatFormTest {
             for (int tenths = 50; tenths <= 450; tenths++) {
                 double celsius = tenths / 10.0;
                 Mat mat = new Mat(
-                        Stand.M1,
-                        Stand.M1,
+                        DrawnCellar.M1,
+                        DrawnCellar.M1,
                         "M1",
                         1,
                         celsius,
@@ -39,7 +39,7 @@ class MatFormTest {
                         107,
                         celsius,
                         1,
-                        List.of(new Place(Stand.M1, 1)));
+                        List.of(new Place(DrawnCellar.M1, 1)));
 
                 MatDraft draft = MatForm.read(new FormReader(MatForm.typed(mat, reader)), reader, mat);
 
@@ -52,7 +52,17 @@ class MatFormTest {
     void a_usual_set_point_at_the_end_of_a_thermostat_set_in_the_other_unit_is_taken() {
         FormReader reader = reader(mat(), "low", "70", "high", "81", "usual", "81");
         MatDraft draft = MatForm.read(reader, FAHRENHEIT);
-        Mat mat = new Mat(Stand.M1, Stand.M1, "M1", 1, draft.lowC(), draft.highC(), 107, draft.usualC(), 1, List.of());
+        Mat mat = new Mat(
+                DrawnCellar.M1,
+                DrawnCellar.M1,
+                "M1",
+                1,
+                draft.lowC(),
+                draft.highC(),
+                107,
+                draft.usualC(),
+                1,
+                List.of());
 
         FormReader metric = reader(MatForm.typed(mat, Units.METRIC), "places", "1", "usual", "21");
 

@@ -52,13 +52,17 @@ class RackPictureTest {
     @Test
     void a_mat_out_of_service_is_hatched_said_to_the_last_day_and_has_nothing_free() {
         Outage outage = new Outage(
-                new java.util.UUID(5, 5), Stand.M1, Stand.DAY.minusDays(2), Stand.DAY.plusDays(3), "broken plug");
+                new java.util.UUID(5, 5),
+                DrawnCellar.M1,
+                DrawnCellar.DAY.minusDays(2),
+                DrawnCellar.DAY.plusDays(3),
+                "broken plug");
         Board board = new Board(
-                java.util.List.of(Stand.stay(1, 1, 2, Stand.DAY, Stand.DAY.plusDays(5))),
-                new SetPoints(java.util.Map.of(Stand.M1, java.util.Map.of(Stand.DAY, 27.0))),
+                java.util.List.of(DrawnCellar.stay(1, 1, 2, DrawnCellar.DAY, DrawnCellar.DAY.plusDays(5))),
+                new SetPoints(java.util.Map.of(DrawnCellar.M1, java.util.Map.of(DrawnCellar.DAY, 27.0))),
                 java.util.List.of(outage));
 
-        GroupPicture mat = RackPicture.of(Stand.rack(), board, Stand.DAY)
+        GroupPicture mat = RackPicture.of(DrawnCellar.rack(), board, DrawnCellar.DAY)
                 .shelves()
                 .get(1)
                 .groups()
@@ -70,7 +74,7 @@ class RackPictureTest {
         assertThat(mat.warmth()).as("it is not warm").isNull();
         assertThat(mat.places()).allSatisfy(place -> assertThat(place.free()).isEmpty());
         assertThat(mat.places().get(0).trays()).hasSize(1);
-        assertThat(RackPicture.of(Stand.rack(), board, Stand.DAY.plusDays(3))
+        assertThat(RackPicture.of(DrawnCellar.rack(), board, DrawnCellar.DAY.plusDays(3))
                         .shelves()
                         .get(1)
                         .groups()
@@ -93,7 +97,7 @@ class RackPictureTest {
 
     @Test
     void a_half_tray_on_quarter_3_is_drawn_on_the_right_and_the_left_is_free() {
-        PlacePicture place = draw(Stand.stay(2, 3, 2, Stand.DAY.minusDays(4), Stand.DAY.plusDays(3)))
+        PlacePicture place = draw(DrawnCellar.stay(2, 3, 2, DrawnCellar.DAY.minusDays(4), DrawnCellar.DAY.plusDays(3)))
                 .shelves()
                 .get(1)
                 .groups()
@@ -110,7 +114,7 @@ class RackPictureTest {
 
     @Test
     void a_tray_says_in_full_what_it_is_and_where() {
-        TrayPicture tray = draw(Stand.stay(2, 3, 2, Stand.DAY.minusDays(4), Stand.DAY.plusDays(3)))
+        TrayPicture tray = draw(DrawnCellar.stay(2, 3, 2, DrawnCellar.DAY.minusDays(4), DrawnCellar.DAY.plusDays(3)))
                 .shelves()
                 .get(1)
                 .groups()
@@ -120,7 +124,7 @@ class RackPictureTest {
                 .trays()
                 .get(0);
 
-        String leaves = "leaves " + DayWords.day(Stand.DAY.plusDays(3));
+        String leaves = "leaves " + DayWords.day(DrawnCellar.DAY.plusDays(3));
         assertThat(tray.words())
                 .isEqualTo("Pepper, half tray, Ilse Brandt, sown, " + leaves + ", mat M1 place 2 right half");
         assertThat(tray.lines())
@@ -131,7 +135,7 @@ class RackPictureTest {
     @Test
     void every_line_of_writing_stands_inside_its_tray() {
         for (int quarters : new int[] {1, 2, 4}) {
-            TrayPicture tray = draw(Stand.stay(1, 1, quarters, Stand.DAY, Stand.DAY.plusDays(9)))
+            TrayPicture tray = draw(DrawnCellar.stay(1, 1, quarters, DrawnCellar.DAY, DrawnCellar.DAY.plusDays(9)))
                     .shelves()
                     .get(1)
                     .groups()
@@ -151,7 +155,7 @@ class RackPictureTest {
 
     @Test
     void a_stay_that_ends_today_leaves_its_place_free() {
-        PlacePicture place = draw(Stand.stay(1, 1, 4, Stand.DAY.minusDays(7), Stand.DAY))
+        PlacePicture place = draw(DrawnCellar.stay(1, 1, 4, DrawnCellar.DAY.minusDays(7), DrawnCellar.DAY))
                 .shelves()
                 .get(1)
                 .groups()
@@ -165,9 +169,9 @@ class RackPictureTest {
 
     @Test
     void a_rack_without_shelves_is_drawn_empty() {
-        Rack bare = new Rack(Stand.rack().id(), Stand.rack().siteId(), "B", 2, 1, List.of());
+        Rack bare = new Rack(DrawnCellar.rack().id(), DrawnCellar.rack().siteId(), "B", 2, 1, List.of());
 
-        RackPicture picture = RackPicture.of(bare, Stand.board(), Stand.DAY);
+        RackPicture picture = RackPicture.of(bare, DrawnCellar.board(), DrawnCellar.DAY);
 
         assertThat(picture.shelves()).isEmpty();
         assertThat(picture.width()).isPositive();
@@ -175,6 +179,6 @@ class RackPictureTest {
     }
 
     private static RackPicture draw(StayOnBoard... stays) {
-        return RackPicture.of(Stand.rack(), Stand.board(stays), Stand.DAY);
+        return RackPicture.of(DrawnCellar.rack(), DrawnCellar.board(stays), DrawnCellar.DAY);
     }
 }

@@ -1,10 +1,10 @@
 package warmshelf.shelf;
 
-import static org.assertj.core.api.Assertions.assertThat;
 import static warmshelf.db.generated.Tables.LOT;
 import static warmshelf.db.generated.Tables.MAT_DAY;
 import static warmshelf.db.generated.Tables.SOWING;
 import static warmshelf.db.generated.Tables.STAY;
+import static warmshelf.testing.Decided.done;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -55,14 +55,9 @@ final class ShelfCast {
 
     /** A rack A at a site called Hall cellar. */
     UUID rack() {
-        UUID site = saved(new SiteStore(database.sql(), audit)
+        UUID site = done(new SiteStore(database.sql(), audit)
                 .add(new SiteDraft("Hall cellar", 1, new Circuit(15, 120), ""), ilse));
-        return saved(new RackStore(database.sql(), audit).add(site, new RackDraft("A", 1), ilse));
-    }
-
-    static UUID saved(EditOutcome outcome) {
-        assertThat(outcome).isInstanceOf(EditOutcome.Saved.class);
-        return ((EditOutcome.Saved) outcome).id();
+        return done(new RackStore(database.sql(), audit).add(site, new RackDraft("A", 1), ilse));
     }
 
     /** Lays pepper seed on a place; the answer is the id of both the sowing and the stay. */

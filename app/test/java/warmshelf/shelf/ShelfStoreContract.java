@@ -1,11 +1,12 @@
 package warmshelf.shelf;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static warmshelf.shelf.ShelfCast.saved;
+import static warmshelf.testing.Decided.done;
 
 import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import warmshelf.decision.Decision;
 import warmshelf.testing.StoreContract;
 import warmshelf.testing.TestGroup;
 
@@ -27,23 +28,21 @@ abstract class ShelfStoreContract extends StoreContract {
         UUID rack = cast.rack();
         shelves.add(rack, new ShelfDraft(1, 0, 0), cast.ilse());
 
-        assertThat(shelves.add(rack, new ShelfDraft(1, 2, 40), cast.ilse()))
-                .isInstanceOfSatisfying(
-                        EditOutcome.Refused.class,
-                        refused -> assertThat(refused.field()).isEqualTo("fromTop"));
+        assertThat(shelves.add(rack, new ShelfDraft(1, 2, 40), cast.ilse()).refusal())
+                .contains(new ShelfRefusal.LevelTaken(1));
     }
 
     @Test
     void a_change_over_a_newer_one_is_not_made() {
-        UUID shelf = saved(shelves.add(cast.rack(), new ShelfDraft(1, 0, 0), cast.ilse()));
+        UUID shelf = done(shelves.add(cast.rack(), new ShelfDraft(1, 0, 0), cast.ilse()));
 
         assertThat(shelves.change(shelf, 9, new ShelfDraft(3, 0, 0), cast.ilse()))
-                .isInstanceOf(EditOutcome.ChangedMeanwhile.class);
+                .isInstanceOf(Decision.Overtaken.class);
     }
 
     @Test
     void places_under_light_are_added_and_unused_ones_taken_away() {
-        UUID shelf = saved(shelves.add(cast.rack(), new ShelfDraft(1, 2, 40), cast.ilse()));
+        UUID shelf = done(shelves.add(cast.rack(), new ShelfDraft(1, 2, 40), cast.ilse()));
 
         shelves.change(shelf, 1, new ShelfDraft(1, 3, 40), cast.ilse());
         assertThat(shelving.shelf(shelf).orElseThrow().litPlaces())
@@ -55,15 +54,12 @@ abstract class ShelfStoreContract extends StoreContract {
 
     @Test
     void a_place_that_a_tray_lies_or_lay_on_is_not_taken_away() {
-        UUID shelf = saved(shelves.add(cast.rack(), new ShelfDraft(1, 2, 40), cast.ilse()));
+        UUID shelf = done(shelves.add(cast.rack(), new ShelfDraft(1, 2, 40), cast.ilse()));
         cast.stay(shelving.shelf(shelf).orElseThrow().litPlaces().get(1).id(), 1, 4, TestGroup.TODAY, 14);
 
-        EditOutcome dark = shelves.change(shelf, 1, new ShelfDraft(1, 1, 40), cast.ilse());
+        Decision<UUID> dark = shelves.change(shelf, 1, new ShelfDraft(1, 1, 40), cast.ilse());
 
-        assertThat(dark)
-                .isInstanceOfSatisfying(
-                        EditOutcome.Refused.class,
-                        refused -> assertThat(refused.field()).isEqualTo("litPlaces"));
+        assertThat(dark.refusal()).contains(new ShelfRefusal.LitPlacesUsed(1));
         assertThat(shelving.shelf(shelf).orElseThrow().litPlaces()).hasSize(2);
     }
 }

@@ -1,7 +1,7 @@
 package warmshelf.shelf;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static warmshelf.shelf.ShelfCast.saved;
+import static warmshelf.testing.Decided.done;
 
 import java.util.List;
 import java.util.UUID;
@@ -33,11 +33,11 @@ abstract class ShelvingStoreContract extends StoreContract {
 
     @Test
     void sites_are_read_in_walking_order_with_everything_that_stands_there() {
-        UUID cellar = saved(sites.add(CELLAR, cast.ilse()));
+        UUID cellar = done(sites.add(CELLAR, cast.ilse()));
         sites.add(new SiteDraft("Garage", 1, new Circuit(10, 230), ""), cast.ilse());
-        UUID second = saved(racks.add(cellar, new RackDraft("B", 2), cast.ilse()));
+        UUID second = done(racks.add(cellar, new RackDraft("B", 2), cast.ilse()));
         racks.add(cellar, new RackDraft("A", 1), cast.ilse());
-        UUID lower = saved(shelves.add(second, new ShelfDraft(2, 0, 0), cast.ilse()));
+        UUID lower = done(shelves.add(second, new ShelfDraft(2, 0, 0), cast.ilse()));
         shelves.add(second, new ShelfDraft(1, 3, 160), cast.ilse());
         mats.add(lower, new MatDraft("M2", 2, 2, 18, 32, 45, 22), cast.ilse());
         mats.add(lower, MAT, cast.ilse());

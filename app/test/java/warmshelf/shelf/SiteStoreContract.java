@@ -2,11 +2,12 @@ package warmshelf.shelf;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static warmshelf.db.generated.Tables.AUDIT_LINE;
-import static warmshelf.shelf.ShelfCast.saved;
+import static warmshelf.testing.Decided.done;
 
 import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import warmshelf.decision.Decision;
 import warmshelf.testing.StoreContract;
 
 /** Sites, kept and read again. */
@@ -28,30 +29,27 @@ abstract class SiteStoreContract extends StoreContract {
     void a_site_cannot_have_the_name_of_another() {
         sites.add(CELLAR, cast.ilse());
 
-        EditOutcome again = sites.add(CELLAR, cast.ilse());
+        Decision<UUID> again = sites.add(CELLAR, cast.ilse());
 
-        assertThat(again).isInstanceOfSatisfying(EditOutcome.Refused.class, refused -> {
-            assertThat(refused.field()).isEqualTo("name");
-            assertThat(refused.sentence()).contains("Hall cellar");
-        });
+        assertThat(again.refusal()).contains(new ShelfRefusal.SiteNameTaken("Hall cellar"));
         assertThat(shelving.all()).hasSize(1);
     }
 
     @Test
     void a_change_over_a_newer_one_is_not_made() {
-        UUID cellar = saved(sites.add(CELLAR, cast.ilse()));
+        UUID cellar = done(sites.add(CELLAR, cast.ilse()));
         sites.change(cellar, 1, new SiteDraft("Cellar", 1, new Circuit(20, 120), ""), cast.ilse());
 
-        EditOutcome late = sites.change(cellar, 1, CELLAR, cast.ilse());
+        Decision<UUID> late = sites.change(cellar, 1, CELLAR, cast.ilse());
 
-        assertThat(late).isInstanceOf(EditOutcome.ChangedMeanwhile.class);
+        assertThat(late).isInstanceOf(Decision.Overtaken.class);
         assertThat(shelving.site(cellar).orElseThrow().name()).isEqualTo("Cellar");
         assertThat(shelving.site(cellar).orElseThrow().version()).isEqualTo(2);
     }
 
     @Test
     void every_change_leaves_a_line_with_who_did_it_and_a_refused_one_none() {
-        UUID cellar = saved(sites.add(CELLAR, cast.ilse()));
+        UUID cellar = done(sites.add(CELLAR, cast.ilse()));
         sites.change(cellar, 1, CELLAR, cast.ilse());
         sites.add(CELLAR, cast.ilse());
 

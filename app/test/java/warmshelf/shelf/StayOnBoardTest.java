@@ -6,7 +6,8 @@ import java.time.LocalDate;
 import org.junit.jupiter.api.Test;
 
 class StayOnBoardTest {
-    private static final StayOnBoard STAY = Stand.stay(1, 3, 2, LocalDate.of(2027, 3, 1), LocalDate.of(2027, 3, 15));
+    private static final StayOnBoard STAY =
+            DrawnCellar.stay(1, 3, 2, LocalDate.of(2027, 3, 1), LocalDate.of(2027, 3, 15));
 
     @Test
     void a_stay_lies_on_its_first_day_and_on_its_last() {

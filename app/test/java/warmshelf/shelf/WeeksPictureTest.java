@@ -17,7 +17,7 @@ class WeeksPictureTest {
 
     @Test
     void a_stay_begins_on_its_first_day_and_ends_before_its_to_day() {
-        Bar bar = onlyBar(Stand.stay(1, 1, 4, MONDAY.plusDays(2), MONDAY.plusDays(9)));
+        Bar bar = onlyBar(DrawnCellar.stay(1, 1, 4, MONDAY.plusDays(2), MONDAY.plusDays(9)));
 
         assertThat(bar.box().x()).isEqualTo(2 * DAY);
         assertThat(bar.box().width()).isEqualTo(7 * DAY);
@@ -26,7 +26,7 @@ class WeeksPictureTest {
 
     @Test
     void a_stay_that_began_earlier_is_cut_at_the_first_day_and_says_so() {
-        Bar bar = onlyBar(Stand.stay(1, 1, 4, MONDAY.minusDays(5), MONDAY.plusDays(7)));
+        Bar bar = onlyBar(DrawnCellar.stay(1, 1, 4, MONDAY.minusDays(5), MONDAY.plusDays(7)));
 
         assertThat(bar.box().x()).isZero();
         assertThat(bar.box().width()).isEqualTo(7 * DAY);
@@ -36,26 +36,27 @@ class WeeksPictureTest {
 
     @Test
     void a_stay_that_goes_on_is_cut_at_the_last_day() {
-        Bar bar = onlyBar(Stand.stay(1, 1, 4, MONDAY.plusDays(21), MONDAY.plusDays(60)));
+        Bar bar = onlyBar(DrawnCellar.stay(1, 1, 4, MONDAY.plusDays(21), MONDAY.plusDays(60)));
 
         assertThat(bar.box().x() + bar.box().width()).isEqualTo(28 * DAY);
     }
 
     @Test
     void a_stay_that_ends_as_the_weeks_begin_is_not_drawn() {
-        assertThat(row(Stand.stay(1, 1, 4, MONDAY.minusDays(9), MONDAY)).bars()).isEmpty();
+        assertThat(row(DrawnCellar.stay(1, 1, 4, MONDAY.minusDays(9), MONDAY)).bars())
+                .isEmpty();
     }
 
     @Test
     void a_stay_that_begins_as_the_weeks_end_is_not_drawn() {
-        assertThat(row(Stand.stay(1, 1, 4, MONDAY.plusDays(28), MONDAY.plusDays(30)))
+        assertThat(row(DrawnCellar.stay(1, 1, 4, MONDAY.plusDays(28), MONDAY.plusDays(30)))
                         .bars())
                 .isEmpty();
     }
 
     @Test
     void what_has_ended_by_today_is_drawn_and_said_to_be_over() {
-        StayOnBoard stay = Stand.stay(1, 1, 4, MONDAY, MONDAY.plusDays(4));
+        StayOnBoard stay = DrawnCellar.stay(1, 1, 4, MONDAY, MONDAY.plusDays(4));
 
         assertThat(mat(picture(MONDAY.plusDays(4), stay))
                         .rows()
@@ -75,15 +76,19 @@ class WeeksPictureTest {
 
     @Test
     void a_place_gets_as_many_lanes_as_its_stays_need() {
-        assertThat(row(Stand.stay(1, 1, 4, MONDAY, MONDAY.plusDays(7))).lanes()).isEqualTo(1);
-        assertThat(row(Stand.stay(1, 3, 2, MONDAY, MONDAY.plusDays(7))).lanes()).isEqualTo(2);
-        assertThat(row(Stand.stay(1, 4, 1, MONDAY, MONDAY.plusDays(7))).lanes()).isEqualTo(4);
+        assertThat(row(DrawnCellar.stay(1, 1, 4, MONDAY, MONDAY.plusDays(7))).lanes())
+                .isEqualTo(1);
+        assertThat(row(DrawnCellar.stay(1, 3, 2, MONDAY, MONDAY.plusDays(7))).lanes())
+                .isEqualTo(2);
+        assertThat(row(DrawnCellar.stay(1, 4, 1, MONDAY, MONDAY.plusDays(7))).lanes())
+                .isEqualTo(4);
     }
 
     @Test
     void a_half_tray_on_the_right_lies_below_a_bag_on_quarter_2() {
-        RowPicture row =
-                row(Stand.stay(1, 2, 1, MONDAY, MONDAY.plusDays(7)), Stand.stay(1, 3, 2, MONDAY, MONDAY.plusDays(7)));
+        RowPicture row = row(
+                DrawnCellar.stay(1, 2, 1, MONDAY, MONDAY.plusDays(7)),
+                DrawnCellar.stay(1, 3, 2, MONDAY, MONDAY.plusDays(7)));
 
         Box bag = row.bars().get(0).box();
         Box half = row.bars().get(1).box();
@@ -96,10 +101,10 @@ class WeeksPictureTest {
     void set_points_are_drawn_as_runs_of_days_with_gaps_where_nothing_is_heated() {
         Map<LocalDate, Double> days =
                 Map.of(MONDAY, 24.0, MONDAY.plusDays(1), 24.0, MONDAY.plusDays(2), 27.0, MONDAY.plusDays(5), 27.0);
-        Board board = new Board(List.of(), new SetPoints(Map.of(Stand.M1, days)), List.of());
+        Board board = new Board(List.of(), new SetPoints(Map.of(DrawnCellar.M1, days)), List.of());
 
-        List<WarmRun> runs =
-                mat(WeeksPicture.of(Stand.sites(), board, MONDAY, 4, MONDAY)).warm();
+        List<WarmRun> runs = mat(WeeksPicture.of(DrawnCellar.sites(), board, MONDAY, 4, MONDAY))
+                .warm();
 
         assertThat(runs)
                 .containsExactly(
@@ -111,12 +116,13 @@ class WeeksPictureTest {
     @Test
     void days_out_of_service_are_drawn_with_their_last_day_and_are_not_warm() {
         Map<LocalDate, Double> days = Map.of(MONDAY, 24.0, MONDAY.plusDays(3), 24.0, MONDAY.plusDays(20), 24.0);
-        Outage running =
-                new Outage(new java.util.UUID(5, 5), Stand.M1, MONDAY.minusDays(3), MONDAY.plusDays(14), "broken plug");
-        Outage last = new Outage(new java.util.UUID(5, 6), Stand.M1, MONDAY.plusDays(27), MONDAY.plusDays(40), "lent");
-        Board board = new Board(List.of(), new SetPoints(Map.of(Stand.M1, days)), List.of(running, last));
+        Outage running = new Outage(
+                new java.util.UUID(5, 5), DrawnCellar.M1, MONDAY.minusDays(3), MONDAY.plusDays(14), "broken plug");
+        Outage last =
+                new Outage(new java.util.UUID(5, 6), DrawnCellar.M1, MONDAY.plusDays(27), MONDAY.plusDays(40), "lent");
+        Board board = new Board(List.of(), new SetPoints(Map.of(DrawnCellar.M1, days)), List.of(running, last));
 
-        WeeksPicture.BandPicture band = mat(WeeksPicture.of(Stand.sites(), board, MONDAY, 4, MONDAY));
+        WeeksPicture.BandPicture band = mat(WeeksPicture.of(DrawnCellar.sites(), board, MONDAY, 4, MONDAY));
 
         assertThat(band.warm()).containsExactly(new WarmRun(20 * DAY, DAY, 24, WarmScale.WARM));
         assertThat(band.out())
@@ -138,9 +144,10 @@ class WeeksPictureTest {
         for (int day = 0; day < 40; day++) {
             days.put(MONDAY.plusDays(day), 30.0);
         }
-        Board board = new Board(List.of(), new SetPoints(Map.of(Stand.M1, days)), List.of());
+        Board board = new Board(List.of(), new SetPoints(Map.of(DrawnCellar.M1, days)), List.of());
 
-        assertThat(mat(WeeksPicture.of(Stand.sites(), board, MONDAY, 4, MONDAY)).warm())
+        assertThat(mat(WeeksPicture.of(DrawnCellar.sites(), board, MONDAY, 4, MONDAY))
+                        .warm())
                 .containsExactly(new WarmRun(0, 28 * DAY, 30, WarmScale.VERY_HOT));
     }
 
@@ -165,7 +172,7 @@ class WeeksPictureTest {
     }
 
     private static WeeksPicture picture(LocalDate today, StayOnBoard... stays) {
-        return WeeksPicture.of(Stand.sites(), Stand.board(stays), MONDAY, 4, today);
+        return WeeksPicture.of(DrawnCellar.sites(), DrawnCellar.board(stays), MONDAY, 4, today);
     }
 
     private static BandPicture mat(WeeksPicture picture) {

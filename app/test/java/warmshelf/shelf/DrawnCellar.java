@@ -8,11 +8,11 @@ import java.util.UUID;
 import java.util.stream.IntStream;
 
 /** One small cellar for the tests of pictures: rack A, a lit shelf above a shelf with mats M1 (4 places) and M2 (2). */
-final class Stand {
+final class DrawnCellar {
     static final LocalDate DAY = LocalDate.of(2027, 3, 10);
     static final UUID M1 = UUID.fromString("00000000-0000-4000-8000-000000000001");
 
-    private Stand() {}
+    private DrawnCellar() {}
 
     static List<Site> sites() {
         return List.of(new Site(id("cellar"), "Hall cellar", 1, new Circuit(15, 120), "", 1, List.of(rack())));

@@ -8,7 +8,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import warmshelf.words.FormReader;
 
-class StandFormsTest {
+class ShelvingFormsTest {
     @Test
     void a_shelf_with_lit_places_needs_the_watts_of_its_lights() {
         FormReader reader = reader("fromTop", "1", "litPlaces", "4", "lightWatts", "");
@@ -28,7 +28,7 @@ class StandFormsTest {
 
     @Test
     void a_site_with_half_amps_comes_back_as_it_was_typed() {
-        Site site = new Site(Stand.M1, "Garage", 2, new Circuit(12.5, 230), "Key under the pot", 3, List.of());
+        Site site = new Site(DrawnCellar.M1, "Garage", 2, new Circuit(12.5, 230), "Key under the pot", 3, List.of());
 
         FormReader reader = new FormReader(SiteForm.typed(site));
 

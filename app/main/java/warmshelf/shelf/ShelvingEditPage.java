@@ -11,7 +11,7 @@ import warmshelf.words.FormReader;
  * @param stored what it says in the database; null when it is being added
  * @param overtaken whether someone else changed it while this form was filled in
  */
-public record StandEditPage(
+public record ShelvingEditPage(
         String template,
         String heading,
         String address,
@@ -22,13 +22,13 @@ public record StandEditPage(
     /** What the thing says now, and its version. */
     public record Stored(String words, int version) {}
 
-    static StandEditPage adding(String template, String heading, String address, FormReader form) {
-        return new StandEditPage(template, heading, address, form, null, false);
+    static ShelvingEditPage adding(String template, String heading, String address, FormReader form) {
+        return new ShelvingEditPage(template, heading, address, form, null, false);
     }
 
-    static StandEditPage changing(
+    static ShelvingEditPage changing(
             String template, String heading, String address, FormReader form, String words, int version) {
-        return new StandEditPage(template, heading, address, form, new Stored(words, version), false);
+        return new ShelvingEditPage(template, heading, address, form, new Stored(words, version), false);
     }
 
     /** The version to save over: the one the person has seen. */
@@ -38,7 +38,7 @@ public record StandEditPage(
     }
 
     /** The same text once more, to be saved over the newer state by someone who has now seen it. */
-    StandEditPage whenOvertaken() {
-        return new StandEditPage(template, heading, address, form, stored, true);
+    ShelvingEditPage whenOvertaken() {
+        return new ShelvingEditPage(template, heading, address, form, stored, true);
     }
 }

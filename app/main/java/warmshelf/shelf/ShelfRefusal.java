@@ -1,0 +1,115 @@
+package warmshelf.shelf;
+
+import static warmshelf.shelf.ShelfSentences.SAY;
+
+import java.time.LocalDate;
+import warmshelf.words.Message;
+import warmshelf.words.Units;
+
+/** Why a site, rack, shelf or mat is not added or changed. */
+public sealed interface ShelfRefusal extends Message {
+
+    /** The form's field that it is about; empty: it is about all of it. */
+    default String field() {
+        return "";
+    }
+
+    /** Another site has the name. */
+    record SiteNameTaken(String name) implements ShelfRefusal {
+        @Override
+        public String field() {
+            return "name";
+        }
+
+        @Override
+        public String words(Units units) {
+            return SAY.siteNameTaken(name);
+        }
+    }
+
+    /** Another rack of the site has the name. */
+    record RackNameTaken(String name) implements ShelfRefusal {
+        @Override
+        public String field() {
+            return "name";
+        }
+
+        @Override
+        public String words(Units units) {
+            return SAY.rackNameTaken(name);
+        }
+    }
+
+    /** Another mat of the group has the name. */
+    record MatNameTaken(String name) implements ShelfRefusal {
+        @Override
+        public String field() {
+            return "name";
+        }
+
+        @Override
+        public String words(Units units) {
+            return SAY.matNameTaken(name);
+        }
+    }
+
+    /** The rack has another shelf at that level, counted from the top. */
+    record LevelTaken(int level) implements ShelfRefusal {
+        @Override
+        public String field() {
+            return "fromTop";
+        }
+
+        @Override
+        public String words(Units units) {
+            return SAY.levelTaken(level);
+        }
+    }
+
+    /** Something lies or lay on a place of the mat that would go. */
+    record PlacesUsed(int places) implements ShelfRefusal {
+        @Override
+        public String field() {
+            return "places";
+        }
+
+        @Override
+        public String words(Units units) {
+            return SAY.placesUsed(places);
+        }
+    }
+
+    /** Something lies or lay on a place under light that would go. */
+    record LitPlacesUsed(int places) implements ShelfRefusal {
+        @Override
+        public String field() {
+            return "litPlaces";
+        }
+
+        @Override
+        public String words(Units units) {
+            return SAY.litPlacesUsed(places);
+        }
+    }
+
+    /** The mat is set on a day to what its thermostat could not hold. */
+    record SetPointOutside(Thermostat thermostat, double celsius, LocalDate day) implements ShelfRefusal {
+        @Override
+        public String field() {
+            return "low";
+        }
+
+        @Override
+        public String words(Units units) {
+            return SAY.setPointOutside(thermostat.words(units), units.temperature(celsius), day.toString());
+        }
+    }
+
+    /** Somebody else changed it after it was read. */
+    record ChangedMeanwhile() implements ShelfRefusal {
+        @Override
+        public String words(Units units) {
+            return SAY.changedMeanwhile();
+        }
+    }
+}
