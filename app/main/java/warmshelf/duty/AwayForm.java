@@ -1,5 +1,7 @@
 package warmshelf.duty;
 
+import static warmshelf.duty.DutySentences.SAY;
+
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.Optional;
@@ -22,20 +24,11 @@ final class AwayForm {
             return Optional.empty();
         }
         if (first.isBefore(today) || first.isAfter(today.plusDays(MOST_DAYS_AHEAD))) {
-            form.refuse(
-                    "first",
-                    "The first day was '%s'; a date from today, %s, to two years ahead is accepted."
-                            .formatted(first, today));
+            form.refuse("first", SAY.firstWithinTwoYears(first, today));
         } else if (last.isBefore(first)) {
-            form.refuse(
-                    "last",
-                    "The last day was '%s', before the first, '%s'; the same day or a later one is accepted."
-                            .formatted(last, first));
+            form.refuse("last", SAY.lastBeforeFirst(last, first));
         } else if (ChronoUnit.DAYS.between(first, last) >= MOST_DAYS) {
-            form.refuse(
-                    "last",
-                    "The last day was '%s', %,d days after the first; at most %d days at once are accepted."
-                            .formatted(last, ChronoUnit.DAYS.between(first, last), MOST_DAYS));
+            form.refuse("last", SAY.lastTooFar(last, ChronoUnit.DAYS.between(first, last), MOST_DAYS));
         }
         return form.ok() ? Optional.of(new Span(first, last)) : Optional.empty();
     }

@@ -1,5 +1,7 @@
 package warmshelf.duty;
 
+import static warmshelf.duty.DutySentences.SAY;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
@@ -86,10 +88,7 @@ public final class DutyPages implements Pages {
         } catch (DateTimeParseException notADate) {
             // the sentence below names it
         }
-        throw Refusal.of(
-                HttpStatus.BAD_REQUEST,
-                "The first day was '%s'; a date such as %s is accepted, within two years of today."
-                        .formatted(asked.length() > 40 ? "…" : asked, today));
+        throw Refusal.of(HttpStatus.BAD_REQUEST, SAY.noSuchFirstDay(asked.length() > 40 ? "…" : asked, today));
     }
 
     private void write(Context ctx) {
@@ -107,13 +106,10 @@ public final class DutyPages implements Pages {
         DutyStore.Written written =
                 form.ok() ? duties.write(changes, today, visitor.memberId()) : new DutyStore.Written(0, List.of());
         written.overtaken()
-                .forEach(turn -> form.refuse(
-                        RotaForm.DUTY + turn.words(),
-                        "%s was changed by somebody else since you opened the page; open it again to see who has it."
-                                .formatted(DayWords.day(turn.day()))));
+                .forEach(
+                        turn -> form.refuse(RotaForm.DUTY + turn.words(), SAY.lineOvertaken(DayWords.day(turn.day()))));
         if (form.ok()) {
-            Respond.seeOther(
-                    ctx, "/duty?from=" + from, written.lines() == 0 ? "Nothing had changed." : "The rota is kept.");
+            Respond.seeOther(ctx, "/duty?from=" + from, written.lines() == 0 ? SAY.nothingChanged() : SAY.rotaKept());
         } else {
             Respond.again(ctx, TEMPLATE, page(ctx, from, form), news.model(visitor));
         }
@@ -128,7 +124,7 @@ public final class DutyPages implements Pages {
             return;
         }
         int kept = rules.keep(given, visitor.today(), visitor.memberId());
-        Respond.seeOther(ctx, "/duty", kept == 0 ? "Nothing had changed." : "The hours are kept.");
+        Respond.seeOther(ctx, "/duty", kept == 0 ? SAY.nothingChanged() : SAY.hoursKept());
     }
 
     static Set<UUID> ids(List<Named> named) {

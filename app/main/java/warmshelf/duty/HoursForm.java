@@ -1,5 +1,7 @@
 package warmshelf.duty;
 
+import static warmshelf.duty.DutySentences.SAY;
+
 import java.time.LocalTime;
 import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeParseException;
@@ -69,10 +71,7 @@ public final class HoursForm {
         try {
             return Optional.of(LocalTime.parse(text, HOUR));
         } catch (DateTimeParseException notAnHour) {
-            form.refuse(
-                    field,
-                    "The hour at %s was '%s'; a time from 0:00 to 23:59 such as 18:00 is accepted, or nothing."
-                            .formatted(site, text.length() > 40 ? "…" : text));
+            form.refuse(field, SAY.noSuchHour(site, text.length() > 40 ? "…" : text));
             return Optional.empty();
         }
     }

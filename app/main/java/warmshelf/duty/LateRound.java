@@ -1,5 +1,7 @@
 package warmshelf.duty;
 
+import static warmshelf.duty.DutySentences.SAY;
+
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Map;
@@ -35,22 +37,20 @@ public record LateRound(SiteWatch watch, long open) {
     /** For the one who stands in. */
     public String standInWords() {
         Named onDuty = watch.onDuty();
-        return "You stand in today at %s: %s has not looked by %s."
-                .formatted(watch.site().name(), onDuty == null ? "nobody" : onDuty.name(), watch.doneBy());
+        return onDuty == null
+                ? SAY.youStandInForNobody(watch.site().name(), watch.doneBy())
+                : SAY.youStandIn(watch.site().name(), onDuty.name(), watch.doneBy());
     }
 
     /** For a coordinator. */
     public String words() {
-        return "%s: the round was not done by %s, %s. %s"
-                .formatted(
-                        watch.site().name(),
-                        watch.doneBy(),
-                        open == 1 ? "one thing is still to do" : open + " things are still to do",
-                        people(watch.onDuty(), watch.standIn()));
+        return SAY.roundLate(watch.site().name(), watch.doneBy(), open, people(watch.onDuty(), watch.standIn()));
     }
 
     private static String people(@Nullable Named onDuty, @Nullable Named standIn) {
-        String down = onDuty == null ? "Nobody was down to look" : onDuty.name() + " is on duty";
-        return standIn == null ? down + " and nobody stands in." : "%s, %s stands in.".formatted(down, standIn.name());
+        if (onDuty == null) {
+            return standIn == null ? SAY.nobodyDown() : SAY.nobodyDownStandsIn(standIn.name());
+        }
+        return standIn == null ? SAY.nobodyStandsIn(onDuty.name()) : SAY.standsIn(onDuty.name(), standIn.name());
     }
 }

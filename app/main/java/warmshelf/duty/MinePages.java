@@ -1,5 +1,7 @@
 package warmshelf.duty;
 
+import static warmshelf.duty.DutySentences.SAY;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.LocalDate;
@@ -105,17 +107,12 @@ final class MinePages implements Pages {
         FormReader form = new FormReader(ctx.formParamMap());
         Optional<Set<SiteWeekday>> can = WillingForm.read(ctx.formParams("can"), duties.sites());
         if (can.isEmpty()) {
-            form.refuse(
-                    "can",
-                    "One of the ticks names a weekday or a site that there is not; the ticks on this page are accepted.");
+            form.refuse("can", SAY.noSuchTick());
             Respond.again(ctx, TEMPLATE, page(ctx, whose, willing.of(whose.id()), form));
             return;
         }
         willing.keep(whose.id(), can.get(), visitor.today(), visitor.memberId());
-        Respond.seeOther(
-                ctx,
-                address(visitor, whose),
-                can.get().isEmpty() ? "Kept: not on the rota." : "The weekdays are kept.");
+        Respond.seeOther(ctx, address(visitor, whose), can.get().isEmpty() ? SAY.notOnRota() : SAY.weekdaysKept());
     }
 
     private void addAway(Context ctx) {
@@ -136,26 +133,22 @@ final class MinePages implements Pages {
         Respond.seeOther(
                 ctx,
                 address(visitor, whose),
-                "Kept: cannot look %s.%s"
-                        .formatted(
-                                first.equals(last)
-                                        ? "on " + DayWords.day(first)
-                                        : "from %s to %s".formatted(DayWords.day(first), DayWords.day(last)),
-                                down == 0
-                                        ? ""
-                                        : " On the rota for %s of these; ask others to take %s."
-                                                .formatted(
-                                                        down == 1 ? "one" : String.valueOf(down),
-                                                        down == 1 ? "it" : "them")));
+                down == 0 ? awayWords(first, last) : awayWords(first, last) + " " + SAY.stillOnRota(down));
+    }
+
+    private static String awayWords(LocalDate first, LocalDate last) {
+        return first.equals(last)
+                ? SAY.awayOneDay(DayWords.day(first))
+                : SAY.awayDays(DayWords.day(first), DayWords.day(last));
     }
 
     private void removeAway(Context ctx) {
         Visitor visitor = Visitor.of(ctx);
         UUID away = Respond.id(ctx, "id");
-        UUID owner = willing.ownerOfAway(away).orElseThrow(() -> Refusal.notFound("These days are not kept any more."));
+        UUID owner = willing.ownerOfAway(away).orElseThrow(() -> Refusal.notFound(SAY.daysNotKept()));
         Named whose = whose(ctx, owner.toString());
         willing.removeAway(away, owner, visitor.today(), visitor.memberId());
-        Respond.seeOther(ctx, address(visitor, whose), "These days are open again.");
+        Respond.seeOther(ctx, address(visitor, whose), SAY.openAgain());
     }
 
     private static String address(Visitor visitor, Named whose) {
@@ -169,11 +162,11 @@ final class MinePages implements Pages {
             return new Named(visitor.memberId(), visitor.name());
         }
         if (!visitor.coordinator()) {
-            throw Refusal.forbidden("Only coordinators enter days for others.");
+            throw Refusal.forbidden(SAY.onlyCoordinators());
         }
         return duties.members().stream()
                 .filter(member -> member.id().toString().equals(named))
                 .findFirst()
-                .orElseThrow(() -> Refusal.notFound("There is no such member in the group."));
+                .orElseThrow(() -> Refusal.notFound(SAY.noSuchMember()));
     }
 }

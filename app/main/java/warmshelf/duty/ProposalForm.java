@@ -1,5 +1,7 @@
 package warmshelf.duty;
 
+import static warmshelf.duty.DutySentences.SAY;
+
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -49,16 +51,10 @@ final class ProposalForm {
                         .filter(each -> each.id().toString().equals(site))
                         .toList();
         if (chosen.isEmpty() && !sites.isEmpty()) {
-            form.refuse(
-                    "site",
-                    "The site was '%s'; accepted are all sites or one of the list."
-                            .formatted(site.length() > 40 ? "…" : site));
+            form.refuse("site", SAY.noSuchSite(site.length() > 40 ? "…" : site));
         }
         if (form.ok() && (from.isBefore(today) || from.isAfter(today.plusDays(MOST_DAYS_AHEAD)))) {
-            form.refuse(
-                    "from",
-                    "The first day was '%s'; a date from today, %s, to a year ahead is accepted."
-                            .formatted(from, today));
+            form.refuse("from", SAY.firstWithinAYear(from, today));
         }
         return form.ok() ? Optional.of(new Span(from, days, chosen)) : Optional.empty();
     }

@@ -1,5 +1,7 @@
 package warmshelf.duty;
 
+import static warmshelf.duty.DutySentences.SAY;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.LocalDate;
@@ -94,7 +96,7 @@ final class ProposalPages implements Pages {
     }
 
     private static String notice(DutyStore.Written written) {
-        String kept = written.lines() == 1 ? "One day is kept." : written.lines() + " days are kept.";
+        String kept = SAY.daysKept(written.lines());
         List<Turn> overtaken = written.overtaken();
         if (overtaken.isEmpty()) {
             return kept;
@@ -105,7 +107,7 @@ final class ProposalPages implements Pages {
                         .limit(NAMED_AT_MOST)
                         .map(turn -> DayWords.day(turn.day()))
                         .toList());
-        return "%s Left as they are by now: %s%s."
-                .formatted(kept, days, overtaken.size() > NAMED_AT_MOST ? " and more" : "");
+        return kept + " "
+                + (overtaken.size() > NAMED_AT_MOST ? SAY.leftAsTheyAreAndMore(days) : SAY.leftAsTheyAre(days));
     }
 }

@@ -1,5 +1,7 @@
 package warmshelf.duty;
 
+import static warmshelf.duty.DutySentences.SAY;
+
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -79,18 +81,13 @@ final class RotaForm {
         } catch (IllegalArgumentException malformed) {
             // the sentence below covers it
         }
-        form.refuse(
-                field,
-                "One line of the rota names a site or a person that is not in the group any more, or no day within two years. Open the page again.");
+        form.refuse(field, SAY.lineOutdated());
         return null;
     }
 
     private boolean isPast(String field, Turn turn) {
         if (turn.day().isBefore(today)) {
-            form.refuse(
-                    field,
-                    "%s is past, and stays as it was; days from today on are accepted."
-                            .formatted(DayWords.day(turn.day())));
+            form.refuse(field, SAY.linePast(DayWords.day(turn.day())));
             return true;
         }
         return false;

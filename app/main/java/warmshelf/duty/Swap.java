@@ -1,5 +1,7 @@
 package warmshelf.duty;
 
+import static warmshelf.duty.DutySentences.SAY;
+
 import java.time.LocalDate;
 import java.util.Set;
 import java.util.UUID;
@@ -60,11 +62,11 @@ public record Swap(
     /** What it has come to, for example 'taken by Tom Okafor'. */
     public String stateWords(LocalDate today) {
         return switch (state) {
-            case OPEN -> isOpen(today) ? "waiting for an answer" : "nobody took it";
+            case OPEN -> isOpen(today) ? SAY.waitsForAnswer() : SAY.nobodyTookIt();
             case TAKEN -> "taken by " + (takenBy == null ? "somebody" : takenBy.name());
             case DECLINED -> "declined";
             case WITHDRAWN -> "withdrawn";
-            case OVERTAKEN -> "the rota was changed meanwhile";
+            case OVERTAKEN -> SAY.rotaChangedMeanwhile();
         };
     }
 

@@ -1,5 +1,7 @@
 package warmshelf.duty;
 
+import static warmshelf.duty.DutySentences.SAY;
+
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -23,9 +25,7 @@ final class SwapForm {
                 .findFirst()
                 .orElse(null);
         if (askedOf == null && !whom.equals("anyone")) {
-            form.refuse(
-                    "whom",
-                    "Whom you ask was '%s'; anyone, or a member of the list, is accepted.".formatted(shown(whom)));
+            form.refuse("whom", SAY.noSuchPerson(shown(whom)));
         }
         Turn inReturn = inReturn(form);
         return form.ok() ? Optional.of(new Asking(askedOf, inReturn)) : Optional.empty();
@@ -39,9 +39,7 @@ final class SwapForm {
         try {
             return Turn.parse(text);
         } catch (IllegalArgumentException malformed) {
-            form.refuse(
-                    "inReturn",
-                    "The day in exchange was '%s'; nothing, or a day of the list, is accepted.".formatted(shown(text)));
+            form.refuse("inReturn", SAY.noSuchReturn(shown(text)));
             return null;
         }
     }

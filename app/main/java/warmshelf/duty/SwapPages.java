@@ -1,5 +1,7 @@
 package warmshelf.duty;
 
+import static warmshelf.duty.DutySentences.SAY;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.LocalDate;
@@ -10,7 +12,10 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Function;
 import java.util.stream.Collectors;
+import warmshelf.decision.Decision;
+import warmshelf.web.Decisions;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
@@ -103,7 +108,7 @@ final class SwapPages implements Pages {
         duties.members().stream()
                 .filter(member -> !member.id().equals(visitor.memberId()))
                 .forEach(member -> whom.add(new Choice(member.id().toString(), member.name())));
-        List<Choice> days = new ArrayList<>(List.of(new Choice("none", "Nothing in exchange")));
+        List<Choice> days = new ArrayList<>(List.of(new Choice("none", SAY.nothingInReturn())));
         duties.rota(visitor.today(), visitor.today().plusDays(DAYS_OFFERED)).entrySet().stream()
                 .filter(each -> !each.getValue().left() && !each.getValue().id().equals(visitor.memberId()))
                 .sorted(Comparator.comparing(each -> each.getKey().day()))
@@ -131,14 +136,14 @@ final class SwapPages implements Pages {
                     duties.rota(turn.day(), turn.day().plusDays(1)).get(turn);
             if (holder != null && holder.id().equals(visitor.memberId())) {
                 if (turn.day().isBefore(visitor.today())) {
-                    throw Refusal.conflict("That day is past; days from today on can be asked for.");
+                    throw Refusal.conflict(SAY.ownDayPast());
                 }
                 return turn;
             }
         } catch (IllegalArgumentException malformed) {
             // the sentence below covers it
         }
-        throw Refusal.notFound("You are not on duty on such a day. Your own days stand under My days.");
+        throw Refusal.notFound(SAY.noSuchDay());
     }
 
     private void ask(Context ctx) {
@@ -148,37 +153,41 @@ final class SwapPages implements Pages {
         AskPage page = page(ctx, form, turn);
         Optional<SwapForm.Asking> asking = SwapForm.read(form, duties.members());
         if (asking.isPresent()) {
-            SwapOutcome outcome = swaps.ask(
+            Decision<UUID> decision = swaps.ask(
                     turn, asking.get().askedOf(), asking.get().inReturn(), visitor.today(), visitor.memberId());
-            if (outcome.done()) {
-                Respond.seeOther(ctx, ADDRESS, outcome.sentence());
+            if (decision instanceof Decision.Done) {
+                Respond.seeOther(ctx, ADDRESS, SAY.asked());
                 return;
             }
-            form.refuse("inReturn", outcome.sentence());
+            form.refuse("inReturn", Decisions.words(decision, visitor.units()));
         }
         Respond.again(ctx, FORM, page);
     }
 
     private void take(Context ctx) {
         Visitor visitor = Visitor.of(ctx);
-        answer(ctx, swaps.take(Respond.id(ctx, "id"), visitor.today(), visitor.memberId()));
+        Decision<Swap> decision = swaps.take(Respond.id(ctx, "id"), visitor.today(), visitor.memberId());
+        answer(ctx, decision, swap -> SAY.taken(swap.words()));
     }
 
     private void decline(Context ctx) {
         Visitor visitor = Visitor.of(ctx);
-        answer(ctx, swaps.decline(Respond.id(ctx, "id"), visitor.today(), visitor.memberId()));
+        Decision<Swap> decision = swaps.decline(Respond.id(ctx, "id"), visitor.today(), visitor.memberId());
+        answer(ctx, decision, swap -> SAY.declined(swap.askedBy().name()));
     }
 
     private void withdraw(Context ctx) {
-        answer(ctx, swaps.withdraw(Respond.id(ctx, "id"), Visitor.of(ctx).memberId()));
+        Decision<Swap> decision =
+                swaps.withdraw(Respond.id(ctx, "id"), Visitor.of(ctx).memberId());
+        answer(ctx, decision, swap -> SAY.asksNoMore(swap.words()));
     }
 
-    private static void answer(Context ctx, Optional<SwapOutcome> outcome) {
-        SwapOutcome came = outcome.orElseThrow(() -> Refusal.notFound("Nobody asks for such a swap."));
-        if (!came.done()) {
-            throw Refusal.conflict(came.sentence());
+    private static void answer(Context ctx, Decision<Swap> decision, Function<Swap, String> notice) {
+        if (decision instanceof Decision.Missing) {
+            throw Refusal.notFound(SAY.noSuchSwap());
         }
+        Swap swap = Decisions.doneOr(decision, Visitor.of(ctx).units());
         String then = Objects.requireNonNullElse(ctx.formParam("then"), "");
-        Respond.seeOther(ctx, List.of("/today", "/duty").contains(then) ? then : ADDRESS, came.sentence());
+        Respond.seeOther(ctx, List.of("/today", "/duty").contains(then) ? then : ADDRESS, notice.apply(swap));
     }
 }

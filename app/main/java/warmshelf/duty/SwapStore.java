@@ -6,13 +6,15 @@ import static warmshelf.db.generated.Tables.DUTY_SWAP_REFUSAL;
 
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
-import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.BiConsumer;
 import org.jooq.DSLContext;
 import org.jspecify.annotations.Nullable;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
+import warmshelf.decision.Decision;
+import warmshelf.decision.Declined;
 
 /** Keeps who asks whom to take a day, and changes the rota in the transaction in which somebody says yes. */
 public final class SwapStore {
@@ -31,19 +33,16 @@ public final class SwapStore {
      *
      * @param askedOf null: anyone; with a day in return the one who has it
      */
-    public SwapOutcome ask(Turn turn, @Nullable UUID askedOf, @Nullable Turn inReturn, LocalDate today, UUID by) {
-        return sql.transactionResult(inside -> {
+    public Decision<UUID> ask(Turn turn, @Nullable UUID askedOf, @Nullable Turn inReturn, LocalDate today, UUID by) {
+        return Decision.of(() -> sql.transactionResult(inside -> {
             DSLContext tx = inside.dsl();
             StandInStore.holdRota(tx);
             UUID asked = inReturn == null ? askedOf : DutyStore.holder(tx, inReturn);
-            Optional<String> no = SwapRules.againstAsking(
+            unless(SwapRules.againstAsking(
                     new SwapRules.Asked(turn, askedOf, inReturn, by),
                     RotaBookStore.duties(tx, today),
                     isAskedAlready(tx, turn),
-                    today);
-            if (no.isPresent()) {
-                return SwapOutcome.refused(no.get());
-            }
+                    today));
             UUID id = UUID.randomUUID();
             tx.insertInto(DUTY_SWAP)
                     .set(DUTY_SWAP.ID, id)
@@ -57,24 +56,37 @@ public final class SwapStore {
                     .set(DUTY_SWAP.STATE, SwapState.OPEN.word())
                     .execute();
             audit.write(tx, by, "ask for a swap", "swap", id, turn.words());
-            return SwapOutcome.done("You have asked. The day is yours until somebody takes it.");
+            return id;
+        }));
+    }
+
+    /** Says yes: the rota changes at once. */
+    public Decision<Swap> take(UUID id, LocalDate today, UUID by) {
+        return withSwap(id, (tx, swap) -> {
+            unless(SwapRules.againstTaking(
+                    swap, by, RotaBookStore.duties(tx, today), RotaBookStore.together(tx), today));
+            take(tx, swap, today, by);
         });
     }
 
-    /** Says yes: the rota changes at once. Empty: there is no such swap. */
-    public Optional<SwapOutcome> take(UUID id, LocalDate today, UUID by) {
-        return sql.transactionResult(inside -> {
+    /** Does something with a swap while nobody else changes the rota. */
+    private Decision<Swap> withSwap(UUID id, BiConsumer<DSLContext, Swap> work) {
+        return Decision.of(() -> sql.transactionResult(inside -> {
             DSLContext tx = inside.dsl();
             StandInStore.holdRota(tx);
-            return SwapReadStore.find(tx, id).map(swap -> {
-                Map<Turn, UUID> duties = RotaBookStore.duties(tx, today);
-                Optional<String> no = SwapRules.againstTaking(swap, by, duties, RotaBookStore.together(tx), today);
-                return no.isPresent() ? SwapOutcome.refused(no.get()) : take(tx, swap, today, by);
-            });
+            Swap swap = SwapReadStore.find(tx, id).orElseThrow(Declined::missing);
+            work.accept(tx, swap);
+            return swap;
+        }));
+    }
+
+    private static void unless(Optional<SwapRefusal> no) {
+        no.ifPresent(reason -> {
+            throw Declined.refused(reason);
         });
     }
 
-    private SwapOutcome take(DSLContext tx, Swap swap, LocalDate today, UUID by) {
+    private void take(DSLContext tx, Swap swap, LocalDate today, UUID by) {
         end(tx, swap.id(), SwapState.TAKEN, by);
         give(tx, swap.turn(), by, by);
         Turn inReturn = swap.inReturn();
@@ -83,7 +95,6 @@ public final class SwapStore {
         }
         standIns.settle(tx, today, by);
         audit.write(tx, by, "take a swap", "swap", swap.id(), swap.turn().words());
-        return SwapOutcome.done("%s is yours. Thank you.".formatted(swap.words()));
     }
 
     private void give(DSLContext tx, Turn turn, UUID member, UUID by) {
@@ -98,46 +109,34 @@ public final class SwapStore {
     }
 
     /** Says no. A swap that only one was asked for is over then. */
-    public Optional<SwapOutcome> decline(UUID id, LocalDate today, UUID by) {
-        return sql.transactionResult(inside -> {
-            DSLContext tx = inside.dsl();
-            StandInStore.holdRota(tx);
-            return SwapReadStore.find(tx, id).map(swap -> {
-                if (!swap.asks(by, today)) {
-                    return SwapOutcome.refused("You are not asked for %s any more.".formatted(swap.words()));
-                }
-                tx.insertInto(DUTY_SWAP_REFUSAL)
-                        .set(DUTY_SWAP_REFUSAL.SWAP_ID, id)
-                        .set(DUTY_SWAP_REFUSAL.MEMBER_ID, by)
-                        .set(DUTY_SWAP_REFUSAL.MADE_AT, audit.now())
-                        .execute();
-                if (swap.askedOf() != null) {
-                    end(tx, id, SwapState.DECLINED, null);
-                }
-                audit.write(tx, by, "decline a swap", "swap", id, swap.turn().words());
-                return SwapOutcome.done(
-                        "%s reads that you cannot.".formatted(swap.askedBy().name()));
-            });
+    public Decision<Swap> decline(UUID id, LocalDate today, UUID by) {
+        return withSwap(id, (tx, swap) -> {
+            if (!swap.asks(by, today)) {
+                throw Declined.refused(new SwapRefusal.NotAsked(swap.words()));
+            }
+            tx.insertInto(DUTY_SWAP_REFUSAL)
+                    .set(DUTY_SWAP_REFUSAL.SWAP_ID, id)
+                    .set(DUTY_SWAP_REFUSAL.MEMBER_ID, by)
+                    .set(DUTY_SWAP_REFUSAL.MADE_AT, audit.now())
+                    .execute();
+            if (swap.askedOf() != null) {
+                end(tx, id, SwapState.DECLINED, null);
+            }
+            audit.write(tx, by, "decline a swap", "swap", id, swap.turn().words());
         });
     }
 
     /** The asker asks no more. */
-    public Optional<SwapOutcome> withdraw(UUID id, UUID by) {
-        return sql.transactionResult(inside -> {
-            DSLContext tx = inside.dsl();
-            StandInStore.holdRota(tx);
-            return SwapReadStore.find(tx, id).map(swap -> {
-                if (!swap.askedBy().id().equals(by)) {
-                    return SwapOutcome.refused("Only %s, who asked, can withdraw this."
-                            .formatted(swap.askedBy().name()));
-                }
-                if (swap.state() != SwapState.OPEN) {
-                    return SwapOutcome.refused(SwapRules.endedWords(swap));
-                }
-                end(tx, id, SwapState.WITHDRAWN, null);
-                audit.write(tx, by, "withdraw a swap", "swap", id, swap.turn().words());
-                return SwapOutcome.done("You ask no more; %s stays yours.".formatted(swap.words()));
-            });
+    public Decision<Swap> withdraw(UUID id, UUID by) {
+        return withSwap(id, (tx, swap) -> {
+            if (!swap.askedBy().id().equals(by)) {
+                throw Declined.refused(new SwapRefusal.NotYours(swap.askedBy().name()));
+            }
+            if (swap.state() != SwapState.OPEN) {
+                throw Declined.refused(SwapRules.ended(swap));
+            }
+            end(tx, id, SwapState.WITHDRAWN, null);
+            audit.write(tx, by, "withdraw a swap", "swap", id, swap.turn().words());
         });
     }
 

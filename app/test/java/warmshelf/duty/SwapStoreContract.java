@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static warmshelf.db.generated.Tables.AUDIT_LINE;
 import static warmshelf.db.generated.Tables.DUTY;
 import static warmshelf.db.generated.Tables.MEMBER;
+import static warmshelf.testing.Decided.done;
 
 import java.math.BigDecimal;
 import java.time.DayOfWeek;
@@ -22,10 +23,12 @@ import java.util.concurrent.Future;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import warmshelf.decision.Decision;
 import warmshelf.group.MemberStore;
 import warmshelf.group.NewMember;
 import warmshelf.testing.StoreContract;
 import warmshelf.testing.TestGroup;
+import warmshelf.words.Units;
 
 abstract class SwapStoreContract extends StoreContract {
     private static final LocalDate TODAY = TestGroup.TODAY;
@@ -61,8 +64,7 @@ abstract class SwapStoreContract extends StoreContract {
         give(turn(cellar, 5), priya);
         UUID swap = ask(turn(cellar, 3), null, turn(cellar, 5), tom);
 
-        assertThat(swaps.take(swap, TODAY, priya))
-                .hasValueSatisfying(came -> assertThat(came.done()).isTrue());
+        done(swaps.take(swap, TODAY, priya));
 
         assertThat(holder(turn(cellar, 3))).isEqualTo(priya);
         assertThat(holder(turn(cellar, 5))).isEqualTo(tom);
@@ -79,15 +81,15 @@ abstract class SwapStoreContract extends StoreContract {
                 give(turn, tom);
                 UUID swap = ask(turn, null, null, tom);
                 CyclicBarrier together = new CyclicBarrier(3);
-                List<Future<SwapOutcome>> answers = new ArrayList<>();
+                List<Future<Decision<Swap>>> answers = new ArrayList<>();
                 for (UUID member : List.of(ilse, priya, omar)) {
                     answers.add(threads.submit(() -> {
                         together.await();
-                        return swaps.take(swap, TODAY, member).orElseThrow();
+                        return swaps.take(swap, TODAY, member);
                     }));
                 }
-                List<SwapOutcome> came = new ArrayList<>();
-                for (Future<SwapOutcome> answer : answers) {
+                List<Decision<Swap>> came = new ArrayList<>();
+                for (Future<Decision<Swap>> answer : answers) {
                     came.add(answer.get());
                 }
 
@@ -97,10 +99,11 @@ abstract class SwapStoreContract extends StoreContract {
                         .from(MEMBER)
                         .where(MEMBER.ID.eq(holder(turn)))
                         .fetchSingle(MEMBER.NAME);
-                assertThat(came.stream().filter(SwapOutcome::done)).hasSize(1);
-                assertThat(came.stream().filter(each -> !each.done()))
+                assertThat(came.stream().filter(Decision.Done.class::isInstance))
+                        .hasSize(1);
+                assertThat(came.stream().flatMap(each -> each.refusal().stream()))
                         .hasSize(2)
-                        .allSatisfy(each -> assertThat(each.sentence()).startsWith(winner + " has "));
+                        .allSatisfy(each -> assertThat(each.words(Units.METRIC)).startsWith(winner + " has "));
             }
         } finally {
             threads.shutdownNow();
@@ -113,10 +116,9 @@ abstract class SwapStoreContract extends StoreContract {
         UUID swap = ask(turn(cellar, 3), null, null, tom);
         duties.write(List.of(new DutyStore.Change(turn(cellar, 3), tom, omar)), TODAY, ilse);
 
-        SwapOutcome came = swaps.take(swap, TODAY, priya).orElseThrow();
+        Decision<Swap> came = swaps.take(swap, TODAY, priya);
 
-        assertThat(came.done()).isFalse();
-        assertThat(came.sentence()).contains("was changed meanwhile");
+        assertThat(came.refusal()).contains(new SwapRefusal.RotaChanged("Thu 4 Mar at Hall cellar"));
         assertThat(holder(turn(cellar, 3))).isEqualTo(omar);
     }
 
@@ -125,9 +127,9 @@ abstract class SwapStoreContract extends StoreContract {
         give(turn(cellar, 3), tom);
         UUID swap = ask(turn(cellar, 3), priya, null, tom);
 
-        assertThat(swaps.take(swap, TODAY, omar).orElseThrow().sentence()).contains("Only Priya Nair is asked");
-        assertThat(swaps.decline(swap, TODAY, priya).orElseThrow().done()).isTrue();
-        assertThat(swaps.take(swap, TODAY, priya).orElseThrow().sentence()).contains("declined already");
+        assertThat(no(swaps.take(swap, TODAY, omar))).contains("Only Priya Nair is asked");
+        done(swaps.decline(swap, TODAY, priya));
+        assertThat(no(swaps.take(swap, TODAY, priya))).contains("declined already");
         assertThat(holder(turn(cellar, 3))).isEqualTo(tom);
     }
 
@@ -137,8 +139,7 @@ abstract class SwapStoreContract extends StoreContract {
         give(turn(bench, 3), priya);
         UUID swap = ask(turn(cellar, 3), null, null, tom);
 
-        assertThat(swaps.take(swap, TODAY, priya).orElseThrow().sentence())
-                .contains("You look at another site on Thu 4 Mar already");
+        assertThat(no(swaps.take(swap, TODAY, priya))).contains("You look at another site on Thu 4 Mar already");
     }
 
     @Test
@@ -146,12 +147,11 @@ abstract class SwapStoreContract extends StoreContract {
         give(turn(cellar, 3), tom);
         UUID swap = ask(turn(cellar, 3), null, null, tom);
 
-        assertThat(swaps.ask(turn(cellar, 3), null, null, TODAY, tom).sentence())
-                .contains("already");
-        assertThat(swaps.withdraw(swap, priya).orElseThrow().done()).isFalse();
-        assertThat(swaps.withdraw(swap, tom).orElseThrow().done()).isTrue();
-        assertThat(swaps.take(swap, TODAY, priya).orElseThrow().sentence()).contains("has withdrawn");
-        assertThat(swaps.ask(turn(cellar, 3), null, null, TODAY, tom).done()).isTrue();
+        assertThat(no(swaps.ask(turn(cellar, 3), null, null, TODAY, tom))).contains("already");
+        assertThat(no(swaps.withdraw(swap, priya))).contains("Only Tom Okafor, who asked");
+        done(swaps.withdraw(swap, tom));
+        assertThat(no(swaps.take(swap, TODAY, priya))).contains("has withdrawn");
+        done(swaps.ask(turn(cellar, 3), null, null, TODAY, tom));
     }
 
     @Test
@@ -159,11 +159,9 @@ abstract class SwapStoreContract extends StoreContract {
         give(turn(cellar, -1), tom);
         give(turn(cellar, 3), priya);
 
-        assertThat(swaps.ask(turn(cellar, -1), null, null, TODAY, tom).sentence())
-                .contains("is past");
-        assertThat(swaps.ask(turn(cellar, 3), null, null, TODAY, tom).sentence())
-                .contains("not on duty there");
-        assertThat(swaps.take(UUID.randomUUID(), TODAY, tom)).isEmpty();
+        assertThat(no(swaps.ask(turn(cellar, -1), null, null, TODAY, tom))).contains("is past");
+        assertThat(no(swaps.ask(turn(cellar, 3), null, null, TODAY, tom))).contains("not on duty there");
+        assertThat(swaps.take(UUID.randomUUID(), TODAY, tom)).isInstanceOf(Decision.Missing.class);
     }
 
     @Test
@@ -171,8 +169,7 @@ abstract class SwapStoreContract extends StoreContract {
         give(turn(cellar, 3), tom);
         UUID swap = ask(turn(cellar, 3), null, null, tom);
 
-        assertThat(swaps.take(swap, TODAY.plusDays(4), priya).orElseThrow().sentence())
-                .contains("is past");
+        assertThat(no(swaps.take(swap, TODAY.plusDays(4), priya))).contains("is past");
     }
 
     @Test
@@ -240,18 +237,17 @@ abstract class SwapStoreContract extends StoreContract {
         return standIn == null ? "nobody" : standIn.name();
     }
 
+    /** Why it was not done. */
+    private static String no(Decision<?> decision) {
+        return decision.refusal().orElseThrow().words(Units.METRIC);
+    }
+
     private void give(Turn turn, UUID member) {
         duties.write(List.of(new DutyStore.Change(turn, null, member)), TODAY, ilse);
     }
 
     private UUID ask(Turn turn, @Nullable UUID of, @Nullable Turn inReturn, UUID by) {
-        assertThat(swaps.ask(turn, of, inReturn, TODAY, by).done()).isTrue();
-        return new SwapReadStore(database())
-                .since(TODAY).stream()
-                        .filter(swap -> swap.turn().equals(turn) && swap.state() == SwapState.OPEN)
-                        .findFirst()
-                        .orElseThrow()
-                        .id();
+        return done(swaps.ask(turn, of, inReturn, TODAY, by));
     }
 
     private @Nullable UUID holder(Turn turn) {
