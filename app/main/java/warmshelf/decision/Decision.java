@@ -21,6 +21,9 @@ public sealed interface Decision<T> {
     /** Things stand otherwise by now than the person who asked could know; the same may be right later. */
     record Overtaken<T>(Message reason) implements Decision<T> {}
 
+    /** What it was about was there once and is not to be had any more, also not later. */
+    record Gone<T>(Message reason) implements Decision<T> {}
+
     /** What it was about is not there, or not for this person. */
     record Missing<T>() implements Decision<T> {}
 
@@ -38,6 +41,9 @@ public sealed interface Decision<T> {
         if (this instanceof Refused<T> refused) {
             return Optional.of(refused.reason());
         }
+        if (this instanceof Gone<T> gone) {
+            return Optional.of(gone.reason());
+        }
         return this instanceof Overtaken<T> overtaken ? Optional.of(overtaken.reason()) : Optional.empty();
     }
 
@@ -48,6 +54,9 @@ public sealed interface Decision<T> {
         }
         if (this instanceof Refused<T> refused) {
             return new Refused<>(refused.reason());
+        }
+        if (this instanceof Gone<T> gone) {
+            return new Gone<>(gone.reason());
         }
         return this instanceof Overtaken<T> overtaken ? new Overtaken<>(overtaken.reason()) : new Missing<>();
     }

@@ -24,6 +24,11 @@ public final class Declined extends RuntimeException {
         return new Declined(new Decision.Overtaken<>(reason));
     }
 
+    /** What it was about is not to be had any more. */
+    public static Declined gone(Message reason) {
+        return new Declined(new Decision.Gone<>(reason));
+    }
+
     /** What it was about is not there. */
     public static Declined missing() {
         return new Declined(new Decision.Missing<>());
@@ -40,10 +45,10 @@ public final class Declined extends RuntimeException {
 
     /** The same no, said of something by its name. */
     public Declined about(Message reason) {
-        return new Declined(
-                decision instanceof Decision.Overtaken
-                        ? new Decision.Overtaken<>(reason)
-                        : new Decision.Refused<>(reason));
+        if (decision instanceof Decision.Gone) {
+            return gone(reason);
+        }
+        return decision instanceof Decision.Overtaken ? overtaken(reason) : refused(reason);
     }
 
     <T> Decision<T> decision() {

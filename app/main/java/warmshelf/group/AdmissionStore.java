@@ -3,9 +3,10 @@ package warmshelf.group;
 import java.util.UUID;
 import java.util.function.Function;
 import org.jooq.DSLContext;
-import org.jooq.exception.IntegrityConstraintViolationException;
 import org.jspecify.annotations.Nullable;
 import warmshelf.db.Database;
+import warmshelf.decision.Decision;
+import warmshelf.decision.Declined;
 
 /** Lets people in: each way in is one transaction, so a link is used up exactly when somebody came in by it. */
 public final class AdmissionStore {
@@ -21,17 +22,17 @@ public final class AdmissionStore {
         this.sessions = sessions;
     }
 
-    /** Takes a new member in by a link. */
-    public Admission join(Link link, NewMember person) {
+    /** Takes a new member in by a link; the token of their session, or a no when the name is taken. */
+    public Decision<String> join(Link link, NewMember person) {
         return byLink(link, sql -> members.add(sql, person, link.coordinator(), "by a link: " + link.note()));
     }
 
     /**
-     * Signs a member in by a link.
+     * Signs a member in by a link: the token of the new session.
      *
      * @param newHash of the passphrase to be valid from now on; null: the old one stays
      */
-    Admission signIn(Link link, UUID memberId, @Nullable String newHash) {
+    Decision<String> signIn(Link link, UUID memberId, @Nullable String newHash) {
         return byLink(link, sql -> {
             if (newHash != null) {
                 members.setPassphrase(sql, memberId, newHash);
@@ -48,21 +49,21 @@ public final class AdmissionStore {
         });
     }
 
-    /** Uses a link up, lets the steps given find or make the member, and opens a session, all or nothing. */
-    public Admission byLink(Link link, Function<DSLContext, UUID> steps) {
-        try {
-            return database.sql().transactionResult(inside -> {
-                DSLContext sql = inside.dsl();
-                // Using the link up locks its row, so of two people with it the second finds it spent.
-                if (!links.use(sql, link)) {
-                    return new Admission.LinkSpent();
-                }
-                UUID memberId = steps.apply(sql);
-                links.noteUser(sql, link, memberId);
-                return new Admission.Admitted(sessions.open(sql, memberId));
-            });
-        } catch (IntegrityConstraintViolationException sameName) {
-            return new Admission.NameTaken();
-        }
+    /**
+     * Uses a link up, lets the steps given find or make the member, and opens a session, all or nothing.
+     *
+     * @return the session's token; gone when somebody was quicker or the link has just expired
+     */
+    public Decision<String> byLink(Link link, Function<DSLContext, UUID> steps) {
+        return Decision.of(() -> database.sql().transactionResult(inside -> {
+            DSLContext sql = inside.dsl();
+            // Using the link up locks its row, so of two people with it the second finds it spent.
+            if (!links.use(sql, link)) {
+                throw Declined.gone(link.oneUse() ? new GroupRefusal.LinkUsed() : new GroupRefusal.LinkClosed());
+            }
+            UUID memberId = steps.apply(sql);
+            links.noteUser(sql, link, memberId);
+            return sessions.open(sql, memberId);
+        }));
     }
 }

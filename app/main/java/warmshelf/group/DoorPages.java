@@ -1,5 +1,7 @@
 package warmshelf.group;
 
+import static warmshelf.group.GroupSentences.SAY;
+
 import io.javalin.http.Context;
 import java.time.Duration;
 import warmshelf.db.Audit;
@@ -28,9 +30,7 @@ public final class DoorPages {
      */
     Link openLink(Context ctx, LinkPurpose purpose) {
         limits.take("link from " + browsers.address(ctx), 40, Duration.ofSeconds(10));
-        Link link = links.find(purpose, ctx.pathParam("token"))
-                .orElseThrow(() -> Refusal.notFound(
-                        "This link is not known here. Check that it was copied whole, or ask for a new one."));
+        Link link = links.find(purpose, ctx.pathParam("token")).orElseThrow(() -> Refusal.notFound(SAY.linkUnknown()));
         if (!link.open(audit.now())) {
             throw spent(link.used());
         }
@@ -39,11 +39,7 @@ public final class DoorPages {
 
     /** What to say of a link that lets nobody in any more. */
     static Refusal spent(boolean used) {
-        return Refusal.gone(
-                used
-                        ? "This link has been used already; it works once only. If you have joined, sign in."
-                                + " If somebody else used it, ask for a new one."
-                        : "This link has expired or was withdrawn. Ask for a new one.");
+        return Refusal.gone(used ? SAY.linkUsed() : SAY.linkClosed());
     }
 
     /** @throws Refusal when the address that the request comes from, or anyone for this name, tried too often */

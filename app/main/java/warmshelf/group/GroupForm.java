@@ -1,5 +1,7 @@
 package warmshelf.group;
 
+import static warmshelf.group.GroupSentences.SAY;
+
 import java.time.DateTimeException;
 import java.time.ZoneId;
 import java.util.List;
@@ -55,7 +57,7 @@ record GroupForm(FormReader reader, GroupProfile profile) {
         try {
             return ZoneId.of(zone);
         } catch (DateTimeException unknown) {
-            form.refuse("groupZone", "Time zone was '%s'; one such as America/Chicago is accepted.".formatted(zone));
+            form.refuse("groupZone", SAY.zoneUnknown(zone));
             return ZoneId.of("UTC");
         }
     }

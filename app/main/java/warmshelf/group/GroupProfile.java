@@ -1,5 +1,7 @@
 package warmshelf.group;
 
+import static warmshelf.group.GroupSentences.SAY;
+
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
@@ -38,7 +40,7 @@ public record GroupProfile(String name, ZoneId zone, Units units, String country
 
     private static void compare(List<String> sentences, String label, String here, String there) {
         if (!here.equals(there)) {
-            sentences.add("%s is now '%s'; you typed '%s'.".formatted(label, here, there));
+            sentences.add(SAY.isNow(label, here, there));
         }
     }
 }

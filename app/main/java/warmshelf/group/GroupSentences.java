@@ -7,4 +7,72 @@ interface GroupSentences {
     GroupSentences SAY = Sentences.of(GroupSentences.class);
 
     String onlyCoordinator(String member);
+
+    String nameTaken(String name);
+
+    String linkUsed();
+
+    String linkClosed();
+
+    String linkUnknown();
+
+    String linkOfSomebodyGone();
+
+    String openedAlready();
+
+    String noSuchPassphrase();
+
+    String countryMissing();
+
+    String postcodeSigns(String label, String code);
+
+    String notAmerican(String label, String code);
+
+    String notAmericanButSimilar(String label, String code, String similar);
+
+    String passphraseLength(String label, int length, int least, int most);
+
+    String passphraseRepeats(String label);
+
+    String passphraseIsName(String label);
+
+    String passphraseWrong();
+
+    String zoneUnknown(String zone);
+
+    String roleUnknown();
+
+    String asTheGroup();
+
+    String settingsChanged();
+
+    String settingsSaved();
+
+    String passphraseChanged();
+
+    String groupSaved();
+
+    String isNow(String label, String here, String there);
+
+    String welcome(String name);
+
+    String groupOpen(String group);
+
+    String signedOut();
+
+    String linkMade(String whom);
+
+    String signInLinkMade(String whom);
+
+    String linkNotOpen();
+
+    String linkWithdrawn();
+
+    String coordinatorNow(String member);
+
+    String plainMemberNow(String member);
+
+    String belongsAgain(String member);
+
+    String hasLeft(String member);
 }

@@ -1,8 +1,11 @@
 package warmshelf.group;
 
+import static warmshelf.group.GroupSentences.SAY;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.List;
+import warmshelf.decision.Decision;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
@@ -42,8 +45,8 @@ public final class GroupSettingsPages implements Pages {
             Respond.again(ctx, TEMPLATE, new SettingsPage(reader, version, List.of()));
             return;
         }
-        if (group.change(version, form.profile(), Visitor.of(ctx).memberId())) {
-            Respond.seeOther(ctx, "/settings/group", "The group’s settings are saved.");
+        if (group.change(version, form.profile(), Visitor.of(ctx).memberId()) instanceof Decision.Done) {
+            Respond.seeOther(ctx, "/settings/group", SAY.groupSaved());
             return;
         }
         GroupStore.Versioned newer = stored();

@@ -6,8 +6,12 @@ import java.time.ZoneId;
 import java.util.Optional;
 import java.util.UUID;
 import org.jooq.DSLContext;
+import org.jooq.InsertSetMoreStep;
+import org.jooq.exception.IntegrityConstraintViolationException;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
+import warmshelf.decision.Decision;
+import warmshelf.decision.Declined;
 import warmshelf.words.Units;
 
 /** The one row that is the group's profile. */
@@ -46,10 +50,10 @@ public final class GroupStore {
     /**
      * Opens the group within the caller's transaction.
      *
-     * @throws org.jooq.exception.IntegrityConstraintViolationException when it has been opened already
+     * @throws Declined when it has been opened already; the transaction is to end then
      */
     public void open(DSLContext sql, GroupProfile profile, UUID by) {
-        sql.insertInto(GROUP_PROFILE)
+        InsertSetMoreStep<?> row = sql.insertInto(GROUP_PROFILE)
                 .set(GROUP_PROFILE.ID, THE_ONE)
                 .set(GROUP_PROFILE.NAME, profile.name())
                 .set(GROUP_PROFILE.TIME_ZONE, profile.zone().getId())
@@ -60,14 +64,18 @@ public final class GroupStore {
                 .set(GROUP_PROFILE.COUNTRY, profile.country())
                 .set(GROUP_PROFILE.HOME_POSTCODE, profile.homePostcode())
                 .set(GROUP_PROFILE.SEASON, profile.season())
-                .set(GROUP_PROFILE.VERSION, 1)
-                .execute();
+                .set(GROUP_PROFILE.VERSION, 1);
+        try {
+            row.execute();
+        } catch (IntegrityConstraintViolationException openedMeanwhile) {
+            throw Declined.gone(new GroupRefusal.OpenedAlready());
+        }
         audit.write(sql, by, "open group", "group_profile", THE_ONE, profile.name());
     }
 
-    /** Changes the profile if it is still the version that was read; false when someone changed it meanwhile. */
-    public boolean change(int version, GroupProfile profile, UUID by) {
-        return database.sql().transactionResult(inside -> {
+    /** Changes the profile if it is still the version that was read. */
+    public Decision<GroupProfile> change(int version, GroupProfile profile, UUID by) {
+        return Decision.of(() -> database.sql().transactionResult(inside -> {
             int changed = inside.dsl()
                     .update(GROUP_PROFILE)
                     .set(GROUP_PROFILE.NAME, profile.name())
@@ -82,10 +90,11 @@ public final class GroupStore {
                     .set(GROUP_PROFILE.VERSION, version + 1)
                     .where(GROUP_PROFILE.VERSION.eq(version))
                     .execute();
-            if (changed == 1) {
-                audit.write(inside.dsl(), by, "change group", "group_profile", THE_ONE, profile.toString());
+            if (changed == 0) {
+                throw Declined.overtaken(new GroupRefusal.SettingsChanged());
             }
-            return changed == 1;
-        });
+            audit.write(inside.dsl(), by, "change group", "group_profile", THE_ONE, profile.toString());
+            return profile;
+        }));
     }
 }

@@ -1,16 +1,21 @@
 package warmshelf.group;
 
+import static warmshelf.group.GroupSentences.SAY;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Map;
+import warmshelf.decision.Decision;
 import warmshelf.web.BrowserSession;
+import warmshelf.web.Decisions;
 import warmshelf.web.Pages;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.words.Choice;
 import warmshelf.words.Countries;
 import warmshelf.words.FormReader;
+import warmshelf.words.Units;
 
 /** Joining the group by a link. */
 public final class JoinPages implements Pages {
@@ -50,16 +55,14 @@ public final class JoinPages implements Pages {
             Respond.again(ctx, TEMPLATE, new JoinPage(link, form.reader()));
             return;
         }
-        Admission admission = admissions.join(link, form.person(passphrases));
-        if (admission instanceof Admission.Admitted in) {
-            browsers.letIn(ctx, in.sessionToken());
-            Respond.seeOther(ctx, "/", "Welcome, %s. You are signed in.".formatted(form.name()));
-        } else if (admission instanceof Admission.NameTaken) {
-            form.refuseTakenName();
+        Decision<String> decision = admissions.join(link, form.person(passphrases));
+        if (decision instanceof Decision.Refused<String> taken) {
+            form.reader().refuse("name", taken.reason().words(Units.METRIC));
             Respond.again(ctx, TEMPLATE, new JoinPage(link, form.reader()));
-        } else {
-            throw DoorPages.spent(link.oneUse());
+            return;
         }
+        browsers.letIn(ctx, Decisions.doneOr(decision, Units.METRIC));
+        Respond.seeOther(ctx, "/", SAY.welcome(form.name()));
     }
 
     private Link openLink(Context ctx) {

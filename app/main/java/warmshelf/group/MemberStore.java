@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.jooq.DSLContext;
+import org.jooq.RowCountQuery;
 import org.jooq.exception.IntegrityConstraintViolationException;
 import org.jspecify.annotations.Nullable;
 import warmshelf.db.Audit;
@@ -69,23 +70,32 @@ public final class MemberStore {
     /**
      * Adds a person within the caller's transaction.
      *
-     * @throws IntegrityConstraintViolationException when the name is taken
+     * @throws Declined when the name is taken; the transaction is to end then
      */
     public UUID add(DSLContext sql, NewMember person, boolean coordinator, String how) {
         UUID id = UUID.randomUUID();
-        sql.insertInto(MEMBER)
-                .set(MEMBER.ID, id)
-                .set(MEMBER.NAME, person.name())
-                .set(MEMBER.NAME_KEY, Member.key(person.name()))
-                .set(MEMBER.ROLE, coordinator ? "coordinator" : "member")
-                .set(MEMBER.COUNTRY, person.country())
-                .set(MEMBER.POSTCODE, person.postcode())
-                .set(MEMBER.PASSPHRASE_HASH, person.passphraseHash())
-                .set(MEMBER.JOINED_AT, audit.now())
-                .set(MEMBER.VERSION, 1)
-                .execute();
+        uniquely(
+                person.name(),
+                sql.insertInto(MEMBER)
+                        .set(MEMBER.ID, id)
+                        .set(MEMBER.NAME, person.name())
+                        .set(MEMBER.NAME_KEY, Member.key(person.name()))
+                        .set(MEMBER.ROLE, coordinator ? "coordinator" : "member")
+                        .set(MEMBER.COUNTRY, person.country())
+                        .set(MEMBER.POSTCODE, person.postcode())
+                        .set(MEMBER.PASSPHRASE_HASH, person.passphraseHash())
+                        .set(MEMBER.JOINED_AT, audit.now())
+                        .set(MEMBER.VERSION, 1));
         audit.write(sql, id, "join", "member", id, how);
         return id;
+    }
+
+    private static int uniquely(String name, RowCountQuery write) {
+        try {
+            return write.execute();
+        } catch (IntegrityConstraintViolationException sameName) {
+            throw Declined.refused(new GroupRefusal.NameTaken(name));
+        }
     }
 
     /** Makes a member a coordinator or back; a no when nobody would be left to coordinate. */
@@ -108,16 +118,7 @@ public final class MemberStore {
         }));
     }
 
-    /** Notes that someone has left and signs them out everywhere; a no for the last coordinator. */
-    public Decision<UUID> leave(UUID id, UUID by) {
-        return Decision.of(() -> database.sql().transactionResult(inside -> {
-            keepACoordinator(inside.dsl(), id);
-            leave(inside.dsl(), id, by);
-            return id;
-        }));
-    }
-
-    /** Notes, within the caller's transaction, that someone who is not the last coordinator has left. */
+    /** Notes, within the caller's transaction, that someone has left, and signs them out everywhere. */
     public void leave(DSLContext sql, UUID id, UUID by) {
         sql.update(MEMBER)
                 .set(MEMBER.LEFT_AT, audit.now())
@@ -147,39 +148,31 @@ public final class MemberStore {
         audit.write(sql, by, "come back", "member", id, "");
     }
 
-    /** What became of a change to one's own entry. */
-    enum Change {
-        SAVED,
-        NAME_TAKEN,
-        CHANGED_MEANWHILE
-    }
-
     /** Changes one's own entry if it is still the version that was read. */
-    Change change(UUID id, int version, OwnSettings settings) {
-        try {
-            return database.sql().transactionResult(inside -> change(inside.dsl(), id, version, settings));
-        } catch (IntegrityConstraintViolationException sameName) {
-            return Change.NAME_TAKEN;
-        }
+    Decision<UUID> change(UUID id, int version, OwnSettings settings) {
+        return Decision.of(() -> database.sql().transactionResult(inside -> {
+            change(inside.dsl(), id, version, settings);
+            return id;
+        }));
     }
 
-    private Change change(DSLContext sql, UUID id, int version, OwnSettings settings) {
-        int changed = sql.update(MEMBER)
-                .set(MEMBER.NAME, settings.name())
-                .set(MEMBER.NAME_KEY, Member.key(settings.name()))
-                .set(MEMBER.COUNTRY, settings.country())
-                .set(MEMBER.POSTCODE, settings.postcode())
-                .set(MEMBER.TEMPERATURE_UNIT, settings.temperatureUnit())
-                .set(MEMBER.LENGTH_UNIT, settings.lengthUnit())
-                .set(MEMBER.VERSION, version + 1)
-                .where(MEMBER.ID.eq(id))
-                .and(MEMBER.VERSION.eq(version))
-                .execute();
+    private void change(DSLContext sql, UUID id, int version, OwnSettings settings) {
+        int changed = uniquely(
+                settings.name(),
+                sql.update(MEMBER)
+                        .set(MEMBER.NAME, settings.name())
+                        .set(MEMBER.NAME_KEY, Member.key(settings.name()))
+                        .set(MEMBER.COUNTRY, settings.country())
+                        .set(MEMBER.POSTCODE, settings.postcode())
+                        .set(MEMBER.TEMPERATURE_UNIT, settings.temperatureUnit())
+                        .set(MEMBER.LENGTH_UNIT, settings.lengthUnit())
+                        .set(MEMBER.VERSION, version + 1)
+                        .where(MEMBER.ID.eq(id))
+                        .and(MEMBER.VERSION.eq(version)));
         if (changed == 0) {
-            return Change.CHANGED_MEANWHILE;
+            throw Declined.overtaken(new GroupRefusal.SettingsChanged());
         }
         audit.write(sql, id, "change own settings", "member", id, settings.audited());
-        return Change.SAVED;
     }
 
     /** Sets a new passphrase within the caller's transaction and signs the member out everywhere. */

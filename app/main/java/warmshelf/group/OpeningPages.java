@@ -1,5 +1,7 @@
 package warmshelf.group;
 
+import static warmshelf.group.GroupSentences.SAY;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.Clock;
@@ -7,6 +9,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
+import warmshelf.decision.Decision;
 import warmshelf.web.BrowserSession;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
@@ -82,16 +85,12 @@ public final class OpeningPages implements Pages {
             Respond.again(ctx, TEMPLATE, new OpeningPage(reader));
             return;
         }
-        Admission admission = openings.open(link, groupForm.profile(), personForm.person(passphrases));
-        if (!(admission instanceof Admission.Admitted in)) {
+        Decision<String> decision = openings.open(link, groupForm.profile(), personForm.person(passphrases));
+        if (!(decision instanceof Decision.Done<String> in)) {
             throw alreadyOpened();
         }
-        browsers.letIn(ctx, in.sessionToken());
-        Respond.seeOther(
-                ctx,
-                "/sites",
-                "%s is open, and you are its first coordinator. Next, say where the racks stand."
-                        .formatted(groupForm.profile().name()));
+        browsers.letIn(ctx, in.value());
+        Respond.seeOther(ctx, "/sites", SAY.groupOpen(groupForm.profile().name()));
     }
 
     private Link openLink(Context ctx) {
@@ -103,7 +102,7 @@ public final class OpeningPages implements Pages {
     }
 
     private static Refusal alreadyOpened() {
-        return Refusal.gone("The group has been opened already. Sign in, or ask for an invitation.");
+        return Refusal.gone(SAY.openedAlready());
     }
 
     private record OpeningPage(

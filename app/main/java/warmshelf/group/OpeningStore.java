@@ -1,6 +1,7 @@
 package warmshelf.group;
 
 import java.util.UUID;
+import warmshelf.decision.Decision;
 
 /** Opens the group: its profile, its first coordinator and that person's session come to be together or not at all. */
 public final class OpeningStore {
@@ -18,7 +19,7 @@ public final class OpeningStore {
         return group.opened();
     }
 
-    Admission open(Link link, GroupProfile profile, NewMember person) {
+    Decision<String> open(Link link, GroupProfile profile, NewMember person) {
         return admissions.byLink(link, sql -> {
             UUID id = members.add(sql, person, true, "opened the group");
             group.open(sql, profile, id);

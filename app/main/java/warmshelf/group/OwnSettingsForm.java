@@ -24,10 +24,6 @@ record OwnSettingsForm(FormReader reader, OwnSettings settings, int version) {
                 form, new OwnSettings(name, country, postcode, own(temperature), own(length)), version);
     }
 
-    void refuseTakenName() {
-        PersonForm.refuseTakenName(reader, settings.name());
-    }
-
     /** The form filled with what is stored. */
     static FormReader of(Member member) {
         return new FormReader(Map.of(

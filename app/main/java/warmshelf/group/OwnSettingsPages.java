@@ -1,10 +1,15 @@
 package warmshelf.group;
 
+import static warmshelf.group.GroupSentences.SAY;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Map;
+import java.util.UUID;
+import warmshelf.decision.Decision;
 import warmshelf.web.BrowserSession;
+import warmshelf.web.Decisions;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
@@ -54,17 +59,15 @@ public final class OwnSettingsPages implements Pages {
             Respond.again(ctx, TEMPLATE, new SettingsPage(form.reader(), empty()));
             return;
         }
-        switch (members.change(Visitor.of(ctx).memberId(), form.version(), form.settings())) {
-            case SAVED -> Respond.seeOther(ctx, "/settings", "Your settings are saved.");
-            case NAME_TAKEN -> {
-                form.refuseTakenName();
-                Respond.again(ctx, TEMPLATE, new SettingsPage(form.reader(), empty()));
-            }
-            case CHANGED_MEANWHILE ->
-                throw Refusal.conflict(
-                        "These settings were changed meanwhile, perhaps on another device, so nothing was saved."
-                                + " Open the settings again to see them as they are now.");
+        Visitor visitor = Visitor.of(ctx);
+        Decision<UUID> decision = members.change(visitor.memberId(), form.version(), form.settings());
+        if (decision instanceof Decision.Refused<UUID> taken) {
+            form.reader().refuse("name", taken.reason().words(visitor.units()));
+            Respond.again(ctx, TEMPLATE, new SettingsPage(form.reader(), empty()));
+            return;
         }
+        Decisions.doneOr(decision, visitor.units());
+        Respond.seeOther(ctx, "/settings", SAY.settingsSaved());
     }
 
     private void changePassphrase(Context ctx) {
@@ -74,7 +77,7 @@ public final class OwnSettingsPages implements Pages {
         String current = form.requiredText("current", "Passphrase now", Passphrases.LONGEST);
         String next = PassphraseRule.read(form, "passphrase", "New passphrase", visitor.name());
         if (form.ok() && !passphrases.fits(current, members.passphraseHash(visitor.memberId()))) {
-            form.refuse("current", "Passphrase now is not the one you sign in with.");
+            form.refuse("current", SAY.passphraseWrong());
         }
         if (!form.ok()) {
             Respond.again(ctx, TEMPLATE, new SettingsPage(OwnSettingsForm.of(me(ctx)), form));
@@ -82,7 +85,7 @@ public final class OwnSettingsPages implements Pages {
         }
         String hash = passphrases.hash(next);
         browsers.letIn(ctx, admissions.changePassphrase(visitor.memberId(), hash));
-        Respond.seeOther(ctx, "/settings", "Your passphrase is changed; other devices are signed out.");
+        Respond.seeOther(ctx, "/settings", SAY.passphraseChanged());
     }
 
     private Member me(Context ctx) {
@@ -99,7 +102,7 @@ public final class OwnSettingsPages implements Pages {
             List<Choice> countries,
             List<Choice> temperatures,
             List<Choice> lengths) {
-        private static final Choice AS_THE_GROUP = new Choice(OwnSettingsForm.AS_THE_GROUP, "As the group shows them");
+        private static final Choice AS_THE_GROUP = new Choice(OwnSettingsForm.AS_THE_GROUP, SAY.asTheGroup());
         private static final List<Choice> TEMPERATURES =
                 List.of(AS_THE_GROUP, GroupChoices.CELSIUS, GroupChoices.FAHRENHEIT);
         private static final List<Choice> LENGTHS =

@@ -1,5 +1,7 @@
 package warmshelf.group;
 
+import static warmshelf.group.GroupSentences.SAY;
+
 import warmshelf.words.FormReader;
 
 /** Which passphrases are accepted. Length counts; kinds of characters do not (as NIST SP 800-63B has it). */
@@ -13,14 +15,11 @@ final class PassphraseRule {
         String passphrase = form.text(field);
         int length = passphrase.codePointCount(0, passphrase.length());
         if (length < Passphrases.SHORTEST || length > Passphrases.LONGEST) {
-            form.refuse(
-                    field,
-                    "%s has %,d characters; from %d to %d are accepted. A few plain words are good."
-                            .formatted(label, length, Passphrases.SHORTEST, Passphrases.LONGEST));
+            form.refuse(field, SAY.passphraseLength(label, length, Passphrases.SHORTEST, Passphrases.LONGEST));
         } else if (passphrase.codePoints().distinct().count() < FEWEST_DIFFERENT) {
-            form.refuse(field, label + " repeats the same few characters; a few plain words are better.");
+            form.refuse(field, SAY.passphraseRepeats(label));
         } else if (Member.key(passphrase).equals(Member.key(name))) {
-            form.refuse(field, label + " is your name; a few words that nobody expects are better.");
+            form.refuse(field, SAY.passphraseIsName(label));
         }
         return passphrase;
     }

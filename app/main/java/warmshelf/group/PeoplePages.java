@@ -1,5 +1,7 @@
 package warmshelf.group;
 
+import static warmshelf.group.GroupSentences.SAY;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
@@ -60,42 +62,39 @@ public final class PeoplePages implements Pages {
         }
         String token = links.makeInvite(
                 role.equals("coordinator"), note, Visitor.of(ctx).memberId());
-        showLink(ctx, LinkPurpose.JOIN.address(token), "The link for %s is made.".formatted(note));
+        showLink(ctx, LinkPurpose.JOIN.address(token), SAY.linkMade(note));
     }
 
     private void withdraw(Context ctx) {
         if (!links.withdraw(ctx.pathParam("hash"), Visitor.of(ctx).memberId())) {
-            throw Refusal.gone("This link was no longer open, so there is nothing to withdraw.");
+            throw Refusal.gone(SAY.linkNotOpen());
         }
-        Respond.seeOther(ctx, "/people", "The link is withdrawn and lets nobody in any more.");
+        Respond.seeOther(ctx, "/people", SAY.linkWithdrawn());
     }
 
     private void changeRole(Context ctx) {
         Member member = presentMember(ctx);
         String role = new FormReader(ctx.formParamMap()).text("role");
         if (!role.equals("coordinator") && !role.equals("member")) {
-            throw Refusal.of(
-                    HttpStatus.UNPROCESSABLE_CONTENT, "Role is not one of those accepted: member or coordinator.");
+            throw Refusal.of(HttpStatus.UNPROCESSABLE_CONTENT, SAY.roleUnknown());
         }
         boolean coordinator = role.equals("coordinator");
         Visitor visitor = Visitor.of(ctx);
         Decisions.doneOr(members.setCoordinator(member.id(), coordinator, visitor.memberId()), visitor.units());
         Respond.seeOther(
-                ctx,
-                "/people",
-                "%s is %s now.".formatted(member.name(), coordinator ? "a coordinator" : "a plain member"));
+                ctx, "/people", coordinator ? SAY.coordinatorNow(member.name()) : SAY.plainMemberNow(member.name()));
     }
 
     private void makeSignInLink(Context ctx) {
         Member member = presentMember(ctx);
         String token = links.makeSignIn(member, Visitor.of(ctx).memberId(), 1);
-        showLink(ctx, LinkPurpose.SIGN_IN.address(token), "The sign-in link for %s is made.".formatted(member.name()));
+        showLink(ctx, LinkPurpose.SIGN_IN.address(token), SAY.signInLinkMade(member.name()));
     }
 
     private void comeBack(Context ctx) {
         Member member = member(ctx);
         members.comeBack(member.id(), Visitor.of(ctx).memberId());
-        Respond.seeOther(ctx, "/people", member.name() + " belongs to the group again, as a member.");
+        Respond.seeOther(ctx, "/people", SAY.belongsAgain(member.name()));
     }
 
     private void showLink(Context ctx, String address, String notice) {
@@ -106,7 +105,7 @@ public final class PeoplePages implements Pages {
     private Member presentMember(Context ctx) {
         Member member = member(ctx);
         if (!member.present()) {
-            throw Refusal.conflict(member.name() + " has left the group, so this cannot be done.");
+            throw Refusal.conflict(SAY.hasLeft(member.name()));
         }
         return member;
     }

@@ -34,15 +34,4 @@ public record PersonForm(FormReader reader, String name, String country, String 
     public NewMember person(Passphrases passphrases) {
         return new NewMember(name, country, postcode, passphrases.hash(passphrase));
     }
-
-    public void refuseTakenName() {
-        refuseTakenName(reader, name);
-    }
-
-    static void refuseTakenName(FormReader form, String name) {
-        form.refuse(
-                "name",
-                "Your name was '%s', which somebody here has already; add a letter or your street, or sign in if it is you."
-                        .formatted(name));
-    }
 }

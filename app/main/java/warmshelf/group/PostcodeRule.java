@@ -1,5 +1,7 @@
 package warmshelf.group;
 
+import static warmshelf.group.GroupSentences.SAY;
+
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -17,7 +19,7 @@ public final class PostcodeRule {
     public static String readCountry(FormReader form, String field) {
         String country = form.text(field).toUpperCase(Locale.ROOT);
         if (!Countries.codes().contains(country)) {
-            form.refuse(field, "Country is not filled in; please choose one from the list.");
+            form.refuse(field, SAY.countryMissing());
         }
         return country;
     }
@@ -30,24 +32,21 @@ public final class PostcodeRule {
         }
         if (!country.equals(Postcodes.UNITED_STATES)) {
             if (!code.matches("[A-Z0-9][A-Z0-9 -]*")) {
-                form.refuse(
-                        field, "%s was '%s'; letters, digits, spaces and hyphens are accepted.".formatted(label, code));
+                form.refuse(field, SAY.postcodeSigns(label, code));
             }
             return code;
         }
         return Postcodes.bundled().find(country, code).map(PostcodePlace::code).orElseGet(() -> {
-            form.refuse(
-                    field,
-                    "%s was '%s', which is not one of the United States; %s.".formatted(label, code, similar(code)));
+            form.refuse(field, notAmerican(label, code));
             return code;
         });
     }
 
-    private static String similar(String code) {
+    private static String notAmerican(String label, String code) {
         List<PostcodePlace> similar = Postcodes.bundled().similarTo(code);
         return similar.isEmpty()
-                ? "five digits are accepted"
-                : "similar ones are "
-                        + similar.stream().map(PostcodePlace::name).collect(Collectors.joining("; "));
+                ? SAY.notAmerican(label, code)
+                : SAY.notAmericanButSimilar(
+                        label, code, similar.stream().map(PostcodePlace::name).collect(Collectors.joining("; ")));
     }
 }

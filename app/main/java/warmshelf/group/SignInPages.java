@@ -1,5 +1,7 @@
 package warmshelf.group;
 
+import static warmshelf.group.GroupSentences.SAY;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
@@ -8,12 +10,14 @@ import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import warmshelf.web.BrowserSession;
+import warmshelf.web.Decisions;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
 import warmshelf.words.FormReader;
+import warmshelf.words.Units;
 
 /** Signing in by passphrase or by a link, and signing out. */
 public final class SignInPages implements Pages {
@@ -75,9 +79,7 @@ public final class SignInPages implements Pages {
                 ctx.redirect(then, HttpStatus.SEE_OTHER);
                 return;
             }
-            form.refuse(
-                    "name",
-                    "No one here has this name with this passphrase. Check both, or ask a coordinator for a sign-in link.");
+            form.refuse("name", SAY.noSuchPassphrase());
         }
         Respond.again(ctx, "group/sign-in.peb", new SignInPage(form, then));
     }
@@ -99,12 +101,8 @@ public final class SignInPages implements Pages {
             return;
         }
         @Nullable String hash = newPassphrase ? passphrases.hash(passphrase) : null;
-        if (admissions.signIn(link, memberId, hash) instanceof Admission.Admitted in) {
-            browsers.letIn(ctx, in.sessionToken());
-            ctx.redirect(LocalPath.HOME, HttpStatus.SEE_OTHER);
-        } else {
-            throw DoorPages.spent(link.oneUse());
-        }
+        browsers.letIn(ctx, Decisions.doneOr(admissions.signIn(link, memberId, hash), Units.METRIC));
+        ctx.redirect(LocalPath.HOME, HttpStatus.SEE_OTHER);
     }
 
     private Link openLink(Context ctx) {
@@ -116,12 +114,12 @@ public final class SignInPages implements Pages {
                 .flatMap(members::find)
                 .filter(Member::present)
                 .map(Member::id)
-                .orElseThrow(() -> Refusal.gone("This link was for someone who has left the group."));
+                .orElseThrow(() -> Refusal.gone(SAY.linkOfSomebodyGone()));
     }
 
     private void signOut(Context ctx) {
         browsers.signOut(ctx);
-        Respond.seeOther(ctx, "/sign-in", "You are signed out.");
+        Respond.seeOther(ctx, "/sign-in", SAY.signedOut());
     }
 
     /** @param then the page that was asked for */

@@ -14,6 +14,9 @@ public final class Decisions {
         if (decision instanceof Decision.Done) {
             return HttpStatus.OK;
         }
+        if (decision instanceof Decision.Gone) {
+            return HttpStatus.GONE;
+        }
         return decision instanceof Decision.Missing ? HttpStatus.NOT_FOUND : HttpStatus.CONFLICT;
     }
 

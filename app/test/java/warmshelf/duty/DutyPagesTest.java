@@ -135,8 +135,15 @@ class DutyPagesTest {
     void a_day_to_come_of_someone_who_has_left_stays_until_somebody_else_is_chosen() {
         String field = "duty/" + site + "/2027-03-05";
         cellar.coordinator().post("/duty", Map.of(field, priya));
-        new MemberStore(cellar.group().database(), cellar.group().audit())
-                .leave(UUID.fromString(priya), cellar.group().coordinator().id());
+        MemberStore members =
+                new MemberStore(cellar.group().database(), cellar.group().audit());
+        cellar.group()
+                .database()
+                .sql()
+                .transaction(inside -> members.leave(
+                        inside.dsl(),
+                        UUID.fromString(priya),
+                        cellar.group().coordinator().id()));
         assertThat(cellar.coordinator().get("/duty").body()).contains(" selected>Priya Nair (has left)<");
 
         cellar.coordinator().post("/duty", Map.of(field, priya, field.replace("duty/", "was/"), priya));

@@ -13,6 +13,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import warmshelf.decision.Decision;
 import warmshelf.testing.StoreContract;
 import warmshelf.words.Units;
 
@@ -68,11 +69,11 @@ abstract class LinkStoreContract extends StoreContract {
         String token = links.makeInvite(false, "x", ilse);
         Link link = links.find(LinkPurpose.JOIN, token).orElseThrow();
 
-        Admission taken = admissions.join(link, new NewMember("ilse brandt", "US", "55803", "hash"));
-        Admission in = admissions.join(link, new NewMember("Tom Okafor", "US", "55803", "hash"));
+        Decision<String> taken = admissions.join(link, new NewMember("ilse brandt", "US", "55803", "hash"));
+        Decision<String> in = admissions.join(link, new NewMember("Tom Okafor", "US", "55803", "hash"));
 
-        assertThat(taken).isInstanceOf(Admission.NameTaken.class);
-        assertThat(in).isInstanceOf(Admission.Admitted.class);
+        assertThat(taken.refusal()).contains(new GroupRefusal.NameTaken("ilse brandt"));
+        assertThat(in).isInstanceOf(Decision.Done.class);
         assertThat(links.find(LinkPurpose.JOIN, token).orElseThrow().used()).isTrue();
     }
 

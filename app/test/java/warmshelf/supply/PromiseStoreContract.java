@@ -3,7 +3,6 @@ package warmshelf.supply;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static warmshelf.db.generated.Tables.AUDIT_LINE;
-import static warmshelf.testing.Decided.done;
 
 import java.util.UUID;
 import org.jooq.exception.DataAccessException;
@@ -75,8 +74,7 @@ abstract class PromiseStoreContract extends StoreContract {
         promises.bring(brought, priya);
         promises.add(UUID.randomUUID(), 2027, COMPOST, priya);
 
-        members.setCoordinator(tom, true, tom);
-        done(members.leave(priya, tom));
+        database().sql().transaction(inside -> members.leave(inside.dsl(), priya, tom));
 
         assertThat(promises.ofSeason(2027)).extracting(Promise::id).containsExactly(brought);
         members.comeBack(priya, tom);

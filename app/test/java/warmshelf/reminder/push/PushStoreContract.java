@@ -213,7 +213,7 @@ abstract class PushStoreContract extends StoreContract {
         notices.lay(room.tom(), notice("alarm 1"));
         MemberStore members = new MemberStore(database(), audit());
         UUID ilse = room.priya();
-        members.leave(room.tom(), ilse);
+        database().sql().transaction(inside -> members.leave(inside.dsl(), room.tom(), ilse));
 
         assertThat(notices.take()).isEmpty();
         addresses.endOver();
