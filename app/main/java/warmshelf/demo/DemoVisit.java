@@ -95,7 +95,7 @@ final class DemoVisit {
             int lost = plant.row().furthest() == SowingStage.GIVEN_UP ? plant.upOn(look.day()) - 3 : 4;
             return look.lost(lostBefore + Math.max(0, lost))
                     .problem(Problem.DAMPING_OFF)
-                    .note("Took the fallen ones out.");
+                    .note("Stood it by itself and took the fallen ones out.");
         }
         if (plant.meets("dry")) {
             return look.problem(Problem.DRY).note("Dry at the edges; stood it in water for ten minutes.");

@@ -17,6 +17,7 @@ public enum Topic {
     WATERING("watering"),
     FIRST_LOOK("first-look", Handled.SEED),
     DAMPING_OFF("damping-off"),
+    PESTS("pests"),
     MOVE_TO_CELLS("move-to-cells", Handled.SEED),
     OFF_HEAT("off-heat"),
     LIGHT("light"),

@@ -10,6 +10,8 @@ public enum Problem {
     WET("wet", "watering"),
     MOULD("mould", "first-look"),
     DAMPING_OFF("damping-off", "damping-off"),
+    PESTS("pests", "pests"),
+    VIRUS("virus", "pests"),
     TOO_HOT("too-hot", "bottom-heat"),
     TOO_COLD("too-cold", "bottom-heat"),
     NO_LABEL("no-label", "labels"),
@@ -17,6 +19,7 @@ public enum Problem {
     TORN("torn", "labels"),
     OTHER("other", "first-look");
 
+    private static final Set<Problem> SPREADING = EnumSet.of(PESTS, VIRUS);
     private static final Set<Problem> BEFORE_SOWING =
             EnumSet.of(WET, MOULD, TOO_HOT, TOO_COLD, NO_LABEL, SEED_MISSING, TORN, OTHER);
 
@@ -53,6 +56,11 @@ public enum Problem {
     /** The word of the how-to page that tells more of it. */
     public String guide() {
         return guide;
+    }
+
+    /** Whether it goes from tray to tray over a whole rack, so that the rack is held until a coordinator clears it. */
+    public boolean spreads() {
+        return SPREADING.contains(this);
     }
 
     /** Whether it can be met with while the seed is not sown. */

@@ -38,8 +38,8 @@ record SowingNeeds(
     static final double USUAL_DEPTH_MM = 6;
     /** For seed that needs light: our assumption. */
     static final double DUSTING_MM = 2;
-    /** Half of a small cup of half and half: our assumption. */
-    static final double SOAK_ML = 25;
+    /** A tenth of a small cup of 50 ml, as the how-to mixes it: our assumption. */
+    static final double SOAK_ML = 5;
     /** What the form for asking offers first. */
     static final int USUAL_TRAY = 72;
 

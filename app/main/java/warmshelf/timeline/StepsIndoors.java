@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import warmshelf.crop.Method;
+import warmshelf.crop.SlowSeedlings;
 import warmshelf.crop.UsualSowing;
 import warmshelf.guide.PracticeDays;
 import warmshelf.words.Counted;
@@ -15,6 +16,8 @@ record StepsIndoors(TimelineQuestion question, ExpectedEmergence emergence, Sowi
             PracticeDays.of("checks", "first look into bags").least();
     private static final LikelyDays TRUE_LEAVES =
             LikelyDays.of(PracticeDays.of("feed", "first true leaves after coming up"));
+    private static final LikelyDays SLOW_TRUE_LEAVES =
+            LikelyDays.of(PracticeDays.of("feed", "first true leaves of slow seedlings"));
     private static final LikelyDays FULL_CELL =
             LikelyDays.of(PracticeDays.of("potting on", "full cell after coming up"));
     // Fewer days in the pot than this are not worth the move.
@@ -98,10 +101,11 @@ record StepsIndoors(TimelineQuestion question, ExpectedEmergence emergence, Sowi
 
     private void addGrowingOn(StepList steps, DateWindow up, DateWindow hardenOff) {
         Seen seen = question.seen();
+        boolean slow = SlowSeedlings.has(question.crop());
         steps.add(
                 Step.FIRST_FEED,
-                up.plus(TRUE_LEAVES).notAfter(hardenOff),
-                Step.FIRST_FEED.why("why", Map.of(), question.units()),
+                up.plus(slow ? SLOW_TRUE_LEAVES : TRUE_LEAVES).notAfter(hardenOff),
+                Step.FIRST_FEED.why("why", Map.of("isSlow", slow), question.units()),
                 seen.firstFeed());
         DateWindow pot = up.plus(FULL_CELL);
         boolean worthIt = !pot.ideal().plusDays(LEAST_DAYS_IN_POT).isAfter(hardenOff.ideal());

@@ -10,6 +10,10 @@ import java.util.stream.LongStream;
  */
 public record Units(TemperatureUnit temperature, LengthUnit length) {
 
+    /** From here on inches are nearer to a quarter than to an eighth. */
+    private static final double LEAST_QUARTER = 0.1875;
+
+    private static final double LEAST_EIGHTH = 0.0625;
     public static final double METRES_PER_FOOT = 0.3048;
     private static final double KILOMETRES_PER_MILE = 1.609344;
 
@@ -65,9 +69,9 @@ public record Units(TemperatureUnit temperature, LengthUnit length) {
         return inFahrenheit() ? temperature(celsius) : trimmed(celsius, 1).replace('-', '−') + " °C";
     }
 
-    /** For example '24–30 °C'. */
+    /** For example '24–30 °C'; '20 °C' where both ends read the same. */
     public String temperatureRange(double lowC, double highC) {
-        return degrees(lowC) + "–" + temperature(highC);
+        return degrees(lowC) == degrees(highC) ? temperature(highC) : degrees(lowC) + "–" + temperature(highC);
     }
 
     /**
@@ -158,10 +162,14 @@ public record Units(TemperatureUnit temperature, LengthUnit length) {
         return Numbers.hundredths(millilitres / (inInches() ? ML_PER_QUART : 1000));
     }
 
-    /** For example '0.6 cm' or '0.25 in'. */
+    /** For example '0.6 cm' or '0.25 in'. Nobody measures finer than an eighth of an inch. */
     public String length(double millimetres) {
         if (inInches()) {
-            return trimmed(roundedInches(millimetres / length.millimetres()), 2) + " in";
+            double inches = millimetres / length.millimetres();
+            if (inches > 0 && inches < LEAST_QUARTER) {
+                return inches < LEAST_EIGHTH ? "under ⅛ in" : "⅛ in";
+            }
+            return trimmed(roundedInches(inches), 2) + " in";
         }
         return trimmed(millimetres / length.millimetres(), 1) + " cm";
     }
@@ -182,12 +190,9 @@ public record Units(TemperatureUnit temperature, LengthUnit length) {
         return Counted.of(miles, "mile", "miles");
     }
 
-    /** As people say inches: halves from two inches up, quarters below, and finer only under a quarter. */
+    /** As people say inches: halves from two inches up, quarters below. */
     private static double roundedInches(double inches) {
-        if (inches >= 1.9) {
-            return Math.round(inches * 2) / 2.0;
-        }
-        return inches >= 0.2 ? Math.round(inches * 4) / 4.0 : inches;
+        return inches >= 1.9 ? Math.round(inches * 2) / 2.0 : Math.round(inches * 4) / 4.0;
     }
 
     private static String trimmed(double value, int decimals) {

@@ -96,7 +96,7 @@ class SowingNeedsTest {
                 .as("half a tray, bought whole")
                 .isEqualTo(1);
         assertThat(needs.of(SupplyItem.LABELS)).as("bag, cells, six pots").isEqualTo(8);
-        assertThat(needs.of(SupplyItem.PEROXIDE)).isEqualTo(25);
+        assertThat(needs.of(SupplyItem.PEROXIDE)).isEqualTo(5);
     }
 
     @Test
