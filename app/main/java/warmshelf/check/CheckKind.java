@@ -9,6 +9,8 @@ import warmshelf.timeline.Step;
 
 /** What is due at a sowing or a mat. */
 public enum CheckKind {
+    CHILL("chill", EntryStep.CHILLED),
+    CHILL_LOOK("chill-look", EntryStep.LOOK),
     SOAK("soak", EntryStep.SOAKED),
     SOW("sow", EntryStep.SOWN),
     BAG_LOOK("first-look", Method.BAG, EntryStep.LOOK),
@@ -71,7 +73,11 @@ public enum CheckKind {
 
     /** The word of the how-to page that tells more of it. */
     public String guide() {
-        return this == MAT_READING ? "bottom-heat" : part;
+        return switch (this) {
+            case MAT_READING -> "bottom-heat";
+            case CHILL_LOOK -> "chill";
+            default -> part;
+        };
     }
 
     /** The step of the timeline that makes it due, where one does. */

@@ -11,6 +11,7 @@ import warmshelf.crop.Method;
 import warmshelf.guide.PracticeDays;
 import warmshelf.sowing.Progress;
 import warmshelf.sowing.SowingStage;
+import warmshelf.timeline.ColdSpell;
 import warmshelf.timeline.Step;
 import warmshelf.timeline.TimelineStep;
 
@@ -24,12 +25,15 @@ public final class ChecksDue {
     private static final int FIRST_BAG_LOOK_DAY =
             PracticeDays.of("checks", "first look into bags").least();
 
+    private static final int DAYS_BETWEEN_LOOKS_IN_THE_COLD =
+            PracticeDays.of("chilling", "days between looks").least();
+
     private ChecksDue() {}
 
     /** What is due at a sowing on a day, the most pressing first; empty when nothing is. */
     public static List<Check> on(LocalDate today, Subject subject) {
         return switch (subject.progress().stage()) {
-            case PLANNED, SOAKED -> beforeSowing(today, subject);
+            case PLANNED, CHILLED, SOAKED -> beforeSowing(today, subject);
             case SOWN, SPROUTING, IN_CELLS, EMERGED -> waitingForSeed(today, subject);
             case UNDER_LIGHT, FED, POTTED_ON, HARDENING_OFF -> growingOn(today, subject);
             case PLANTED_OUT, GIVEN_UP, WITHDRAWN -> List.of();
@@ -38,17 +42,36 @@ public final class ChecksDue {
 
     private static List<Check> beforeSowing(LocalDate today, Subject subject) {
         Optional<LocalDate> sowOn = sowingDay(subject);
-        if (sowOn.isEmpty()) {
-            return List.of();
+        if (sowOn.isEmpty() || today.isBefore(sowOn.get().minusDays(1))) {
+            return inTheCold(today, subject, sowOn);
         }
-        boolean soaks =
-                subject.step(Step.SOAK).isPresent() && subject.progress().stage() == SowingStage.PLANNED;
+        boolean soaks = subject.step(Step.SOAK).isPresent()
+                && subject.progress().stage().compareTo(SowingStage.SOAKED) < 0;
         if (!today.isBefore(sowOn.get())) {
             return List.of(check(today, CheckKind.SOW, sowOn.get(), subject, late(today, sowOn.get())));
         }
-        return soaks && today.equals(sowOn.get().minusDays(1))
-                ? List.of(check(today, CheckKind.SOAK, today, subject, null))
-                : List.of();
+        return soaks ? List.of(check(today, CheckKind.SOAK, today, subject, null)) : List.of();
+    }
+
+    /** Seed that wants cold is put into it so long before its sowing, and looked at once a week from then on. */
+    private static List<Check> inTheCold(LocalDate today, Subject subject, Optional<LocalDate> sowOn) {
+        LocalDate chilled = subject.progress().seen().chilled();
+        LocalDate last = subject.progress().lastLookOn();
+        if (chilled != null && last != null) {
+            LocalDate next = last.plusDays(DAYS_BETWEEN_LOOKS_IN_THE_COLD);
+            return today.isBefore(next)
+                    ? List.of()
+                    : List.of(check(today, CheckKind.CHILL_LOOK, next, subject, late(today, next)));
+        }
+        return subject
+                .step(Step.CHILL)
+                .map(step -> sowOn.flatMap(day ->
+                                ColdSpell.of(subject.sowing().crop()).map(cold -> day.minusDays(cold.usualDays())))
+                        .orElse(step.ideal()))
+                .filter(day -> !today.isBefore(day))
+                .map(day -> check(today, CheckKind.CHILL, day, subject, late(today, day)))
+                .stream()
+                .toList();
     }
 
     /** A placed sowing starts with its stay; one that needs no mat on its ideal day; one still waiting not at all. */

@@ -7,10 +7,12 @@ import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.LitPlace;
 import warmshelf.allocation.Stay;
+import warmshelf.sowing.EntryStep;
 import warmshelf.sowing.History;
 import warmshelf.sowing.Problem;
 import warmshelf.sowing.Progress;
 import warmshelf.sowing.Sowing;
+import warmshelf.timeline.ColdSpell;
 import warmshelf.words.Choice;
 import warmshelf.words.FormReader;
 
@@ -46,6 +48,8 @@ record TickPage(
                 history.lightBooked(today),
                 form.text("supersedes"),
                 TickRules.open(sowing.method(), sowing.stage()).stream()
+                        .filter(step -> step != EntryStep.CHILLED
+                                || ColdSpell.of(sowing.crop()).isPresent())
                         .map(step -> new Choice(step.word(), step.done()))
                         .toList(),
                 problems(sowing.stage().isBeforeSowing()),

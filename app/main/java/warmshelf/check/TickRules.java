@@ -16,7 +16,8 @@ final class TickRules {
     /** The steps that may be entered now. */
     static Set<EntryStep> open(Method method, SowingStage stage) {
         return switch (stage) {
-            case PLANNED -> EnumSet.of(EntryStep.LOOK, EntryStep.SOAKED, EntryStep.SOWN);
+            case PLANNED -> EnumSet.of(EntryStep.LOOK, EntryStep.CHILLED, EntryStep.SOAKED, EntryStep.SOWN);
+            case CHILLED -> EnumSet.of(EntryStep.LOOK, EntryStep.SOAKED, EntryStep.SOWN);
             case SOAKED -> EnumSet.of(EntryStep.LOOK, EntryStep.SOWN);
             case SOWN ->
                 method == Method.BAG

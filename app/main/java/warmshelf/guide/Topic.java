@@ -9,6 +9,7 @@ import warmshelf.crop.Handled;
 /** What the guide tells of, in the order of a sowing; a step of the timeline has the same word here as there. */
 public enum Topic {
     SEED_TEST("seed-test", Handled.SEED),
+    CHILL("chill", Handled.SEED),
     SOAK("soak", Handled.SEED),
     LABELS("labels", Handled.SEED, Handled.YOUNG_PLANT),
     SOW("sow", Handled.SOWING, Handled.SEED),

@@ -5,6 +5,7 @@ import warmshelf.guide.Advice;
 /** What an entry tells of: a look, or a step that was done. */
 public enum EntryStep {
     LOOK("look", "looked"),
+    CHILLED("chilled", "put into the cold"),
     SOAKED("soaked", "put to soak"),
     SOWN("sown", "sown"),
     MOVED_TO_CELLS("moved-to-cells", "moved to cells"),

@@ -21,7 +21,6 @@ import warmshelf.db.Database;
 
 /** Keeps what members ask of each other's seed, and the answers. */
 public final class LotRequestStore {
-    private static final List<String> BEFORE_SOWING = List.of(SowingStage.PLANNED.word(), SowingStage.SOAKED.word());
 
     private final DSLContext sql;
     private final Audit audit;
@@ -58,7 +57,7 @@ public final class LotRequestStore {
         return rows(
                 sql,
                 LOT_REQUEST,
-                SOWING.STAGE.in(BEFORE_SOWING).and(LOT_REQUEST.STATE.ne(LotRequest.State.GIVEN.word())));
+                SOWING.STAGE.in(SowingStage.BEFORE_SOWING).and(LOT_REQUEST.STATE.ne(LotRequest.State.GIVEN.word())));
     }
 
     /** Asks the lot's owner for the seed of a sowing, in place of what was asked for it before. */

@@ -80,9 +80,7 @@ public final class LotUseStore implements LotUse, SeedHoldStore {
     public Map<UUID, Meant> meant(int season) {
         return sql.select(SOWING.LOT_ID, DSL.count(), DSL.sum(SOWING.PLANTS_WANTED))
                 .from(SOWING)
-                .where(
-                        SowingStore.ofSeason(season),
-                        SOWING.STAGE.in(SowingStage.PLANNED.word(), SowingStage.SOAKED.word()))
+                .where(SowingStore.ofSeason(season), SOWING.STAGE.in(SowingStage.BEFORE_SOWING))
                 .groupBy(SOWING.LOT_ID)
                 .fetchMap(
                         row -> row.value1(),
@@ -90,13 +88,13 @@ public final class LotUseStore implements LotUse, SeedHoldStore {
     }
 
     /**
-     * Soaked seed is out of its packet; of what is only planned, what was refused a place, or whose seed was refused or is gone,
+     * Chilled and soaked seed is out of its packet; of what is only planned, what was refused a place, or whose seed was refused or is gone,
      * holds none.
      */
     @Override
     public Map<UUID, List<SeedHold>> holds(DSLContext from, Collection<UUID> lotIds) {
         Condition wanted = SOWING.STAGE
-                .eq(SowingStage.SOAKED.word())
+                .in(SowingStage.CHILLED.word(), SowingStage.SOAKED.word())
                 .or(SOWING.STAGE
                         .eq(SowingStage.PLANNED.word())
                         .and(SPACE_REQUEST.STATE.isNull().or(SPACE_REQUEST.STATE.in(HOLDING))));

@@ -129,6 +129,7 @@ public record Progress(
             // A tray of cells leaves the heat because it is up: who says so need not also count.
             LocalDate emerged = firstUp == null && method == Method.CELLS ? offHeat() : firstUp;
             Seen seen = new Seen(
+                    done(EntryStep.CHILLED),
                     done(EntryStep.SOAKED),
                     done(EntryStep.SOWN),
                     firstSprout,
@@ -176,7 +177,10 @@ public record Progress(
             if (seen.sown() != null) {
                 return SowingStage.SOWN;
             }
-            return seen.soaked() != null ? SowingStage.SOAKED : SowingStage.PLANNED;
+            if (seen.soaked() != null) {
+                return SowingStage.SOAKED;
+            }
+            return seen.chilled() != null ? SowingStage.CHILLED : SowingStage.PLANNED;
         }
     }
 }

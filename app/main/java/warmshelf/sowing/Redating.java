@@ -117,6 +117,7 @@ final class Redating {
 
     private @Nullable Step stepOf(Entry entry, boolean firstShown) {
         return switch (entry.step()) {
+            case CHILLED -> Step.CHILL;
             case SOAKED -> Step.SOAK;
             case SOWN -> Step.SOW;
             case MOVED_TO_CELLS -> Step.MOVE_TO_CELLS;

@@ -1,8 +1,13 @@
 package warmshelf.sowing;
 
+import java.util.Arrays;
+import java.util.List;
+
 /** How far a sowing has come, in the order in which plants go through it. */
 public enum SowingStage {
     PLANNED("planned"),
+    /** Its seed lies cold and moist. */
+    CHILLED("chilled"),
     SOAKED("soaked"),
     SOWN("sown"),
     /** Roots show in the bag. */
@@ -17,6 +22,12 @@ public enum SowingStage {
     PLANTED_OUT("planted-out"),
     GIVEN_UP("given-up"),
     WITHDRAWN("withdrawn");
+
+    /** The words of the stages in which nothing is in compost or paper yet. */
+    public static final List<String> BEFORE_SOWING = Arrays.stream(values())
+            .filter(SowingStage::isBeforeSowing)
+            .map(SowingStage::word)
+            .toList();
 
     private final String word;
 
@@ -41,7 +52,7 @@ public enum SowingStage {
 
     /** Not yet in compost or paper. */
     public boolean isBeforeSowing() {
-        return this == PLANNED || this == SOAKED;
+        return this == PLANNED || this == CHILLED || this == SOAKED;
     }
 
     /** In compost or paper and nothing of it above ground. */

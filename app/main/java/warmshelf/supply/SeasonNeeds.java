@@ -42,7 +42,7 @@ record SeasonNeeds(SowingPlanner planner, Map<UUID, Integer> cellsInTray, LocalD
                 sowing.cells(),
                 cellsInTray.get(sowing.id()),
                 sowing.treatedSeed(),
-                stage == SowingStage.PLANNED && isToCome(timeline, Step.SOAK),
+                stage.compareTo(SowingStage.SOAKED) < 0 && isToCome(timeline, Step.SOAK),
                 toBeSown,
                 toBeSown || inTheBag,
                 isToCome(timeline, Step.POT_ON));

@@ -5,6 +5,7 @@ import org.jspecify.annotations.Nullable;
 
 /** The days on which things really happened; null: not yet. */
 public record Seen(
+        @Nullable LocalDate chilled,
         @Nullable LocalDate soaked,
         @Nullable LocalDate sown,
         @Nullable LocalDate firstSprout,
@@ -16,7 +17,8 @@ public record Seen(
         @Nullable LocalDate pottedOn,
         @Nullable LocalDate hardeningOff,
         @Nullable LocalDate plantedOut) {
-    private static final Seen NOTHING = new Seen(null, null, null, null, null, null, null, null, null, null, null);
+    private static final Seen NOTHING =
+            new Seen(null, null, null, null, null, null, null, null, null, null, null, null);
 
     public static Seen nothing() {
         return NOTHING;
@@ -24,6 +26,6 @@ public record Seen(
 
     /** Nothing but the sowing. */
     public static Seen sownOn(LocalDate day) {
-        return new Seen(null, day, null, null, null, null, null, null, null, null, null);
+        return new Seen(null, null, day, null, null, null, null, null, null, null, null, null);
     }
 }

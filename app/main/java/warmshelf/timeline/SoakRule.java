@@ -20,7 +20,9 @@ final class SoakRule {
             return false;
         }
         SeedTreatment treatment = crop.treatment();
-        return treatment.softens() || (method == Method.BAG && treatment.soak() != Soak.NEVER);
+        // What lay moist for weeks has drunk enough.
+        boolean drank = ColdSpell.of(crop).isPresent();
+        return treatment.softens() || (method == Method.BAG && treatment.soak() != Soak.NEVER && !drank);
     }
 
     static Reason why(TimelineQuestion question, LocalDate sowing) {

@@ -10,6 +10,7 @@ import warmshelf.words.Units;
 
 /** The steps of a sowing, in the order in which they happen. */
 public enum Step {
+    CHILL("chill", Handled.SEED),
     SOAK("soak", Handled.SEED),
     SOW("sow", Handled.SOWING, Handled.SEED),
     FIRST_LOOK("first-look", Handled.SEED),

@@ -2,6 +2,7 @@ package warmshelf.timeline;
 
 import java.time.LocalDate;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import warmshelf.crop.Method;
 import warmshelf.crop.SlowSeedlings;
@@ -10,8 +11,15 @@ import warmshelf.guide.PracticeDays;
 import warmshelf.words.Counted;
 import warmshelf.words.DayWords;
 
-/** Adds the steps from the soak to potting on. */
-record StepsIndoors(TimelineQuestion question, ExpectedEmergence emergence, SowingWindow usualSowing) {
+/**
+ * Adds the steps from the cold and the soak to potting on.
+ *
+ * @param chillsFirst whether there is time for the weeks of cold that the seed wants, where it wants any
+ */
+record StepsIndoors(
+        TimelineQuestion question, ExpectedEmergence emergence, SowingWindow usualSowing, boolean chillsFirst) {
+    // For seed that was chilled though nobody says that it wants it.
+    private static final ColdSpell NO_COLD = new ColdSpell(0, 0);
     private static final int FIRST_LOOK_DAY =
             PracticeDays.of("checks", "first look into bags").least();
     private static final LikelyDays TRUE_LEAVES =
@@ -25,6 +33,10 @@ record StepsIndoors(TimelineQuestion question, ExpectedEmergence emergence, Sowi
 
     void addTo(StepList steps, DateWindow sowing, Seedlings seedlings, Outdoors outdoors) {
         Seen seen = question.seen();
+        Optional<ColdSpell> cold = ColdSpell.of(question.crop());
+        if (seen.chilled() != null || cold.isPresent() && chillsFirst) {
+            addChill(steps, sowing, cold.orElse(NO_COLD));
+        }
         if (SoakRule.soaks(question.crop(), question.method()) || seen.soaked() != null) {
             steps.add(Step.SOAK, soak(sowing), SoakRule.why(question, sowing.ideal()), seen.soaked());
         }
@@ -48,6 +60,16 @@ record StepsIndoors(TimelineQuestion question, ExpectedEmergence emergence, Sowi
 
     private boolean nothingShowsYet(Seedlings seedlings) {
         return seedlings.seenUp() == null && question.seen().movedToCells() == null;
+    }
+
+    private void addChill(StepList steps, DateWindow sowing, ColdSpell cold) {
+        DateWindow days = cold.before(sowing);
+        LocalDate chilled = question.seen().chilled();
+        steps.add(
+                Step.CHILL,
+                question.seen().sown() == null ? days.notBefore(question.today()) : days,
+                cold.why(question, sowing.ideal()),
+                chilled);
     }
 
     private DateWindow soak(DateWindow sowing) {

@@ -38,7 +38,8 @@ final class TimelinePlan {
         Seedlings seedlings = Seedlings.of(question, emergence, sowing);
         Outdoors outdoors = Outdoors.of(question, emergence, sowing, seedlings.up(), usualOut.days());
         StepList steps = new StepList(question.units());
-        new StepsIndoors(question, emergence, usualSowing).addTo(steps, sowing, seedlings, outdoors);
+        new StepsIndoors(question, emergence, usualSowing, !isSown() && !hasNoTimeForTheCold(before.verdict()))
+                .addTo(steps, sowing, seedlings, outdoors);
         outdoors.addTo(steps, question, usualOut, sowing);
         Judgement judgement = isSown()
                 ? Judgement.afterSowing(
@@ -70,9 +71,24 @@ final class TimelinePlan {
             return DateWindow.on(soaked.plusDays(1)).notBefore(question.today());
         }
         // A plan that comes too late is shown as it would have been.
-        return verdict == Verdict.TOO_LATE
-                ? usualSowing.days()
-                : latestSensible().notBefore(question.today());
+        if (verdict == Verdict.TOO_LATE) {
+            return usualSowing.days();
+        }
+        DateWindow days = latestSensible().notBefore(question.today());
+        return afterTheCold(days).orElse(days);
+    }
+
+    /** The same where the cold that the seed wants still comes before; empty where it wants none, or there is no time for it. */
+    private Optional<DateWindow> afterTheCold(DateWindow days) {
+        return ColdSpell.of(question.crop()).flatMap(cold -> cold.delayed(days, seen.chilled(), question.today()));
+    }
+
+    private boolean hasNoTimeForTheCold(Verdict verdict) {
+        return !isSown()
+                && seen.soaked() == null
+                && verdict != Verdict.TOO_LATE
+                && ColdSpell.of(question.crop()).isPresent()
+                && afterTheCold(latestSensible().notBefore(question.today())).isEmpty();
     }
 
     private DateWindow latestSensible() {
@@ -96,6 +112,9 @@ final class TimelinePlan {
     private List<String> notes(Judgement judgement, Seedlings seedlings, Outdoors outdoors) {
         List<String> notes = new ArrayList<>(judgement.notes());
         addTemperatureNote(notes);
+        if (hasNoTimeForTheCold(judgement.verdict())) {
+            ColdSpell.of(question.crop()).ifPresent(cold -> notes.add(cold.noTime(question.units())));
+        }
         if (question.plantingOut() instanceof ByFrost frost && !frost.dates().isFrostFeared()) {
             notes.add("No spring frost is to be feared at the risk you accept: any day will do; these days count from "
                     + (isSown() ? "the sowing." : "today."));

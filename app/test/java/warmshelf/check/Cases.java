@@ -53,6 +53,10 @@ final class Cases {
         return new Cases(Crops.PEPPER, Method.BAG, true);
     }
 
+    static Cases ofCrop(Crop crop) {
+        return new Cases(crop, Method.CELLS, true);
+    }
+
     static Cases atRoomTemperature(Crop crop) {
         return new Cases(crop, Method.CELLS, false);
     }

@@ -39,6 +39,33 @@ class ChecksDueTest {
         }
     }
 
+    // The reference has lavender lie cold and moist for two to four weeks: three before it is sown on 10 March.
+    @Test
+    void seed_that_wants_cold_is_put_into_it_weeks_before_and_looked_at_once_a_week() {
+        Cases lavender = Cases.ofCrop(Crops.of("lavender")).onMat(SOWN, END);
+        LocalDate cold = SOWN.minusDays(21);
+
+        assertThat(lavender.due(cold.minusDays(1))).isEmpty();
+        assertThat(lavender.kinds(cold)).containsExactly(CheckKind.CHILL);
+        assertThat(lavender.due(cold.plusDays(3)).get(0).remark())
+                .isEqualTo("It was due on " + LookFor.day(cold) + ".");
+
+        lavender.entered(cold, EntryStep.CHILLED);
+        for (int day = 1; day < 7; day++) {
+            assertThat(lavender.due(cold.plusDays(day))).isEmpty();
+        }
+        assertThat(lavender.kinds(cold.plusDays(7))).containsExactly(CheckKind.CHILL_LOOK);
+        lavender.entered(cold.plusDays(7), EntryStep.LOOK);
+        assertThat(lavender.due(cold.plusDays(8))).isEmpty();
+        assertThat(lavender.kinds(cold.plusDays(14))).containsExactly(CheckKind.CHILL_LOOK);
+        assertThat(lavender.kinds(SOWN)).containsExactly(CheckKind.SOW);
+    }
+
+    @Test
+    void seed_that_wants_no_cold_is_not_put_into_it() {
+        assertThat(Cases.cells().onMat(SOWN, END).due(SOWN.minusDays(21))).isEmpty();
+    }
+
     @Test
     void a_missed_day_is_shown_with_the_last_look() {
         Cases cells = Cases.cells().onMat(SOWN, END).sown().looked(SOWN.plusDays(3), 0);

@@ -25,8 +25,9 @@ class TickRulesTest {
 
     @ParameterizedTest
     @CsvSource({
-        "PLANNED, CELLS, look soaked sown",
-        "PLANNED, BAG, look soaked sown",
+        "PLANNED, CELLS, look chilled soaked sown",
+        "PLANNED, BAG, look chilled soaked sown",
+        "CHILLED, CELLS, look soaked sown",
         "SOAKED, CELLS, look sown",
         "SOWN, CELLS, look off-heat under-light gave-up",
         "SOWN, BAG, look moved-to-cells gave-up",

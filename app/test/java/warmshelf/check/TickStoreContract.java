@@ -236,6 +236,22 @@ abstract class TickStoreContract extends TickContract {
     }
 
     @Test
+    void seed_put_into_the_cold_is_looked_at_soaked_and_sown_and_comes_out_of_its_lot_then() {
+        UUID lot = lot(40);
+        UUID sowing = room.peppersOf(lot);
+
+        keep(sowing, step(EntryStep.CHILLED));
+        assertThat(room.sowings().find(sowing).orElseThrow().stage()).isEqualTo(SowingStage.CHILLED);
+        assertThat(left(lot)).isEqualTo(40);
+        keep(sowing, step(EntryStep.LOOK));
+        assertThat(room.sowings().find(sowing).orElseThrow().stage()).isEqualTo(SowingStage.CHILLED);
+        keep(sowing, step(EntryStep.SOWN));
+
+        assertThat(room.sowings().find(sowing).orElseThrow().stage()).isEqualTo(SowingStage.SOWN);
+        assertThat(left(lot)).isEqualTo(28);
+    }
+
+    @Test
     void seed_that_was_not_sown_after_all_is_back_in_its_lot_and_held_again() {
         UUID lot = lot(40);
         UUID sowing = room.peppersOf(lot);

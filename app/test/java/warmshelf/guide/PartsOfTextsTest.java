@@ -75,6 +75,7 @@ class PartsOfTextsTest {
                                 "steps/mat-reading",
                                 "steps/slips",
                                 "steps/sow-outside",
+                                "steps/chill-look",
                                 "cautions/feed"),
                         Arrays.stream(Problem.values()).map(problem -> "problems/" + problem.word()),
                         Arrays.stream(Hazard.values()).map(Hazard::file))

@@ -31,9 +31,10 @@ class ProgressTest {
     }
 
     @Test
-    void cells_go_from_soak_to_planting_out_step_by_step() {
+    void cells_go_from_cold_to_planting_out_step_by_step() {
         List<SowingStage> stages = new ArrayList<>();
         EntryStep[] steps = {
+            EntryStep.CHILLED,
             EntryStep.SOAKED,
             EntryStep.SOWN,
             EntryStep.UNDER_LIGHT,
@@ -49,6 +50,7 @@ class ProgressTest {
 
         assertThat(stages)
                 .containsExactly(
+                        SowingStage.CHILLED,
                         SowingStage.SOAKED,
                         SowingStage.SOWN,
                         SowingStage.UNDER_LIGHT,
@@ -58,8 +60,8 @@ class ProgressTest {
                         SowingStage.PLANTED_OUT);
         assertThat(of(Method.CELLS).seen().emerged())
                 .as("who moves a tray to light need not count")
-                .isEqualTo(day(3));
-        assertThat(of(Method.CELLS).seen().plantedOut()).isEqualTo(day(7));
+                .isEqualTo(day(4));
+        assertThat(of(Method.CELLS).seen().plantedOut()).isEqualTo(day(8));
     }
 
     @Test

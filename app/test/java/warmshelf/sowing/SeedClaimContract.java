@@ -15,6 +15,8 @@ import java.util.concurrent.Future;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import warmshelf.allocation.Band;
 import warmshelf.allocation.ClashStore;
 import warmshelf.allocation.RequestStore;
@@ -115,13 +117,16 @@ abstract class SeedClaimContract extends StoreContract {
         assertThat(balance(lot).holds()).extracting("sowingId").containsExactly(placed.id());
     }
 
-    @Test
-    void soaked_seed_is_out_of_its_packet_even_where_its_place_was_refused() {
+    @ParameterizedTest
+    @EnumSource(
+            value = SowingStage.class,
+            names = {"CHILLED", "SOAKED"})
+    void chilled_and_soaked_seed_is_out_of_its_packet_even_where_its_place_was_refused(SowingStage stage) {
         UUID lot = lot(40, null);
         Sowing sowing = kept(sowing(lot, room.tom(), 10));
         decide(request(sowing), SpaceRequest.State.REFUSED);
 
-        room.sowings().moveTo(database().sql(), sowing.id(), SowingStage.SOAKED);
+        room.sowings().moveTo(database().sql(), sowing.id(), stage);
 
         assertThat(balance(lot).spokenFor()).isEqualTo(10);
     }

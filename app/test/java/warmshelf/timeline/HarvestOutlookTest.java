@@ -168,6 +168,7 @@ class HarvestOutlookTest {
                 .on(LocalDate.of(2027, 7, 20))
                 .having(new Seen(
                         null,
+                        null,
                         LocalDate.of(2027, 5, 20),
                         null,
                         null,
