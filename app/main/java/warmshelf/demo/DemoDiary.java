@@ -1,5 +1,7 @@
 package warmshelf.demo;
 
+import static warmshelf.demo.DemoDecisions.done;
+
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.Comparator;
@@ -134,8 +136,8 @@ final class DemoDiary {
         }
         for (DemoPlant plant : season.plants()) {
             if (plant.row().target().equals("withdrawn")) {
-                house.histories()
-                        .withdraw(plant.sowing().id(), plant.sowing().grower().memberId());
+                done(house.histories()
+                        .withdraw(plant.sowing().id(), plant.sowing().grower().memberId()));
             }
         }
     }

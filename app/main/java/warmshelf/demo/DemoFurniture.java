@@ -1,10 +1,11 @@
 package warmshelf.demo;
 
+import static warmshelf.demo.DemoDecisions.done;
+
 import java.util.HashMap;
 import java.util.Map;
 import java.util.UUID;
 import org.apache.commons.csv.CSVRecord;
-import warmshelf.decision.Decision;
 import warmshelf.shelf.Circuit;
 import warmshelf.shelf.MatDraft;
 import warmshelf.shelf.RackDraft;
@@ -33,14 +34,14 @@ final class DemoFurniture {
     private void addSite(CSVRecord row) {
         Circuit circuit = new Circuit(DemoTable.number(row, "amps"), DemoTable.number(row, "volts"));
         SiteDraft draft = new SiteDraft(row.get("site"), DemoTable.number(row, "walk_order"), circuit, row.get("note"));
-        sites.put(row.get("site"), saved(house.sites().add(draft, coordinator)));
+        sites.put(row.get("site"), done(house.sites().add(draft, coordinator)));
     }
 
     private void addShelf(CSVRecord row) {
         String rack = row.get("rack");
         if (!racks.containsKey(rack)) {
             RackDraft draft = new RackDraft(rack, DemoTable.number(row, "rack_order"));
-            racks.put(rack, saved(house.racks().add(DemoTable.known(sites, row.get("site")), draft, coordinator)));
+            racks.put(rack, done(house.racks().add(DemoTable.known(sites, row.get("site")), draft, coordinator)));
         }
         ShelfDraft draft = new ShelfDraft(
                 DemoTable.number(row, "from_top"),
@@ -48,7 +49,7 @@ final class DemoFurniture {
                 DemoTable.number(row, "light_watts"));
         shelves.put(
                 rack + "/" + row.get("from_top"),
-                saved(house.shelves().add(DemoTable.known(racks, rack), draft, coordinator)));
+                done(house.shelves().add(DemoTable.known(racks, rack), draft, coordinator)));
     }
 
     private void addMat(CSVRecord row) {
@@ -60,14 +61,7 @@ final class DemoFurniture {
                 DemoTable.number(row, "high_c"),
                 DemoTable.number(row, "watts"),
                 DemoTable.number(row, "usual_c"));
-        saved(house.mats()
+        done(house.mats()
                 .add(DemoTable.known(shelves, row.get("rack") + "/" + row.get("from_top")), draft, coordinator));
-    }
-
-    private static UUID saved(Decision<UUID> decision) {
-        if (decision instanceof Decision.Done<UUID> done) {
-            return done.value();
-        }
-        throw new IllegalStateException("the demo's tables do not fit together: " + decision);
     }
 }

@@ -1,5 +1,7 @@
 package warmshelf.demo;
 
+import static warmshelf.demo.DemoDecisions.done;
+
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -83,6 +85,6 @@ final class DemoRota {
     void askForSwap(DemoHouse house) {
         LocalDate day = today.plusDays(ASKED_DAYS_AHEAD);
         Turn turn = new Turn(house.shelving().all().get(0).id(), day);
-        house.swaps().ask(turn, null, null, today, onDuty(0, day));
+        done(house.swaps().ask(turn, null, null, today, onDuty(0, day)));
     }
 }

@@ -1,5 +1,7 @@
 package warmshelf.demo;
 
+import static warmshelf.demo.DemoDecisions.done;
+
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -52,7 +54,7 @@ final class DemoSeedBox {
     private void offer(UUID id, String seeds, NewLot lot, UUID coordinator) {
         if (!seeds.isEmpty()) {
             UUID by = lot.ownerId() == null ? coordinator : lot.ownerId();
-            house.offers().offer(id, Integer.parseInt(seeds), by);
+            done(house.offers().offer(id, Integer.parseInt(seeds), by));
         }
     }
 

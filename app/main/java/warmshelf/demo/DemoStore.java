@@ -1,6 +1,7 @@
 package warmshelf.demo;
 
 import static warmshelf.db.generated.Tables.AUDIT_LINE;
+import static warmshelf.demo.DemoDecisions.done;
 
 import java.time.Instant;
 import java.util.LinkedHashMap;
@@ -15,6 +16,7 @@ import warmshelf.allocation.SpaceOffer;
 import warmshelf.allocation.SpaceRequest;
 import warmshelf.allocation.StayStore;
 import warmshelf.db.Database;
+import warmshelf.decision.Decision;
 import warmshelf.group.GroupProfile;
 import warmshelf.group.GroupStore;
 import warmshelf.group.MemberStore;
@@ -106,13 +108,11 @@ final class DemoStore {
      */
     void ask(Sowing sowing, @Nullable SpaceRequest request, boolean answered) {
         UUID by = sowing.grower().memberId();
-        SeedClaimStore.Claim claim = sql.transactionResult(
-                inside -> claims.claim(inside.dsl(), sowing, () -> keep(inside.dsl(), sowing, request), by));
-        if (claim instanceof SeedClaimStore.Claim.TooFewSeeds) {
-            throw new IllegalStateException("the demo's seed box has too little for " + sowing);
-        }
-        if (answered && claim instanceof SeedClaimStore.Claim.Asked asked) {
-            claims.answer(sowing.id(), sowing.seeds(), "", asked.ownerId());
+        SeedClaimStore.Held held = done(Decision.of(() -> sql.transactionResult(
+                inside -> claims.claim(inside.dsl(), sowing, () -> keep(inside.dsl(), sowing, request), by))));
+        SeedClaimStore.Owner asked = held.asked();
+        if (answered && asked != null) {
+            done(claims.answer(sowing.id(), sowing.seeds(), "", asked.id()));
         }
     }
 

@@ -101,7 +101,7 @@ final class LeavingUndoStore {
         UUID sowing = UUID.fromString(thing.getThing());
         return switch (fate(thing)) {
             case KEPT -> true;
-            case WITHDRAWN -> withdrawals.takeBack(tx, sowing, by).isPresent();
+            case WITHDRAWN -> withdrawals.takeBack(tx, sowing, by) instanceof Decision.Done;
             default -> {
                 int changed = tx.update(SOWING)
                         .set(SOWING.MEMBER_ID, leaving.getMemberId())

@@ -13,6 +13,7 @@ import warmshelf.allocation.WarmDays;
 import warmshelf.db.Database;
 import warmshelf.decision.Decision;
 import warmshelf.decision.Declined;
+import warmshelf.sowing.SeedAgain;
 import warmshelf.sowing.SeedClaimStore;
 import warmshelf.sowing.Sowing;
 import warmshelf.sowing.SowingStore;
@@ -67,9 +68,9 @@ public final class PlacementStore {
     /**
      * Takes a decision back: a refused request waits again, and so does a placed one whose seed is not sown yet.
      *
-     * @return what to say where a refused request's seed went to others meanwhile; else empty
+     * @return whether a refused request has its seed again
      */
-    Decision<String> takeBack(UUID sowing, UUID by) {
+    Decision<SeedAgain> takeBack(UUID sowing, UUID by) {
         return Decision.of(() -> sql.transactionResult(inside -> {
             DSLContext tx = inside.dsl();
             Optional<Sowing> held = sowings.findAndHold(tx, sowing);
@@ -83,7 +84,9 @@ public final class PlacementStore {
                 throw Declined.refused(new PlacingRefusal.OnlyBeforeSowing());
             }
             StayBookStore.ofSowing(tx, sowing).forEach(stay -> stays.end(tx, stay, stay.from(), by));
-            String seed = request.state() == SpaceRequest.State.REFUSED ? claims.claimAgain(tx, held.get(), by) : "";
+            SeedAgain seed = request.state() == SpaceRequest.State.REFUSED
+                    ? claims.claimAgain(tx, held.get(), by)
+                    : SeedAgain.HELD;
             decide(tx, request, SpaceRequest.State.WAITING, "", by);
             return seed;
         }));

@@ -20,6 +20,7 @@ import warmshelf.decision.Decision;
 import warmshelf.sowing.AskPlanner;
 import warmshelf.sowing.History;
 import warmshelf.sowing.HistoryStore;
+import warmshelf.sowing.SeedAgain;
 import warmshelf.sowing.Sowing;
 import warmshelf.web.Decisions;
 import warmshelf.web.Pages;
@@ -113,11 +114,14 @@ public final class RequestPages implements Pages {
     private void takeBack(Context ctx) {
         History history = history(ctx);
         Visitor visitor = Visitor.of(ctx);
-        String seed = Decisions.doneOr(placements.takeBack(history.sowing().id(), visitor.memberId()), visitor.units());
+        SeedAgain seed =
+                Decisions.doneOr(placements.takeBack(history.sowing().id(), visitor.memberId()), visitor.units());
         Respond.seeOther(
                 ctx,
                 "/requests",
-                "%s waits again. %s".formatted(history.sowing().title(), seed).strip());
+                "%s waits again. %s"
+                        .formatted(history.sowing().title(), seed.words(visitor.units()))
+                        .strip());
     }
 
     private History history(Context ctx) {

@@ -1,7 +1,11 @@
 package warmshelf.sowing;
 
+import static warmshelf.sowing.SowingSentences.SAY;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import warmshelf.decision.Decision;
+import warmshelf.web.Decisions;
 import warmshelf.web.Pages;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
@@ -34,33 +38,27 @@ final class AskSendPages implements Pages {
         }
         AskPlan plan = reading.plan().get();
         if (!plan.canBeSent()) {
-            reading.form()
-                    .refuse(
-                            "plants",
-                            "It is too late to sow this for the season; see the plan for what to do instead.");
+            reading.form().refuse("plants", SAY.tooLateToSow());
             again(ctx, reading.form());
             return;
         }
-        AskStore.Sent sent = asks.send(plan, visitor.today(), visitor.memberId());
-        if (sent.claim() instanceof SeedClaimStore.Claim.TooFewSeeds few) {
-            reading.form().refuse("plants", "Somebody was quicker. " + few.sentence(visitor.memberId()));
+        Decision<SeedClaimStore.Held> decision = asks.send(plan, visitor.today(), visitor.memberId());
+        if (decision instanceof Decision.Refused<SeedClaimStore.Held> few) {
+            reading.form().refuse("plants", SAY.somebodyWasQuicker(few.reason().words(visitor.units())));
             again(ctx, reading.form());
             return;
         }
-        Respond.seeOther(ctx, "/sowings/" + sent.sowingId(), said(plan, sent));
+        SeedClaimStore.Held held = Decisions.doneOr(decision, visitor.units());
+        Respond.seeOther(ctx, "/sowings/" + held.sowingId(), said(plan, held));
     }
 
     private void again(Context ctx, FormReader form) {
         Respond.again(ctx, AskFormPage.TEMPLATE, forms.page(Visitor.of(ctx), form));
     }
 
-    private static String said(AskPlan plan, AskStore.Sent sent) {
-        String place = plan.wish() == null
-                ? "Kept. It needs no mat, so it stands in your sowings right away."
-                : "Sent. A coordinator will find it a place; you see here when it has one.";
-        String seed = sent.claim() instanceof SeedClaimStore.Claim.Asked asked
-                ? " %s is asked for the seed, and the answer shows here too.".formatted(asked.owner())
-                : "";
-        return place + seed;
+    private static String said(AskPlan plan, SeedClaimStore.Held held) {
+        String place = plan.wish() == null ? SAY.keptWithoutMat() : SAY.sent();
+        SeedClaimStore.Owner asked = held.asked();
+        return asked == null ? place : place + " " + SAY.ownerIsAskedToo(asked.name());
     }
 }

@@ -5,6 +5,7 @@ import java.util.UUID;
 import org.jooq.DSLContext;
 import warmshelf.allocation.RequestStore;
 import warmshelf.db.Database;
+import warmshelf.decision.Decision;
 import warmshelf.seed.GerminationTest;
 import warmshelf.seed.LotStore;
 import warmshelf.seed.NewLot;
@@ -25,20 +26,17 @@ final class AskStore {
         this.claims = claims;
     }
 
-    /** What was sent, and what became of its seed; where that is short, nothing was kept. */
-    record Sent(UUID sowingId, SeedClaimStore.Claim claim) {}
-
     /** Keeps a plan that was found good, if its seed is still there. */
-    Sent send(AskPlan plan, LocalDate today, UUID by) {
-        return sql.transactionResult(inside -> {
+    Decision<SeedClaimStore.Held> send(AskPlan plan, LocalDate today, UUID by) {
+        return Decision.of(() -> sql.transactionResult(inside -> {
             DSLContext tx = inside.dsl();
             UUID sowingId = UUID.randomUUID();
             UUID lotId = plan.ask().lot() == null
                     ? addPacket(tx, plan, today, by)
                     : plan.ask().lot().id();
             Sowing sowing = sowing(plan, sowingId, lotId);
-            return new Sent(sowingId, claims.claim(tx, sowing, () -> keep(tx, plan, sowing, by), by));
-        });
+            return claims.claim(tx, sowing, () -> keep(tx, plan, sowing, by), by);
+        }));
     }
 
     private void keep(DSLContext tx, AskPlan plan, Sowing sowing, UUID by) {

@@ -18,6 +18,7 @@ import warmshelf.allocation.StayBookStore;
 import warmshelf.allocation.StayStore;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
+import warmshelf.decision.Decision;
 
 /** Reads sowings with their entries, stays and requests; has those withdrawn that are given up before they are sown. */
 public final class HistoryStore {
@@ -112,16 +113,14 @@ public final class HistoryStore {
     }
 
     /**
-     * Withdraws a sowing that has not been sown: its request ends and its place is free.
-     *
-     * @return false when it has been sown or has ended
+     * Withdraws a sowing that has not been sown: its request ends and its place is free. A no when it has been sown or has ended.
      */
-    public boolean withdraw(UUID id, UUID by) {
+    public Decision<WithdrawalStore.GivenUp> withdraw(UUID id, UUID by) {
         return withdraw(sql, id, by);
     }
 
     /** The same within the caller's transaction. */
-    public boolean withdraw(DSLContext within, UUID id, UUID by) {
-        return withdrawals.withdraw(within, id, by).isPresent();
+    public Decision<WithdrawalStore.GivenUp> withdraw(DSLContext within, UUID id, UUID by) {
+        return withdrawals.withdraw(within, id, by);
     }
 }

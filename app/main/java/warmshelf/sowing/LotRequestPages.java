@@ -1,5 +1,7 @@
 package warmshelf.sowing;
 
+import static warmshelf.sowing.SowingSentences.SAY;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.List;
@@ -74,7 +76,7 @@ public final class LotRequestPages implements Pages {
                 .map(sowing -> sowing.grower().name())
                 .orElseThrow();
         return seeds == 0
-                ? "%s sees that you keep your seed.".formatted(grower)
+                ? SAY.keepYourSeed(grower)
                 : "%s %s’s now.".formatted(Counted.of(seeds, "seed is", "seeds are"), grower);
     }
 
@@ -82,8 +84,7 @@ public final class LotRequestPages implements Pages {
         LotRequest request = stores.lotRequests().find(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
         Visitor visitor = Visitor.of(ctx);
         if (!lot(request).mayBeChangedBy(visitor.memberId(), visitor.coordinator())) {
-            throw Refusal.forbidden("Only %s or a coordinator can answer for this seed."
-                    .formatted(request.owner() == null ? "a coordinator" : request.owner()));
+            throw Refusal.forbidden(SAY.onlyOwnerAnswers(request.owner() == null ? "a coordinator" : request.owner()));
         }
         boolean beforeSowing = stores.sowings()
                 .find(request.sowingId())

@@ -1,5 +1,7 @@
 package warmshelf.sowing;
 
+import static warmshelf.sowing.SowingSentences.SAY;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.List;
@@ -7,9 +9,11 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
+import warmshelf.decision.Decision;
 import warmshelf.seed.BalanceWords;
 import warmshelf.seed.Lot;
 import warmshelf.seed.LotBalance;
+import warmshelf.web.Decisions;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
@@ -48,9 +52,9 @@ public final class SeedChoicePages implements Pages {
                 .filter(each -> each.lot().id().toString().equals(form.text("lot")))
                 .findFirst();
         if (chosen.isEmpty()) {
-            form.refuse("lot", "No lot is chosen; choose one from the list.");
+            form.refuse("lot", SAY.noLotChosen());
         }
-        SeedClaimStore.Claim claim = chosen.flatMap(balance -> choice(sowing)
+        Decision<SeedClaimStore.Held> decision = chosen.flatMap(balance -> choice(sowing)
                         .seeds(form, balance, stores.use().evidence(stores.lots(), balance.lot()))
                         .map(seeds -> stores.claims()
                                 .choose(
@@ -59,40 +63,34 @@ public final class SeedChoicePages implements Pages {
                                         seeds,
                                         Visitor.of(ctx).memberId())))
                 .orElse(null);
-        if (claim instanceof SeedClaimStore.Claim.TooFewSeeds few) {
-            form.refuse("lot", few.sentence(sowing.grower().memberId()));
+        if (decision instanceof Decision.Refused<SeedClaimStore.Held> few) {
+            form.refuse("lot", few.reason().words(Visitor.of(ctx).units()));
         }
-        if (claim == null || !form.ok()) {
+        if (decision == null || !form.ok()) {
             Respond.again(ctx, TEMPLATE, page(sowing, form));
             return;
         }
-        Respond.seeOther(ctx, "/sowings/" + sowing.id(), said(claim));
+        Respond.seeOther(
+                ctx,
+                "/sowings/" + sowing.id(),
+                said(Decisions.doneOr(decision, Visitor.of(ctx).units())));
     }
 
-    private static String said(SeedClaimStore.Claim claim) {
-        if (claim instanceof SeedClaimStore.Claim.TooLate) {
-            throw sown();
-        }
-        return claim instanceof SeedClaimStore.Claim.Asked asked
-                ? "%s is asked for this seed; the answer shows here.".formatted(asked.owner())
-                : "Its seed is from this lot now.";
+    private static String said(SeedClaimStore.Held held) {
+        SeedClaimStore.Owner asked = held.asked();
+        return asked == null ? SAY.seedFromThisLot() : SAY.ownerIsAsked(asked.name());
     }
 
     private Sowing changeable(Context ctx) {
         Sowing sowing = stores.sowings().find(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
         Visitor visitor = Visitor.of(ctx);
         if (!visitor.coordinator() && !visitor.memberId().equals(sowing.grower().memberId())) {
-            throw Refusal.forbidden("Only %s or a coordinator can choose its lot."
-                    .formatted(sowing.grower().name()));
+            throw Refusal.forbidden(SAY.onlyGrowerChooses(sowing.grower().name()));
         }
         if (!sowing.stage().isBeforeSowing()) {
-            throw sown();
+            throw Refusal.conflict(SAY.sownAlready());
         }
         return sowing;
-    }
-
-    private static Refusal sown() {
-        return Refusal.conflict("It is sown or has ended, so its lot cannot be changed any more.");
     }
 
     /** The lots it can be sown from, as they are without what it holds itself; what was asked for is not asked for again. */

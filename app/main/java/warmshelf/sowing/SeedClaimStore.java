@@ -9,7 +9,6 @@ import warmshelf.db.Audit;
 import warmshelf.db.Database;
 import warmshelf.decision.Decision;
 import warmshelf.decision.Declined;
-import warmshelf.seed.BalanceWords;
 import warmshelf.seed.Lot;
 import warmshelf.seed.LotBalance;
 import warmshelf.seed.LotBalanceStore;
@@ -39,80 +38,70 @@ public final class SeedClaimStore {
         return new SeedClaimStore(database, sowings, balances, new LotRequestStore(database, audit));
     }
 
-    /** What became of a wish for seed. */
-    public sealed interface Claim {
-        /** It is held. */
-        record Held() implements Claim {}
+    /**
+     * Seed that is held for a sowing.
+     *
+     * @param asked its owner, who answers first; null: nobody is asked
+     */
+    public record Held(UUID sowingId, @Nullable Owner asked) {}
 
-        /** Its owner is asked for it, and it is held until the answer. */
-        record Asked(UUID ownerId, String owner) implements Claim {}
-
-        /** It is sown or has ended, so its seed cannot be changed. */
-        record TooLate() implements Claim {}
-
-        /** Fewer seeds than that are free. */
-        record TooFewSeeds(LotBalance balance, int wanted) implements Claim {
-            /** For the page of the member who wanted it. */
-            String sentence(UUID member) {
-                return "%s, and %,d are wanted. Nothing was changed; choose fewer plants or another lot."
-                        .formatted(new BalanceWords(balance).forMember(member), wanted);
-            }
-        }
-    }
+    /** Whose seed it is. */
+    public record Owner(UUID id, String name) {}
 
     /**
      * Writes a new sowing and holds its seed, or leaves everything as it is where the seed is not there.
      *
      * @param write writes the sowing; run only when the seed is there
+     * @throws Declined when fewer seeds are free; the transaction is to end then
      */
-    public Claim claim(DSLContext tx, Sowing sowing, Runnable write, UUID by) {
+    public Held claim(DSLContext tx, Sowing sowing, Runnable write, UUID by) {
         LotBalance balance = balances.held(tx, sowing.lotId()).without(sowing.id());
         UUID grower = sowing.grower().memberId();
         Integer free = balance.freeFor(grower);
         if (free != null && free < sowing.seeds()) {
-            return new Claim.TooFewSeeds(balance, sowing.seeds());
+            throw Declined.refused(new SowingRefusal.TooFewSeeds(balance, sowing.seeds(), grower));
         }
         write.run();
         if (!balance.isAskedFor(grower)) {
             requests.clear(tx, sowing.id());
-            return new Claim.Held();
+            return new Held(sowing.id(), null);
         }
         requests.ask(tx, sowing.id(), sowing.lotId(), sowing.seeds(), by);
         Lot lot = balance.lot();
-        return new Claim.Asked(Objects.requireNonNull(lot.ownerId()), Objects.requireNonNull(lot.ownerName()));
+        return new Held(
+                sowing.id(), new Owner(Objects.requireNonNull(lot.ownerId()), Objects.requireNonNull(lot.ownerName())));
     }
 
     /** Sows a planned sowing from another lot of the same crop, with so many seeds in so many cells. */
-    Claim choose(UUID sowingId, Lot lot, SeedPlan seeds, UUID by) {
-        return sql.transactionResult(inside -> {
+    Decision<Held> choose(UUID sowingId, Lot lot, SeedPlan seeds, UUID by) {
+        return Decision.of(() -> sql.transactionResult(inside -> {
             DSLContext tx = inside.dsl();
-            Sowing sowing = sowings.findAndHold(tx, sowingId).orElseThrow();
+            Sowing sowing = sowings.findAndHold(tx, sowingId).orElseThrow(Declined::missing);
             if (!sowing.stage().isBeforeSowing()) {
-                return new Claim.TooLate();
+                throw Declined.overtaken(new SowingRefusal.SownAlready());
             }
             Sowing chosen = sowing.sownFrom(lot, seeds.seeds(), seeds.cells());
             return claim(tx, chosen, () -> sowings.changeSeed(tx, chosen, by), by);
-        });
+        }));
     }
 
     /**
      * Holds the seed of a sowing that comes back after it had been refused a place or withdrawn.
      *
      * @param sowing as it is now, held by the caller
-     * @return what to say where others have its seed by now; empty where it is held again
      */
-    public String claimAgain(DSLContext tx, Sowing sowing, UUID by) {
+    public SeedAgain claimAgain(DSLContext tx, Sowing sowing, UUID by) {
         LotBalance balance = balances.held(tx, sowing.lotId()).without(sowing.id());
         @Nullable LotRequest request = requests.find(tx, sowing.id()).orElse(null);
         if (request != null && request.isWithoutSeed()) {
-            return "It still has no seed: choose another lot for it.";
+            return SeedAgain.STILL_WITHOUT;
         }
         Integer free = balance.freeFor(sowing.grower().memberId());
         if (free == null || free >= sowing.seeds()) {
-            return "";
+            return SeedAgain.HELD;
         }
         requests.noteGone(tx, sowing.id(), sowing.lotId(), sowing.seeds(), by);
-        return "Its seed went to others meanwhile: choose another lot for it.";
+        return SeedAgain.GONE_TO_OTHERS;
     }
 
     /**

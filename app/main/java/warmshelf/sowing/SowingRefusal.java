@@ -2,12 +2,13 @@ package warmshelf.sowing;
 
 import static warmshelf.sowing.SowingSentences.SAY;
 
+import java.util.UUID;
 import warmshelf.seed.BalanceWords;
 import warmshelf.seed.LotBalance;
 import warmshelf.words.Message;
 import warmshelf.words.Units;
 
-/** Why a wish for seed of somebody's lot cannot be answered so. */
+/** Why seed is not held or given, or a sowing not withdrawn. */
 sealed interface SowingRefusal extends Message {
 
     /** It was answered, withdrawn or sown before. */
@@ -15,6 +16,38 @@ sealed interface SowingRefusal extends Message {
         @Override
         public String words(Units units) {
             return SAY.needsNoAnswer();
+        }
+    }
+
+    /** Fewer seeds than that are free for the member who wants them. */
+    record TooFewSeeds(LotBalance balance, int wanted, UUID member) implements SowingRefusal {
+        @Override
+        public String words(Units units) {
+            return SAY.tooFewSeeds(new BalanceWords(balance).forMember(member), wanted);
+        }
+    }
+
+    /** It is sown or has ended, so its seed cannot be changed. */
+    record SownAlready() implements SowingRefusal {
+        @Override
+        public String words(Units units) {
+            return SAY.sownAlready();
+        }
+    }
+
+    /** Only what has not been sown can be withdrawn. */
+    record NotToWithdraw(String title, SowingStage stage) implements SowingRefusal {
+        @Override
+        public String words(Units units) {
+            return SAY.notToWithdraw(title, stage.title());
+        }
+    }
+
+    /** It is not withdrawn, or has been for more than a day. */
+    record NoWithdrawal(String title) implements SowingRefusal {
+        @Override
+        public String words(Units units) {
+            return SAY.noWithdrawal(title);
         }
     }
 

@@ -9,4 +9,54 @@ interface SowingSentences {
     String needsNoAnswer();
 
     String tooManyToGive(int seeds, String most);
+
+    String stillWithoutSeed();
+
+    String seedGone();
+
+    String tooFewSeeds(String free, int wanted);
+
+    String sownAlready();
+
+    String somebodyWasQuicker(String why);
+
+    String noLotChosen();
+
+    String ownerIsAsked(String owner);
+
+    String ownerIsAskedToo(String owner);
+
+    String seedFromThisLot();
+
+    String onlyGrowerChooses(String grower);
+
+    String keepYourSeed(String grower);
+
+    String onlyOwnerAnswers(String owner);
+
+    String tooLateToSow();
+
+    String keptWithoutMat();
+
+    String sent();
+
+    String notToWithdraw(String sowing, String stage);
+
+    String noWithdrawal(String sowing);
+
+    String onlyGrowerWithdraws(String grower);
+
+    String withdrawnWithoutPlace();
+
+    String withdrawn(String places);
+
+    String waitsForAnother();
+
+    String standsAsItDid();
+
+    String notWithdrawn();
+
+    String hasItsPlace(String places);
+
+    String hasItsPlaceNotLight(String places);
 }

@@ -1,10 +1,13 @@
 package warmshelf.sowing;
 
+import static warmshelf.sowing.SowingSentences.SAY;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.stream.Collectors;
 import warmshelf.allocation.Stay;
+import warmshelf.web.Decisions;
 import warmshelf.web.Notice;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
@@ -39,7 +42,9 @@ final class WithdrawalPages implements Pages {
     private void ask(Context ctx) {
         History history = ours(ctx);
         if (!history.sowing().stage().isBeforeSowing()) {
-            throw tooLate(history.sowing());
+            Sowing sowing = history.sowing();
+            throw Refusal.conflict(
+                    SAY.notToWithdraw(sowing.title(), sowing.stage().title()));
         }
         Respond.page(ctx, "sowing/withdraw.peb", new WithdrawalPage(history, history.sowing()));
     }
@@ -49,16 +54,15 @@ final class WithdrawalPages implements Pages {
 
     private void withdraw(Context ctx) {
         Sowing sowing = ours(ctx).sowing();
+        Visitor visitor = Visitor.of(ctx);
         WithdrawalStore.GivenUp givenUp =
-                withdrawals.withdraw(sowing.id(), Visitor.of(ctx).memberId()).orElseThrow(() -> tooLate(sowing));
+                Decisions.doneOr(withdrawals.withdraw(sowing.id(), visitor.memberId()), visitor.units());
         Notice.leaveUndo(ctx, "/sowings/" + sowing.id() + "/withdrawal/undoing");
         Respond.seeOther(ctx, "/sowings/" + sowing.id(), said(givenUp.places()));
     }
 
     private static String said(List<Stay> places) {
-        return places.isEmpty()
-                ? "Withdrawn. It had no place, so none comes free."
-                : "Withdrawn. Free again: %s.".formatted(words(places));
+        return places.isEmpty() ? SAY.withdrawnWithoutPlace() : SAY.withdrawn(words(places));
     }
 
     private static String words(List<Stay> places) {
@@ -69,40 +73,33 @@ final class WithdrawalPages implements Pages {
 
     private void takeBack(Context ctx) {
         Sowing sowing = ours(ctx).sowing();
-        WithdrawalStore.TakenBack back = withdrawals
-                .takeBack(sowing.id(), Visitor.of(ctx).memberId())
-                .orElseThrow(
-                        () -> Refusal.conflict("There is no withdrawal of %s to take back; that is possible for a day."
-                                .formatted(sowing.title())));
+        Visitor visitor = Visitor.of(ctx);
+        WithdrawalStore.TakenBack back =
+                Decisions.doneOr(withdrawals.takeBack(sowing.id(), visitor.memberId()), visitor.units());
         Respond.seeOther(
                 ctx,
                 "/sowings/" + sowing.id(),
-                "%s %s".formatted(said(back), back.seed()).strip());
+                "%s %s"
+                        .formatted(said(back), back.seed().words(visitor.units()))
+                        .strip());
     }
 
     private static String said(WithdrawalStore.TakenBack back) {
         if (back.lostPlace()) {
-            return "Not withdrawn any more. Its place is not to be had again, so it waits for another.";
+            return SAY.waitsForAnother();
         }
         if (back.places().isEmpty()) {
-            return back.seed().isEmpty() ? "Not withdrawn any more; it stands as it did." : "Not withdrawn any more.";
+            return back.seed() == SeedAgain.HELD ? SAY.standsAsItDid() : SAY.notWithdrawn();
         }
-        String light = back.lostLight() ? " Its place under the light is not to be had again." : "";
-        return "Not withdrawn any more. It has its place again: %s.%s".formatted(words(back.places()), light);
+        return back.lostLight() ? SAY.hasItsPlaceNotLight(words(back.places())) : SAY.hasItsPlace(words(back.places()));
     }
 
     private History ours(Context ctx) {
         History history = histories.find(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
         Sowing sowing = history.sowing();
         if (!isOurs(Visitor.of(ctx), sowing)) {
-            throw Refusal.forbidden("Only %s or a coordinator can withdraw this sowing."
-                    .formatted(sowing.grower().name()));
+            throw Refusal.forbidden(SAY.onlyGrowerWithdraws(sowing.grower().name()));
         }
         return history;
-    }
-
-    private static Refusal tooLate(Sowing sowing) {
-        return Refusal.conflict("%s is %s; only what has not been sown can be withdrawn."
-                .formatted(sowing.title(), sowing.stage().title()));
     }
 }

@@ -21,6 +21,7 @@ import warmshelf.allocation.StayStore;
 import warmshelf.db.Audit;
 import warmshelf.db.generated.tables.records.WithdrawalRecord;
 import warmshelf.db.generated.tables.records.WithdrawalStayRecord;
+import warmshelf.decision.Decision;
 import warmshelf.decision.Declined;
 
 /** Withdraws sowings that are not sown, and takes that back for a day: their place again only where it is still to be had. */
@@ -62,39 +63,34 @@ public final class WithdrawalStore {
      * @param places where it is to lie again
      * @param lostPlace whether it had a place on a mat and waits for another one now
      * @param lostLight whether its place under a light is gone although it has its place on the mat again
-     * @param seed what to say where others have its seed by now, or empty
+     * @param seed whether its seed is held again
      */
-    public record TakenBack(Sowing sowing, List<Stay> places, boolean lostPlace, boolean lostLight, String seed) {}
+    public record TakenBack(Sowing sowing, List<Stay> places, boolean lostPlace, boolean lostLight, SeedAgain seed) {}
 
-    /**
-     * Withdraws a sowing that has not been sown: its request ends, and its places are free.
-     *
-     * @return empty when it has been sown or has ended
-     */
-    public Optional<GivenUp> withdraw(UUID id, UUID by) {
+    /** Withdraws a sowing that has not been sown: its request ends, and its places are free. */
+    public Decision<GivenUp> withdraw(UUID id, UUID by) {
         return withdraw(sql, id, by);
     }
 
     /** The same within the caller's transaction. */
-    Optional<GivenUp> withdraw(DSLContext within, UUID id, UUID by) {
-        return within.transactionResult(inside -> {
+    Decision<GivenUp> withdraw(DSLContext within, UUID id, UUID by) {
+        return Decision.of(() -> within.transactionResult(inside -> {
             DSLContext tx = inside.dsl();
-            Optional<Sowing> held =
-                    sowings.findAndHold(tx, id).filter(sowing -> sowing.stage().isBeforeSowing());
-            if (held.isEmpty()) {
-                return Optional.<GivenUp>empty();
+            Sowing sowing = sowings.findAndHold(tx, id).orElseThrow(Declined::missing);
+            if (!sowing.stage().isBeforeSowing()) {
+                throw Declined.refused(new SowingRefusal.NotToWithdraw(sowing.title(), sowing.stage()));
             }
             List<Stay> places = StayBookStore.ofSowing(tx, id);
             @Nullable SpaceRequest request = requests.find(tx, id).orElse(null);
-            keep(tx, held.get(), places, request, by);
+            keep(tx, sowing, places, request, by);
             sowings.moveTo(tx, id, SowingStage.WITHDRAWN);
             places.forEach(stay -> stays.end(tx, stay, stay.from(), by));
             if (request != null) {
                 requests.decide(tx, request, SpaceRequest.State.WITHDRAWN, "", by);
             }
-            audit.write(tx, by, "withdraw", "sowing", id, held.get().title());
-            return Optional.of(new GivenUp(held.get(), places));
-        });
+            audit.write(tx, by, "withdraw", "sowing", id, sowing.title());
+            return new GivenUp(sowing, places);
+        }));
     }
 
     private void keep(DSLContext tx, Sowing sowing, List<Stay> places, @Nullable SpaceRequest request, UUID by) {
@@ -147,40 +143,36 @@ public final class WithdrawalStore {
 
     /**
      * Takes the last withdrawal of a sowing back. It lies again where it was to lie if that room is free and warm enough;
-     * otherwise it waits.
-     *
-     * @return empty when there is none to take back, or it is older than a day
+     * otherwise it waits. A no when there is none to take back, or it is older than a day.
      */
-    public Optional<TakenBack> takeBack(UUID id, UUID by) {
+    public Decision<TakenBack> takeBack(UUID id, UUID by) {
         return takeBack(sql, id, by);
     }
 
     /** The same within the caller's transaction. */
-    public Optional<TakenBack> takeBack(DSLContext within, UUID id, UUID by) {
-        return within.transactionResult(inside -> {
+    public Decision<TakenBack> takeBack(DSLContext within, UUID id, UUID by) {
+        return Decision.of(() -> within.transactionResult(inside -> {
             DSLContext tx = inside.dsl();
-            Optional<Sowing> held =
-                    sowings.findAndHold(tx, id).filter(sowing -> sowing.stage() == SowingStage.WITHDRAWN);
-            Optional<WithdrawalRecord> last = held.flatMap(sowing -> last(tx, id));
-            if (last.isEmpty()) {
-                return Optional.<TakenBack>empty();
-            }
-            WithdrawalRecord withdrawal = last.get();
+            Sowing sowing = sowings.findAndHold(tx, id).orElseThrow(Declined::missing);
+            WithdrawalRecord withdrawal = Optional.of(sowing.stage())
+                    .filter(SowingStage.WITHDRAWN::equals)
+                    .flatMap(withdrawn -> last(tx, id))
+                    .orElseThrow(() -> Declined.overtaken(new SowingRefusal.NoWithdrawal(sowing.title())));
             withdrawal.attach(tx.configuration());
             withdrawal.setTakenBackBy(by);
             withdrawal.setTakenBackAt(audit.now());
             withdrawal.update();
             sowings.moveTo(tx, id, SowingStage.named(withdrawal.getStageBefore()));
-            TakenBack back = restore(tx, held.get(), withdrawal, by);
-            audit.write(tx, by, "take withdrawal back", "sowing", id, held.get().title());
-            return Optional.of(back);
-        });
+            TakenBack back = restore(tx, sowing, withdrawal, by);
+            audit.write(tx, by, "take withdrawal back", "sowing", id, sowing.title());
+            return back;
+        }));
     }
 
     private TakenBack restore(DSLContext tx, Sowing sowing, WithdrawalRecord withdrawal, UUID by) {
         // What was refused a place held no seed.
         boolean heldSeed = !SpaceRequest.State.REFUSED.word().equals(withdrawal.getRequestBefore());
-        String seed = heldSeed ? claims.claimAgain(tx, sowing, by) : "";
+        SeedAgain seed = heldSeed ? claims.claimAgain(tx, sowing, by) : SeedAgain.HELD;
         @Nullable SpaceRequest request = requests.find(tx, sowing.id()).orElse(null);
         if (request == null || withdrawal.getRequestBefore() == null) {
             return new TakenBack(sowing, List.of(), false, false, seed);

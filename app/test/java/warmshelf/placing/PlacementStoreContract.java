@@ -24,6 +24,7 @@ import warmshelf.allocation.StayBookStore;
 import warmshelf.allocation.StayStore;
 import warmshelf.allocation.WarmDays;
 import warmshelf.crop.CropCatalogue;
+import warmshelf.decision.Decision;
 import warmshelf.sowing.EntryStore;
 import warmshelf.sowing.HistoryStore;
 import warmshelf.sowing.SowingStage;
@@ -113,7 +114,7 @@ abstract class PlacementStoreContract extends StoreContract {
                 };
                 Callable<Boolean> withdraw = () -> {
                     together.await();
-                    return histories.withdraw(sowing, room.tom());
+                    return histories.withdraw(sowing, room.tom()) instanceof Decision.Done;
                 };
 
                 for (var done : both.invokeAll(List.of(place, withdraw))) {

@@ -1,6 +1,8 @@
 package warmshelf.sowing;
 
+import static org.assertj.core.api.Assertions.as;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
 import static warmshelf.testing.Decided.done;
 
 import java.time.LocalDate;
@@ -24,13 +26,15 @@ import warmshelf.allocation.SpaceRequest;
 import warmshelf.allocation.StayStore;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.crop.Method;
+import warmshelf.decision.Decision;
 import warmshelf.seed.LotBalance;
 import warmshelf.seed.NewLot;
 import warmshelf.seed.Sharing;
-import warmshelf.sowing.SeedClaimStore.Claim;
+import warmshelf.sowing.SeedClaimStore.Held;
 import warmshelf.testing.Crops;
 import warmshelf.testing.GrowRoom;
 import warmshelf.testing.StoreContract;
+import warmshelf.words.Units;
 
 abstract class SeedClaimContract extends StoreContract {
     private GrowRoom room;
@@ -50,14 +54,15 @@ abstract class SeedClaimContract extends StoreContract {
     void seed_is_promised_once_and_the_second_is_told_what_is_left() {
         UUID lot = lot(34, null);
 
-        assertThat(claim(sowing(lot, room.tom(), 26))).isEqualTo(new Claim.Held());
-        Claim second = claim(sowing(lot, room.priya(), 13));
+        assertThat(claim(sowing(lot, room.tom(), 26))).isInstanceOf(Decision.Done.class);
+        Decision<Held> second = claim(sowing(lot, room.priya(), 13));
 
-        assertThat(second).isInstanceOf(Claim.TooFewSeeds.class);
-        assertThat(((Claim.TooFewSeeds) second).sentence(room.priya()))
+        assertThat(second.refusal().orElseThrow())
+                .isInstanceOf(SowingRefusal.TooFewSeeds.class)
+                .extracting(reason -> reason.words(Units.METRIC), as(STRING))
                 .startsWith("This lot has 34 seeds; 26 are spoken for, so 8 are free for you, and 13 are wanted.");
         assertThat(balance(lot).spokenFor()).isEqualTo(26);
-        assertThat(claim(sowing(lot, room.priya(), 8))).isEqualTo(new Claim.Held());
+        assertThat(claim(sowing(lot, room.priya(), 8))).isInstanceOf(Decision.Done.class);
     }
 
     @Test
@@ -68,15 +73,15 @@ abstract class SeedClaimContract extends StoreContract {
                 UUID lot = lot(20, null);
                 CyclicBarrier together = new CyclicBarrier(2);
 
-                List<Claim> answers = new ArrayList<>();
-                for (Future<Claim> answer : people.invokeAll(
+                List<Decision<Held>> answers = new ArrayList<>();
+                for (Future<Decision<Held>> answer : people.invokeAll(
                         List.of(wanting(together, lot, room.tom()), wanting(together, lot, room.priya())))) {
                     answers.add(answer.get());
                 }
 
-                assertThat(answers).filteredOn(Claim.Held.class::isInstance).hasSize(1);
+                assertThat(answers).filteredOn(Decision.Done.class::isInstance).hasSize(1);
                 assertThat(answers)
-                        .filteredOn(Claim.TooFewSeeds.class::isInstance)
+                        .filteredOn(Decision.Refused.class::isInstance)
                         .hasSize(1);
                 assertThat(balance(lot).shortfalls()).isEmpty();
             }
@@ -136,7 +141,7 @@ abstract class SeedClaimContract extends StoreContract {
         UUID lot = lot(34, room.tom());
         Sowing hers = sowing(lot, room.priya(), 12);
 
-        assertThat(claim(hers)).isEqualTo(new Claim.Asked(room.tom(), "Tom Okafor"));
+        assertThat(done(claim(hers)).asked()).isEqualTo(new SeedClaimStore.Owner(room.tom(), "Tom Okafor"));
 
         assertThat(find(hers).isWaiting()).isTrue();
         assertThat(balance(lot).holds()).hasSize(1).first().matches(hold -> hold.waitsForOwner());
@@ -153,13 +158,13 @@ abstract class SeedClaimContract extends StoreContract {
         UUID lot = lot(34, room.tom());
         room.balances().share(lot, new Sharing(10, true), room.tom());
 
-        assertThat(claim(sowing(lot, room.priya(), 24))).isEqualTo(new Claim.Held());
+        assertThat(claim(sowing(lot, room.priya(), 24))).isInstanceOf(Decision.Done.class);
         assertThat(claim(sowing(lot, room.priya(), 1)))
                 .as("what is kept back stays")
-                .isInstanceOf(Claim.TooFewSeeds.class);
+                .isInstanceOf(Decision.Refused.class);
         assertThat(claim(sowing(lot, room.tom(), 10)))
                 .as("but not for its owner")
-                .isEqualTo(new Claim.Held());
+                .isInstanceOf(Decision.Done.class);
     }
 
     @Test
@@ -188,12 +193,12 @@ abstract class SeedClaimContract extends StoreContract {
         assertThat(find(hers).isWithoutSeed()).isTrue();
         assertThat(balance(toms).spokenFor()).isZero();
         UUID groups = lot(20, null);
-        Claim claim = claims.choose(
+        Decision<Held> chosen = claims.choose(
                 hers.id(),
                 room.lots().find(groups).orElseThrow(),
                 new SeedPlan(14, 14, 0.9, 8, false, null),
                 room.priya());
-        assertThat(claim).isEqualTo(new Claim.Held());
+        assertThat(done(chosen).asked()).isNull();
         assertThat(asked.find(hers.id())).isEmpty();
         assertThat(balance(groups).spokenFor()).isEqualTo(14);
         assertThat(room.sowings().find(hers.id()).orElseThrow().lotId()).isEqualTo(groups);
@@ -228,10 +233,10 @@ abstract class SeedClaimContract extends StoreContract {
         SpaceRequest refused = decide(request(first), SpaceRequest.State.REFUSED);
         kept(sowing(lot, room.priya(), 12));
 
-        String said = again(first);
+        SeedAgain said = again(first);
         decide(refused, SpaceRequest.State.WAITING);
 
-        assertThat(said).isEqualTo("Its seed went to others meanwhile: choose another lot for it.");
+        assertThat(said).isEqualTo(SeedAgain.GONE_TO_OTHERS);
         assertThat(find(first).isWithoutSeed()).isTrue();
         assertThat(balance(lot).spokenFor()).isEqualTo(12);
     }
@@ -243,34 +248,34 @@ abstract class SeedClaimContract extends StoreContract {
         SpaceRequest refused = decide(request(first), SpaceRequest.State.REFUSED);
         kept(sowing(lot, room.priya(), 12));
 
-        assertThat(again(first)).isEmpty();
+        assertThat(again(first)).isEqualTo(SeedAgain.HELD);
         decide(refused, SpaceRequest.State.WAITING);
 
         assertThat(balance(lot).spokenFor()).isEqualTo(24);
         assertThat(asked.find(first.id())).isEmpty();
     }
 
-    private Callable<Claim> wanting(CyclicBarrier together, UUID lot, UUID member) {
+    private Callable<Decision<Held>> wanting(CyclicBarrier together, UUID lot, UUID member) {
         return () -> {
             together.await();
             return claim(sowing(lot, member, 12));
         };
     }
 
-    private Claim claim(Sowing sowing) {
+    private Decision<Held> claim(Sowing sowing) {
         UUID by = sowing.grower().memberId();
-        return database()
+        return Decision.of(() -> database()
                 .sql()
                 .transactionResult(inside ->
-                        claims.claim(inside.dsl(), sowing, () -> room.sowings().add(inside.dsl(), sowing, by), by));
+                        claims.claim(inside.dsl(), sowing, () -> room.sowings().add(inside.dsl(), sowing, by), by)));
     }
 
     private Sowing kept(Sowing sowing) {
-        assertThat(claim(sowing)).isNotInstanceOf(Claim.TooFewSeeds.class);
+        done(claim(sowing));
         return sowing;
     }
 
-    private String again(Sowing sowing) {
+    private SeedAgain again(Sowing sowing) {
         return database().sql().transactionResult(inside -> claims.claimAgain(inside.dsl(), sowing, room.tom()));
     }
 

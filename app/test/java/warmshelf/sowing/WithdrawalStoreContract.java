@@ -1,6 +1,7 @@
 package warmshelf.sowing;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static warmshelf.testing.Decided.done;
 
 import java.time.Duration;
 import java.time.LocalDate;
@@ -14,6 +15,7 @@ import warmshelf.allocation.Slot;
 import warmshelf.allocation.SpaceRequest;
 import warmshelf.allocation.Stay;
 import warmshelf.allocation.StayBookStore;
+import warmshelf.decision.Decision;
 import warmshelf.frost.evidence.FrostSource;
 import warmshelf.seed.NewLot;
 import warmshelf.testing.GrowRoom;
@@ -42,14 +44,12 @@ abstract class WithdrawalStoreContract extends StoreContract {
         UUID lot = room.lots().add(new NewLot("pepper", "Lantern Row", 2026, 20, room.tom(), false, ""), room.tom());
         UUID sowing = room.peppersOf(lot);
         withdrawals.withdraw(sowing, room.tom());
-        assertThat(withdrawals.takeBack(sowing, room.tom()).orElseThrow().seed())
-                .isEmpty();
+        assertThat(done(withdrawals.takeBack(sowing, room.tom())).seed()).isEqualTo(SeedAgain.HELD);
 
         withdrawals.withdraw(sowing, room.tom());
         room.peppersOf(lot);
 
-        assertThat(withdrawals.takeBack(sowing, room.tom()).orElseThrow().seed())
-                .isEqualTo("Its seed went to others meanwhile: choose another lot for it.");
+        assertThat(done(withdrawals.takeBack(sowing, room.tom())).seed()).isEqualTo(SeedAgain.GONE_TO_OTHERS);
         assertThat(stores.balances().of(stores.lots().find(lot).orElseThrow()).spokenFor())
                 .as("promised once")
                 .isEqualTo(12);
@@ -62,12 +62,10 @@ abstract class WithdrawalStoreContract extends StoreContract {
         UUID sowing = placed(room.tomsPeppers(), true);
         List<Stay> before = stays(sowing);
 
-        WithdrawalStore.GivenUp givenUp =
-                withdrawals.withdraw(sowing, room.tom()).orElseThrow();
+        WithdrawalStore.GivenUp givenUp = done(withdrawals.withdraw(sowing, room.tom()));
         assertThat(givenUp.places()).isEqualTo(before);
         assertThat(stays(sowing)).isEmpty();
-        WithdrawalStore.TakenBack back =
-                withdrawals.takeBack(sowing, room.tom()).orElseThrow();
+        WithdrawalStore.TakenBack back = done(withdrawals.takeBack(sowing, room.tom()));
 
         assertThat(back.lostPlace()).isFalse();
         assertThat(back.lostLight()).isFalse();
@@ -78,7 +76,7 @@ abstract class WithdrawalStoreContract extends StoreContract {
                         .toList());
         assertThat(state(sowing)).isEqualTo(SpaceRequest.State.PLACED);
         assertThat(stage(sowing)).isEqualTo(SowingStage.PLANNED);
-        assertThat(withdrawals.takeBack(sowing, room.tom())).isEmpty();
+        assertThat(withdrawals.takeBack(sowing, room.tom())).isInstanceOf(Decision.Overtaken.class);
     }
 
     @Test
@@ -87,8 +85,7 @@ abstract class WithdrawalStoreContract extends StoreContract {
         withdrawals.withdraw(sowing, room.tom());
         UUID other = placed(room.priyasTomatoes(), false);
 
-        WithdrawalStore.TakenBack back =
-                withdrawals.takeBack(sowing, room.tom()).orElseThrow();
+        WithdrawalStore.TakenBack back = done(withdrawals.takeBack(sowing, room.tom()));
 
         assertThat(back.lostPlace()).isTrue();
         assertThat(stays(sowing)).as("no light without the mat").isEmpty();
@@ -109,12 +106,10 @@ abstract class WithdrawalStoreContract extends StoreContract {
                                 SpaceRequest.State.REFUSED,
                                 "No room.",
                                 room.priya()));
-        assertThat(withdrawals.withdraw(waiting, room.tom()).orElseThrow().places())
-                .isEmpty();
+        assertThat(done(withdrawals.withdraw(waiting, room.tom())).places()).isEmpty();
         withdrawals.withdraw(refused, room.priya());
 
-        assertThat(withdrawals.takeBack(waiting, room.tom()).orElseThrow().lostPlace())
-                .isFalse();
+        assertThat(done(withdrawals.takeBack(waiting, room.tom())).lostPlace()).isFalse();
         withdrawals.takeBack(refused, room.priya());
 
         assertThat(state(waiting)).isEqualTo(SpaceRequest.State.WAITING);
@@ -133,7 +128,7 @@ abstract class WithdrawalStoreContract extends StoreContract {
         clock.set(TestGroup.MORNING.plus(Duration.ofHours(25)));
 
         assertThat(withdrawals.mayTakeBack(withdrawn)).isFalse();
-        assertThat(withdrawals.takeBack(sowing, room.tom())).isEmpty();
+        assertThat(withdrawals.takeBack(sowing, room.tom())).isInstanceOf(Decision.Overtaken.class);
         assertThat(stage(sowing)).isEqualTo(SowingStage.WITHDRAWN);
     }
 
