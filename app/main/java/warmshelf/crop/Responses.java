@@ -10,7 +10,9 @@ import warmshelf.ReferenceTable;
  * none, the crop's own trials, a near relative's trials.
  */
 final class Responses {
-    private static final CelsiusRange SLIP_BED = new CelsiusRange(24, 29);
+    // Texas A&M AgriLife Extension 2014, Starting sweet potatoes: 70 to 80 °F.
+    private static final CelsiusRange SLIP_BED = new CelsiusRange(21, 27);
+    // From memory: in what they shoot at all.
     private static final CelsiusRange SLIPS_SPROUT = new CelsiusRange(18, 32);
 
     private final EmergenceTable table = EmergenceTable.bundled();
@@ -32,8 +34,8 @@ final class Responses {
             return new SlipsResponse(
                     SLIP_BED,
                     SLIPS_SPROUT,
-                    "raised from slips, not from seed, so there is no emergence to expect; roots sprout in a warm bed"
-                            + " (common practice)");
+                    "raised from slips, not from seed, so there is no emergence to expect; roots shoot in a warm bed"
+                            + " (Texas A&M AgriLife Extension 2014)");
         }
         throw new IllegalStateException("no emergence figures for " + row.get("id"));
     }

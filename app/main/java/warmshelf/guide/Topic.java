@@ -11,6 +11,7 @@ public enum Topic {
     SEED_TEST("seed-test", Handled.SEED),
     CHILL("chill", Handled.SEED),
     SOAK("soak", Handled.SEED),
+    SLIPS("slips"),
     LABELS("labels", Handled.SEED, Handled.YOUNG_PLANT),
     SOW("sow", Handled.SOWING, Handled.SEED),
     COVERING("covering", Handled.SEED),

@@ -81,8 +81,7 @@ public final class CropPages implements Pages {
                         response.disagreements().stream()
                                 .map(each -> ReprintWords.of(each, units))
                                 .toList(),
-                        Slips.insteadOfSowing(crop, response.comfortable(), units)
-                                .orElse(""),
+                        Slips.insteadOfSowing(crop, units).orElse(""),
                         own.orElse(null),
                         own.map(written -> written.at()
                                         .atZoneSameInstant(Visitor.of(ctx).zone())

@@ -26,6 +26,7 @@ import warmshelf.seed.LotBalance;
 import warmshelf.seed.SeedExpectation;
 import warmshelf.seed.SeedsToACell;
 import warmshelf.timeline.Seen;
+import warmshelf.timeline.Slips;
 import warmshelf.timeline.Step;
 import warmshelf.timeline.Timeline;
 import warmshelf.timeline.TimelineStep;
@@ -88,7 +89,7 @@ public final class AskPlanner {
             SpaceCalendar board) {
         Optional<String> slips = planner.insteadOfSowing(crop);
         if (slips.isPresent()) {
-            return Outcome.refused(ask.lot() == null ? "crop" : "lot", slips.get());
+            return Outcome.refused(ask.lot() == null ? "crop" : "lot", slips.get() + slipsDates(ask, crop));
         }
         Asking asking = asking(ask, crop);
         SeedExpectation expectation = expectation(ask, crop, tests, asking.season());
@@ -118,6 +119,13 @@ public final class AskPlanner {
                             .formatted(grower.postcode(), grower.country()));
         }
         return Outcome.of(planOf(ask, asking, share, seeds, celsius, timeline.get(), balance, board));
+    }
+
+    private String slipsDates(AskForm.Ask ask, Crop crop) {
+        return planner.timeline(asking(ask, crop), planner.reckonedC(crop, ask.warm()), today, Seen.nothing())
+                .flatMap(timeline -> Slips.dates(timeline, planner.units()))
+                .map(dates -> " " + dates)
+                .orElse("");
     }
 
     private static Outcome refused(SeedPlan.Problem problem, Method method, int seeds) {

@@ -82,9 +82,7 @@ public final class SowingPlanner {
 
     /** What to do with a crop that nobody can sow; empty where it is raised from seed. */
     public Optional<String> insteadOfSowing(Crop crop) {
-        return crops.lists(crop)
-                ? Slips.insteadOfSowing(crop, crops.responseOf(crop).comfortable(), units)
-                : Optional.empty();
+        return crops.lists(crop) ? Slips.insteadOfSowing(crop, units) : Optional.empty();
     }
 
     /** How a crop's seed is tested on damp paper, by its days here; empty where no table tells. */

@@ -2,11 +2,11 @@ package warmshelf.timeline;
 
 import java.util.Map;
 import java.util.Optional;
-import warmshelf.crop.CelsiusRange;
 import warmshelf.crop.Crop;
 import warmshelf.crop.RaisedFrom;
 import warmshelf.guide.Advice;
 import warmshelf.words.Counted;
+import warmshelf.words.DayWords;
 import warmshelf.words.Units;
 
 /** What to do with a crop that is raised from slips: nobody can sow it. */
@@ -14,7 +14,7 @@ public final class Slips {
     private Slips() {}
 
     /** In sentences; empty for a crop that is raised from seed. The weeks are those of the crop's row. */
-    public static Optional<String> insteadOfSowing(Crop crop, CelsiusRange comfortable, Units units) {
+    public static Optional<String> insteadOfSowing(Crop crop, Units units) {
         if (crop.raisedFrom() != RaisedFrom.SLIPS) {
             return Optional.empty();
         }
@@ -26,8 +26,24 @@ public final class Slips {
                                 "crop",
                                 crop.name(),
                                 "weeks",
-                                Counted.weeks(crop.weeksIndoorsMin(), crop.weeksIndoorsMax()),
-                                "warmth",
-                                units.temperatureRange(comfortable.low(), comfortable.high()))));
+                                Counted.weeks(crop.weeksIndoorsMin(), crop.weeksIndoorsMax()))));
+    }
+
+    /** The days on which to do that in one garden; empty where the timeline has them not. */
+    public static Optional<String> dates(Timeline timeline, Units units) {
+        Optional<TimelineStep> roots = timeline.step(Step.LAY_ROOTS);
+        Optional<TimelineStep> slips = timeline.step(Step.CUT_SLIPS);
+        Optional<TimelineStep> out = timeline.step(Step.PLANT_OUT);
+        if (roots.isEmpty() || slips.isEmpty() || out.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(Advice.in(units)
+                .say(
+                        Advice.stepFile("slips"),
+                        "dates",
+                        Map.of(
+                                "roots", DayWords.dayOfMonth(roots.get().ideal()),
+                                "slips", DayWords.dayOfMonth(slips.get().ideal()),
+                                "out", DayWords.dayOfMonth(out.get().ideal()))));
     }
 }

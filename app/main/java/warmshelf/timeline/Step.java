@@ -10,6 +10,8 @@ import warmshelf.words.Units;
 
 /** The steps of a sowing, in the order in which they happen. */
 public enum Step {
+    LAY_ROOTS("lay-roots"),
+    CUT_SLIPS("cut-slips", Handled.YOUNG_PLANT),
     CHILL("chill", Handled.SEED),
     SOAK("soak", Handled.SEED),
     SOW("sow", Handled.SOWING, Handled.SEED),
@@ -44,6 +46,14 @@ public enum Step {
     /** The step in the commands' answers. */
     public String word() {
         return word;
+    }
+
+    /** The word of the how-to page that tells of it. */
+    public String guide() {
+        return switch (this) {
+            case LAY_ROOTS, CUT_SLIPS -> "slips";
+            default -> word;
+        };
     }
 
     /** The step as a heading. */

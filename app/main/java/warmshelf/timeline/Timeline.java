@@ -2,6 +2,7 @@ package warmshelf.timeline;
 
 import java.util.List;
 import java.util.Optional;
+import warmshelf.crop.RaisedFrom;
 
 /**
  * The steps of one sowing counted back from planting out, and forward again from what was really seen.
@@ -26,7 +27,10 @@ public record Timeline(
     }
 
     public static Timeline plan(TimelineQuestion question) {
-        return new TimelinePlan(question).timeline();
+        return question.crop().raisedFrom() == RaisedFrom.SLIPS
+                        && question.seen().sown() == null
+                ? new SlipsPlan(question).timeline()
+                : new TimelinePlan(question).timeline();
     }
 
     /** The step, where this timeline has it. */

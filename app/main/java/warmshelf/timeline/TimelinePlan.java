@@ -128,8 +128,7 @@ final class TimelinePlan {
     }
 
     private void addTemperatureNote(List<String> notes) {
-        Optional<String> slips =
-                Slips.insteadOfSowing(question.crop(), question.response().comfortable(), question.units());
+        Optional<String> slips = Slips.insteadOfSowing(question.crop(), question.units());
         if (slips.isPresent()) {
             notes.add(slips.get());
             return;

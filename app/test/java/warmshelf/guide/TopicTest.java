@@ -16,7 +16,7 @@ class TopicTest {
     @ParameterizedTest
     @EnumSource(Step.class)
     void every_step_of_the_timeline_has_a_page(Step step) {
-        assertThat(Topic.find(step.word())).isPresent();
+        assertThat(Topic.find(step.guide())).isPresent();
     }
 
     @ParameterizedTest

@@ -79,8 +79,8 @@ class AskPlannerTest {
         assertThat(outcome.plan()).isNull();
         assertThat(outcome.problems()).containsOnlyKeys("crop");
         assertThat(outcome.problems().get("crop"))
-                .startsWith("Sweet potato is raised from slips, the shoots of its tubers, not from seed")
-                .contains("Buy slips", "5 to 6 weeks");
+                .startsWith("Sweet potato is raised from slips, the shoots of its roots, not from seed")
+                .contains("Buy slips", "6 to 8 weeks", "In your garden: lay roots about ");
         assertThat(CropCatalogue.bundled().fromSeed())
                 .doesNotContain(sweetPotato)
                 .hasSize(CropCatalogue.bundled().all().size() - 1);

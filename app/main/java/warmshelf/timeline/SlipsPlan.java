@@ -1,0 +1,77 @@
+package warmshelf.timeline;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import warmshelf.crop.Crop;
+import warmshelf.guide.PracticeDays;
+import warmshelf.words.Counted;
+import warmshelf.words.DayWords;
+
+/** The short way of a crop that is raised from slips: roots are laid to shoot, slips cut, rooted and planted out. */
+final class SlipsPlan {
+    private static final PracticeDays ROOTING = PracticeDays.of("slips", "rooting in water");
+
+    private final TimelineQuestion question;
+    private final ExpectedEmergence emergence;
+    private final PlantingOutWindow usualOut;
+    private final DateWindow roots;
+
+    SlipsPlan(TimelineQuestion question) {
+        this.question = question;
+        this.emergence = ExpectedEmergence.of(question.response(), question.matC());
+        this.usualOut = PlantingOutWindow.of(question);
+        this.roots = SowingWindow.before(usualOut.days().ideal(), question, emergence)
+                .days();
+    }
+
+    Timeline timeline() {
+        Judgement judgement = Judgement.beforeSowing(question, usualOut.days(), roots, emergence);
+        DateWindow laid = judgement.verdict() == Verdict.TOO_LATE ? roots : roots.notBefore(question.today());
+        LocalDate shot =
+                laid.ideal().plusWeeks(question.crop().weeksIndoorsMin()).minusDays(ROOTING.least());
+        DateWindow cut = usualOut.days()
+                .plusDays(-ROOTING.most(), -(ROOTING.least() + ROOTING.most()) / 2, -ROOTING.least())
+                .notBefore(shot);
+        StepList steps = new StepList(question.units());
+        steps.add(Step.LAY_ROOTS, laid, layWhy(), null);
+        steps.add(Step.CUT_SLIPS, cut, cutWhy(), null);
+        Outdoors outdoors = Outdoors.of(question, emergence, laid, cut, usualOut.days());
+        outdoors.addTo(steps, question, usualOut, laid);
+        return new Timeline(
+                judgement.verdict(),
+                steps.steps(),
+                question.warm() ? (int) ChronoUnit.DAYS.between(laid.ideal(), cut.ideal()) : 0,
+                notes(judgement),
+                judgement.outlook(),
+                Optional.empty());
+    }
+
+    private Reason layWhy() {
+        Crop crop = question.crop();
+        return Step.LAY_ROOTS.why(
+                "why",
+                Map.of(
+                        "weeks",
+                        Counted.weeks(crop.weeksIndoorsMin(), crop.weeksIndoorsMax()),
+                        "plantingOut",
+                        plantingOut()),
+                question.units());
+    }
+
+    private Reason cutWhy() {
+        return Step.CUT_SLIPS.why("why", Map.of("plantingOut", plantingOut()), question.units());
+    }
+
+    private String plantingOut() {
+        return DayWords.dayOfMonth(usualOut.days().ideal());
+    }
+
+    private List<String> notes(Judgement judgement) {
+        List<String> notes = new java.util.ArrayList<>(judgement.notes());
+        Slips.insteadOfSowing(question.crop(), question.units()).ifPresent(notes::add);
+        return notes;
+    }
+}

@@ -1,0 +1,63 @@
+package warmshelf.timeline;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import org.junit.jupiter.api.Test;
+import warmshelf.crop.Crop;
+import warmshelf.testing.Crops;
+import warmshelf.words.Units;
+
+class SlipsPlanTest {
+    private static final Crop SWEET_POTATO = Crops.of("sweet-potato");
+    private static final LocalDate MAY_24 = LocalDate.of(2027, 5, 24);
+
+    @Test
+    void it_has_its_own_short_way() {
+        assertThat(Asked.of(SWEET_POTATO, 26, MAY_24).answered().steps())
+                .extracting(TimelineStep::step)
+                .containsExactly(Step.LAY_ROOTS, Step.CUT_SLIPS, Step.HARDEN_OFF, Step.PLANT_OUT, Step.RIPE);
+    }
+
+    // Texas A&M AgriLife Extension, Starting sweet potatoes: roots are bedded 6 to 8 weeks before slips are planted,
+    // those
+    // without roots stand in water for a week or two, and all are hardened off about 10 days before planting.
+    @Test
+    void roots_are_laid_six_to_eight_weeks_ahead_and_slips_cut_a_week_or_two() {
+        Asked asked = Asked.of(SWEET_POTATO, 26, MAY_24);
+        LocalDate out = asked.step(Step.PLANT_OUT).ideal();
+
+        assertThat(out).isEqualTo(MAY_24.plusDays(14));
+        assertThat(asked.step(Step.LAY_ROOTS).earliest()).isEqualTo(out.minusWeeks(8));
+        assertThat(asked.step(Step.LAY_ROOTS).latest()).isEqualTo(out.minusWeeks(6));
+        assertThat(ChronoUnit.DAYS.between(asked.step(Step.CUT_SLIPS).ideal(), out))
+                .isBetween(7L, 14L);
+        assertThat(ChronoUnit.DAYS.between(asked.step(Step.HARDEN_OFF).ideal(), out))
+                .isEqualTo(10);
+    }
+
+    @Test
+    void no_step_says_what_only_seedlings_want() {
+        Timeline timeline =
+                Asked.of(SWEET_POTATO, 26, MAY_24).readIn(Units.AMERICAN).answered();
+
+        assertThat(timeline.steps())
+                .extracting(TimelineStep::why)
+                .allSatisfy(why -> assertThat(why).doesNotContainIgnoringCase("leaves", "seed"));
+        assertThat(timeline.notes())
+                .anySatisfy(note -> assertThat(note)
+                        .contains("not from seed", "half buried in damp sand or light mix at 70–80 °F", "6–8 in long"));
+    }
+
+    @Test
+    void roots_laid_late_give_their_slips_later() {
+        LocalDate today = LocalDate.of(2027, 4, 24);
+
+        Asked late = Asked.of(SWEET_POTATO, 26, MAY_24).on(today);
+
+        assertThat(late.step(Step.LAY_ROOTS).ideal()).isEqualTo(today);
+        assertThat(late.step(Step.PLANT_OUT).ideal()).isAfterOrEqualTo(today.plusWeeks(6));
+        assertThat(late.step(Step.CUT_SLIPS).ideal()).isAfterOrEqualTo(today.plusWeeks(5));
+    }
+}
