@@ -12,6 +12,8 @@ interface AllocationSentences {
 
     String outOfService(String mat, String days, String reason);
 
+    String dark(String mat);
+
     String tooFar(String day);
 
     String outsideBand(String temperature, String likes);

@@ -20,6 +20,7 @@ import org.jooq.SelectOnConditionStep;
 import org.jooq.SelectSelectStep;
 import org.jspecify.annotations.Nullable;
 import warmshelf.crop.CropCatalogue;
+import warmshelf.shelf.LightAbove;
 import warmshelf.shelf.Thermostat;
 import warmshelf.shelf.WholeDegree;
 
@@ -41,7 +42,14 @@ public final class ClashStore {
 
     /** A place as the judge sees it. */
     CandidatePlace place(DSLContext tx, UUID id) {
-        return tx.select(PLACE.NUMBER, PLACE.MAT_ID, MAT.NAME, MAT.THERMOSTAT_LOW_C, MAT.THERMOSTAT_HIGH_C, MAT.USUAL_C)
+        return tx.select(
+                        PLACE.NUMBER,
+                        PLACE.MAT_ID,
+                        MAT.NAME,
+                        MAT.THERMOSTAT_LOW_C,
+                        MAT.THERMOSTAT_HIGH_C,
+                        MAT.USUAL_C,
+                        MAT.LIGHT)
                 .from(PLACE)
                 .leftJoin(MAT)
                 .on(MAT.ID.eq(PLACE.MAT_ID))
@@ -58,6 +66,7 @@ public final class ClashStore {
                                         "",
                                         new Thermostat(found.value4(), found.value5()),
                                         found.value6(),
+                                        LightAbove.named(found.value7()),
                                         tx.select(PLACE.ID)
                                                 .from(PLACE)
                                                 .where(PLACE.MAT_ID.eq(found.value2()))
@@ -65,15 +74,24 @@ public final class ClashStore {
                                                 .fetch(PLACE.ID))));
     }
 
-    /** Everything in the way of lying somewhere, as it stands in this transaction. */
+    /**
+     * Everything in the way of lying somewhere, as it stands in this transaction.
+     *
+     * @param needsLight whether it is not to lie on a mat without light
+     */
     List<Obstacle> obstacles(
-            DSLContext tx, PlaceAndDays spot, @Nullable WarmDays warm, @Nullable Band band, @Nullable UUID except) {
+            DSLContext tx,
+            PlaceAndDays spot,
+            @Nullable WarmDays warm,
+            @Nullable Band band,
+            boolean needsLight,
+            @Nullable UUID except) {
         CandidatePlace place = place(tx, spot.placeId());
         SpaceJudge judge = new SpaceJudge(around(tx, place, except, spot.from(), spot.to()));
         MatSpace mat = place.mat();
         return mat == null || warm == null || band == null
                 ? judge.underLight(place, spot)
-                : judge.onMat(place, mat, spot, warm, band);
+                : judge.onMat(place, mat, spot, warm, band, needsLight);
     }
 
     /** How warm something would lie somewhere: as the mat is set, else as is asked. */

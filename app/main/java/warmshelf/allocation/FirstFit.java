@@ -14,12 +14,17 @@ import java.util.UUID;
  * fit in the order of their ideal days.
  */
 public final class FirstFit {
-    /** Of two mats with room on the same day the one that need not be turned far from its usual set-point. */
-    private static final Comparator<SpaceOffer> NEAREST_TO_IDEAL = Comparator.comparingInt(
-                    (SpaceOffer offer) -> Math.abs(offer.shiftDays()))
-            .thenComparing(SpaceOffer::from)
-            .thenComparingDouble(
-                    offer -> Math.abs(offer.warm().first() - offer.mat().usualC()));
+    /**
+     * Of two mats with room on the same day, for seed that needs light one that is known to be lit; then the one that need not be
+     * turned far from its usual set-point.
+     */
+    private static Comparator<SpaceOffer> nearestToIdeal(boolean needsLight) {
+        return Comparator.comparingInt((SpaceOffer offer) -> Math.abs(offer.shiftDays()))
+                .thenComparing(SpaceOffer::from)
+                .thenComparing(offer -> needsLight && !offer.mat().light().isLit())
+                .thenComparingDouble(
+                        offer -> Math.abs(offer.warm().first() - offer.mat().usualC()));
+    }
 
     private final SpaceCalendar board;
     private final LocalDate today;
@@ -33,7 +38,7 @@ public final class FirstFit {
     public List<SpaceOffer> offers(SpaceWish wish, int atMost) {
         List<SpaceOffer> offers = new ArrayList<>();
         board.mats().forEach(mat -> bestOn(mat, wish).ifPresent(offers::add));
-        offers.sort(NEAREST_TO_IDEAL);
+        offers.sort(nearestToIdeal(wish.needsLight()));
         return offers.subList(0, Math.min(atMost, offers.size()));
     }
 
@@ -62,8 +67,15 @@ public final class FirstFit {
         if (wish.latest().isBefore(today)) {
             return new NoSpace.TooLate(wish.latest());
         }
-        boolean anyInBand = board.mats().stream().anyMatch(mat -> new StayWarmth(board, mat, wish.band()).isPossible());
-        return anyInBand ? new NoSpace.Full(firstDay(wish), wish.latest()) : new NoSpace.NoMatInBand(wish.band());
+        List<MatSpace> inBand = board.mats().stream()
+                .filter(mat -> new StayWarmth(board, mat, wish.band()).isPossible())
+                .toList();
+        if (inBand.isEmpty()) {
+            return new NoSpace.NoMatInBand(wish.band());
+        }
+        return inBand.stream().anyMatch(wish::sees)
+                ? new NoSpace.Full(firstDay(wish), wish.latest())
+                : new NoSpace.AllDark(wish.band());
     }
 
     /** The best offer on one place. */
@@ -76,7 +88,7 @@ public final class FirstFit {
     }
 
     private Optional<SpaceOffer> bestOn(MatSpace mat, List<UUID> places, SpaceWish wish) {
-        if (!new StayWarmth(board, mat, wish.band()).isPossible()) {
+        if (!wish.sees(mat) || !new StayWarmth(board, mat, wish.band()).isPossible()) {
             return Optional.empty();
         }
         for (LocalDate start : startsNearestFirst(wish)) {

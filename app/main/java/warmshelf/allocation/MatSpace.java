@@ -2,6 +2,7 @@ package warmshelf.allocation;
 
 import java.util.List;
 import java.util.UUID;
+import warmshelf.shelf.LightAbove;
 import warmshelf.shelf.Thermostat;
 
 /**
@@ -12,4 +13,11 @@ import warmshelf.shelf.Thermostat;
  * @param usualC the set-point it is given when nothing else decides
  * @param places in order; the first is place 1
  */
-public record MatSpace(UUID id, String name, String where, Thermostat thermostat, double usualC, List<UUID> places) {}
+public record MatSpace(
+        UUID id, String name, String where, Thermostat thermostat, double usualC, LightAbove light, List<UUID> places) {
+
+    /** A mat of whose light nothing is known. */
+    public MatSpace(UUID id, String name, String where, Thermostat thermostat, double usualC, List<UUID> places) {
+        this(id, name, where, thermostat, usualC, LightAbove.NOT_KNOWN, places);
+    }
+}

@@ -29,6 +29,14 @@ public sealed interface Obstacle extends Message {
         }
     }
 
+    /** Its seed comes up in light only, and none reaches the mat. */
+    record Dark(MatSpace mat) implements Obstacle {
+        @Override
+        public String words(Units units) {
+            return SAY.dark(mat.name());
+        }
+    }
+
     /** The days reach beyond those that are looked at. */
     record TooFar(LocalDate lastDay) implements Obstacle {
         @Override

@@ -57,6 +57,7 @@ public final class RequestStore {
                 .set(SPACE_REQUEST.LOW_C, request.band().lowC())
                 .set(SPACE_REQUEST.HIGH_C, request.band().highC())
                 .set(SPACE_REQUEST.UNDER_LIGHT, request.underLight())
+                .set(SPACE_REQUEST.NEEDS_LIGHT, request.needsLight())
                 .set(SPACE_REQUEST.REASON, request.reason())
                 .set(SPACE_REQUEST.VERSION, request.version())
                 .execute();
@@ -83,6 +84,22 @@ public final class RequestStore {
         return changed == 1;
     }
 
+    /** Keeps that the seed of a request gets its light otherwise than from the mat's place, or that it does not. */
+    public void lightOtherwise(DSLContext tx, UUID sowing, boolean otherwise, UUID by) {
+        int changed = tx.update(SPACE_REQUEST)
+                .set(SPACE_REQUEST.NEEDS_LIGHT, !otherwise)
+                .where(SPACE_REQUEST.SOWING_ID.eq(sowing), SPACE_REQUEST.NEEDS_LIGHT.eq(otherwise))
+                .execute();
+        if (changed > 0) {
+            audit.write(tx, by, otherwise ? "gets light otherwise" : "needs a lit place", "sowing", sowing, "");
+        }
+    }
+
+    /** Whether a sowing's seed is not to lie on a mat without light. */
+    static boolean needsLight(DSLContext tx, UUID sowing) {
+        return tx.fetchExists(SPACE_REQUEST, SPACE_REQUEST.SOWING_ID.eq(sowing), SPACE_REQUEST.NEEDS_LIGHT.isTrue());
+    }
+
     private static List<SpaceRequest> requests(DSLContext from, Table<?> among, Condition which) {
         return from.select(SPACE_REQUEST.asterisk())
                 .from(among)
@@ -102,6 +119,7 @@ public final class RequestStore {
                 found.get(SPACE_REQUEST.QUARTERS),
                 new Band(found.get(SPACE_REQUEST.LOW_C), found.get(SPACE_REQUEST.HIGH_C)),
                 found.get(SPACE_REQUEST.UNDER_LIGHT),
+                found.get(SPACE_REQUEST.NEEDS_LIGHT),
                 found.get(SPACE_REQUEST.REASON),
                 found.get(SPACE_REQUEST.VERSION));
     }

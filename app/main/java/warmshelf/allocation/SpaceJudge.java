@@ -26,14 +26,22 @@ public final class SpaceJudge {
         return obstacles;
     }
 
-    /** Everything in the way of lying on a mat at those set-points. */
-    public List<Obstacle> onMat(CandidatePlace place, MatSpace mat, PlaceAndDays spot, WarmDays warm, Band band) {
+    /**
+     * Everything in the way of lying on a mat at those set-points.
+     *
+     * @param needsLight whether its seed comes up in light only, and nobody has said that it gets it otherwise
+     */
+    public List<Obstacle> onMat(
+            CandidatePlace place, MatSpace mat, PlaceAndDays spot, WarmDays warm, Band band, boolean needsLight) {
         List<Obstacle> obstacles = new ArrayList<>();
         addTaken(obstacles, place, spot);
         board.outages(mat.id()).stream()
                 .filter(out -> out.touches(spot.from(), spot.to()))
                 .findFirst()
                 .ifPresent(out -> obstacles.add(new Obstacle.Out(mat, out)));
+        if (needsLight && mat.light().isDark()) {
+            obstacles.add(new Obstacle.Dark(mat));
+        }
         tooWarmOrCold(board, mat, warm, band).ifPresent(obstacles::add);
         return obstacles;
     }

@@ -9,6 +9,7 @@ import java.util.UUID;
  * @param days on the mat at the temperature that suits best
  * @param band set-points that suit the crop
  * @param underLight whether it is to go under the group's lights when it comes off the heat; false: it goes home
+ * @param needsLight whether its seed needs light from sowing on, and nobody has said that it gets it otherwise
  * @param reason why it was refused, or empty
  */
 public record SpaceRequest(
@@ -21,8 +22,25 @@ public record SpaceRequest(
         int quarters,
         Band band,
         boolean underLight,
+        boolean needsLight,
         String reason,
         int version) {
+
+    /** A request for seed that comes up in the dark as well. */
+    public SpaceRequest(
+            UUID sowingId,
+            State state,
+            LocalDate earliest,
+            LocalDate ideal,
+            LocalDate latest,
+            int days,
+            int quarters,
+            Band band,
+            boolean underLight,
+            String reason,
+            int version) {
+        this(sowingId, state, earliest, ideal, latest, days, quarters, band, underLight, false, reason, version);
+    }
 
     /** Where a request stands. */
     public enum State {

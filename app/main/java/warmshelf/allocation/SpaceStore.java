@@ -15,6 +15,7 @@ import org.jooq.DSLContext;
 import org.jooq.Record;
 import org.jooq.Records;
 import warmshelf.db.Database;
+import warmshelf.shelf.LightAbove;
 import warmshelf.shelf.Thermostat;
 
 /** Reads the mats, and which of their quarters are taken, or out of service, on which days. */
@@ -47,7 +48,8 @@ public final class SpaceStore {
                         SHELF.FROM_TOP,
                         MAT.THERMOSTAT_LOW_C,
                         MAT.THERMOSTAT_HIGH_C,
-                        MAT.USUAL_C)
+                        MAT.USUAL_C,
+                        MAT.LIGHT)
                 .from(MAT)
                 .join(SHELF)
                 .on(SHELF.ID.eq(MAT.SHELF_ID))
@@ -63,12 +65,13 @@ public final class SpaceStore {
                         SHELF.FROM_TOP,
                         MAT.WALK_ORDER,
                         MAT.NAME)
-                .fetch(Records.mapping((id, name, site, rack, level, low, high, usual) -> new MatSpace(
+                .fetch(Records.mapping((id, name, site, rack, level, low, high, usual, light) -> new MatSpace(
                         id,
                         name,
                         "%s · %s · shelf %d".formatted(site, rack, level),
                         new Thermostat(low, high),
                         usual,
+                        LightAbove.named(light),
                         places.getOrDefault(id, List.of()))));
     }
 

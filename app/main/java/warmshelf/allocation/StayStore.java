@@ -51,7 +51,7 @@ public final class StayStore {
     public UUID layOnMat(DSLContext tx, UUID sowingId, PlaceAndDays spot, WarmDays warm, Band band, UUID by) {
         UUID mat = matOf(tx, spot.placeId());
         lock(tx, mat);
-        refuseObstacles(tx, spot, warm, band, null);
+        refuseObstacles(tx, spot, warm, band, RequestStore.needsLight(tx, sowingId), null);
         return judged(() -> lay(tx, sowingId, spot, new WarmthNeed(mat, warm, band), by));
     }
 
@@ -86,7 +86,7 @@ public final class StayStore {
         if (!tx.fetchExists(PLACE, PLACE.ID.eq(spot.placeId()), PLACE.KIND.eq("lit"))) {
             throw Declined.overtaken(new SpaceRefusal.NotUnderLight());
         }
-        refuseObstacles(tx, spot, null, null, null);
+        refuseObstacles(tx, spot, null, null, false, null);
         return judged(() -> lay(tx, sowingId, spot, null, by));
     }
 
@@ -156,8 +156,14 @@ public final class StayStore {
     public void extend(DSLContext tx, Stay stay, LocalDate to, UUID by) {
         PlaceAndDays more = new PlaceAndDays(stay.placeId(), stay.slot(), stay.to(), to);
         WarmthNeed warmth = stay.isOnMat() ? warmthFor(tx, stay, more) : null;
+        // It lies there already: what light it gets is not asked again.
         refuseObstacles(
-                tx, more, warmth == null ? null : warmth.days(), warmth == null ? null : warmth.band(), stay.id());
+                tx,
+                more,
+                warmth == null ? null : warmth.days(),
+                warmth == null ? null : warmth.band(),
+                false,
+                stay.id());
         judged(() -> {
             QuarterDayStore.insert(tx, stay.id(), more, warmth);
             return tx.update(STAY)
@@ -184,7 +190,7 @@ public final class StayStore {
     public boolean beginEarlier(DSLContext tx, Stay stay, LocalDate from, UUID by) {
         PlaceAndDays before = new PlaceAndDays(stay.placeId(), stay.slot(), from, stay.from());
         if (stay.isOnMat()
-                || !clashes.obstacles(tx, before, null, null, stay.id()).isEmpty()) {
+                || !clashes.obstacles(tx, before, null, null, false, stay.id()).isEmpty()) {
             return false;
         }
         judged(() -> {
@@ -233,7 +239,7 @@ public final class StayStore {
      */
     public UUID relay(DSLContext tx, Stay stay, PlaceAndDays spot, @Nullable WarmDays warm) {
         WarmthNeed warmth = warmthAt(tx, stay, spot, warm);
-        refuseObstacles(tx, spot, warm, warmth == null ? null : warmth.band(), stay.id());
+        refuseObstacles(tx, spot, warm, warmth == null ? null : warmth.band(), needsLightAt(tx, stay, spot), stay.id());
         tx.deleteFrom(QUARTER_DAY).where(QUARTER_DAY.STAY_ID.eq(stay.id())).execute();
         return judged(() -> {
             tx.update(STAY)
@@ -258,7 +264,7 @@ public final class StayStore {
      */
     public UUID carry(DSLContext tx, Stay stay, PlaceAndDays spot, @Nullable WarmDays warm, UUID by) {
         WarmthNeed warmth = warmthAt(tx, stay, spot, warm);
-        refuseObstacles(tx, spot, warm, warmth == null ? null : warmth.band(), stay.id());
+        refuseObstacles(tx, spot, warm, warmth == null ? null : warmth.band(), needsLightAt(tx, stay, spot), stay.id());
         end(tx, stay, spot.from(), by);
         return judged(() -> lay(tx, stay.sowingId(), spot, warmth, by));
     }
@@ -278,15 +284,32 @@ public final class StayStore {
                 spot,
                 warm,
                 warm == null ? null : QuarterDayStore.warmthOf(tx, stay).band(),
+                needsLightAt(tx, stay, spot),
                 stay.id());
     }
 
     private void refuseObstacles(
-            DSLContext tx, PlaceAndDays spot, @Nullable WarmDays warm, @Nullable Band band, @Nullable UUID except) {
-        List<Obstacle> obstacles = clashes.obstacles(tx, spot, warm, band, except);
+            DSLContext tx,
+            PlaceAndDays spot,
+            @Nullable WarmDays warm,
+            @Nullable Band band,
+            boolean needsLight,
+            @Nullable UUID except) {
+        List<Obstacle> obstacles = clashes.obstacles(tx, spot, warm, band, needsLight, except);
         if (!obstacles.isEmpty()) {
             throw Declined.overtaken(new SpaceRefusal.InTheWay(obstacles));
         }
+    }
+
+    /** On the mat on which it lies already it may be moved about, whatever light reaches that. */
+    private static boolean needsLightAt(DSLContext tx, Stay stay, PlaceAndDays spot) {
+        return !matFor(tx, spot.placeId()).equals(matFor(tx, stay.placeId()))
+                && RequestStore.needsLight(tx, stay.sowingId());
+    }
+
+    private static Optional<UUID> matFor(DSLContext tx, UUID place) {
+        return Optional.ofNullable(
+                tx.select(PLACE.MAT_ID).from(PLACE).where(PLACE.ID.eq(place)).fetchSingle(PLACE.MAT_ID));
     }
 
     /** What a stay would need of the mat at another place; null under a light. */

@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param plantOutOffsetDays days from the average last spring frost to the usual earliest planting out; negative: before it
  * @param plantOutOffsetDaysLatest the later end of the same usual range
  * @param nightMinimumC nights should stay above this before planting out
- * @param light 'yes', 'no', 'indifferent' or empty where no source says
+ * @param light what its seed wants until it is up
  * @param raisedFrom seed, or slips
  * @param treatment what its seed wants before it is sown
  * @param hazards what of it can hurt whoever handles it
@@ -33,7 +33,7 @@ public record Crop(
         int plantOutOffsetDaysLatest,
         @Nullable Double nightMinimumC,
         @Nullable Double depthMm,
-        String light,
+        SeedLight light,
         RaisedFrom raisedFrom,
         SeedTreatment treatment,
         Set<CropHazard> hazards,
@@ -66,7 +66,7 @@ public record Crop(
                 0,
                 null,
                 null,
-                "",
+                SeedLight.NOT_KNOWN,
                 RaisedFrom.SEED,
                 SeedTreatment.UNKNOWN,
                 Set.of(),

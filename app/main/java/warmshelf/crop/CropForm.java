@@ -82,7 +82,12 @@ final class CropForm {
         typed.put("offsetLatest", List.of(String.valueOf(crop.plantOutOffsetDaysLatest())));
         putIfKnown(typed, "night", crop.nightMinimumC() == null ? null : units.typedTemperature(crop.nightMinimumC()));
         putIfKnown(typed, "depth", crop.depthMm() == null ? null : units.typedLength(crop.depthMm()));
-        typed.put("light", List.of(crop.light().isEmpty() ? "unknown" : crop.light()));
+        typed.put(
+                "light",
+                List.of(
+                        crop.light() == SeedLight.NOT_KNOWN
+                                ? "unknown"
+                                : crop.light().word()));
         typed.putAll(TreatmentForm.typed(crop));
         putIfKnown(
                 typed,
@@ -136,7 +141,9 @@ final class CropForm {
                 offsetLatest,
                 night(reader, units),
                 depth(reader, units),
-                light.equals("unknown") ? "" : light,
+                light.equals("unknown") || reader.problems().containsKey("light")
+                        ? SeedLight.NOT_KNOWN
+                        : SeedLight.named(light),
                 reference.map(Crop::raisedFrom).orElse(RaisedFrom.SEED),
                 TreatmentForm.read(
                         reader, reference.map(of -> of.treatment().traits()).orElse(List.of())),

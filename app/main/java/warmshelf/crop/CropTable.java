@@ -27,7 +27,7 @@ final class CropTable {
                 wholeNumber(row, "plant_out_offset_days_latest"),
                 decimalIfAny(row, "min_night_c"),
                 decimalIfAny(row, "depth_mm"),
-                row.get("light"),
+                SeedLight.named(row.get("light")),
                 RaisedFrom.named(row.get("raised_from")),
                 treatment(row),
                 hazards(row.get("id")),

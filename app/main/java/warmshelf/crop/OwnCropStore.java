@@ -123,7 +123,7 @@ public final class OwnCropStore {
                 .set(OWN_CROP.PLANT_OUT_OFFSET_DAYS_LATEST, crop.plantOutOffsetDaysLatest())
                 .set(OWN_CROP.NIGHT_MINIMUM_C, decimal(crop.nightMinimumC()))
                 .set(OWN_CROP.DEPTH_MM, decimal(crop.depthMm()))
-                .set(OWN_CROP.LIGHT, crop.light())
+                .set(OWN_CROP.LIGHT, crop.light().word())
                 .set(treatment(crop))
                 .set(OWN_CROP.HAZARDS, CropHazard.words(crop.hazards()))
                 .set(
@@ -201,7 +201,7 @@ public final class OwnCropStore {
                 row.get(OWN_CROP.PLANT_OUT_OFFSET_DAYS_LATEST),
                 number(row.get(OWN_CROP.NIGHT_MINIMUM_C)),
                 number(row.get(OWN_CROP.DEPTH_MM)),
-                row.get(OWN_CROP.LIGHT),
+                SeedLight.named(row.get(OWN_CROP.LIGHT)),
                 reference.map(Crop::raisedFrom).orElse(RaisedFrom.SEED),
                 treatment(row, reference.map(of -> of.treatment().traits()).orElse(List.of())),
                 CropHazard.named(row.get(OWN_CROP.HAZARDS)),

@@ -113,6 +113,7 @@ final class DemoDiary {
                 plant.start(),
                 plant.start(),
                 request.band(),
+                request.needsLight(),
                 house.planner().daysAt(Asking.of(plant.sowing()), day, request.days()));
         String nearer = DemoTable.known(near, plant.row().member());
         return new FirstFit(board, day)

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.UUID;
 import org.apache.commons.csv.CSVRecord;
 import warmshelf.shelf.Circuit;
+import warmshelf.shelf.LightAbove;
 import warmshelf.shelf.MatDraft;
 import warmshelf.shelf.RackDraft;
 import warmshelf.shelf.ShelfDraft;
@@ -60,7 +61,8 @@ final class DemoFurniture {
                 DemoTable.number(row, "low_c"),
                 DemoTable.number(row, "high_c"),
                 DemoTable.number(row, "watts"),
-                DemoTable.number(row, "usual_c"));
+                DemoTable.number(row, "usual_c"),
+                LightAbove.named(row.get("light")));
         done(house.mats()
                 .add(DemoTable.known(shelves, row.get("rack") + "/" + row.get("from_top")), draft, coordinator));
     }

@@ -57,6 +57,7 @@ final class DemoPlanting {
                 row.container().quarters(),
                 planner.band(asking.crop()),
                 true,
+                asking.crop().light().isNeeded(),
                 "",
                 1);
     }

@@ -71,17 +71,17 @@ public record CropAtStep(Crop crop, List<Fact> facts, Source source) {
         }
         String cover = units.length(depth) + common;
         return Optional.of(
-                crop.light().equals("yes")
+                crop.light().isNeeded()
                         ? cover + ", or on the surface under a dusting of vermiculite, for the light"
                         : cover);
     }
 
     private static Optional<String> light(Crop crop) {
         return switch (crop.light()) {
-            case "yes" -> Optional.of("light helps it come up");
-            case "no" -> Optional.of("keep it dark until it is up: cover it well");
-            case "indifferent" -> Optional.of("comes up in light and in the dark");
-            default -> Optional.empty();
+            case NEEDED -> Optional.of("light helps it come up");
+            case DARK -> Optional.of("keep it dark until it is up: cover it well");
+            case INDIFFERENT -> Optional.of("comes up in light and in the dark");
+            case NOT_KNOWN -> Optional.empty();
         };
     }
 

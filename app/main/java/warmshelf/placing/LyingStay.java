@@ -5,6 +5,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.Band;
+import warmshelf.allocation.MatSpace;
 import warmshelf.allocation.Stay;
 import warmshelf.allocation.WarmDays;
 
@@ -16,6 +17,7 @@ import warmshelf.allocation.WarmDays;
  * @param matId null under a light
  * @param warm the set-points of its days; null under a light
  * @param band the set-points that suit it; null under a light
+ * @param needsLight whether it is not to be moved to a mat without light
  */
 public record LyingStay(
         Stay stay,
@@ -24,7 +26,8 @@ public record LyingStay(
         boolean sown,
         @Nullable UUID matId,
         @Nullable WarmDays warm,
-        @Nullable Band band) {
+        @Nullable Band band,
+        boolean needsLight) {
 
     /** The set-point of its last day; null under a light. */
     public @Nullable Double celsius() {
@@ -44,6 +47,11 @@ public record LyingStay(
     /** Something that lies there since before today is carried: the old stay ends and a new one begins. */
     public boolean isCarriedOn(LocalDate today) {
         return isBegunBy(today) && stay.from().isBefore(today);
+    }
+
+    /** Where it lies already it may be moved about, whatever light reaches that mat. */
+    boolean needsLightOn(MatSpace mat) {
+        return needsLight && !mat.id().equals(matId);
     }
 
     public int days() {

@@ -7,6 +7,7 @@ import static warmshelf.db.generated.Tables.RACK;
 import static warmshelf.db.generated.Tables.SHELF;
 import static warmshelf.db.generated.Tables.SITE;
 import static warmshelf.db.generated.Tables.SOWING;
+import static warmshelf.db.generated.Tables.SPACE_REQUEST;
 import static warmshelf.db.generated.Tables.STAY;
 
 import java.time.LocalDate;
@@ -60,7 +61,8 @@ public final class LyingStore {
     }
 
     private LyingStay lying(Stay stay) {
-        Record about = sql.select(SOWING.CROP_ID, SOWING.STAGE, LOT.VARIETY, MEMBER.NAME, PLACE.MAT_ID)
+        Record about = sql.select(
+                        SOWING.CROP_ID, SOWING.STAGE, LOT.VARIETY, MEMBER.NAME, PLACE.MAT_ID, SPACE_REQUEST.NEEDS_LIGHT)
                 .from(STAY)
                 .join(SOWING)
                 .on(SOWING.ID.eq(STAY.SOWING_ID))
@@ -70,6 +72,8 @@ public final class LyingStore {
                 .on(MEMBER.ID.eq(SOWING.MEMBER_ID))
                 .join(PLACE)
                 .on(PLACE.ID.eq(STAY.PLACE_ID))
+                .leftJoin(SPACE_REQUEST)
+                .on(SPACE_REQUEST.SOWING_ID.eq(STAY.SOWING_ID))
                 .where(STAY.ID.eq(stay.id()))
                 .fetchSingle();
         Optional<WarmthNeed> warmth =
@@ -81,7 +85,8 @@ public final class LyingStore {
                 isSown(about.get(SOWING.STAGE)),
                 about.get(PLACE.MAT_ID),
                 warmth.map(WarmthNeed::days).orElse(null),
-                warmth.map(WarmthNeed::band).orElse(null));
+                warmth.map(WarmthNeed::band).orElse(null),
+                Boolean.TRUE.equals(about.get(SPACE_REQUEST.NEEDS_LIGHT)));
     }
 
     /** Whether seed of a sowing at that stage is in compost or paper. */

@@ -55,7 +55,7 @@ public final class MoveJudge {
         }
         WarmDays warm = warm(lying, band, move, mat, from, daysAt);
         PlaceAndDays spot = new PlaceAndDays(place.id(), move.slot(), from, warm.to());
-        obstacles.addAll(judge.onMat(place, mat, spot, warm, band));
+        obstacles.addAll(judge.onMat(place, mat, spot, warm, band, lying.needsLightOn(mat)));
         return new MoveOutlook(place, spot, warm, obstacles, isSame(lying, spot, warm, begun));
     }
 

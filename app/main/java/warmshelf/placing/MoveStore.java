@@ -236,7 +236,15 @@ public final class MoveStore {
     }
 
     private static LyingStay read(LyingStay seen, Stay stay) {
-        return new LyingStay(stay, seen.what(), seen.grower(), seen.sown(), seen.matId(), seen.warm(), seen.band());
+        return new LyingStay(
+                stay,
+                seen.what(),
+                seen.grower(),
+                seen.sown(),
+                seen.matId(),
+                seen.warm(),
+                seen.band(),
+                seen.needsLight());
     }
 
     private static @Nullable WarmDays warmOf(DSLContext tx, UUID id) {
@@ -247,8 +255,15 @@ public final class MoveStore {
     private void keep(
             DSLContext tx, LyingStay before, UUID moved, @Nullable WarmDays warm, @Nullable UUID takesBack, UUID by) {
         Stay now = StayBookStore.find(tx, moved).orElseThrow();
-        LyingStay after =
-                new LyingStay(now, before.what(), before.grower(), before.sown(), before.matId(), warm, before.band());
+        LyingStay after = new LyingStay(
+                now,
+                before.what(),
+                before.grower(),
+                before.sown(),
+                before.matId(),
+                warm,
+                before.band(),
+                before.needsLight());
         MoveBookStore.keep(tx, before, after, takesBack, by, audit.now());
         audit.write(
                 tx,

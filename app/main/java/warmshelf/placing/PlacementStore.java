@@ -40,20 +40,49 @@ public final class PlacementStore {
      *
      * @param warm the mat's set-points on those days
      * @param light where it goes after the mat; null: nothing is booked
+     * @param lightOtherwise whether whoever places it sees to it that its seed gets light, whatever reaches the mat
      * @return the stay on the mat
      */
-    public Decision<UUID> place(UUID sowing, PlaceAndDays spot, WarmDays warm, @Nullable PlaceAndDays light, UUID by) {
+    public Decision<UUID> place(
+            UUID sowing,
+            PlaceAndDays spot,
+            WarmDays warm,
+            @Nullable PlaceAndDays light,
+            boolean lightOtherwise,
+            UUID by) {
         return Decision.of(() -> sql.transactionResult(inside -> {
             DSLContext tx = inside.dsl();
             // Held, so that a withdrawal at the same moment cannot leave a stay behind.
             sowings.findAndHold(tx, sowing);
             SpaceRequest request = waiting(tx, sowing);
+            if (lightOtherwise) {
+                requests.lightOtherwise(tx, sowing, true, by);
+            }
             UUID stay = stays.layOnMat(tx, sowing, spot, warm, request.band(), by);
             if (light != null) {
                 stays.layUnderLight(tx, sowing, light, by);
             }
             decide(tx, request, SpaceRequest.State.PLACED, "", by);
             return stay;
+        }));
+    }
+
+    /** Lays a waiting request on a mat, where its seed gets what light it needs. */
+    public Decision<UUID> place(UUID sowing, PlaceAndDays spot, WarmDays warm, @Nullable PlaceAndDays light, UUID by) {
+        return place(sowing, spot, warm, light, false, by);
+    }
+
+    /** Says whether the seed of a request gets its light otherwise than from the place where it lies. */
+    Decision<UUID> lightOtherwise(UUID sowing, boolean otherwise, UUID by) {
+        return Decision.of(() -> sql.transactionResult(inside -> {
+            DSLContext tx = inside.dsl();
+            Optional<Sowing> held = sowings.findAndHold(tx, sowing);
+            if (held.isEmpty() || requests.find(tx, sowing).isEmpty()) {
+                throw Declined.missing();
+            }
+            requests.lightOtherwise(
+                    tx, sowing, otherwise || !held.get().crop().light().isNeeded(), by);
+            return sowing;
         }));
     }
 
@@ -87,6 +116,10 @@ public final class PlacementStore {
             SeedAgain seed = request.state() == SpaceRequest.State.REFUSED
                     ? claims.claimAgain(tx, held.get(), by)
                     : SeedAgain.HELD;
+            // How it gets its light was said of the place that it had.
+            if (held.get().crop().light().isNeeded()) {
+                requests.lightOtherwise(tx, sowing, false, by);
+            }
             decide(tx, request, SpaceRequest.State.WAITING, "", by);
             return seed;
         }));

@@ -17,6 +17,7 @@ import warmshelf.allocation.SpaceOffer;
 import warmshelf.allocation.SpaceRequest;
 import warmshelf.allocation.SpaceWish;
 import warmshelf.decision.Decision;
+import warmshelf.shelf.LightAbove;
 import warmshelf.sowing.AskPlanner;
 import warmshelf.sowing.History;
 import warmshelf.sowing.HistoryStore;
@@ -76,7 +77,12 @@ public final class RequestPages implements Pages {
         LightAfterHeat.Found light =
                 lights.after(history.sowing(), request, placement.get().spot().to(), visitor.today());
         Decision<UUID> decision = placements.place(
-                request.sowingId(), placement.get().spot(), placement.get().warm(), light.spot(), visitor.memberId());
+                request.sowingId(),
+                placement.get().spot(),
+                placement.get().warm(),
+                light.spot(),
+                form.reader().ticked("lightOtherwise"),
+                visitor.memberId());
         if (!(decision instanceof Decision.Done)) {
             form.reader().refuse("place", Decisions.words(decision, visitor.units()));
             Respond.overtaken(ctx, TEMPLATE, page(ctx, history, form.reader(), new FormReader(Map.of())));
@@ -182,12 +188,15 @@ public final class RequestPages implements Pages {
             for (int number = 1; number <= mat.places().size(); number++) {
                 places.add(new Choice(
                         mat.places().get(number - 1).toString(),
-                        "%s, place %d · %s · holds %s"
+                        "%s, place %d · %s · holds %s%s"
                                 .formatted(
                                         mat.name(),
                                         number,
                                         mat.where(),
-                                        mat.thermostat().words(visitor.units()))));
+                                        mat.thermostat().words(visitor.units()),
+                                        mat.light() == LightAbove.NOT_KNOWN
+                                                ? ""
+                                                : " · " + mat.light().words())));
             }
         }
         return places;

@@ -21,6 +21,7 @@ public final class RequestRoom {
         PlacementStore placements = placements(stores);
         return List.of(
                 new RequestListPages(stores.histories(), wishes, placements, lights, aside),
+                new RequestLightPages(placements),
                 new RequestPages(stores.histories(), wishes, placements, lights));
     }
 }

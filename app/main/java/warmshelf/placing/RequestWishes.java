@@ -30,6 +30,7 @@ final class RequestWishes {
                 request.ideal(),
                 request.latest(),
                 request.band(),
+                request.needsLight(),
                 daysAt(history, request, today));
     }
 

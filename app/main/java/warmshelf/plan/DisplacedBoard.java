@@ -90,7 +90,8 @@ final class DisplacedBoard {
                                 offer.mat(),
                                 offer.spot(),
                                 offer.warm(),
-                                one.wish().band())
+                                one.wish().band(),
+                                one.wish().needsLight())
                         .isEmpty();
     }
 }

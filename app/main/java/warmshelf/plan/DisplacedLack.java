@@ -80,7 +80,14 @@ final class DisplacedLack {
     private Optional<SpaceOffer> afterLatest(SpaceCalendar board, SpaceWish wish) {
         LocalDate from = wish.latest().plusDays(1);
         SpaceWish later = new SpaceWish(
-                wish.sowingId(), wish.quarters(), from, from, from.plusDays(FURTHEST_DAYS), wish.band(), wish.daysAt());
+                wish.sowingId(),
+                wish.quarters(),
+                from,
+                from,
+                from.plusDays(FURTHEST_DAYS),
+                wish.band(),
+                wish.needsLight(),
+                wish.daysAt());
         return first(board, later);
     }
 
@@ -99,6 +106,7 @@ final class DisplacedLack {
                                     from,
                                     from,
                                     wish.band(),
+                                    wish.needsLight(),
                                     celsius -> all - gone));
                 })
                 .flatMap(Optional::stream)

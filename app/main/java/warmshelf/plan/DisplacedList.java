@@ -162,7 +162,7 @@ final class DisplacedList {
         int quarters = stay.stay().slot().quarters();
         if (stay.isBegunBy(today)) {
             int left = (int) (stay.stay().to().toEpochDay() - today.toEpochDay());
-            return new SpaceWish(sowing, quarters, today, today, today, band, celsius -> left);
+            return new SpaceWish(sowing, quarters, today, today, today, band, stay.needsLight(), celsius -> left);
         }
         LocalDate ideal = stay.firstDayFrom(today);
         Optional<SpaceRequest> request = stores.requests().find(sowing);
@@ -177,6 +177,6 @@ final class DisplacedList {
                 .find(sowing)
                 .map(found -> stores.planner().daysAt(Asking.of(found), today, stay.days()))
                 .orElse(celsius -> stay.days());
-        return new SpaceWish(sowing, quarters, earliest, ideal, latest, band, days);
+        return new SpaceWish(sowing, quarters, earliest, ideal, latest, band, stay.needsLight(), days);
     }
 }

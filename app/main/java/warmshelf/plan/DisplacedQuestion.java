@@ -137,7 +137,7 @@ final class DisplacedQuestion {
                 .datesUntil(days.to())
                 .filter(day -> degree(mat, day).stream().anyMatch(set -> !thermostat.contains(set)))
                 .forEach(day -> out.add(new DayRange(day, day.plusDays(1))));
-        return new PlannedMat(mat.id().toString(), mat.places().size(), thermostat, 0, null, out);
+        return new PlannedMat(mat.id().toString(), mat.places().size(), thermostat, 0, null, mat.light(), out);
     }
 
     private static Request request(Displaced each, TreeMap<Integer, Integer> daysAt) {
@@ -154,6 +154,7 @@ final class DisplacedQuestion {
                 wish.ideal(),
                 wish.latest(),
                 wish.band(),
+                wish.needsLight(),
                 null);
     }
 

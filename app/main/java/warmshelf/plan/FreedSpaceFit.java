@@ -45,8 +45,15 @@ final class FreedSpaceFit {
             return Optional.empty();
         }
         LocalDate ideal = earlier(later(wish.ideal(), earliest), latest);
-        SpaceWish within =
-                new SpaceWish(wish.sowingId(), wish.quarters(), earliest, ideal, latest, wish.band(), wish.daysAt());
+        SpaceWish within = new SpaceWish(
+                wish.sowingId(),
+                wish.quarters(),
+                earliest,
+                ideal,
+                latest,
+                wish.band(),
+                wish.needsLight(),
+                wish.daysAt());
         return new FirstFit(board, today)
                 .offerOn(mat, room.placeId(), within)
                 .map(offer -> new Fit(mat, room.placeNumber(), offer.spot(), offer.warm()));

@@ -235,6 +235,7 @@ final class PlanQuestionStore {
                                         mat.thermostat().highest()),
                                 row.value3(),
                                 row.value4(),
+                                mat.light(),
                                 out.getOrDefault(row.value1(), List.of())));
                     }
                 });

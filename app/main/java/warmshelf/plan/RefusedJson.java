@@ -66,6 +66,7 @@ final class RefusedJson {
     @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "code")
     @JsonSubTypes({
         @JsonSubTypes.Type(value = NoPlaceReason.NoMatWarmEnough.class, name = "no-mat-warm-enough"),
+        @JsonSubTypes.Type(value = NoPlaceReason.DarkMatsOnly.class, name = "dark-mats-only"),
         @JsonSubTypes.Type(value = NoPlaceReason.NoLightAfterwards.class, name = "no-light-afterwards"),
         @JsonSubTypes.Type(value = NoPlaceReason.CircuitFull.class, name = "circuit-full"),
         @JsonSubTypes.Type(value = NoPlaceReason.MatsTaken.class, name = "mats-taken"),
@@ -86,6 +87,7 @@ final class RefusedJson {
         @JsonSubTypes.Type(value = PlaceChange.StartEarlier.class, name = "start-earlier"),
         @JsonSubTypes.Type(value = PlaceChange.Smaller.class, name = "smaller"),
         @JsonSubTypes.Type(value = PlaceChange.OtherWarmth.class, name = "other-warmth"),
+        @JsonSubTypes.Type(value = PlaceChange.LightOtherwise.class, name = "light-otherwise"),
         @JsonSubTypes.Type(value = PlaceChange.JoinWaitingList.class, name = "join-waiting-list"),
         @JsonSubTypes.Type(value = PlaceChange.PlanAnew.class, name = "plan-anew"),
         @JsonSubTypes.Type(value = PlaceChange.NothingProposed.class, name = "nothing-proposed"),

@@ -63,6 +63,7 @@ final class RequestsAsked {
                 ideal,
                 request.latest(),
                 request.band(),
+                request.needsLight(),
                 light(sowing, request));
         return new Asked(sowing, request, wanted, freed, freedLight);
     }

@@ -60,6 +60,7 @@ final class WaitingList {
                 request.ideal(),
                 request.latest(),
                 request.band(),
+                request.needsLight(),
                 stores.planner().daysAt(Asking.of(history.sowing()), today, request.days()));
     }
 }

@@ -136,9 +136,9 @@ final class CropFacts {
                 ? "two to three times the seed’s thickness"
                 : crop.depthMm() == 0 ? "on the surface" : units.length(crop.depthMm());
         return switch (crop.light()) {
-            case "yes" -> depth + "; needs light to come up";
-            case "no" -> depth + "; wants the dark";
-            default -> depth;
+            case NEEDED -> depth + "; needs light to come up";
+            case DARK -> depth + "; wants the dark";
+            case INDIFFERENT, NOT_KNOWN -> depth;
         };
     }
 

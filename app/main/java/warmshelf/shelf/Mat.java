@@ -21,18 +21,20 @@ public record Mat(
         double highC,
         int watts,
         double usualC,
+        LightAbove light,
         int version,
         List<Place> places) {
 
     /** What it says, in one line. */
     String words(Units units) {
-        return "%s, walking order %d, %d places, %s, usually %s, %d W"
+        return "%s, walking order %d, %d places, %s, usually %s, %d W, %s"
                 .formatted(
                         name,
                         walkOrder,
                         places.size(),
                         units.temperatureRange(lowC, highC),
                         units.temperature(usualC),
-                        watts);
+                        watts,
+                        light.words());
     }
 }

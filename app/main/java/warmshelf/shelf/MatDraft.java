@@ -7,4 +7,11 @@ package warmshelf.shelf;
  * @param highC highest set-point, °C
  * @param usualC set-point for the first thing that lies on it, °C
  */
-public record MatDraft(String name, int walkOrder, int places, double lowC, double highC, int watts, double usualC) {}
+public record MatDraft(
+        String name, int walkOrder, int places, double lowC, double highC, int watts, double usualC, LightAbove light) {
+
+    /** A mat of whose light nothing is said. */
+    public MatDraft(String name, int walkOrder, int places, double lowC, double highC, int watts, double usualC) {
+        this(name, walkOrder, places, lowC, highC, watts, usualC, LightAbove.NOT_KNOWN);
+    }
+}

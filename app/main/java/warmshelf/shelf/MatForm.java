@@ -1,5 +1,6 @@
 package warmshelf.shelf;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import warmshelf.words.FormReader;
@@ -34,10 +35,23 @@ public final class MatForm {
         double highC = celsius(reader, "high", "Highest set-point", units, highBefore);
         int watts = reader.wholeNumber("watts", "Watts", 1, 5000);
         double usualC = celsius(reader, "usual", "Usual set-point", units, before);
+        LightAbove light = light(reader);
         if (reader.ok()) {
             checkRange(reader, lowC, highC, usualC, units);
         }
-        return new MatDraft(name, walkOrder, places, lowC, highC, watts, usualC);
+        return new MatDraft(name, walkOrder, places, lowC, highC, watts, usualC, light);
+    }
+
+    /** Nothing chosen: nobody has said. */
+    private static LightAbove light(FormReader reader) {
+        if (reader.text("light").isEmpty()) {
+            return LightAbove.NOT_KNOWN;
+        }
+        String word = reader.choice(
+                "light",
+                "Light from above",
+                Arrays.stream(LightAbove.values()).map(LightAbove::word).toList());
+        return reader.problems().containsKey("light") ? LightAbove.NOT_KNOWN : LightAbove.named(word);
     }
 
     private static void checkRange(FormReader reader, double lowC, double highC, double usualC, Units units) {
@@ -72,6 +86,7 @@ public final class MatForm {
                 "high", List.of(text(mat.highC(), units)),
                 "watts", List.of(String.valueOf(mat.watts())),
                 "usual", List.of(text(mat.usualC(), units)),
+                "light", List.of(mat.light().word()),
                 "version", List.of(String.valueOf(mat.version())));
     }
 

@@ -37,6 +37,7 @@ public final class MatStore {
                     .set(MAT.THERMOSTAT_HIGH_C, draft.highC())
                     .set(MAT.WATTS, draft.watts())
                     .set(MAT.USUAL_C, draft.usualC())
+                    .set(MAT.LIGHT, draft.light().kept())
                     .set(MAT.VERSION, 1)
                     .execute();
             PLACES.fit(transaction, id, draft.places());
@@ -61,6 +62,7 @@ public final class MatStore {
                     .set(MAT.THERMOSTAT_HIGH_C, draft.highC())
                     .set(MAT.WATTS, draft.watts())
                     .set(MAT.USUAL_C, draft.usualC())
+                    .set(MAT.LIGHT, draft.light().kept())
                     .set(MAT.VERSION, version + 1)
                     .where(MAT.ID.eq(id), MAT.VERSION.eq(version))
                     .execute();

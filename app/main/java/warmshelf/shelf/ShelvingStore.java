@@ -109,6 +109,7 @@ public final class ShelvingStore {
                         row.getThermostatHighC(),
                         row.getWatts(),
                         row.getUsualC(),
+                        LightAbove.named(row.getLight()),
                         row.getVersion(),
                         places.getOrDefault(row.getId(), List.of())))
                 .collect(Collectors.groupingBy(Mat::shelfId));

@@ -181,6 +181,11 @@ public final class AskPlanner {
         if (reason instanceof NoSpace.NoMatInBand none) {
             return "No mat of the group holds " + none.band().words(units) + ".";
         }
+        if (reason instanceof NoSpace.AllDark dark) {
+            return ("Its seed needs light to come up, and every mat that holds %s lies in the dark. A coordinator can place it"
+                            + " where it gets light another way, or say at a mat that it stands in daylight.")
+                    .formatted(dark.band().words(units));
+        }
         if (reason instanceof NoSpace.Full full) {
             return "Every fitting mat is taken, out of service, or set to what does not suit, for each start from %s to %s."
                     .formatted(DayWords.day(full.first()), DayWords.day(full.last()));
@@ -204,6 +209,7 @@ public final class AskPlanner {
                 ideal,
                 latest,
                 band,
+                asking.crop().light().isNeeded(),
                 planner.daysAt(asking, today, Math.max(1, timeline.warmDays()))));
     }
 
@@ -301,6 +307,7 @@ public final class AskPlanner {
                         wish.quarters(),
                         wish.band(),
                         plan.ask().underLight(),
+                        wish.needsLight(),
                         "",
                         1));
     }

@@ -85,7 +85,7 @@ record SowingNeeds(
     }
 
     private double coveringMm() {
-        if (crop.light().equals("yes")) {
+        if (crop.light().isNeeded()) {
             return DUSTING_MM;
         }
         // Seed that is sown deeper lies in its compost, which is counted with the cells.

@@ -44,7 +44,7 @@ public record Advisor(Crop crop, Method method, CelsiusRange comfortable, Set<Cr
                 "warmth",
                 units.temperatureRange(comfortable.low(), comfortable.high()),
                 "onSurface",
-                crop.light().equals("yes"),
+                crop.light().isNeeded(),
                 "depth",
                 depth == null ? "" : units.length(depth),
                 "nights",

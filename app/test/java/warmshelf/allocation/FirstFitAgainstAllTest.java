@@ -11,6 +11,7 @@ import java.util.UUID;
 import java.util.function.DoubleToIntFunction;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import warmshelf.shelf.LightAbove;
 import warmshelf.shelf.Thermostat;
 import warmshelf.shelf.WholeDegree;
 
@@ -54,12 +55,16 @@ class FirstFitAgainstAllTest {
             done += 1.0 / wish.daysAt().applyAsInt(celsius);
         }
         assertThat(done).as("it is done on its last day").isGreaterThan(1 - 1e-9);
+        assertThat(wish.needsLight() && offer.mat().light() == LightAbove.NONE)
+                .as("no seed that needs light lies in the dark")
+                .isFalse();
         assertThat(offer.slot().quarters()).isEqualTo(wish.quarters());
         assertThat(offer.from()).isBetween(wish.earliest(), wish.latest()).isAfterOrEqualTo(TODAY);
     }
 
     private static OptionalInt leastShift(SpaceCalendar board, SpaceWish wish) {
         return board.mats().stream()
+                .filter(mat -> !wish.needsLight() || mat.light() != LightAbove.NONE)
                 .flatMapToInt(mat -> IntStream.rangeClosed(0, 40)
                         .filter(celsius -> wish.band().contains(celsius)
                                 && mat.thermostat().contains(celsius))
@@ -103,7 +108,13 @@ class FirstFitAgainstAllTest {
             }
             double usual = low + random.nextInt(10 * (high - low) + 1) / 10.0;
             mats.add(new MatSpace(
-                    new UUID(9, number), "M" + number, "Hall cellar", new Thermostat(low, high), usual, places));
+                    new UUID(9, number),
+                    "M" + number,
+                    "Hall cellar",
+                    new Thermostat(low, high),
+                    usual,
+                    random.nextInt(4) == 0 ? LightAbove.NONE : LightAbove.values()[random.nextInt(4)],
+                    places));
         }
         SpaceCalendar board = new SpaceCalendar(TODAY, TODAY.plusDays(DAYS), mats);
         mats.forEach(mat -> fill(board, mat, random));
@@ -147,6 +158,7 @@ class FirstFitAgainstAllTest {
                 ideal,
                 ideal.plusDays(random.nextInt(4)),
                 new Band(low, low + random.nextInt(7)),
+                random.nextInt(3) == 0,
                 daysAt);
     }
 }

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.UUID;
 import java.util.function.DoubleToIntFunction;
 import org.junit.jupiter.api.Test;
+import warmshelf.shelf.LightAbove;
 import warmshelf.shelf.Outage;
 import warmshelf.shelf.Thermostat;
 
@@ -22,6 +23,36 @@ class FirstFitTest {
             new MatSpace(new UUID(0, 1), "M1", "Hall cellar", new Thermostat(20, 32), 26, List.of(FIRST, SECOND));
     private static final MatSpace ONE_PLACE =
             new MatSpace(new UUID(0, 2), "M2", "Garage", new Thermostat(20, 32), 26, List.of(new UUID(2, 1)));
+
+    @Test
+    void seed_that_needs_light_is_offered_lit_mats_first_then_those_nobody_has_spoken_of_and_no_dark_ones() {
+        MatSpace dark = lit(5, LightAbove.NONE);
+        MatSpace unspoken = lit(6, LightAbove.NOT_KNOWN);
+        MatSpace lamp = lit(7, LightAbove.LAMP);
+        SpaceCalendar board = new SpaceCalendar(TODAY, TODAY.plusDays(60), List.of(dark, unspoken, lamp));
+        SpaceWish wish = new SpaceWish(new UUID(7, 1), 4, IDEAL, IDEAL, IDEAL, WARM, true, celsius -> 10);
+
+        assertThat(fit(board).offers(wish, 9)).extracting(SpaceOffer::mat).containsExactly(lamp, unspoken);
+    }
+
+    @Test
+    void where_every_mat_in_band_is_dark_that_is_the_reason() {
+        SpaceCalendar board = new SpaceCalendar(TODAY, TODAY.plusDays(60), List.of(lit(5, LightAbove.NONE)));
+        SpaceWish wish = new SpaceWish(new UUID(7, 1), 4, IDEAL, IDEAL, IDEAL, WARM, true, celsius -> 10);
+
+        assertThat(fit(board).answer(wish)).isEqualTo(new SpaceAnswer.None(new NoSpace.AllDark(WARM)));
+    }
+
+    private static MatSpace lit(int number, LightAbove light) {
+        return new MatSpace(
+                new UUID(0, number),
+                "M" + number,
+                "Garage",
+                new Thermostat(20, 32),
+                26,
+                light,
+                List.of(new UUID(number, 1)));
+    }
 
     @Test
     void an_empty_mat_is_offered_on_the_ideal_day_at_its_usual_set_point() {

@@ -1,6 +1,7 @@
 package warmshelf.allocation;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static warmshelf.db.generated.Tables.MAT;
 import static warmshelf.db.generated.Tables.MAT_OUT;
 import static warmshelf.db.generated.Tables.SOWING;
 import static warmshelf.testing.Decided.done;
@@ -55,6 +56,12 @@ abstract class LookAndSaveContract extends StoreContract {
 
     @Test
     void what_looking_says_is_what_saving_does() {
+        database()
+                .sql()
+                .update(MAT)
+                .set(MAT.LIGHT, "none")
+                .where(MAT.ID.eq(room.m2()))
+                .execute();
         int fitted = 0;
         int refused = 0;
         for (int step = 0; step < STEPS; step++) {
@@ -128,8 +135,10 @@ abstract class LookAndSaveContract extends StoreContract {
         int quarters = 1 << random.nextInt(3);
         LocalDate ideal = TODAY.plusDays(random.nextInt(20));
         UUID sowing = random.nextBoolean() ? room.tomsPeppers() : room.priyasTomatoes();
-        SpaceWish wish =
-                new SpaceWish(sowing, quarters, TODAY, ideal, ideal.plusDays(10), band, LookAndSaveContract::days);
+        boolean needsLight = random.nextBoolean();
+        ask(sowing, band, needsLight);
+        SpaceWish wish = new SpaceWish(
+                sowing, quarters, TODAY, ideal, ideal.plusDays(10), band, needsLight, LookAndSaveContract::days);
         SpaceCalendar board = space.board(TODAY, TODAY.plusDays(120));
         for (SpaceOffer offer : new FirstFit(board, TODAY).offers(wish, 1)) {
             laid.add(database()
@@ -145,6 +154,13 @@ abstract class LookAndSaveContract extends StoreContract {
                         .execute();
             }
         }
+    }
+
+    private void ask(UUID sowing, Band band, boolean needsLight) {
+        SpaceRequest request = new SpaceRequest(
+                sowing, SpaceRequest.State.WAITING, TODAY, TODAY, TODAY, 9, 1, band, false, needsLight, "", 1);
+        RequestStore requests = new RequestStore(database(), audit());
+        database().sql().transaction(tx -> requests.add(tx.dsl(), request));
     }
 
     private void takeOff(UUID stay) {

@@ -162,7 +162,7 @@ abstract class OwnCropStoreContract extends StoreContract {
                 14,
                 7.2,
                 12.5,
-                "",
+                SeedLight.NOT_KNOWN,
                 RaisedFrom.SEED,
                 new SeedTreatment(
                         Soak.HELPS,

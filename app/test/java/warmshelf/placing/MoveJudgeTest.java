@@ -18,6 +18,7 @@ import warmshelf.allocation.SpaceCalendar;
 import warmshelf.allocation.Stay;
 import warmshelf.allocation.Surroundings;
 import warmshelf.allocation.WarmDays;
+import warmshelf.shelf.LightAbove;
 import warmshelf.shelf.Outage;
 import warmshelf.shelf.Thermostat;
 import warmshelf.words.Units;
@@ -155,6 +156,22 @@ class MoveJudgeTest {
     }
 
     @Test
+    void seed_that_needs_light_may_be_moved_about_its_own_dark_mat_but_to_no_other() {
+        MatSpace dark = new MatSpace(
+                MAT.id(), "M1", "Cellar", new Thermostat(20, 28), 26, LightAbove.NONE, List.of(PLACE_1, PLACE_2));
+        CandidatePlace place = new CandidatePlace(PLACE_2, 2, "Cellar", dark);
+        Stay stay = unsown(10, 20).stay();
+        WarmDays warm = WarmDays.throughout(march(10), march(20), 26);
+        LyingStay here = new LyingStay(stay, "Lettuce", "Tom", false, MAT.id(), warm, WARM, true);
+        LyingStay fromElsewhere = new LyingStay(stay, "Lettuce", "Tom", false, new UUID(0, 7), warm, WARM, true);
+
+        assertThat(judge(here, place, LEFT, march(10), null).clashes(Units.METRIC))
+                .isEmpty();
+        assertThat(judge(fromElsewhere, place, LEFT, march(10), null).clashes(Units.METRIC))
+                .contains("No light reaches mat M1, and this seed needs light to come up.");
+    }
+
+    @Test
     void mats_and_lights_are_not_each_others_places() {
         LyingStay underLight = new LyingStay(
                 new Stay(new UUID(1, 1), new UUID(2, 2), LIT, "lit", "", LEFT, march(-3), march(9), 1),
@@ -163,7 +180,8 @@ class MoveJudgeTest {
                 true,
                 null,
                 null,
-                null);
+                null,
+                false);
 
         assertThat(judge(unsown(10, 20), LIGHT, LEFT, march(10), null).clashes(Units.METRIC))
                 .singleElement()
@@ -204,7 +222,7 @@ class MoveJudgeTest {
 
     private static LyingStay lying(LocalDate from, LocalDate to, boolean sown) {
         Stay stay = new Stay(new UUID(1, 1), new UUID(2, 2), PLACE_1, "mat", "", LEFT, from, to, 1);
-        return new LyingStay(stay, "Pepper", "Tom", sown, MAT.id(), WarmDays.throughout(from, to, 26), WARM);
+        return new LyingStay(stay, "Pepper", "Tom", sown, MAT.id(), WarmDays.throughout(from, to, 26), WARM, false);
     }
 
     /** Day 0 is the last of February. */

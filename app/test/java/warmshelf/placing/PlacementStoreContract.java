@@ -2,6 +2,7 @@ package warmshelf.placing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static warmshelf.db.generated.Tables.MAT;
 import static warmshelf.db.generated.Tables.QUARTER_DAY;
 import static warmshelf.testing.Decided.done;
 
@@ -20,6 +21,7 @@ import warmshelf.allocation.PlaceAndDays;
 import warmshelf.allocation.RequestStore;
 import warmshelf.allocation.Slot;
 import warmshelf.allocation.SpaceRequest;
+import warmshelf.allocation.Stay;
 import warmshelf.allocation.StayBookStore;
 import warmshelf.allocation.StayStore;
 import warmshelf.allocation.WarmDays;
@@ -39,12 +41,13 @@ abstract class PlacementStoreContract extends StoreContract {
     private RequestStore requests;
     private PlacementStore placements;
     private HistoryStore histories;
+    private StayStore stays;
 
     @BeforeEach
     void moveIn() {
         room = new GrowRoom(database(), audit());
         requests = new RequestStore(database(), audit());
-        StayStore stays = new StayStore(audit(), new ClashStore(CropCatalogue.bundled()));
+        stays = new StayStore(audit(), new ClashStore(CropCatalogue.bundled()));
         placements = new PlacementStore(database(), requests, stays, room.sowings(), room.claims());
         histories = new HistoryStore(database(), audit(), room.sowings(), new EntryStore(audit()), requests, stays);
     }
@@ -130,7 +133,51 @@ abstract class PlacementStoreContract extends StoreContract {
         }
     }
 
+    @Test
+    void seed_that_needs_light_is_not_laid_in_the_dark_unless_somebody_sees_to_its_light() {
+        light("none");
+        UUID sowing = waiting(true);
+
+        assertThatThrownBy(() -> done(placements.place(sowing, spot(), warm(), null, room.priya())))
+                .isInstanceOf(Decided.NotDone.class)
+                .hasMessage("No light reaches mat M1, and this seed needs light to come up.");
+        assertThat(state(sowing)).isEqualTo(SpaceRequest.State.WAITING);
+
+        done(placements.place(sowing, spot(), warm(), null, true, room.priya()));
+
+        assertThat(state(sowing)).isEqualTo(SpaceRequest.State.PLACED);
+        assertThat(requests.find(sowing).orElseThrow().needsLight()).isFalse();
+    }
+
+    @Test
+    void what_lies_there_stays_when_its_mat_turns_out_to_be_dark() {
+        UUID sowing = waiting(true);
+        done(placements.place(sowing, spot(), warm(), null, room.priya()));
+
+        light("none");
+
+        Stay stay = StayBookStore.ofSowing(database().sql(), sowing).get(0);
+        database()
+                .sql()
+                .transaction(tx -> stays.extend(tx.dsl(), stay, stay.to().plusDays(2), room.priya()));
+        assertThat(StayBookStore.ofSowing(database().sql(), sowing).get(0).to())
+                .isEqualTo(stay.to().plusDays(2));
+    }
+
+    private void light(String word) {
+        database()
+                .sql()
+                .update(MAT)
+                .set(MAT.LIGHT, word)
+                .where(MAT.ID.eq(room.m1()))
+                .execute();
+    }
+
     private UUID waiting() {
+        return waiting(false);
+    }
+
+    private UUID waiting(boolean needsLight) {
         UUID sowing = room.tomsPeppers();
         database()
                 .sql()
@@ -146,6 +193,7 @@ abstract class PlacementStoreContract extends StoreContract {
                                 2,
                                 new Band(24, 30),
                                 false,
+                                needsLight,
                                 "",
                                 1)));
         return sowing;

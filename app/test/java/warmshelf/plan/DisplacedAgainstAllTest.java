@@ -159,8 +159,8 @@ class DisplacedAgainstAllTest {
                 from,
                 to,
                 1);
-        LyingStay lying =
-                new LyingStay(stay, "Pepper", "Tom", first, broken.id(), WarmDays.throughout(from, to, low), band);
+        LyingStay lying = new LyingStay(
+                stay, "Pepper", "Tom", first, broken.id(), WarmDays.throughout(from, to, low), band, false);
         DoubleToIntFunction days = celsius ->
                 first || !byWarmth ? lying.days() : Math.max(1, lying.days() - (WholeDegree.of(celsius) - low) / 2);
         int slack = first ? 0 : random.nextInt(3);

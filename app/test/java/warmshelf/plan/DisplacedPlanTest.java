@@ -276,7 +276,14 @@ class DisplacedPlanTest {
                 last,
                 1);
         LyingStay lying = new LyingStay(
-                stay, "Pepper", "Tom", from == 0, BROKEN.id(), WarmDays.throughout(first, last, band.lowC()), band);
+                stay,
+                "Pepper",
+                "Tom",
+                from == 0,
+                BROKEN.id(),
+                WarmDays.throughout(first, last, band.lowC()),
+                band,
+                false);
         DoubleToIntFunction days = celsius -> lying.days();
         SpaceWish wish = new SpaceWish(
                 stay.sowingId(), quarters, first, first, first.plusDays(from == 0 ? 0 : slack), band, days);

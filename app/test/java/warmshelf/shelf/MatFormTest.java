@@ -38,6 +38,7 @@ class MatFormTest {
                         celsius,
                         107,
                         celsius,
+                        LightAbove.NOT_KNOWN,
                         1,
                         List.of(new Place(DrawnCellar.M1, 1)));
 
@@ -61,6 +62,7 @@ class MatFormTest {
                 draft.highC(),
                 107,
                 draft.usualC(),
+                draft.light(),
                 1,
                 List.of());
 

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import warmshelf.ReferenceTable;
 import warmshelf.crop.Crop;
 import warmshelf.crop.Method;
+import warmshelf.crop.SeedLight;
 import warmshelf.testing.Crops;
 import warmshelf.words.Units;
 
@@ -56,7 +57,7 @@ class SowingNeedsTest {
     @Test
     void seed_that_needs_light_gets_a_dusting_and_seed_of_unknown_depth_the_usual_cover() {
         Crop onTheSurface = Crops.of("petunia");
-        assertThat(onTheSurface.light()).isEqualTo("yes");
+        assertThat(onTheSurface.light()).isEqualTo(SeedLight.NEEDED);
 
         assertThat(cells(onTheSurface, 36, 72).supplies().of(SupplyItem.COVERING))
                 .isLessThan(cells(Crops.PEPPER, 36, 72).supplies().of(SupplyItem.COVERING) / 2);

@@ -7,6 +7,7 @@ import warmshelf.crop.Crop;
 import warmshelf.crop.CropHazard;
 import warmshelf.crop.Hardiness;
 import warmshelf.crop.RaisedFrom;
+import warmshelf.crop.SeedLight;
 import warmshelf.crop.SeedTreatment;
 import warmshelf.crop.Soak;
 import warmshelf.crop.Standing;
@@ -30,7 +31,7 @@ public final class OwnCrops {
                 0,
                 null,
                 0.0,
-                "",
+                SeedLight.NOT_KNOWN,
                 RaisedFrom.SEED,
                 treatment,
                 hazards,

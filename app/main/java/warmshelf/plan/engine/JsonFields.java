@@ -100,6 +100,18 @@ final class JsonFields {
         }
     }
 
+    /** Whether it is true; no where it is left out. */
+    boolean yes(String name) {
+        if (!has(name)) {
+            return false;
+        }
+        JsonNode value = needed(name);
+        if (!value.isBoolean()) {
+            throw wrong(name, value, "true or false");
+        }
+        return value.booleanValue();
+    }
+
     /** Two dates, {@code from} and the day after the last, {@code to}. */
     DayRange days() {
         LocalDate from = date("from");

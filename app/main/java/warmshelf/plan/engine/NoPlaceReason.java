@@ -19,6 +19,14 @@ public sealed interface NoPlaceReason extends Message {
         }
     }
 
+    /** Its seed comes up in light only, and only on mats without light is there room. */
+    record DarkMatsOnly(Band band) implements NoPlaceReason {
+        @Override
+        public String words(Units units) {
+            return SAY.darkMatsOnly(band.words(units));
+        }
+    }
+
     /** A mat would have room, but no lit place is free after it. */
     record NoLightAfterwards() implements NoPlaceReason {
         @Override

@@ -8,6 +8,8 @@ interface NoPlaceSentences {
 
     String noMatWarmEnough(String band);
 
+    String darkMatsOnly(String band);
+
     String noLightAfterwards();
 
     String circuitFull();
@@ -37,6 +39,8 @@ interface NoPlaceSentences {
     String otherWarmth(String degrees, String band, String start);
 
     String otherWarmthSlower(String degrees, String band, String start, String days);
+
+    String lightOtherwise();
 
     String waitingList();
 

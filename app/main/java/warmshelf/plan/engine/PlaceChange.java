@@ -62,6 +62,14 @@ public sealed interface PlaceChange extends Message {
         }
     }
 
+    /** To be laid on a mat without light by whoever sees to its light. */
+    record LightOtherwise() implements PlaceChange {
+        @Override
+        public String words(Units units) {
+            return SAY.lightOtherwise();
+        }
+    }
+
     /** Nothing that was tried helps; what comes free later is offered. */
     record JoinWaitingList() implements PlaceChange {
         @Override

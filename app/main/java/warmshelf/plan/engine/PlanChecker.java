@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.Slot;
+import warmshelf.shelf.LightAbove;
 import warmshelf.shelf.WholeDegree;
 import warmshelf.words.Units;
 
@@ -116,6 +117,9 @@ public final class PlanChecker {
             problem(
                     "%s lies there from %s to %s, beyond the days of the plan.",
                     name, stay.days().from(), stay.days().to());
+        }
+        if (request.needsLight() && mat.light() == LightAbove.NONE) {
+            problem("%s needs light to come up, and '%s' has none.", name, mat.id());
         }
         takeQuarters(name, "mat|" + mat.id(), stay.place(), stay.slot(), stay.days());
         warmEnoughAndLongEnough(name, request, mat, stay.days());

@@ -13,11 +13,13 @@ import java.util.List;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import warmshelf.BadInput;
 import warmshelf.Given;
 import warmshelf.allocation.Band;
 import warmshelf.shelf.Circuit;
+import warmshelf.shelf.LightAbove;
 
 /** Reads what is to be planned from JSON, and refuses with a sentence what cannot be meant. */
 public final class PlanFile {
@@ -95,7 +97,7 @@ public final class PlanFile {
     }
 
     private static PlannedMat mat(JsonFields given) {
-        JsonFields mat = given.only("id", "places", "minC", "maxC", "watts", "circuit", "out")
+        JsonFields mat = given.only("id", "places", "minC", "maxC", "watts", "circuit", "light", "out")
                 .namedByItsId();
         int low = mat.whole("minC", JsonFields.COLDEST, JsonFields.HOTTEST);
         int high = mat.whole("maxC", JsonFields.COLDEST, JsonFields.HOTTEST);
@@ -113,7 +115,20 @@ public final class PlanFile {
                 new Band(low, high),
                 watts,
                 mat.textOrNull("circuit"),
+                light(mat),
                 out);
+    }
+
+    private static LightAbove light(JsonFields mat) {
+        if (!mat.has("light")) {
+            return LightAbove.NOT_KNOWN;
+        }
+        String word = mat.text("light");
+        return Stream.of(LightAbove.LAMP, LightAbove.DAYLIGHT, LightAbove.NONE)
+                .filter(light -> light.word().equals(word))
+                .findFirst()
+                .orElseThrow(() -> mat.refusal(
+                        ": 'light' was '%s'; lamp, daylight or none is accepted.".formatted(Given.shown(word))));
     }
 
     private static LitShelf litShelf(JsonFields given) {
@@ -150,6 +165,7 @@ public final class PlanFile {
                         "ideal",
                         "latest",
                         "bandC",
+                        "needsLight",
                         "litDays",
                         "litQuarters")
                 .namedByItsId();
@@ -165,6 +181,7 @@ public final class PlanFile {
                 request.date("ideal"),
                 request.date("latest"),
                 request.band("bandC"),
+                request.yes("needsLight"),
                 light(request, quarters));
         inOrder(request, read);
         return read;

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.Band;
+import warmshelf.shelf.LightAbove;
 
 /**
  * A heat mat.
@@ -12,6 +13,7 @@ import warmshelf.allocation.Band;
  * @param thermostat the set-points it can hold
  * @param watts its load on every day on which it holds anything
  * @param circuit the id of the circuit that feeds it; null when its load is of no concern
+ * @param light what reaches it from above
  * @param out days on which it is out of service
  */
 public record PlannedMat(
@@ -20,9 +22,15 @@ public record PlannedMat(
         Band thermostat,
         int watts,
         @Nullable String circuit,
+        LightAbove light,
         List<DayRange> out) {
     public PlannedMat {
         out = List.copyOf(out);
+    }
+
+    /** A mat of whose light nothing is known. */
+    public PlannedMat(String id, int places, Band thermostat, int watts, @Nullable String circuit, List<DayRange> out) {
+        this(id, places, thermostat, watts, circuit, LightAbove.NOT_KNOWN, out);
     }
 
     public boolean servesOn(LocalDate day) {

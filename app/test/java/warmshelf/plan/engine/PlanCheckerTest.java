@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import warmshelf.allocation.Band;
 import warmshelf.allocation.Slot;
 import warmshelf.shelf.Circuit;
+import warmshelf.shelf.LightAbove;
 
 /** Each rule is broken once, alone, in a plan that otherwise keeps them all. */
 class PlanCheckerTest {
@@ -186,6 +187,36 @@ class PlanCheckerTest {
 
         light("l1", 2, new Slot(1, 4), 13, 18);
         assertThat(problems()).singleElement().asString().contains("does not exist");
+    }
+
+    @Test
+    void seed_that_needs_light_does_not_lie_in_the_dark() {
+        Request dark = requests.get(1);
+        requests.set(
+                1,
+                new Request(
+                        dark.id(),
+                        dark.member(),
+                        dark.choice(),
+                        dark.quarters(),
+                        dark.days(),
+                        dark.daysAtC(),
+                        dark.earliest(),
+                        dark.ideal(),
+                        dark.latest(),
+                        dark.band(),
+                        true,
+                        dark.light()));
+        assertThat(problems()).as("nobody has said that the mat is dark").isEmpty();
+
+        for (LightAbove light : LightAbove.values()) {
+            mats = List.of(new PlannedMat("m1", 2, new Band(20, 32), 900, "c1", light, List.of()), M2);
+            if (light == LightAbove.NONE) {
+                assertThat(problems()).singleElement().asString().contains("needs light to come up", "'m1' has none");
+            } else {
+                assertThat(problems()).isEmpty();
+            }
+        }
     }
 
     private void light(String shelf, int place, Slot slot, int from, int to) {

@@ -70,6 +70,37 @@ class PlanCommandTest {
     }
 
     @Test
+    void light_for_seed_is_read_kept_and_checked() throws IOException {
+        String needs = GOOD.replace("\"member\":\"b\",", "\"member\":\"b\",\"needsLight\":true,");
+        String dark = needs.replace("\"circuit\":\"c1\",\n", "\"circuit\":\"c1\",\"light\":\"none\",\n");
+        String lit = needs.replace("\"circuit\":\"c1\",\n", "\"circuit\":\"c1\",\"light\":\"daylight\",\n");
+        Path inLight = write("lit.json", lit);
+        Path inTheDark = write("dark.json", dark);
+
+        CommandRun planned = CommandRun.of("plan", inLight.toString(), "--seconds", "2");
+        Path answer = write("plan.json", planned.out());
+
+        assertThat(planned.json().at("/placed/0/request").asText()).isEqualTo("r2");
+        assertThat(CommandRun.of("plan-check", inLight.toString(), answer.toString())
+                        .status())
+                .isZero();
+        assertThat(CommandRun.of("plan-check", inTheDark.toString(), answer.toString())
+                        .json()
+                        .path("problems")
+                        .path(0)
+                        .asText())
+                .contains("needs light");
+        assertThat(CommandRun.of("plan", inTheDark.toString(), "--seconds", "2")
+                        .json()
+                        .at("/placed/0/request")
+                        .asText())
+                .isEqualTo("r1");
+        Path wrong = write("wrong.json", lit.replace("daylight", "bright"));
+        assertThat(CommandRun.of("plan", wrong.toString()).err())
+                .contains("'light' was 'bright'; lamp, daylight or none is accepted");
+    }
+
+    @Test
     void a_plan_that_breaks_a_rule_ends_with_status_1() throws IOException {
         Path file = write("season.json", GOOD);
         Path plan = write("plan.json", "{\"placed\":[],\"setPoints\":[],\"refused\":[]}");

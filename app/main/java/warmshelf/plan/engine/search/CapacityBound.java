@@ -9,7 +9,7 @@ import java.util.Map;
 
 /**
  * A proven upper bound on how many requests any plan can place, from the room alone: on each day the quarters taken on mats
- * of one kind (same thermostat, same circuit) cannot exceed those that there are.
+ * of one kind (same thermostat, same circuit, light or none) cannot exceed those that there are.
  *
  * <p>Lagrangian relaxation: with any price per quarter and day, no plan places more than the price of all room plus, for each
  * request, what is left of 1 after paying for its cheapest stay. Subgradient steps look for good prices (Held, Wolfe and
@@ -149,7 +149,7 @@ final class CapacityBound {
         for (long degrees : ground.thermostat[mat]) {
             held |= degrees;
         }
-        return held + "|" + ground.circuit[mat];
+        return held + "|" + ground.circuit[mat] + "|" + ground.dark[mat];
     }
 
     /** Free quarters by day; where the circuit cannot warm all mats of the kind, what the roomiest it can warm hold. */
@@ -179,6 +179,9 @@ final class CapacityBound {
     private int[][] chances(Layout empty, IndexedRequest ask, List<List<Integer>> groups) {
         List<int[]> stays = new ArrayList<>();
         for (int kind = 0; kind < groups.size(); kind++) {
+            if (!ground.sees(ask, groups.get(kind).get(0))) {
+                continue;
+            }
             for (StayOption way : ask.ways()) {
                 int last = Math.min(ask.latest(), ground.days - way.days());
                 for (int from = ask.earliest(); from <= last; from++) {

@@ -27,6 +27,9 @@ final class IndexedQuestion {
     /** By mat and day, the set-points the thermostat can hold; no bit on a day out of service. */
     final long[][] thermostat;
 
+    /** By mat, whether no light reaches it. */
+    final boolean[] dark;
+
     final int[] watts;
     /** By mat, the circuit; -1 where its load can never matter. */
     final int[] circuit;
@@ -44,6 +47,7 @@ final class IndexedQuestion {
         mats = question.mats().size();
         List<LitShelf> lit = question.litShelves() == null ? List.of() : question.litShelves();
         places = new int[mats + lit.size()];
+        dark = new boolean[mats];
         watts = new int[mats];
         circuit = new int[mats];
         thermostat = new long[mats][days];
@@ -89,7 +93,13 @@ final class IndexedQuestion {
                 Math.min(days - 1, day(request.latest())),
                 member,
                 rank,
+                request.needsLight(),
                 question.litShelves() == null ? null : request.light());
+    }
+
+    /** Whether a mat is not dark to a request. */
+    boolean sees(IndexedRequest ask, int mat) {
+        return !ask.needsLight() || !dark[mat];
     }
 
     Map<String, Integer> matIndex() {
@@ -111,6 +121,7 @@ final class IndexedQuestion {
 
     private void describe(int index, PlannedMat mat) {
         places[index] = mat.places();
+        dark[index] = mat.light().isDark();
         watts[index] = mat.watts();
         circuit[index] = -1;
         for (int feed = 0; feed < question.circuits().size(); feed++) {

@@ -78,6 +78,9 @@ final class PlaceProgram {
             int mat, int place, long[] warmth, Map<IndexedRequest, Integer> firsts, Map<IndexedRequest, Sum> once) {
         Sum sizes = new Sum();
         firsts.forEach((ask, first) -> {
+            if (!ground.sees(ask, mat)) {
+                return;
+            }
             TrialPlacement at = known.spot(ask.index());
             for (StayOption way : ask.ways()) {
                 List<Integer> days = days(ask, way, mat, place, warmth);

@@ -86,6 +86,9 @@ final class PlacementFinder {
     }
 
     private void look(IndexedRequest ask, int mat, Taste taste) {
+        if (!ground.sees(ask, mat)) {
+            return;
+        }
         for (StayOption way : ask.ways()) {
             int last = Math.min(ask.latest(), ground.days - way.days());
             if (last < ask.earliest()) {

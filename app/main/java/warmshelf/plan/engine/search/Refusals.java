@@ -53,6 +53,9 @@ final class Refusals {
         if (!warmEnough) {
             return new NoPlaceReason.NoMatWarmEnough(request.band());
         }
+        if (isForLight(request)) {
+            return new NoPlaceReason.DarkMatsOnly(request.band());
+        }
         if (alone.find(ask(request), NEAR) == null) {
             return reasonAlone(request);
         }
@@ -63,6 +66,11 @@ final class Refusals {
             return new NoPlaceReason.CircuitFull();
         }
         return new NoPlaceReason.MatsTaken(request.earliest(), lastDay(request));
+    }
+
+    /** Whether there would be room on a mat without light. */
+    private boolean isForLight(Request request) {
+        return request.needsLight() && !fits(now, request) && fits(now, copy(request, false));
     }
 
     private NoPlaceReason reasonAlone(Request request) {
@@ -89,7 +97,8 @@ final class Refusals {
         return changes.stream()
                 .min(Comparator.comparingInt(Change::cost))
                 .map(Change::change)
-                .orElseGet(PlaceChange.JoinWaitingList::new);
+                .orElseGet(() ->
+                        isForLight(request) ? new PlaceChange.LightOtherwise() : new PlaceChange.JoinWaitingList());
     }
 
     private static void addIfFits(List<Change> changes, @Nullable Change change) {
@@ -142,6 +151,7 @@ final class Refusals {
                     request.ideal(),
                     request.latest(),
                     new Band(celsius, celsius),
+                    request.needsLight(),
                     request.light());
             TrialPlacement spot = now.find(ask(other), NEAR);
             int slower = spot == null ? 0 : Math.max(0, spot.to() - spot.from() - shortest(request));
@@ -191,7 +201,24 @@ final class Refusals {
                 ideal,
                 latest,
                 request.band(),
+                request.needsLight(),
                 light);
+    }
+
+    private static Request copy(Request request, boolean needsLight) {
+        return new Request(
+                request.id(),
+                request.member(),
+                request.choice(),
+                request.quarters(),
+                request.days(),
+                request.daysAtC(),
+                request.earliest(),
+                request.ideal(),
+                request.latest(),
+                request.band(),
+                needsLight,
+                request.light());
     }
 
     private static boolean suits(long degrees, Request request) {

@@ -11,7 +11,7 @@ import warmshelf.plan.engine.solver.IntegerProgram.Sum;
 
 /**
  * How many requests can be placed, as an integer program that asks a little less than the rules do, so that its bound holds for
- * every plan. Mats of one kind (thermostat, places, watts, circuit) are counted, not named: on each day so many of them are
+ * every plan. Mats of one kind (thermostat, places, watts, circuit, light) are counted, not named: on each day so many of them are
  * set to each degree. Stays that need a degree between {@code a} and {@code b} share the mats set to one of those. What is let
  * off: that a stay keeps to one mat, and where in a place it lies.
  */
@@ -59,7 +59,8 @@ final class RoomProgram {
         for (long degrees : ground.thermostat[mat]) {
             held |= degrees;
         }
-        return "%d|%d|%d|%d".formatted(held, ground.places[mat], ground.watts[mat], ground.circuit[mat]);
+        return "%d|%d|%d|%d|%s"
+                .formatted(held, ground.places[mat], ground.watts[mat], ground.circuit[mat], ground.dark[mat]);
     }
 
     private void circuits(List<List<Sum>> warmed) {
@@ -95,7 +96,7 @@ final class RoomProgram {
         /** By day, the sum that counts the mats that are warmed. */
         List<Sum> add() {
             for (IndexedRequest ask : ground.asks) {
-                if (possible[ask.index()]) {
+                if (possible[ask.index()] && ground.sees(ask, mats.get(0))) {
                     stays(ask);
                 }
             }

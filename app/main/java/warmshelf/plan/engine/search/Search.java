@@ -122,6 +122,9 @@ final class Search {
     }
 
     private boolean suits(IndexedRequest ask, int mat) {
+        if (!ground.sees(ask, mat)) {
+            return false;
+        }
         long held = ground.thermostat[mat][ask.earliest()] | ground.thermostat[mat][ask.latest()];
         for (StayOption way : ask.ways()) {
             if ((way.degrees() & held) != 0) {

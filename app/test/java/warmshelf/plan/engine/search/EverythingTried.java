@@ -16,6 +16,7 @@ import warmshelf.plan.engine.PlanQuestion;
 import warmshelf.plan.engine.PlannedMat;
 import warmshelf.plan.engine.Request;
 import warmshelf.plan.engine.SeasonPlan;
+import warmshelf.shelf.LightAbove;
 
 /** Tries every mat, place, slot, start and set-point for every request, slowly and plainly. For mats on one circuit. */
 final class EverythingTried {
@@ -87,6 +88,9 @@ final class EverythingTried {
         Request request = question.requests().get(next);
         from(next + 1);
         for (PlannedMat mat : question.mats()) {
+            if (request.needsLight() && mat.light() == LightAbove.NONE) {
+                continue;
+            }
             for (LocalDate day = request.earliest(); !day.isAfter(request.latest()); day = day.plusDays(1)) {
                 for (int celsius = request.band().lowC();
                         celsius <= request.band().highC();

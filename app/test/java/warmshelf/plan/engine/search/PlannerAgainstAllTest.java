@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.TreeMap;
+import java.util.function.BiFunction;
 import org.junit.jupiter.api.Test;
 import warmshelf.allocation.Band;
 import warmshelf.allocation.Slot;
@@ -19,6 +20,7 @@ import warmshelf.plan.engine.PlannedMat;
 import warmshelf.plan.engine.Request;
 import warmshelf.plan.engine.search.Planner.Manner;
 import warmshelf.shelf.Circuit;
+import warmshelf.shelf.LightAbove;
 
 /** The search beside a plain try of everything, which shares none of its code, on small random questions. */
 class PlannerAgainstAllTest {
@@ -27,10 +29,18 @@ class PlannerAgainstAllTest {
 
     @Test
     void a_small_question_gets_the_fairest_and_fullest_plan_there_is_and_a_bound_that_holds() {
-        Random random = new Random(20270301);
+        assertAsGoodAsAny(new Random(20270301), (question, random) -> question);
+    }
+
+    @Test
+    void seed_that_needs_light_is_laid_on_mats_that_are_not_dark_and_as_well_as_any_plan_could() {
+        assertAsGoodAsAny(new Random(20270317), PlannerAgainstAllTest::withDarkMats);
+    }
+
+    private static void assertAsGoodAsAny(Random random, BiFunction<PlanQuestion, Random, PlanQuestion> as) {
         int refusals = 0;
         for (int run = 0; run < 25; run++) {
-            PlanQuestion question = question(random);
+            PlanQuestion question = as.apply(question(random), random);
 
             RatedPlan found = Steadily.plan(question, Manner.SEARCH, 1);
             EverythingTried tried = new EverythingTried(question);
@@ -50,6 +60,37 @@ class PlannerAgainstAllTest {
         assertThat(refusals)
                 .as("questions must be hard enough to refuse something")
                 .isGreaterThan(5);
+    }
+
+    /** About half of the mats are dark, and half of the seed needs light. */
+    private static PlanQuestion withDarkMats(PlanQuestion question, Random random) {
+        List<PlannedMat> mats = question.mats().stream()
+                .map(mat -> new PlannedMat(
+                        mat.id(),
+                        mat.places(),
+                        mat.thermostat(),
+                        mat.watts(),
+                        mat.circuit(),
+                        LightAbove.values()[random.nextInt(2) == 0 ? LightAbove.NONE.ordinal() : random.nextInt(4)],
+                        mat.out()))
+                .toList();
+        List<Request> requests = question.requests().stream()
+                .map(request -> new Request(
+                        request.id(),
+                        request.member(),
+                        request.choice(),
+                        request.quarters(),
+                        request.days(),
+                        request.daysAtC(),
+                        request.earliest(),
+                        request.ideal(),
+                        request.latest(),
+                        request.band(),
+                        random.nextBoolean(),
+                        request.light()))
+                .toList();
+        return new PlanQuestion(
+                question.days(), question.circuits(), mats, question.litShelves(), question.fixed(), requests);
     }
 
     private static PlanQuestion question(Random random) {

@@ -24,6 +24,7 @@ import warmshelf.plan.engine.Refused;
 import warmshelf.plan.engine.Request;
 import warmshelf.plan.engine.search.Planner.Manner;
 import warmshelf.shelf.Circuit;
+import warmshelf.shelf.LightAbove;
 
 class RefusalsTest {
     private static final LocalDate MARCH = LocalDate.of(2027, 3, 1);
@@ -69,6 +70,42 @@ class RefusalsTest {
         fix("m1", new Slot(1, 4), 0, 60);
 
         assertThat(refused(request(4, 10, Map.of(), null)).reason()).isEqualTo(new NoPlaceReason.CircuitFull());
+    }
+
+    @Test
+    void seed_that_needs_light_is_told_that_only_dark_mats_have_room_and_what_helps() {
+        mats.set(0, new PlannedMat("m1", 1, new Band(18, 32), 500, "c1", LightAbove.NONE, List.of()));
+        mats.add(new PlannedMat("m2", 1, new Band(18, 32), 500, "c1", LightAbove.LAMP, List.of()));
+        fix("m2", new Slot(1, 4), 0, 60);
+
+        Refused refused = refused(needsLight(request(4, 10, Map.of(), null)));
+
+        assertThat(refused.reason()).isEqualTo(new NoPlaceReason.DarkMatsOnly(WARM));
+        assertThat(refused.change()).isEqualTo(new PlaceChange.LightOtherwise());
+    }
+
+    @Test
+    void a_mat_of_whose_light_nobody_has_said_anything_is_not_taken_for_dark() {
+        assertThat(plan(question(needsLight(request(4, 10, Map.of(), null))))
+                        .plan()
+                        .refused())
+                .isEmpty();
+    }
+
+    private static Request needsLight(Request request) {
+        return new Request(
+                request.id(),
+                request.member(),
+                request.choice(),
+                request.quarters(),
+                request.days(),
+                request.daysAtC(),
+                request.earliest(),
+                request.ideal(),
+                request.latest(),
+                request.band(),
+                true,
+                request.light());
     }
 
     @Test
