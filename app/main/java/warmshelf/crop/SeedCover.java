@@ -29,10 +29,10 @@ public enum SeedCover {
 
     /** Seed that needs light lies on top; where a crop is said to want the dark it is covered; else both will do. */
     static SeedCover leastOf(Crop crop) {
-        return crop.light().equals("no") ? LIGHTLY_COVERED : ON_TOP;
+        return crop.light() == SeedLight.DARK ? LIGHTLY_COVERED : ON_TOP;
     }
 
     static SeedCover mostOf(Crop crop) {
-        return crop.light().equals("yes") ? ON_TOP : COVERED;
+        return crop.light().isNeeded() ? ON_TOP : COVERED;
     }
 }
