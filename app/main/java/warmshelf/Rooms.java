@@ -15,6 +15,8 @@ import warmshelf.crop.VarietyPages;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
 import warmshelf.duty.DutyRoom;
+import warmshelf.finding.season.SeasonFindingPages;
+import warmshelf.finding.season.SeasonStore;
 import warmshelf.frost.FrostPages;
 import warmshelf.frost.evidence.EvidenceStore;
 import warmshelf.frost.evidence.FrostSource;
@@ -130,6 +132,8 @@ final class Rooms {
         pages.add(new OwnCropPages(crops, ownCrops));
         pages.add(new VarietyPages(crops, ownCrops.varieties()));
         pages.add(new SupplyPages(stores));
+        SeasonStore seasons = new SeasonStore(database.sql(), stores.sowings(), stores.entries());
+        pages.add(new SeasonFindingPages(seasons, crops));
         pages.addAll(RequestRoom.pages(stores, plans.requests()));
         pages.addAll(StayRoom.pages(stores));
         RoundStore rounds = CheckRoom.rounds(stores);

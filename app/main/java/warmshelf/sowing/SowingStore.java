@@ -60,6 +60,11 @@ public final class SowingStore {
         return sowings(sql, SOWING.MEMBER_ID.eq(member));
     }
 
+    /** The sowings of a season, the newest first. */
+    public List<Sowing> inSeason(int season) {
+        return sowings(sql, ofSeason(season));
+    }
+
     /** Every sowing of which something can still be seen or done. */
     public List<Sowing> underWay() {
         return sowings(sql, SOWING.STAGE.notIn(OVER));

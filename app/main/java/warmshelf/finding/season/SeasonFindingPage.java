@@ -1,0 +1,123 @@
+package warmshelf.finding.season;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import warmshelf.finding.WaysWords;
+import warmshelf.finding.statistics.ConfidenceInterval;
+import warmshelf.words.DayWords;
+import warmshelf.words.Numbers;
+
+/**
+ * A season's findings as one page.
+ *
+ * @param otherSeasons by which page they are found
+ * @param words what it came to
+ * @param mats the picture of the weeks on mats; null where nothing lay anywhere
+ * @param light the same under light
+ * @param energy what the mats drew at most; empty where they drew nothing
+ */
+record SeasonFindingPage(
+        int year,
+        List<Integer> otherSeasons,
+        List<String> words,
+        List<CropLine> crops,
+        List<HintLine> hints,
+        @Nullable WeekChart mats,
+        @Nullable WeekChart light,
+        List<WeekLine> weeks,
+        String energy,
+        List<LooksOf> looks,
+        List<String> losses,
+        List<LossLine> lossLines) {
+
+    record CropLine(
+            String id,
+            String name,
+            String method,
+            int sowings,
+            int seeds,
+            String came,
+            String half,
+            int plantedOut,
+            int lost) {}
+
+    record HintLine(String crop, String cropId, List<String> words, String adjusted) {}
+
+    record WeekLine(String monday, String mats, String light, String kilowattHours) {}
+
+    record LossLine(String of, int noted, int sowings, String range) {}
+
+    static SeasonFindingPage of(SeasonFinding finding, List<Integer> seasons) {
+        List<SpaceWeek> weeks = finding.weeks();
+        return new SeasonFindingPage(
+                finding.year(),
+                seasons.stream().filter(year -> year != finding.year()).toList(),
+                SeasonWords.of(finding.totals()),
+                finding.crops().stream().map(SeasonFindingPage::line).toList(),
+                finding.hints().stream().map(SeasonFindingPage::line).toList(),
+                weeks.isEmpty() ? null : WeekChart.of(weeks, true),
+                weeks.stream().allMatch(week -> week.underLight() == 0) ? null : WeekChart.of(weeks, false),
+                weeks.stream().map(SeasonFindingPage::line).toList(),
+                finding.kilowattHours() == 0 ? "" : String.valueOf(Math.round(finding.kilowattHours())),
+                finding.looks(),
+                SeasonWords.ofLosses(finding.losses()),
+                finding.losses().stream()
+                        .flatMap(losses -> losses.rates().stream()
+                                .filter(rate -> rate.noted().came() > 0)
+                                .map(rate -> line(losses.by(), rate)))
+                        .toList());
+    }
+
+    private static CropLine line(CropFinding found) {
+        return new CropLine(
+                found.crop().id(),
+                found.crop().name(),
+                found.method().word(),
+                found.sowings(),
+                found.seeds(),
+                found.came()
+                        .map(share -> "%d %% (%s)".formatted(Math.round(100 * share.value()), range(share.wilson())))
+                        .orElse("not counted"),
+                found.half().isPresent() ? Numbers.oneDecimalAtMost(found.half().getAsDouble()) : "",
+                found.plantedOut(),
+                found.lost());
+    }
+
+    static String range(ConfidenceInterval interval) {
+        return "%d–%d".formatted(Math.round(100 * interval.low()), Math.round(100 * interval.high()));
+    }
+
+    private static HintLine line(MethodHint hint) {
+        return new HintLine(
+                hint.crop().name(),
+                hint.crop().id(),
+                WaysWords.of(hint.compared()),
+                hint.adjusted().isPresent() ? chance(hint.adjusted().getAsDouble()) : "");
+    }
+
+    private static String chance(double chance) {
+        return chance < 0.001 ? "below 0.001" : String.format(Locale.ROOT, chance < 0.1 ? "%.3f" : "%.2f", chance);
+    }
+
+    private static WeekLine line(SpaceWeek week) {
+        return new WeekLine(
+                DayWords.date(week.monday()),
+                percent(week.matShare()),
+                percent(week.lightShare()),
+                Numbers.oneDecimal(week.wattHours() / 1000.0));
+    }
+
+    private static String percent(double share) {
+        return Math.round(100 * share) + " %";
+    }
+
+    private static LossLine line(SeasonFinding.By by, LossRate rate) {
+        String name = by == SeasonFinding.By.WEEK
+                ? "sown in the week of " + DayWords.date(LocalDate.parse(rate.of()))
+                : rate.of();
+        return new LossLine(
+                name, rate.noted().came(), rate.noted().of(), range(rate.noted().wilson()));
+    }
+}

@@ -1,0 +1,61 @@
+package warmshelf.finding.season;
+
+import java.util.List;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import warmshelf.finding.CountedSeeds;
+import warmshelf.sowing.Entry;
+import warmshelf.sowing.Problem;
+import warmshelf.sowing.Progress;
+import warmshelf.sowing.Sowing;
+import warmshelf.sowing.SowingStage;
+
+/**
+ * One sowing of a season with what was seen of it.
+ *
+ * @param entries those that still count, in the order in which they were seen
+ * @param placeId where its seed first lay; null: nowhere of the group's
+ * @param meanC the mean set-point there over its days; null: not on a mat
+ */
+public record SeasonSowing(
+        Sowing sowing,
+        List<Entry> entries,
+        Progress progress,
+        @Nullable UUID placeId,
+        @Nullable Double meanC) {
+    public SeasonSowing {
+        entries = List.copyOf(entries);
+    }
+
+    static SeasonSowing of(Sowing sowing, List<Entry> all, @Nullable UUID placeId, @Nullable Double meanC) {
+        return new SeasonSowing(
+                sowing,
+                Entry.standing(all),
+                Progress.of(sowing.method(), sowing.seeds(), all),
+                placeId,
+                meanC);
+    }
+
+    boolean isSown() {
+        return progress.isSown();
+    }
+
+    /** What was counted where it was sown: roots in a bag, seedlings in cells. */
+    public CountedSeeds counted() {
+        return CountedSeeds.whereSown(sowing.method(), sowing.seeds(), progress);
+    }
+
+    /** Plants that went out; 0 while none did. */
+    int plantedOut() {
+        return progress.seen().plantedOut() == null ? 0 : progress.alive();
+    }
+
+    /** Whether somebody noted that problem at it. */
+    boolean had(Problem problem) {
+        return entries.stream().anyMatch(entry -> entry.problem() == problem);
+    }
+
+    boolean isGivenUp() {
+        return progress.stage() == SowingStage.GIVEN_UP;
+    }
+}
