@@ -15,6 +15,7 @@ import warmshelf.crop.VarietyPages;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
 import warmshelf.duty.DutyRoom;
+import warmshelf.finding.season.SeasonCsvPages;
 import warmshelf.finding.season.SeasonFindingPages;
 import warmshelf.finding.season.SeasonStore;
 import warmshelf.frost.FrostPages;
@@ -134,6 +135,7 @@ final class Rooms {
         pages.add(new SupplyPages(stores));
         SeasonStore seasons = new SeasonStore(database.sql(), stores.sowings(), stores.entries());
         pages.add(new SeasonFindingPages(seasons, crops));
+        pages.add(new SeasonCsvPages(seasons));
         pages.addAll(RequestRoom.pages(stores, plans.requests()));
         pages.addAll(StayRoom.pages(stores));
         RoundStore rounds = CheckRoom.rounds(stores);

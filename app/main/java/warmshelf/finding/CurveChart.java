@@ -42,10 +42,8 @@ public record CurveChart(List<Line> lines, List<Mark> days, List<Mark> shares) {
     /** Draws at most {@value #MOST} curves; at least one is needed. */
     public static CurveChart of(List<Named> curves) {
         List<Named> drawn = curves.subList(0, Math.min(MOST, curves.size()));
-        double most = drawn.stream()
-                .mapToDouble(each -> lastDay(each.curve()))
-                .max()
-                .orElseThrow();
+        double most =
+                drawn.stream().mapToDouble(each -> lastDay(each.curve())).max().orElseThrow();
         double days = Math.max(LEAST_DAYS, most + 1);
         List<Line> lines = new ArrayList<>();
         for (int i = 0; i < drawn.size(); i++) {

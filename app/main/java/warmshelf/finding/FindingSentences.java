@@ -6,7 +6,7 @@ import warmshelf.words.Sentences;
 interface FindingSentences {
     FindingSentences SAY = Sentences.of(FindingSentences.class);
 
-    String faster(String first, String days, String low, String high);
+    String faster(String first, String second, String days, String low, String high);
 
     String speedsAlike(String first, String second, String low, String high);
 
@@ -19,6 +19,8 @@ interface FindingSentences {
     String waysDiffer(String chance);
 
     String waysAlike(String chance);
+
+    String fasterAndFewer(String chance);
 
     String nothingToCompare();
 

@@ -6,9 +6,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import warmshelf.finding.statistics.ConfidenceInterval;
 import warmshelf.finding.statistics.SpeedDifference;
-import warmshelf.finding.statistics.TestOutcome;
 import warmshelf.words.Counted;
 import warmshelf.words.Numbers;
 
@@ -19,55 +19,53 @@ public final class WaysWords {
     private WaysWords() {}
 
     /** One after another; never empty. */
-    public static List<String> of(WaysCompared comparison) {
+    public static List<String> of(WaysCompared compared) {
         List<String> words = new ArrayList<>();
-        Optional<TestOutcome> logRank = comparison.logRank();
-        if (logRank.isEmpty()) {
+        if (compared.logRank().isEmpty()) {
             words.add(SAY.nothingToCompare());
-        } else if (comparison.ways().size() == 2) {
-            WayFound first = comparison.ways().get(0);
-            WayFound second = comparison.ways().get(1);
-            words.add(comparison
-                    .speeds()
-                    .map(speeds -> ofSpeeds(first, second, speeds))
-                    .orElseGet(() -> SAY.speedsUnknown(SpeedDifference.FEWEST)));
-            comparison.shares().ifPresent(shares -> words.add(ofShares(first, second, shares)));
+        } else if (compared.ways().size() == 2) {
+            WayFound first = compared.ways().get(0);
+            WayFound second = compared.ways().get(1);
+            words.add(ofSpeeds(first, second, compared.speeds()));
+            compared.shares().ifPresent(shares -> words.add(ofShares(first, second, shares)));
         }
-        logRank.ifPresent(outcome -> words.add(together(comparison.dealtOut().orElse(outcome.p()))));
+        compared.logRank()
+                .ifPresent(outcome ->
+                        words.add(together(compared, compared.dealtOut().orElse(outcome.p()))));
         for (Doubt doubt : Doubt.values()) {
-            if (comparison.doubts().contains(doubt)) {
+            if (compared.doubts().contains(doubt)) {
                 words.add(word(doubt));
             }
         }
         return words;
     }
 
-    private static String ofSpeeds(WayFound first, WayFound second, SpeedDifference later) {
-        ConfidenceInterval days = later.interval();
-        if (days.high() < 0) {
-            return faster(first, -later.days(), -days.high(), -days.low());
+    private static String ofSpeeds(WayFound first, WayFound second, Optional<SpeedDifference> speeds) {
+        if (speeds.isEmpty()) {
+            return SAY.speedsUnknown(SpeedDifference.FEWEST);
         }
-        if (days.low() > 0) {
-            return faster(second, later.days(), days.low(), days.high());
-        }
-        return SAY.speedsAlike(first.name(), second.name(), tenths(-days.low()), tenths(days.high()));
+        double later = speeds.get().days();
+        ConfidenceInterval days = speeds.get().interval();
+        return switch (larger(days)) {
+            case SECOND -> faster(first, second, -later, -days.high(), -days.low());
+            case FIRST -> faster(second, first, later, days.low(), days.high());
+            case NEITHER -> SAY.speedsAlike(first.name(), second.name(), tenths(-days.low()), tenths(days.high()));
+        };
     }
 
-    private static String faster(WayFound way, double days, double low, double high) {
+    private static String faster(WayFound way, WayFound other, double days, double low, double high) {
         String about = days < 1.5
                 ? tenths(days) + (tenths(days).equals("1") ? " day" : " days")
                 : Counted.days(Math.round(days));
-        return SAY.faster(sentenceCase(way.name()), about, tenths(low), tenths(high));
+        return SAY.faster(way.name(), other.name(), about, tenths(low), tenths(high));
     }
 
     private static String ofShares(WayFound first, WayFound second, ConfidenceInterval difference) {
-        if (difference.low() > 0) {
-            return moreCame(first, second, difference.low(), difference.high());
-        }
-        if (difference.high() < 0) {
-            return moreCame(second, first, -difference.high(), -difference.low());
-        }
-        return SAY.sharesAlike(first.name(), second.name(), hundred(first), hundred(second));
+        return switch (larger(difference)) {
+            case FIRST -> moreCame(first, second, difference.low(), difference.high());
+            case SECOND -> moreCame(second, first, -difference.high(), -difference.low());
+            case NEITHER -> SAY.sharesAlike(first.name(), second.name(), hundred(first), hundred(second));
+        };
     }
 
     private static String moreCame(WayFound more, WayFound fewer, double low, double high) {
@@ -80,10 +78,33 @@ public final class WaysWords {
                 String.valueOf(Math.round(100 * high)));
     }
 
-    private static String together(double chance) {
-        String worded =
-                chance < 0.001 ? "0.001 or less" : String.format(Locale.ROOT, chance < 0.1 ? "%.3f" : "%.2f", chance);
-        return chance < CHANCE ? SAY.waysDiffer(worded) : SAY.waysAlike(worded);
+    private static String together(WaysCompared compared, double chance) {
+        String worded = chance(chance);
+        if (chance < CHANCE) {
+            return SAY.waysDiffer(worded);
+        }
+        Larger later = larger(compared.speeds().map(SpeedDifference::interval).orElse(null));
+        Larger more = larger(compared.shares().orElse(null));
+        return later != Larger.NEITHER && later == more ? SAY.fasterAndFewer(worded) : SAY.waysAlike(worded);
+    }
+
+    /** A chance as it is written beside a test, for example '0.013', '0.24' or 'below 0.001'. */
+    public static String chance(double chance) {
+        return chance < 0.001 ? "below 0.001" : String.format(Locale.ROOT, chance < 0.1 ? "%.3f" : "%.2f", chance);
+    }
+
+    private enum Larger {
+        FIRST,
+        SECOND,
+        NEITHER
+    }
+
+    /** Which way has more of something beyond chance, by the interval of the first less the second. */
+    private static Larger larger(@Nullable ConfidenceInterval difference) {
+        if (difference == null || difference.holds(0)) {
+            return Larger.NEITHER;
+        }
+        return difference.low() > 0 ? Larger.FIRST : Larger.SECOND;
     }
 
     private static String word(Doubt doubt) {
@@ -105,9 +126,5 @@ public final class WaysWords {
 
     private static String tenths(double days) {
         return Numbers.oneDecimalAtMost(Math.abs(days) < 0.05 ? 0 : days);
-    }
-
-    private static String sentenceCase(String name) {
-        return name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
     }
 }

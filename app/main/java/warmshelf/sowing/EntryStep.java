@@ -38,6 +38,14 @@ public enum EntryStep {
         return this == FIRST_FEED ? Advice.fixed(Advice.stepFile("first-feed"), "done") : done;
     }
 
+    /** Whether nothing more of the seed is waited for once this was done. */
+    public boolean endsTheWait() {
+        return switch (this) {
+            case OFF_HEAT, UNDER_LIGHT, FIRST_FEED, POTTED_ON, HARDENING_OFF, PLANTED_OUT, GAVE_UP -> true;
+            case LOOK, SOAKED, SOWN, MOVED_TO_CELLS, UNDONE, READING -> false;
+        };
+    }
+
     /** The step of that word. */
     public static EntryStep named(String word) {
         for (EntryStep step : values()) {

@@ -2,7 +2,9 @@ package warmshelf.sowing;
 
 import static warmshelf.db.generated.Tables.ENTRY;
 import static warmshelf.db.generated.Tables.MEMBER;
+import static warmshelf.db.generated.Tables.SOWING;
 
+import java.io.IOException;
 import java.time.OffsetDateTime;
 import java.util.Collection;
 import java.util.List;
@@ -12,15 +14,19 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.jooq.Condition;
+import org.jooq.Cursor;
 import org.jooq.DSLContext;
 import org.jooq.Record;
 import org.jooq.Table;
+import org.jooq.exception.DataAccessException;
 import org.jooq.impl.DSL;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
 
 /** Keeps what was seen and done. Rows are only ever added. */
 public final class EntryStore {
+    private static final int FETCHED_AT_ONCE = 500;
+
     private final Audit audit;
 
     public EntryStore(Audit audit) {
@@ -72,6 +78,46 @@ public final class EntryStore {
                 .set(ENTRY.MADE_AT, audit.now())
                 .execute();
         audit.write(tx, entry.by(), "enter " + entry.step().word(), "sowing", entry.sowingId(), "entry " + entry.id());
+    }
+
+    /** Takes entries one by one. */
+    public interface Reader {
+        void take(Entry entry) throws IOException;
+    }
+
+    /**
+     * Hands on each entry that still counts of the sowings that a condition names, in the order in which they were seen, without
+     * keeping them: PostgreSQL sends some hundred at a time, and only within a transaction.
+     *
+     * @throws IOException from the reader
+     */
+    public void forEachOf(DSLContext sql, Condition sowings, Reader reader) throws IOException {
+        warmshelf.db.generated.tables.Entry later = ENTRY.as("later");
+        try {
+            sql.transaction(within -> {
+                try (Cursor<? extends Record> rows = within.dsl()
+                        .select(ENTRY.asterisk(), MEMBER.NAME)
+                        .from(ENTRY)
+                        .join(SOWING)
+                        .on(SOWING.ID.eq(ENTRY.SOWING_ID))
+                        .join(MEMBER)
+                        .on(MEMBER.ID.eq(ENTRY.MADE_BY))
+                        .where(sowings, ENTRY.STEP.ne(EntryStep.UNDONE.word()))
+                        .andNotExists(DSL.selectOne().from(later).where(later.SUPERSEDES.eq(ENTRY.ID)))
+                        .orderBy(ENTRY.SEEN_AT, ENTRY.KEPT_ORDER)
+                        .fetchSize(FETCHED_AT_ONCE)
+                        .fetchLazy()) {
+                    while (rows.hasNext()) {
+                        reader.take(entry(rows.fetchNext()));
+                    }
+                }
+            });
+        } catch (DataAccessException broken) {
+            if (broken.getCause() instanceof IOException gone) {
+                throw gone;
+            }
+            throw broken;
+        }
     }
 
     private static List<Entry> entries(DSLContext sql, Table<?> among, Condition which) {

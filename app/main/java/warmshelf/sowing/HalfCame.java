@@ -2,10 +2,8 @@ package warmshelf.sowing;
 
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import warmshelf.crop.Method;
 
@@ -17,15 +15,6 @@ import warmshelf.crop.Method;
  * @param byDays the first look at which half had
  */
 record HalfCame(int afterDays, int byDays) {
-    private static final Set<EntryStep> NO_MORE_WAITED_FOR = EnumSet.of(
-            EntryStep.OFF_HEAT,
-            EntryStep.UNDER_LIGHT,
-            EntryStep.FIRST_FEED,
-            EntryStep.POTTED_ON,
-            EntryStep.HARDENING_OFF,
-            EntryStep.PLANTED_OUT,
-            EntryStep.GAVE_UP);
-
     /**
      * Reads it off a sowing's entries: roots in the bag, or seedlings up in cells. Empty while more is waited for, and where
      * nothing came or nobody counted.
@@ -46,7 +35,7 @@ record HalfCame(int afterDays, int byDays) {
     }
 
     private static boolean endsTheWait(Method method, Entry entry) {
-        return NO_MORE_WAITED_FOR.contains(entry.step()) || (method == Method.BAG && finishes(entry));
+        return entry.step().endsTheWait() || (method == Method.BAG && finishes(entry));
     }
 
     private static boolean finishes(Entry entry) {

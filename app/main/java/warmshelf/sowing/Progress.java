@@ -19,6 +19,7 @@ import warmshelf.timeline.Seen;
  * @param up seedlings above ground so far
  * @param lost seedlings lost so far
  * @param lastLookOn the last day anyone looked
+ * @param settled nothing more of the seed is waited for: all came, or it was taken from where it was sown
  * @param counts each look at which somebody counted, in the order in which they were seen
  */
 public record Progress(
@@ -30,6 +31,7 @@ public record Progress(
         int lost,
         @Nullable LocalDate lastLookOn,
         @Nullable Problem lastProblem,
+        boolean settled,
         List<Count> counts) {
 
     /**
@@ -81,6 +83,7 @@ public record Progress(
         private @Nullable LocalDate lastLook;
         private @Nullable Problem lastProblem;
         private boolean bagFinished;
+        private boolean settled;
         private int sprouted;
         private int moved;
         private int up;
@@ -93,6 +96,7 @@ public record Progress(
 
         void take(Entry entry) {
             firstDone.putIfAbsent(entry.step(), entry.seenOn());
+            settled |= entry.step().endsTheWait();
             lastLook = entry.seenOn();
             lastProblem = entry.problem();
             Optional.ofNullable(entry.lost()).ifPresent(count -> lost = count);
@@ -142,7 +146,16 @@ public record Progress(
                     done(EntryStep.HARDENING_OFF),
                     done(EntryStep.PLANTED_OUT));
             return new Progress(
-                    stage(seen), seen, sprouted, moved, up, lost, lastLook, lastProblem, List.copyOf(counts));
+                    stage(seen),
+                    seen,
+                    sprouted,
+                    moved,
+                    up,
+                    lost,
+                    lastLook,
+                    lastProblem,
+                    settled || bagFinished || sprouted >= seeds,
+                    List.copyOf(counts));
         }
 
         private SowingStage stage(Seen seen) {

@@ -84,7 +84,7 @@ class FindingsCommandTest {
         JsonNode answer = findings(rows.toString()).json();
 
         assertThat(answer.get("words").asText())
-                .startsWith("Bag was about 4 days faster:")
+                .startsWith("With bag it was about 4 days faster than with cells:")
                 .contains("Shares did not differ beyond chance: 20 of 21 (95 %) with bag, 20 of 21 (95 %) with cells.");
         assertThat(answer.at("/logRank/permutationP").asDouble()).isLessThan(0.001);
         assertThat(answer.at("/daysLater/value").asDouble()).isCloseTo(-4, within(1e-6));

@@ -57,7 +57,8 @@ record CropCurves(List<Group> groups, List<Troubled> troubled) {
                 troubled.add(new Troubled(sowing, counted.troubles()));
             }
             if (counted.given()) {
-                alike.computeIfAbsent(name(by, units).apply(sowing), key -> new ArrayList<>()).add(counted);
+                alike.computeIfAbsent(name(by, units).apply(sowing), key -> new ArrayList<>())
+                        .add(counted);
             }
         }
         List<Group> groups = alike.entrySet().stream()
@@ -80,7 +81,8 @@ record CropCurves(List<Group> groups, List<Troubled> troubled) {
                 case LOT -> "%s (%s)".formatted(variety(sowing), method);
                 case WARMTH -> "%s (%s)".formatted(warmth(sowing, units), method);
                 case SOWING ->
-                    "%s of %s (%s)".formatted(variety(sowing), sowing.sowing().grower().name(), method);
+                    "%s of %s (%s)"
+                            .formatted(variety(sowing), sowing.sowing().grower().name(), method);
             };
         };
     }

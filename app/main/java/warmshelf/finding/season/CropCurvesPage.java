@@ -96,9 +96,6 @@ record CropCurvesPage(
                 troubled.sowing().sowing().id().toString(),
                 troubled.sowing().sowing().title(),
                 troubled.sowing().sowing().grower().name(),
-                troubled.troubles().stream()
-                        .sorted()
-                        .map(SeasonWords::of)
-                        .collect(Collectors.joining("; ")));
+                troubled.troubles().stream().sorted().map(SeasonWords::of).collect(Collectors.joining("; ")));
     }
 }

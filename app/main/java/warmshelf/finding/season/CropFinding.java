@@ -18,10 +18,12 @@ import warmshelf.finding.statistics.SproutingTime;
  * What came of one crop, sown in one way, in a season.
  *
  * @param seeds sown
- * @param came of the seeds that somebody counted: roots in a bag, seedlings in cells; empty where none were
+ * @param came of the seeds that somebody counted and that are waited for no longer: roots in a bag, seedlings in cells; empty where
+ *     there are none
  * @param half the day since sowing by which half of what came had
  * @param plantedOut plants
  * @param lost seedlings
+ * @param waiting sowings of which more may still come
  * @param withheld sowings of which nothing can be said, because their counts are missing or do not add up
  */
 public record CropFinding(
@@ -33,6 +35,7 @@ public record CropFinding(
         OptionalDouble half,
         int plantedOut,
         int lost,
+        int waiting,
         int withheld) {
 
     /** One for each crop and method of what was sown, by the crop's name. */
@@ -53,8 +56,10 @@ public record CropFinding(
         int withheld = 0;
         for (SeasonSowing sowing : sowings) {
             CountedSeeds counted = sowing.counted();
-            times.addAll(counted.times());
-            withheld += counted.given() ? 0 : 1;
+            if (sowing.progress().settled()) {
+                times.addAll(counted.times());
+                withheld += counted.given() ? 0 : 1;
+            }
         }
         int came = (int) times.stream().filter(SproutingTime::sprouted).count();
         return new CropFinding(
@@ -68,6 +73,9 @@ public record CropFinding(
                         : GerminationCurve.of(times).halfOfThoseThatCame(),
                 sowings.stream().mapToInt(SeasonSowing::plantedOut).sum(),
                 sowings.stream().mapToInt(each -> each.progress().lost()).sum(),
+                (int) sowings.stream()
+                        .filter(each -> !each.progress().settled())
+                        .count(),
                 withheld);
     }
 }

@@ -20,7 +20,7 @@ import warmshelf.sowing.EntryStep;
  * @param days on which there was any of either
  */
 public record LooksOf(String name, int looks, int steps, int days) {
-    /** Of everybody who entered something, whoever looked most first. */
+    /** Of everybody who entered something, by name. */
     static List<LooksOf> of(List<SeasonSowing> sowings) {
         Map<UUID, List<Entry>> entries = new LinkedHashMap<>();
         for (SeasonSowing sowing : sowings) {
@@ -30,7 +30,7 @@ public record LooksOf(String name, int looks, int steps, int days) {
         }
         return entries.values().stream()
                 .map(LooksOf::ofOne)
-                .sorted(Comparator.comparingInt(LooksOf::looks).reversed().thenComparing(LooksOf::name))
+                .sorted(Comparator.comparing(LooksOf::name))
                 .toList();
     }
 

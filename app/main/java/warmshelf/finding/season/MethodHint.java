@@ -28,17 +28,16 @@ public record MethodHint(Crop crop, WaysCompared compared, OptionalDouble adjust
     /** Of each crop of which some lot was sown in both ways and counted. */
     static List<MethodHint> of(List<SeasonSowing> sowings) {
         Map<String, List<SeasonSowing>> ofCrop = sowings.stream()
-                .filter(SeasonSowing::isSown)
-                .collect(Collectors.groupingBy(
-                        each -> each.sowing().crop().name(), TreeMap::new, Collectors.toList()));
+                .filter(sowing -> sowing.isSown() && sowing.progress().settled())
+                .collect(Collectors.groupingBy(each -> each.sowing().crop().name(), TreeMap::new, Collectors.toList()));
         List<MethodHint> hints = new ArrayList<>();
         ofCrop.values().forEach(ofOne -> ofOneCrop(ofOne).ifPresent(hints::add));
         return adjusted(hints);
     }
 
     private static Optional<MethodHint> ofOneCrop(List<SeasonSowing> sowings) {
-        Map<UUID, List<SeasonSowing>> ofLot =
-                sowings.stream().collect(Collectors.groupingBy(each -> each.sowing().lotId(), TreeMap::new, Collectors.toList()));
+        Map<UUID, List<SeasonSowing>> ofLot = sowings.stream()
+                .collect(Collectors.groupingBy(each -> each.sowing().lotId(), TreeMap::new, Collectors.toList()));
         List<List<Arm>> blocks = ofLot.values().stream()
                 .map(MethodHint::block)
                 .filter(block -> block.size() == 2)
@@ -72,8 +71,9 @@ public record MethodHint(Crop crop, WaysCompared compared, OptionalDouble adjust
     }
 
     private static List<MethodHint> adjusted(List<MethodHint> hints) {
-        List<MethodHint> tested =
-                hints.stream().filter(hint -> hint.compared.logRank().isPresent()).toList();
+        List<MethodHint> tested = hints.stream()
+                .filter(hint -> hint.compared.logRank().isPresent())
+                .toList();
         double[] chances = tested.stream()
                 .mapToDouble(hint -> hint.compared
                         .dealtOut()

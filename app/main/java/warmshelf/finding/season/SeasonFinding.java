@@ -50,8 +50,12 @@ public record SeasonFinding(
                 weeks,
                 LooksOf.of(sowings),
                 List.of(
-                        new Losses(By.SITE, LossRate.by(sowings, each -> at(each, places).map(Whereabouts::site))),
-                        new Losses(By.SHELF, LossRate.by(sowings, each -> at(each, places).map(Whereabouts::shelf))),
+                        new Losses(
+                                By.SITE,
+                                LossRate.by(sowings, each -> at(each, places).map(Whereabouts::site))),
+                        new Losses(
+                                By.SHELF,
+                                LossRate.by(sowings, each -> at(each, places).map(Whereabouts::shelf))),
                         new Losses(By.WEEK, LossRate.by(sowings, SeasonFinding::weekSown))));
     }
 
@@ -62,7 +66,8 @@ public record SeasonFinding(
     private static Optional<String> weekSown(SeasonSowing sowing) {
         @Nullable LocalDate sown = sowing.progress().seen().sown();
         return Optional.ofNullable(sown)
-                .map(day -> day.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY)).toString());
+                .map(day -> day.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY))
+                        .toString());
     }
 
     /** Kilowatt-hours of the mats at most. */

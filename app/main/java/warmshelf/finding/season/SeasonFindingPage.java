@@ -2,7 +2,6 @@ package warmshelf.finding.season;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import warmshelf.finding.WaysWords;
 import warmshelf.finding.statistics.ConfidenceInterval;
@@ -79,7 +78,7 @@ record SeasonFindingPage(
                 found.seeds(),
                 found.came()
                         .map(share -> "%d %% (%s)".formatted(Math.round(100 * share.value()), range(share.wilson())))
-                        .orElse("not counted"),
+                        .orElse(found.waiting() == found.sowings() ? "still coming" : "not counted"),
                 found.half().isPresent() ? Numbers.oneDecimalAtMost(found.half().getAsDouble()) : "",
                 found.plantedOut(),
                 found.lost());
@@ -94,11 +93,7 @@ record SeasonFindingPage(
                 hint.crop().name(),
                 hint.crop().id(),
                 WaysWords.of(hint.compared()),
-                hint.adjusted().isPresent() ? chance(hint.adjusted().getAsDouble()) : "");
-    }
-
-    private static String chance(double chance) {
-        return chance < 0.001 ? "below 0.001" : String.format(Locale.ROOT, chance < 0.1 ? "%.3f" : "%.2f", chance);
+                hint.adjusted().isPresent() ? WaysWords.chance(hint.adjusted().getAsDouble()) : "");
     }
 
     private static WeekLine line(SpaceWeek week) {

@@ -29,11 +29,7 @@ public record SeasonSowing(
 
     static SeasonSowing of(Sowing sowing, List<Entry> all, @Nullable UUID placeId, @Nullable Double meanC) {
         return new SeasonSowing(
-                sowing,
-                Entry.standing(all),
-                Progress.of(sowing.method(), sowing.seeds(), all),
-                placeId,
-                meanC);
+                sowing, Entry.standing(all), Progress.of(sowing.method(), sowing.seeds(), all), placeId, meanC);
     }
 
     boolean isSown() {

@@ -5,6 +5,7 @@ import static warmshelf.db.generated.Tables.QUARTER_DAY;
 import static warmshelf.db.generated.Tables.SOWING;
 import static warmshelf.db.generated.Tables.STAY;
 
+import java.io.IOException;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -30,7 +31,8 @@ import warmshelf.sowing.SowingStore;
 public final class SeasonStore {
     private static final Field<BigDecimal> MEAN_C = DSL.avg(QUARTER_DAY.CELSIUS).as("mean_c");
     private static final Field<Integer> QUARTERS = DSL.count().as("quarters");
-    private static final Field<UUID> SPACE = DSL.coalesce(PLACE.MAT_ID, PLACE.LIT_SHELF_ID).as("space_id");
+    private static final Field<UUID> SPACE =
+            DSL.coalesce(PLACE.MAT_ID, PLACE.LIT_SHELF_ID).as("space_id");
 
     private final DSLContext sql;
     private final SowingStore sowings;
@@ -56,6 +58,21 @@ public final class SeasonStore {
     public SeasonFinding find(int season) {
         List<Site> sites = shelving.all();
         return SeasonFinding.of(season, sowings(season), whereabouts(sites), SpaceWeek.of(spaces(sites), used(season)));
+    }
+
+    /** The space a season took, week by week. */
+    List<SpaceWeek> weeks(int season) {
+        return SpaceWeek.of(spaces(shelving.all()), used(season));
+    }
+
+    /** Where each place is that still stands. */
+    Map<UUID, SeasonFinding.Whereabouts> whereabouts() {
+        return whereabouts(shelving.all());
+    }
+
+    /** Hands on each entry of a season that still counts, as it is read: five seasons of them need no more memory than one page. */
+    void forEachEntry(int season, EntryStore.Reader reader) throws IOException {
+        entries.forEachOf(sql, SowingStore.ofSeason(season), reader);
     }
 
     /** The sowings of a season with what was seen of them, the newest first. */
@@ -121,11 +138,11 @@ public final class SeasonStore {
         List<SpaceWeek.Space> spaces = new ArrayList<>();
         for (Shelf shelf : shelves(sites)) {
             shelf.mats()
-                    .forEach(mat -> spaces.add(new SpaceWeek.Space(
-                            mat.id(), true, mat.places().size() * Place.QUARTERS, mat.watts())));
+                    .forEach(mat -> spaces.add(
+                            new SpaceWeek.Space(mat.id(), true, mat.places().size() * Place.QUARTERS, mat.watts())));
             if (shelf.isLit()) {
-                spaces.add(new SpaceWeek.Space(
-                        shelf.id(), false, shelf.litPlaces().size() * Place.QUARTERS, 0));
+                spaces.add(
+                        new SpaceWeek.Space(shelf.id(), false, shelf.litPlaces().size() * Place.QUARTERS, 0));
             }
         }
         return spaces;

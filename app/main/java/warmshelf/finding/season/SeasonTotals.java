@@ -15,7 +15,7 @@ import warmshelf.sowing.SowingStage;
  * @param withdrawn before they were sown
  * @param underWay sown, and neither planted out nor given up
  * @param seeds sown
- * @param counted seeds of sowings that were counted
+ * @param counted seeds of sowings that were counted and are waited for no longer
  * @param came of those
  * @param plantedOut plants
  * @param lost seedlings
@@ -38,7 +38,8 @@ public record SeasonTotals(
 
     static SeasonTotals of(List<SeasonSowing> sowings, List<CropFinding> crops) {
         List<SeasonSowing> sown = sowings.stream().filter(SeasonSowing::isSown).toList();
-        List<SeasonSowing> givenUp = sown.stream().filter(SeasonSowing::isGivenUp).toList();
+        List<SeasonSowing> givenUp =
+                sown.stream().filter(SeasonSowing::isGivenUp).toList();
         Map<Problem, Integer> reasons = new EnumMap<>(Problem.class);
         for (SeasonSowing sowing : givenUp) {
             Problem problem = sowing.progress().lastProblem();

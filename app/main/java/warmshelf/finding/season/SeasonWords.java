@@ -71,10 +71,7 @@ final class SeasonWords {
 
     private static String more(LossRate rate, ConfidenceInterval more) {
         return SAY.lossesMore(
-                rate.of(),
-                rate.noted().came(),
-                rate.noted().of(),
-                (int) Math.round(100 * more.low()),
-                (int) Math.round(100 * more.high()));
+                rate.of(), rate.noted().came(), rate.noted().of(), (int) Math.round(100 * more.low()), (int)
+                        Math.round(100 * more.high()));
     }
 }

@@ -78,7 +78,9 @@ public record SpaceWeek(LocalDate monday, int onMats, int ofMats, int underLight
     private static List<SpaceWeek> withEmptyWeeks(SortedMap<LocalDate, SpaceWeek> weeks, int ofMats, int ofLight) {
         List<SpaceWeek> all = new ArrayList<>();
         if (!weeks.isEmpty()) {
-            for (LocalDate monday = weeks.firstKey(); !monday.isAfter(weeks.lastKey()); monday = monday.plusDays(DAYS)) {
+            for (LocalDate monday = weeks.firstKey();
+                    !monday.isAfter(weeks.lastKey());
+                    monday = monday.plusDays(DAYS)) {
                 all.add(weeks.getOrDefault(monday, new SpaceWeek(monday, 0, ofMats, 0, ofLight, 0)));
             }
         }

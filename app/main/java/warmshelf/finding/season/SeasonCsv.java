@@ -1,0 +1,156 @@
+package warmshelf.finding.season;
+
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+import org.jspecify.annotations.Nullable;
+import warmshelf.finding.CountedSeeds;
+import warmshelf.sowing.Entry;
+import warmshelf.sowing.Problem;
+import warmshelf.sowing.Progress;
+import warmshelf.timeline.Seen;
+
+/**
+ * A season as tables with commas between their cells (RFC 4180). Dates are ISO 8601, temperatures Celsius, decimals have a point; what is
+ * not known is empty.
+ */
+final class SeasonCsv {
+    private static final CSVFormat FORMAT = CSVFormat.RFC4180;
+
+    private final CSVPrinter printer;
+
+    private SeasonCsv(Appendable out, String... columns) throws IOException {
+        printer = new CSVPrinter(out, FORMAT);
+        printer.printRecord((Object[]) columns);
+    }
+
+    /** One row for each sowing. */
+    static void sowings(Appendable out, List<SeasonSowing> sowings, Map<UUID, SeasonFinding.Whereabouts> places)
+            throws IOException {
+        SeasonCsv csv = new SeasonCsv(
+                out,
+                "sowing",
+                "member",
+                "crop",
+                "variety",
+                "lot",
+                "method",
+                "seeds",
+                "plants_wanted",
+                "stage",
+                "sown_on",
+                "came",
+                "no_more_waited_for",
+                "up",
+                "lost",
+                "planted_out_on",
+                "planted_out",
+                "shelf",
+                "mean_celsius",
+                "problems");
+        for (SeasonSowing each : sowings) {
+            csv.row(each, places);
+        }
+    }
+
+    private void row(SeasonSowing each, Map<UUID, SeasonFinding.Whereabouts> places) throws IOException {
+        Progress progress = each.progress();
+        Seen seen = progress.seen();
+        CountedSeeds counted = each.counted();
+        UUID placeId = each.placeId();
+        SeasonFinding.Whereabouts where = placeId == null ? null : places.get(placeId);
+        print(
+                each.sowing().id(),
+                each.sowing().grower().name(),
+                each.sowing().crop().id(),
+                each.sowing().variety(),
+                each.sowing().lotId(),
+                each.sowing().method().word(),
+                each.sowing().seeds(),
+                each.sowing().plantsWanted(),
+                each.sowing().stage().word(),
+                seen.sown(),
+                counted.given() ? counted.came() : null,
+                progress.settled(),
+                progress.up(),
+                progress.lost(),
+                seen.plantedOut(),
+                seen.plantedOut() == null ? null : each.plantedOut(),
+                where == null ? null : where.shelf(),
+                tenths(each.meanC()),
+                Arrays.stream(Problem.values())
+                        .filter(each::had)
+                        .map(Problem::word)
+                        .collect(Collectors.joining(" ")));
+    }
+
+    private static @Nullable BigDecimal tenths(@Nullable Double figure) {
+        return figure == null ? null : BigDecimal.valueOf(figure).setScale(1, RoundingMode.HALF_UP);
+    }
+
+    /** One row for each week. */
+    static void weeks(Appendable out, List<SpaceWeek> weeks) throws IOException {
+        SeasonCsv csv = new SeasonCsv(
+                out,
+                "week_from",
+                "mat_quarter_days_used",
+                "mat_quarter_days",
+                "lit_quarter_days_used",
+                "lit_quarter_days",
+                "kwh_at_most");
+        for (SpaceWeek week : weeks) {
+            csv.print(
+                    week.monday(),
+                    week.onMats(),
+                    week.ofMats(),
+                    week.underLight(),
+                    week.ofLight(),
+                    BigDecimal.valueOf(week.wattHours(), 3));
+        }
+    }
+
+    /** A table to which what was seen is added, one row for each entry that still counts. */
+    static SeasonCsv entries(Appendable out) throws IOException {
+        return new SeasonCsv(
+                out, "sowing", "entry", "step", "seen_on", "so_far", "moved", "lost", "problem", "by", "note");
+    }
+
+    void add(Entry entry) throws IOException {
+        Problem problem = entry.problem();
+        print(
+                entry.sowingId(),
+                entry.id(),
+                entry.step().word(),
+                entry.seenOn(),
+                entry.sprouted(),
+                entry.moved(),
+                entry.lost(),
+                problem == null ? null : problem.word(),
+                entry.byName(),
+                entry.note());
+    }
+
+    private void print(@Nullable Object... cells) throws IOException {
+        for (Object cell : cells) {
+            printer.print(cell instanceof String text ? plain(text) : shown(cell));
+        }
+        printer.println();
+    }
+
+    private static @Nullable Object shown(@Nullable Object cell) {
+        return cell instanceof LocalDate day ? day.toString() : cell;
+    }
+
+    /** A spreadsheet takes text that begins so for a formula; an apostrophe before it keeps it text. */
+    private static String plain(String text) {
+        return !text.isEmpty() && "=+-@\t\r".indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
+    }
+}
