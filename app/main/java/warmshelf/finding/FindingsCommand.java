@@ -1,6 +1,7 @@
 package warmshelf.finding;
 
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,17 +12,31 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import warmshelf.BadInput;
+import warmshelf.Given;
 import warmshelf.Output;
+import warmshelf.finding.season.SeasonAnswer;
 import warmshelf.finding.statistics.Arm;
 import warmshelf.finding.statistics.ConfidenceInterval;
 import warmshelf.finding.statistics.GerminationCurve;
 import warmshelf.finding.statistics.GerminationSpeed;
 import warmshelf.finding.statistics.TestOutcome;
 
-/** {@code findings FILE}: ways to sprout seed compared, from a table with one row a seed. */
+/**
+ * {@code findings FILE}: ways to sprout seed compared, from a table with one row a seed; {@code findings --data FOLDER --season YEAR}: a
+ * group's season.
+ */
 @Command(
         name = "findings",
-        description = "Compares ways to sprout seed, from a table with one row a seed.",
+        description = {
+            "Compares ways to sprout seed, from a table with one row a seed.",
+            "With --data: a season of a group looked back on. Stop the server first."
+        },
+        synopsisHeading = "Usage: ",
+        customSynopsis = {
+            "warmshelf findings FILE [--exact-times]",
+            "       warmshelf findings --data FOLDER --season YEAR"
+        },
         footerHeading = "%n",
         footer = {
             "The table's first line is arm,unit,last_without,first_with,status: the way, a name of the seed or its tray, the"
@@ -29,22 +44,40 @@ import warmshelf.finding.statistics.TestOutcome;
             "Prints arms (each with seeds, sprouted, share, medianDays of all seeds, t50 of those that sprouted,"
                     + " meanGerminationTime by day of counting, spreadDays and curve), logRank (chiSquare, df, p; between looks its"
                     + " permutation form, with permutationP for two ways of few seeds), shareDifference and daysLater (the first way"
-                    + " less the second, each with value, low and high) and words."
+                    + " less the second, each with value, low and high) and words.",
+            "A season prints season, totals, crops (each with method, seeds, share and halfDays), weeks, looks, losses and words,"
+                    + " as its page shows them."
         },
         mixinStandardHelpOptions = true)
 public final class FindingsCommand implements Callable<Integer> {
-    @Parameters(index = "0", paramLabel = "FILE", description = "The table, comma-separated, in UTF-8.")
-    private Path file = Path.of("");
+    @Parameters(index = "0", arity = "0..1", paramLabel = "FILE", description = "The table, comma-separated, in UTF-8.")
+    private @Nullable Path file;
 
     @Option(names = "--exact-times", description = "first_with is the time itself, not a look.")
     private boolean exactTimes;
 
+    @Option(names = "--data", paramLabel = "FOLDER", description = "A group's data folder, instead of FILE.")
+    private @Nullable Path data;
+
+    @Option(names = "--season", paramLabel = "YEAR", description = "The season, with --data: the year of planting out.")
+    private @Nullable String season;
+
     @Override
     public Integer call() {
-        List<Arm> arms = SeedFile.read(file, exactTimes);
+        if (data != null && file == null && season != null && !exactTimes) {
+            Output.json(SeasonAnswer.of(data, Given.whole("--season", season, 2000, 2099), Clock.systemUTC()));
+        } else if (file != null && data == null && season == null) {
+            compare(file);
+        } else {
+            throw new BadInput("Either FILE, perhaps with --exact-times, or --data with --season is accepted.");
+        }
+        return 0;
+    }
+
+    private void compare(Path table) {
+        List<Arm> arms = SeedFile.read(table, exactTimes);
         Output.json(answer(
                 arms, exactTimes ? WaysCompared.ofExactTimes(arms) : WaysCompared.ofLooks(List.of(arms), Set.of())));
-        return 0;
     }
 
     private Map<String, @Nullable Object> answer(List<Arm> arms, WaysCompared comparison) {

@@ -9,11 +9,18 @@ import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import warmshelf.db.Audit;
+import warmshelf.db.Database;
 import warmshelf.testing.CommandRun;
+import warmshelf.testing.GrowRoom;
+import warmshelf.testing.SeenSowings;
 
 class FindingsCommandTest {
     private static final String HEADER = "arm,unit,last_without,first_with,status\n";
@@ -122,6 +129,38 @@ class FindingsCommandTest {
         assertThat(CommandRun.of("findings", folder.resolve("none.csv").toString())
                         .err())
                 .contains("there is no such file");
+    }
+
+    @Test
+    void a_season_is_printed_as_on_its_page() {
+        try (Database database = Database.inFolder(folder)) {
+            Audit audit = new Audit(Clock.fixed(Instant.parse("2027-03-01T15:00:00Z"), ZoneOffset.UTC));
+            SeenSowings seen = new SeenSowings(database, audit, new GrowRoom(database, audit));
+            seen.upOnDay(9, seen.lot());
+        }
+
+        JsonNode season = CommandRun.of("findings", "--data", folder.toString(), "--season", "2027")
+                .json();
+
+        assertThat(season.at("/totals/came").asInt()).isEqualTo(10);
+        assertThat(season.at("/crops/0/share/of").asInt()).isEqualTo(12);
+        assertThat(season.at("/kilowattHoursAtMost").asDouble()).isCloseTo(21 * 24 * 0.045, within(1e-9));
+        assertThat(season.get("words").asText()).contains("10 came: 83 in 100.");
+    }
+
+    @Test
+    void a_file_and_a_folder_at_once_or_half_a_question_are_refused() {
+        assertThat(CommandRun.of("findings").err()).contains("Either FILE");
+        assertThat(CommandRun.of("findings", "--data", folder.toString()).err()).contains("Either FILE");
+        assertThat(CommandRun.of("findings", "x.csv", "--data", folder.toString(), "--season", "2027")
+                        .status())
+                .isEqualTo(2);
+        assertThat(CommandRun.of("findings", "--data", folder.toString(), "--season", "2027")
+                        .err())
+                .contains("holds no group's data");
+        assertThat(CommandRun.of("findings", "--data", folder.toString(), "--season", "next")
+                        .err())
+                .contains("--season was 'next'; a whole number from 2,000 to 2,099 is accepted.");
     }
 
     private CommandRun findings(String table, String... options) throws IOException {

@@ -29,6 +29,7 @@ public final class PageWalk {
             "/settings/group",
             "/plans",
             "/supplies",
+            "/findings",
             "/reminders");
 
     private static final Pattern LINK = Pattern.compile("href=\"(/[^\"#]*)");
