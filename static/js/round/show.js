@@ -4,7 +4,7 @@
   if (!round) return;
   const status = document.getElementById("round-status");
   const elsewhere = document.getElementById("round-elsewhere");
-  const UNDOABLE = ["look", "chilled", "soaked", "first-feed"];
+  const UNDOABLE = ["look", "chilled", "soaked", "first-feed", "trimmed"];
   const DAILY = ["look", "reading"];
   const OFF_BY_C = 2;
 

@@ -20,6 +20,8 @@ public enum CheckKind {
     LIGHT_LOOK("light", EntryStep.LOOK),
     FIRST_FEED("first-feed", EntryStep.FIRST_FEED),
     POT_ON("pot-on", EntryStep.POTTED_ON),
+    TRIM("trim", EntryStep.TRIMMED),
+    PINCH("pinch", EntryStep.TRIMMED),
     HARDEN_OFF("harden-off", EntryStep.HARDENING_OFF),
     PLANT_OUT("plant-out", EntryStep.PLANTED_OUT),
     MAT_READING("mat-reading", EntryStep.READING);
@@ -76,6 +78,7 @@ public enum CheckKind {
         return switch (this) {
             case MAT_READING -> "bottom-heat";
             case CHILL_LOOK -> "chill";
+            case TRIM, PINCH -> "thin";
             default -> part;
         };
     }
@@ -85,6 +88,8 @@ public enum CheckKind {
         return switch (this) {
             case FIRST_FEED -> Optional.of(Step.FIRST_FEED);
             case POT_ON -> Optional.of(Step.POT_ON);
+            case TRIM -> Optional.of(Step.TRIM);
+            case PINCH -> Optional.of(Step.PINCH);
             case HARDEN_OFF -> Optional.of(Step.HARDEN_OFF);
             case PLANT_OUT -> Optional.of(Step.PLANT_OUT);
             default -> Optional.empty();

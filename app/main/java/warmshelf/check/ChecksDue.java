@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.Stay;
 import warmshelf.crop.Method;
@@ -119,18 +120,24 @@ public final class ChecksDue {
 
     private static List<Check> growingOn(LocalDate today, Subject subject) {
         List<Check> due = new ArrayList<>();
-        nextStep(subject)
-                .ifPresent(kind -> kind.timelineStep()
-                        .flatMap(subject::step)
-                        .filter(step -> !today.isBefore(step.ideal()))
-                        .ifPresent(step ->
-                                due.add(check(today, kind, step.ideal(), subject, late(today, step.latest())))));
+        nextStep(subject).flatMap(kind -> ifDue(today, kind, subject)).ifPresent(due::add);
+        if (subject.progress().seen().trimmed() == null) {
+            Stream.of(CheckKind.TRIM, CheckKind.PINCH)
+                    .forEach(kind -> ifDue(today, kind, subject).ifPresent(due::add));
+        }
         Stay stay = subject.stay();
         if (stay != null && stay.covers(today)) {
             due.add(check(
                     today, CheckKind.LIGHT_LOOK, stay.from(), subject, missed(today, stay.from(), subject.progress())));
         }
         return due;
+    }
+
+    private static Optional<Check> ifDue(LocalDate today, CheckKind kind, Subject subject) {
+        return kind.timelineStep()
+                .flatMap(subject::step)
+                .filter(step -> !today.isBefore(step.ideal()))
+                .map(step -> check(today, kind, step.ideal(), subject, late(today, step.latest())));
     }
 
     /** Quick crops are not potted on: the next step is the next that the timeline has. */

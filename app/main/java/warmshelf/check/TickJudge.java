@@ -26,7 +26,7 @@ import warmshelf.sowing.SowingStage;
 record TickJudge(Sowing sowing, List<Entry> before, Set<UUID> unknown, Tick tick, OffsetDateTime seenAt) {
     /** What changes neither a place nor a packet of seed, and so can simply be taken back. */
     private static final Set<EntryStep> CAN_BE_UNDONE =
-            EnumSet.of(EntryStep.LOOK, EntryStep.CHILLED, EntryStep.SOAKED, EntryStep.FIRST_FEED);
+            EnumSet.of(EntryStep.LOOK, EntryStep.CHILLED, EntryStep.SOAKED, EntryStep.FIRST_FEED, EntryStep.TRIMMED);
 
     /** Why the tick cannot be taken; empty when it can. */
     Optional<TickRefusal> refusal() {

@@ -13,6 +13,7 @@ import warmshelf.sowing.Problem;
 import warmshelf.sowing.Progress;
 import warmshelf.sowing.Sowing;
 import warmshelf.timeline.ColdSpell;
+import warmshelf.timeline.PlantCare;
 import warmshelf.words.Choice;
 import warmshelf.words.FormReader;
 
@@ -50,6 +51,7 @@ record TickPage(
                 TickRules.open(sowing.method(), sowing.stage()).stream()
                         .filter(step -> step != EntryStep.CHILLED
                                 || ColdSpell.of(sowing.crop()).isPresent())
+                        .filter(step -> step != EntryStep.TRIMMED || PlantCare.isTrimmed(sowing.crop()))
                         .map(step -> new Choice(step.word(), step.done()))
                         .toList(),
                 problems(sowing.stage().isBeforeSowing()),

@@ -31,6 +31,7 @@ final class TickRules {
                         EntryStep.LOOK,
                         EntryStep.FIRST_FEED,
                         EntryStep.POTTED_ON,
+                        EntryStep.TRIMMED,
                         EntryStep.HARDENING_OFF,
                         EntryStep.PLANTED_OUT,
                         EntryStep.GAVE_UP);
@@ -38,11 +39,17 @@ final class TickRules {
                 EnumSet.of(
                         EntryStep.LOOK,
                         EntryStep.POTTED_ON,
+                        EntryStep.TRIMMED,
                         EntryStep.HARDENING_OFF,
                         EntryStep.PLANTED_OUT,
                         EntryStep.GAVE_UP);
             case POTTED_ON ->
-                EnumSet.of(EntryStep.LOOK, EntryStep.HARDENING_OFF, EntryStep.PLANTED_OUT, EntryStep.GAVE_UP);
+                EnumSet.of(
+                        EntryStep.LOOK,
+                        EntryStep.TRIMMED,
+                        EntryStep.HARDENING_OFF,
+                        EntryStep.PLANTED_OUT,
+                        EntryStep.GAVE_UP);
             case HARDENING_OFF -> EnumSet.of(EntryStep.LOOK, EntryStep.PLANTED_OUT, EntryStep.GAVE_UP);
             case PLANTED_OUT, GIVEN_UP, WITHDRAWN -> EnumSet.noneOf(EntryStep.class);
         };

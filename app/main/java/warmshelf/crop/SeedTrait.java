@@ -44,6 +44,8 @@ public record SeedTrait(
         SOLD_NICKED,
         SPLIT_THE_HUSK,
         OWN_CELL,
+        /** Its kinds bulb at days of different length, and so suit different latitudes. */
+        BULBS_BY_DAY_LENGTH,
         WANTS_FRESH_SEED,
         SLOW,
         FEW_COME_UP;

@@ -88,6 +88,7 @@ public final class TreatmentWords {
             case SOLD_NICKED -> "Its coat is nicked before it is sold.";
             case SPLIT_THE_HUSK -> "Split the husk.";
             case OWN_CELL -> "It bears no broken roots: sow it in its own cell.";
+            case BULBS_BY_DAY_LENGTH -> "Choose a kind for the length of your days.";
             case WANTS_FRESH_SEED -> "Use fresh seed.";
             case SLOW -> "Slow to come up.";
             case FEW_COME_UP -> "Little of it comes up.";

@@ -24,10 +24,15 @@ public enum Topic {
     OFF_HEAT("off-heat"),
     LIGHT("light"),
     FIRST_FEED("first-feed"),
+    THIN("thin", Handled.YOUNG_PLANT),
+    STURDY("sturdy"),
     POT_ON("pot-on", Handled.YOUNG_PLANT),
     HARDEN_OFF("harden-off", Handled.OUTDOORS),
     PLANT_OUT("plant-out", Handled.OUTDOORS),
-    RIPE("ripe", Handled.HARVEST);
+    ROW_COVER("row-cover"),
+    DAY_LENGTH("day-length"),
+    RIPE("ripe", Handled.HARVEST),
+    SAVE_SEED("save-seed", Handled.HARVEST);
 
     private final String word;
     private final Set<Handled> handled;

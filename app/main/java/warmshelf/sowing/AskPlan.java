@@ -26,6 +26,7 @@ import warmshelf.timeline.Verdict;
  * @param offers the earliest fitting places free today
  * @param balance what of the lot is whose; null: a packet that is not in the box yet
  * @param howToTest how this crop's seed is tested; null where no test is due, or no table tells
+ * @param bulbs which kinds of it bulb in the grower's garden; null where that does not matter, or is not known
  * @param noSpace why there are none; null when there are, or none are asked for
  */
 public record AskPlan(
@@ -42,6 +43,7 @@ public record AskPlan(
         List<SpaceOffer> offers,
         @Nullable LotBalance balance,
         @Nullable HowToTest howToTest,
+        @Nullable String bulbs,
         @Nullable String noSpace) {
 
     /** How much of the lot is left and spoken for, in words; empty for a new packet. */

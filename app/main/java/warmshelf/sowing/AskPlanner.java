@@ -25,6 +25,7 @@ import warmshelf.seed.GerminationTest;
 import warmshelf.seed.LotBalance;
 import warmshelf.seed.SeedExpectation;
 import warmshelf.seed.SeedsToACell;
+import warmshelf.timeline.BulbKind;
 import warmshelf.timeline.Seen;
 import warmshelf.timeline.Slips;
 import warmshelf.timeline.Step;
@@ -168,6 +169,9 @@ public final class AskPlanner {
                 offers,
                 balance,
                 seeds.testFirst() ? planner.howToTest(asking.crop()).orElse(null) : null,
+                planner.climate(grower)
+                        .flatMap(climate -> BulbKind.of(asking.crop(), climate.latitude(), planner.units()))
+                        .orElse(null),
                 noSpace);
     }
 

@@ -13,6 +13,8 @@ public enum EntryStep {
     UNDER_LIGHT("under-light", "put under light"),
     FIRST_FEED("first-feed", ""),
     POTTED_ON("potted-on", "potted on"),
+    /** Or pinched. */
+    TRIMMED("trimmed", "trimmed or pinched"),
     HARDENING_OFF("hardening-off", "put out to harden off"),
     PLANTED_OUT("planted-out", "planted out"),
     GAVE_UP("gave-up", "given up"),

@@ -143,6 +143,7 @@ public record Progress(
                     done(EntryStep.UNDER_LIGHT),
                     done(EntryStep.FIRST_FEED),
                     done(EntryStep.POTTED_ON),
+                    done(EntryStep.TRIMMED),
                     done(EntryStep.HARDENING_OFF),
                     done(EntryStep.PLANTED_OUT));
             return new Progress(

@@ -125,6 +125,7 @@ final class Redating {
             case UNDER_LIGHT -> Step.LIGHT;
             case FIRST_FEED -> Step.FIRST_FEED;
             case POTTED_ON -> Step.POT_ON;
+            case TRIMMED -> Step.TRIM;
             case HARDENING_OFF -> Step.HARDEN_OFF;
             case PLANTED_OUT -> Step.PLANT_OUT;
             case LOOK -> firstShown ? Step.OFF_HEAT : Step.LIGHT;

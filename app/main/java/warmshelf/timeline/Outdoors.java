@@ -56,6 +56,10 @@ record Outdoors(DateWindow hardenOff, DateWindow plantOut) {
                         "why", Map.of("plantingOut", DayWords.dayOfMonth(plantOut.ideal())), question.units()),
                 seen.hardeningOff());
         steps.add(Step.PLANT_OUT, plantOut, usual.why(laterThan(usual)), seen.plantedOut());
+        if (question.plantingOut() instanceof PlantingOut.ByFrost) {
+            PlantCare.outdoors(question.crop())
+                    .ifPresent(care -> steps.add(care.step(), care.after(plantOut), care.why(question), null));
+        }
         question.crop()
                 .maturity()
                 .ifPresent(days -> steps.add(Step.RIPE, ripe(days, sowing), ripeReason(days, question), null));

@@ -15,10 +15,11 @@ public record Seen(
         @Nullable LocalDate underLight,
         @Nullable LocalDate firstFeed,
         @Nullable LocalDate pottedOn,
+        @Nullable LocalDate trimmed,
         @Nullable LocalDate hardeningOff,
         @Nullable LocalDate plantedOut) {
     private static final Seen NOTHING =
-            new Seen(null, null, null, null, null, null, null, null, null, null, null, null);
+            new Seen(null, null, null, null, null, null, null, null, null, null, null, null, null);
 
     public static Seen nothing() {
         return NOTHING;
@@ -26,6 +27,6 @@ public record Seen(
 
     /** Nothing but the sowing. */
     public static Seen sownOn(LocalDate day) {
-        return new Seen(null, null, day, null, null, null, null, null, null, null, null, null);
+        return new Seen(null, null, day, null, null, null, null, null, null, null, null, null, null);
     }
 }

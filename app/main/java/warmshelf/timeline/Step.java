@@ -21,8 +21,11 @@ public enum Step {
     LIGHT("light"),
     FIRST_FEED("first-feed"),
     POT_ON("pot-on", Handled.YOUNG_PLANT),
+    TRIM("trim", Handled.YOUNG_PLANT),
+    PINCH("pinch", Handled.YOUNG_PLANT),
     HARDEN_OFF("harden-off", Handled.OUTDOORS),
     PLANT_OUT("plant-out", Handled.OUTDOORS),
+    COVER_OFF("cover-off", Handled.OUTDOORS),
     RIPE("ripe", Handled.HARVEST);
 
     private final String word;
@@ -52,6 +55,8 @@ public enum Step {
     public String guide() {
         return switch (this) {
             case LAY_ROOTS, CUT_SLIPS -> "slips";
+            case TRIM, PINCH -> "thin";
+            case COVER_OFF -> "row-cover";
             default -> word;
         };
     }

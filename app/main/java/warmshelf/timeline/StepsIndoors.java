@@ -132,6 +132,10 @@ record StepsIndoors(
         DateWindow pot = up.plus(FULL_CELL);
         boolean worthIt = !pot.ideal().plusDays(LEAST_DAYS_IN_POT).isAfter(hardenOff.ideal());
         boolean bearsIt = UsualSowing.of(question.crop()).isEmpty();
+        boolean trimmedFirst = seen.trimmed() != null && seen.pottedOn() == null;
+        if (trimmedFirst) {
+            addCare(steps, up, hardenOff);
+        }
         if (worthIt && bearsIt || seen.pottedOn() != null) {
             steps.add(
                     Step.POT_ON,
@@ -140,6 +144,18 @@ record StepsIndoors(
                             "why", Map.of("hardenOff", DayWords.dayOfMonth(hardenOff.ideal())), question.units()),
                     seen.pottedOn());
         }
+        if (!trimmedFirst) {
+            addCare(steps, up, hardenOff);
+        }
+    }
+
+    private void addCare(StepList steps, DateWindow up, DateWindow hardenOff) {
+        PlantCare.indoors(question.crop())
+                .ifPresent(care -> steps.add(
+                        care.step(),
+                        care.after(up).notAfter(hardenOff),
+                        care.why(question),
+                        question.seen().trimmed()));
     }
 
     private String temperature() {

@@ -62,6 +62,24 @@ class ChecksDueTest {
     }
 
     @Test
+    void onions_are_trimmed_once_and_the_other_steps_go_on() {
+        LocalDate up = SOWN.plusDays(8);
+        Cases onions = Cases.ofCrop(Crops.of("onion"))
+                .underLight(up, END.plusDays(60))
+                .sown()
+                .entered(up, EntryStep.UNDER_LIGHT)
+                .entered(up.plusDays(12), EntryStep.FIRST_FEED)
+                .entered(up.plusDays(24), EntryStep.POTTED_ON);
+        LocalDate trim =
+                onions.on(up.plusDays(24)).step(Step.TRIM).orElseThrow().ideal();
+
+        assertThat(onions.kinds(trim.minusDays(1))).doesNotContain(CheckKind.TRIM);
+        assertThat(onions.kinds(trim)).contains(CheckKind.TRIM, CheckKind.LIGHT_LOOK);
+        onions.entered(trim, EntryStep.TRIMMED);
+        assertThat(onions.kinds(trim.plusDays(1))).doesNotContain(CheckKind.TRIM);
+    }
+
+    @Test
     void seed_that_wants_no_cold_is_not_put_into_it() {
         assertThat(Cases.cells().onMat(SOWN, END).due(SOWN.minusDays(21))).isEmpty();
     }

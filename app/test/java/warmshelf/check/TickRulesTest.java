@@ -21,7 +21,7 @@ import warmshelf.sowing.SowingStage;
 import warmshelf.words.Units;
 
 class TickRulesTest {
-    private static final String GROWING = "look first-feed potted-on hardening-off planted-out gave-up";
+    private static final String GROWING = "look first-feed potted-on trimmed hardening-off planted-out gave-up";
 
     @ParameterizedTest
     @CsvSource({
@@ -35,8 +35,8 @@ class TickRulesTest {
         "IN_CELLS, BAG, look off-heat under-light gave-up",
         "EMERGED, CELLS, look off-heat under-light gave-up",
         "UNDER_LIGHT, CELLS, " + GROWING,
-        "FED, CELLS, look potted-on hardening-off planted-out gave-up",
-        "POTTED_ON, CELLS, look hardening-off planted-out gave-up",
+        "FED, CELLS, look potted-on trimmed hardening-off planted-out gave-up",
+        "POTTED_ON, CELLS, look trimmed hardening-off planted-out gave-up",
         "HARDENING_OFF, CELLS, look planted-out gave-up",
         "PLANTED_OUT, CELLS, ''",
         "GIVEN_UP, BAG, ''",

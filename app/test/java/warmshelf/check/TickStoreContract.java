@@ -236,6 +236,18 @@ abstract class TickStoreContract extends TickContract {
     }
 
     @Test
+    void a_trim_is_kept_and_moves_the_sowing_to_no_other_stage() {
+        UUID sowing = room.peppersOf(lot(40));
+        keep(sowing, step(EntryStep.SOWN));
+        keep(sowing, step(EntryStep.UNDER_LIGHT));
+
+        TickOutcome outcome = keep(sowing, step(EntryStep.TRIMMED));
+
+        assertThat(outcome).isInstanceOf(TickOutcome.Kept.class);
+        assertThat(room.sowings().find(sowing).orElseThrow().stage()).isEqualTo(SowingStage.UNDER_LIGHT);
+    }
+
+    @Test
     void seed_put_into_the_cold_is_looked_at_soaked_and_sown_and_comes_out_of_its_lot_then() {
         UUID lot = lot(40);
         UUID sowing = room.peppersOf(lot);

@@ -76,6 +76,7 @@ class PartsOfTextsTest {
                                 "steps/slips",
                                 "steps/sow-outside",
                                 "steps/chill-look",
+                                "steps/bulbs",
                                 "cautions/feed"),
                         Arrays.stream(Problem.values()).map(problem -> "problems/" + problem.word()),
                         Arrays.stream(Hazard.values()).map(Hazard::file))

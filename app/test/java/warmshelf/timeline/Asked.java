@@ -71,6 +71,6 @@ record Asked(TimelineQuestion question) {
 
     /** Sown and, if given, up on these days. */
     static Seen seen(LocalDate sown, @Nullable LocalDate emerged) {
-        return new Seen(null, null, sown, null, null, emerged, null, null, null, null, null, null);
+        return new Seen(null, null, sown, null, null, emerged, null, null, null, null, null, null, null);
     }
 }

@@ -60,7 +60,7 @@ class ColdSpellTest {
     @Test
     void seed_in_the_cold_is_not_sown_before_its_weeks_are_over() {
         LocalDate chilled = LocalDate.of(2027, 3, 20);
-        Seen seen = new Seen(chilled, null, null, null, null, null, null, null, null, null, null, null);
+        Seen seen = new Seen(chilled, null, null, null, null, null, null, null, null, null, null, null, null);
 
         Asked lavender = Asked.of(LAVENDER, 20, MAY_24).having(seen).on(chilled.plusDays(2));
 

@@ -178,6 +178,7 @@ class HarvestOutlookTest {
                         null,
                         null,
                         null,
+                        null,
                         LocalDate.of(2027, 7, 15)))
                 .answered();
 

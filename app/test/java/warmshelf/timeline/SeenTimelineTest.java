@@ -37,7 +37,7 @@ class SeenTimelineTest {
     @Test
     void soaked_seed_is_sown_the_next_day() {
         LocalDate soaked = LocalDate.of(2027, 3, 25);
-        Seen seen = new Seen(null, soaked, null, null, null, null, null, null, null, null, null, null);
+        Seen seen = new Seen(null, soaked, null, null, null, null, null, null, null, null, null, null, null);
 
         Asked asked = PEPPER.on(soaked).having(seen);
 
@@ -86,7 +86,7 @@ class SeenTimelineTest {
     @Test
     void the_first_root_in_a_bag_opens_the_moving_into_cells() {
         LocalDate root = LocalDate.of(2027, 3, 25);
-        Seen seen = new Seen(null, null, SOWN, root, null, null, null, null, null, null, null, null);
+        Seen seen = new Seen(null, null, SOWN, root, null, null, null, null, null, null, null, null, null);
 
         Asked bag = PEPPER.inBag().on(root).having(seen);
 
@@ -99,7 +99,7 @@ class SeenTimelineTest {
     @Test
     void moving_into_cells_takes_a_bag_off_the_heat() {
         LocalDate moved = LocalDate.of(2027, 3, 28);
-        Seen seen = new Seen(null, null, SOWN, null, moved, null, null, null, null, null, null, null);
+        Seen seen = new Seen(null, null, SOWN, null, moved, null, null, null, null, null, null, null, null);
 
         Asked bag = PEPPER.inBag().on(moved).having(seen);
 
@@ -110,7 +110,7 @@ class SeenTimelineTest {
     @Test
     void hardening_off_begun_late_delays_planting_out_by_a_week_from_then() {
         LocalDate begun = LocalDate.of(2027, 6, 1);
-        Seen seen = new Seen(null, null, SOWN, null, null, SOWN.plusDays(8), null, null, null, null, begun, null);
+        Seen seen = new Seen(null, null, SOWN, null, null, SOWN.plusDays(8), null, null, null, null, null, begun, null);
 
         Asked asked = PEPPER.on(begun).having(seen);
 
@@ -121,7 +121,7 @@ class SeenTimelineTest {
     @Test
     void the_harvest_counts_from_the_real_planting_out() {
         LocalDate out = LocalDate.of(2027, 6, 3);
-        Seen seen = new Seen(null, null, SOWN, null, null, null, null, null, null, null, null, out);
+        Seen seen = new Seen(null, null, SOWN, null, null, null, null, null, null, null, null, null, out);
 
         Asked planted = PEPPER.on(out).having(seen);
 
@@ -155,15 +155,15 @@ class SeenTimelineTest {
 
     /** Days in their natural order, some of them forgotten. */
     private static Seen randomlySeen(Random random) {
-        @Nullable LocalDate[] days = new LocalDate[12];
+        @Nullable LocalDate[] days = new LocalDate[13];
         LocalDate day = LocalDate.of(2027, 2, 1).plusDays(random.nextInt(60));
-        int last = random.nextInt(13);
+        int last = random.nextInt(14);
         for (int i = 0; i < last; i++) {
             day = day.plusDays(random.nextInt(14));
             days[i] = random.nextInt(4) == 0 ? null : day;
         }
         return new Seen(
                 days[0], days[1], days[2], days[3], days[4], days[5], days[6], days[7], days[8], days[9], days[10],
-                days[11]);
+                days[11], days[12]);
     }
 }
