@@ -44,7 +44,7 @@ public enum EntryStep {
     public boolean endsTheWait() {
         return switch (this) {
             case OFF_HEAT, UNDER_LIGHT, FIRST_FEED, POTTED_ON, HARDENING_OFF, PLANTED_OUT, GAVE_UP -> true;
-            case LOOK, SOAKED, SOWN, MOVED_TO_CELLS, UNDONE, READING -> false;
+            case LOOK, CHILLED, SOAKED, SOWN, MOVED_TO_CELLS, UNDONE, READING -> false;
         };
     }
 

@@ -167,9 +167,9 @@ class StatementsTest {
     /** Seed that needs light lies on top; where the crop wants the dark it is covered; else any cover will do. */
     private static Span cover(Crop crop) {
         return switch (crop.light()) {
-            case "yes" -> Span.of(0);
-            case "no" -> new Span(1, 2);
-            default -> new Span(0, 2);
+            case NEEDED -> Span.of(0);
+            case DARK -> new Span(1, 2);
+            case INDIFFERENT, NOT_KNOWN -> new Span(0, 2);
         };
     }
 
