@@ -43,7 +43,7 @@ public enum EntryStep {
     /** Whether nothing more of the seed is waited for once this was done. */
     public boolean endsTheWait() {
         return switch (this) {
-            case OFF_HEAT, UNDER_LIGHT, FIRST_FEED, POTTED_ON, HARDENING_OFF, PLANTED_OUT, GAVE_UP -> true;
+            case OFF_HEAT, UNDER_LIGHT, FIRST_FEED, POTTED_ON, TRIMMED, HARDENING_OFF, PLANTED_OUT, GAVE_UP -> true;
             case LOOK, CHILLED, SOAKED, SOWN, MOVED_TO_CELLS, UNDONE, READING -> false;
         };
     }
