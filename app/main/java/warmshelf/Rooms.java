@@ -56,6 +56,7 @@ import warmshelf.shelf.BoardPages;
 import warmshelf.shelf.BoardStore;
 import warmshelf.shelf.MatPages;
 import warmshelf.shelf.MatStore;
+import warmshelf.shelf.QuarantineStore;
 import warmshelf.shelf.RackPages;
 import warmshelf.shelf.RackStore;
 import warmshelf.shelf.ShelfPages;
@@ -97,6 +98,7 @@ final class Rooms {
         BrowserSession browsers = new BrowserSession(sessions, web);
         DoorPages door = new DoorPages(links, new RateLimits(clock), audit, browsers);
         ShelvingStore shelving = new ShelvingStore(database.sql());
+        QuarantineStore quarantine = new QuarantineStore(database.sql(), audit);
         BoardStore board = new BoardStore(
                 database.sql(), id -> crops.find(id).map(Crop::name).orElse(id));
         FrostSource frost = EvidenceStore.over(database, audit);
@@ -109,9 +111,9 @@ final class Rooms {
                 new SignInPages(admissions, members, sessions, passphrases, door, browsers),
                 new OwnSettingsPages(members, admissions, passphrases, door, browsers),
                 new GroupSettingsPages(group),
-                new SitePages(shelving, new SiteStore(database.sql(), audit)),
+                new SitePages(shelving, new SiteStore(database.sql(), audit), quarantine),
                 new RackPages(shelving, new RackStore(database.sql(), audit)),
-                new ShelfPages(shelving, new ShelfStore(database.sql(), audit)),
+                new ShelfPages(shelving, new ShelfStore(database.sql(), audit), quarantine),
                 new MatPages(shelving, new MatStore(database.sql(), audit)),
                 new BoardPages(shelving, board),
                 new FrostPages(frost, new AcceptedRiskStore(database, audit)::of, members::coordinatorNames),

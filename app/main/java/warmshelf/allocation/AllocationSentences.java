@@ -26,6 +26,8 @@ interface AllocationSentences {
 
     String daysStay(String day);
 
+    String rackIsHeld(String rack, String since);
+
     String noHeatUnderLight();
 
     String onlyUnderLight();

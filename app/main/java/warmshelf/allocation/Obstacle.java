@@ -86,6 +86,14 @@ public sealed interface Obstacle extends Message {
         }
     }
 
+    /** Something was found on the rack where it lies that spreads. */
+    record RackIsHeld(RackHold hold) implements Obstacle {
+        @Override
+        public String words(Units units) {
+            return SAY.rackIsHeld(hold.rack(), hold.sinceWords());
+        }
+    }
+
     /** From a mat to a light, or the other way. */
     record OtherKind(boolean fromMat) implements Obstacle {
         @Override

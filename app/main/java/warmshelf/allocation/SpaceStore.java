@@ -2,6 +2,7 @@ package warmshelf.allocation;
 
 import static warmshelf.db.generated.Tables.MAT;
 import static warmshelf.db.generated.Tables.PLACE;
+import static warmshelf.db.generated.Tables.QUARANTINE_SHELF;
 import static warmshelf.db.generated.Tables.QUARTER_DAY;
 import static warmshelf.db.generated.Tables.RACK;
 import static warmshelf.db.generated.Tables.SHELF;
@@ -11,9 +12,12 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import org.jooq.Condition;
 import org.jooq.DSLContext;
 import org.jooq.Record;
 import org.jooq.Records;
+import org.jooq.impl.DSL;
+import org.jspecify.annotations.Nullable;
 import warmshelf.db.Database;
 import warmshelf.shelf.LightAbove;
 import warmshelf.shelf.Thermostat;
@@ -26,15 +30,28 @@ public final class SpaceStore {
         this.sql = database.sql();
     }
 
-    /** The board from one day up to but not on another. */
+    /** The board of what may be planned and offered, from one day up to but not on another. */
     public SpaceCalendar board(LocalDate from, LocalDate to) {
-        SpaceCalendar board = new SpaceCalendar(from, to, mats());
+        SpaceCalendar board = new SpaceCalendar(from, to, offeredMats());
         SurroundingsStore.fill(sql, board);
         return board;
     }
 
     /** Every mat in walking order. */
     public List<MatSpace> mats() {
+        return mats(DSL.noCondition());
+    }
+
+    /** The mats that may be planned and offered: all but those of quarantine shelves. */
+    public List<MatSpace> offeredMats() {
+        return mats(DSL.not(isQuarantine()));
+    }
+
+    private static Condition isQuarantine() {
+        return DSL.exists(DSL.selectOne().from(QUARANTINE_SHELF).where(QUARANTINE_SHELF.SHELF_ID.eq(SHELF.ID)));
+    }
+
+    private List<MatSpace> mats(Condition which) {
         var places = sql.select(PLACE.MAT_ID, PLACE.ID)
                 .from(PLACE)
                 .where(PLACE.KIND.eq("mat"))
@@ -57,6 +74,7 @@ public final class SpaceStore {
                 .on(RACK.ID.eq(SHELF.RACK_ID))
                 .join(SITE)
                 .on(SITE.ID.eq(RACK.SITE_ID))
+                .where(which)
                 .orderBy(
                         SITE.WALK_ORDER,
                         SITE.NAME,
@@ -77,6 +95,35 @@ public final class SpaceStore {
 
     /** Lit places with no one on them from a day on, and how long they stay free: the day after the last free one. */
     public List<LitPlace> litPlaces(LocalDate from, LocalDate to, int quarters) {
+        return litPlaces(from, to, quarters, DSL.not(isQuarantine()));
+    }
+
+    /** The same with those of quarantine shelves, where nothing is planned or offered. */
+    public List<LitPlace> allLitPlaces(LocalDate from, LocalDate to, int quarters) {
+        return litPlaces(from, to, quarters, DSL.noCondition());
+    }
+
+    /**
+     * Where something may go under a light from where it lies: from a held rack only within it, or to a quarantine shelf.
+     *
+     * @param lying the place on which it lies; null: on none
+     */
+    public List<LitPlace> litPlacesFrom(@Nullable UUID lying, LocalDate from, LocalDate to, int quarters) {
+        RackHolds holds = holds();
+        if (lying == null || holds.at(lying).isEmpty()) {
+            return litPlaces(from, to, quarters);
+        }
+        return allLitPlaces(from, to, quarters).stream()
+                .filter(place -> holds.inTheWay(lying, place.placeId()).isEmpty())
+                .toList();
+    }
+
+    /** The racks that are held. */
+    public RackHolds holds() {
+        return RackHoldStore.read(sql);
+    }
+
+    private List<LitPlace> litPlaces(LocalDate from, LocalDate to, int quarters, Condition which) {
         SpaceCalendar lit = new SpaceCalendar(
                 from,
                 to,
@@ -98,7 +145,7 @@ public final class SpaceStore {
                         new Slot(taken.value2(), 1),
                         taken.value3(),
                         taken.value3().plusDays(1)));
-        return litPlacesInOrder().stream()
+        return litPlacesInOrder(which).stream()
                 .flatMap(place -> Slot.of(quarters).stream()
                         .filter(slot -> lit.isFree(place.placeId(), slot, from, from.plusDays(1)))
                         .limit(1)
@@ -121,7 +168,7 @@ public final class SpaceStore {
         return until;
     }
 
-    private List<LitPlace> litPlacesInOrder() {
+    private List<LitPlace> litPlacesInOrder(Condition which) {
         return sql.select(PLACE.ID, PLACE.NUMBER, SITE.NAME, RACK.NAME, SHELF.FROM_TOP)
                 .from(PLACE)
                 .join(SHELF)
@@ -130,6 +177,7 @@ public final class SpaceStore {
                 .on(RACK.ID.eq(SHELF.RACK_ID))
                 .join(SITE)
                 .on(SITE.ID.eq(RACK.SITE_ID))
+                .where(which)
                 .orderBy(SITE.WALK_ORDER, SITE.NAME, RACK.WALK_ORDER, RACK.NAME, SHELF.FROM_TOP, PLACE.NUMBER)
                 .fetch(SpaceStore::litPlace);
     }

@@ -59,7 +59,7 @@ public final class SurroundingsStore {
         grounds.add(new MatSpace(LIGHT, "light", "", new Thermostat(0, 0), 0, lit));
         SpaceCalendar board = new SpaceCalendar(from, to, grounds);
         fill(sql, board, except);
-        return new Surroundings(board, neighbours(sql, except, places, from, to));
+        return new Surroundings(board, neighbours(sql, except, places, from, to), RackHoldStore.read(sql));
     }
 
     /** Puts everything on a board that reaches into its days. */

@@ -26,5 +26,11 @@
  * was typed; bands, and the season's search, know whole degrees. {@code Band}, {@code Thermostat} and that check judge
  * a set-point by the degree it counts as ({@code WholeDegree}): whoever reads 24 to 27 °C as 75 to 80 °F may type both
  * ends. A plan sets whole degrees; where a mat stands within that degree already, it stays as it stands.
+ *
+ * <p><b>Held racks.</b> An entry of pests or virus ({@code Problem.spreads}) holds the racks on which its sowing lay that
+ * day ({@code rack_hold}), as long as it stands and until a coordinator clears them. {@code RackHolds} says what may not
+ * leave such a rack, to {@code MoveJudge} and {@code MoveStore}, and to ticks ({@code SpaceAfterTick}); what has not begun
+ * lies nowhere yet and is free to move. Quarantine shelves ({@code quarantine_shelf}) are left out of boards, offers and
+ * plans, and take what a held rack gives up.
  */
 package warmshelf.allocation;

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
 import java.util.function.ToIntBiFunction;
+import warmshelf.allocation.RackHoldStore;
 import warmshelf.photo.PhotoStore;
 import warmshelf.seed.GerminationTest;
 import warmshelf.sowing.LotUseStore;
@@ -26,6 +27,7 @@ public final class CheckRoom {
         return List.of(
                 new TodayPages(rounds, stores.space(), new PhotoStore(stores.database(), stores.audit()), aside, clock),
                 new ProblemPages(stores.histories(), stores.problems()),
+                new HeldRackPages(new RackHoldStore(stores.database(), stores.audit())),
                 new TickPages(stores.histories(), lightUntil, ticks, stores.space(), clock),
                 new BatchPages(
                         stores.histories(),
@@ -50,7 +52,8 @@ public final class CheckRoom {
                 new TodayStore(stores.database()),
                 new WalkStore(stores.database()),
                 reader(stores),
-                stores.problems());
+                stores.problems(),
+                new HeldRackStore(stores.database(), stores.crops()));
     }
 
     private static RoundReader reader(SowingStores stores) {

@@ -45,4 +45,6 @@ interface CheckSentences {
     String promisedFrom(String day, String why);
 
     String readingIdUsed();
+
+    String rackIsHeld(String rack, String since);
 }

@@ -32,7 +32,7 @@ final class LightUntil {
             return wanted;
         }
         LocalDate free = space
-                .litPlaces(today, today.plusDays(DAYS_AHEAD), light.slot().quarters())
+                .allLitPlaces(today, today.plusDays(DAYS_AHEAD), light.slot().quarters())
                 .stream()
                 .filter(place ->
                         place.placeId().equals(light.placeId()) && place.slot().equals(light.slot()))

@@ -9,6 +9,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import warmshelf.allocation.RackHold;
+import warmshelf.allocation.RackHolds;
 import warmshelf.allocation.Stay;
 import warmshelf.sowing.Entry;
 import warmshelf.sowing.EntryStep;
@@ -65,6 +67,7 @@ public record Round(List<Stop> stops, List<Item> elsewhere) {
      * @param underLight whether some of it lies under a light already
      * @param booked the place under a light that waits for it; null: none does
      * @param problems that were noted before today and are not dealt with yet
+     * @param hold what holds the rack on which it lies; null: nothing does
      */
     public record Item(
             Subject subject,
@@ -73,7 +76,8 @@ public record Round(List<Stop> stops, List<Item> elsewhere) {
             @Nullable Entry doneToday,
             boolean underLight,
             @Nullable Stay booked,
-            List<NotedProblem> problems) {
+            List<NotedProblem> problems,
+            @Nullable RackHold hold) {
         public boolean isDone() {
             return open().isEmpty();
         }
@@ -219,7 +223,8 @@ public record Round(List<Stop> stops, List<Item> elsewhere) {
             Subject subject,
             List<NotedProblem> open,
             LocalDate today,
-            Map<UUID, PlaceAddress> addresses) {
+            Map<UUID, PlaceAddress> addresses,
+            RackHolds holds) {
         List<Check> checks = ChecksDue.on(today, subject);
         Entry done = doneToday(history, subject, today);
         if (checks.isEmpty() && done == null) {
@@ -236,7 +241,8 @@ public record Round(List<Stop> stops, List<Item> elsewhere) {
         List<NotedProblem> earlier = open.stream()
                 .filter(problem -> problem.entry().seenOn().isBefore(today))
                 .toList();
-        return new Item(subject, checks, address, done, underLight, booked, earlier);
+        RackHold hold = history.liesOn(today).flatMap(holds::at).orElse(null);
+        return new Item(subject, checks, address, done, underLight, history.lightBooked(today, holds), earlier, hold);
     }
 
     private static @Nullable Entry doneToday(History history, Subject subject, LocalDate today) {

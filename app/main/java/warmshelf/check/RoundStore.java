@@ -9,6 +9,8 @@ import java.util.Objects;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import warmshelf.allocation.RackHoldStore;
+import warmshelf.allocation.RackHolds;
 import warmshelf.db.Database;
 import warmshelf.sowing.History;
 import warmshelf.sowing.HistoryStore;
@@ -28,6 +30,7 @@ public final class RoundStore {
     private final WalkStore walk;
     private final RoundReader reader;
     private final ProblemStore problems;
+    private final HeldRackStore racks;
     private volatile @Nullable Kept kept;
 
     public RoundStore(
@@ -36,13 +39,15 @@ public final class RoundStore {
             TodayStore today,
             WalkStore walk,
             RoundReader reader,
-            ProblemStore problems) {
+            ProblemStore problems,
+            HeldRackStore racks) {
         this.database = database;
         this.histories = histories;
         this.today = today;
         this.walk = walk;
         this.reader = reader;
         this.problems = problems;
+        this.racks = racks;
     }
 
     /** Everything due on a day, with every mat that is warm. */
@@ -72,6 +77,13 @@ public final class RoundStore {
     List<NotedProblem> unansweredOfOthers(UUID member, LocalDate day) {
         return kept(day).unanswered().stream()
                 .filter(problem -> !problem.sowing().grower().memberId().equals(member))
+                .toList();
+    }
+
+    /** The racks that are held and concern a member: all of them concern whoever asks for everything. */
+    List<HeldRack> held(UUID member, boolean all, LocalDate day) {
+        return kept(day).held().stream()
+                .filter(rack -> all || rack.concerned().contains(member))
                 .toList();
     }
 
@@ -115,13 +127,15 @@ public final class RoundStore {
         today.mats(day).forEach((id, mat) -> mats.put(id, Round.MatReading.of(mat)));
         List<History> underWay = histories.underWay();
         Map<UUID, List<NotedProblem>> open = problems.open(underWay);
+        RackHolds holds = RackHoldStore.read(database.sql());
         List<Round.Item> items = underWay.stream()
                 .map(history -> Round.item(
                         history,
                         reader.subject(history, day),
                         open.getOrDefault(history.sowing().id(), List.of()),
                         day,
-                        addresses))
+                        addresses,
+                        holds))
                 .filter(Objects::nonNull)
                 .toList();
         Watch watch = new Watch(today.onDuty(day), today.onDuty(day.plusDays(1)));
@@ -130,7 +144,17 @@ public final class RoundStore {
                         item -> item.subject().sowing().grower().memberId()));
         List<NotedProblem> unanswered = NotedProblem.unanswered(open.values());
         Round whole = Round.of(items, addresses, mats);
-        return new Kept(writes, System.nanoTime(), day, addresses, itemsOf, whole, watch, unanswered, problems.told());
+        return new Kept(
+                writes,
+                System.nanoTime(),
+                day,
+                addresses,
+                itemsOf,
+                whole,
+                watch,
+                unanswered,
+                problems.told(),
+                racks.on(day));
     }
 
     private record Kept(
@@ -142,5 +166,6 @@ public final class RoundStore {
             Round whole,
             Watch watch,
             List<NotedProblem> unanswered,
-            Map<UUID, List<ProblemStore.Told>> told) {}
+            Map<UUID, List<ProblemStore.Told>> told,
+            List<HeldRack> held) {}
 }

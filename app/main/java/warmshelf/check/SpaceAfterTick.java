@@ -4,7 +4,10 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.UUID;
 import warmshelf.allocation.PlaceAndDays;
+import warmshelf.allocation.RackHold;
+import warmshelf.allocation.RackHolds;
 import warmshelf.allocation.Stay;
 import warmshelf.sowing.EntryStep;
 import warmshelf.sowing.SowingStage;
@@ -48,6 +51,26 @@ record SpaceAfterTick(
                 .forEach(changes::add);
         toLight().ifPresent(changes::add);
         return changes;
+    }
+
+    /** The hold of a rack that keeps the sowing from where it would go; what was done before the rack was held stands. */
+    Optional<RackHold> heldBy(RackHolds holds) {
+        return changes().stream()
+                .flatMap(change -> to(change).stream())
+                .flatMap(to -> lying.stream()
+                        .filter(stay -> stay.covers(tick.seenOn()))
+                        .flatMap(stay -> holds.inTheWay(stay.placeId(), to).stream()))
+                .filter(hold -> !tick.seenOn().isBefore(hold.since()))
+                .findFirst();
+    }
+
+    private static Optional<UUID> to(Change change) {
+        if (change instanceof Change.BeginEarlier begin) {
+            return Optional.of(begin.stay().placeId());
+        }
+        return change instanceof Change.LayUnderLight lay
+                ? Optional.of(lay.spot().placeId())
+                : Optional.empty();
     }
 
     /** The place booked under a light begins when the tray comes early, and is given up when it goes elsewhere. */

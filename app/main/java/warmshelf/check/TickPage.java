@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.LitPlace;
+import warmshelf.allocation.RackHolds;
 import warmshelf.allocation.Stay;
 import warmshelf.sowing.EntryStep;
 import warmshelf.sowing.History;
@@ -21,7 +22,7 @@ import warmshelf.words.FormReader;
  * One tick with every field.
  *
  * @param page the random name from which its id is made, so that it counts once a day
- * @param booked the place under a light that waits for the tray; null: none
+ * @param booked the place under a light that waits for the tray and that it may go to; null: none
  * @param correcting the entry it corrects, or empty
  * @param steps those that may be entered now
  * @param litPlaces where the tray could go
@@ -38,7 +39,7 @@ record TickPage(
         List<Choice> problems,
         List<LitPlace> litPlaces) {
 
-    static TickPage of(History history, FormReader form, LocalDate today, List<LitPlace> litPlaces) {
+    static TickPage of(History history, FormReader form, LocalDate today, List<LitPlace> litPlaces, RackHolds holds) {
         Sowing sowing = history.sowing();
         return new TickPage(
                 history,
@@ -46,7 +47,7 @@ record TickPage(
                 history.progress(),
                 form,
                 UUID.randomUUID(),
-                history.lightBooked(today),
+                history.lightBooked(today, holds),
                 form.text("supersedes"),
                 TickRules.open(sowing.method(), sowing.stage()).stream()
                         .filter(step -> step != EntryStep.CHILLED

@@ -10,6 +10,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.UUID;
 import warmshelf.allocation.SpaceStore;
 import warmshelf.decision.Decision;
 import warmshelf.sowing.History;
@@ -121,8 +122,13 @@ public final class TickPages implements Pages {
     private TickPage page(Context ctx, History history, FormReader form) {
         LocalDate today = Visitor.of(ctx).today();
         int quarters = history.sowing().quartersUnderLight();
+        UUID lies = history.liesOn(today).orElse(null);
         return TickPage.of(
-                history, form, today, space.litPlaces(today, today.plusDays(LightUntil.DAYS_AHEAD), quarters));
+                history,
+                form,
+                today,
+                space.litPlacesFrom(lies, today, today.plusDays(LightUntil.DAYS_AHEAD), quarters),
+                space.holds());
     }
 
     private History history(Context ctx) {

@@ -2,6 +2,7 @@ package warmshelf.check;
 
 import static warmshelf.check.CheckSentences.SAY;
 
+import warmshelf.allocation.RackHold;
 import warmshelf.sowing.EntryStep;
 import warmshelf.sowing.SowingStage;
 import warmshelf.words.Message;
@@ -31,6 +32,14 @@ sealed interface TickRefusal extends Message {
         @Override
         public String words(Units units) {
             return SAY.hasEnded(sowing, stage.title());
+        }
+    }
+
+    /** Something was found on its rack that spreads. */
+    record RackIsHeld(RackHold hold) implements TickRefusal {
+        @Override
+        public String words(Units units) {
+            return SAY.rackIsHeld(hold.rack(), hold.sinceWords());
         }
     }
 

@@ -9,6 +9,8 @@ import java.util.Set;
 import java.util.UUID;
 import org.jooq.DSLContext;
 import org.jooq.exception.IntegrityConstraintViolationException;
+import warmshelf.allocation.RackHoldStore;
+import warmshelf.allocation.Stay;
 import warmshelf.allocation.StayBookStore;
 import warmshelf.allocation.StayStore;
 import warmshelf.db.Audit;
@@ -112,6 +114,8 @@ public final class TickStore {
         after.add(entry);
         Progress was = Progress.of(sowing.method(), sowing.seeds(), before);
         Progress now = Progress.of(sowing.method(), sowing.seeds(), after);
+        List<Stay> lying = StayBookStore.ofSowing(tx, sowingId);
+        holdRacks(tx, entry, lying);
         sowings.moveTo(tx, sowingId, now.stage());
         writeOffSeeds(tx, sowing, was.isSown(), now.isSown(), by);
         if (judge.isDouble() || judge.isOvertaken()) {
@@ -120,13 +124,7 @@ public final class TickStore {
         moveSpace(
                 tx,
                 sowingId,
-                new SpaceAfterTick(
-                        sowing.stage(),
-                        was.moved(),
-                        now.stage(),
-                        tick,
-                        StayBookStore.ofSowing(tx, sowingId),
-                        lightUntil),
+                new SpaceAfterTick(sowing.stage(), was.moved(), now.stage(), tick, lying, lightUntil),
                 by);
         return new TickOutcome.Kept(now.stage(), false, List.of());
     }
@@ -195,7 +193,24 @@ public final class TickStore {
                 "");
     }
 
+    /** What spreads holds the racks on which the sowing lay that day. */
+    private static void holdRacks(DSLContext tx, Entry entry, List<Stay> lying) {
+        if (entry.problem() != null && entry.problem().spreads()) {
+            RackHoldStore.hold(
+                    tx,
+                    entry.id(),
+                    entry.supersedes(),
+                    lying.stream()
+                            .filter(stay -> stay.covers(entry.seenOn()))
+                            .map(Stay::placeId)
+                            .toList());
+        }
+    }
+
     private void moveSpace(DSLContext tx, UUID sowingId, SpaceAfterTick space, UUID by) {
+        space.heldBy(RackHoldStore.read(tx)).ifPresent(hold -> {
+            throw Declined.refused(new TickRefusal.RackIsHeld(hold));
+        });
         for (SpaceAfterTick.Change change : space.changes()) {
             if (change instanceof SpaceAfterTick.Change.End end) {
                 stays.end(tx, end.stay(), end.freeFrom(), by);

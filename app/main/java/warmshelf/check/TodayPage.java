@@ -19,6 +19,7 @@ import warmshelf.sowing.ProblemStore;
  * @param noted problems at the visitor's own sowings, with their photos
  * @param notedElsewhere problems at other members' sowings, for coordinators
  * @param answered what became of problems that the visitor noted
+ * @param held racks that are held and concern the visitor
  * @param litPlaces for half a tray; {@code wholeLitPlaces} for a whole one
  * @param madeAt the moment, as the phone sends it back with each tick
  * @param page the random name from which the ticks' ids are made
@@ -36,6 +37,7 @@ record TodayPage(
         Map<UUID, List<Photo>> photosOf,
         List<NotedProblem> notedElsewhere,
         List<ProblemStore.Told> answered,
+        List<HeldRack> held,
         List<LitPlace> litPlaces,
         List<LitPlace> wholeLitPlaces,
         String madeAt,

@@ -90,6 +90,7 @@ public final class TodayPages implements Pages {
                 photos.ofEntries(own.stream().map(each -> each.entry().id()).toList()),
                 visitor.coordinator() ? rounds.unansweredOfOthers(member, day) : List.of(),
                 rounds.told(member, day),
+                rounds.held(member, visitor.coordinator() || looks, day),
                 asksForLight ? litPlaces(day, 2) : List.of(),
                 asksForLight ? litPlaces(day, 4) : List.of(),
                 clock.instant().toString(),

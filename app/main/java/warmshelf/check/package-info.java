@@ -30,6 +30,7 @@
  * <p><b>Problems.</b> {@code NotedProblem} tells from entries and answers ({@code problem_answer}) which problems
  * are open at a sowing and who may answer; {@code RoundStore} keeps them with the round, {@code Moments} tells
  * growers in the morning. The forms on Today that answer carry no random name, or the page would never be the same
- * twice; the primary key counts them once.
+ * twice; the primary key counts them once. Of what spreads {@code HeldRackStore} tells everybody whose sowings lie on that
+ * rack, or come there within a week.
  */
 package warmshelf.check;

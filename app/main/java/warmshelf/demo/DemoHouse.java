@@ -5,6 +5,7 @@ import warmshelf.allocation.ClashStore;
 import warmshelf.allocation.RequestStore;
 import warmshelf.allocation.SpaceStore;
 import warmshelf.allocation.StayStore;
+import warmshelf.check.HeldRackStore;
 import warmshelf.check.ReadingStore;
 import warmshelf.check.RoundReader;
 import warmshelf.check.RoundStore;
@@ -120,7 +121,8 @@ record DemoHouse(
                         new TodayStore(database),
                         new WalkStore(database),
                         new RoundReader(planner, sowing -> java.util.Optional.empty()),
-                        problems),
+                        problems,
+                        new HeldRackStore(database, crops)),
                 problems,
                 new TickStore(database, audit, sowings, entries, stays, lots),
                 new ReadingStore(database, audit),

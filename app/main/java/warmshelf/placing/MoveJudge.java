@@ -42,6 +42,12 @@ public final class MoveJudge {
                 && !move.from().equals(lying.stay().from())) {
             obstacles.add(new Obstacle.DaysStay(lying.stay().from()));
         }
+        if (begun) {
+            around.holds()
+                    .inTheWay(lying.stay().placeId(), place.id())
+                    .map(Obstacle.RackIsHeld::new)
+                    .ifPresent(obstacles::add);
+        }
         Band band = lying.band();
         MatSpace mat = place.mat();
         if (lying.stay().isOnMat() != (mat != null)) {

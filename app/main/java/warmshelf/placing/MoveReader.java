@@ -136,6 +136,9 @@ final class MoveReader {
         if (obstacle instanceof Obstacle.SetForOthers set) {
             return "too warm or cool on " + DayWords.date(set.day());
         }
+        if (obstacle instanceof Obstacle.RackIsHeld) {
+            return "its rack is held";
+        }
         return "does not fit";
     }
 }

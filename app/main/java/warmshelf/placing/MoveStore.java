@@ -12,8 +12,11 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jooq.DSLContext;
 import org.jspecify.annotations.Nullable;
+import warmshelf.allocation.Obstacle;
 import warmshelf.allocation.PlaceAndDays;
 import warmshelf.allocation.QuarterDayStore;
+import warmshelf.allocation.RackHold;
+import warmshelf.allocation.RackHoldStore;
 import warmshelf.allocation.RequestStore;
 import warmshelf.allocation.SpaceRequest;
 import warmshelf.allocation.Stay;
@@ -90,6 +93,7 @@ public final class MoveStore {
             DSLContext tx, LyingStay seen, PlaceAndDays spot, @Nullable WarmDays warm, LocalDate today, UUID by) {
         Stay stay = hold(tx, seen, spot.placeId());
         refuseEnded(seen, today);
+        refuseHeld(tx, seen, spot.placeId(), today);
         LyingStay before = read(seen, stay);
         UUID moved =
                 seen.isCarriedOn(today) ? stays.carry(tx, stay, spot, warm, by) : stays.relay(tx, stay, spot, warm);
@@ -102,6 +106,8 @@ public final class MoveStore {
     public boolean mayTakeBack(LyingStay lying, LocalDate today, UUID by) {
         return undoable(sql, lying, today, by)
                 .filter(last -> fitsBack(lying.stay(), last))
+                .filter(last ->
+                        rackHeld(sql, lying, last.before().placeId(), today).isEmpty())
                 .isPresent();
     }
 
@@ -128,6 +134,7 @@ public final class MoveStore {
             MoveBookStore.Kept last = undoable(tx, seen, today, by)
                     .orElseThrow(() -> Declined.overtaken(new PlacingRefusal.NoMoveToTakeBack()));
             Stay stay = hold(tx, seen, last.before().placeId());
+            refuseHeld(tx, seen, last.before().placeId(), today);
             LyingStay before = read(seen, stay);
             if (last.isCarried()) {
                 Stay old = StayBookStore.find(tx, last.stayId())
@@ -233,6 +240,19 @@ public final class MoveStore {
         if (seen.isOverBy(today)) {
             throw Declined.refused(new PlacingRefusal.StayEnded());
         }
+    }
+
+    /** What has not begun lies nowhere yet, and carries nothing along. */
+    private static Optional<RackHold> rackHeld(DSLContext from, LyingStay lying, UUID place, LocalDate today) {
+        return lying.isBegunBy(today)
+                ? RackHoldStore.read(from).inTheWay(lying.stay().placeId(), place)
+                : Optional.empty();
+    }
+
+    private static void refuseHeld(DSLContext tx, LyingStay lying, UUID place, LocalDate today) {
+        rackHeld(tx, lying, place, today).ifPresent(hold -> {
+            throw Declined.refused(new Obstacle.RackIsHeld(hold));
+        });
     }
 
     private static LyingStay read(LyingStay seen, Stay stay) {

@@ -54,6 +54,7 @@ final class KeptPlanView {
                 changes,
                 plans.editsSince(plan.id(), 0),
                 heldBack(plan, visitor),
+                plan.isOpen() ? questions.held() : List.of(),
                 isLastPublished(plan));
     }
 

@@ -1,6 +1,7 @@
 package warmshelf.plan;
 
 import java.util.List;
+import warmshelf.allocation.RackHold;
 
 /**
  * A plan, proposed or published.
@@ -10,6 +11,7 @@ import java.util.List;
  * @param changes what others changed since the visitor looked, or empty
  * @param edits all that was changed by hand, the oldest first
  * @param heldBack how many places that came free by it are offered to nobody
+ * @param held the racks that are held now: what lies there does not move
  * @param undoable whether it is the last publication, which can be taken back
  */
 record PlanPage(
@@ -20,6 +22,7 @@ record PlanPage(
         List<PlanStore.Edit> changes,
         List<PlanStore.Edit> edits,
         int heldBack,
+        List<RackHold> held,
         boolean undoable) {
     static final String TEMPLATE = "plan/show.peb";
 }

@@ -3,6 +3,7 @@ package warmshelf.plan;
 import static warmshelf.db.generated.Tables.MAT;
 import static warmshelf.db.generated.Tables.MAT_DAY;
 import static warmshelf.db.generated.Tables.PLACE;
+import static warmshelf.db.generated.Tables.QUARANTINE_SHELF;
 import static warmshelf.db.generated.Tables.QUARTER_DAY;
 import static warmshelf.db.generated.Tables.RACK;
 import static warmshelf.db.generated.Tables.SHELF;
@@ -27,6 +28,8 @@ import org.jooq.impl.DSL;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.Band;
 import warmshelf.allocation.MatSpace;
+import warmshelf.allocation.RackHold;
+import warmshelf.allocation.RackHoldStore;
 import warmshelf.allocation.SpaceRequest;
 import warmshelf.allocation.Stay;
 import warmshelf.allocation.StayBookStore;
@@ -71,7 +74,7 @@ final class PlanQuestionStore {
         List<SpaceRequest> waiting = stores.requests().waiting();
         Map<UUID, Sowing> sowings = sowings(stays, waiting);
         Map<String, MatSpace> mats = new LinkedHashMap<>();
-        stores.space().mats().forEach(mat -> mats.put(mat.name(), mat));
+        stores.space().offeredMats().forEach(mat -> mats.put(mat.name(), mat));
         RequestsAsked requests = new RequestsAsked(stores.planner(), ranks.choices(), mats.values(), today, withLight);
         Map<String, Asked> asked = new LinkedHashMap<>();
         waiting.forEach(request -> {
@@ -95,6 +98,13 @@ final class PlanQuestionStore {
         }
         stays.removeIf(stay -> moving.contains(stay.id()));
         return around(asked, stays, sowings, mats, today);
+    }
+
+    /** The racks that are held: what lies there stays, and what a plan puts there comes beside it. */
+    List<RackHold> held() {
+        return RackHoldStore.read(sql).byRack().values().stream()
+                .sorted(Comparator.comparing(RackHold::rack))
+                .toList();
     }
 
     private static List<Stay> movable(List<Stay> stays, Set<UUID> freed, LocalDate today) {
@@ -147,6 +157,7 @@ final class PlanQuestionStore {
         return stores.sowings().all(ids).stream().collect(Collectors.toMap(Sowing::id, sowing -> sowing));
     }
 
+    /** Of quarantine shelves none: a plan neither uses them nor asks what lies there. */
     private Map<UUID, Spot> spots() {
         return sql.select(PLACE.ID, PLACE.KIND, PLACE.NUMBER, MAT.NAME, SITE.NAME, RACK.NAME, SHELF.FROM_TOP)
                 .from(PLACE)
@@ -158,6 +169,8 @@ final class PlanQuestionStore {
                 .on(RACK.ID.eq(SHELF.RACK_ID))
                 .join(SITE)
                 .on(SITE.ID.eq(RACK.SITE_ID))
+                .where(DSL.notExists(
+                        DSL.selectOne().from(QUARANTINE_SHELF).where(QUARANTINE_SHELF.SHELF_ID.eq(SHELF.ID))))
                 .fetchMap(PLACE.ID, row -> {
                     boolean lit = row.get(PLACE.KIND).equals("lit");
                     String shelf = "%s · %s · shelf %d"

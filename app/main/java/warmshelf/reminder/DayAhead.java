@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
+import warmshelf.check.HeldRack;
 import warmshelf.sowing.Entry;
 import warmshelf.sowing.NotedProblem;
 import warmshelf.words.Counted;
@@ -19,6 +20,7 @@ import warmshelf.words.DayWords;
  * @param looks their own sowings that want a look; not known the evening before, then 0
  * @param steps due on that day; of sowings that have none, the next one if it is overdue
  * @param problems noted at their sowings and not answered; told in the morning only
+ * @param held racks that are held, where something of theirs lies or is to come; told in the morning only
  */
 record DayAhead(
         LocalDate day,
@@ -26,7 +28,8 @@ record DayAhead(
         List<String> duties,
         int looks,
         List<StepAhead> steps,
-        List<NotedProblem> problems) {
+        List<NotedProblem> problems,
+        List<HeldRack> held) {
     private static final int BRIEFLY = 3;
 
     static DayAhead of(
@@ -35,7 +38,8 @@ record DayAhead(
             List<String> duties,
             int looks,
             List<StepAhead> ahead,
-            List<NotedProblem> problems) {
+            List<NotedProblem> problems,
+            List<HeldRack> held) {
         Set<UUID> dueToday = ahead.stream()
                 .filter(step -> step.ideal().equals(day))
                 .map(StepAhead::sowing)
@@ -45,17 +49,18 @@ record DayAhead(
                 .filter(step -> step.ideal().equals(day)
                         || (step.next() && step.ideal().isBefore(day) && !dueToday.contains(step.sowing())))
                 .toList();
-        return new DayAhead(day, tomorrow, duties, looks, due, problems);
+        return new DayAhead(day, tomorrow, duties, looks, due, problems, held);
     }
 
     /** With nothing to say nobody is written to. */
     boolean isEmpty() {
-        return duties.isEmpty() && looks == 0 && steps.isEmpty() && problems.isEmpty();
+        return duties.isEmpty() && looks == 0 && steps.isEmpty() && problems.isEmpty() && held.isEmpty();
     }
 
     /** For example 'Today: you look at the Hall cellar; 2 things to do'. */
     String subject() {
         List<String> parts = new ArrayList<>();
+        held.forEach(rack -> parts.add("rack " + rack.rack() + " is held"));
         if (!problems.isEmpty()) {
             parts.add(problems.size() == 1 ? "a problem was noted" : problems.size() + " problems were noted");
         }
@@ -74,6 +79,8 @@ record DayAhead(
     /** For a lock screen, for example 'Pepper: too dry. Tomato: Pot on.'; of a sowing its crop only. */
     String brief() {
         List<String> parts = new ArrayList<>();
+        held.forEach(rack -> parts.add(
+                "Rack %s: %s.".formatted(rack.rack(), rack.first().problem().words())));
         problems.forEach(noted -> parts.add("%s: %s."
                 .formatted(noted.sowing().crop().name(), noted.problem().words())));
         steps.forEach(
@@ -94,6 +101,7 @@ record DayAhead(
     String words(String name, String groupName, String address) {
         StringBuilder words = new StringBuilder(
                 "Hello %s,\n\n%s, %s:\n".formatted(name, tomorrow ? "tomorrow" : "today", DayWords.day(day)));
+        held.forEach(rack -> words.append(words(rack, address)));
         for (NotedProblem noted : problems) {
             words.append(words(noted, address));
         }
@@ -112,6 +120,18 @@ record DayAhead(
         words.append(
                 "\n%s\nTo change when you are written to, or stop it: %s/reminders\n".formatted(groupName, address));
         return words.toString();
+    }
+
+    private static String words(HeldRack rack, String address) {
+        HeldRack.Note first = rack.first();
+        return "\n* Rack %s is held: %s, found on %s by %s on %s.\n  Look under the leaves of yours. Nothing moves from it to another rack until a coordinator clears it.\n  What to do: %s/how-to/pests\n"
+                .formatted(
+                        rack.rack(),
+                        first.problem().words(),
+                        first.title(),
+                        first.byName(),
+                        DayWords.day(first.seenOn()),
+                        address);
     }
 
     private static String words(NotedProblem noted, String address) {

@@ -7,6 +7,8 @@ import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import warmshelf.check.HeldRack;
+import warmshelf.check.HeldRackStore;
 import warmshelf.check.MatAlarm;
 import warmshelf.check.MatAlarmStore;
 import warmshelf.check.TodayStore;
@@ -24,6 +26,7 @@ final class Moments {
     private final SowingStores stores;
     private final TodayStore today;
     private final MatAlarmStore alarms;
+    private final HeldRackStore racks;
     private final OwnLooks looks;
     private final LateRounds lateRounds;
     private final String address;
@@ -33,12 +36,14 @@ final class Moments {
             SowingStores stores,
             TodayStore today,
             MatAlarmStore alarms,
+            HeldRackStore racks,
             OwnLooks looks,
             LateRounds lateRounds,
             String address) {
         this.stores = stores;
         this.today = today;
         this.alarms = alarms;
+        this.racks = racks;
         this.looks = looks;
         this.lateRounds = lateRounds;
         this.address = address;
@@ -69,8 +74,14 @@ final class Moments {
         List<NotedProblem> problems = tomorrow
                 ? List.of()
                 : NotedProblem.unanswered(stores.problems().open(underWay).values());
+        List<HeldRack> held = tomorrow
+                ? List.of()
+                : racks.on(day).stream()
+                        .filter(rack ->
+                                listener.coordinator() || rack.concerned().contains(listener.id()))
+                        .toList();
         DayAhead ahead =
-                DayAhead.of(day, tomorrow, duties, tomorrow ? 0 : looks.of(listener.id(), day), steps, problems);
+                DayAhead.of(day, tomorrow, duties, tomorrow ? 0 : looks.of(listener.id(), day), steps, problems, held);
         // a phone that was off is not told of a day that has gone
         ZonedDateTime until = (tomorrow ? day.atStartOfDay() : day.atTime(EVENING)).atZone(profile.zone());
         return ahead.isEmpty()

@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import warmshelf.check.CheckRoom;
+import warmshelf.check.HeldRackStore;
 import warmshelf.check.MatAlarmStore;
 import warmshelf.check.TodayStore;
 import warmshelf.duty.DutyRoom;
@@ -105,6 +106,7 @@ public final class ReminderRoom {
                 stores,
                 new TodayStore(stores.database()),
                 new MatAlarmStore(stores.database()),
+                new HeldRackStore(stores.database(), stores.crops()),
                 CheckRoom.ownLooks(stores)::applyAsInt,
                 duty::standIns,
                 address);

@@ -15,10 +15,12 @@ public final class ShelfPages implements Pages {
 
     private final ShelvingStore shelving;
     private final ShelfStore shelves;
+    private final QuarantineStore quarantine;
 
-    public ShelfPages(ShelvingStore shelving, ShelfStore shelves) {
+    public ShelfPages(ShelvingStore shelving, ShelfStore shelves, QuarantineStore quarantine) {
         this.shelving = shelving;
         this.shelves = shelves;
+        this.quarantine = quarantine;
     }
 
     @Override
@@ -27,6 +29,7 @@ public final class ShelfPages implements Pages {
         routes.post("/sites/racks/{id}/shelves", this::addShelf, Role.COORDINATOR);
         routes.get("/sites/shelves/{id}/change", this::shelfAsItIs, Role.COORDINATOR);
         routes.post("/sites/shelves/{id}/change", this::changeShelf, Role.COORDINATOR);
+        routes.post("/sites/shelves/{id}/quarantine", this::nameQuarantine, Role.COORDINATOR);
     }
 
     private void newShelf(Context ctx) {
@@ -61,6 +64,19 @@ public final class ShelfPages implements Pages {
                 page,
                 () -> shelves.change(shelf.id(), version, draft, Visitor.of(ctx).memberId()),
                 "Shelf %d is changed.".formatted(draft.fromTop()));
+    }
+
+    private void nameQuarantine(Context ctx) {
+        Shelf shelf = shelf(ctx);
+        boolean named = new FormReader(ctx.formParamMap()).ticked("quarantine");
+        quarantine.name(shelf.id(), named, Visitor.of(ctx).memberId());
+        Respond.seeOther(
+                ctx,
+                "/sites",
+                named
+                        ? "Shelf %d is a quarantine shelf now: nothing is planned or offered there. What lies there stays."
+                                .formatted(shelf.fromTop())
+                        : "Shelf %d is a shelf like others again.".formatted(shelf.fromTop()));
     }
 
     private Shelf shelf(Context ctx) {

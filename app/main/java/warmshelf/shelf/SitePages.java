@@ -3,6 +3,8 @@ package warmshelf.shelf;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.List;
+import java.util.Set;
+import java.util.UUID;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
@@ -14,10 +16,12 @@ import warmshelf.words.FormReader;
 public final class SitePages implements Pages {
     private static final String FORM = "shelf/site.peb";
 
+    private final QuarantineStore quarantine;
     private final ShelvingStore shelving;
     private final SiteStore sites;
 
-    public SitePages(ShelvingStore shelving, SiteStore sites) {
+    public SitePages(ShelvingStore shelving, SiteStore sites, QuarantineStore quarantine) {
+        this.quarantine = quarantine;
         this.shelving = shelving;
         this.sites = sites;
     }
@@ -32,10 +36,11 @@ public final class SitePages implements Pages {
     }
 
     private void list(Context ctx) {
-        Respond.page(ctx, "shelf/sites.peb", new ListPage(shelving.all()));
+        Respond.page(ctx, "shelf/sites.peb", new ListPage(shelving.all(), quarantine.shelves()));
     }
 
-    private record ListPage(List<Site> sites) {}
+    /** @param quarantine the ids of the quarantine shelves */
+    private record ListPage(List<Site> sites, Set<UUID> quarantine) {}
 
     private void newSite(Context ctx) {
         boolean fahrenheit = Visitor.of(ctx).units().inFahrenheit();

@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import warmshelf.allocation.RackHolds;
 import warmshelf.allocation.SpaceRequest;
 import warmshelf.allocation.Stay;
 
@@ -49,6 +50,25 @@ public record History(
                         .filter(stay -> !stay.isOnMat() && stay.to().isAfter(day))
                         .findFirst()
                         .orElse(null);
+    }
+
+    /** The same, where no held rack keeps it from going there. */
+    public @Nullable Stay lightBooked(LocalDate day, RackHolds holds) {
+        Stay booked = lightBooked(day);
+        return booked != null
+                        && liesOn(day)
+                                .flatMap(place -> holds.inTheWay(place, booked.placeId()))
+                                .isPresent()
+                ? null
+                : booked;
+    }
+
+    /** The place on which it lies on a day. */
+    public Optional<UUID> liesOn(LocalDate day) {
+        return stays.stream()
+                .filter(stay -> stay.covers(day))
+                .map(Stay::placeId)
+                .findFirst();
     }
 
     /** The temperature its dates are reckoned at. */

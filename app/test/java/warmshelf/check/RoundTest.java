@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import warmshelf.allocation.RackHolds;
 import warmshelf.sowing.EntryStep;
 import warmshelf.words.Units;
 
@@ -189,7 +190,7 @@ class RoundTest {
     }
 
     private static Round.@Nullable Item item(Cases cases, LocalDate today) {
-        return Round.item(cases.history(), cases.on(today), List.of(), today, ADDRESSES);
+        return Round.item(cases.history(), cases.on(today), List.of(), today, ADDRESSES, RackHolds.NONE);
     }
 
     private static Map<UUID, PlaceAddress> addresses() {

@@ -1,0 +1,34 @@
+package warmshelf.allocation;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+
+/**
+ * Says whether something may be taken from one place to another while racks are held: the one judge for what pages offer and for what
+ * is saved. Within its rack, and to a quarantine shelf, it may always go.
+ *
+ * @param byRack the racks that are held, by their ids
+ * @param rackOf the rack of each place; may be empty where none is held
+ * @param quarantine the places of quarantine shelves
+ */
+public record RackHolds(Map<UUID, RackHold> byRack, Map<UUID, UUID> rackOf, Set<UUID> quarantine) {
+    public static final RackHolds NONE = new RackHolds(Map.of(), Map.of(), Set.of());
+
+    public RackHolds {
+        byRack = Map.copyOf(byRack);
+        rackOf = Map.copyOf(rackOf);
+        quarantine = Set.copyOf(quarantine);
+    }
+
+    /** The hold of the rack that a place is on. */
+    public Optional<RackHold> at(UUID place) {
+        return Optional.ofNullable(rackOf.get(place)).map(byRack::get);
+    }
+
+    /** What keeps something that lies on a place from going to another. */
+    public Optional<RackHold> inTheWay(UUID from, UUID to) {
+        return at(from).filter(hold -> !hold.rackId().equals(rackOf.get(to)) && !quarantine.contains(to));
+    }
+}
