@@ -12,6 +12,7 @@ import warmshelf.crop.Crop;
 import warmshelf.crop.Crop.DaysToMaturity;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.crop.CropHazard;
+import warmshelf.crop.PlantingOutWords;
 import warmshelf.crop.SourceMatter;
 import warmshelf.crop.TreatmentWords;
 import warmshelf.words.Units;
@@ -105,20 +106,7 @@ final class CropFacts {
     }
 
     private static String plantingOut(Crop crop) {
-        return plantingOut(crop.plantOutOffsetDays(), crop.plantOutOffsetDaysLatest());
-    }
-
-    /** In days from the average last frost, for example '7 days after the average last frost'. */
-    static String plantingOut(int first, int last) {
-        String usual = fromFrost(first);
-        return first == last ? usual : "from %s to %s".formatted(usual, fromFrost(last));
-    }
-
-    private static String fromFrost(int days) {
-        if (days == 0) {
-            return "the average last frost";
-        }
-        return "%d days %s the average last frost".formatted(Math.abs(days), days < 0 ? "before" : "after");
+        return PlantingOutWords.of(crop.plantOutOffsetDays(), crop.plantOutOffsetDaysLatest());
     }
 
     private static String nights(Crop crop, Units units) {

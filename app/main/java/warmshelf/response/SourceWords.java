@@ -5,6 +5,7 @@ import java.util.List;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropSources;
 import warmshelf.crop.Hardiness;
+import warmshelf.crop.PlantingOutWords;
 import warmshelf.crop.SeedCover;
 import warmshelf.crop.SourceMatter;
 import warmshelf.crop.SourceStatement;
@@ -56,7 +57,7 @@ final class SourceWords {
     private String span(SourceMatter matter, double low, double high) {
         return switch (matter) {
             case WEEKS_INDOORS -> Counted.weeks((int) Math.round(low), (int) Math.round(high));
-            case PLANTING_OUT -> CropFacts.plantingOut((int) low, (int) high);
+            case PLANTING_OUT -> PlantingOutWords.of((int) low, (int) high);
             case DEPTH -> ends(units.length(low), units.length(high), " to ");
             case LIGHT -> ends(SeedCover.values()[(int) low].words(), SeedCover.values()[(int) high].words(), "; or ");
             case HARDINESS ->

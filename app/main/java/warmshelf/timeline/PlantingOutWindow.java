@@ -5,7 +5,11 @@ import java.util.HashMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import warmshelf.crop.Crop;
+import warmshelf.crop.CropSources;
 import warmshelf.crop.Hardiness;
+import warmshelf.crop.PlantingOutWords;
+import warmshelf.crop.SourceMatter;
+import warmshelf.crop.SourcedRange;
 import warmshelf.timeline.PlantingOut.ByFrost;
 import warmshelf.timeline.PlantingOut.UnderCover;
 import warmshelf.words.Counted;
@@ -104,6 +108,8 @@ record PlantingOutWindow(DateWindow days, Reason reason) {
                 nights != null && crop.hardiness() == Hardiness.VERY_TENDER
                         ? question.units().temperature(nights + VERY_TENDER_MARGIN_C)
                         : "");
+        SourcedRange sources = CropSources.bundled().of(crop, SourceMatter.PLANTING_OUT);
+        all.put("sources", sources.differs() ? PlantingOutWords.of((int) sources.low(), (int) sources.high()) : "");
         return Step.PLANT_OUT.why(section, all, question.units());
     }
 

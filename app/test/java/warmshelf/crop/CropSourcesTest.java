@@ -19,9 +19,9 @@ import warmshelf.testing.Crops;
 class CropSourcesTest {
     // Of the others one page or none could be read; a page that is added raises these.
     private static final Map<SourceMatter, Long> AT_LEAST = Map.of(
-            SourceMatter.WEEKS_INDOORS, 36L,
-            SourceMatter.PLANTING_OUT, 24L,
-            SourceMatter.DEPTH, 7L,
+            SourceMatter.WEEKS_INDOORS, 39L,
+            SourceMatter.PLANTING_OUT, 25L,
+            SourceMatter.DEPTH, 10L,
             SourceMatter.LIGHT, 2L,
             SourceMatter.HARDINESS, 38L);
     private static final LocalDate READ = LocalDate.of(2026, 11, 30);
@@ -131,8 +131,8 @@ class CropSourcesTest {
         assertThat(alone)
                 // Illinois calls half-hardy what frost damages, and plants it two weeks before its frost-free date.
                 .containsEntry("geranium planting_out", List.of("University of Illinois Extension"))
-                // Half an inch here, by common practice; Missouri's calendar says a quarter.
-                .containsEntry("spinach depth", List.of("University of Missouri Extension"))
+                // An inch in the garden; half an inch in a tray, as California has it for squash.
+                .containsEntry("winter-squash depth", List.of("University of Maine Cooperative Extension"))
                 .hasSize(2);
     }
 

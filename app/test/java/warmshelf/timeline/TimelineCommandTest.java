@@ -49,6 +49,21 @@ class TimelineCommandTest {
                         "ripe");
     }
 
+    // Minnesota 4-6 weeks, Penn State 8-9; Purdue two to three weeks before the frost, Penn State four
+    // (crop-sources.csv).
+    @Test
+    void where_extension_services_differ_the_reasons_give_their_range() {
+        String broccoli = timeline("--crop broccoli --last-frost 2027-05-24 --season 2027 --today 2026-12-01")
+                .out();
+
+        assertThat(broccoli)
+                .contains("(sources differ: 4 to 9 weeks)")
+                .contains("Sources differ: from 28 days before the average last frost to 14 days before it.");
+        assertThat(timeline("--crop lisianthus --last-frost 2027-05-24 --season 2027 --today 2026-12-01")
+                        .out())
+                .doesNotContainIgnoringCase("sources differ");
+    }
+
     @Test
     void a_last_frost_date_alone_says_that_its_risk_is_not_known() {
         JsonNode frost = timeline(PEPPER).json().get("frost");
