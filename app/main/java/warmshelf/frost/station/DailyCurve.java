@@ -15,7 +15,14 @@ final class DailyCurve {
     private static final int MONTHS = 12;
     private static final int COMMON_YEAR = 2001;
 
+    /** The same for every place, and asked for each day of thousands of places when stations are checked. */
+    private static final double[][] TERMS_BY_DAY = termsByDay();
+
+    private static final double[][] TERMS_BY_MONTH = termsByMonth();
+
     private final double[] celsius = new double[DAYS];
+    private final double mean;
+    private final double amplitude;
 
     /**
      * Fits the curve.
@@ -29,16 +36,38 @@ final class DailyCurve {
         double[] amounts = amounts(means);
         for (int day = 0; day < DAYS; day++) {
             for (int term = 0; term < TERMS; term++) {
-                celsius[day] += amounts[term] * term(term, day);
+                celsius[day] += amounts[term] * TERMS_BY_DAY[day][term];
             }
         }
+        mean = Arrays.stream(celsius).average().orElseThrow();
+        amplitude = (Arrays.stream(celsius).max().orElseThrow()
+                        - Arrays.stream(celsius).min().orElseThrow())
+                / 2;
+    }
+
+    private static double[][] termsByDay() {
+        double[][] terms = new double[DAYS][TERMS];
+        for (int day = 0; day < DAYS; day++) {
+            for (int term = 0; term < TERMS; term++) {
+                terms[day][term] = term(term, day);
+            }
+        }
+        return terms;
+    }
+
+    private static double[][] termsByMonth() {
+        double[][] terms = new double[MONTHS][];
+        for (int month = 0; month < MONTHS; month++) {
+            terms[month] = monthlyMeans(month);
+        }
+        return terms;
     }
 
     private static double[] amounts(double[] means) {
         double[][] matrix = new double[TERMS][TERMS];
         double[] right = new double[TERMS];
         for (int month = 0; month < MONTHS; month++) {
-            double[] terms = monthlyMeans(month);
+            double[] terms = TERMS_BY_MONTH[month];
             for (int i = 0; i < TERMS; i++) {
                 right[i] += terms[i] * means[month];
                 for (int j = 0; j < TERMS; j++) {
@@ -55,7 +84,7 @@ final class DailyCurve {
         double[] terms = new double[TERMS];
         for (int day = first; day < first + calendar.lengthOfMonth(); day++) {
             for (int term = 0; term < TERMS; term++) {
-                terms[term] += term(term, day) / calendar.lengthOfMonth();
+                terms[term] += TERMS_BY_DAY[day][term] / calendar.lengthOfMonth();
             }
         }
         return terms;
@@ -74,13 +103,11 @@ final class DailyCurve {
     }
 
     double mean() {
-        return Arrays.stream(celsius).average().orElseThrow();
+        return mean;
     }
 
     /** Half the way from the coldest day to the warmest. */
     double amplitude() {
-        return (Arrays.stream(celsius).max().orElseThrow()
-                        - Arrays.stream(celsius).min().orElseThrow())
-                / 2;
+        return amplitude;
     }
 }
