@@ -56,6 +56,7 @@ final class LookFor {
                 "nights", nights == null ? "" : units.temperature(nights),
                 "depth", depth == null ? "" : units.length(depth),
                 "off", units.temperatureDifference(MatAlarm.BEARABLE_C)));
+        values.put("onSurface", sowing.crop().light().isNeeded());
         values.put("ownPot", UsualSowing.of(sowing.crop()).isPresent());
         return values;
     }

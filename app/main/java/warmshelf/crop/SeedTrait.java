@@ -20,7 +20,7 @@ public record SeedTrait(
 
     /** What is known, with the meaning of its figures. */
     public enum Kind {
-        /** Sleeps on until it is cooler for a while: degrees Celsius, hours. */
+        /** A strain was seen to sleep on until it was cooler for a while: degrees Celsius, hours. */
         WAKES_IN_A_COOL_SPELL,
         /** Falls asleep above so many degrees Celsius. */
         SLEEPS_ABOVE,
@@ -39,6 +39,7 @@ public record SeedTrait(
         HEADS_AFTER_CHILL,
         NO_COOL,
         CLUSTERS,
+        /** More than 150,000 seeds to the ounce, or 5,000 to the gram: nobody picks one up. Our measure. */
         FINE_AS_DUST,
         SOLD_AS_PELLETS,
         SOLD_NICKED,

@@ -1,6 +1,7 @@
 package warmshelf.crop;
 
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -27,6 +28,16 @@ public record SeedTreatment(Soak soak, Span hours, boolean nick, Span coldWeeks,
     /** Nothing but what is said of soaking. */
     public static SeedTreatment of(Soak soak) {
         return new SeedTreatment(soak, Span.UNKNOWN, false, Span.UNKNOWN, List.of(), "");
+    }
+
+    /** Whether that is known of it. */
+    public boolean has(SeedTrait.Kind kind) {
+        return traits.stream().anyMatch(trait -> trait.kind() == kind);
+    }
+
+    /** The figures of what is known of it; empty where it is not. */
+    public Optional<SeedTrait> trait(SeedTrait.Kind kind) {
+        return traits.stream().filter(trait -> trait.kind() == kind).findFirst();
     }
 
     /** Whether a source speaks for softening its coat, by water or a file. */

@@ -64,7 +64,7 @@ public final class TreatmentWords {
     private String trait(SeedTrait trait) {
         return switch (trait.kind()) {
             case WAKES_IN_A_COOL_SPELL ->
-                "Some strains sleep on at a steady warmth: there %.0f hours at %s, or light, woke them."
+                "One strain of it that was tried slept on at a steady warmth until %.0f hours at %s, or light, woke it; others may not."
                         .formatted(high(trait), units.temperature(low(trait)));
             case SLEEPS_ABOVE ->
                 "Above about %s it falls asleep instead of coming up: keep it cooler."
@@ -83,7 +83,7 @@ public final class TreatmentWords {
                         .formatted(high(trait), units.temperature(low(trait)));
             case NO_COOL -> "Does not bear the cool.";
             case CLUSTERS -> "Each seed is a cluster and gives several seedlings.";
-            case FINE_AS_DUST -> "Fine as dust: leave it on the surface.";
+            case FINE_AS_DUST -> "Fine as dust: leave it on the surface, uncovered, and do not sprout it in a bag.";
             case SOLD_AS_PELLETS -> "It is sold as pellets.";
             case SOLD_NICKED -> "Its coat is nicked before it is sold.";
             case SPLIT_THE_HUSK -> "Split the husk.";

@@ -79,6 +79,8 @@ public record Amount(double low, double high, String unit, Bound bound) {
             case "umol/m2/s" -> "µmol/m² a second";
             case "mol/m2/d" -> "mol/m² a day";
             case "ppm-N" -> "ppm N";
+            case "W/ft2" -> "watts a square foot";
+            case "W/m2" -> "watts a square metre";
             case "%H2O2" -> "% peroxide";
             case "x-diameter" -> "times its thickness";
             case "x-width", "x-widest" -> "times its width";

@@ -2,14 +2,12 @@ package warmshelf.placing;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import warmshelf.allocation.FirstFit;
-import warmshelf.allocation.MatSpace;
 import warmshelf.allocation.Slot;
 import warmshelf.allocation.SpaceAnswer;
 import warmshelf.allocation.SpaceCalendar;
@@ -17,7 +15,6 @@ import warmshelf.allocation.SpaceOffer;
 import warmshelf.allocation.SpaceRequest;
 import warmshelf.allocation.SpaceWish;
 import warmshelf.decision.Decision;
-import warmshelf.shelf.LightAbove;
 import warmshelf.sowing.AskPlanner;
 import warmshelf.sowing.History;
 import warmshelf.sowing.HistoryStore;
@@ -157,7 +154,7 @@ public final class RequestPages implements Pages {
                         : "",
                 form,
                 refusal,
-                places(board.mats(), visitor),
+                MatPlaceChoices.of(board.mats(), visitor.units()),
                 Slot.of(request.quarters()).stream()
                         .map(slot -> new Choice(String.valueOf(slot.firstQuarter()), slot.words()))
                         .toList());
@@ -181,24 +178,4 @@ public final class RequestPages implements Pages {
             FormReader refusal,
             List<Choice> places,
             List<Choice> slots) {}
-
-    private static List<Choice> places(List<MatSpace> mats, Visitor visitor) {
-        List<Choice> places = new ArrayList<>();
-        for (MatSpace mat : mats) {
-            for (int number = 1; number <= mat.places().size(); number++) {
-                places.add(new Choice(
-                        mat.places().get(number - 1).toString(),
-                        "%s, place %d · %s · holds %s%s"
-                                .formatted(
-                                        mat.name(),
-                                        number,
-                                        mat.where(),
-                                        mat.thermostat().words(visitor.units()),
-                                        mat.light() == LightAbove.NOT_KNOWN
-                                                ? ""
-                                                : " · " + mat.light().words())));
-            }
-        }
-        return places;
-    }
 }

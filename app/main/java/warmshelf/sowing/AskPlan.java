@@ -27,6 +27,7 @@ import warmshelf.timeline.Verdict;
  * @param balance what of the lot is whose; null: a packet that is not in the box yet
  * @param howToTest how this crop's seed is tested; null where no test is due, or no table tells
  * @param bulbs which kinds of it bulb in the grower's garden; null where that does not matter, or is not known
+ * @param roomIsEnough what is to be said to whoever asks for a mat that the seed can do without; else null
  * @param noSpace why there are none; null when there are, or none are asked for
  */
 public record AskPlan(
@@ -44,7 +45,11 @@ public record AskPlan(
         @Nullable LotBalance balance,
         @Nullable HowToTest howToTest,
         @Nullable String bulbs,
+        @Nullable RoomIsEnough roomIsEnough,
         @Nullable String noSpace) {
+
+    /** Days until half is up in a lived-in room, and on the mat. */
+    public record RoomIsEnough(int celsius, long days, long matDays) {}
 
     /** How much of the lot is left and spoken for, in words; empty for a new packet. */
     public String left() {

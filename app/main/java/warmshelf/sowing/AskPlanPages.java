@@ -53,13 +53,15 @@ final class AskPlanPages implements Pages {
      * @param instead what is still in time, where this is not
      * @param typed what was asked for, to be sent on
      * @param changeAddress back to the form
+     * @param roomAddress the same plan at room temperature
      */
     private record AskPlanPage(
             AskPlan plan,
             List<StepLine> steps,
             List<StillInTime.Other> instead,
             Map<String, String> typed,
-            String changeAddress) {}
+            String changeAddress,
+            String roomAddress) {}
 
     private AskPlanPage page(Context ctx, Visitor visitor, AskPlan plan) {
         return new AskPlanPage(
@@ -72,7 +74,8 @@ final class AskPlanPages implements Pages {
                         visitor.units()),
                 plan.canBeSent() ? List.of() : instead(visitor, plan),
                 firstOfEach(ctx.queryParamMap()),
-                "/ask?" + ctx.queryString());
+                "/ask?" + ctx.queryString(),
+                "/ask/plan?" + String.valueOf(ctx.queryString()).replace("heat=warm", "heat=room"));
     }
 
     private List<StillInTime.Other> instead(Visitor visitor, AskPlan plan) {

@@ -16,6 +16,7 @@ import warmshelf.allocation.SpaceRequest;
 import warmshelf.allocation.SpaceWish;
 import warmshelf.crop.Crop;
 import warmshelf.crop.Hardiness;
+import warmshelf.crop.HeatNeed;
 import warmshelf.crop.Method;
 import warmshelf.crop.ProspectWords;
 import warmshelf.seed.AgedSeed;
@@ -91,6 +92,10 @@ public final class AskPlanner {
         Optional<String> slips = planner.insteadOfSowing(crop);
         if (slips.isPresent()) {
             return Outcome.refused(ask.lot() == null ? "crop" : "lot", slips.get() + slipsDates(ask, crop));
+        }
+        Optional<Outcome> limit = new SeedLimits(crop, planner.heatNeed(crop), planner.units()).against(ask);
+        if (limit.isPresent()) {
+            return limit.get();
         }
         Asking asking = asking(ask, crop);
         SeedExpectation expectation = expectation(ask, crop, tests, asking.season());
@@ -172,7 +177,19 @@ public final class AskPlanner {
                 planner.climate(grower)
                         .flatMap(climate -> BulbKind.of(asking.crop(), climate.latitude(), planner.units()))
                         .orElse(null),
+                roomIsEnough(ask, asking, celsius),
                 noSpace);
+    }
+
+    private AskPlan.@Nullable RoomIsEnough roomIsEnough(AskForm.Ask ask, Asking asking, int celsius) {
+        if (!ask.warm() || planner.heatNeed(asking.crop()) != HeatNeed.ROOM_IS_ENOUGH) {
+            return null;
+        }
+        return planner.emergence(asking, HeatNeed.ROOM_C)
+                .flatMap(room -> planner.emergence(asking, celsius)
+                        .map(mat -> new AskPlan.RoomIsEnough(
+                                HeatNeed.ROOM_C, Math.round(room.days()), Math.round(mat.days()))))
+                .orElse(null);
     }
 
     private @Nullable String noSpace(SpaceWish wish, SpaceCalendar board) {

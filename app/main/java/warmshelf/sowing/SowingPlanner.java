@@ -7,9 +7,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.DoubleToIntFunction;
 import warmshelf.allocation.Band;
+import warmshelf.crop.CelsiusRange;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.crop.Emergence;
+import warmshelf.crop.HeatNeed;
 import warmshelf.crop.LearnedEmergence;
 import warmshelf.crop.LearnedWords;
 import warmshelf.crop.Prospect;
@@ -31,7 +33,7 @@ public final class SowingPlanner {
     /** Bottom heat for warm-season seed, 24-27 °C (75-80 °F): common practice; its middle. */
     public static final int USUAL_MAT_C = 26;
     /** What a sowing without bottom heat is reckoned at: a lived-in room, common practice. */
-    public static final int ROOM_C = 20;
+    public static final int ROOM_C = HeatNeed.ROOM_C;
 
     /** How long a place under a light is asked for where the timeline says nothing of hardening off. */
     private static final int USUAL_LIGHT_DAYS = 42;
@@ -92,12 +94,28 @@ public final class SowingPlanner {
 
     /** The temperature a sowing is reckoned at until it is known which mat it lies on. */
     public int reckonedC(Crop crop, boolean warm) {
-        return warm ? band(crop).nearestDegree(USUAL_MAT_C) : ROOM_C;
+        return warm ? timedIn(crop, band(crop)).nearestDegree(USUAL_MAT_C) : ROOM_C;
+    }
+
+    /** Of the degrees that suit those for which days are published; all of them where there are none. */
+    private Band timedIn(Crop crop, Band band) {
+        if (!crops.lists(crop)) {
+            return band;
+        }
+        CelsiusRange timed = crops.responseOf(crop).timed();
+        int low = Math.max(band.lowC(), (int) Math.ceil(timed.low()));
+        int high = Math.min(band.highC(), (int) Math.floor(timed.high()));
+        return low > high ? band : new Band(low, high);
     }
 
     /** When a crop's seed is expected to come up here, as published and shifted by what was learned. */
     public Optional<Emergence> emergence(Crop crop, double celsius) {
         return crops.lists(crop) ? responseTo(crop).at(celsius) : Optional.empty();
+    }
+
+    /** Whether a crop's seed needs a mat; of a crop nobody lists it is taken that it does. */
+    HeatNeed heatNeed(Crop crop) {
+        return crops.lists(crop) ? HeatNeed.of(crop, crops.responseOf(crop)) : HeatNeed.MAT;
     }
 
     /** What is published of whether it comes up at a temperature; of a crop nobody lists nothing is. */

@@ -6,6 +6,14 @@ import warmshelf.words.Sentences;
 interface SowingSentences {
     SowingSentences SAY = Sentences.of(SowingSentences.class);
 
+    String tooFineForABag(String crop);
+
+    String rootsBearNoBag(String crop);
+
+    String sleepsOnAMat(String crop, String room, String above);
+
+    String fewerOnAMat(String crop, String room, String above);
+
     String needsNoAnswer();
 
     String tooManyToGive(int seeds, String most);

@@ -5,6 +5,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import warmshelf.crop.Crop;
 import warmshelf.crop.Method;
+import warmshelf.crop.SeedTrait;
 import warmshelf.crop.UsualSowing;
 
 /**
@@ -85,6 +86,9 @@ record SowingNeeds(
     }
 
     private double coveringMm() {
+        if (crop.treatment().has(SeedTrait.Kind.FINE_AS_DUST)) {
+            return 0;
+        }
         if (crop.light().isNeeded()) {
             return DUSTING_MM;
         }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import warmshelf.crop.BagFit;
 import warmshelf.crop.CelsiusRange;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropHazard;
@@ -39,6 +40,8 @@ public record Advisor(Crop crop, Method method, CelsiusRange comfortable, Set<Cr
         Double depth = crop.depthMm();
         Double nights = crop.nightMinimumC();
         return Map.of(
+                "dust",
+                BagFit.of(crop) == BagFit.TOO_FINE,
                 "ownPot",
                 UsualSowing.of(crop).isPresent(),
                 "warmth",

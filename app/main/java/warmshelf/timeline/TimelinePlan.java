@@ -5,7 +5,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import warmshelf.crop.BagFit;
 import warmshelf.crop.CelsiusRange;
+import warmshelf.crop.HeatNeed;
 import warmshelf.crop.Method;
 import warmshelf.crop.Prospect;
 import warmshelf.crop.ProspectWords;
@@ -112,6 +114,9 @@ final class TimelinePlan {
     private List<String> notes(Judgement judgement, Seedlings seedlings, Outdoors outdoors) {
         List<String> notes = new ArrayList<>(judgement.notes());
         addTemperatureNote(notes);
+        if (!isSown()) {
+            addSeedNotes(notes);
+        }
         if (hasNoTimeForTheCold(judgement.verdict())) {
             ColdSpell.of(question.crop()).ifPresent(cold -> notes.add(cold.noTime(question.units())));
         }
@@ -127,6 +132,22 @@ final class TimelinePlan {
         return notes;
     }
 
+    /** What of the method does not suit the seed. */
+    private void addSeedNotes(List<String> notes) {
+        String crop = question.crop().name();
+        BagFit fit = BagFit.of(question.crop());
+        if (question.method() == Method.BAG && fit != BagFit.FITS) {
+            notes.add(
+                    fit == BagFit.TOO_FINE
+                            ? "The seed of %s is too fine for a bag: sow it in cells.".formatted(crop)
+                            : "%s bears no broken roots: sow it in its own cell, not in a bag.".formatted(crop));
+        }
+        if (question.warm() && HeatNeed.of(question.crop(), question.response()) == HeatNeed.NO_MAT) {
+            notes.add("%s needs no mat: sow it at room temperature, about %s or cooler."
+                    .formatted(crop, question.units().temperature(HeatNeed.ROOM_C)));
+        }
+    }
+
     private void addTemperatureNote(List<String> notes) {
         Optional<String> slips = Slips.insteadOfSowing(question.crop(), question.units());
         if (slips.isPresent()) {
@@ -137,8 +158,9 @@ final class TimelinePlan {
         if (!emergence.possible()) {
             notes.add(ProspectWords.instead(
                     question.crop().name(), question.units().temperature(question.matC()), comfortable(), there));
-        } else if (!ProspectWords.note(there).isEmpty()) {
-            notes.add(ProspectWords.note(there));
+        } else if (there instanceof Prospect.Timed timed && timed.basis() == Prospect.Basis.PUBLISHED_RANGE) {
+            notes.add("How long it takes at %s was not tested: the days are reckoned from the nearest temperature that was, and may be half or twice as many."
+                    .formatted(question.units().temperature(question.matC())));
         }
     }
 

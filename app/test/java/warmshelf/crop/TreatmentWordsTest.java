@@ -36,7 +36,7 @@ class TreatmentWordsTest {
     @CsvSource(delimiter = '|', textBlock = """
         tomato          | F | No treatment needed.
         pepper          | F | A soak is optional.
-        pepper-very-hot | F | Some strains sleep on at a steady warmth: there 24 hours at 59 °F, or light, woke them. Some strains sleep on at a steady warmth: there 8 hours at 77 °F, or light, woke them. A soak of up to 24 hours is optional.
+        pepper-very-hot | F | One strain of it that was tried slept on at a steady warmth until 24 hours at 59 °F, or light, woke it; others may not. A soak of up to 24 hours is optional.
         okra            | C | Hard coat: nick it, or give it a soak of 12 to 24 hours.
         celery          | C | Wants diffuse light, and nights 6 to 8 °C cooler than days. Long cold under 13 °C makes it flower early.
         celery          | F | Wants diffuse light, and nights 10 to 15 °F cooler than days. Long cold under 55 °F makes it flower early.

@@ -14,12 +14,14 @@ import warmshelf.allocation.MatSpace;
 import warmshelf.allocation.SpaceCalendar;
 import warmshelf.allocation.SpaceRequest;
 import warmshelf.allocation.SpaceWish;
+import warmshelf.crop.BagFit;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.crop.Method;
 import warmshelf.frost.evidence.FrostSource;
 import warmshelf.seed.SeedSource;
 import warmshelf.seed.Storage;
+import warmshelf.shelf.LightAbove;
 import warmshelf.shelf.Thermostat;
 import warmshelf.testing.Crops;
 import warmshelf.timeline.Verdict;
@@ -160,6 +162,68 @@ class AskPlannerTest {
             throw new AssertionError("it can be planned");
         }
         return plan;
+    }
+
+    @Test
+    void dust_and_seed_whose_roots_stay_are_not_asked_for_in_a_bag() {
+        for (Crop crop : CropCatalogue.bundled().fromSeed()) {
+            AskPlanner.Outcome outcome = outcome("55804", crop, ask(Method.BAG, true, null), MARCH, MAT);
+
+            assertThat(outcome.problems().containsKey("method"))
+                    .as(crop.id())
+                    .isEqualTo(BagFit.of(crop) != BagFit.FITS);
+        }
+        assertThat(outcome("55804", Crops.of("petunia"), ask(Method.BAG, true, null), MARCH, MAT)
+                        .problems())
+                .hasEntrySatisfying("method", said -> assertThat(said).contains("fine as dust", "Sow it in cells"));
+    }
+
+    @Test
+    void lettuce_and_spinach_are_not_sent_to_a_mat_but_told_to_be_sown_at_room_temperature() {
+        for (String id : List.of("lettuce", "leaf-lettuce", "spinach")) {
+            assertThat(outcome("55804", Crops.of(id), ask(Method.CELLS, true, null), MARCH, MAT)
+                            .problems())
+                    .as(id)
+                    .hasEntrySatisfying(
+                            "heat",
+                            said -> assertThat(said).contains("needs no mat: sow it at room temperature, about 20 °C"));
+            assertThat(plan(Crops.of(id), Method.CELLS, false, null, MARCH, MAT).canBeSent())
+                    .isTrue();
+        }
+    }
+
+    @Test
+    void a_crop_of_the_cool_season_on_a_mat_is_told_what_the_mat_would_gain() {
+        // Harrington and Minges: cabbage 6 days at 20 C, 5 at 25
+        assertThat(plan(Crops.of("cabbage"), Method.CELLS, true, null, MARCH, MAT)
+                        .roomIsEnough())
+                .isEqualTo(new AskPlan.RoomIsEnough(20, 6, 5));
+        assertThat(plan(Crops.of("cabbage"), Method.CELLS, false, null, MARCH, MAT)
+                        .roomIsEnough())
+                .isNull();
+        assertThat(plan(Crops.PEPPER, Method.CELLS, true, null, MARCH, MAT).roomIsEnough())
+                .isNull();
+    }
+
+    @Test
+    void seed_that_needs_light_asks_for_a_mat_that_is_not_dark() {
+        AskPlan petunia = plan(Crops.of("petunia"), Method.CELLS, true, null, MARCH, mat(LightAbove.NONE));
+        AskPlan lit = plan(Crops.of("petunia"), Method.CELLS, true, null, MARCH, mat(LightAbove.LAMP));
+        AskPlan pepper = plan(Crops.PEPPER, Method.CELLS, true, null, MARCH, mat(LightAbove.NONE));
+
+        assertThat(java.util.Objects.requireNonNull(petunia.wish()).needsLight()).isTrue();
+        assertThat(petunia.offers()).isEmpty();
+        assertThat(petunia.noSpace()).contains("needs light to come up", "lies in the dark");
+        assertThat(petunia.canBeSent()).isTrue();
+        assertThat(AskPlanner.request(petunia, new UUID(5, 5)).orElseThrow().needsLight())
+                .isTrue();
+        assertThat(lit.offers()).isNotEmpty();
+        assertThat(pepper.offers()).isNotEmpty();
+    }
+
+    private static MatSpace mat(LightAbove light) {
+        return new MatSpace(
+                new UUID(0, 3), "M3", "Garage", new Thermostat(18, 34), 26, light, List.of(new UUID(3, 1)));
     }
 
     @Test
