@@ -21,7 +21,7 @@ final class EmergenceTable {
 
     private static final String NOTHING_GREW = "NG";
     /** Where the table of days says NG, one or two seedlings of a hundred in the other are no sign that seed comes up. */
-    private static final double NEXT_TO_NOTHING = 0.02;
+    static final double NEXT_TO_NOTHING = 0.02;
 
     private final Map<String, NavigableMap<Double, TestedCell>> cells = new LinkedHashMap<>();
 

@@ -19,12 +19,17 @@ public enum HeatNeed {
     private static final double GOOD_SHARE = 0.9;
 
     public static HeatNeed of(Crop crop, TemperatureResponse response) {
-        SeedTreatment treatment = crop.treatment();
-        if (treatment.has(SeedTrait.Kind.SLEEPS_ABOVE) || treatment.has(SeedTrait.Kind.FEWER_ABOVE)) {
+        if (isKeptOffMats(crop)) {
             return NO_MAT;
         }
-        boolean cool = !crop.hardiness().frostKills() || treatment.has(SeedTrait.Kind.COMES_UP_AT);
+        boolean cool = !crop.hardiness().frostKills() || crop.treatment().has(SeedTrait.Kind.COMES_UP_AT);
         return cool && isWarmEnough(response) ? ROOM_IS_ENOUGH : MAT;
+    }
+
+    /** Whether its seed bears no mat. */
+    public static boolean isKeptOffMats(Crop crop) {
+        SeedTreatment treatment = crop.treatment();
+        return treatment.has(SeedTrait.Kind.SLEEPS_ABOVE) || treatment.has(SeedTrait.Kind.FEWER_ABOVE);
     }
 
     private static boolean isWarmEnough(TemperatureResponse response) {

@@ -5,9 +5,11 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import warmshelf.crop.BagFit;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropFigure;
 import warmshelf.crop.Emergence;
+import warmshelf.crop.HeatNeed;
 import warmshelf.crop.TemperatureResponse;
 import warmshelf.crop.TreatmentWords;
 import warmshelf.words.Units;
@@ -46,6 +48,15 @@ public record CropAtStep(Crop crop, List<Fact> facts, Source source) {
         facts.add(new Fact("Comfortable", comfortable + days(response, units)));
         depth(crop, units).ifPresent(words -> facts.add(new Fact("Depth", words)));
         light(crop).ifPresent(words -> facts.add(new Fact("Light", words)));
+        if (HeatNeed.isKeptOffMats(crop)) {
+            facts.add(new Fact(
+                    "Mat", "none: room temperature, about %s or cooler".formatted(units.temperature(HeatNeed.ROOM_C))));
+        }
+        switch (BagFit.of(crop)) {
+            case TOO_FINE -> facts.add(new Fact("Bag", "none: the seed is too fine to be moved"));
+            case ROOTS_STAY -> facts.add(new Fact("Bag", "none: its roots bear no moving"));
+            case FITS -> {}
+        }
         String treatment = new TreatmentWords(units).of(crop.treatment());
         if (!treatment.isEmpty()) {
             facts.add(new Fact("Before sowing", treatment));
@@ -78,7 +89,7 @@ public record CropAtStep(Crop crop, List<Fact> facts, Source source) {
 
     private static Optional<String> light(Crop crop) {
         return switch (crop.light()) {
-            case NEEDED -> Optional.of("light helps it come up");
+            case NEEDED -> Optional.of("needs light to come up: a lamp or daylight, from sowing on");
             case DARK -> Optional.of("keep it dark until it is up: cover it well");
             case INDIFFERENT -> Optional.of("comes up in light and in the dark");
             case NOT_KNOWN -> Optional.empty();

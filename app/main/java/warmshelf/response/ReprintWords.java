@@ -24,7 +24,7 @@ final class ReprintWords {
         String each = disagreement.printed().stream()
                 .map(print -> "“%s”".formatted(words(print)))
                 .collect(Collectors.joining(", another "));
-        return "At %s one print of the trials says %s; we use the first.".formatted(at, each);
+        return "At %s one print of the trials says %s; we use “%s”.".formatted(at, each, words(disagreement.used()));
     }
 
     private static String words(Print print) {

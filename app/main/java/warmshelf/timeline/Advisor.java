@@ -8,6 +8,7 @@ import warmshelf.crop.BagFit;
 import warmshelf.crop.CelsiusRange;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropHazard;
+import warmshelf.crop.HeatNeed;
 import warmshelf.crop.Method;
 import warmshelf.crop.UsualSowing;
 import warmshelf.guide.Advice;
@@ -45,7 +46,9 @@ public record Advisor(Crop crop, Method method, CelsiusRange comfortable, Set<Cr
                 "ownPot",
                 UsualSowing.of(crop).isPresent(),
                 "warmth",
-                units.temperatureRange(comfortable.low(), comfortable.high()),
+                HeatNeed.isKeptOffMats(crop)
+                        ? "room temperature, about %s or cooler".formatted(units.temperature(HeatNeed.ROOM_C))
+                        : units.temperatureRange(comfortable.low(), comfortable.high()),
                 "onSurface",
                 crop.light().isNeeded(),
                 "depth",

@@ -159,8 +159,9 @@ final class TimelinePlan {
             notes.add(ProspectWords.instead(
                     question.crop().name(), question.units().temperature(question.matC()), comfortable(), there));
         } else if (there instanceof Prospect.Timed timed && timed.basis() == Prospect.Basis.PUBLISHED_RANGE) {
-            notes.add("How long it takes at %s was not tested: the days are reckoned from the nearest temperature that was, and may be half or twice as many."
-                    .formatted(question.units().temperature(question.matC())));
+            notes.add(
+                    "How long it takes at %s was not tested: the days are reckoned from the nearest temperature that was, and may be half or twice as many."
+                            .formatted(question.units().temperature(question.matC())));
         }
     }
 

@@ -38,7 +38,8 @@ class SeedNeedsTest {
         assertThat(needLight()).containsAll(tables).hasSize(20);
         // Iowa 2017 and 2023 have these covered
         assertThat(needLight())
-                .doesNotContain("tomato", "pepper", "pepper-very-hot", "eggplant", "zinnia", "marigold", "pansy", "celosia");
+                .doesNotContain(
+                        "tomato", "pepper", "pepper-very-hot", "eggplant", "zinnia", "marigold", "pansy", "celosia");
     }
 
     private static Set<String> needLight() {

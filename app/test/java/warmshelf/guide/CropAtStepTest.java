@@ -17,10 +17,12 @@ class CropAtStepTest {
     void seed_of_lettuce_is_told_its_warmth_depth_light_and_what_puts_it_to_sleep() {
         assertThat(facts(Topic.SOW, "lettuce", Articles.US))
                 .extracting(CropAtStep.Fact::name)
-                .containsExactly("Comfortable", "Depth", "Light", "Before sowing");
+                .containsExactly("Comfortable", "Depth", "Light", "Mat", "Before sowing");
+        assertThat(words("Mat", "lettuce", Articles.US)).isEqualTo("none: room temperature, about 68 °F or cooler");
         assertThat(words("Depth", "lettuce", Articles.US))
                 .isEqualTo("0.25 in, or on the surface under a dusting of vermiculite, for the light");
-        assertThat(words("Light", "lettuce", Articles.US)).isEqualTo("light helps it come up");
+        assertThat(words("Light", "lettuce", Articles.US))
+                .isEqualTo("needs light to come up: a lamp or daylight, from sowing on");
         assertThat(words("Before sowing", "lettuce", Articles.US))
                 .isEqualTo("Above about 80 °F it falls asleep instead of coming up: keep it cooler.");
         assertThat(words("Before sowing", "lettuce", Articles.METRIC)).contains("Above about 27 °C");

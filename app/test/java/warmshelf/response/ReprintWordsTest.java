@@ -23,11 +23,16 @@ class ReprintWordsTest {
     @Test
     void a_cell_that_one_print_leaves_empty_is_told_in_words() {
         assertThat(words("eggplant", US))
-                .contains("At 59 °F one print of the trials says “not tested”, another “13 days”; we use the first.");
+                .contains(
+                        "At 59 °F one print of the trials says “not tested”, another “13 days”; we use “not tested”.");
         assertThat(words("pepper", Units.METRIC))
                 .containsExactly(
                         "At 10 °C one print of the trials says “nothing came up”, another “1 % came up, in days"
-                                + " not given”; we use the first.");
+                                + " not given”; we use “nothing came up”.");
+        assertThat(words("celery", Units.METRIC))
+                .containsExactly(
+                        "At 25 °C one print of the trials says “nothing came up”, another “65 % came up, in days"
+                                + " not given”; we use “65 % came up, in days not given”.");
     }
 
     @Test

@@ -211,7 +211,8 @@ class AskPlannerTest {
         AskPlan lit = plan(Crops.of("petunia"), Method.CELLS, true, null, MARCH, mat(LightAbove.LAMP));
         AskPlan pepper = plan(Crops.PEPPER, Method.CELLS, true, null, MARCH, mat(LightAbove.NONE));
 
-        assertThat(java.util.Objects.requireNonNull(petunia.wish()).needsLight()).isTrue();
+        assertThat(java.util.Objects.requireNonNull(petunia.wish()).needsLight())
+                .isTrue();
         assertThat(petunia.offers()).isEmpty();
         assertThat(petunia.noSpace()).contains("needs light to come up", "lies in the dark");
         assertThat(petunia.canBeSent()).isTrue();
@@ -222,8 +223,7 @@ class AskPlannerTest {
     }
 
     private static MatSpace mat(LightAbove light) {
-        return new MatSpace(
-                new UUID(0, 3), "M3", "Garage", new Thermostat(18, 34), 26, light, List.of(new UUID(3, 1)));
+        return new MatSpace(new UUID(0, 3), "M3", "Garage", new Thermostat(18, 34), 26, light, List.of(new UUID(3, 1)));
     }
 
     @Test
