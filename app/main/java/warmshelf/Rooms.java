@@ -40,6 +40,9 @@ import warmshelf.group.SessionStore;
 import warmshelf.group.SignInPages;
 import warmshelf.guide.GuidePages;
 import warmshelf.handbook.HandbookPages;
+import warmshelf.harvest.HarvestNews;
+import warmshelf.harvest.HarvestPages;
+import warmshelf.harvest.HarvestStore;
 import warmshelf.label.CodePages;
 import warmshelf.leaving.LeavingRoom;
 import warmshelf.photo.PacketPhotoPages;
@@ -123,27 +126,33 @@ final class Rooms {
         // Asking, placing and the daily round stand on the same stores.
         SowingStores stores = SowingStores.over(database, audit, frost, crops);
         PhotoStore photos = new PhotoStore(database, audit);
+        HarvestStore harvests = new HarvestStore(database, audit);
         OfferStore offers = new OfferStore(database, audit, stores.lots(), stores.balances());
         pages.addAll(SeedRoom.pages(
-                stores.lots(), stores.balances(), offers, stores.use(), crops, ownCrops.varieties(), photos));
+                stores.lots(), stores.balances(), offers, stores.use(), crops, ownCrops.varieties(), photos, harvests));
         pages.add(new PacketPhotoPages(photos, stores.lots()));
         pages.add(new SetPointPages(database, stores.stays()));
         PlanRoom plans = new PlanRoom(stores);
-        pages.addAll(SowingRoom.pages(stores, plans.ownSowings()));
+        pages.addAll(SowingRoom.pages(stores, plans.ownSowings(), harvests));
         pages.add(new GuidePages(crops));
         pages.add(new CropPages(crops, stores.emergence(), stores.sowings()));
         pages.add(new OwnCropPages(crops, ownCrops));
         pages.add(new VarietyPages(crops, ownCrops.varieties()));
         pages.add(new SupplyPages(stores));
+        pages.add(new HarvestPages(harvests, crops));
         SeasonStore seasons = new SeasonStore(database.sql(), stores.sowings(), stores.entries());
-        pages.add(new SeasonFindingPages(seasons, crops));
+        pages.add(new SeasonFindingPages(seasons, crops, harvests));
         pages.add(new SeasonCsvPages(seasons));
         pages.addAll(RequestRoom.pages(stores, plans.requests()));
         pages.addAll(StayRoom.pages(stores));
         RoundStore rounds = CheckRoom.rounds(stores);
         DutyRoom duty = new DutyRoom(database, audit, rounds);
         Aside today = Aside.of(
-                plans.today(), new MatAlarmNews(new MatAlarmStore(database)), duty.today(), new SeedNews(stores));
+                plans.today(),
+                new MatAlarmNews(new MatAlarmStore(database)),
+                duty.today(),
+                new SeedNews(stores),
+                new HarvestNews(harvests));
         pages.addAll(CheckRoom.pages(stores, rounds, today, clock));
         pages.addAll(duty.pages());
         LeavingRoom leaving = new LeavingRoom(database, audit, members, stores, duty.duties());

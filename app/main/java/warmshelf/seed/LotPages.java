@@ -24,6 +24,7 @@ final class LotPages implements Pages {
     private final LotUse use;
     private final CropCatalogue crops;
     private final PacketPictures pictures;
+    private final GrownBefore grown;
 
     LotPages(
             LotStore lots,
@@ -31,13 +32,15 @@ final class LotPages implements Pages {
             OfferStore offers,
             LotUse use,
             CropCatalogue crops,
-            PacketPictures pictures) {
+            PacketPictures pictures,
+            GrownBefore grown) {
         this.lots = lots;
         this.balances = balances;
         this.offers = offers;
         this.use = use;
         this.crops = crops;
         this.pictures = pictures;
+        this.grown = grown;
     }
 
     @Override
@@ -51,12 +54,14 @@ final class LotPages implements Pages {
      * The lot with both its forms.
      *
      * @param origin the lot of which it was taken
+     * @param grown what growers said of the variety; empty where nobody has
      * @param degree the sign of the visitor's temperatures
      */
     private record ShownPage(
             LotPage page,
             List<PacketPictures.PacketPicture> pictures,
             Optional<Lot> origin,
+            String grown,
             TestForm testForm,
             RecountForm recountForm,
             List<Choice> sources,
@@ -86,6 +91,7 @@ final class LotPages implements Pages {
                         balance.offered() > 0 && !visitor.memberId().equals(lot.ownerId())),
                 pictures.of(lot.id()),
                 offers.origin(lot.id()),
+                grown.words(lot.cropId(), lot.variety()),
                 test,
                 recount,
                 KeepingForm.SOURCES,

@@ -16,11 +16,12 @@ public final class SeedRoom {
             LotUse use,
             CropCatalogue crops,
             VarietyStore varieties,
-            PacketPictures pictures) {
+            PacketPictures pictures,
+            GrownBefore grown) {
         return List.of(
                 new SeedBoxPages(lots, balances, use, crops),
                 new NewLotPages(lots, crops, varieties),
-                new LotPages(lots, balances, offers, use, crops, pictures),
+                new LotPages(lots, balances, offers, use, crops, pictures, grown),
                 new OfferPages(lots, offers, balances, crops),
                 new SharingPages(lots, balances, crops));
     }

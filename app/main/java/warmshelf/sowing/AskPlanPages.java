@@ -8,6 +8,7 @@ import java.util.Map;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.crop.Hardiness;
 import warmshelf.frost.garden.AcceptedRiskStore;
+import warmshelf.seed.GrownBefore;
 import warmshelf.seed.LotBalanceStore;
 import warmshelf.web.Pages;
 import warmshelf.web.Respond;
@@ -22,14 +23,17 @@ final class AskPlanPages implements Pages {
     private final SowingPlanner planner;
     private final LotBalanceStore balances;
     private final AcceptedRiskStore risks;
+    private final GrownBefore grown;
 
-    AskPlanPages(AskPlanView plans, AskFormView forms, SowingStores stores, AcceptedRiskStore risks) {
+    AskPlanPages(
+            AskPlanView plans, AskFormView forms, SowingStores stores, AcceptedRiskStore risks, GrownBefore grown) {
         this.plans = plans;
         this.forms = forms;
         this.crops = stores.crops();
         this.planner = stores.planner();
         this.balances = stores.balances();
         this.risks = risks;
+        this.grown = grown;
     }
 
     @Override
@@ -51,6 +55,7 @@ final class AskPlanPages implements Pages {
      * What would come of a request.
      *
      * @param instead what is still in time, where this is not
+     * @param grown what growers said of the variety; empty where nobody has
      * @param typed what was asked for, to be sent on
      * @param changeAddress back to the form
      * @param roomAddress the same plan at room temperature
@@ -59,6 +64,7 @@ final class AskPlanPages implements Pages {
             AskPlan plan,
             List<StepLine> steps,
             List<StillInTime.Other> instead,
+            String grown,
             Map<String, String> typed,
             String changeAddress,
             String roomAddress) {}
@@ -73,6 +79,7 @@ final class AskPlanPages implements Pages {
                         crops,
                         visitor.units()),
                 plan.canBeSent() ? List.of() : instead(visitor, plan),
+                grown.words(plan.asking().crop().id(), plan.ask().variety()),
                 firstOfEach(ctx.queryParamMap()),
                 "/ask?" + ctx.queryString(),
                 "/ask/plan?" + String.valueOf(ctx.queryString()).replace("heat=warm", "heat=room"));

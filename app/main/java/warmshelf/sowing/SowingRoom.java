@@ -4,6 +4,7 @@ import java.util.List;
 import warmshelf.frost.garden.AcceptedRiskStore;
 import warmshelf.photo.PhotoPages;
 import warmshelf.photo.PhotoStore;
+import warmshelf.seed.GrownBefore;
 import warmshelf.web.Aside;
 import warmshelf.web.Pages;
 
@@ -11,7 +12,7 @@ import warmshelf.web.Pages;
 public final class SowingRoom {
     private SowingRoom() {}
 
-    public static List<Pages> pages(SowingStores stores, Aside aside) {
+    public static List<Pages> pages(SowingStores stores, Aside aside, GrownBefore grown) {
         AskStore asks =
                 new AskStore(stores.database(), stores.lots(), stores.sowings(), stores.requests(), stores.claims());
         AcceptedRiskStore risks = new AcceptedRiskStore(stores.database(), stores.audit());
@@ -20,7 +21,7 @@ public final class SowingRoom {
         AskFormView forms = new AskFormView(stores);
         return List.of(
                 new AskPages(forms),
-                new AskPlanPages(plans, forms, stores, risks),
+                new AskPlanPages(plans, forms, stores, risks, grown),
                 new AskSendPages(plans, forms, asks),
                 new SeedChoicePages(stores),
                 new LotRequestPages(stores, new SeedNews(stores)),

@@ -30,6 +30,7 @@ public final class PageWalk {
             "/plans",
             "/supplies",
             "/findings",
+            "/harvest",
             "/reminders");
 
     private static final Pattern LINK = Pattern.compile("href=\"(/[^\"#]*)");

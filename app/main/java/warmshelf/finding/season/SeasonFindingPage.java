@@ -16,6 +16,7 @@ import warmshelf.words.Numbers;
  * @param mats the picture of the weeks on mats; null where nothing lay anywhere
  * @param light the same under light
  * @param energy what the mats drew at most; empty where they drew nothing
+ * @param grown what growers said in autumn, by variety
  */
 record SeasonFindingPage(
         int year,
@@ -29,7 +30,8 @@ record SeasonFindingPage(
         String energy,
         List<LooksOf> looks,
         List<String> losses,
-        List<LossLine> lossLines) {
+        List<LossLine> lossLines,
+        List<GrownLine> grown) {
 
     record CropLine(
             String id,
@@ -42,13 +44,16 @@ record SeasonFindingPage(
             int plantedOut,
             int lost) {}
 
+    /** What growers said of a variety. */
+    record GrownLine(String crop, String variety, int growers, String words) {}
+
     record HintLine(String crop, String cropId, List<String> words, String adjusted) {}
 
     record WeekLine(String monday, String mats, String light, String kilowattHours) {}
 
     record LossLine(String of, int noted, int sowings, String range) {}
 
-    static SeasonFindingPage of(SeasonFinding finding, List<Integer> seasons) {
+    static SeasonFindingPage of(SeasonFinding finding, List<Integer> seasons, List<GrownLine> grown) {
         List<SpaceWeek> weeks = finding.weeks();
         return new SeasonFindingPage(
                 finding.year(),
@@ -66,7 +71,8 @@ record SeasonFindingPage(
                         .flatMap(losses -> losses.rates().stream()
                                 .filter(rate -> rate.noted().came() > 0)
                                 .map(rate -> line(losses.by(), rate)))
-                        .toList());
+                        .toList(),
+                grown);
     }
 
     private static CropLine line(CropFinding found) {

@@ -6,6 +6,8 @@ import java.util.Arrays;
 import java.util.List;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
+import warmshelf.harvest.HarvestStore;
+import warmshelf.harvest.VarietyHarvest;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
@@ -16,10 +18,12 @@ import warmshelf.web.Visitor;
 public final class SeasonFindingPages implements Pages {
     private final SeasonStore seasons;
     private final CropCatalogue crops;
+    private final HarvestStore harvests;
 
-    public SeasonFindingPages(SeasonStore seasons, CropCatalogue crops) {
+    public SeasonFindingPages(SeasonStore seasons, CropCatalogue crops, HarvestStore harvests) {
         this.seasons = seasons;
         this.crops = crops;
+        this.harvests = harvests;
     }
 
     @Override
@@ -42,7 +46,17 @@ public final class SeasonFindingPages implements Pages {
         if (year != Visitor.of(ctx).season() && !known.contains(year)) {
             throw Refusal.notFound();
         }
-        Respond.page(ctx, "finding/season/show.peb", SeasonFindingPage.of(seasons.find(year), known));
+        Respond.page(ctx, "finding/season/show.peb", SeasonFindingPage.of(seasons.find(year), known, grown(year)));
+    }
+
+    private List<SeasonFindingPage.GrownLine> grown(int year) {
+        return VarietyHarvest.of(harvests.ofSeason(year)).stream()
+                .map(said -> new SeasonFindingPage.GrownLine(
+                        crops.find(said.cropId()).map(Crop::name).orElse(said.cropId()),
+                        said.variety(),
+                        said.growers(),
+                        said.words()))
+                .toList();
     }
 
     private void crop(Context ctx) {
