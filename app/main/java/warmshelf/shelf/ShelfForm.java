@@ -1,11 +1,15 @@
 package warmshelf.shelf;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import warmshelf.words.FormReader;
 
 /** Reads what was typed of a shelf. */
 public final class ShelfForm {
+    /** The field of the tick for a quarantine shelf. */
+    static final String QUARANTINE = "quarantine";
+
     private ShelfForm() {}
 
     /** What was typed as a draft; to be used only if the reader is ok afterwards. */
@@ -24,12 +28,16 @@ public final class ShelfForm {
         return new ShelfDraft(fromTop, litPlaces, lightWatts);
     }
 
-    static Map<String, List<String>> typed(Shelf shelf) {
-        return Map.of(
-                "fromTop", List.of(String.valueOf(shelf.fromTop())),
-                "litPlaces", List.of(String.valueOf(shelf.litPlaces().size())),
-                "lightWatts", List.of(String.valueOf(shelf.lightWatts())),
-                "version", List.of(String.valueOf(shelf.version())));
+    static Map<String, List<String>> typed(Shelf shelf, boolean quarantine) {
+        Map<String, List<String>> typed = new HashMap<>();
+        typed.put("fromTop", List.of(String.valueOf(shelf.fromTop())));
+        typed.put("litPlaces", List.of(String.valueOf(shelf.litPlaces().size())));
+        typed.put("lightWatts", List.of(String.valueOf(shelf.lightWatts())));
+        typed.put("version", List.of(String.valueOf(shelf.version())));
+        if (quarantine) {
+            typed.put(QUARANTINE, List.of("yes"));
+        }
+        return typed;
     }
 
     static Map<String, List<String>> blank(int fromTop) {

@@ -2,6 +2,8 @@ package warmshelf.shelf;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.util.UUID;
+import warmshelf.decision.Decision;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
@@ -29,7 +31,6 @@ public final class ShelfPages implements Pages {
         routes.post("/sites/racks/{id}/shelves", this::addShelf, Role.COORDINATOR);
         routes.get("/sites/shelves/{id}/change", this::shelfAsItIs, Role.COORDINATOR);
         routes.post("/sites/shelves/{id}/change", this::changeShelf, Role.COORDINATOR);
-        routes.post("/sites/shelves/{id}/quarantine", this::nameQuarantine, Role.COORDINATOR);
     }
 
     private void newShelf(Context ctx) {
@@ -42,41 +43,43 @@ public final class ShelfPages implements Pages {
         Rack rack = shelving.rack(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
         ShelvingEditPage page = addShelfPage(rack, new FormReader(ctx.formParamMap()));
         ShelfDraft draft = ShelfForm.read(page.form());
+        UUID by = Visitor.of(ctx).memberId();
         ShelvingEditPages.give(
                 ctx,
                 page,
-                () -> shelves.add(rack.id(), draft, Visitor.of(ctx).memberId()),
+                () -> withUse(shelves.add(rack.id(), draft, by), page, by),
                 "Shelf %d of rack %s is added.".formatted(draft.fromTop(), rack.name()));
     }
 
     private void shelfAsItIs(Context ctx) {
         Shelf shelf = shelf(ctx);
-        ShelvingEditPages.show(ctx, changeShelfPage(shelf, new FormReader(ShelfForm.typed(shelf))));
+        ShelvingEditPages.show(
+                ctx,
+                changeShelfPage(
+                        shelf,
+                        new FormReader(
+                                ShelfForm.typed(shelf, quarantine.shelves().contains(shelf.id())))));
     }
 
     private void changeShelf(Context ctx) {
         Shelf shelf = shelf(ctx);
         ShelvingEditPage page = changeShelfPage(shelf, new FormReader(ctx.formParamMap()));
         ShelfDraft draft = ShelfForm.read(page.form());
+        UUID by = Visitor.of(ctx).memberId();
         int version = ShelvingEditPages.version(page);
         ShelvingEditPages.give(
                 ctx,
                 page,
-                () -> shelves.change(shelf.id(), version, draft, Visitor.of(ctx).memberId()),
+                () -> withUse(shelves.change(shelf.id(), version, draft, by), page, by),
                 "Shelf %d is changed.".formatted(draft.fromTop()));
     }
 
-    private void nameQuarantine(Context ctx) {
-        Shelf shelf = shelf(ctx);
-        boolean named = new FormReader(ctx.formParamMap()).ticked("quarantine");
-        quarantine.name(shelf.id(), named, Visitor.of(ctx).memberId());
-        Respond.seeOther(
-                ctx,
-                "/sites",
-                named
-                        ? "Shelf %d is a quarantine shelf now: nothing is planned or offered there. What lies there stays."
-                                .formatted(shelf.fromTop())
-                        : "Shelf %d is a shelf like others again.".formatted(shelf.fromTop()));
+    /** What was ticked of its use is kept with the shelf. */
+    private Decision<UUID> withUse(Decision<UUID> kept, ShelvingEditPage page, UUID by) {
+        if (kept instanceof Decision.Done<UUID> done) {
+            quarantine.name(done.value(), page.form().ticked(ShelfForm.QUARANTINE), by);
+        }
+        return kept;
     }
 
     private Shelf shelf(Context ctx) {
