@@ -29,13 +29,20 @@ public final class Slips {
                                 Counted.weeks(crop.weeksIndoorsMin(), crop.weeksIndoorsMax()))));
     }
 
-    /** The days on which to do that in one garden; empty where the timeline has them not. */
+    /** The days on which to do that in one garden, or that it is too late for roots; empty where the timeline has them not. */
     public static Optional<String> dates(Timeline timeline, Units units) {
         Optional<TimelineStep> roots = timeline.step(Step.LAY_ROOTS);
         Optional<TimelineStep> slips = timeline.step(Step.CUT_SLIPS);
         Optional<TimelineStep> out = timeline.step(Step.PLANT_OUT);
         if (roots.isEmpty() || slips.isEmpty() || out.isEmpty()) {
             return Optional.empty();
+        }
+        if (timeline.verdict() == Verdict.TOO_LATE) {
+            return Optional.of(Advice.in(units)
+                    .say(
+                            Advice.stepFile("slips"),
+                            "too late",
+                            Map.of("out", DayWords.dayOfMonth(out.get().ideal()))));
         }
         return Optional.of(Advice.in(units)
                 .say(

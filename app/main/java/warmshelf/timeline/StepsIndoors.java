@@ -63,19 +63,21 @@ record StepsIndoors(
     }
 
     private void addChill(StepList steps, DateWindow sowing, ColdSpell cold) {
-        DateWindow days = cold.before(sowing);
-        LocalDate chilled = question.seen().chilled();
         steps.add(
                 Step.CHILL,
-                question.seen().sown() == null ? days.notBefore(question.today()) : days,
+                notInThePast(cold.before(sowing), sowing),
                 cold.why(question, sowing.ideal()),
-                chilled);
+                question.seen().chilled());
+    }
+
+    /** Days before a sowing that is still to come; those of one that comes too late stay as they would have been. */
+    private DateWindow notInThePast(DateWindow days, DateWindow sowing) {
+        boolean planned = question.seen().sown() == null && !sowing.ideal().isBefore(question.today());
+        return planned ? days.notBefore(question.today()) : days;
     }
 
     private DateWindow soak(DateWindow sowing) {
-        DateWindow evenings = sowing.plusDays(-1);
-        boolean planned = question.seen().sown() == null && !sowing.ideal().isBefore(question.today());
-        return planned ? evenings.notBefore(question.today()) : evenings;
+        return notInThePast(sowing.plusDays(-1), sowing);
     }
 
     private void addFirstLook(StepList steps, DateWindow sowing) {

@@ -58,6 +58,16 @@ class ColdSpellTest {
     }
 
     @Test
+    void a_plan_that_comes_too_late_is_shown_as_it_would_have_been() {
+        Timeline late =
+                Asked.of(LAVENDER, 20, MAY_24).on(LocalDate.of(2027, 8, 20)).answered();
+
+        assertThat(late.verdict()).isEqualTo(Verdict.TOO_LATE);
+        assertThat(late.step(Step.CHILL).orElseThrow().ideal())
+                .isEqualTo(Asked.of(LAVENDER, 20, MAY_24).step(Step.CHILL).ideal());
+    }
+
+    @Test
     void seed_in_the_cold_is_not_sown_before_its_weeks_are_over() {
         LocalDate chilled = LocalDate.of(2027, 3, 20);
         Seen seen = new Seen(chilled, null, null, null, null, null, null, null, null, null, null, null, null);

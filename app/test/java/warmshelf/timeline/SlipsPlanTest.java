@@ -51,6 +51,18 @@ class SlipsPlanTest {
     }
 
     @Test
+    void where_it_is_too_late_for_roots_slips_are_to_be_bought() {
+        Timeline inTime = Asked.of(SWEET_POTATO, 26, MAY_24).answered();
+        Timeline late =
+                Asked.of(SWEET_POTATO, 26, MAY_24).on(LocalDate.of(2027, 9, 1)).answered();
+
+        assertThat(Slips.dates(inTime, Units.METRIC))
+                .contains("In your garden: lay roots about 19 April, cut slips about 28 May, plant out about 7 June.");
+        assertThat(late.verdict()).isEqualTo(Verdict.TOO_LATE);
+        assertThat(Slips.dates(late, Units.METRIC).orElseThrow()).contains("too late to lay roots: plant bought slips");
+    }
+
+    @Test
     void roots_laid_late_give_their_slips_later() {
         LocalDate today = LocalDate.of(2027, 4, 24);
 
