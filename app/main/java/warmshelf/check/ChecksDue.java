@@ -44,7 +44,7 @@ public final class ChecksDue {
     private static List<Check> beforeSowing(LocalDate today, Subject subject) {
         Optional<LocalDate> sowOn = sowingDay(subject);
         if (sowOn.isEmpty() || today.isBefore(sowOn.get().minusDays(1))) {
-            return inTheCold(today, subject, sowOn);
+            return inTheCold(today, subject);
         }
         boolean soaks = subject.step(Step.SOAK).isPresent()
                 && subject.progress().stage().compareTo(SowingStage.SOAKED) < 0;
@@ -55,24 +55,31 @@ public final class ChecksDue {
     }
 
     /** Seed that wants cold is put into it so long before its sowing, and looked at once a week from then on. */
-    private static List<Check> inTheCold(LocalDate today, Subject subject, Optional<LocalDate> sowOn) {
+    private static List<Check> inTheCold(LocalDate today, Subject subject) {
         LocalDate chilled = subject.progress().seen().chilled();
-        LocalDate last = subject.progress().lastLookOn();
-        if (chilled != null && last != null) {
-            LocalDate next = last.plusDays(DAYS_BETWEEN_LOOKS_IN_THE_COLD);
+        LocalDate looked = subject.progress().lastLookOn();
+        if (chilled != null && looked != null) {
+            LocalDate next = looked.plusDays(DAYS_BETWEEN_LOOKS_IN_THE_COLD);
             return today.isBefore(next)
                     ? List.of()
                     : List.of(check(today, CheckKind.CHILL_LOOK, next, subject, late(today, next)));
         }
-        return subject
-                .step(Step.CHILL)
-                .map(step -> sowOn.flatMap(day ->
-                                ColdSpell.of(subject.sowing().crop()).map(cold -> day.minusDays(cold.usualDays())))
-                        .orElse(step.ideal()))
-                .filter(day -> !today.isBefore(day))
-                .map(day -> check(today, CheckKind.CHILL, day, subject, late(today, day)))
-                .stream()
-                .toList();
+        Optional<TimelineStep> step = subject.step(Step.CHILL);
+        Optional<ColdSpell> cold = ColdSpell.of(subject.sowing().crop());
+        if (step.isEmpty() || cold.isEmpty()) {
+            return List.of();
+        }
+        // What has its place is sown on the day it gets it; the rest on the day that suits best.
+        Stay stay = subject.stay();
+        LocalDate day = stay == null
+                ? step.get().ideal()
+                : stay.from().minusDays(cold.get().usualDays());
+        LocalDate last = stay == null
+                ? step.get().latest()
+                : stay.from().minusWeeks(cold.get().least());
+        return today.isBefore(day)
+                ? List.of()
+                : List.of(check(today, CheckKind.CHILL, day, subject, late(today, last)));
     }
 
     /** A placed sowing starts with its stay; one that needs no mat on its ideal day; one still waiting not at all. */
