@@ -108,9 +108,23 @@ class HeldRackPagesTest {
 
     @Test
     void to_a_quarantine_shelf_it_may_go_and_nothing_is_offered_there() {
-        Answer named =
-                cellar.coordinator().post("/sites/shelves/" + lastShelf() + "/quarantine", Map.of("quarantine", "yes"));
-        assertThat(named.location()).isEqualTo("/sites");
+        String change = "/sites/shelves/" + lastShelf() + "/change";
+        Answer named = cellar.coordinator()
+                .post(
+                        change,
+                        Map.of(
+                                "fromTop",
+                                "1",
+                                "litPlaces",
+                                "0",
+                                "lightWatts",
+                                "0",
+                                "version",
+                                "1",
+                                "quarantine",
+                                "yes"));
+        assertThat(named.status()).as(named.text()).isEqualTo(303);
+        assertThat(cellar.coordinator().get(change).body()).containsPattern("name=\"quarantine\"[^>]*checked");
         assertThat(cellar.coordinator().get("/sites").text()).contains("Shelf 1, the top one: quarantine");
         String another = cellar.ask(Cellar.peppers());
 
