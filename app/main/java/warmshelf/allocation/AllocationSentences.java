@@ -43,4 +43,12 @@ interface AllocationSentences {
     String unbearable(String temperature, String grower, String variety, String day, String likes);
 
     String takenMeanwhile();
+
+    String noMatInBand(String band);
+
+    String allDark(String band);
+
+    String allTaken(String first, String last);
+
+    String tooLateToStart(String latest);
 }

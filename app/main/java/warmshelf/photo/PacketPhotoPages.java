@@ -1,12 +1,16 @@
 package warmshelf.photo;
 
+import static warmshelf.photo.PhotoSentences.SAY;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.io.IOException;
 import java.util.Set;
 import java.util.UUID;
+import warmshelf.decision.Decision;
 import warmshelf.seed.Lot;
 import warmshelf.seed.LotStore;
+import warmshelf.web.Decisions;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
@@ -55,7 +59,7 @@ public final class PacketPhotoPages implements Pages {
         Lot lot = SentFile.id(form, "lot").flatMap(lots::find).orElseThrow(Refusal::notFound);
         Visitor visitor = Visitor.of(ctx);
         if (!lot.mayBeChangedBy(visitor.memberId(), visitor.coordinator())) {
-            throw Refusal.forbidden("Only the owner of this seed or a coordinator can add a photo of its packet.");
+            throw Refusal.forbidden(SAY.mayNotAddToLot());
         }
         return lot;
     }
@@ -66,20 +70,15 @@ public final class PacketPhotoPages implements Pages {
         try {
             UUID id = SentFile.id(form, "id").orElseGet(UUID::randomUUID);
             Picture picture = PhotoPages.sentWith(ctx);
-            UUID by = Visitor.of(ctx).memberId();
-            switch (photos.add(id, PhotoSubject.LOT, lot.id(), picture, by)) {
-                case ADDED, THERE_BEFORE -> {
-                    Respond.seeOther(ctx, "/seeds/" + lot.id(), "The photo is kept with the lot.");
-                    return;
-                }
-                case ID_IN_USE -> form.refuse("file", PhotoPages.ID_IN_USE);
-                case NO_SUBJECT -> throw Refusal.notFound();
-                case ENOUGH ->
-                    form.refuse(
-                            "file",
-                            "There are %d photos of this packet already; take one out first."
-                                    .formatted(PhotoSubject.LOT.most()));
+            Visitor visitor = Visitor.of(ctx);
+            Decision<PhotoStore.Keeping> decision =
+                    photos.add(id, PhotoSubject.LOT, lot.id(), picture, visitor.memberId());
+            if (!(decision instanceof Decision.Refused)) {
+                Decisions.doneOr(decision, visitor.units());
+                Respond.seeOther(ctx, "/seeds/" + lot.id(), SAY.keptWithLot());
+                return;
             }
+            form.refuse("file", Decisions.words(decision, visitor.units()));
         } catch (Shrink.Unfit unfit) {
             form.refuse("file", unfit.sentence());
         }
@@ -98,10 +97,9 @@ public final class PacketPhotoPages implements Pages {
         boolean mayRemove = lot.mayBeChangedBy(visitor.memberId(), visitor.coordinator())
                 || photo.by().equals(visitor.memberId());
         if (!mayRemove) {
-            throw Refusal.forbidden(
-                    "Only who added the photo, the owner of the seed or a coordinator may take it out.");
+            throw Refusal.forbidden(SAY.mayNotTakeOutOfLot());
         }
         photos.remove(PhotoSubject.LOT, photo, visitor.memberId());
-        Respond.seeOther(ctx, "/seeds/" + lot.id(), "The photo is taken out.");
+        Respond.seeOther(ctx, "/seeds/" + lot.id(), SAY.takenOut());
     }
 }

@@ -1,5 +1,7 @@
 package warmshelf.photo;
 
+import static warmshelf.photo.PhotoSentences.SAY;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
@@ -7,9 +9,10 @@ import io.javalin.http.UploadedFile;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import warmshelf.decision.Decision;
+import warmshelf.web.Decisions;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
@@ -19,8 +22,6 @@ import warmshelf.words.FormReader;
 
 /** Adding pictures, from a page or from a phone's store, showing them and taking them out. */
 public final class PhotoPages implements Pages {
-    static final String ID_IN_USE = "The photo's id was used for something else already; send it once more.";
-
     private static final String ADDRESS = "/photos";
     private static final String FROM_PHONE = "/round/photos";
     private static final int MOST_SENT = 20_000_000;
@@ -69,27 +70,21 @@ public final class PhotoPages implements Pages {
     private void add(Context ctx) throws IOException {
         FormReader form = new FormReader(ctx.formParamMap());
         PhotoStore.About about = about(form.text("entry"));
-        Optional<String> refused = keep(ctx, form, about);
-        if (refused.isPresent()) {
-            form.refuse("file", refused.get());
-            Respond.again(ctx, "photo/new.peb", new FormPage(form, about));
-            return;
-        }
-        Respond.seeOther(ctx, "/sowings/" + about.sowing(), "The photo is kept with what was seen.");
-    }
-
-    private Optional<String> keep(Context ctx, FormReader form, PhotoStore.About about) throws IOException {
         try {
             UUID id = SentFile.id(form, "id").orElseGet(UUID::randomUUID);
-            return sentence(photos.add(
-                    id,
-                    PhotoSubject.ENTRY,
-                    about.entry(),
-                    sentWith(ctx),
-                    Visitor.of(ctx).memberId()));
+            Visitor visitor = Visitor.of(ctx);
+            Decision<PhotoStore.Keeping> decision =
+                    photos.add(id, PhotoSubject.ENTRY, about.entry(), sentWith(ctx), visitor.memberId());
+            if (!(decision instanceof Decision.Refused)) {
+                Decisions.doneOr(decision, visitor.units());
+                Respond.seeOther(ctx, "/sowings/" + about.sowing(), SAY.keptWithEntry());
+                return;
+            }
+            form.refuse("file", Decisions.words(decision, visitor.units()));
         } catch (Shrink.Unfit unfit) {
-            return Optional.of(unfit.sentence());
+            form.refuse("file", unfit.sentence());
         }
+        Respond.again(ctx, "photo/new.peb", new FormPage(form, about));
     }
 
     /**
@@ -100,50 +95,42 @@ public final class PhotoPages implements Pages {
     static Picture sentWith(Context ctx) throws IOException, Shrink.Unfit {
         UploadedFile sent = ctx.uploadedFile("file");
         if (sent == null || sent.filename().isBlank()) {
-            throw new Shrink.Unfit("The photo is missing; a JPEG or PNG picture is accepted.");
+            throw new Shrink.Unfit(SAY.missing());
         }
         if (sent.size() > MOST_SENT) {
-            throw new Shrink.Unfit("The photo is %,d MB large; up to %d MB are accepted."
-                    .formatted(sent.size() / 1_000_000, MOST_SENT / 1_000_000));
+            throw new Shrink.Unfit(SAY.tooLarge(sent.size() / 1_000_000, MOST_SENT / 1_000_000));
         }
         try (InputStream content = sent.content()) {
             return Shrink.picture(content.readAllBytes());
         }
     }
 
-    /** Why it is not kept; empty when it is. */
-    private static Optional<String> sentence(PhotoStore.Keeping keeping) {
-        return switch (keeping) {
-            case ADDED, THERE_BEFORE -> Optional.empty();
-            case ID_IN_USE -> Optional.of(ID_IN_USE);
-            case NO_SUBJECT -> Optional.of("There is no such entry at a sowing.");
-            case ENOUGH ->
-                Optional.of("There are %d photos with this entry already; take one out first."
-                        .formatted(PhotoSubject.ENTRY.most()));
-        };
-    }
-
     /** A picture that waited on a phone: 200 when it is kept, 422 with a sentence when it never can be. */
     private void take(Context ctx) {
         Visitor visitor = Visitor.of(ctx);
-        SentPhoto sent = SentPhoto.read(ctx.body())
-                .orElseThrow(() ->
-                        Refusal.of(HttpStatus.BAD_REQUEST, "What was sent is no photo with 'id', 'entry' and 'jpeg'."));
+        SentPhoto sent =
+                SentPhoto.read(ctx.body()).orElseThrow(() -> Refusal.of(HttpStatus.BAD_REQUEST, SAY.notAPhoto()));
         if (!sent.member().isEmpty() && !sent.member().equals(visitor.memberId().toString())) {
             ctx.status(HttpStatus.CONFLICT).json(Map.of("otherMember", true));
             return;
         }
-        Optional<String> refused;
         try {
             Picture picture = Shrink.picture(sent.file());
-            refused = sentence(photos.add(sent.id(), PhotoSubject.ENTRY, sent.entry(), picture, visitor.memberId()));
+            Decision<PhotoStore.Keeping> decision =
+                    photos.add(sent.id(), PhotoSubject.ENTRY, sent.entry(), picture, visitor.memberId());
+            if (!(decision instanceof Decision.Done)) {
+                throw neverKept(decision.refusal()
+                        .map(why -> why.words(visitor.units()))
+                        .orElse(SAY.noSuchEntry()));
+            }
         } catch (Shrink.Unfit unfit) {
-            refused = Optional.of(unfit.sentence());
-        }
-        if (refused.isPresent()) {
-            throw Refusal.of(HttpStatus.UNPROCESSABLE_CONTENT, refused.get());
+            throw neverKept(unfit.sentence());
         }
         ctx.json(Map.of("kept", true));
+    }
+
+    private static Refusal neverKept(String sentence) {
+        return Refusal.of(HttpStatus.UNPROCESSABLE_CONTENT, sentence);
     }
 
     private void show(Context ctx) {
@@ -161,10 +148,10 @@ public final class PhotoPages implements Pages {
         Photo photo = photos.find(PhotoSubject.ENTRY, Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
         PhotoStore.About about = photos.entry(photo.of()).orElseThrow(Refusal::notFound);
         if (!mayRemove(visitor, photo, about.grower())) {
-            throw Refusal.forbidden("Only who added the photo, the sowing's grower or a coordinator may take it out.");
+            throw Refusal.forbidden(SAY.mayNotTakeOut());
         }
         photos.remove(PhotoSubject.ENTRY, photo, visitor.memberId());
-        Respond.seeOther(ctx, "/sowings/" + about.sowing(), "The photo is taken out.");
+        Respond.seeOther(ctx, "/sowings/" + about.sowing(), SAY.takenOut());
     }
 
     private static boolean mayRemove(Visitor visitor, Photo photo, UUID grower) {

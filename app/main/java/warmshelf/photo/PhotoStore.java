@@ -23,6 +23,8 @@ import org.jooq.TableField;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
 import warmshelf.db.generated.tables.records.PhotoRecord;
+import warmshelf.decision.Decision;
+import warmshelf.decision.Declined;
 import warmshelf.seed.PacketPictures;
 
 /** Keeps pictures with the entries or lots they belong to. */
@@ -35,13 +37,10 @@ public final class PhotoStore implements PacketPictures {
         this.audit = audit;
     }
 
-    /** What became of a picture that was to be kept. */
+    /** How a picture came to be kept. */
     enum Keeping {
         ADDED,
-        THERE_BEFORE,
-        ID_IN_USE,
-        NO_SUBJECT,
-        ENOUGH
+        THERE_BEFORE
     }
 
     /**
@@ -68,23 +67,27 @@ public final class PhotoStore implements PacketPictures {
      *
      * @param of the id of the entry or lot
      */
-    Keeping add(UUID id, PhotoSubject subject, UUID of, Picture picture, UUID by) {
-        Keeping keeping = database.sql().transactionResult(inside -> add(inside.dsl(), id, subject, of, picture, by));
+    Decision<Keeping> add(UUID id, PhotoSubject subject, UUID of, Picture picture, UUID by) {
+        Decision<Keeping> decision = Decision.of(
+                () -> database.sql().transactionResult(inside -> add(inside.dsl(), id, subject, of, picture, by)));
         database.flush();
-        return keeping;
+        return decision;
     }
 
     private Keeping add(DSLContext tx, UUID id, PhotoSubject subject, UUID of, Picture picture, UUID by) {
         if (held(tx, subject, of).fetchOne() == null) {
-            return Keeping.NO_SUBJECT;
+            throw Declined.missing();
         }
         Optional<Record1<UUID>> before =
                 tx.select(column(subject)).from(PHOTO).where(PHOTO.ID.eq(id)).fetchOptional();
         if (before.isPresent()) {
-            return of.equals(before.get().value1()) ? Keeping.THERE_BEFORE : Keeping.ID_IN_USE;
+            if (!of.equals(before.get().value1())) {
+                throw Declined.refused(new PhotoRefusal.IdInUse());
+            }
+            return Keeping.THERE_BEFORE;
         }
         if (tx.fetchCount(PHOTO, column(subject).eq(of).and(PHOTO.REMOVED_AT.isNull())) >= subject.most()) {
-            return Keeping.ENOUGH;
+            throw Declined.refused(new PhotoRefusal.Enough(subject));
         }
         tx.insertInto(PHOTO)
                 .set(PHOTO.ID, id)

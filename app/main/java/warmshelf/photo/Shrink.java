@@ -1,5 +1,7 @@
 package warmshelf.photo;
 
+import static warmshelf.photo.PhotoSentences.SAY;
+
 import com.drew.imaging.ImageMetadataReader;
 import com.drew.imaging.ImageProcessingException;
 import com.drew.metadata.Metadata;
@@ -89,8 +91,7 @@ final class Shrink {
     }
 
     private static Unfit notAPicture() {
-        return new Unfit("The photo could not be read; a whole JPEG or PNG picture is accepted"
-                + " (phones that save HEIC can be set to save JPEG, 'most compatible').");
+        return new Unfit(SAY.unreadable());
     }
 
     private static BufferedImage decoded(ImageReader reader) throws IOException, Unfit {
@@ -100,8 +101,7 @@ final class Shrink {
         int width = reader.getWidth(0);
         int height = reader.getHeight(0);
         if ((long) width * height > MOST_PIXELS) {
-            throw new Unfit("The photo is %,d by %,d pixels; at most %d million pixels are accepted."
-                    .formatted(width, height, MOST_PIXELS / 1_000_000));
+            throw new Unfit(SAY.tooManyPixels(width, height, MOST_PIXELS / 1_000_000));
         }
         ImageReadParam part = reader.getDefaultReadParam();
         // Twice the size that is kept is plenty to make it from, and fits into a small machine's memory.
@@ -151,7 +151,7 @@ final class Shrink {
                 }
             }
         }
-        throw new Unfit("The photo is too rich in detail to be made small; take one from nearer by.");
+        throw new Unfit(SAY.tooRich());
     }
 
     private static BufferedImage scaled(BufferedImage upright, int side) throws IOException {

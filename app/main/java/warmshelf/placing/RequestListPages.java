@@ -16,7 +16,6 @@ import warmshelf.allocation.SpaceOffer;
 import warmshelf.allocation.SpaceRequest;
 import warmshelf.allocation.SpaceWish;
 import warmshelf.decision.Decision;
-import warmshelf.sowing.AskPlanner;
 import warmshelf.sowing.History;
 import warmshelf.sowing.HistoryStore;
 import warmshelf.web.Aside;
@@ -103,7 +102,8 @@ public final class RequestListPages implements Pages {
         if (answer instanceof SpaceAnswer.Space found) {
             return new Line(history, request, found.offer(), null);
         }
-        return new Line(history, request, null, AskPlanner.sentence(((SpaceAnswer.None) answer).reason(), units));
+        return new Line(
+                history, request, null, ((SpaceAnswer.None) answer).reason().words(units));
     }
 
     private void placeAll(Context ctx) {

@@ -15,7 +15,6 @@ import warmshelf.allocation.SpaceOffer;
 import warmshelf.allocation.SpaceRequest;
 import warmshelf.allocation.SpaceWish;
 import warmshelf.decision.Decision;
-import warmshelf.sowing.AskPlanner;
 import warmshelf.sowing.History;
 import warmshelf.sowing.HistoryStore;
 import warmshelf.sowing.SeedAgain;
@@ -150,7 +149,7 @@ public final class RequestPages implements Pages {
                 request,
                 request.isWaiting() ? firstFit.offers(wish, OFFERS) : List.of(),
                 firstFit.answer(wish) instanceof SpaceAnswer.None none
-                        ? AskPlanner.sentence(none.reason(), visitor.units())
+                        ? none.reason().words(visitor.units())
                         : "",
                 form,
                 refusal,

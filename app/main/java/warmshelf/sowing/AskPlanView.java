@@ -7,6 +7,7 @@ import java.util.Optional;
 import warmshelf.allocation.SpaceStore;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
+import warmshelf.decision.Decision;
 import warmshelf.frost.garden.AcceptedRiskStore;
 import warmshelf.seed.GerminationTest;
 import warmshelf.seed.LotBalanceStore;
@@ -56,12 +57,16 @@ final class AskPlanView {
         if (ask.isEmpty()) {
             return new Reading(form.reader(), Optional.empty());
         }
-        AskPlanner.Outcome outcome = plan(visitor, ask.get());
-        outcome.problems().forEach(form.reader()::refuse);
-        return new Reading(form.reader(), Optional.ofNullable(outcome.plan()));
+        Decision<AskPlan> decision = plan(visitor, ask.get());
+        if (decision instanceof Decision.Refused<AskPlan> refused && refused.reason() instanceof AskRefusal no) {
+            form.reader().refuse(no.field(), no.words(visitor.units()));
+        }
+        return new Reading(
+                form.reader(),
+                decision instanceof Decision.Done<AskPlan> done ? Optional.of(done.value()) : Optional.empty());
     }
 
-    private AskPlanner.Outcome plan(Visitor visitor, AskForm.Ask ask) {
+    private Decision<AskPlan> plan(Visitor visitor, AskForm.Ask ask) {
         Crop crop = ask.lot() != null
                 ? crops.ofVariety(ask.lot().cropId(), ask.variety())
                 : Objects.requireNonNull(ask.packet()).crop();

@@ -8,7 +8,6 @@ import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.Band;
 import warmshelf.allocation.FirstFit;
-import warmshelf.allocation.NoSpace;
 import warmshelf.allocation.SpaceAnswer;
 import warmshelf.allocation.SpaceCalendar;
 import warmshelf.allocation.SpaceOffer;
@@ -19,6 +18,7 @@ import warmshelf.crop.Hardiness;
 import warmshelf.crop.HeatNeed;
 import warmshelf.crop.Method;
 import warmshelf.crop.ProspectWords;
+import warmshelf.decision.Decision;
 import warmshelf.seed.AgedSeed;
 import warmshelf.seed.BalanceWords;
 import warmshelf.seed.GerminationShare;
@@ -33,8 +33,7 @@ import warmshelf.timeline.Step;
 import warmshelf.timeline.Timeline;
 import warmshelf.timeline.TimelineStep;
 import warmshelf.timeline.Verdict;
-import warmshelf.words.DayWords;
-import warmshelf.words.Units;
+import warmshelf.words.Message;
 
 /** Turns an asking into a plan: seeds, dates with reasons, and where there is warm room. Pure: the board is handed in. */
 public final class AskPlanner {
@@ -66,8 +65,8 @@ public final class AskPlanner {
         this.survival = survival;
     }
 
-    /** The plan, or a sentence by field that says what stands in its way. */
-    Outcome plan(
+    /** The plan; a no is an {@link AskRefusal}, which knows the field that it is about. */
+    Decision<AskPlan> plan(
             AskForm.Ask ask,
             Crop crop,
             List<GerminationTest> tests,
@@ -76,14 +75,15 @@ public final class AskPlanner {
         if (ask.seedsPerCell() != AskForm.AS_ADVISED) {
             return planned(ask, crop, tests, balance, board);
         }
-        Outcome advised = planned(ask.withSeedsPerCell(SeedsToACell.advised().seeds()), crop, tests, balance, board);
+        Decision<AskPlan> advised =
+                planned(ask.withSeedsPerCell(SeedsToACell.advised().seeds()), crop, tests, balance, board);
         // Where that wants more seed than there is, each seed gets a cell of its own.
-        return advised.isShortOfSeed()
+        return isShortOfSeed(advised)
                 ? planned(ask.withSeedsPerCell(SeedsToACell.FEWEST), crop, tests, balance, board)
                 : advised;
     }
 
-    private Outcome planned(
+    private Decision<AskPlan> planned(
             AskForm.Ask ask,
             Crop crop,
             List<GerminationTest> tests,
@@ -91,7 +91,8 @@ public final class AskPlanner {
             SpaceCalendar board) {
         Optional<String> slips = planner.insteadOfSowing(crop);
         if (slips.isPresent()) {
-            return Outcome.refused(ask.lot() == null ? "crop" : "lot", slips.get() + slipsDates(ask, crop));
+            String instead = slips.get() + slipsDates(ask, crop);
+            return no(ask.lot() == null ? "crop" : "lot", units -> instead);
         }
         Optional<Outcome> limit = new SeedLimits(crop, planner.heatNeed(crop), planner.units()).against(ask);
         if (limit.isPresent()) {
@@ -101,30 +102,24 @@ public final class AskPlanner {
         SeedExpectation expectation = expectation(ask, crop, tests, asking.season());
         GerminationShare share = expectation.share();
         SeedPlan seeds = seeds(ask, expectation, balance);
-        SeedPlan.Problem problem = seeds.problem();
+        SeedTrouble problem = seeds.problem();
         if (problem != null) {
             return refused(problem, ask.method(), seeds.seeds());
         }
         int celsius = planner.reckonedC(crop, ask.warm());
         if (planner.emergence(asking, celsius).isEmpty()) {
-            return Outcome.refused(
-                    "heat",
-                    ProspectWords.instead(
-                            crop.name(),
-                            planner.units().temperature(celsius),
-                            planner.band(crop).words(planner.units()),
-                            planner.prospect(crop, celsius)));
+            String instead = ProspectWords.instead(
+                    crop.name(),
+                    planner.units().temperature(celsius),
+                    planner.band(crop).words(planner.units()),
+                    planner.prospect(crop, celsius));
+            return no("heat", units -> instead);
         }
         Optional<Timeline> timeline = planner.timeline(asking, celsius, today, Seen.nothing());
         if (timeline.isEmpty()) {
-            return Outcome.refused(
-                    "where",
-                    ("No frost dates are known for postcode %s (%s), so nothing can be counted back from them. Frost,"
-                                    + " in the menu, says how to make them known; or choose 'under cover' and name the day the"
-                                    + " plants go out.")
-                            .formatted(grower.postcode(), grower.country()));
+            return no("where", new AskRefusal.NoFrostDates(grower.postcode(), grower.country()));
         }
-        return Outcome.of(planOf(ask, asking, share, seeds, celsius, timeline.get(), balance, board));
+        return new Decision.Done<>(planOf(ask, asking, share, seeds, celsius, timeline.get(), balance, board));
     }
 
     private String slipsDates(AskForm.Ask ask, Crop crop) {
@@ -134,16 +129,26 @@ public final class AskPlanner {
                 .orElse("");
     }
 
-    private static Outcome refused(SeedPlan.Problem problem, Method method, int seeds) {
-        if (problem.cause() == SeedPlan.Cause.SEED) {
-            return Outcome.refused("plants", problem.sentence());
+    private static Decision<AskPlan> refused(SeedTrouble problem, Method method, int seeds) {
+        if (!(problem instanceof SeedTrouble.TooFewCells)) {
+            return no("plants", problem);
         }
         return method == Method.BAG
-                ? Outcome.refused(
-                        "plants",
-                        "%d seeds are needed, and a bag holds %d; ask for fewer plants, or in two requests."
-                                .formatted(seeds, SEEDS_IN_A_BAG))
-                : Outcome.refused("container", problem.sentence());
+                ? no("plants", new AskRefusal.BagTooSmall(seeds, SEEDS_IN_A_BAG))
+                : no("container", problem);
+    }
+
+    private static Decision<AskPlan> no(String field, Message why) {
+        return new Decision.Refused<>(new AskRefusal(field, why));
+    }
+
+    /** Whether there are fewer seeds than the plants wanted need. */
+    private static boolean isShortOfSeed(Decision<AskPlan> decision) {
+        if (decision instanceof Decision.Done<AskPlan> done) {
+            return done.value().seeds().probability() == 0;
+        }
+        return decision.refusal().orElseThrow() instanceof AskRefusal refusal
+                && refusal.field().equals("plants");
     }
 
     private AskPlan planOf(
@@ -194,24 +199,7 @@ public final class AskPlanner {
 
     private @Nullable String noSpace(SpaceWish wish, SpaceCalendar board) {
         SpaceAnswer answer = new FirstFit(board, today).answer(wish);
-        return answer instanceof SpaceAnswer.None none ? sentence(none.reason(), planner.units()) : null;
-    }
-
-    /** Why there is no space, in a sentence. */
-    public static String sentence(NoSpace reason, Units units) {
-        if (reason instanceof NoSpace.NoMatInBand none) {
-            return "No mat of the group holds " + none.band().words(units) + ".";
-        }
-        if (reason instanceof NoSpace.AllDark dark) {
-            return ("Its seed needs light to come up, and every mat that holds %s lies in the dark. A coordinator can place it"
-                            + " where it gets light another way, or say at a mat that it stands in daylight.")
-                    .formatted(dark.band().words(units));
-        }
-        if (reason instanceof NoSpace.Full full) {
-            return "Every fitting mat is taken, out of service, or set to what does not suit, for each start from %s to %s."
-                    .formatted(DayWords.day(full.first()), DayWords.day(full.last()));
-        }
-        return "The last sensible day to start was %s.".formatted(DayWords.day(((NoSpace.TooLate) reason).latest()));
+        return answer instanceof SpaceAnswer.None none ? none.reason().words(planner.units()) : null;
     }
 
     private Optional<SpaceWish> wish(AskForm.Ask ask, Asking asking, Timeline timeline, Band band) {
@@ -295,22 +283,6 @@ public final class AskPlanner {
         return ask.method() == Method.BAG
                 ? SEEDS_IN_A_BAG
                 : ask.cellsInATray() * ask.container().quarters() / 4;
-    }
-
-    /** A plan, or a problem with the field it belongs to. */
-    record Outcome(@Nullable AskPlan plan, Map<String, String> problems) {
-        /** Whether there are fewer seeds than the plants wanted need. */
-        boolean isShortOfSeed() {
-            return plan == null ? problems.containsKey("plants") : plan.seeds().probability() == 0;
-        }
-
-        static Outcome of(AskPlan plan) {
-            return new Outcome(plan, Map.of());
-        }
-
-        static Outcome refused(String field, String sentence) {
-            return new Outcome(null, Map.of(field, sentence));
-        }
     }
 
     /** What the request for space says, for a plan that asks for warmth. */

@@ -7,6 +7,7 @@ import warmshelf.seed.BalanceWords;
 import warmshelf.seed.GerminationTest;
 import warmshelf.seed.LotBalance;
 import warmshelf.words.FormReader;
+import warmshelf.words.Units;
 
 /** Another lot for a sowing that is only planned: how many seeds of it are sown, or why it does not do. */
 final class SeedChoice {
@@ -27,7 +28,7 @@ final class SeedChoice {
     }
 
     /** The seeds to sow of the lot; empty where it does not do, and the form then says why. */
-    Optional<SeedPlan> seeds(FormReader form, LotBalance balance, List<GerminationTest> evidence) {
+    Optional<SeedPlan> seeds(FormReader form, LotBalance balance, List<GerminationTest> evidence, Units units) {
         SeedPlan plan = SeedPlan.of(
                 sowing.plantsWanted(),
                 balance.lot().expectation(sowing.crop(), evidence, sowing.season()),
@@ -37,9 +38,9 @@ final class SeedChoice {
                 new BalanceWords(balance).forMember(sowing.grower().memberId()),
                 cells(),
                 form.ticked("acceptFewer"));
-        SeedPlan.Problem problem = plan.problem();
+        SeedTrouble problem = plan.problem();
         if (problem != null) {
-            form.refuse("lot", problem.sentence());
+            form.refuse("lot", problem.words(units));
             return Optional.empty();
         }
         return Optional.of(plan);

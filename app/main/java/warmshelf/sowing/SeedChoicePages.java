@@ -55,7 +55,11 @@ public final class SeedChoicePages implements Pages {
             form.refuse("lot", SAY.noLotChosen());
         }
         Decision<SeedClaimStore.Held> decision = chosen.flatMap(balance -> choice(sowing)
-                        .seeds(form, balance, stores.use().evidence(stores.lots(), balance.lot()))
+                        .seeds(
+                                form,
+                                balance,
+                                stores.use().evidence(stores.lots(), balance.lot()),
+                                Visitor.of(ctx).units())
                         .map(seeds -> stores.claims()
                                 .choose(
                                         sowing.id(),

@@ -1,5 +1,7 @@
 package warmshelf.sowing;
 
+import static warmshelf.sowing.SowingSentences.SAY;
+
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import warmshelf.seed.GerminationShare;
@@ -25,18 +27,7 @@ record SeedPlan(
         double probability,
         double expected,
         boolean testFirst,
-        @Nullable Problem problem) {
-    /** What stands in the way. */
-    enum Cause {
-        /** The seed: too little of it, or too weak. */
-        SEED,
-        /** The tray: too few cells. */
-        TRAY
-    }
-
-    /** @param sentence for whoever asked */
-    record Problem(Cause cause, String sentence) {}
-
+        @Nullable SeedTrouble problem) {
     /** Nine times in ten the plants wanted are there in the end. */
     static final double CONFIDENCE = 0.9;
 
@@ -58,9 +49,8 @@ record SeedPlan(
             @Nullable Integer seedsLeft,
             int capacity,
             boolean acceptFewer) {
-        String has = seedsLeft != null && seedsLeft == 0
-                ? "This lot is used up"
-                : "This lot has %d seeds".formatted(seedsLeft == null ? 0 : seedsLeft);
+        String has =
+                seedsLeft != null && seedsLeft == 0 ? SAY.lotUsedUp() : SAY.lotHas(seedsLeft == null ? 0 : seedsLeft);
         return of(plants, expectation, perCell, survival, seedsLeft, has, capacity, acceptFewer);
     }
 
@@ -84,15 +74,7 @@ record SeedPlan(
         Optional<SeedNeed> need =
                 SeedNeed.of(new SeedQuestion(plants, CONFIDENCE, share, survival, perCell), expectation, room);
         if (need.isEmpty()) {
-            return new SeedPlan(
-                    1,
-                    1,
-                    0,
-                    0,
-                    false,
-                    new Problem(
-                            Cause.SEED,
-                            "So little of this seed comes up that no number of seeds would do; choose another lot."));
+            return new SeedPlan(1, 1, 0, 0, false, new SeedTrouble.NextToNothingComesUp());
         }
         SeedCount needed = need.get().sow();
         if (free != null && free < needed.seeds()) {
@@ -120,11 +102,11 @@ record SeedPlan(
             SeedNeed need) {
         double expected = expected(Math.max(1, seedsLeft / perCell), share, perCell, survival);
         if (seedsLeft == 0) {
-            return new SeedPlan(1, 1, 0, 0, false, new Problem(Cause.SEED, has + "; choose another."));
+            return new SeedPlan(1, 1, 0, 0, false, new SeedTrouble.NoneLeft(has));
         }
         if (!acceptFewer && need.testFirst()) {
             return new SeedPlan(
-                    seedsLeft, 1, 0, expected, true, new Problem(Cause.SEED, testFirst(has, expected, plants)));
+                    seedsLeft, 1, 0, expected, true, new SeedTrouble.TestFirst(has, plants, Math.round(expected)));
         }
         if (!acceptFewer) {
             return new SeedPlan(
@@ -133,36 +115,17 @@ record SeedPlan(
                     0,
                     expected,
                     false,
-                    new Problem(
-                            Cause.SEED,
-                            ("%s, and %d are needed for %d plants nine times in ten. %sThat is too few: expect about"
-                                            + " %d of the %d plants. Ask for fewer plants, choose another lot, or tick 'sow what"
-                                            + " is left'.")
-                                    .formatted(
-                                            has,
-                                            need.sow().seeds(),
-                                            plants,
-                                            advice(share),
-                                            Math.round(expected),
-                                            plants)));
+                    new SeedTrouble.TooFew(
+                            has, need.sow().seeds(), plants, Math.round(expected), isLittleKnown(share)));
         }
         int cells = (seedsLeft + perCell - 1) / perCell;
         return fitted(share, seedsLeft, cells, 0, expected, need.testFirst(), capacity);
     }
 
-    private static String testFirst(String has, double expected, int plants) {
-        return ("%s. Its age leaves so much open that nobody can say how many %d plants need: test ten first, on damp paper."
-                        + " Sown untested, expect about %d of the %d plants. Ask for fewer plants, choose another lot, or tick"
-                        + " 'sow what is left'.")
-                .formatted(has, plants, Math.round(expected), plants);
-    }
-
     /** Where next to nothing is known of the seed, doubt asks for more of it than a test would. */
-    private static String advice(GerminationShare share) {
+    private static boolean isLittleKnown(GerminationShare share) {
         ShareInterval range = share.interval(CONFIDENCE);
-        return range.high() - range.low() > LITTLE_KNOWN
-                ? "Little is known of this seed: test ten first, and fewer may do. "
-                : "";
+        return range.high() - range.low() > LITTLE_KNOWN;
     }
 
     private static SeedPlan fitted(
@@ -173,17 +136,8 @@ record SeedPlan(
             double expected,
             boolean testFirst,
             int capacity) {
-        Problem problem = cells <= capacity
-                ? null
-                : new Problem(
-                        Cause.TRAY,
-                        "%d cells are needed, and this tray has %d; choose a larger tray, smaller cells or fewer plants.%s"
-                                .formatted(
-                                        cells,
-                                        capacity,
-                                        advice(share).isEmpty()
-                                                ? ""
-                                                : " " + advice(share).strip()));
+        SeedTrouble problem =
+                cells <= capacity ? null : new SeedTrouble.TooFewCells(cells, capacity, isLittleKnown(share));
         return new SeedPlan(seeds, cells, probability, expected, testFirst, problem);
     }
 

@@ -67,4 +67,26 @@ interface SowingSentences {
     String hasItsPlace(String places);
 
     String hasItsPlaceNotLight(String places);
+
+    String nextToNothingComesUp();
+
+    String lotUsedUp();
+
+    String lotHas(int seeds);
+
+    String noneLeft(String has);
+
+    String testTenFirst(String has, int plants, long expected);
+
+    String tooFewForPlants(String has, int needed, int plants, long expected);
+
+    String tooFewLittleKnown(String has, int needed, int plants, long expected);
+
+    String tooFewCells(int cells, int capacity);
+
+    String tooFewCellsLittleKnown(int cells, int capacity);
+
+    String noFrostDates(String postcode, String country);
+
+    String bagTooSmall(int seeds, int holds);
 }

@@ -17,6 +17,7 @@ import java.util.stream.IntStream;
 import org.jooq.exception.DataAccessException;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import warmshelf.decision.Decision;
 import warmshelf.seed.LotStore;
 import warmshelf.seed.NewLot;
 import warmshelf.seed.PacketPictures.PacketPicture;
@@ -47,7 +48,7 @@ abstract class PhotoOfPacketContract extends StoreContract {
     void a_photo_is_kept_with_its_lot_who_and_when() {
         UUID id = UUID.randomUUID();
 
-        assertThat(add(id, lot)).isEqualTo(PhotoStore.Keeping.ADDED);
+        assertThat(add(id, lot)).isEqualTo(new Decision.Done<>(PhotoStore.Keeping.ADDED));
 
         assertThat(photos.of(lot)).containsExactly(new PacketPicture(id, 40, 30, tom, "Tom Okafor"));
         assertThat(photos.of(other)).isEmpty();
@@ -61,8 +62,8 @@ abstract class PhotoOfPacketContract extends StoreContract {
         UUID id = UUID.randomUUID();
         add(id, lot);
 
-        assertThat(add(id, lot)).isEqualTo(PhotoStore.Keeping.THERE_BEFORE);
-        assertThat(add(id, other)).isEqualTo(PhotoStore.Keeping.ID_IN_USE);
+        assertThat(add(id, lot)).isEqualTo(new Decision.Done<>(PhotoStore.Keeping.THERE_BEFORE));
+        assertThat(add(id, other)).isEqualTo(new Decision.Refused<>(new PhotoRefusal.IdInUse()));
         assertThat(photos.of(lot)).hasSize(1);
         assertThat(photos.of(other)).isEmpty();
     }
@@ -71,12 +72,12 @@ abstract class PhotoOfPacketContract extends StoreContract {
     void a_packet_has_two_sides_also_when_many_are_sent_at_once() throws Exception {
         ExecutorService many = Executors.newFixedThreadPool(4);
         try {
-            List<Callable<PhotoStore.Keeping>> sending = IntStream.range(0, 6)
-                    .<Callable<PhotoStore.Keeping>>mapToObj(each -> () -> add(UUID.randomUUID(), lot))
+            List<Callable<Decision<PhotoStore.Keeping>>> sending = IntStream.range(0, 6)
+                    .<Callable<Decision<PhotoStore.Keeping>>>mapToObj(each -> () -> add(UUID.randomUUID(), lot))
                     .toList();
             int kept = 0;
-            for (Future<PhotoStore.Keeping> answer : many.invokeAll(sending)) {
-                kept += answer.get() == PhotoStore.Keeping.ADDED ? 1 : 0;
+            for (Future<Decision<PhotoStore.Keeping>> answer : many.invokeAll(sending)) {
+                kept += answer.get() instanceof Decision.Done ? 1 : 0;
             }
             assertThat(kept).isEqualTo(2);
         } finally {
@@ -95,12 +96,12 @@ abstract class PhotoOfPacketContract extends StoreContract {
 
         assertThat(photos.jpeg(PhotoSubject.LOT, id)).isEmpty();
         assertThat(photos.find(PhotoSubject.LOT, id)).isEmpty();
-        assertThat(add(UUID.randomUUID(), lot)).isEqualTo(PhotoStore.Keeping.ADDED);
+        assertThat(add(UUID.randomUUID(), lot)).isEqualTo(new Decision.Done<>(PhotoStore.Keeping.ADDED));
     }
 
     @Test
     void what_does_not_exist_takes_none() {
-        assertThat(add(UUID.randomUUID(), UUID.randomUUID())).isEqualTo(PhotoStore.Keeping.NO_SUBJECT);
+        assertThat(add(UUID.randomUUID(), UUID.randomUUID())).isInstanceOf(Decision.Missing.class);
     }
 
     @Test
@@ -134,7 +135,7 @@ abstract class PhotoOfPacketContract extends StoreContract {
                 .isInstanceOf(DataAccessException.class);
     }
 
-    private PhotoStore.Keeping add(UUID id, UUID to) {
+    private Decision<PhotoStore.Keeping> add(UUID id, UUID to) {
         return photos.add(id, PhotoSubject.LOT, to, PICTURE, tom);
     }
 

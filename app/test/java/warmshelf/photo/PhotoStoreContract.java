@@ -17,6 +17,7 @@ import org.jooq.exception.DataAccessException;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import warmshelf.decision.Decision;
 import warmshelf.testing.GrowRoom;
 import warmshelf.testing.StoreContract;
 
@@ -41,7 +42,7 @@ abstract class PhotoStoreContract extends StoreContract {
     void a_photo_is_kept_with_its_entry_who_and_when() {
         UUID id = UUID.randomUUID();
 
-        assertThat(add(id, entry)).isEqualTo(PhotoStore.Keeping.ADDED);
+        assertThat(add(id, entry)).isEqualTo(new Decision.Done<>(PhotoStore.Keeping.ADDED));
 
         assertThat(photos.ofSowing(sowing).get(entry))
                 .containsExactly(new Photo(id, entry, 40, 30, room.priya(), "Priya Nair"));
@@ -56,7 +57,7 @@ abstract class PhotoStoreContract extends StoreContract {
 
         add(id, entry);
 
-        assertThat(add(id, entry)).isEqualTo(PhotoStore.Keeping.THERE_BEFORE);
+        assertThat(add(id, entry)).isEqualTo(new Decision.Done<>(PhotoStore.Keeping.THERE_BEFORE));
         assertThat(database().sql().fetchCount(PHOTO)).isEqualTo(1);
     }
 
@@ -65,22 +66,26 @@ abstract class PhotoStoreContract extends StoreContract {
         UUID id = UUID.randomUUID();
         add(id, entry);
 
-        assertThat(add(id, entry(sowing, null))).isEqualTo(PhotoStore.Keeping.ID_IN_USE);
+        assertThat(add(id, entry(sowing, null))).isEqualTo(new Decision.Refused<>(new PhotoRefusal.IdInUse()));
     }
 
     @Test
     void neither_what_does_not_exist_nor_a_mats_reading_takes_one() {
-        assertThat(add(UUID.randomUUID(), UUID.randomUUID())).isEqualTo(PhotoStore.Keeping.NO_SUBJECT);
-        assertThat(add(UUID.randomUUID(), entry(null, room.m1()))).isEqualTo(PhotoStore.Keeping.NO_SUBJECT);
+        assertThat(add(UUID.randomUUID(), UUID.randomUUID())).isInstanceOf(Decision.Missing.class);
+        assertThat(add(UUID.randomUUID(), entry(null, room.m1()))).isInstanceOf(Decision.Missing.class);
     }
 
     @Test
     void of_six_sent_to_one_entry_at_once_three_are_kept() throws Exception {
         ExecutorService phones = Executors.newFixedThreadPool(6);
         try {
-            Callable<PhotoStore.Keeping> send = () -> add(UUID.randomUUID(), entry);
-            for (Future<PhotoStore.Keeping> sent : phones.invokeAll(List.of(send, send, send, send, send, send))) {
-                assertThat(sent.get()).isIn(PhotoStore.Keeping.ADDED, PhotoStore.Keeping.ENOUGH);
+            Callable<Decision<PhotoStore.Keeping>> send = () -> add(UUID.randomUUID(), entry);
+            for (Future<Decision<PhotoStore.Keeping>> sent :
+                    phones.invokeAll(List.of(send, send, send, send, send, send))) {
+                assertThat(sent.get())
+                        .isIn(
+                                new Decision.Done<>(PhotoStore.Keeping.ADDED),
+                                new Decision.Refused<>(new PhotoRefusal.Enough(PhotoSubject.ENTRY)));
             }
         } finally {
             phones.shutdownNow();
@@ -117,12 +122,12 @@ abstract class PhotoStoreContract extends StoreContract {
         add(UUID.randomUUID(), entry);
         photos.remove(PhotoSubject.ENTRY, photos.find(PhotoSubject.ENTRY, id).orElseThrow(), room.tom());
 
-        assertThat(add(id, entry)).isEqualTo(PhotoStore.Keeping.THERE_BEFORE);
+        assertThat(add(id, entry)).isEqualTo(new Decision.Done<>(PhotoStore.Keeping.THERE_BEFORE));
         assertThat(photos.find(PhotoSubject.ENTRY, id)).isEmpty();
-        assertThat(add(UUID.randomUUID(), entry)).isEqualTo(PhotoStore.Keeping.ADDED);
+        assertThat(add(UUID.randomUUID(), entry)).isEqualTo(new Decision.Done<>(PhotoStore.Keeping.ADDED));
     }
 
-    private PhotoStore.Keeping add(UUID id, UUID to) {
+    private Decision<PhotoStore.Keeping> add(UUID id, UUID to) {
         return photos.add(id, PhotoSubject.ENTRY, to, PICTURE, room.priya());
     }
 

@@ -1,6 +1,7 @@
 package warmshelf.sowing;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static warmshelf.testing.Decided.done;
 
 import java.time.LocalDate;
 import java.util.List;
@@ -18,6 +19,7 @@ import warmshelf.crop.BagFit;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.crop.Method;
+import warmshelf.decision.Decision;
 import warmshelf.frost.evidence.FrostSource;
 import warmshelf.seed.SeedSource;
 import warmshelf.seed.Storage;
@@ -57,30 +59,25 @@ class AskPlannerTest {
 
     @Test
     void where_no_frost_is_known_a_day_under_cover_is_asked_for() {
-        AskPlanner.Outcome outcome = outcome("00000", Crops.PEPPER, ask(Method.CELLS, true, null), MARCH, MAT);
+        Decision<AskPlan> outcome = outcome("00000", Crops.PEPPER, ask(Method.CELLS, true, null), MARCH, MAT);
 
-        assertThat(outcome.plan()).isNull();
-        assertThat(outcome.problems())
-                .containsOnlyKeys("where")
-                .containsEntry(
-                        "where",
-                        "No frost dates are known for postcode 00000 (US), so nothing can be counted back from them."
-                                + " Frost, in the menu, says how to make them known; or choose 'under cover' and name the"
-                                + " day the plants go out.");
-        assertThat(outcome("00000", Crops.PEPPER, ask(Method.CELLS, true, LocalDate.of(2027, 5, 20)), MARCH, MAT)
-                        .plan())
-                .isNotNull();
+        assertThat(no(outcome).field()).isEqualTo("where");
+        assertThat(no(outcome).words(Units.METRIC))
+                .isEqualTo("No frost dates are known for postcode 00000 (US), so nothing can be counted back from them."
+                        + " Frost, in the menu, says how to make them known; or choose 'under cover' and name the"
+                        + " day the plants go out.");
+        assertThat(outcome("00000", Crops.PEPPER, ask(Method.CELLS, true, LocalDate.of(2027, 5, 20)), MARCH, MAT))
+                .isInstanceOf(Decision.Done.class);
     }
 
     @Test
     void what_is_raised_from_slips_is_refused_at_the_crop_with_what_to_do_instead() {
         Crop sweetPotato = Crops.of("sweet-potato");
 
-        AskPlanner.Outcome outcome = outcome("55804", sweetPotato, ask(Method.CELLS, true, null), MARCH, MAT);
+        Decision<AskPlan> outcome = outcome("55804", sweetPotato, ask(Method.CELLS, true, null), MARCH, MAT);
 
-        assertThat(outcome.plan()).isNull();
-        assertThat(outcome.problems()).containsOnlyKeys("crop");
-        assertThat(outcome.problems().get("crop"))
+        assertThat(no(outcome).field()).isEqualTo("crop");
+        assertThat(no(outcome).words(Units.METRIC))
                 .startsWith("Sweet potato is raised from slips, the shoots of its roots, not from seed")
                 .contains("Buy slips", "6 to 8 weeks", "In your garden: lay roots about ");
         assertThat(CropCatalogue.bundled().fromSeed())
@@ -92,13 +89,15 @@ class AskPlannerTest {
     void seed_that_does_not_come_up_at_room_temperature_is_refused_with_what_it_likes() {
         int refused = 0;
         for (Crop crop : CropCatalogue.bundled().fromSeed()) {
-            AskPlanner.Outcome outcome = outcome("55804", crop, ask(Method.CELLS, false, null), MARCH, MAT);
+            Decision<AskPlan> outcome = outcome("55804", crop, ask(Method.CELLS, false, null), MARCH, MAT);
             boolean comesUp = CropCatalogue.bundled().responseOf(crop).at(20).isPresent();
 
-            assertThat(outcome.problems().containsKey("heat")).as(crop.id()).isEqualTo(!comesUp);
+            boolean tooCold =
+                    outcome instanceof Decision.Refused && no(outcome).field().equals("heat");
+            assertThat(tooCold).as(crop.id()).isEqualTo(!comesUp);
             if (!comesUp) {
                 refused++;
-                assertThat(outcome.problems().get("heat")).contains(crop.name(), "20 °C; its seed likes ");
+                assertThat(no(outcome).words(Units.METRIC)).contains(crop.name(), "20 °C; its seed likes ");
             }
         }
         assertThat(refused).as("some crop needs more than a room").isPositive();
@@ -111,8 +110,8 @@ class AskPlannerTest {
             for (LocalDate today = LocalDate.of(2027, 1, 4);
                     today.isBefore(LocalDate.of(2027, 9, 1));
                     today = today.plusDays(17)) {
-                AskPlan plan = outcome("55804", crop, ask(Method.BAG, true, null), today, MAT)
-                        .plan();
+                Decision<AskPlan> outcome = outcome("55804", crop, ask(Method.BAG, true, null), today, MAT);
+                AskPlan plan = outcome instanceof Decision.Done<AskPlan> planned ? planned.value() : null;
                 SpaceWish wish = plan == null ? null : plan.wish();
                 if (plan == null || wish == null) {
                     continue;
@@ -149,19 +148,19 @@ class AskPlannerTest {
 
     private static AskPlan planOf(AskForm.Ask ask, @Nullable Integer seedsInPacket) {
         AskForm.Ask asked = withPacket(ask, Crops.PEPPER, seedsInPacket);
-        AskPlan plan = new AskPlanner(
+        return done(new AskPlanner(
                         PLANNER,
                         new Sowing.Grower(new UUID(1, 1), "Tom", "US", "55804"),
                         MARCH,
                         2027,
                         Map.of(),
                         Survival.COMMON_PRACTICE)
-                .plan(asked, Crops.PEPPER, List.of(), null, new SpaceCalendar(MARCH, MARCH.plusDays(400), List.of(MAT)))
-                .plan();
-        if (plan == null) {
-            throw new AssertionError("it can be planned");
-        }
-        return plan;
+                .plan(
+                        asked,
+                        Crops.PEPPER,
+                        List.of(),
+                        null,
+                        new SpaceCalendar(MARCH, MARCH.plusDays(400), List.of(MAT))));
     }
 
     @Test
@@ -253,14 +252,12 @@ class AskPlannerTest {
         AskForm.Ask halfTray = ask(60, Method.CELLS, true, null);
         AskForm.Ask bag = ask(300, Method.BAG, true, null);
 
-        assertThat(outcome("55804", Crops.PEPPER, halfTray, MARCH, MAT).problems())
-                .containsOnlyKeys("container")
-                .hasEntrySatisfying("container", said -> assertThat(said).contains("this tray has 36"));
-        assertThat(outcome("55804", Crops.PEPPER, bag, MARCH, MAT).problems())
-                .containsOnlyKeys("plants")
-                .hasEntrySatisfying(
-                        "plants",
-                        said -> assertThat(said).contains("a bag holds 200").doesNotContain("tray"));
+        AskRefusal tray = no(outcome("55804", Crops.PEPPER, halfTray, MARCH, MAT));
+        assertThat(tray.field()).isEqualTo("container");
+        assertThat(tray.words(Units.METRIC)).contains("this tray has 36");
+        AskRefusal full = no(outcome("55804", Crops.PEPPER, bag, MARCH, MAT));
+        assertThat(full.field()).isEqualTo("plants");
+        assertThat(full.words(Units.METRIC)).contains("a bag holds 200").doesNotContain("tray");
     }
 
     @Test
@@ -268,10 +265,9 @@ class AskPlannerTest {
         AskForm.Packet old = new AskForm.Packet(
                 Crops.of("onion"), "Lantern Row", 2023, null, null, null, false, SeedSource.PACKET, Storage.UNKNOWN);
 
-        AskPlan plan = outcome("55804", Crops.of("onion"), withPacket(ask(60, Method.BAG, true, null), old), MARCH, MAT)
-                .plan();
+        AskPlan plan =
+                done(outcome("55804", Crops.of("onion"), withPacket(ask(60, Method.BAG, true, null), old), MARCH, MAT));
 
-        assertThat(plan).isNotNull();
         assertThat(plan.seeds().testFirst()).isTrue();
         assertThat(plan.howToTest()).isNotNull();
         assertThat(plan.seeds().seeds()).isBetween(60, 200);
@@ -303,10 +299,8 @@ class AskPlannerTest {
                 Survival.COMMON_PRACTICE);
         AskForm.Ask asUsual = withPacket(ask(Method.CELLS, true, null), Crops.PEPPER);
 
-        AskPlan plan =
-                planner.plan(asUsual, Crops.PEPPER, List.of(), null, board).plan();
+        AskPlan plan = done(planner.plan(asUsual, Crops.PEPPER, List.of(), null, board));
 
-        assertThat(plan).isNotNull();
         assertThat(plan.asking().risk()).isEqualTo(0.3);
     }
 
@@ -326,15 +320,15 @@ class AskPlannerTest {
 
     private static AskPlan plan(
             Crop crop, Method method, boolean warm, @Nullable LocalDate cover, LocalDate today, MatSpace mat) {
-        AskPlanner.Outcome outcome = outcome("55804", crop, ask(method, warm, cover), today, mat);
-        AskPlan plan = outcome.plan();
-        if (plan == null) {
-            throw new AssertionError(outcome.problems());
-        }
-        return plan;
+        Decision<AskPlan> outcome = outcome("55804", crop, ask(method, warm, cover), today, mat);
+        return done(outcome);
     }
 
-    private static AskPlanner.Outcome outcome(
+    private static AskRefusal no(Decision<AskPlan> decision) {
+        return (AskRefusal) decision.refusal().orElseThrow();
+    }
+
+    private static Decision<AskPlan> outcome(
             String postcode, Crop crop, AskForm.Ask ask, LocalDate today, MatSpace mat) {
         SpaceCalendar board = new SpaceCalendar(today, today.plusDays(400), List.of(mat));
         AskForm.Ask asked = ask.packet() == null ? withPacket(ask, crop) : ask;

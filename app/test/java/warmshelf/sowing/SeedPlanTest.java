@@ -12,6 +12,7 @@ import warmshelf.seed.SeedSource;
 import warmshelf.seed.Storage;
 import warmshelf.seed.StorageKind;
 import warmshelf.testing.Crops;
+import warmshelf.words.Units;
 
 class SeedPlanTest {
     private static final SeedExpectation FOUR_FIFTHS = SeedExpectation.known(GerminationShare.exactly(0.8));
@@ -47,10 +48,11 @@ class SeedPlanTest {
         SeedPlan plan = SeedPlan.of(10, FOUR_FIFTHS, 1, 0.9, 9, 36, false);
 
         assertThat(plan.problem())
-                .isEqualTo(seed("This lot has 9 seeds, and " + needed + " are needed for 10 plants nine times in ten."
+                .extracting(problem -> problem.words(Units.METRIC))
+                .isEqualTo("This lot has 9 seeds, and " + needed + " are needed for 10 plants nine times in ten."
                         + " That is too few: expect about 6 of"
                         + " the 10 plants. Ask for fewer plants, choose"
-                        + " another lot, or tick 'sow what is left'."));
+                        + " another lot, or tick 'sow what is left'.");
         assertThat(SeedPlan.of(10, FOUR_FIFTHS, 1, 0.9, needed, 36, false).problem())
                 .as("just enough is enough")
                 .isNull();
@@ -70,9 +72,9 @@ class SeedPlanTest {
     @Test
     void a_lot_that_is_used_up_cannot_be_sown_even_by_who_accepts_fewer() {
         assertThat(SeedPlan.of(10, FOUR_FIFTHS, 1, 0.9, 0, 36, false).problem())
-                .isEqualTo(seed("This lot is used up; choose another."));
+                .isEqualTo(new SeedTrouble.NoneLeft("This lot is used up"));
         assertThat(SeedPlan.of(10, FOUR_FIFTHS, 1, 0.9, 0, 36, true).problem())
-                .isEqualTo(seed("This lot is used up; choose another."));
+                .isEqualTo(new SeedTrouble.NoneLeft("This lot is used up"));
     }
 
     @Test
@@ -82,18 +84,14 @@ class SeedPlanTest {
         assertThat(SeedPlan.of(30, FOUR_FIFTHS, 1, 0.9, null, needed, false).problem())
                 .isNull();
         assertThat(SeedPlan.of(30, FOUR_FIFTHS, 1, 0.9, null, needed - 1, false).problem())
-                .isEqualTo(new SeedPlan.Problem(
-                        SeedPlan.Cause.TRAY,
-                        "%d cells are needed, and this tray has %d; choose a larger tray, smaller cells or fewer plants."
-                                .formatted(needed, needed - 1)));
+                .isEqualTo(new SeedTrouble.TooFewCells(needed, needed - 1, false));
     }
 
     @Test
     void seed_of_which_next_to_nothing_comes_up_sends_to_another_lot() {
         assertThat(SeedPlan.of(1000, SeedExpectation.known(GerminationShare.exactly(0.0001)), 1, 0.9, null, 36, false)
                         .problem())
-                .isEqualTo(
-                        seed("So little of this seed comes up that no number of seeds would do; choose another lot."));
+                .isEqualTo(new SeedTrouble.NextToNothingComesUp());
     }
 
     @Test
@@ -117,12 +115,9 @@ class SeedPlanTest {
                 .returns(null, SeedPlan::problem);
         assertThat(SeedPlan.of(12, oldOnion(), 1, 1, fresh - 1, 200, false))
                 .returns(true, SeedPlan::testFirst)
-                .satisfies(plan -> assertThat(plan.problem())
-                        .extracting(SeedPlan.Problem::cause)
-                        .isEqualTo(SeedPlan.Cause.SEED));
+                .satisfies(plan -> assertThat(plan.problem()).isInstanceOf(SeedTrouble.TestFirst.class));
         assertThat(SeedPlan.of(12, oldOnion(), 1, 1, null, fresh - 1, false).problem())
-                .extracting(SeedPlan.Problem::cause)
-                .isEqualTo(SeedPlan.Cause.TRAY);
+                .isInstanceOf(SeedTrouble.TooFewCells.class);
     }
 
     @Test
@@ -136,10 +131,6 @@ class SeedPlanTest {
     /** Two years in a warm room: once '24,047 cells are needed'. */
     private static SeedExpectation oldOnion() {
         return AgedSeed.expectation(Crops.of("onion"), SeedSource.PACKET, Storage.of(StorageKind.SHED), 2);
-    }
-
-    private static SeedPlan.Problem seed(String sentence) {
-        return new SeedPlan.Problem(SeedPlan.Cause.SEED, sentence);
     }
 
     private static double atLeast(int plants, int seeds, double share) {
