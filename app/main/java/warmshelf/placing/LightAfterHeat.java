@@ -1,5 +1,7 @@
 package warmshelf.placing;
 
+import static warmshelf.placing.PlacingSentences.SAY;
+
 import java.time.LocalDate;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -39,14 +41,10 @@ public final class LightAfterHeat {
         Optional<LitPlace> place = space.litPlaceFor(offHeat, to, sowing.quartersUnderLight());
         return place.map(found -> new Found(
                         new PlaceAndDays(found.placeId(), found.slot(), offHeat, to),
-                        "From %s its place is under the light: %s, %s."
-                                .formatted(
-                                        DayWords.day(offHeat),
-                                        found.where(),
-                                        found.slot().words())))
-                .orElseGet(() -> new Found(
-                        null,
-                        "No place under a light is free %s, so it goes home then unless one becomes free."
-                                .formatted(DayWords.span(offHeat, to))));
+                        SAY.lightAfterwards(
+                                DayWords.day(offHeat),
+                                found.where(),
+                                found.slot().words())))
+                .orElseGet(() -> new Found(null, SAY.noLightFree(DayWords.span(offHeat, to))));
     }
 }

@@ -1,5 +1,7 @@
 package warmshelf.placing;
 
+import static warmshelf.placing.PlacingSentences.SAY;
+
 import java.time.LocalDate;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -31,7 +33,7 @@ final class MoveAnswer {
                                         outlook.spot().to(),
                                         outlook.warm(),
                                         units)
-                                + (lightFollows ? "; its place under the light follows where that room is free" : ""),
+                                + (lightFollows ? "; " + SAY.lightFollows() : ""),
                 "clashes", outlook.clashes(units),
                 "key", outlook.key());
     }

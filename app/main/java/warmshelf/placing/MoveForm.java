@@ -1,5 +1,7 @@
 package warmshelf.placing;
 
+import static warmshelf.placing.PlacingSentences.SAY;
+
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
@@ -47,7 +49,7 @@ final class MoveForm {
         if (place.isEmpty()
                 || slot.isEmpty()
                 || key.length() != place.get().id().toString().length() + 2) {
-            reader.refuse("spot", "The place is not one that this could lie on; choose one from the list.");
+            reader.refuse("spot", SAY.placeUnfit());
         }
         LocalDate from = from();
         Double celsius = celsius();
@@ -68,12 +70,9 @@ final class MoveForm {
         LocalDate from = reader.date("from", "The first day");
         boolean asItIs = from.equals(lying.stay().from()) && lying.isBegunBy(today);
         if (!reader.problems().containsKey("from") && from.isBefore(today) && !asItIs) {
-            reader.refuse("from", "The first day was %s, which has passed; today is %s.".formatted(from, today));
+            reader.refuse("from", SAY.firstDayPassed(from, today));
         } else if (from.isAfter(today.plusDays(FARTHEST_DAYS))) {
-            reader.refuse(
-                    "from",
-                    "The first day was %s; a day from %s to %s is accepted."
-                            .formatted(from, today, today.plusDays(FARTHEST_DAYS)));
+            reader.refuse("from", SAY.firstDayTooFar(from, today, today.plusDays(FARTHEST_DAYS)));
         }
         return from;
     }

@@ -1,5 +1,7 @@
 package warmshelf.placing;
 
+import static warmshelf.placing.PlacingSentences.SAY;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
@@ -95,13 +97,12 @@ public final class MovePages implements Pages {
             Respond.seeOther(
                     ctx,
                     form.back().orElse("/stays/" + moved.value()),
-                    "%s of %s lies on %s, %s, from %s."
-                            .formatted(
-                                    stay.what(),
-                                    stay.grower(),
-                                    outlook.place().words(),
-                                    outlook.spot().slot().words(),
-                                    DayWords.day(outlook.spot().from())));
+                    SAY.moved(
+                            stay.what(),
+                            stay.grower(),
+                            outlook.place().words(),
+                            outlook.spot().slot().words(),
+                            DayWords.day(outlook.spot().from())));
         } else {
             showConflict(ctx, stay, Decisions.words(decision, visitor.units()));
         }
@@ -134,7 +135,7 @@ public final class MovePages implements Pages {
         UUID id = moves.goesOnAs(seen.stay().id()).orElse(seen.stay().id());
         LyingStay now = lying.find(id)
                 .filter(stay -> !stay.isOverBy(today))
-                .orElseThrow(() -> Refusal.conflict(sentence + " It is not there to be moved any more."));
+                .orElseThrow(() -> Refusal.conflict(sentence + " " + SAY.notThereToMove()));
         Map<String, List<String>> typed = new HashMap<>(ctx.formParamMap());
         typed.remove("version");
         typed.remove("shown");

@@ -1,5 +1,7 @@
 package warmshelf.placing;
 
+import static warmshelf.placing.PlacingSentences.SAY;
+
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -95,7 +97,7 @@ final class MoveReader {
 
     private static String groupWords(CandidatePlace place) {
         return place.mat() == null
-                ? "Under the light · " + place.where()
+                ? SAY.underLight(place.where())
                 : "Mat %s · %s".formatted(place.mat().name(), place.where());
     }
 
@@ -104,7 +106,7 @@ final class MoveReader {
         boolean here = spot.placeId().equals(stay.stay().placeId())
                 && spot.slot().equals(stay.stay().slot());
         String state = here
-                ? "where it is"
+                ? SAY.whereItIs()
                 : outlook.obstacles().stream()
                         .findFirst()
                         .map(MoveReader::shortWords)
@@ -123,22 +125,21 @@ final class MoveReader {
     /** What is in the way, as short as a list needs it. */
     private static String shortWords(Obstacle obstacle) {
         if (obstacle instanceof Obstacle.Taken taken) {
-            return "taken to %s, %s"
-                    .formatted(DayWords.lastDay(taken.by().to()), taken.by().words());
+            return SAY.takenTo(DayWords.lastDay(taken.by().to()), taken.by().words());
         }
         if (obstacle instanceof Obstacle.Out out) {
-            return "out of service %s"
-                    .formatted(DayWords.span(out.outage().from(), out.outage().to()));
+            return SAY.outOfService(
+                    DayWords.span(out.outage().from(), out.outage().to()));
         }
         if (obstacle instanceof Obstacle.BeyondThermostat || obstacle instanceof Obstacle.OutsideBand) {
-            return "cannot be warm or cool enough";
+            return SAY.cannotBeWarm();
         }
         if (obstacle instanceof Obstacle.SetForOthers set) {
-            return "too warm or cool on " + DayWords.date(set.day());
+            return SAY.tooWarmOn(DayWords.date(set.day()));
         }
         if (obstacle instanceof Obstacle.RackIsHeld) {
-            return "its rack is held";
+            return SAY.rackIsHeld();
         }
-        return "does not fit";
+        return SAY.doesNotFit();
     }
 }

@@ -1,5 +1,7 @@
 package warmshelf.placing;
 
+import static warmshelf.placing.PlacingSentences.SAY;
+
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
@@ -45,13 +47,10 @@ final class PlacementForm {
         Optional<MatSpace> mat = mat();
         LocalDate from = reader.date("from", "The first day");
         if (reader.ok() && from.isBefore(today)) {
-            reader.refuse("from", "The first day was %s, which has passed; today is %s.".formatted(from, today));
+            reader.refuse("from", SAY.firstDayPassed(from, today));
         }
         if (reader.ok() && from.isAfter(today.plusDays(FARTHEST_DAYS))) {
-            reader.refuse(
-                    "from",
-                    "The first day was %s; a day from %s to %s is accepted."
-                            .formatted(from, today, today.plusDays(FARTHEST_DAYS)));
+            reader.refuse("from", SAY.firstDayTooFar(from, today, today.plusDays(FARTHEST_DAYS)));
         }
         boolean usual = reader.text("celsius").isEmpty();
         double typed = usual ? 0 : SetPointForm.celsius(reader, units, offered());
@@ -64,12 +63,10 @@ final class PlacementForm {
         if (!request.band().contains(celsius)) {
             reader.refuse(
                     "celsius",
-                    "The set-point was %s; this crop's seed likes %s."
-                            .formatted(
-                                    units.temperature(celsius),
-                                    units.temperatureRange(
-                                            request.band().lowC(),
-                                            request.band().highC())));
+                    SAY.setPointUnfit(
+                            units.temperature(celsius),
+                            units.temperatureRange(
+                                    request.band().lowC(), request.band().highC())));
             return Optional.empty();
         }
         WarmDays warm = warmth.from(from, celsius, daysAt);
@@ -88,7 +85,7 @@ final class PlacementForm {
                 .filter(each -> each.places().contains(place))
                 .findFirst();
         if (mat.isEmpty()) {
-            reader.refuse("place", "The place is not one of the group's mats; choose one from the list.");
+            reader.refuse("place", SAY.placeNoMat());
         }
         return mat;
     }

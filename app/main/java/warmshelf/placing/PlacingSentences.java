@@ -1,5 +1,6 @@
 package warmshelf.placing;
 
+import java.time.LocalDate;
 import warmshelf.words.Sentences;
 
 /** What is said when a request or a stay cannot be decided on; the words stand in the room's file. */
@@ -37,4 +38,64 @@ interface PlacingSentences {
     String ended(String by, String ago);
 
     String changedMeanwhile();
+
+    String placeUnfit();
+
+    String placeNoMat();
+
+    String firstDayPassed(LocalDate day, LocalDate today);
+
+    String firstDayTooFar(LocalDate day, LocalDate today, LocalDate latest);
+
+    String lastBeforeFirst(LocalDate last, LocalDate first);
+
+    String spanTooLong(LocalDate first, LocalDate last, int most);
+
+    String setPointUnfit(String degrees, String likes);
+
+    String endedOn(String day);
+
+    String placed(String sowing, String mat, String day, String light);
+
+    String refused(String grower);
+
+    String waitsAgain(String sowing, String seed);
+
+    String isSet(String mat, String degrees, String first, String last);
+
+    String isBack(String what, String grower);
+
+    String freedWaitsAgain(String grower);
+
+    String freed(String grower);
+
+    String nothingPlaced();
+
+    String placedAsSuggested(int placed);
+
+    String moved(String what, String grower, String place, String slot, String day);
+
+    String lightAfterwards(String day, String where, String slot);
+
+    String noLightFree(String days);
+
+    String underLight(String where);
+
+    String whereItIs();
+
+    String takenTo(String day, String by);
+
+    String outOfService(String days);
+
+    String cannotBeWarm();
+
+    String tooWarmOn(String day);
+
+    String rackIsHeld();
+
+    String doesNotFit();
+
+    String lightFollows();
+
+    String notThereToMove();
 }

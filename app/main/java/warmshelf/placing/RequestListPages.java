@@ -1,5 +1,7 @@
 package warmshelf.placing;
 
+import static warmshelf.placing.PlacingSentences.SAY;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.LocalDate;
@@ -125,7 +127,7 @@ public final class RequestListPages implements Pages {
                 clashes.add(line.history().sowing().title() + ": " + Decisions.words(decision, visitor.units()));
             }
         }
-        String told = placed == 0 ? "Nothing was placed." : "%d placed as suggested.".formatted(placed);
+        String told = placed == 0 ? SAY.nothingPlaced() : SAY.placedAsSuggested(placed);
         Respond.seeOther(ctx, "/requests", clashes.isEmpty() ? told : told + " " + String.join(" ", clashes));
     }
 }

@@ -1,5 +1,7 @@
 package warmshelf.placing;
 
+import static warmshelf.placing.PlacingSentences.SAY;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.List;
@@ -87,8 +89,7 @@ public final class RequestPages implements Pages {
         Respond.seeOther(
                 ctx,
                 "/requests",
-                "%s lies on mat %s from %s. %s"
-                        .formatted(
+                SAY.placed(
                                 history.sowing().title(),
                                 placement.get().mat().name(),
                                 DayWords.day(placement.get().spot().from()),
@@ -106,11 +107,7 @@ public final class RequestPages implements Pages {
         }
         Visitor visitor = Visitor.of(ctx);
         Decisions.doneOr(placements.refuse(history.sowing().id(), reason, visitor.memberId()), visitor.units());
-        Respond.seeOther(
-                ctx,
-                "/requests",
-                "Refused, and %s sees the reason."
-                        .formatted(history.sowing().grower().name()));
+        Respond.seeOther(ctx, "/requests", SAY.refused(history.sowing().grower().name()));
     }
 
     private void takeBack(Context ctx) {
@@ -121,8 +118,7 @@ public final class RequestPages implements Pages {
         Respond.seeOther(
                 ctx,
                 "/requests",
-                "%s waits again. %s"
-                        .formatted(history.sowing().title(), seed.words(visitor.units()))
+                SAY.waitsAgain(history.sowing().title(), seed.words(visitor.units()))
                         .strip());
     }
 

@@ -1,5 +1,7 @@
 package warmshelf.placing;
 
+import static warmshelf.placing.PlacingSentences.SAY;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.LocalDate;
@@ -95,20 +97,16 @@ public final class SetPointPages implements Pages {
         Respond.seeOther(
                 ctx,
                 "/mats/" + mat.id(),
-                "Mat %s is set to %s from %s to %s."
-                        .formatted(mat.name(), units.temperature(celsius), DayWords.day(first), DayWords.day(last)));
+                SAY.isSet(mat.name(), units.temperature(celsius), DayWords.day(first), DayWords.day(last)));
     }
 
     private static void refuseOddDays(FormReader form, LocalDate first, LocalDate last, LocalDate today) {
         if (last.isBefore(first)) {
-            form.refuse("last", "The last day was %s, before the first day, %s.".formatted(last, first));
+            form.refuse("last", SAY.lastBeforeFirst(last, first));
         } else if (first.isBefore(today)) {
-            form.refuse("first", "The first day was %s, which has passed; today is %s.".formatted(first, today));
+            form.refuse("first", SAY.firstDayPassed(first, today));
         } else if (ChronoUnit.DAYS.between(first, last) > LONGEST_SPAN_DAYS) {
-            form.refuse(
-                    "last",
-                    "From %s to %s are more than %d days; set a shorter span."
-                            .formatted(first, last, LONGEST_SPAN_DAYS));
+            form.refuse("last", SAY.spanTooLong(first, last, LONGEST_SPAN_DAYS));
         }
     }
 }

@@ -1,5 +1,7 @@
 package warmshelf.placing;
 
+import static warmshelf.placing.PlacingSentences.SAY;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.Map;
@@ -51,7 +53,7 @@ public final class StayPages implements Pages {
                 ctx,
                 MoveForm.back(Objects.requireNonNullElse(ctx.queryParam("back"), ""))
                         .orElse("/stays/" + back),
-                "%s of %s is back where it was.".formatted(stay.what(), stay.grower()));
+                SAY.isBack(stay.what(), stay.grower()));
     }
 
     private void free(Context ctx) {
@@ -83,7 +85,6 @@ public final class StayPages implements Pages {
                 ctx,
                 MoveForm.back(form.text("back"))
                         .orElse("/sowings/" + stay.stay().sowingId()),
-                "The place is free. %s sees the reason%s."
-                        .formatted(stay.grower(), stay.stay().isOnMat() ? ", and the request waits again" : ""));
+                stay.stay().isOnMat() ? SAY.freedWaitsAgain(stay.grower()) : SAY.freed(stay.grower()));
     }
 }

@@ -1,5 +1,7 @@
 package warmshelf.placing;
 
+import static warmshelf.placing.PlacingSentences.SAY;
+
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
@@ -38,8 +40,7 @@ final class StayView {
     LyingStay movable(UUID id, Visitor visitor) {
         LyingStay stay = stay(id, visitor);
         if (stay.isOverBy(visitor.today())) {
-            throw Refusal.conflict("This stay ended on %s; what has ended stays as it was."
-                    .formatted(DayWords.day(stay.stay().to())));
+            throw Refusal.conflict(SAY.endedOn(DayWords.day(stay.stay().to())));
         }
         return stay;
     }
