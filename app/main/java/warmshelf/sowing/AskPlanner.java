@@ -94,9 +94,9 @@ public final class AskPlanner {
             String instead = slips.get() + slipsDates(ask, crop);
             return no(ask.lot() == null ? "crop" : "lot", units -> instead);
         }
-        Optional<Outcome> limit = new SeedLimits(crop, planner.heatNeed(crop), planner.units()).against(ask);
+        Optional<AskRefusal> limit = new SeedLimits(crop, planner.heatNeed(crop)).against(ask);
         if (limit.isPresent()) {
-            return limit.get();
+            return new Decision.Refused<>(limit.get());
         }
         Asking asking = asking(ask, crop);
         SeedExpectation expectation = expectation(ask, crop, tests, asking.season());

@@ -11,34 +11,35 @@ import warmshelf.crop.SeedTrait;
 import warmshelf.words.Units;
 
 /** What a crop's seed does not bear of what is asked for, by the field of the form that asks it; for looking and for sending. */
-record SeedLimits(Crop crop, HeatNeed heat, Units units) {
+record SeedLimits(Crop crop, HeatNeed heat) {
 
-    Optional<AskPlanner.Outcome> against(AskForm.Ask ask) {
+    Optional<AskRefusal> against(AskForm.Ask ask) {
         if (ask.method() == Method.BAG) {
             BagFit fit = BagFit.of(crop);
             if (fit != BagFit.FITS) {
-                return Optional.of(AskPlanner.Outcome.refused(
+                String name = crop.name();
+                return Optional.of(new AskRefusal(
                         "method",
-                        fit == BagFit.TOO_FINE ? SAY.tooFineForABag(crop.name()) : SAY.rootsBearNoBag(crop.name())));
+                        units -> fit == BagFit.TOO_FINE ? SAY.tooFineForABag(name) : SAY.rootsBearNoBag(name)));
             }
         }
         return ask.warm() && heat == HeatNeed.NO_MAT
-                ? Optional.of(AskPlanner.Outcome.refused("heat", noMat()))
+                ? Optional.of(new AskRefusal("heat", this::noMat))
                 : Optional.empty();
     }
 
-    private String noMat() {
+    private String noMat(Units units) {
         String room = units.temperature(HeatNeed.ROOM_C);
         return crop.treatment()
                 .trait(SeedTrait.Kind.SLEEPS_ABOVE)
-                .map(trait -> SAY.sleepsOnAMat(crop.name(), room, above(trait)))
+                .map(trait -> SAY.sleepsOnAMat(crop.name(), room, above(trait, units)))
                 .orElseGet(() -> crop.treatment()
                         .trait(SeedTrait.Kind.FEWER_ABOVE)
-                        .map(trait -> SAY.fewerOnAMat(crop.name(), room, above(trait)))
+                        .map(trait -> SAY.fewerOnAMat(crop.name(), room, above(trait, units)))
                         .orElseThrow());
     }
 
-    private String above(SeedTrait trait) {
+    private static String above(SeedTrait trait, Units units) {
         return units.temperature(java.util.Objects.requireNonNull(trait.low()));
     }
 }

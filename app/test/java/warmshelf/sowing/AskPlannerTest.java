@@ -166,26 +166,23 @@ class AskPlannerTest {
     @Test
     void dust_and_seed_whose_roots_stay_are_not_asked_for_in_a_bag() {
         for (Crop crop : CropCatalogue.bundled().fromSeed()) {
-            AskPlanner.Outcome outcome = outcome("55804", crop, ask(Method.BAG, true, null), MARCH, MAT);
+            Decision<AskPlan> outcome = outcome("55804", crop, ask(Method.BAG, true, null), MARCH, MAT);
 
-            assertThat(outcome.problems().containsKey("method"))
-                    .as(crop.id())
-                    .isEqualTo(BagFit.of(crop) != BagFit.FITS);
+            boolean refused =
+                    outcome instanceof Decision.Refused && no(outcome).field().equals("method");
+            assertThat(refused).as(crop.id()).isEqualTo(BagFit.of(crop) != BagFit.FITS);
         }
-        assertThat(outcome("55804", Crops.of("petunia"), ask(Method.BAG, true, null), MARCH, MAT)
-                        .problems())
-                .hasEntrySatisfying("method", said -> assertThat(said).contains("fine as dust", "Sow it in cells"));
+        assertThat(no(outcome("55804", Crops.of("petunia"), ask(Method.BAG, true, null), MARCH, MAT))
+                        .words(Units.METRIC))
+                .contains("fine as dust", "Sow it in cells");
     }
 
     @Test
     void lettuce_and_spinach_are_not_sent_to_a_mat_but_told_to_be_sown_at_room_temperature() {
         for (String id : List.of("lettuce", "leaf-lettuce", "spinach")) {
-            assertThat(outcome("55804", Crops.of(id), ask(Method.CELLS, true, null), MARCH, MAT)
-                            .problems())
-                    .as(id)
-                    .hasEntrySatisfying(
-                            "heat",
-                            said -> assertThat(said).contains("needs no mat: sow it at room temperature, about 20 °C"));
+            AskRefusal no = no(outcome("55804", Crops.of(id), ask(Method.CELLS, true, null), MARCH, MAT));
+            assertThat(no.field()).as(id).isEqualTo("heat");
+            assertThat(no.words(Units.METRIC)).contains("needs no mat: sow it at room temperature, about 20 °C");
             assertThat(plan(Crops.of(id), Method.CELLS, false, null, MARCH, MAT).canBeSent())
                     .isTrue();
         }
