@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVRecord;
 import warmshelf.ReferenceTable;
+import warmshelf.crop.Standing;
 
 /**
  * How the rules for testing seeds have a crop's seed tested ({@code db/reference/germination-test.csv}, from the table of 7 CFR
@@ -28,6 +29,11 @@ record LaboratoryTest(int nightC, int dayC, int days, String source) {
                 Integer.parseInt(row.get("night_c")),
                 Integer.parseInt(row.get("day_c")),
                 Integer.parseInt(row.get("final_count_days")),
-                row.get("source_title"));
+                source(row.get("source_title"), Standing.named(row.get("standing"))));
+    }
+
+    /** Who says so, with how far that is to be trusted where it is not read in print. */
+    private static String source(String title, Standing standing) {
+        return standing.word().isEmpty() ? title : "%s (%s)".formatted(title, standing.word());
     }
 }
