@@ -15,6 +15,7 @@ import warmshelf.crop.VarietyPages;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
 import warmshelf.duty.DutyRoom;
+import warmshelf.finding.season.PredictionPages;
 import warmshelf.finding.season.SeasonCsvPages;
 import warmshelf.finding.season.SeasonFindingPages;
 import warmshelf.finding.season.SeasonStore;
@@ -141,6 +142,7 @@ final class Rooms {
         pages.add(new SupplyPages(stores));
         pages.add(new HarvestPages(harvests, crops));
         SeasonStore seasons = new SeasonStore(database.sql(), stores.sowings(), stores.entries());
+        pages.add(new PredictionPages(stores.emergence(), crops));
         pages.add(new SeasonFindingPages(seasons, crops, harvests));
         pages.add(new SeasonCsvPages(seasons));
         pages.addAll(RequestRoom.pages(stores, plans.requests()));

@@ -33,6 +33,9 @@ public record LearnedEmergence(int sowings, LogShift shift, Map<UUID, OfLot> lot
     private static final double BETWEEN_LOTS = squared(0.15);
     private static final double BETWEEN_SOWINGS = squared(0.25);
 
+    /** Of the logarithm of the days of a sowing of which nothing of its kind was seen here, over the published ones. */
+    static final double UNSEEN_VARIANCE = TABLE.variance() + BETWEEN_LOTS + BETWEEN_SOWINGS;
+
     /** Nothing seen: as published. */
     public static final LearnedEmergence NOTHING = new LearnedEmergence(0, TABLE, Map.of());
 

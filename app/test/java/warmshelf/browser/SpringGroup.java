@@ -180,6 +180,7 @@ final class SpringGroup implements AutoCloseable {
                 new PageVisit("crop", "/crops/pepper", member),
                 new PageVisit("supplies", "/supplies", member),
                 new PageVisit("findings", "/findings", member),
+                new PageVisit("predictions", "/findings/predictions", member),
                 new PageVisit("harvest, nothing yet", "/harvest", idle),
                 new PageVisit("harvest", "/harvest", member),
                 new PageVisit("findings of a crop", "/findings/2027/crops/pepper?by=sowing", member),

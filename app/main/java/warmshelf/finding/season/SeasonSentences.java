@@ -33,4 +33,14 @@ interface SeasonSentences {
     String noLossesMore();
 
     String noLosses();
+
+    String rangeHeld(int chance, int held, int of, String range);
+
+    String nothingPredicted();
+
+    String slowerHere(String times);
+
+    String fasterHere(String times);
+
+    String asPublished(String times);
 }
