@@ -117,8 +117,23 @@ public record Crop(
                 standing);
     }
 
-    /** Days to the first harvest, counted from planting out or from sowing. */
-    public record DaysToMaturity(int min, int max, Basis basis) {
+    /**
+     * Days to the first harvest, counted from planting out or from sowing.
+     *
+     * @param ofOneVariety whether they are those of one variety; else those of a crop's usual kinds, among which some are
+     *     quicker
+     */
+    public record DaysToMaturity(int min, int max, Basis basis, boolean ofOneVariety) {
+        /** Those of the usual kinds. */
+        public DaysToMaturity(int min, int max, Basis basis) {
+            this(min, max, basis, false);
+        }
+
+        /** The same days, known of one variety. */
+        DaysToMaturity asOfOneVariety() {
+            return new DaysToMaturity(min, max, basis, true);
+        }
+
         /** For example '70 to 80 days from planting out'. */
         public String words() {
             return min == max

@@ -69,7 +69,7 @@ public final class CropCatalogue {
         Horticulture now = now();
         Crop crop = now.find(id).orElseGet(() -> Crop.unlisted(id));
         return now.variety(id, variety)
-                .map(known -> crop.withMaturity(Optional.of(known.maturity())))
+                .map(known -> crop.withMaturity(Optional.of(known.maturity().asOfOneVariety())))
                 .orElse(crop);
     }
 

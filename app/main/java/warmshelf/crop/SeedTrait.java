@@ -32,9 +32,6 @@ public record SeedTrait(
         SEEDLESS_KINDS_AT,
         /** Nights so many to so many kelvin cooler than days. */
         WANTS_COOLER_NIGHTS,
-        /** Flowers early after long cold under so many degrees Celsius. */
-        BOLTS_AFTER_LONG_COLD_UNDER,
-        BOLTS_WHEN_CHILLED,
         /** Bears in its first year after so many days under so many degrees Celsius as a seedling: degrees, days. */
         HEADS_AFTER_CHILL,
         NO_COOL,

@@ -75,9 +75,6 @@ public final class TreatmentWords {
                 "Kinds without seeds want %s.".formatted(units.temperatureRange(low(trait), high(trait)));
             case WANTS_COOLER_NIGHTS ->
                 "Wants diffuse light, and nights %s cooler than days.".formatted(difference(low(trait), high(trait)));
-            case BOLTS_AFTER_LONG_COLD_UNDER ->
-                "Long cold under %s makes it flower early.".formatted(units.temperature(low(trait)));
-            case BOLTS_WHEN_CHILLED -> "Seedlings that were chilled flower early.";
             case HEADS_AFTER_CHILL ->
                 "About %.0f days under %s as seedlings bring heads in the first year."
                         .formatted(high(trait), units.temperature(low(trait)));

@@ -8,8 +8,8 @@ public enum Threshold {
     /** 2.2 °C: under a still, clear sky the ground freezes while the thermometer in its shelter shows this. */
     LIGHT(2.2, "Light frost", "the ground may freeze on a still, clear night"),
     FROST(0.0, "Frost", "tender plants die"),
-    /** -2.2 °C: what is half hardy dies too. */
-    KILLING(-2.2, "Killing frost", "half-hardy plants die too");
+    /** -2.2 °C, a hard frost: what bears only light frosts is harmed; cabbage, kale and their like bear more. */
+    KILLING(-2.2, "Killing frost", "celery, dill and others that bear only a light frost are harmed too");
 
     private final double celsius;
     private final String words;

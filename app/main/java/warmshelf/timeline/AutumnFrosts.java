@@ -1,7 +1,7 @@
 package warmshelf.timeline;
 
-import warmshelf.crop.Hardiness;
 import warmshelf.frost.FirstFrost;
+import warmshelf.frost.Threshold;
 
 /**
  * When one autumn's first frosts come.
@@ -12,17 +12,23 @@ import warmshelf.frost.FirstFrost;
 public record AutumnFrosts(FirstFrost frost, FirstFrost killing) {
 
     /**
-     * The first frost that kills a class of crops. The US weather service calls 0 to -1.7 °C a light freeze, which kills tender
-     * plants, -2.2 to -3.9 °C a moderate one, which harms most vegetation, and -4.4 °C and less a severe one, which harms
-     * nearly all. Hardened hardy crops bear the moderate one; the severe one is taken to come as many days after it as it
-     * comes after 0 °C, the three lying 2.2 °C apart.
+     * The first night of so many degrees Celsius. Autumn is taken to cool evenly: each degree below comes as many days after
+     * the last as those between 0 and -2.2 °C.
      */
-    FirstFrost killing(Hardiness hardiness) {
-        return switch (hardiness) {
-            case VERY_TENDER, TENDER -> frost;
-            case HALF_HARDY -> killing;
-            case HARDY ->
-                killing.laterBy(killing.season().medianDay() - frost.season().medianDay());
-        };
+    FirstFrost at(double celsius) {
+        if (celsius >= 0) {
+            return frost;
+        }
+        double steps = celsius / Threshold.KILLING.celsius() - 1;
+        return steps == 0 ? killing : killing.laterBy(steps * apart());
+    }
+
+    private double apart() {
+        return killing.season().medianDay() - frost.season().medianDay();
+    }
+
+    /** Days from the first night of 0 °C to the first of so many degrees Celsius. */
+    double daysTo(double celsius) {
+        return celsius >= 0 ? 0 : celsius / Threshold.KILLING.celsius() * apart();
     }
 }

@@ -1,7 +1,10 @@
 package warmshelf.timeline;
 
 import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import warmshelf.crop.Crop;
 import warmshelf.frost.FrostClimate;
 
 /**
@@ -56,6 +59,21 @@ public record FrostDates(
     boolean neverFrostFree() {
         LocalDate lastSpring = lastSpring();
         return lastSpring != null && firstAutumnAtRisk != null && !firstAutumnAtRisk.isAfter(lastSpring);
+    }
+
+    /** The first autumn frost of 0 °C in half of the years, or the one date that is known; empty where none is usual. */
+    public Optional<LocalDate> usualFirstFrost() {
+        return autumn == null
+                ? Optional.ofNullable(firstAutumnAtRisk)
+                : autumn.frost().usual();
+    }
+
+    /** The parts of the year for which a crop can be sown where these frosts are, in their order. */
+    public List<SeasonPart> parts(Crop crop) {
+        return SeasonPart.of(crop).stream()
+                .filter(part -> part == SeasonPart.SPRING
+                        || BeforeFirstFrost.of(crop, part, this).isPresent())
+                .toList();
     }
 
     private @Nullable LocalDate lastSpring() {

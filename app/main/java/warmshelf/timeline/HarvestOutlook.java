@@ -1,24 +1,41 @@
 package warmshelf.timeline;
 
 import java.time.LocalDate;
-import java.util.Optional;
 import java.util.OptionalDouble;
-import warmshelf.crop.Crop;
 import warmshelf.crop.Crop.Basis;
 import warmshelf.crop.Crop.DaysToMaturity;
 import warmshelf.words.DayWords;
 
 /**
- * How much of a harvest comes before the frost that kills the crop. The harvest is taken to begin after the fewest of the
+ * How much of a harvest comes before the frost that kills the crop, or the cold that ends its growth. The harvest is taken to begin after the fewest of the
  * crop's, or the variety's, days to maturity and to end after the most, evenly: half of it is in by their middle.
  *
  * @param first day of the first harvest
  * @param half day by which half of it is in
  * @param chanceFirst the chance, 0..1, that the first harvest comes before that frost; empty where only a date is known of it
  * @param chanceHalf the chance that half of it does
+ * @param ending what ends the harvest
  */
 public record HarvestOutlook(
-        LocalDate first, LocalDate half, OptionalDouble chanceFirst, OptionalDouble chanceHalf, Reach reach) {
+        LocalDate first,
+        LocalDate half,
+        OptionalDouble chanceFirst,
+        OptionalDouble chanceHalf,
+        Reach reach,
+        Ending ending) {
+
+    /** What ends it. */
+    public enum Ending {
+        FROST_KILLS("a frost that kills it"),
+        /** The crop stands on in the cold, and nothing more ripens. */
+        GROWTH_ENDS("the cold ends its growth");
+
+        private final String words;
+
+        Ending(String words) {
+            this.words = words;
+        }
+    }
 
     /** How far a harvest gets before the frost. */
     public enum Reach {
@@ -38,16 +55,18 @@ public record HarvestOutlook(
     private static final double NEARLY_ALWAYS = 0.95;
     private static final double ROUNDING = 1e-9;
 
-    static HarvestOutlook of(DaysToMaturity days, KillingFrost frost, LocalDate sown, LocalDate plantedOut) {
-        LocalDate first = harvest(days.basis(), days.min(), sown, plantedOut);
-        LocalDate half = harvest(days.basis(), (days.min() + days.max()) / 2, sown, plantedOut);
+    /** @param slowerDays so many days more than in spring and summer */
+    static HarvestOutlook of(
+            DaysToMaturity days, int slowerDays, KillingFrost frost, LocalDate sown, LocalDate plantedOut) {
+        LocalDate first = harvest(days.basis(), days.min() + slowerDays, sown, plantedOut);
+        LocalDate half = harvest(days.basis(), (days.min() + days.max()) / 2 + slowerDays, sown, plantedOut);
         return new HarvestOutlook(
-                first, half, frost.chanceLaterThan(first), frost.chanceLaterThan(half), reach(frost, first, half));
-    }
-
-    /** The same for a crop; empty where no source gives its days. */
-    static Optional<HarvestOutlook> of(Crop crop, KillingFrost frost, LocalDate sown, LocalDate plantedOut) {
-        return crop.maturity().map(days -> of(days, frost, sown, plantedOut));
+                first,
+                half,
+                frost.chanceLaterThan(first),
+                frost.chanceLaterThan(half),
+                reach(frost, first, half),
+                frost.kills() ? Ending.FROST_KILLS : Ending.GROWTH_ENDS);
     }
 
     private static LocalDate harvest(Basis basis, int days, LocalDate sown, LocalDate plantedOut) {
@@ -74,15 +93,20 @@ public record HarvestOutlook(
         double ofHalf = chanceHalf.getAsDouble();
         double ofFirst = chanceFirst.getAsDouble();
         if (ofHalf >= NEARLY_ALWAYS) {
-            return "Half of the harvest, by %s, comes before a frost that kills it in nearly every year."
-                    .formatted(DayWords.dayOfMonth(half));
+            return "Half of the harvest, by %s, comes before %s in nearly every year."
+                    .formatted(DayWords.dayOfMonth(half), ending.words);
         }
         if (first.equals(half)) {
-            return "The harvest, about %s, comes before a frost that kills it %s."
-                    .formatted(DayWords.dayOfMonth(first), years(ofFirst));
+            return "The harvest, about %s, comes before %s %s."
+                    .formatted(DayWords.dayOfMonth(first), ending.words, years(ofFirst));
         }
-        return "The first harvest, from %s, comes before a frost that kills it %s, half of the harvest, by %s, %s."
-                .formatted(DayWords.dayOfMonth(first), years(ofFirst), DayWords.dayOfMonth(half), years(ofHalf));
+        return "The first harvest, from %s, comes before %s %s, half of the harvest, by %s, %s."
+                .formatted(
+                        DayWords.dayOfMonth(first),
+                        ending.words,
+                        years(ofFirst),
+                        DayWords.dayOfMonth(half),
+                        years(ofHalf));
     }
 
     /** For example 'in 9 of 10 years': never more of them than there are, so that the words agree with the levels above. */

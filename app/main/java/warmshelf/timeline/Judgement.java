@@ -4,7 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import warmshelf.crop.Crop;
+import warmshelf.crop.Crop.DaysToMaturity;
 import warmshelf.timeline.HarvestOutlook.Reach;
 import warmshelf.timeline.PlantingOut.ByFrost;
 import warmshelf.words.DayWords;
@@ -14,128 +14,122 @@ import warmshelf.words.DayWords;
  * how much of the harvest comes before the autumn's frost.
  *
  * @param outlook what comes before that frost; empty where it cannot be told
+ * @param quickest the same of the quickest kinds, where the usual ones are not sure to ripen and quicker ones are known
  */
-record Judgement(Verdict verdict, List<String> notes, Optional<HarvestOutlook> outlook) {
-    private static final String QUICKER = "Choose a quick variety, or have a cover ready in autumn.";
+record Judgement(
+        Verdict verdict, List<String> notes, Optional<HarvestOutlook> outlook, Optional<QuickestKinds> quickest) {
+    private static final TimelineSentences SAY = TimelineSentences.SAY;
 
     static Judgement beforeSowing(
             TimelineQuestion question, DateWindow plantingOut, DateWindow sowing, ExpectedEmergence emergence) {
         if (neverFrostFree(question)) {
-            return of(
-                    Verdict.TOO_LATE,
-                    "At the risk you accept, the autumn's frosts begin before the spring's have ended: there is no"
-                            + " safe day outdoors. Grow it under cover only, or accept more risk.");
+            return tooLate(SAY.neverFrostFree());
         }
-        SeasonEnd end = SeasonEnd.of(question, plantingOut);
+        SowingDays days = SowingDays.of(question, plantingOut, sowing, emergence);
+        SeasonEnd end = days.end();
         LocalDate today = question.today();
         if (end.tooShortFor(sowing.earliest(), plantingOut.earliest())) {
             return new Judgement(
                     Verdict.TOO_LATE,
-                    List.of(tooShort(end, plantingOut.earliest())),
-                    end.outlook(sowing.earliest(), plantingOut.earliest()));
+                    List.of(tooShort(end, sowing.earliest(), plantingOut.earliest())),
+                    end.outlook(sowing.earliest(), plantingOut.earliest()),
+                    Optional.empty());
         }
         LocalDate sown = DateWindow.later(today, sowing.ideal());
-        LocalDate out = DateWindow.later(
-                plantingOut.ideal(), sown.plusDays(SowingWindow.daysUntilReady(question.crop(), emergence)));
         if (!today.isAfter(sowing.latest())) {
-            return weighed(Verdict.IN_TIME, "", end.outlook(sown, out));
+            return weighed(question, Verdict.IN_TIME, "", end, sown, days.plantedOut(sown));
         }
-        LocalDate last = lastSensibleSowing(end, question.crop(), sowing, plantingOut, emergence);
+        LocalDate last = days.lastSensible(today);
         if (!today.isAfter(last)) {
-            String passed = "The usual sowing ended on %s; sown by %s it still makes sense."
-                    .formatted(DayWords.dayOfMonth(sowing.latest()), DayWords.dayOfMonth(last));
-            return weighed(Verdict.HURRY, passed, end.outlook(sown, out));
+            String passed =
+                    SAY.usualSowingEnded(DayWords.dayOfMonth(sowing.latest()), DayWords.dayOfMonth(last));
+            return weighed(question, Verdict.HURRY, passed, end, sown, days.plantedOut(sown));
         }
-        return of(Verdict.TOO_LATE, tooLate(question, end, plantingOut, last));
+        return tooLate(passed(question, end, plantingOut, last));
     }
 
-    private static Judgement of(Verdict verdict, String note) {
-        return new Judgement(verdict, List.of(note), Optional.empty());
+    private static Judgement tooLate(String note) {
+        return new Judgement(Verdict.TOO_LATE, List.of(note), Optional.empty(), Optional.empty());
     }
 
     /** The verdict by the days of sowing, unless the autumn's frost makes it worse. */
-    private static Judgement weighed(Verdict byDays, String note, Optional<HarvestOutlook> outlook) {
+    private static Judgement weighed(
+            TimelineQuestion question, Verdict byDays, String note, SeasonEnd end, LocalDate sown, LocalDate out) {
+        Optional<HarvestOutlook> outlook = end.outlook(sown, out);
         boolean tight = outlook.filter(each -> each.reach() != Reach.SURE).isPresent();
+        Optional<QuickestKinds> quickest = tight ? end.quickest(sown, out) : Optional.empty();
         List<String> notes = new ArrayList<>();
+        if (question.plantingOut().seasonPart() == SeasonPart.WINTER) {
+            notes.add(SAY.rootsInTime());
+        }
         outlook.ifPresent(each -> notes.add(each.sentence()));
         if (tight) {
-            notes.add(QUICKER);
+            notes.add(quickest.map(Judgement::quickKinds).orElseGet(SAY::chooseQuick));
         }
         if (!note.isEmpty()) {
             notes.add(note);
         }
-        return new Judgement(tight ? Verdict.TIGHT : byDays, notes, outlook);
+        return new Judgement(tight ? Verdict.TIGHT : byDays, notes, outlook, quickest);
     }
 
+    private static String quickKinds(QuickestKinds quickest) {
+        return quickest.alone()
+                ? SAY.onlyQuickest(
+                        quickest.days().words(), quickest.harvest().sentence())
+                : SAY.chooseQuickOf(quickest.days().words());
+    }
+
+    /** Whether frost kills the crop and the autumn's begin before the spring's have ended. */
     static boolean neverFrostFree(TimelineQuestion question) {
-        return question.plantingOut() instanceof ByFrost frost && frost.dates().neverFrostFree();
+        return question.plantingOut() instanceof ByFrost frost
+                && question.crop().hardiness().frostKills()
+                && frost.dates().neverFrostFree();
     }
 
-    /** The last day from which the plants, as soon as they are big enough, still come to something. */
-    static LocalDate lastSensibleSowing(
-            SeasonEnd end, Crop crop, DateWindow sowing, DateWindow plantingOut, ExpectedEmergence emergence) {
-        int untilReady = SowingWindow.daysUntilReady(crop, emergence);
-        LocalDate last = sowing.latest();
-        for (int day = 0; day < 366; day++) {
-            LocalDate next = last.plusDays(1);
-            LocalDate out = DateWindow.later(plantingOut.ideal(), next.plusDays(untilReady));
-            if (!end.leavesTimeFor(next, out)) {
-                return last;
-            }
-            last = next;
+    private static String tooShort(SeasonEnd end, LocalDate sown, LocalDate plantingOut) {
+        String days =
+                end.fewestDays(sown, plantingOut).map(DaysToMaturity::words).orElse("");
+        return end.daysLeftAfter(plantingOut)
+                .map(left -> SAY.tooShortWithDaysLeft(days, left, DayWords.dayOfMonth(plantingOut)))
+                .orElseGet(() -> SAY.tooShort(days));
+    }
+
+    private static String passed(TimelineQuestion question, SeasonEnd end, DateWindow plantingOut, LocalDate last) {
+        String ended = SAY.lastSowingWas(DayWords.dayOfMonth(last));
+        if (question.plantingOut().seasonPart() == SeasonPart.WINTER) {
+            return SAY.wouldNotRoot(ended);
         }
-        return last;
-    }
-
-    private static String tooShort(SeasonEnd end, LocalDate plantingOut) {
-        return "The season is too short even for the quickest kinds (%s): choose a quicker crop, or grow it under cover."
-                .formatted(end.daysNeededAtLeast() + daysLeft(end, plantingOut));
-    }
-
-    private static String tooLate(TimelineQuestion question, SeasonEnd end, DateWindow plantingOut, LocalDate last) {
-        String ended = "The last sensible sowing was on %s.".formatted(DayWords.dayOfMonth(last));
         LocalDate out = DateWindow.later(question.today(), plantingOut.ideal());
         // Bought plants are as old as if they had been sown the usual weeks before.
         LocalDate asIfSown = out.minusDays(SowingWindow.idealDaysIndoors(question.crop()));
-        if (end.leavesTimeFor(asIfSown, out)) {
-            return "%s Buy plants: set out on %s they still make it.%s"
-                    .formatted(
-                            ended,
-                            DayWords.dayOfMonth(out),
-                            end.outlook(asIfSown, out)
-                                    .map(outlook -> " " + outlook.sentence())
-                                    .orElse(""));
-        }
-        return ended
-                + " Even bought plants would come too late now: choose a quicker crop, or wait for the next season.";
-    }
-
-    private static String daysLeft(SeasonEnd end, LocalDate plantingOut) {
-        return end.daysLeftAfter(plantingOut)
-                .map(days -> ", and %d between %s and the usual first frost that kills it"
-                        .formatted(days, DayWords.dayOfMonth(plantingOut)))
-                .orElse("");
+        return end.leavesTimeFor(asIfSown, out)
+                ? SAY.buyPlants(
+                                ended,
+                                DayWords.dayOfMonth(out),
+                                end.outlook(asIfSown, out)
+                                        .map(HarvestOutlook::sentence)
+                                        .orElse(""))
+                        .strip()
+                : SAY.boughtTooLate(ended);
     }
 
     /** The verdict on plants that were sown and are expected out, or went out, on these days. */
     static Judgement afterSowing(TimelineQuestion question, DateWindow usual, LocalDate sown, LocalDate plantingOut) {
         if (question.seen().plantedOut() == null && neverFrostFree(question)) {
-            return of(Verdict.TOO_LATE, "There is no safe day outdoors at the risk you accept: keep it under cover.");
+            return tooLate(SAY.stayUnderCover());
         }
         SeasonEnd end = SeasonEnd.of(question, usual);
-        Optional<HarvestOutlook> outlook = end.outlook(sown, plantingOut);
         if (!end.leavesTimeFor(sown, plantingOut)) {
-            return new Judgement(Verdict.TOO_LATE, List.of(tooLateForHarvest(outlook, plantingOut)), outlook);
+            Optional<HarvestOutlook> outlook = end.outlook(sown, plantingOut);
+            return new Judgement(
+                    Verdict.TOO_LATE, List.of(tooLateForHarvest(outlook, plantingOut)), outlook, Optional.empty());
         }
-        return weighed(plantingOut.isAfter(usual.latest()) ? Verdict.HURRY : Verdict.IN_TIME, "", outlook);
+        Verdict byDays = plantingOut.isAfter(usual.latest()) ? Verdict.HURRY : Verdict.IN_TIME;
+        return weighed(question, byDays, "", end, sown, plantingOut);
     }
 
     private static String tooLateForHarvest(Optional<HarvestOutlook> outlook, LocalDate plantingOut) {
-        return outlook.map(each ->
-                        "It is not expected to ripen before the autumn's frost: cover it, or buy bigger plants. "
-                                + each.sentence())
-                .orElseGet(() ->
-                        "It will be ready to go out only on %s, more than four weeks after the usual time: buy plants if you need them sooner."
-                                .formatted(DayWords.dayOfMonth(plantingOut)));
+        return outlook.map(each -> SAY.notRipe(each.sentence()))
+                .orElseGet(() -> SAY.outTooLate(DayWords.dayOfMonth(plantingOut)));
     }
 }

@@ -60,9 +60,14 @@ record Outdoors(DateWindow hardenOff, DateWindow plantOut) {
             PlantCare.outdoors(question.crop())
                     .ifPresent(care -> steps.add(care.step(), care.after(plantOut), care.why(question), null));
         }
-        question.crop()
-                .maturity()
-                .ifPresent(days -> steps.add(Step.RIPE, ripe(days, sowing), ripeReason(days, question), null));
+        SeasonPart part = question.plantingOut().seasonPart();
+        if (part != SeasonPart.WINTER) {
+            int slower = part == SeasonPart.AUTUMN ? BeforeFirstFrost.SLOWER : 0;
+            question.crop()
+                    .maturity()
+                    .ifPresent(days -> steps.add(
+                            Step.RIPE, ripe(days, slower, sowing), ripeReason(days, slower, question), null));
+        }
     }
 
     /** The usual day and the later one on which the plants will be ready; empty where they will be by the usual day. */
@@ -75,16 +80,25 @@ record Outdoors(DateWindow hardenOff, DateWindow plantOut) {
                 later ? DayWords.dayOfMonth(plantOut.ideal()) : "");
     }
 
-    private DateWindow ripe(DaysToMaturity days, DateWindow sowing) {
+    private DateWindow ripe(DaysToMaturity days, int slower, DateWindow sowing) {
         int middle = (days.min() + days.max()) / 2;
         DateWindow from = days.basis() == Basis.TRANSPLANTING ? plantOut : sowing;
-        return from.plusDays(days.min(), middle, days.max()).notBefore(plantOut);
+        return from.plusDays(days.min() + slower, middle + slower, days.max() + slower)
+                .notBefore(plantOut);
     }
 
-    private static Reason ripeReason(DaysToMaturity days, TimelineQuestion question) {
+    private static Reason ripeReason(DaysToMaturity days, int slower, TimelineQuestion question) {
         String range =
                 days.min() == days.max() ? Counted.days(days.min()) : days.min() + " to " + Counted.days(days.max());
         return Step.RIPE.why(
-                "why", Map.of("days", range, "fromPlantingOut", days.basis() == Basis.TRANSPLANTING), question.units());
+                "why",
+                Map.of(
+                        "days",
+                        range,
+                        "fromPlantingOut",
+                        days.basis() == Basis.TRANSPLANTING,
+                        "slower",
+                        slower > 0 ? Counted.days(slower) : ""),
+                question.units());
     }
 }

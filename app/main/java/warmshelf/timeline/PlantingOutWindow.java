@@ -4,6 +4,8 @@ import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import warmshelf.crop.BoltingLimit;
+import warmshelf.crop.ColdLimit;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropSources;
 import warmshelf.crop.Hardiness;
@@ -33,9 +35,21 @@ record PlantingOutWindow(DateWindow days, Reason reason) {
         if (question.plantingOut() instanceof UnderCover cover) {
             return new PlantingOutWindow(DateWindow.on(cover.onDay()), reason("why under cover", Map.of(), question));
         }
-        FrostDates dates = ((ByFrost) question.plantingOut()).dates();
+        ByFrost frost = (ByFrost) question.plantingOut();
+        FrostDates dates = frost.dates();
+        if (frost.part() != SeasonPart.SPRING) {
+            return BeforeFirstFrost.of(question.crop(), frost.part(), dates)
+                    .map(before -> before(before, question))
+                    .orElseGet(() -> anyDay(question));
+        }
         LocalDate ideal = ideal(question.crop(), dates);
         return ideal == null ? anyDay(question) : byFrost(question, dates, ideal);
+    }
+
+    private static PlantingOutWindow before(BeforeFirstFrost frost, TimelineQuestion question) {
+        String section =
+                question.plantingOut().seasonPart() == SeasonPart.WINTER ? "why over winter" : "why for autumn";
+        return new PlantingOutWindow(frost.days(), reason(section, frost.figures(question.crop()), question));
     }
 
     private static @Nullable LocalDate ideal(Crop crop, FrostDates dates) {
@@ -43,11 +57,16 @@ record PlantingOutWindow(DateWindow days, Reason reason) {
         LocalDate average = dates.lastSpringAverage();
         LocalDate atRisk = dates.lastSpringAtRisk();
         LocalDate usual = average == null ? null : average.plusDays(offset);
-        LocalDate safe = atRisk == null ? null : atRisk.plusDays(Math.min(offset, 0));
+        LocalDate safe = atRisk == null ? null : atRisk.plusDays(waits(crop) ? 0 : Math.min(offset, 0));
         if (usual == null || safe == null) {
             return usual == null ? safe : usual;
         }
         return DateWindow.later(usual, safe);
+    }
+
+    /** Whether it may go out before the last frost only where neither that nor bolting is to be feared. */
+    private static boolean waits(Crop crop) {
+        return BoltingLimit.of(crop).filter(BoltingLimit::waits).isPresent();
     }
 
     private static PlantingOutWindow byFrost(TimelineQuestion question, FrostDates dates, LocalDate ideal) {
@@ -88,6 +107,9 @@ record PlantingOutWindow(DateWindow days, Reason reason) {
                 DayWords.dayOfMonth(atRisk == null ? ideal : atRisk));
         boolean usual =
                 average != null && (atRisk == null || average.plusDays(offset).equals(ideal));
+        if (waits(question.crop())) {
+            return reason("why against bolting", values, question);
+        }
         return reason(usual ? "why on the usual day" : byRisk(offset, average), values, question);
     }
 
@@ -110,6 +132,17 @@ record PlantingOutWindow(DateWindow days, Reason reason) {
                         : "");
         SourcedRange sources = CropSources.bundled().of(crop, SourceMatter.PLANTING_OUT);
         all.put("sources", sources.differs() ? PlantingOutWords.of((int) sources.low(), (int) sources.high()) : "");
+        all.put("bears", question.units().temperature(ColdLimit.of(crop).bearsC()));
+        all.put(
+                "bolts",
+                BoltingLimit.of(crop)
+                        .map(limit -> question.units().temperature(limit.belowC()))
+                        .orElse(""));
+        all.put(
+                "boltDays",
+                BoltingLimit.of(crop)
+                        .map(limit -> Counted.days(limit.days()))
+                        .orElse(""));
         return Step.PLANT_OUT.why(section, all, question.units());
     }
 

@@ -5,23 +5,28 @@ import java.time.temporal.ChronoUnit;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import warmshelf.crop.Crop;
-import warmshelf.crop.Crop.Basis;
+import warmshelf.crop.Crop.DaysToMaturity;
+import warmshelf.crop.QuickKinds;
 import warmshelf.timeline.HarvestOutlook.Reach;
 import warmshelf.timeline.PlantingOut.ByFrost;
-import warmshelf.words.Counted;
 
 /**
- * How late is still worth it. With days to the first harvest and an autumn frost that kills: while the first harvest comes
- * before it in more years than not. Otherwise (flowers, herbs, under cover, autumn unknown): up to four weeks after the usual
- * end of planting out, and with four weeks left before any known autumn frost.
+ * How late is still worth it. With days to the first harvest and an autumn frost that ends it: while the first harvest of the
+ * usual kinds, or else of the quickest, comes before it in more years than not. What stands over winter: while it can still
+ * root. Otherwise (flowers, herbs, under cover, autumn unknown): up to four weeks after the usual end of planting out, and with
+ * four weeks left before a frost that kills.
  *
- * @param killing the autumn frost that ends the harvest; null: under cover, or the autumn is not known
- * @param autumn the first autumn frost of 0 °C at the accepted risk; null: the same, or there is none to fear
+ * @param graceDays so many days after the usual end of planting out are still worth it
+ * @param slowerDays by so many days a harvest in autumn is later
+ * @param ending the autumn cold that ends the harvest; null: under cover, over winter, or the autumn is not known
+ * @param autumn the first frost that kills it, at the accepted risk; null: the same, or there is none to fear
  */
 record SeasonEnd(
         Crop crop,
         LocalDate latestPlantingOut,
-        @Nullable KillingFrost killing,
+        int graceDays,
+        int slowerDays,
+        @Nullable KillingFrost ending,
         @Nullable LocalDate autumn) {
     // Ours: a month later than usual still leaves most of a season, more does not.
     private static final int GRACE_DAYS = 28;
@@ -29,51 +34,81 @@ record SeasonEnd(
     static SeasonEnd of(TimelineQuestion question, DateWindow plantingOut) {
         Crop crop = question.crop();
         if (!(question.plantingOut() instanceof ByFrost frost)) {
-            return new SeasonEnd(crop, plantingOut.latest(), null, null);
+            return new SeasonEnd(crop, plantingOut.latest(), GRACE_DAYS, 0, null, null);
+        }
+        if (frost.part() == SeasonPart.WINTER) {
+            return new SeasonEnd(crop, plantingOut.latest(), 0, 0, null, null);
         }
         FrostDates dates = frost.dates();
         return new SeasonEnd(
                 crop,
                 plantingOut.latest(),
-                KillingFrost.of(dates, crop.hardiness()).orElse(null),
-                dates.firstAutumnAtRisk());
+                GRACE_DAYS,
+                frost.part() == SeasonPart.AUTUMN ? BeforeFirstFrost.SLOWER : 0,
+                KillingFrost.of(dates, crop).orElse(null),
+                KillingFrost.atRisk(dates, crop).orElse(null));
     }
 
     /** What comes of plants sown and planted out on these days before the frost; empty where that cannot be told. */
     Optional<HarvestOutlook> outlook(LocalDate sown, LocalDate plantedOut) {
-        return killing == null ? Optional.empty() : HarvestOutlook.of(crop, killing, sown, plantedOut);
+        return crop.maturity().flatMap(days -> outlook(days, sown, plantedOut));
     }
 
-    /** Whether plants sown and planted out on these days still come to something. */
+    private Optional<HarvestOutlook> outlook(DaysToMaturity days, LocalDate sown, LocalDate plantedOut) {
+        return ending == null
+                ? Optional.empty()
+                : Optional.of(HarvestOutlook.of(days, slowerDays, ending, sown, plantedOut));
+    }
+
+    /** The same of the quickest kinds; empty too where a variety's own days are known, or no kinds are known to be quicker. */
+    Optional<QuickestKinds> quickest(LocalDate sown, LocalDate plantedOut) {
+        Optional<HarvestOutlook> usual = outlook(sown, plantedOut);
+        if (usual.isEmpty() || crop.maturity().filter(DaysToMaturity::ofOneVariety).isPresent()) {
+            return Optional.empty();
+        }
+        return QuickKinds.of(crop.id()).flatMap(days -> outlook(days, sown, plantedOut)
+                .filter(quick -> quick.first().isBefore(usual.get().first()))
+                .map(quick -> new QuickestKinds(days, quick, usual.get().reach() == Reach.NONE)));
+    }
+
+    /** Whether plants sown and planted out on these days still come to something, be it only of the quickest kinds. */
     boolean leavesTimeFor(LocalDate sown, LocalDate plantedOut) {
+        return leavesUsualKindsTime(sown, plantedOut)
+                || quickest(sown, plantedOut)
+                        .filter(quick -> quick.harvest().reach() != Reach.NONE)
+                        .isPresent();
+    }
+
+    /** Whether the usual kinds of them do. */
+    boolean leavesUsualKindsTime(LocalDate sown, LocalDate plantedOut) {
         Optional<HarvestOutlook> outlook = outlook(sown, plantedOut);
         if (outlook.isPresent()) {
             return outlook.get().reach() != Reach.NONE;
         }
-        boolean early = !plantedOut.isAfter(latestPlantingOut.plusDays(GRACE_DAYS));
+        boolean early = !plantedOut.isAfter(latestPlantingOut.plusDays(graceDays));
         return early && (autumn == null || !plantedOut.plusDays(GRACE_DAYS).isAfter(autumn));
+    }
+
+    /** Whether they surely do, as far as that is known. */
+    boolean surelyLeavesTimeFor(LocalDate sown, LocalDate plantedOut) {
+        return outlook(sown, plantedOut)
+                .map(outlook -> outlook.reach() == Reach.SURE)
+                .orElseGet(() -> leavesTimeFor(sown, plantedOut));
     }
 
     /** Whether not even the quickest kinds, planted out on the first possible day, would ripen. */
     boolean tooShortFor(LocalDate sown, LocalDate plantedOut) {
-        return outlook(sown, plantedOut)
-                .filter(outlook -> outlook.reach() == Reach.NONE)
-                .isPresent();
+        return outlook(sown, plantedOut).isPresent() && !leavesTimeFor(sown, plantedOut);
     }
 
-    /** In words, such as '70 days from planting out to the very first harvest'; empty where no source gives days. */
-    String daysNeededAtLeast() {
-        return crop.maturity()
-                .map(days -> "%s from %s to the very first harvest"
-                        .formatted(
-                                Counted.days(days.min()),
-                                days.basis() == Basis.TRANSPLANTING ? "planting out" : "sowing"))
-                .orElse("");
+    /** The fewest days to a first harvest that are known: the quickest kinds', or else the crop's or variety's own. */
+    Optional<DaysToMaturity> fewestDays(LocalDate sown, LocalDate plantedOut) {
+        return quickest(sown, plantedOut).map(QuickestKinds::days).or(crop::maturity);
     }
 
     /** Days between planting out and the usual frost that ends the harvest, or none known. */
     Optional<Long> daysLeftAfter(LocalDate plantedOut) {
-        return Optional.ofNullable(killing)
+        return Optional.ofNullable(ending)
                 .map(KillingFrost::usual)
                 .map(usual -> ChronoUnit.DAYS.between(plantedOut, usual));
     }

@@ -9,17 +9,27 @@ import warmshelf.crop.SourcedRange;
 import warmshelf.words.Counted;
 import warmshelf.words.DayWords;
 
-/** The days on which to sow, counted back from the ideal planting out by the crop's weeks indoors. */
+/**
+ * The days on which to sow, counted back from planting out by the crop's weeks indoors: in spring, when all is sown for one
+ * day, from its ideal day; for autumn and over winter from all of its days.
+ */
 record SowingWindow(DateWindow days, Reason why) {
 
-    static SowingWindow before(LocalDate plantingOut, TimelineQuestion question, ExpectedEmergence emergence) {
-        Crop crop = question.crop();
+    static SowingWindow before(DateWindow plantingOut, TimelineQuestion question, ExpectedEmergence emergence) {
+        DateWindow out = question.plantingOut().seasonPart() == SeasonPart.SPRING
+                ? DateWindow.on(plantingOut.ideal())
+                : plantingOut;
+        return new SowingWindow(
+                daysBefore(out, question.crop(), emergence), why(plantingOut.ideal(), question, emergence));
+    }
+
+    /** The days on which to sow what goes out on these. */
+    static DateWindow daysBefore(DateWindow plantingOut, Crop crop, ExpectedEmergence emergence) {
         int slower = emergence.slowerDays();
-        DateWindow days = new DateWindow(
-                plantingOut.minusWeeks(crop.weeksIndoorsMax()).minusDays(slower),
-                plantingOut.minusDays(idealDaysIndoors(crop)).minusDays(slower),
-                plantingOut.minusWeeks(crop.weeksIndoorsMin()).minusDays(slower));
-        return new SowingWindow(days, why(plantingOut, question, emergence));
+        return plantingOut.plusDays(
+                -crop.weeksIndoorsMax() * 7 - slower,
+                -idealDaysIndoors(crop) - slower,
+                -crop.weeksIndoorsMin() * 7 - slower);
     }
 
     private static Reason why(LocalDate plantingOut, TimelineQuestion question, ExpectedEmergence emergence) {

@@ -11,7 +11,8 @@ import warmshelf.crop.RaisedFrom;
  *     passed over, and steps for which the season leaves no time, are not listed
  * @param warmDays whole days the sowing needs on a mat; 0 where it needs none, or cannot come up at that temperature
  * @param notes what else the grower should know, in plain sentences
- * @param harvest how much of it comes before the autumn frost that kills the crop; empty where that cannot be told
+ * @param harvest how much of it comes before the autumn frost that ends it; empty where that cannot be told
+ * @param quickest the same of the quickest kinds, where the usual ones are not sure to ripen and quicker ones are known
  * @param outside where the crop is better sown than in a tray; empty where its roots may be moved, and once it is sown
  */
 public record Timeline(
@@ -20,6 +21,8 @@ public record Timeline(
         int warmDays,
         List<String> notes,
         Optional<HarvestOutlook> harvest,
+        Optional<QuickestKinds> quickest,
+        SeasonFacts season,
         Optional<SowingOutside> outside) {
     public Timeline {
         steps = List.copyOf(steps);

@@ -6,8 +6,9 @@ import java.time.ZoneId;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -19,7 +20,6 @@ import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.crop.Method;
 import warmshelf.crop.TemperatureResponse;
-import warmshelf.words.Numbers;
 import warmshelf.words.Units;
 
 /** {@code timeline}: when to do what for one crop, with the reasons. */
@@ -35,6 +35,13 @@ import warmshelf.words.Units;
             "sowOutside is null for crops that bear moving; else usually (where-it-grows, or pot-that-rots), from, the day"
                     + " from which to sow it outdoors, soilC, how warm the soil should be then (null: not known), why"
                     + " and source.",
+            "part is spring, autumn (planted out in summer, ripe by the autumn's frosts) or winter (planted out before"
+                    + " them, to stand over winter); parts lists those for which the crop can be sown, each with its"
+                    + " verdict and days of sowing. quickest has the days of the quickest kinds, their harvest and"
+                    + " whether only they ripen; it is null where the usual kinds ripen surely or no quicker are known."
+                    + " again tells every how many days to sow again, and until when; standsUntil is the usual day of a"
+                    + " night colder than the crop is known to bear; life and bolting are what is known of its years"
+                    + " and of cold that makes it flower early.",
             "harvest has first and half, the days by which the first and half of the harvest are ripe, and"
                     + " chanceFirst and chanceHalf, the chances that they come before a frost that kills the crop; it"
                     + " is null where no source gives days or dates alone are given. In time: the first in 9 of 10"
@@ -83,6 +90,12 @@ public final class TimelineCommand implements Callable<Integer> {
             description = "The mat's set-point; usually 26, or what suits the crop.")
     private @Nullable String matC;
 
+    @Option(
+            names = "--part",
+            paramLabel = "PART",
+            description = "spring, autumn or winter; usually the first of them that is still in time.")
+    private @Nullable String part;
+
     @Option(names = "--today", paramLabel = "DATE", description = "The day to judge from; today if not given.")
     private @Nullable String today;
 
@@ -101,17 +114,23 @@ public final class TimelineCommand implements Callable<Integer> {
         Method how = method();
         GivenFrost.Known frost = new GivenFrost(country, postcode, lastFrost, firstFrost)
                 .known(Given.whole("--season", season, 2000, 2100), Given.decimal("--risk", risk, 0.01, 0.9));
-        Timeline timeline = Timeline.plan(new TimelineQuestion(
-                crop,
-                response,
-                how,
-                new PlantingOut.ByFrost(frost.dates()),
-                true,
-                matC == null ? usualMat(response.comfortable()) : Given.decimal("--mat-c", matC, 5, 45),
-                today == null ? LocalDate.now(clock) : Given.date("--today", today),
-                Seen.nothing(),
-                Units.METRIC));
-        Output.json(answer(crop, how, frost, timeline));
+        FrostDates dates = frost.dates();
+        Map<SeasonPart, Timeline> all = new LinkedHashMap<>();
+        for (SeasonPart each : dates.parts(crop)) {
+            all.put(
+                    each,
+                    Timeline.plan(new TimelineQuestion(
+                            crop,
+                            response,
+                            how,
+                            new PlantingOut.ByFrost(dates, each),
+                            true,
+                            matC == null ? usualMat(response.comfortable()) : Given.decimal("--mat-c", matC, 5, 45),
+                            today == null ? LocalDate.now(clock) : Given.date("--today", today),
+                            Seen.nothing(),
+                            Units.METRIC)));
+        }
+        Output.json(TimelineAnswer.of(crop, how, frost, chosen(crop, all), all));
         return 0;
     }
 
@@ -123,65 +142,23 @@ public final class TimelineCommand implements Callable<Integer> {
         }
     }
 
+    private Timeline chosen(Crop crop, Map<SeasonPart, Timeline> all) {
+        if (part == null) {
+            return NextPart.of(crop, List.copyOf(all.keySet()), each -> Optional.ofNullable(all.get(each)))
+                    .orElseThrow();
+        }
+        return all.entrySet().stream()
+                .filter(each -> each.getKey().word().equals(part))
+                .map(Map.Entry::getValue)
+                .findFirst()
+                .orElseThrow(() -> new BadInput("--part was '%s'; for %s there, %s is accepted."
+                        .formatted(
+                                Given.shown(part),
+                                crop.id(),
+                                all.keySet().stream().map(SeasonPart::word).collect(Collectors.joining(" or ")))));
+    }
+
     private static double usualMat(CelsiusRange comfortable) {
         return Math.max(comfortable.low(), Math.min(comfortable.high(), USUAL_MAT_C));
-    }
-
-    private static Map<String, @Nullable Object> answer(HarvestOutlook harvest) {
-        Map<String, @Nullable Object> answer = new LinkedHashMap<>();
-        answer.put("first", harvest.first());
-        answer.put("half", harvest.half());
-        answer.put("chanceFirst", hundredths(harvest.chanceFirst()));
-        answer.put("chanceHalf", hundredths(harvest.chanceHalf()));
-        return answer;
-    }
-
-    private static Map<String, @Nullable Object> answer(SowingOutside outside) {
-        Map<String, @Nullable Object> answer = new LinkedHashMap<>();
-        OptionalDouble soil = outside.usual().soilC();
-        answer.put("usually", outside.usual().place().word());
-        answer.put("from", outside.from());
-        answer.put("soilC", soil.isPresent() ? (Double) soil.getAsDouble() : null);
-        answer.put("why", outside.why());
-        answer.put("source", outside.usual().source());
-        return answer;
-    }
-
-    private static Map<String, @Nullable Object> answer(GivenFrost.Known frost) {
-        Map<String, @Nullable Object> answer = new LinkedHashMap<>();
-        answer.put("lastFrost", frost.lastFrost());
-        answer.put("laterFrostChance", hundredths(frost.chance()));
-        answer.put("words", frost.words());
-        return answer;
-    }
-
-    private static @Nullable Double hundredths(OptionalDouble chance) {
-        return chance.isPresent() ? (Double) Numbers.hundredths(chance.getAsDouble()) : null;
-    }
-
-    private static Map<String, @Nullable Object> answer(
-            Crop crop, Method method, GivenFrost.Known frost, Timeline timeline) {
-        Map<String, @Nullable Object> answer = new LinkedHashMap<>();
-        answer.put("crop", crop.id());
-        answer.put("method", method.word());
-        answer.put("verdict", timeline.verdict().word());
-        answer.put("frost", answer(frost));
-        answer.put("harvest", timeline.harvest().map(TimelineCommand::answer).orElse(null));
-        answer.put(
-                "steps", timeline.steps().stream().map(TimelineCommand::answer).toList());
-        answer.put("sowOutside", timeline.outside().map(TimelineCommand::answer).orElse(null));
-        answer.put("warmDays", timeline.warmDays());
-        answer.put("notes", List.copyOf(timeline.notes()));
-        return answer;
-    }
-
-    private static Map<String, Object> answer(TimelineStep step) {
-        Map<String, Object> answer = new LinkedHashMap<>();
-        answer.put("step", step.step().word());
-        answer.put("earliest", step.earliest());
-        answer.put("ideal", step.ideal());
-        answer.put("latest", step.latest());
-        answer.put("why", step.why());
-        return answer;
     }
 }

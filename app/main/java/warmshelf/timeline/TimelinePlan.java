@@ -6,8 +6,11 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import warmshelf.crop.BagFit;
+import warmshelf.crop.BoltingLimit;
 import warmshelf.crop.CelsiusRange;
+import warmshelf.crop.Crop;
 import warmshelf.crop.HeatNeed;
+import warmshelf.crop.LifeCycle;
 import warmshelf.crop.Method;
 import warmshelf.crop.Prospect;
 import warmshelf.crop.ProspectWords;
@@ -31,7 +34,7 @@ final class TimelinePlan {
         this.seen = question.seen();
         this.emergence = ExpectedEmergence.of(question.response(), question.matC());
         this.usualOut = PlantingOutWindow.of(question);
-        this.usualSowing = SowingWindow.before(usualOut.days().ideal(), question, emergence);
+        this.usualSowing = SowingWindow.before(usualOut.days(), question, emergence);
     }
 
     Timeline timeline() {
@@ -56,7 +59,25 @@ final class TimelinePlan {
                 warmDays(),
                 notes(judgement, seedlings, outdoors),
                 judgement.outlook(),
+                judgement.quickest(),
+                facts(judgement.verdict(), sowing.ideal()),
                 SowingOutside.of(question, usualOut.days()));
+    }
+
+    private SeasonFacts facts(Verdict verdict, LocalDate sown) {
+        Crop crop = question.crop();
+        return new SeasonFacts(
+                question.plantingOut().seasonPart(),
+                verdict == Verdict.TOO_LATE ? Optional.empty() : SowAgain.after(sown, sowingDays()),
+                question.plantingOut() instanceof ByFrost frost
+                        ? KillingFrost.standsUntil(frost.dates(), crop)
+                        : Optional.empty(),
+                LifeCycle.of(crop),
+                BoltingLimit.of(crop));
+    }
+
+    private SowingDays sowingDays() {
+        return SowingDays.of(question, usualOut.days(), usualSowing.days(), emergence);
     }
 
     private boolean isSown() {
@@ -97,10 +118,10 @@ final class TimelinePlan {
         if (!question.today().isAfter(usualSowing.days().latest())) {
             return usualSowing.days();
         }
-        DateWindow out = usualOut.days();
-        LocalDate last = Judgement.lastSensibleSowing(
-                SeasonEnd.of(question, out), question.crop(), usualSowing.days(), out, emergence);
-        return new DateWindow(usualSowing.days().earliest(), usualSowing.days().ideal(), last);
+        return new DateWindow(
+                usualSowing.days().earliest(),
+                usualSowing.days().ideal(),
+                sowingDays().lastSensible(question.today()));
     }
 
     /** A bag is on the mat until its roots show, a tray until its seedlings are up; a day more to find and move them. */

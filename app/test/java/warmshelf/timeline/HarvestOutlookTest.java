@@ -15,7 +15,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import warmshelf.crop.Crop;
-import warmshelf.crop.Hardiness;
 import warmshelf.frost.FirstFrost;
 import warmshelf.frost.FrostSeason;
 import warmshelf.frost.Threshold;
@@ -46,7 +45,7 @@ class HarvestOutlookTest {
     void the_chance_is_the_published_one_on_the_published_days(String half, String nineTenths) {
         LocalDate median = LocalDate.parse("2027-" + half);
         LocalDate late = LocalDate.parse("2027-" + nineTenths);
-        FirstFrost frost = autumn(median, late, 1).killing(Hardiness.TENDER);
+        FirstFrost frost = autumn(median, late, 1).at(0);
 
         assertThat(frost.chanceLaterThan(median)).isCloseTo(0.5, within(0.001));
         assertThat(frost.chanceLaterThan(late)).isCloseTo(0.1, within(0.001));
@@ -81,9 +80,11 @@ class HarvestOutlookTest {
                 first.plusDays(20),
                 OptionalDouble.of(0.897),
                 OptionalDouble.of(0.699),
-                HarvestOutlook.Reach.TIGHT);
+                HarvestOutlook.Reach.TIGHT,
+                HarvestOutlook.Ending.FROST_KILLS);
         HarvestOutlook enough = new HarvestOutlook(
-                first, first.plusDays(20), OptionalDouble.of(0.9), OptionalDouble.of(0.7), HarvestOutlook.Reach.SURE);
+                first, first.plusDays(20), OptionalDouble.of(0.9), OptionalDouble.of(0.7), HarvestOutlook.Reach.SURE,
+                HarvestOutlook.Ending.FROST_KILLS);
 
         assertThat(almost.sentence()).contains("in 8 of 10 years").contains("in 6 of 10 years");
         assertThat(enough.sentence()).contains("in 9 of 10 years").contains("in 7 of 10 years");
@@ -106,11 +107,11 @@ class HarvestOutlookTest {
     @Test
     void hardy_crops_are_judged_by_the_frost_they_do_not_bear() {
         KillingFrost tender =
-                KillingFrost.of(INTERNATIONAL_FALLS, Hardiness.TENDER).orElseThrow();
+                KillingFrost.of(INTERNATIONAL_FALLS, Crops.TOMATO).orElseThrow();
         KillingFrost half =
-                KillingFrost.of(INTERNATIONAL_FALLS, Hardiness.HALF_HARDY).orElseThrow();
+                KillingFrost.of(INTERNATIONAL_FALLS, Crops.of("celery")).orElseThrow();
         KillingFrost hardy =
-                KillingFrost.of(INTERNATIONAL_FALLS, Hardiness.HARDY).orElseThrow();
+                KillingFrost.of(INTERNATIONAL_FALLS, Crops.KALE).orElseThrow();
         LocalDate day = LocalDate.of(2027, 9, 24);
 
         assertThat(tender.chanceLaterThan(day).orElseThrow()).isLessThan(0.25);
@@ -126,7 +127,8 @@ class HarvestOutlookTest {
         HarvestOutlook borne = outlook(kale, INTERNATIONAL_FALLS, out);
         HarvestOutlook killed = HarvestOutlook.of(
                 kale.maturity().orElseThrow(),
-                KillingFrost.of(INTERNATIONAL_FALLS, Hardiness.TENDER).orElseThrow(),
+                0,
+                KillingFrost.of(INTERNATIONAL_FALLS, Crops.TOMATO).orElseThrow(),
                 out,
                 out);
 
@@ -142,7 +144,7 @@ class HarvestOutlookTest {
         HarvestOutlook late = outlook(Crops.TOMATO, warm, LocalDate.of(2027, 12, 25));
 
         assertThat(late.chanceFirst().orElseThrow()).isBetween(0.8, 0.81);
-        assertThat(KillingFrost.of(warm, Hardiness.TENDER).orElseThrow().usual())
+        assertThat(KillingFrost.of(warm, Crops.TOMATO).orElseThrow().usual())
                 .isNull();
     }
 
@@ -165,7 +167,7 @@ class HarvestOutlookTest {
     @Test
     void once_planted_too_late_it_is_said_with_the_figure() {
         Timeline timeline = Asked.of(Crops.TOMATO, 26, INTERNATIONAL_FALLS)
-                .on(LocalDate.of(2027, 7, 20))
+                .on(LocalDate.of(2027, 8, 6))
                 .having(new Seen(
                         null,
                         null,
@@ -179,11 +181,11 @@ class HarvestOutlookTest {
                         null,
                         null,
                         null,
-                        LocalDate.of(2027, 7, 15)))
+                        LocalDate.of(2027, 8, 5)))
                 .answered();
 
         assertThat(timeline.verdict()).isEqualTo(Verdict.TOO_LATE);
-        assertThat(timeline.notes()).anyMatch(note -> note.contains("in 2 of 10 years"));
+        assertThat(timeline.notes()).anyMatch(note -> note.contains("in hardly any year"));
     }
 
     /**
@@ -218,8 +220,12 @@ class HarvestOutlookTest {
     }
 
     private static HarvestOutlook outlook(Crop crop, FrostDates dates, LocalDate out) {
-        return HarvestOutlook.of(crop, KillingFrost.of(dates, crop.hardiness()).orElseThrow(), out, out)
-                .orElseThrow();
+        return HarvestOutlook.of(
+                crop.maturity().orElseThrow(),
+                0,
+                KillingFrost.of(dates, crop).orElseThrow(),
+                out,
+                out);
     }
 
     /** An autumn of 2027 by the days before which half and nine in ten of those with any frost have had it. */

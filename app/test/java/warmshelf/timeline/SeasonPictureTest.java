@@ -211,7 +211,20 @@ class SeasonPictureTest {
                 "Lantern Row",
                 warm,
                 26,
-                new Timeline(Verdict.IN_TIME, List.copyOf(steps), 10, List.of(), Optional.empty(), Optional.empty()));
+                new Timeline(
+                        Verdict.IN_TIME,
+                        List.copyOf(steps),
+                        10,
+                        List.of(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        new SeasonFacts(
+                                SeasonPart.SPRING,
+                                Optional.empty(),
+                                Optional.empty(),
+                                Optional.empty(),
+                                Optional.empty()),
+                        Optional.empty()));
     }
 
     private static Row only(Growing growing) {

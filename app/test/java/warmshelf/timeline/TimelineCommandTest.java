@@ -23,7 +23,22 @@ class TimelineCommandTest {
         assertThat(answer.fieldNames())
                 .toIterable()
                 .containsExactly(
-                        "crop", "method", "verdict", "frost", "harvest", "steps", "sowOutside", "warmDays", "notes");
+                        "crop",
+                        "method",
+                        "part",
+                        "verdict",
+                        "frost",
+                        "harvest",
+                        "quickest",
+                        "steps",
+                        "sowOutside",
+                        "warmDays",
+                        "parts",
+                        "again",
+                        "standsUntil",
+                        "life",
+                        "bolting",
+                        "notes");
         assertThat(answer.get("harvest").fieldNames())
                 .toIterable()
                 .containsExactly("first", "half", "chanceFirst", "chanceHalf");

@@ -12,9 +12,9 @@ class VerdictTest {
     private static final LocalDate LAST = LocalDate.of(2027, 5, 24);
     private static final Asked PEPPER = Asked.of(Crops.PEPPER, 26, FrostDates.of(LAST, LocalDate.of(2027, 9, 20)));
 
-    // Latest sowing 29 March. Sown on 4 May: ready 9 weeks later, 6 July; half ripe 75 days later, 19 September. Sown
-    // on 9 May:
-    // the first ripe 70 days after 11 July, 19 September.
+    // Latest sowing 29 March. Sown on 4 May: ready 9 weeks later, 6 July; half ripe 75 days later, 19 September. Sown on
+    // 9 May: the first ripe 70 days after 11 July, 19 September. Of the quickest kinds, 58 days from transplanting (Iowa State
+    // University Extension 1993, 'Gypsy'): sown on 21 May, out on 23 July, ripe on 19 September.
     @ParameterizedTest
     @CsvSource({
         "2027-01-01, IN_TIME",
@@ -23,7 +23,9 @@ class VerdictTest {
         "2027-05-04, HURRY",
         "2027-05-05, TIGHT",
         "2027-05-09, TIGHT",
-        "2027-05-10, TOO_LATE",
+        "2027-05-10, TIGHT",
+        "2027-05-21, TIGHT",
+        "2027-05-22, TOO_LATE",
         "2027-08-01, TOO_LATE"
     })
     void the_verdict_turns_the_day_after_each_limit(LocalDate today, Verdict verdict) {
@@ -34,7 +36,7 @@ class VerdictTest {
     void when_it_is_too_late_to_sow_bought_plants_are_named() {
         Timeline late = PEPPER.on(LocalDate.of(2027, 6, 20)).answered();
 
-        assertThat(late.notes()).anyMatch(note -> note.contains("9 May") && note.contains("Buy plants"));
+        assertThat(late.notes()).anyMatch(note -> note.contains("21 May") && note.contains("Buy plants"));
     }
 
     @Test
@@ -57,11 +59,11 @@ class VerdictTest {
 
     @Test
     void a_season_too_short_for_the_quickest_kinds_is_too_late_from_the_start() {
-        Timeline timeline = Asked.of(Crops.PEPPER, 26, FrostDates.of(LAST, LocalDate.of(2027, 8, 1)))
+        Timeline timeline = Asked.of(Crops.PEPPER, 26, FrostDates.of(LAST, LocalDate.of(2027, 7, 28)))
                 .answered();
 
         assertThat(timeline.verdict()).isEqualTo(Verdict.TOO_LATE);
-        assertThat(timeline.notes()).anyMatch(note -> note.contains("70 days") && note.contains("quicker crop"));
+        assertThat(timeline.notes()).anyMatch(note -> note.contains("58 to 62 days") && note.contains("quicker crop"));
     }
 
     @Test
@@ -70,7 +72,7 @@ class VerdictTest {
                 .answered();
 
         assertThat(timeline.verdict()).isEqualTo(Verdict.TIGHT);
-        assertThat(timeline.notes()).anyMatch(note -> note.contains("quick variety"));
+        assertThat(timeline.notes()).anyMatch(note -> note.contains("58 to 62 days"));
     }
 
     @Test
