@@ -96,32 +96,42 @@ public final class RoundStore {
     record Watch(List<TodayStore.OnDuty> today, List<TodayStore.OnDuty> tomorrow) {}
 
     private Kept kept(LocalDate day) {
+        Asked asked = new Asked(day, database.writes(), System.nanoTime());
         Kept last = kept;
-        if (last != null && isFresh(last, day, database.writes())) {
-            return last;
-        }
-        return readOnce(day);
+        return last != null && isFresh(last, asked) ? last : readOnce(asked);
     }
 
-    /** Whoever comes while the round is being read waits for it, rather than reading it once more. */
-    private synchronized Kept readOnce(LocalDate day) {
+    /**
+     * Whoever comes while the round is being read waits for it, rather than reading it once more. A round that somebody began to
+     * read after one had asked will do, whatever was written since: else all who wait would read it anew, one after another,
+     * while others write.
+     */
+    private synchronized Kept readOnce(Asked asked) {
         Kept last = kept;
-        // Counted before reading: what is written meanwhile makes this round stale at once.
-        long writes = database.writes();
-        if (last != null && isFresh(last, day, writes)) {
+        if (last != null && isFresh(last, asked)) {
             return last;
         }
-        Kept read = read(day, writes);
+        // Counted before reading: what is written meanwhile makes this round stale for whoever asks later.
+        Kept read = read(asked.day(), database.writes(), System.nanoTime());
         kept = read;
         return read;
     }
 
-    private boolean isFresh(Kept last, LocalDate day, long writes) {
-        boolean current = last.day().equals(day) && last.writes() == writes;
-        return current && (!database.isShared() || System.nanoTime() - last.sinceNanos() < KEPT_NANOS);
+    /**
+     * @param writes how much had been written by then
+     */
+    private record Asked(LocalDate day, long writes, long atNanos) {}
+
+    /** Whether a round holds all that had been written when it was asked for. */
+    private boolean isFresh(Kept last, Asked asked) {
+        boolean current = last.day().equals(asked.day()) && last.writes() >= asked.writes();
+        return current
+                && (!database.isShared()
+                        || last.sinceNanos() - asked.atNanos() >= 0
+                        || System.nanoTime() - last.sinceNanos() < KEPT_NANOS);
     }
 
-    private Kept read(LocalDate day, long writes) {
+    private Kept read(LocalDate day, long writes, long sinceNanos) {
         Map<UUID, PlaceAddress> addresses = walk.addresses();
         Map<UUID, Round.MatReading> mats = new HashMap<>();
         today.mats(day).forEach((id, mat) -> mats.put(id, Round.MatReading.of(mat)));
@@ -146,7 +156,7 @@ public final class RoundStore {
         Round whole = Round.of(items, addresses, mats);
         return new Kept(
                 writes,
-                System.nanoTime(),
+                sinceNanos,
                 day,
                 addresses,
                 itemsOf,
