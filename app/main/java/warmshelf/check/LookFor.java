@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import warmshelf.crop.UsualSowing;
 import warmshelf.guide.Advice;
+import warmshelf.shelf.Lamp;
 import warmshelf.sowing.Sowing;
 import warmshelf.timeline.Caution;
 import warmshelf.words.DayWords;
@@ -56,9 +57,22 @@ final class LookFor {
                 "nights", nights == null ? "" : units.temperature(nights),
                 "depth", depth == null ? "" : units.length(depth),
                 "off", units.temperatureDifference(MatAlarm.BEARABLE_C)));
+        values.putAll(lamp(subject.lamp()));
         values.put("onSurface", sowing.crop().light().isNeeded());
         values.put("ownPot", UsualSowing.of(sowing.crop()).isPresent());
         return values;
+    }
+
+    /** Left out where nobody has said. */
+    private static Map<String, Object> lamp(Lamp lamp) {
+        Map<String, Object> said = new HashMap<>(Map.of("lamp", lamp.kind().word()));
+        if (lamp.hours() != null) {
+            said.put("lampHours", lamp.hours());
+        }
+        if (lamp.timer() != null) {
+            said.put("lampTimer", lamp.timer() ? "yes" : "no");
+        }
+        return said;
     }
 
     /** What stands open at the check: the hazards of what is handled, and electricity where a plug or a lamp is near. */

@@ -141,7 +141,7 @@ public final class RoundStore {
         List<Round.Item> items = underWay.stream()
                 .map(history -> Round.item(
                         history,
-                        reader.subject(history, day),
+                        reader.subject(history, day).among(addresses),
                         open.getOrDefault(history.sowing().id(), List.of()),
                         day,
                         addresses,

@@ -13,6 +13,7 @@ import org.jooq.DSLContext;
 import org.jooq.Record;
 import org.jooq.impl.DSL;
 import warmshelf.db.Database;
+import warmshelf.shelf.Lamp;
 
 /** Reads every place in walking order: site, rack, shelf from the top, mats before the light, place. */
 public final class WalkStore {
@@ -24,7 +25,18 @@ public final class WalkStore {
 
     Map<UUID, PlaceAddress> addresses() {
         Map<UUID, PlaceAddress> inOrder = new LinkedHashMap<>();
-        sql.select(PLACE.ID, PLACE.MAT_ID, PLACE.NUMBER, MAT.NAME, SHELF.FROM_TOP, RACK.NAME, SITE.ID, SITE.NAME)
+        sql.select(
+                        PLACE.ID,
+                        PLACE.MAT_ID,
+                        PLACE.NUMBER,
+                        MAT.NAME,
+                        SHELF.FROM_TOP,
+                        SHELF.LAMP,
+                        SHELF.LAMP_HOURS,
+                        SHELF.LAMP_TIMER,
+                        RACK.NAME,
+                        SITE.ID,
+                        SITE.NAME)
                 .from(PLACE)
                 .leftJoin(MAT)
                 .on(MAT.ID.eq(PLACE.MAT_ID))
@@ -59,6 +71,7 @@ public final class WalkStore {
                 row.get(PLACE.MAT_ID),
                 surface,
                 row.get(PLACE.NUMBER),
+                new Lamp(Lamp.Kind.named(row.get(SHELF.LAMP)), row.get(SHELF.LAMP_HOURS), row.get(SHELF.LAMP_TIMER)),
                 walkOrder);
     }
 }

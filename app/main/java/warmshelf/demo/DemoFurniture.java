@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.UUID;
 import org.apache.commons.csv.CSVRecord;
 import warmshelf.shelf.Circuit;
+import warmshelf.shelf.Lamp;
 import warmshelf.shelf.LightAbove;
 import warmshelf.shelf.MatDraft;
 import warmshelf.shelf.RackDraft;
@@ -47,10 +48,21 @@ final class DemoFurniture {
         ShelfDraft draft = new ShelfDraft(
                 DemoTable.number(row, "from_top"),
                 DemoTable.number(row, "lit_places"),
-                DemoTable.number(row, "light_watts"));
+                DemoTable.number(row, "light_watts"),
+                lamp(row));
         shelves.put(
                 rack + "/" + row.get("from_top"),
                 done(house.shelves().add(DemoTable.known(racks, rack), draft, coordinator)));
+    }
+
+    private static Lamp lamp(CSVRecord row) {
+        Lamp.Kind kind = Lamp.Kind.named(row.get("lamp"));
+        return kind == Lamp.Kind.NOT_KNOWN
+                ? Lamp.NOT_KNOWN
+                : new Lamp(
+                        kind,
+                        DemoTable.number(row, "lamp_hours"),
+                        row.get("lamp_timer").equals("yes"));
     }
 
     private void addMat(CSVRecord row) {

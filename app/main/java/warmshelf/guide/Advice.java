@@ -110,7 +110,9 @@ public final class Advice {
     }
 
     private String filledIn(Line line) {
-        Map<String, Object> all = new HashMap<>(line.values());
+        // Of the lamps of a shelf a text may ask; most of those who quote it speak of no shelf.
+        Map<String, Object> all = new HashMap<>(Map.of("lamp", "", "lampHours", "", "lampTimer", ""));
+        all.putAll(line.values());
         all.putAll(forTemplates());
         all.put("part", new Parts(this, line.values()));
         return TEXTS.line(line.file(), line.section(), all);

@@ -8,11 +8,19 @@ import java.util.UUID;
  *
  * @param fromTop 1 is the topmost
  * @param lightWatts what its lights draw; 0 without lights
+ * @param lamp its lights
  * @param mats in walking order
  * @param litPlaces growing-on places under its lights
  */
 public record Shelf(
-        UUID id, UUID rackId, int fromTop, int lightWatts, int version, List<Mat> mats, List<Place> litPlaces) {
+        UUID id,
+        UUID rackId,
+        int fromTop,
+        int lightWatts,
+        Lamp lamp,
+        int version,
+        List<Mat> mats,
+        List<Place> litPlaces) {
 
     public boolean isLit() {
         return !litPlaces.isEmpty();
@@ -24,6 +32,8 @@ public record Shelf(
 
     /** What it says, in one line. */
     String words() {
-        return "level %d, %d places under light, lights of %d W".formatted(fromTop, litPlaces.size(), lightWatts);
+        String lights =
+                "level %d, %d places under light, lights of %d W".formatted(fromTop, litPlaces.size(), lightWatts);
+        return lamp.words().isEmpty() ? lights : lights + ", " + lamp.words();
     }
 }

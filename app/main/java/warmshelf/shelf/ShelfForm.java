@@ -25,7 +25,24 @@ public final class ShelfForm {
                     "Watts of the lights is 0, but %d places are under light; a number from 1 to 5,000 is accepted."
                             .formatted(litPlaces));
         }
-        return new ShelfDraft(fromTop, litPlaces, lightWatts);
+        return new ShelfDraft(fromTop, litPlaces, lightWatts, lamp(reader));
+    }
+
+    /** Nothing chosen: nobody has said. */
+    private static Lamp lamp(FormReader reader) {
+        Integer hours =
+                reader.optionalWholeNumber("lampHours", "Hours a day", 1, 24).orElse(null);
+        String kind = chosen(reader, "lamp", "Kind of lamps", List.of("fluorescent", "led", "other"));
+        String timer = chosen(reader, "lampTimer", "Timer", List.of("yes", "no"));
+        return new Lamp(Lamp.Kind.named(kind), hours, timer.isEmpty() ? null : Boolean.valueOf(timer.equals("yes")));
+    }
+
+    private static String chosen(FormReader reader, String field, String label, List<String> words) {
+        if (reader.text(field).isEmpty()) {
+            return "";
+        }
+        String word = reader.choice(field, label, words);
+        return reader.problems().containsKey(field) ? "" : word;
     }
 
     static Map<String, List<String>> typed(Shelf shelf, boolean quarantine) {
@@ -33,11 +50,22 @@ public final class ShelfForm {
         typed.put("fromTop", List.of(String.valueOf(shelf.fromTop())));
         typed.put("litPlaces", List.of(String.valueOf(shelf.litPlaces().size())));
         typed.put("lightWatts", List.of(String.valueOf(shelf.lightWatts())));
+        typed.put("lamp", List.of(shelf.lamp().kind().word()));
+        typed.put("lampHours", List.of(hours(shelf.lamp())));
+        typed.put("lampTimer", List.of(timer(shelf.lamp())));
         typed.put("version", List.of(String.valueOf(shelf.version())));
         if (quarantine) {
             typed.put(QUARANTINE, List.of("yes"));
         }
         return typed;
+    }
+
+    private static String hours(Lamp lamp) {
+        return lamp.hours() == null ? "" : String.valueOf(lamp.hours());
+    }
+
+    private static String timer(Lamp lamp) {
+        return lamp.timer() == null ? "" : lamp.timer() ? "yes" : "no";
     }
 
     static Map<String, List<String>> blank(int fromTop) {

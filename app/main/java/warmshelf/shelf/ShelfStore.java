@@ -31,6 +31,9 @@ public final class ShelfStore {
                     .set(SHELF.FROM_TOP, draft.fromTop())
                     .set(SHELF.LIT_PLACES, draft.litPlaces())
                     .set(SHELF.LIGHT_WATTS, draft.lightWatts())
+                    .set(SHELF.LAMP, draft.lamp().kind().kept())
+                    .set(SHELF.LAMP_HOURS, draft.lamp().hours())
+                    .set(SHELF.LAMP_TIMER, draft.lamp().timer())
                     .set(SHELF.VERSION, 1)
                     .execute();
             PLACES.fit(transaction, id, draft.litPlaces());
@@ -49,6 +52,9 @@ public final class ShelfStore {
                     .set(SHELF.FROM_TOP, draft.fromTop())
                     .set(SHELF.LIT_PLACES, draft.litPlaces())
                     .set(SHELF.LIGHT_WATTS, draft.lightWatts())
+                    .set(SHELF.LAMP, draft.lamp().kind().kept())
+                    .set(SHELF.LAMP_HOURS, draft.lamp().hours())
+                    .set(SHELF.LAMP_TIMER, draft.lamp().timer())
                     .set(SHELF.VERSION, version + 1)
                     .where(SHELF.ID.eq(id), SHELF.VERSION.eq(version))
                     .execute();

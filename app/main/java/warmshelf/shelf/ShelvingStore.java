@@ -88,6 +88,7 @@ public final class ShelvingStore {
                         row.getRackId(),
                         row.getFromTop(),
                         row.getLightWatts(),
+                        new Lamp(Lamp.Kind.named(row.getLamp()), row.getLampHours(), row.getLampTimer()),
                         row.getVersion(),
                         mats.getOrDefault(row.getId(), List.of()),
                         litPlaces.getOrDefault(row.getId(), List.of())))

@@ -3,8 +3,11 @@ package warmshelf.check;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import warmshelf.shelf.Lamp;
 import warmshelf.words.Units;
 
 class LookForTest {
@@ -22,5 +25,24 @@ class LookForTest {
                     .endsWith(".")
                     .doesNotContain("{");
         }
+    }
+
+    /** Iowa State University Extension: fluorescent fixtures 4 to 6 inches (the group's 4, 10 cm), LED 8 to 12 inches (20 to 30 cm). */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', nullValues = "-", textBlock = """
+        fluorescent | 16 | true  | about 10 cm above the leaves?
+        led         | 14 | true  | 20–30 cm above the leaves, or as their maker says?
+        other       | -  | -     | as far above the leaves as their maker says?
+        -           | -  | -     | about 10 cm above the leaves where they are tubes, 20–30 cm where they are LEDs?
+        fluorescent | 15 | false | No timer switches them: on in the morning, off at night, 15 hours a day.
+        """)
+    void how_near_the_lamps_hang_goes_by_their_kind(
+            @Nullable String kind, @Nullable Integer hours, @Nullable Boolean timer, String said) {
+        Subject any = Cases.cells().onMat(SOWN, SOWN.plusDays(40)).sown().on(SOWN);
+        Lamp lamp = new Lamp(Lamp.Kind.named(kind), hours, timer);
+        Subject under = new Subject(
+                any.sowing(), any.progress(), any.stay(), lamp, any.timeline(), any.nearlyAllBy(), any.moreToCome());
+
+        assertThat(LookFor.look(CheckKind.LIGHT_LOOK, under, Units.METRIC)).contains(said);
     }
 }

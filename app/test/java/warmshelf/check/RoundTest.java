@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import warmshelf.allocation.RackHolds;
+import warmshelf.shelf.Lamp;
 import warmshelf.sowing.EntryStep;
 import warmshelf.words.Units;
 
@@ -207,6 +208,15 @@ class RoundTest {
         inOrder.put(
                 place,
                 new PlaceAddress(
-                        place, SITE, "Hall cellar", "North rack", shelf, mat, surface, number, inOrder.size()));
+                        place,
+                        SITE,
+                        "Hall cellar",
+                        "North rack",
+                        shelf,
+                        mat,
+                        surface,
+                        number,
+                        Lamp.NOT_KNOWN,
+                        inOrder.size()));
     }
 }

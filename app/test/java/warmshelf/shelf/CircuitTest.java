@@ -45,7 +45,7 @@ class CircuitTest {
     private static Site siteWithLights(int watts) {
         Rack rack = DrawnCellar.rack();
         Shelf lit = rack.shelves().get(0);
-        Shelf shelf = new Shelf(lit.id(), lit.rackId(), 1, watts, 1, List.of(), lit.litPlaces());
+        Shelf shelf = new Shelf(lit.id(), lit.rackId(), 1, watts, lit.lamp(), 1, List.of(), lit.litPlaces());
         return new Site(
                 rack.siteId(),
                 "Hall cellar",

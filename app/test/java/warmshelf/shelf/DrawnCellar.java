@@ -21,8 +21,8 @@ final class DrawnCellar {
     static Rack rack() {
         Mat m1 = new Mat(M1, id("lower"), "M1", 1, 18, 32, 107, 25, LightAbove.NOT_KNOWN, 1, places("M1", 4));
         Mat m2 = new Mat(id("M2"), id("lower"), "M2", 2, 18, 32, 45, 22, LightAbove.NOT_KNOWN, 1, places("M2", 2));
-        Shelf lit = new Shelf(id("upper"), id("A"), 1, 160, 1, List.of(), places("lit", 2));
-        Shelf warm = new Shelf(id("lower"), id("A"), 2, 0, 1, List.of(m1, m2), List.of());
+        Shelf lit = new Shelf(id("upper"), id("A"), 1, 160, Lamp.NOT_KNOWN, 1, List.of(), places("lit", 2));
+        Shelf warm = new Shelf(id("lower"), id("A"), 2, 0, Lamp.NOT_KNOWN, 1, List.of(m1, m2), List.of());
         return new Rack(id("A"), id("cellar"), "A", 1, 1, List.of(lit, warm));
     }
 

@@ -82,4 +82,18 @@ abstract class MatStoreContract extends StoreContract {
         assertThat(tomorrow).isInstanceOf(Decision.Done.class);
         assertThat(database().sql().fetchCount(MAT_DAY)).isEqualTo(1);
     }
+
+    @Test
+    void the_light_that_reaches_a_mat_is_kept_and_is_not_known_until_somebody_says() {
+        for (LightAbove light : LightAbove.values()) {
+            MatDraft draft = new MatDraft("L" + light.ordinal(), 1, 1, 18, 32, 45, 25, light);
+            UUID mat = done(mats.add(shelf, draft, cast.ilse()));
+
+            assertThat(new ShelvingStore(database().sql())
+                            .mat(mat)
+                            .orElseThrow()
+                            .light())
+                    .isEqualTo(light);
+        }
+    }
 }

@@ -62,4 +62,23 @@ abstract class ShelfStoreContract extends StoreContract {
         assertThat(dark.refusal()).contains(new ShelfRefusal.LitPlacesUsed(1));
         assertThat(shelving.shelf(shelf).orElseThrow().litPlaces()).hasSize(2);
     }
+
+    @Test
+    void the_lamps_of_a_shelf_are_kept() {
+        Lamp lamp = new Lamp(Lamp.Kind.FLUORESCENT, 16, true);
+        UUID shelf = done(shelves.add(cast.rack(), new ShelfDraft(1, 2, 40, lamp), cast.ilse()));
+
+        assertThat(new ShelvingStore(database().sql())
+                        .shelf(shelf)
+                        .orElseThrow()
+                        .lamp())
+                .isEqualTo(lamp);
+
+        done(shelves.change(shelf, 1, new ShelfDraft(1, 2, 40), cast.ilse()));
+        assertThat(new ShelvingStore(database().sql())
+                        .shelf(shelf)
+                        .orElseThrow()
+                        .lamp())
+                .isEqualTo(Lamp.NOT_KNOWN);
+    }
 }

@@ -27,6 +27,33 @@ class ShelvingFormsTest {
     }
 
     @Test
+    void the_lamps_of_a_shelf_come_back_as_they_were_typed_and_nothing_said_stays_unknown() {
+        FormReader reader = reader(
+                "fromTop",
+                "1",
+                "litPlaces",
+                "4",
+                "lightWatts",
+                "80",
+                "lamp",
+                "led",
+                "lampHours",
+                "14",
+                "lampTimer",
+                "no");
+
+        ShelfDraft draft = ShelfForm.read(reader);
+
+        assertThat(reader.ok()).isTrue();
+        assertThat(draft.lamp()).isEqualTo(new Lamp(Lamp.Kind.LED, 14, false));
+        assertThat(draft.lamp().words()).isEqualTo("LED lamps, 14 hours a day, switched by hand");
+        assertThat(ShelfForm.read(reader("fromTop", "1")).lamp()).isEqualTo(Lamp.NOT_KNOWN);
+        FormReader wrong = reader("fromTop", "1", "lamp", "candle", "lampHours", "25", "lampTimer", "maybe");
+        ShelfForm.read(wrong);
+        assertThat(wrong.problems()).containsOnlyKeys("lamp", "lampHours", "lampTimer");
+    }
+
+    @Test
     void a_site_with_half_amps_comes_back_as_it_was_typed() {
         Site site = new Site(DrawnCellar.M1, "Garage", 2, new Circuit(12.5, 230), "Key under the pot", 3, List.of());
 
