@@ -13,7 +13,8 @@ import warmshelf.ReferenceTable;
 public final class SecondCrop {
     private static final int DAYS_OF_A_WEEK = 7;
     private static final Set<String> AUTUMN = new HashSet<>();
-    private static final Map<String, Span> OVER_WINTER = spans("overwintering.csv", "weeks_before_frost", DAYS_OF_A_WEEK);
+    private static final Map<String, Span> OVER_WINTER =
+            spans("overwintering.csv", "weeks_before_frost", DAYS_OF_A_WEEK);
     private static final Map<String, Span> AGAIN = spans("sow-again.csv", "days", 1);
 
     private static final Map<String, Integer> AUTUMN_GROWTH = new HashMap<>();

@@ -7,6 +7,7 @@ import warmshelf.crop.Crop;
 import warmshelf.sowing.Asking;
 import warmshelf.sowing.Sowing;
 import warmshelf.sowing.SowingPlanner;
+import warmshelf.timeline.SeasonPart;
 import warmshelf.timeline.Seen;
 import warmshelf.timeline.Timeline;
 
@@ -32,6 +33,7 @@ final class DemoPlanting {
                 row.method(),
                 row.warm(),
                 season,
+                SeasonPart.SPRING,
                 crop.hardiness().usualRisk(),
                 null);
     }

@@ -80,6 +80,7 @@ final class DemoSeason {
                 UUID.randomUUID(),
                 grower,
                 asking.season(),
+                asking.part(),
                 crop,
                 boxed.id(),
                 row.variety(),

@@ -1,6 +1,7 @@
 package warmshelf.sowing;
 
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,6 +14,7 @@ import warmshelf.seed.Lot;
 import warmshelf.seed.SeedSource;
 import warmshelf.seed.SeedsToACell;
 import warmshelf.seed.Storage;
+import warmshelf.timeline.SeasonPart;
 import warmshelf.words.FormReader;
 import warmshelf.words.LengthUnit;
 import warmshelf.words.Numbers;
@@ -69,6 +71,7 @@ final class AskForm {
                 container(method),
                 cellsInATray(),
                 seedsPerCell(method),
+                part(),
                 risk(),
                 underCoverOn,
                 reader.ticked("acceptFewer"),
@@ -214,6 +217,17 @@ final class AskForm {
                 : reader.wholeNumber("seedsPerCell", "Seeds to a cell", 1, 4);
     }
 
+    /** Nothing chosen leaves it to the first part of the season that is still in time. */
+    private @Nullable SeasonPart part() {
+        if (reader.text("part").isEmpty()) {
+            return null;
+        }
+        List<String> words =
+                Arrays.stream(SeasonPart.values()).map(SeasonPart::word).toList();
+        String word = reader.choice("part", "What it is sown for", words);
+        return reader.problems().containsKey("part") ? null : SeasonPart.named(word);
+    }
+
     private double risk() {
         if (reader.text("risk").isEmpty()) {
             return 0;
@@ -241,6 +255,7 @@ final class AskForm {
      * An asking as typed and found good.
      *
      * @param seedsPerCell {@link #AS_ADVISED} where nobody chose
+     * @param part for which part of the season; null: nobody chose
      */
     record Ask(
             @Nullable Lot lot,
@@ -252,6 +267,7 @@ final class AskForm {
             Container container,
             int cellsInATray,
             int seedsPerCell,
+            @Nullable SeasonPart part,
             double chosenRisk,
             @Nullable LocalDate underCoverOn,
             boolean acceptFewer,
@@ -269,6 +285,7 @@ final class AskForm {
                     container,
                     cellsInATray,
                     seeds,
+                    part,
                     chosenRisk,
                     underCoverOn,
                     acceptFewer,

@@ -27,6 +27,7 @@ import warmshelf.seed.LotBalance;
 import warmshelf.seed.SeedExpectation;
 import warmshelf.seed.SeedsToACell;
 import warmshelf.timeline.BulbKind;
+import warmshelf.timeline.SeasonPart;
 import warmshelf.timeline.Seen;
 import warmshelf.timeline.Slips;
 import warmshelf.timeline.Step;
@@ -37,6 +38,7 @@ import warmshelf.words.Message;
 
 /** Turns an asking into a plan: seeds, dates with reasons, and where there is warm room. Pure: the board is handed in. */
 public final class AskPlanner {
+    private static final SowingSentences SAY = SowingSentences.SAY;
     private static final int OFFERS_SHOWN = 4;
     // Seeds lie spread on paper, so a bag has no cells to count; a quarter of a place of paper is plenty for two
     // hundred.
@@ -98,7 +100,12 @@ public final class AskPlanner {
         if (limit.isPresent()) {
             return new Decision.Refused<>(limit.get());
         }
-        Asking asking = asking(ask, crop);
+        int celsius = planner.reckonedC(crop, ask.warm());
+        Asking asking = asking(ask, crop, celsius);
+        if (ask.part() != null && !planner.parts(asking).contains(ask.part())) {
+            String notSo = SAY.notGrownSo(crop.name(), ask.part().words());
+            return no("part", units -> notSo);
+        }
         SeedExpectation expectation = expectation(ask, crop, tests, asking.season());
         GerminationShare share = expectation.share();
         SeedPlan seeds = seeds(ask, expectation, balance);
@@ -106,7 +113,6 @@ public final class AskPlanner {
         if (problem != null) {
             return refused(problem, ask.method(), seeds.seeds());
         }
-        int celsius = planner.reckonedC(crop, ask.warm());
         if (planner.emergence(asking, celsius).isEmpty()) {
             String instead = ProspectWords.instead(
                     crop.name(),
@@ -123,7 +129,8 @@ public final class AskPlanner {
     }
 
     private String slipsDates(AskForm.Ask ask, Crop crop) {
-        return planner.timeline(asking(ask, crop), planner.reckonedC(crop, ask.warm()), today, Seen.nothing())
+        int celsius = planner.reckonedC(crop, ask.warm());
+        return planner.timeline(asking(ask, crop, celsius), celsius, today, Seen.nothing())
                 .flatMap(timeline -> Slips.dates(timeline, planner.units()))
                 .map(dates -> " " + dates)
                 .orElse("");
@@ -226,17 +233,20 @@ public final class AskPlanner {
         return one.isAfter(other) ? one : other;
     }
 
-    private Asking asking(AskForm.Ask ask, Crop crop) {
+    private Asking asking(AskForm.Ask ask, Crop crop, int celsius) {
         double risk = ask.chosenRisk() > 0 ? ask.chosenRisk() : acceptedRisk(crop.hardiness());
-        return new Asking(
+        SeasonPart chosen = ask.part();
+        Asking asking = new Asking(
                 grower,
                 crop,
                 ask.lot() == null ? null : ask.lot().id(),
                 ask.method(),
                 ask.warm(),
                 season,
+                chosen == null ? SeasonPart.SPRING : chosen,
                 risk,
                 ask.underCoverOn());
+        return chosen == null ? planner.inNextPart(asking, celsius, today) : asking;
     }
 
     private double acceptedRisk(Hardiness hardiness) {

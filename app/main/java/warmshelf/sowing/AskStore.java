@@ -73,6 +73,7 @@ final class AskStore {
                 id,
                 asking.grower(),
                 asking.season(),
+                asking.part(),
                 asking.crop(),
                 lotId,
                 ask.variety(),

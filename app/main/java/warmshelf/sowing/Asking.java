@@ -5,6 +5,7 @@ import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import warmshelf.crop.Crop;
 import warmshelf.crop.Method;
+import warmshelf.timeline.SeasonPart;
 
 /**
  * What decides a sowing's dates: whose garden, which crop, how, and at what risk.
@@ -12,6 +13,7 @@ import warmshelf.crop.Method;
  * @param crop with the days of the variety, where they are known
  * @param lotId the lot of which it is sown; null: a packet that is not in the box yet
  * @param season the one that the group works towards when it is asked for
+ * @param part for which part of that season
  * @param risk the chance of a later frost the member accepts, 0..1
  * @param underCoverOn the day the plants go out under cover; null: outdoors, by frost
  */
@@ -22,8 +24,14 @@ public record Asking(
         Method method,
         boolean warm,
         int season,
+        SeasonPart part,
         double risk,
         @Nullable LocalDate underCoverOn) {
+
+    /** The same for another part of the season. */
+    Asking in(SeasonPart other) {
+        return new Asking(grower, crop, lotId, method, warm, season, other, risk, underCoverOn);
+    }
 
     /** What decided the dates of a sowing when it was asked for. */
     public static Asking of(Sowing sowing) {
@@ -34,6 +42,7 @@ public record Asking(
                 sowing.method(),
                 sowing.warm(),
                 sowing.season(),
+                sowing.part(),
                 sowing.risk(),
                 sowing.underCoverOn());
     }

@@ -8,6 +8,7 @@ import warmshelf.crop.Crop;
 import warmshelf.crop.CropHazard;
 import warmshelf.crop.Method;
 import warmshelf.seed.Lot;
+import warmshelf.timeline.SeasonPart;
 
 /**
  * One member's intent for one season: a lot, the plants wanted and how; then what happened is in its entries.
@@ -15,6 +16,7 @@ import warmshelf.seed.Lot;
  * @param season the one that the group worked towards when it was asked for, named by the year in which the group plants out.
  *     It stays when the group moves on, and no date of the sowing's own changes it: what goes out under cover in December or
  *     January belongs to the season for which it was asked
+ * @param part for which part of that season: planted out from spring on, for autumn, or to stand over winter
  * @param seeds how many are sown
  * @param risk the chance of a later frost the member accepts, 0..1
  * @param underCoverOn the day the plants go out under cover; null: outdoors, by the member's frost dates
@@ -23,6 +25,7 @@ public record Sowing(
         UUID id,
         Grower grower,
         int season,
+        SeasonPart part,
         Crop crop,
         UUID lotId,
         String variety,
@@ -78,6 +81,7 @@ public record Sowing(
                 id,
                 grower,
                 season,
+                part,
                 crop,
                 lotId,
                 variety,

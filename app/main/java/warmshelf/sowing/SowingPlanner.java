@@ -3,6 +3,7 @@ package warmshelf.sowing;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.DoubleToIntFunction;
@@ -20,7 +21,9 @@ import warmshelf.crop.TemperatureResponse;
 import warmshelf.frost.FrostClimate;
 import warmshelf.seed.HowToTest;
 import warmshelf.timeline.FrostDates;
+import warmshelf.timeline.NextPart;
 import warmshelf.timeline.PlantingOut;
+import warmshelf.timeline.SeasonPart;
 import warmshelf.timeline.Seen;
 import warmshelf.timeline.Slips;
 import warmshelf.timeline.Step;
@@ -167,7 +170,24 @@ public final class SowingPlanner {
             return Optional.of(new PlantingOut.UnderCover(asking.underCoverOn()));
         }
         Optional<FrostDates> dates = frost.dates(asking.grower(), asking.risk(), asking.season());
-        return dates.map(PlantingOut.ByFrost::new);
+        return dates.map(known -> new PlantingOut.ByFrost(known, asking.part()));
+    }
+
+    /** The parts of the season for which it can be sown in the grower's garden, in their order. */
+    List<SeasonPart> parts(Asking asking) {
+        return asking.underCoverOn() != null
+                ? List.of(SeasonPart.SPRING)
+                : frost.dates(asking.grower(), asking.risk(), asking.season())
+                        .map(dates -> dates.parts(asking.crop()))
+                        .orElse(List.of(SeasonPart.SPRING));
+    }
+
+    /** The same asked for the first part of the season that is still in time, or the last where none is. */
+    Asking inNextPart(Asking asking, double celsius, LocalDate today) {
+        return NextPart.of(
+                        asking.crop(), parts(asking), part -> timeline(asking.in(part), celsius, today, Seen.nothing()))
+                .map(timeline -> asking.in(timeline.season().part()))
+                .orElse(asking);
     }
 
     /** The timeline of something asked for at a temperature; empty too where nothing is known of the crop. */

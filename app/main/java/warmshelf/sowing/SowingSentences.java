@@ -2,9 +2,11 @@ package warmshelf.sowing;
 
 import warmshelf.words.Sentences;
 
-/** What is said when a wish for seed cannot be answered so; the words stand in the room's file. */
+/** What is said when something asked for, or an answer to a wish for seed, cannot be taken so; the words stand in the room's file. */
 interface SowingSentences {
     SowingSentences SAY = Sentences.of(SowingSentences.class);
+
+    String notGrownSo(String crop, String so);
 
     String tooFineForABag(String crop);
 

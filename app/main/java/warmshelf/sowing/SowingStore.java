@@ -22,6 +22,7 @@ import warmshelf.crop.CropCatalogue;
 import warmshelf.crop.Method;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
+import warmshelf.timeline.SeasonPart;
 
 /** Keeps sowings. */
 public final class SowingStore {
@@ -90,6 +91,7 @@ public final class SowingStore {
                 .set(SOWING.ID, sowing.id())
                 .set(SOWING.MEMBER_ID, sowing.grower().memberId())
                 .set(SOWING.SEASON, sowing.season())
+                .set(SOWING.SEASON_PART, sowing.part().word())
                 .set(SOWING.CROP_ID, sowing.crop().id())
                 .set(SOWING.LOT_ID, sowing.lotId())
                 .set(SOWING.PLANTS_WANTED, sowing.plantsWanted())
@@ -217,6 +219,7 @@ public final class SowingStore {
                         found.get(MEMBER.COUNTRY),
                         found.get(MEMBER.POSTCODE)),
                 found.get(SOWING.SEASON),
+                SeasonPart.named(found.get(SOWING.SEASON_PART)),
                 crops.ofVariety(found.get(SOWING.CROP_ID), found.get(LOT.VARIETY)),
                 found.get(SOWING.LOT_ID),
                 found.get(LOT.VARIETY),

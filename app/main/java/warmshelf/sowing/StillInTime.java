@@ -13,6 +13,7 @@ import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.crop.Hardiness;
 import warmshelf.seed.Lot;
+import warmshelf.timeline.SeasonPart;
 import warmshelf.timeline.Seen;
 import warmshelf.timeline.Step;
 import warmshelf.timeline.Timeline;
@@ -75,19 +76,21 @@ final class StillInTime {
 
     private Optional<Other> other(Asking late, Lot lot, LocalDate today) {
         Crop crop = crops.ofVariety(lot.cropId(), lot.variety());
-        Asking asking = new Asking(
+        Asking fromSpringOn = new Asking(
                 late.grower(),
                 crop,
                 lot.id(),
                 late.method(),
                 late.warm(),
                 late.season(),
+                SeasonPart.SPRING,
                 risk.applyAsDouble(crop.hardiness()),
                 late.underCoverOn());
         int celsius = planner.reckonedC(crop, late.warm());
-        if (planner.emergence(asking, celsius).isEmpty()) {
+        if (planner.emergence(fromSpringOn, celsius).isEmpty()) {
             return Optional.empty();
         }
+        Asking asking = planner.inNextPart(fromSpringOn, celsius, today);
         return planner.timeline(asking, celsius, today, Seen.nothing())
                 .filter(timeline -> timeline.verdict() == Verdict.IN_TIME || timeline.verdict() == Verdict.HURRY)
                 .flatMap(timeline -> other(lot, crop, timeline));

@@ -41,8 +41,7 @@ record Judgement(
         }
         LocalDate last = days.lastSensible(today);
         if (!today.isAfter(last)) {
-            String passed =
-                    SAY.usualSowingEnded(DayWords.dayOfMonth(sowing.latest()), DayWords.dayOfMonth(last));
+            String passed = SAY.usualSowingEnded(DayWords.dayOfMonth(sowing.latest()), DayWords.dayOfMonth(last));
             return weighed(question, Verdict.HURRY, passed, end, sown, days.plantedOut(sown));
         }
         return tooLate(passed(question, end, plantingOut, last));
@@ -74,8 +73,7 @@ record Judgement(
 
     private static String quickKinds(QuickestKinds quickest) {
         return quickest.alone()
-                ? SAY.onlyQuickest(
-                        quickest.days().words(), quickest.harvest().sentence())
+                ? SAY.onlyQuickest(quickest.days().words(), quickest.harvest().sentence())
                 : SAY.chooseQuickOf(quickest.days().words());
     }
 

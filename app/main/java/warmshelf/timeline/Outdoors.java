@@ -65,8 +65,8 @@ record Outdoors(DateWindow hardenOff, DateWindow plantOut) {
             int slower = part == SeasonPart.AUTUMN ? BeforeFirstFrost.SLOWER : 0;
             question.crop()
                     .maturity()
-                    .ifPresent(days -> steps.add(
-                            Step.RIPE, ripe(days, slower, sowing), ripeReason(days, slower, question), null));
+                    .ifPresent(days ->
+                            steps.add(Step.RIPE, ripe(days, slower, sowing), ripeReason(days, slower, question), null));
         }
     }
 

@@ -140,9 +140,7 @@ record PlantingOutWindow(DateWindow days, Reason reason) {
                         .orElse(""));
         all.put(
                 "boltDays",
-                BoltingLimit.of(crop)
-                        .map(limit -> Counted.days(limit.days()))
-                        .orElse(""));
+                BoltingLimit.of(crop).map(limit -> Counted.days(limit.days())).orElse(""));
         return Step.PLANT_OUT.why(section, all, question.units());
     }
 

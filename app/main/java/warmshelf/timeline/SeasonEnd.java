@@ -63,12 +63,14 @@ record SeasonEnd(
     /** The same of the quickest kinds; empty too where a variety's own days are known, or no kinds are known to be quicker. */
     Optional<QuickestKinds> quickest(LocalDate sown, LocalDate plantedOut) {
         Optional<HarvestOutlook> usual = outlook(sown, plantedOut);
-        if (usual.isEmpty() || crop.maturity().filter(DaysToMaturity::ofOneVariety).isPresent()) {
+        if (usual.isEmpty()
+                || crop.maturity().filter(DaysToMaturity::ofOneVariety).isPresent()) {
             return Optional.empty();
         }
-        return QuickKinds.of(crop.id()).flatMap(days -> outlook(days, sown, plantedOut)
-                .filter(quick -> quick.first().isBefore(usual.get().first()))
-                .map(quick -> new QuickestKinds(days, quick, usual.get().reach() == Reach.NONE)));
+        return QuickKinds.of(crop.id())
+                .flatMap(days -> outlook(days, sown, plantedOut)
+                        .filter(quick -> quick.first().isBefore(usual.get().first()))
+                        .map(quick -> new QuickestKinds(days, quick, usual.get().reach() == Reach.NONE)));
     }
 
     /** Whether plants sown and planted out on these days still come to something, be it only of the quickest kinds. */

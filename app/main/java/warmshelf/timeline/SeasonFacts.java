@@ -5,8 +5,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import warmshelf.crop.BoltingLimit;
+import warmshelf.crop.Crop;
 import warmshelf.crop.LifeCycle;
 import warmshelf.crop.LifeCycle.Life;
+import warmshelf.timeline.PlantingOut.ByFrost;
 import warmshelf.words.Counted;
 import warmshelf.words.DayWords;
 import warmshelf.words.Units;
@@ -28,14 +30,34 @@ public record SeasonFacts(
         Optional<BoltingLimit> bolting) {
     private static final TimelineSentences SAY = TimelineSentences.SAY;
 
+    static SeasonFacts of(TimelineQuestion question, Optional<SowAgain> again) {
+        Crop crop = question.crop();
+        return new SeasonFacts(
+                question.plantingOut().seasonPart(),
+                again,
+                question.plantingOut() instanceof ByFrost frost && !standsWinters(crop, frost.part())
+                        ? KillingFrost.standsUntil(frost.dates(), crop)
+                        : Optional.empty(),
+                LifeCycle.of(crop),
+                BoltingLimit.of(crop));
+    }
+
+    /** Whether it is meant to live on, so that no frost of its first autumn ends it. */
+    private static boolean standsWinters(Crop crop, SeasonPart part) {
+        return part == SeasonPart.WINTER
+                || LifeCycle.of(crop)
+                        .filter(cycle -> cycle.life() == Life.PERENNIAL || cycle.cropInYear() > 1)
+                        .isPresent();
+    }
+
     /** In sentences, such as 'Sow again every 14 days until 12 June.'. */
     public List<String> sentences(Units units) {
         List<String> sentences = new ArrayList<>();
         again.ifPresent(each ->
                 sentences.add(SAY.sowAgain(days(each.daysMin(), each.daysMax()), DayWords.dayOfMonth(each.until()))));
         standsUntil.ifPresent(day -> sentences.add(SAY.standsUntil(DayWords.dayOfMonth(day))));
-        bolting.ifPresent(limit ->
-                sentences.add(SAY.bolts(Counted.days(limit.days()), units.temperature(limit.belowC()))));
+        bolting.ifPresent(
+                limit -> sentences.add(SAY.bolts(Counted.days(limit.days()), units.temperature(limit.belowC()))));
         life.map(SeasonFacts::life).ifPresent(sentences::add);
         return sentences;
     }

@@ -23,7 +23,7 @@ final class SlipsPlan {
         this.question = question;
         this.emergence = ExpectedEmergence.of(question.response(), question.matC());
         this.usualOut = PlantingOutWindow.of(question);
-        this.roots = SowingWindow.before(usualOut.days().ideal(), question, emergence)
+        this.roots = SowingWindow.before(usualOut.days(), question, emergence)
                 .days();
     }
 
@@ -46,6 +46,8 @@ final class SlipsPlan {
                 question.warm() ? (int) ChronoUnit.DAYS.between(laid.ideal(), cut.ideal()) : 0,
                 notes(judgement),
                 judgement.outlook(),
+                judgement.quickest(),
+                SeasonFacts.of(question, Optional.empty()),
                 Optional.empty());
     }
 

@@ -15,8 +15,9 @@ public record SowAgain(int daysMin, int daysMax, LocalDate until) {
 
     /** Empty where no source says how often, or no time is left for another. */
     static Optional<SowAgain> after(LocalDate sown, SowingDays days) {
-        return SecondCrop.again(days.crop()).flatMap(span -> days.lastSure(sown)
-                .filter(last -> !last.isBefore(sown.plusDays(span.least())))
-                .map(last -> new SowAgain(span.least(), span.most(), last)));
+        return SecondCrop.again(days.crop())
+                .flatMap(span -> days.lastSure(sown)
+                        .filter(last -> !last.isBefore(sown.plusDays(span.least())))
+                        .map(last -> new SowAgain(span.least(), span.most(), last)));
     }
 }

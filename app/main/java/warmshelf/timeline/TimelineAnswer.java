@@ -27,8 +27,7 @@ final class TimelineAnswer {
         answer.put("frost", frost(frost));
         answer.put("harvest", timeline.harvest().map(TimelineAnswer::harvest).orElse(null));
         answer.put("quickest", timeline.quickest().map(TimelineAnswer::quickest).orElse(null));
-        answer.put(
-                "steps", timeline.steps().stream().map(TimelineAnswer::step).toList());
+        answer.put("steps", timeline.steps().stream().map(TimelineAnswer::step).toList());
         answer.put("sowOutside", timeline.outside().map(TimelineAnswer::outside).orElse(null));
         answer.put("warmDays", timeline.warmDays());
         answer.put("parts", all.values().stream().map(TimelineAnswer::part).toList());

@@ -6,11 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import warmshelf.crop.BagFit;
-import warmshelf.crop.BoltingLimit;
 import warmshelf.crop.CelsiusRange;
-import warmshelf.crop.Crop;
 import warmshelf.crop.HeatNeed;
-import warmshelf.crop.LifeCycle;
 import warmshelf.crop.Method;
 import warmshelf.crop.Prospect;
 import warmshelf.crop.ProspectWords;
@@ -65,15 +62,8 @@ final class TimelinePlan {
     }
 
     private SeasonFacts facts(Verdict verdict, LocalDate sown) {
-        Crop crop = question.crop();
-        return new SeasonFacts(
-                question.plantingOut().seasonPart(),
-                verdict == Verdict.TOO_LATE ? Optional.empty() : SowAgain.after(sown, sowingDays()),
-                question.plantingOut() instanceof ByFrost frost
-                        ? KillingFrost.standsUntil(frost.dates(), crop)
-                        : Optional.empty(),
-                LifeCycle.of(crop),
-                BoltingLimit.of(crop));
+        return SeasonFacts.of(
+                question, verdict == Verdict.TOO_LATE ? Optional.empty() : SowAgain.after(sown, sowingDays()));
     }
 
     private SowingDays sowingDays() {

@@ -32,6 +32,7 @@ import warmshelf.sowing.Sowing;
 import warmshelf.sowing.SowingPlanner;
 import warmshelf.sowing.SowingStage;
 import warmshelf.sowing.SowingStore;
+import warmshelf.timeline.SeasonPart;
 
 /** Adds sowings with the requests, stays and daily entries that bring each to where it stands today. */
 final class BenchSowings {
@@ -158,6 +159,7 @@ final class BenchSowings {
                 id,
                 new Sowing.Grower(intent.member(), "", "US", intent.postcode()),
                 intent.season(),
+                SeasonPart.SPRING,
                 intent.crop(),
                 intent.lot(),
                 "",

@@ -36,6 +36,7 @@ import warmshelf.sowing.SowingStore;
 import warmshelf.testing.Crops;
 import warmshelf.testing.Person;
 import warmshelf.testing.TestGroup;
+import warmshelf.timeline.SeasonPart;
 
 /**
  * A member with trays to look at today, on a server that can be stopped and started again at the same address, as a cellar
@@ -84,6 +85,7 @@ final class PhoneRound implements AutoCloseable {
                 id,
                 new Sowing.Grower(tom.id(), tom.name(), "US", tom.postcode()),
                 today().getYear(),
+                SeasonPart.SPRING,
                 Crops.PEPPER,
                 lot,
                 variety,

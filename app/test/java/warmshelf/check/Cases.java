@@ -21,6 +21,7 @@ import warmshelf.sowing.Progress;
 import warmshelf.sowing.Sowing;
 import warmshelf.sowing.SowingPlanner;
 import warmshelf.testing.Crops;
+import warmshelf.timeline.SeasonPart;
 
 /** A sowing in the making for tests of the round: Tom's twelve pepper seeds, at 26 °C, near Duluth. */
 final class Cases {
@@ -118,6 +119,7 @@ final class Cases {
                 id,
                 new Sowing.Grower(new UUID(4, 4), "Tom Okafor", "US", "55804"),
                 2027,
+                SeasonPart.SPRING,
                 crop,
                 new UUID(5, 5),
                 "Lantern Row",

@@ -19,6 +19,7 @@ import warmshelf.sowing.Progress;
 import warmshelf.sowing.Sowing;
 import warmshelf.sowing.SowingStage;
 import warmshelf.timeline.PlantingOut;
+import warmshelf.timeline.SeasonPart;
 import warmshelf.timeline.Step;
 import warmshelf.timeline.Timeline;
 import warmshelf.timeline.TimelineQuestion;
@@ -64,6 +65,7 @@ class NextStepTest {
                 new UUID(0, 1),
                 grower,
                 2027,
+                SeasonPart.SPRING,
                 crop,
                 new UUID(0, 3),
                 "Gravel Road",

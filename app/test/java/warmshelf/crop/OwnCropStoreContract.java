@@ -120,7 +120,8 @@ abstract class OwnCropStoreContract extends StoreContract {
     void a_varietys_days_count_instead_of_its_crops_however_its_name_is_written() {
         store.varieties().write("pepper", "Harbour Light", QUICK, "the packet", 0, maria);
 
-        assertThat(crops.ofVariety("pepper", " harbour  LIGHT").maturity()).contains(QUICK);
+        assertThat(crops.ofVariety("pepper", " harbour  LIGHT").maturity())
+                .contains(new DaysToMaturity(58, 62, Basis.TRANSPLANTING, true));
         assertThat(crops.ofVariety("pepper", "Other").maturity())
                 .isEqualTo(crops.get("pepper").maturity());
         assertThat(crops.ofVariety("tomato", "Harbour Light").maturity())

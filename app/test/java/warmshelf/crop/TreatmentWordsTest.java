@@ -38,8 +38,8 @@ class TreatmentWordsTest {
         pepper          | F | A soak is optional.
         pepper-very-hot | F | One strain of it that was tried slept on at a steady warmth until 24 hours at 59 °F, or light, woke it; others may not. A soak of up to 24 hours is optional.
         okra            | C | Hard coat: nick it, or give it a soak of 12 to 24 hours.
-        celery          | C | Wants diffuse light, and nights 6 to 8 °C cooler than days. Long cold under 13 °C makes it flower early.
-        celery          | F | Wants diffuse light, and nights 10 to 15 °F cooler than days. Long cold under 55 °F makes it flower early.
+        celery          | C | Wants diffuse light, and nights 6 to 8 °C cooler than days.
+        celery          | F | Wants diffuse light, and nights 10 to 15 °F cooler than days.
         watermelon      | F | Kinds without seeds want 85–90 °F.
         lavender        | C | 2 to 4 weeks cold and moist before sowing help.
         artichoke       | F | About 10 days under 50 °F as seedlings bring heads in the first year.

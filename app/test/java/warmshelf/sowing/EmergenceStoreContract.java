@@ -17,6 +17,7 @@ import warmshelf.testing.Crops;
 import warmshelf.testing.GrowRoom;
 import warmshelf.testing.SeenSowings;
 import warmshelf.testing.StoreContract;
+import warmshelf.timeline.SeasonPart;
 import warmshelf.timeline.Seen;
 import warmshelf.timeline.Step;
 import warmshelf.timeline.Timeline;
@@ -109,7 +110,7 @@ abstract class EmergenceStoreContract extends StoreContract {
 
     private Timeline timeline() {
         Sowing.Grower tom = new Sowing.Grower(room.tom(), "Tom Okafor", "US", "55804");
-        Asking asking = new Asking(tom, Crops.PEPPER, null, Method.CELLS, true, 2027, 0.1, null);
+        Asking asking = new Asking(tom, Crops.PEPPER, null, Method.CELLS, true, 2027, SeasonPart.SPRING, 0.1, null);
         return planner.timeline(asking, 26, TODAY, Seen.nothing()).orElseThrow();
     }
 

@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import warmshelf.crop.Method;
 import warmshelf.testing.Crops;
+import warmshelf.timeline.SeasonPart;
 
 class NotedProblemTest {
     private static final LocalDate DAY = LocalDate.of(2027, 3, 10);
@@ -132,6 +133,7 @@ class NotedProblemTest {
                 new UUID(3, 3),
                 new Sowing.Grower(TOM, "Tom Okafor", "US", "55804"),
                 2027,
+                SeasonPart.SPRING,
                 Crops.PEPPER,
                 new UUID(2, 2),
                 "Lantern Row",

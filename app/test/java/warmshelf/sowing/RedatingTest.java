@@ -13,6 +13,7 @@ import warmshelf.crop.CropCatalogue;
 import warmshelf.crop.Method;
 import warmshelf.frost.evidence.FrostSource;
 import warmshelf.testing.Crops;
+import warmshelf.timeline.SeasonPart;
 import warmshelf.timeline.Seen;
 import warmshelf.timeline.Step;
 import warmshelf.timeline.Timeline;
@@ -27,6 +28,7 @@ class RedatingTest {
             new UUID(3, 3),
             new Sowing.Grower(TOM, "Tom Okafor", "US", "55804"),
             2027,
+            SeasonPart.SPRING,
             Crops.PEPPER,
             new UUID(5, 5),
             "Lantern Row",

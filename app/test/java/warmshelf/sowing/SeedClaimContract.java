@@ -34,6 +34,7 @@ import warmshelf.sowing.SeedClaimStore.Held;
 import warmshelf.testing.Crops;
 import warmshelf.testing.GrowRoom;
 import warmshelf.testing.StoreContract;
+import warmshelf.timeline.SeasonPart;
 import warmshelf.words.Units;
 
 abstract class SeedClaimContract extends StoreContract {
@@ -322,6 +323,7 @@ abstract class SeedClaimContract extends StoreContract {
                 UUID.randomUUID(),
                 new Sowing.Grower(member, name, "US", "55804"),
                 2027,
+                SeasonPart.SPRING,
                 Crops.PEPPER,
                 lot,
                 "Lantern Row",

@@ -15,6 +15,7 @@ import warmshelf.crop.Method;
 import warmshelf.frost.evidence.FrostSource;
 import warmshelf.testing.Crops;
 import warmshelf.timeline.PlantingOut;
+import warmshelf.timeline.SeasonPart;
 
 class SowingPlannerTest {
     private static final LocalDate TODAY = LocalDate.of(2027, 3, 1);
@@ -72,7 +73,8 @@ class SowingPlannerTest {
     @Test
     void a_day_under_cover_decides_before_any_frost_date() {
         LocalDate cover = LocalDate.of(2027, 4, 20);
-        Asking asking = new Asking(grower("00000"), Crops.PEPPER, null, Method.CELLS, true, 2027, 0.1, cover);
+        Asking asking = new Asking(
+                grower("00000"), Crops.PEPPER, null, Method.CELLS, true, 2027, SeasonPart.SPRING, 0.1, cover);
 
         assertThat(planner.plantingOut(asking)).contains(new PlantingOut.UnderCover(cover));
         assertThat(planner.plantingOut(asking(Crops.PEPPER, Method.CELLS, "00000")))
@@ -80,7 +82,7 @@ class SowingPlannerTest {
     }
 
     private static Asking asking(Crop crop, Method method, String postcode) {
-        return new Asking(grower(postcode), crop, null, method, true, 2027, 0.1, null);
+        return new Asking(grower(postcode), crop, null, method, true, 2027, SeasonPart.SPRING, 0.1, null);
     }
 
     private static Sowing.Grower grower(String postcode) {

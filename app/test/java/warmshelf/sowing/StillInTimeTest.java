@@ -20,6 +20,7 @@ import warmshelf.seed.Lot;
 import warmshelf.seed.SeedSource;
 import warmshelf.seed.Storage;
 import warmshelf.testing.Crops;
+import warmshelf.timeline.SeasonPart;
 import warmshelf.timeline.Seen;
 import warmshelf.timeline.Timeline;
 import warmshelf.timeline.Verdict;
@@ -66,7 +67,8 @@ class StillInTimeTest {
 
         assertThat(others(box, june))
                 .singleElement()
-                .satisfies(other -> assertThat(other.crop().maturity()).contains(SHORT_SEASON.maturity()));
+                .satisfies(other -> assertThat(other.crop().maturity())
+                        .contains(new DaysToMaturity(20, 25, Basis.TRANSPLANTING, true)));
     }
 
     @Test
@@ -102,7 +104,7 @@ class StillInTimeTest {
 
     private static Asking peppers() {
         Sowing.Grower tom = new Sowing.Grower(TOM, "Tom Okafor", "US", "55804");
-        return new Asking(tom, Crops.PEPPER, null, Method.CELLS, false, 2027, 0.1, null);
+        return new Asking(tom, Crops.PEPPER, null, Method.CELLS, false, 2027, SeasonPart.SPRING, 0.1, null);
     }
 
     private static Lot lot(String crop, String variety, @Nullable UUID owner) {

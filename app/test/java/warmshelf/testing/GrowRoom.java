@@ -25,6 +25,7 @@ import warmshelf.sowing.SeedClaimStore;
 import warmshelf.sowing.Sowing;
 import warmshelf.sowing.SowingStage;
 import warmshelf.sowing.SowingStore;
+import warmshelf.timeline.SeasonPart;
 
 /**
  * A small room for the tests of stores: one rack in the hall cellar. Its top shelf has the mats M1 (two places, 20 to 32 °C,
@@ -182,6 +183,7 @@ public final class GrowRoom {
                 id,
                 new Sowing.Grower(member, name, "US", "55804"),
                 2027,
+                SeasonPart.SPRING,
                 Crops.of(crop),
                 lot,
                 variety,

@@ -83,7 +83,11 @@ class HarvestOutlookTest {
                 HarvestOutlook.Reach.TIGHT,
                 HarvestOutlook.Ending.FROST_KILLS);
         HarvestOutlook enough = new HarvestOutlook(
-                first, first.plusDays(20), OptionalDouble.of(0.9), OptionalDouble.of(0.7), HarvestOutlook.Reach.SURE,
+                first,
+                first.plusDays(20),
+                OptionalDouble.of(0.9),
+                OptionalDouble.of(0.7),
+                HarvestOutlook.Reach.SURE,
                 HarvestOutlook.Ending.FROST_KILLS);
 
         assertThat(almost.sentence()).contains("in 8 of 10 years").contains("in 6 of 10 years");
@@ -106,12 +110,10 @@ class HarvestOutlookTest {
 
     @Test
     void hardy_crops_are_judged_by_the_frost_they_do_not_bear() {
-        KillingFrost tender =
-                KillingFrost.of(INTERNATIONAL_FALLS, Crops.TOMATO).orElseThrow();
+        KillingFrost tender = KillingFrost.of(INTERNATIONAL_FALLS, Crops.TOMATO).orElseThrow();
         KillingFrost half =
                 KillingFrost.of(INTERNATIONAL_FALLS, Crops.of("celery")).orElseThrow();
-        KillingFrost hardy =
-                KillingFrost.of(INTERNATIONAL_FALLS, Crops.KALE).orElseThrow();
+        KillingFrost hardy = KillingFrost.of(INTERNATIONAL_FALLS, Crops.KALE).orElseThrow();
         LocalDate day = LocalDate.of(2027, 9, 24);
 
         assertThat(tender.chanceLaterThan(day).orElseThrow()).isLessThan(0.25);
@@ -144,8 +146,7 @@ class HarvestOutlookTest {
         HarvestOutlook late = outlook(Crops.TOMATO, warm, LocalDate.of(2027, 12, 25));
 
         assertThat(late.chanceFirst().orElseThrow()).isBetween(0.8, 0.81);
-        assertThat(KillingFrost.of(warm, Crops.TOMATO).orElseThrow().usual())
-                .isNull();
+        assertThat(KillingFrost.of(warm, Crops.TOMATO).orElseThrow().usual()).isNull();
     }
 
     @Test
@@ -221,11 +222,7 @@ class HarvestOutlookTest {
 
     private static HarvestOutlook outlook(Crop crop, FrostDates dates, LocalDate out) {
         return HarvestOutlook.of(
-                crop.maturity().orElseThrow(),
-                0,
-                KillingFrost.of(dates, crop).orElseThrow(),
-                out,
-                out);
+                crop.maturity().orElseThrow(), 0, KillingFrost.of(dates, crop).orElseThrow(), out, out);
     }
 
     /** An autumn of 2027 by the days before which half and nine in ten of those with any frost have had it. */

@@ -12,8 +12,10 @@ class VerdictTest {
     private static final LocalDate LAST = LocalDate.of(2027, 5, 24);
     private static final Asked PEPPER = Asked.of(Crops.PEPPER, 26, FrostDates.of(LAST, LocalDate.of(2027, 9, 20)));
 
-    // Latest sowing 29 March. Sown on 4 May: ready 9 weeks later, 6 July; half ripe 75 days later, 19 September. Sown on
-    // 9 May: the first ripe 70 days after 11 July, 19 September. Of the quickest kinds, 58 days from transplanting (Iowa State
+    // Latest sowing 29 March. Sown on 4 May: ready 9 weeks later, 6 July; half ripe 75 days later, 19 September. Sown
+    // on
+    // 9 May: the first ripe 70 days after 11 July, 19 September. Of the quickest kinds, 58 days from transplanting
+    // (Iowa State
     // University Extension 1993, 'Gypsy'): sown on 21 May, out on 23 July, ripe on 19 September.
     @ParameterizedTest
     @CsvSource({
