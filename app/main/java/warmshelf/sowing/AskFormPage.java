@@ -5,6 +5,7 @@ import warmshelf.crop.Crop;
 import warmshelf.crop.UsualSowing;
 import warmshelf.seed.KeepingForm;
 import warmshelf.seed.SeedsToACell;
+import warmshelf.timeline.SeasonPart;
 import warmshelf.words.Choice;
 import warmshelf.words.FormReader;
 
@@ -29,6 +30,7 @@ record AskFormPage(
         List<Choice> afters,
         List<Choice> containers,
         List<Choice> wheres,
+        List<Choice> parts,
         List<Choice> risks,
         List<Choice> cellCounts,
         boolean inches) {
@@ -50,6 +52,11 @@ record AskFormPage(
     private static final List<Choice> WHERES = List.of(
             new Choice("outdoors", "Outdoors, when my frost dates allow"),
             new Choice("cover", "Under cover, on a day I name"));
+    private static final List<Choice> PARTS = List.of(
+            new Choice("", "Whichever is still in time"),
+            new Choice(SeasonPart.SPRING.word(), "To go out from spring on"),
+            new Choice(SeasonPart.AUTUMN.word(), "To be ripe in autumn"),
+            new Choice(SeasonPart.WINTER.word(), "To stand over winter"));
     private static final List<Choice> RISKS = List.of(
             new Choice("", "As set for my garden; else as usual, one year in ten for tender crops"),
             new Choice("0.1", "One year in ten"),
@@ -77,6 +84,7 @@ record AskFormPage(
                 AFTERS,
                 CONTAINERS,
                 WHERES,
+                PARTS,
                 RISKS,
                 AskForm.CELLS_IN_A_TRAY.stream()
                         .map(count -> new Choice(count, count))

@@ -55,6 +55,8 @@ final class AskPlanPages implements Pages {
      * What would come of a request.
      *
      * @param instead what is still in time, where this is not
+     * @param others the other parts of the season for which it is
+     * @param alsoToKnow sentences of its season
      * @param grown what growers said of the variety; empty where nobody has
      * @param typed what was asked for, to be sent on
      * @param changeAddress back to the form
@@ -64,12 +66,15 @@ final class AskPlanPages implements Pages {
             AskPlan plan,
             List<StepLine> steps,
             List<StillInTime.Other> instead,
+            List<OtherPart> others,
+            List<String> alsoToKnow,
             String grown,
             Map<String, String> typed,
             String changeAddress,
             String roomAddress) {}
 
     private AskPlanPage page(Context ctx, Visitor visitor, AskPlan plan) {
+        Map<String, String> typed = firstOfEach(ctx.queryParamMap());
         return new AskPlanPage(
                 plan,
                 StepLine.of(
@@ -79,8 +84,10 @@ final class AskPlanPages implements Pages {
                         crops,
                         visitor.units()),
                 plan.canBeSent() ? List.of() : instead(visitor, plan),
+                OtherPart.of(plan, planner, visitor.today(), typed),
+                plan.timeline().season().sentences(visitor.units()),
                 grown.words(plan.asking().crop().id(), plan.ask().variety()),
-                firstOfEach(ctx.queryParamMap()),
+                typed,
                 "/ask?" + ctx.queryString(),
                 "/ask/plan?" + String.valueOf(ctx.queryString()).replace("heat=warm", "heat=room"));
     }

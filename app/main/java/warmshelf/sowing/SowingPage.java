@@ -17,6 +17,7 @@ import warmshelf.timeline.Timeline;
  * @param stay where it lies today; null: nowhere of the group's
  * @param mayTakeBack whether its withdrawal may be taken back
  * @param seed how it stands with its seed; null once it is sown
+ * @param alsoToKnow sentences of its season
  * @param learned what the group's own sowings say of its crop, or empty
  * @param moves what moved its dates
  * @param instead what is still in time, where this is too late
@@ -34,6 +35,7 @@ record SowingPage(
         boolean mayTakeBack,
         @Nullable SeedStanding seed,
         @Nullable Timeline timeline,
+        List<String> alsoToKnow,
         List<StepLine> steps,
         String learned,
         int dayCount,

@@ -140,6 +140,8 @@ public final class SowingPages implements Pages {
                                 && histories.withdrawals().mayTakeBack(sowing),
                         seedOf(List.of(sowing)).get(sowing.id()),
                         timeline.orElse(null),
+                        timeline.map(dates -> dates.season().sentences(visitor.units()))
+                                .orElse(List.of()),
                         timeline.map(dates ->
                                         StepLine.of(dates, Asking.of(sowing), sowing.hazards(), crops, visitor.units()))
                                 .orElse(List.of()),

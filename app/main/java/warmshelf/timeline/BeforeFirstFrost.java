@@ -38,12 +38,18 @@ record BeforeFirstFrost(DateWindow days, LocalDate frost) {
     }
 
     private static DateWindow forAutumn(Crop crop, DaysToMaturity days, LocalDate frost) {
-        int indoors = days.basis() == Basis.SOWING ? SowingWindow.idealDaysIndoors(crop) : 0;
-        LocalDate ripeAtOnce = frost.minusDays(SLOWER).plusDays(indoors);
+        LocalDate ripeAtOnce = frost.minusDays(SLOWER);
+        LocalDate earliest = ripeAtOnce.minusDays(days.max() + HARVEST);
+        LocalDate ideal = ripeAtOnce.minusDays((days.min() + days.max()) / 2);
+        LocalDate latest = ripeAtOnce.minusDays(days.min());
+        if (days.basis() == Basis.TRANSPLANTING) {
+            return new DateWindow(earliest, ideal, latest);
+        }
+        LocalDate out = ideal.plusDays(SowingWindow.idealDaysIndoors(crop));
         return new DateWindow(
-                ripeAtOnce.minusDays(days.max() + HARVEST),
-                ripeAtOnce.minusDays((days.min() + days.max()) / 2),
-                ripeAtOnce.minusDays(days.min()));
+                DateWindow.earlier(out, earliest.plusWeeks(crop.weeksIndoorsMax())),
+                out,
+                DateWindow.later(out, latest.plusWeeks(crop.weeksIndoorsMin())));
     }
 
     private static DateWindow overWinter(SecondCrop.Span span, LocalDate frost) {

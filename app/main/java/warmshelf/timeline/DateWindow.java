@@ -44,7 +44,7 @@ record DateWindow(LocalDate earliest, LocalDate ideal, LocalDate latest) {
         return one.isAfter(other) ? one : other;
     }
 
-    private static LocalDate earlier(LocalDate one, LocalDate other) {
+    static LocalDate earlier(LocalDate one, LocalDate other) {
         return one.isBefore(other) ? one : other;
     }
 }

@@ -143,17 +143,18 @@ public final class TimelineCommand implements Callable<Integer> {
     }
 
     private Timeline chosen(Crop crop, Map<SeasonPart, Timeline> all) {
-        if (part == null) {
+        String wanted = part;
+        if (wanted == null) {
             return NextPart.of(crop, List.copyOf(all.keySet()), each -> Optional.ofNullable(all.get(each)))
                     .orElseThrow();
         }
         return all.entrySet().stream()
-                .filter(each -> each.getKey().word().equals(part))
+                .filter(each -> each.getKey().word().equals(wanted))
                 .map(Map.Entry::getValue)
                 .findFirst()
                 .orElseThrow(() -> new BadInput("--part was '%s'; for %s there, %s is accepted."
                         .formatted(
-                                Given.shown(part),
+                                Given.shown(wanted),
                                 crop.id(),
                                 all.keySet().stream().map(SeasonPart::word).collect(Collectors.joining(" or ")))));
     }

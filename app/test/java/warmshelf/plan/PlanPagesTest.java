@@ -9,12 +9,14 @@ import static warmshelf.db.generated.Tables.SPACE_REQUEST;
 import static warmshelf.db.generated.Tables.STAY;
 
 import java.time.Duration;
+import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import org.jooq.DSLContext;
+import org.jooq.impl.DSL;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -87,6 +89,34 @@ class PlanPagesTest {
 
         assertThat(cellar.coordinator().get(plan).text()).doesNotContain("Places held back");
         assertThat(cellar.member().get("/sowings").text()).contains("became free");
+    }
+
+    @Test
+    void a_sowing_for_autumn_gets_a_place_in_its_own_days() {
+        Map<String, String> kale = Cellar.peppers();
+        kale.putAll(Map.of("crop", "kale", "variety", "Pier", "part", "autumn"));
+        String autumn = cellar.ask(kale);
+        String spring = cellar.ask(Cellar.peppers());
+
+        publish(planned());
+
+        assertThat(state(autumn)).isEqualTo("placed");
+        assertThat(state(spring)).isEqualTo("placed");
+        assertThat(firstDay(autumn)).isBetween(LocalDate.of(2027, 5, 1), LocalDate.of(2027, 7, 31));
+        assertThat(firstDay(spring)).isBefore(LocalDate.of(2027, 5, 1));
+        String needs = cellar.member().get("/supplies").text();
+        assertThat(needs).contains("2 sowings under way");
+    }
+
+    private LocalDate firstDay(String sowing) {
+        return cellar.group()
+                .database()
+                .sql()
+                .select(DSL.min(STAY.FROM_DAY))
+                .from(STAY)
+                .where(STAY.SOWING_ID.eq(UUID.fromString(sowing)))
+                .fetchSingle()
+                .value1();
     }
 
     @Test

@@ -155,6 +155,47 @@ class AskPagesTest {
         assertThat(group.database().sql().fetchCount(SOWING)).isZero();
     }
 
+    // University of Minnesota Extension M1227: kale can be sown until August for autumn.
+    @Test
+    void kale_asked_in_july_is_kept_for_autumn_and_can_be_asked_for_by_choice() {
+        group.clock().advance(Duration.ofDays(120));
+        Browser july = group.signedIn(group.member());
+        Map<String, String> kale = kale();
+
+        Answer plan = july.get("/ask/plan?" + query(kale));
+        Answer sent = july.post("/sowings", kale);
+
+        assertThat(plan.text()).contains("Planned for autumn", "usual first frost", "Send the request");
+        assertThat(sent.status()).isEqualTo(303);
+        assertThat(group.database().sql().fetchSingle(SOWING).getSeasonPart()).isEqualTo("autumn");
+        assertThat(july.get(sent.location()).text()).contains("outdoors, for autumn");
+        assertThat(july.get("/sowings").text()).contains("for autumn");
+    }
+
+    @Test
+    void a_part_of_the_season_can_be_chosen_where_the_crop_is_sown_for_it() {
+        Map<String, String> kale = kale();
+        kale.put("part", "autumn");
+        Map<String, String> peppers = Cellar.peppers();
+        peppers.put("part", "autumn");
+        Map<String, String> nonsense = Cellar.peppers();
+        nonsense.put("part", "monsoon");
+
+        assertThat(member.get("/ask/plan?" + query(kale)).text()).contains("Planned for autumn", "from spring on");
+        Answer refused = member.get("/ask/plan?" + query(peppers));
+        assertThat(refused.status()).isEqualTo(422);
+        assertThat(refused.text()).contains("is not sown for autumn here");
+        assertThat(refused.body()).containsPattern("value=\"autumn\"[^>]*(selected|checked)");
+        assertThat(member.get("/ask/plan?" + query(nonsense)).status()).isEqualTo(422);
+    }
+
+    private static Map<String, String> kale() {
+        Map<String, String> asked = Cellar.peppers();
+        asked.put("crop", "kale");
+        asked.put("variety", "Pier");
+        return asked;
+    }
+
     @Test
     void without_any_mat_the_request_waits_and_the_plan_says_why() {
         Map<String, String> asked = Cellar.peppers();

@@ -192,10 +192,43 @@ class TimelineCommandTest {
         assertThat(answer.at("/notes/0").asText()).contains("Buy plants");
     }
 
+    @Test
+    void the_part_of_the_year_is_the_first_in_time_unless_it_is_named() {
+        String kale = "--crop kale --last-frost 2027-05-24 --first-frost 2027-10-01 --season 2027 --today 2027-07-20";
+
+        JsonNode next = timeline(kale).json();
+        JsonNode spring = timeline(kale + " --part spring").json();
+
+        assertThat(next.get("part").asText()).isEqualTo("autumn");
+        assertThat(next.get("verdict").asText()).isNotEqualTo("too late");
+        assertThat(next.at("/parts/0/verdict").asText()).isEqualTo("too late");
+        assertThat(next.at("/parts/1/sow/latest").asText()).isGreaterThan("2027-07-20");
+        assertThat(next.at("/life/life").asText()).isEqualTo("biennial");
+        assertThat(next.get("standsUntil").asText()).isGreaterThan("2027-10-15");
+        assertThat(spring.get("part").asText()).isEqualTo("spring");
+        assertThat(spring.get("verdict").asText()).isEqualTo("too late");
+    }
+
+    @Test
+    void the_quickest_kinds_and_the_bolting_limit_have_fields_of_their_own() {
+        JsonNode tomato = timeline(
+                        "--crop tomato --last-frost 2027-06-01 --first-frost 2027-08-09 --season 2027 --today 2027-01-10")
+                .json();
+        JsonNode celery = timeline("--crop celery --last-frost 2027-06-01 --season 2027 --today 2027-01-10")
+                .json();
+
+        assertThat(tomato.get("verdict").asText()).isEqualTo("tight");
+        assertThat(tomato.at("/quickest/daysMin").asInt()).isEqualTo(45);
+        assertThat(tomato.at("/quickest/alone").asBoolean()).isTrue();
+        assertThat(tomato.at("/harvest/first").asText()).isEqualTo("2027-08-10");
+        assertThat(celery.at("/bolting/belowC").asDouble()).isEqualTo(12.8);
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
             value = {
+                "--crop tomato --last-frost 2027-05-24 --season 2027 --part autumn | for tomato there, spring is accepted",
                 "--crop peper --last-frost 2027-05-24 --season 2027 | There is no crop 'peper'; did you mean pepper",
                 "--crop hot --last-frost 2027-05-24 --season 2027 | pepper-very-hot",
                 "--crop pepper --season 2027 --postcode 00000 | There is no postcode '00000'",

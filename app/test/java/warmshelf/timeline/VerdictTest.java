@@ -3,9 +3,13 @@ package warmshelf.timeline;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import warmshelf.crop.Crop;
+import warmshelf.crop.Crop.Basis;
+import warmshelf.crop.Crop.DaysToMaturity;
 import warmshelf.testing.Crops;
 
 class VerdictTest {
@@ -77,6 +81,36 @@ class VerdictTest {
         assertThat(timeline.notes()).anyMatch(note -> note.contains("58 to 62 days"));
     }
 
+    // 69 days between planting out and the frost: fewer than the 70 of the usual kinds, enough for early ones, which
+    // take 42 to
+    // 60 (Colorado Master Gardeners 2020: 50 to 60; National Gardening Association: one kind at 42).
+    @Test
+    void tomato_in_69_days_is_for_the_quickest_kinds_alone_and_they_are_named() {
+        LocalDate frost = LAST.plusDays(69);
+
+        Timeline timeline =
+                Asked.of(Crops.TOMATO, 26, FrostDates.of(LAST, frost)).answered();
+
+        assertThat(timeline.verdict()).isEqualTo(Verdict.TIGHT);
+        assertThat(timeline.quickest().orElseThrow().alone()).isTrue();
+        assertThat(timeline.quickest().orElseThrow().days().words()).isEqualTo("45 to 60 days from planting out");
+        assertThat(timeline.notes())
+                .anyMatch(note -> note.startsWith("Only the quickest kinds: about 45 to 60 days from planting out.")
+                        && note.contains("8 July"));
+        assertThat(timeline.harvest().orElseThrow().first()).isEqualTo(frost.plusDays(1));
+    }
+
+    @Test
+    void a_variety_whose_own_days_are_known_is_not_saved_by_quicker_kinds() {
+        Crop slow = Crops.TOMATO.withMaturity(Optional.of(new DaysToMaturity(70, 75, Basis.TRANSPLANTING, true)));
+
+        Timeline timeline =
+                Asked.of(slow, 26, FrostDates.of(LAST, LAST.plusDays(69))).answered();
+
+        assertThat(timeline.verdict()).isEqualTo(Verdict.TOO_LATE);
+        assertThat(timeline.quickest()).isEmpty();
+    }
+
     @Test
     void frost_in_every_month_leaves_only_cover() {
         FrostDates dates =
@@ -86,6 +120,9 @@ class VerdictTest {
 
         assertThat(timeline.verdict()).isEqualTo(Verdict.TOO_LATE);
         assertThat(timeline.notes()).anyMatch(note -> note.contains("under cover only"));
+        assertThat(Asked.of(Crops.KALE, 20, dates).answered().verdict())
+                .as("what bears frost is not kept in by it")
+                .isNotEqualTo(Verdict.TOO_LATE);
     }
 
     // Marigolds: no days to maturity; planting out ends 14 days after the frost, four weeks later is the limit.

@@ -1,0 +1,59 @@
+package warmshelf.sowing;
+
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import warmshelf.timeline.SeasonPart;
+import warmshelf.timeline.Seen;
+import warmshelf.timeline.Step;
+import warmshelf.timeline.Verdict;
+
+/**
+ * Another part of the season for which the same could be sown.
+ *
+ * @param from the first day of sowing
+ * @param to the last
+ * @param address of its plan
+ */
+public record OtherPart(SeasonPart part, LocalDate from, LocalDate to, String address) {
+
+    /** Those of a plan that are still in time. */
+    static List<OtherPart> of(AskPlan plan, SowingPlanner planner, LocalDate today, Map<String, String> typed) {
+        Asking asking = plan.asking();
+        return planner.parts(asking).stream()
+                .filter(part -> part != asking.part())
+                .map(part -> of(part, asking, plan.celsius(), planner, today, typed))
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
+    private static Optional<OtherPart> of(
+            SeasonPart part,
+            Asking asking,
+            int celsius,
+            SowingPlanner planner,
+            LocalDate today,
+            Map<String, String> typed) {
+        return planner.timeline(asking.in(part), celsius, today, Seen.nothing())
+                .filter(timeline -> timeline.verdict() != Verdict.TOO_LATE)
+                .flatMap(timeline -> timeline.step(Step.SOW))
+                .map(sow -> new OtherPart(part, sow.earliest(), sow.latest(), address(part, typed)));
+    }
+
+    private static String address(SeasonPart part, Map<String, String> typed) {
+        Map<String, String> all = new LinkedHashMap<>(typed);
+        all.put("part", part.word());
+        return all.entrySet().stream()
+                .map(each -> encoded(each.getKey()) + "=" + encoded(each.getValue()))
+                .collect(Collectors.joining("&", "/ask/plan?", ""));
+    }
+
+    private static String encoded(String text) {
+        return URLEncoder.encode(text, StandardCharsets.UTF_8);
+    }
+}
