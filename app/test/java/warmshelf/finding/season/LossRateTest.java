@@ -19,6 +19,7 @@ import warmshelf.sowing.Problem;
 import warmshelf.sowing.Sowing;
 import warmshelf.sowing.SowingStage;
 import warmshelf.testing.Crops;
+import warmshelf.timeline.SeasonPart;
 
 class LossRateTest {
     private static final UUID WET = new UUID(1, 1);
@@ -88,6 +89,7 @@ class LossRateTest {
                 UUID.randomUUID(),
                 new Sowing.Grower(new UUID(4, 4), "Tom", "US", "55804"),
                 2027,
+                SeasonPart.SPRING,
                 Crops.of("pepper"),
                 new UUID(5, 5),
                 "",
