@@ -155,16 +155,7 @@ public final class RoundStore {
         List<NotedProblem> unanswered = NotedProblem.unanswered(open.values());
         Round whole = Round.of(items, addresses, mats);
         return new Kept(
-                writes,
-                sinceNanos,
-                day,
-                addresses,
-                itemsOf,
-                whole,
-                watch,
-                unanswered,
-                problems.told(),
-                racks.on(day));
+                writes, sinceNanos, day, addresses, itemsOf, whole, watch, unanswered, problems.told(), racks.on(day));
     }
 
     private record Kept(

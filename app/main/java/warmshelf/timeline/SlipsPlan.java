@@ -23,8 +23,7 @@ final class SlipsPlan {
         this.question = question;
         this.emergence = ExpectedEmergence.of(question.response(), question.matC());
         this.usualOut = PlantingOutWindow.of(question);
-        this.roots = SowingWindow.before(usualOut.days(), question, emergence)
-                .days();
+        this.roots = SowingWindow.before(usualOut.days(), question, emergence).days();
     }
 
     Timeline timeline() {

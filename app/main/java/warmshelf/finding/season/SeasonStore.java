@@ -71,7 +71,7 @@ public final class SeasonStore {
     }
 
     /** Hands on each entry of a season that still counts, as it is read: five seasons of them need no more memory than one page. */
-    void forEachEntry(int season, EntryStore.Reader reader) throws IOException {
+    public void forEachEntry(int season, EntryStore.Reader reader) throws IOException {
         entries.forEachOf(sql, SowingStore.ofSeason(season), reader);
     }
 
