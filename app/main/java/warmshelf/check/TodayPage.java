@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
-import warmshelf.allocation.LitPlace;
 import warmshelf.photo.Photo;
 import warmshelf.sowing.NotedProblem;
 import warmshelf.sowing.Problem;
@@ -20,7 +19,7 @@ import warmshelf.sowing.ProblemStore;
  * @param notedElsewhere problems at other members' sowings, for coordinators
  * @param answered what became of problems that the visitor noted
  * @param held racks that are held and concern the visitor
- * @param litPlaces for half a tray; {@code wholeLitPlaces} for a whole one
+ * @param lights where trays could go under a light
  * @param madeAt the moment, as the phone sends it back with each tick
  * @param page the random name from which the ticks' ids are made
  */
@@ -38,7 +37,6 @@ record TodayPage(
         List<NotedProblem> notedElsewhere,
         List<ProblemStore.Told> answered,
         List<HeldRack> held,
-        List<LitPlace> litPlaces,
-        List<LitPlace> wholeLitPlaces,
+        LightChoices lights,
         String madeAt,
         String page) {}

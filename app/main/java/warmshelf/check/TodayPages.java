@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
-import warmshelf.allocation.LitPlace;
 import warmshelf.allocation.SpaceStore;
 import warmshelf.photo.PhotoStore;
 import warmshelf.sowing.NotedProblem;
@@ -22,9 +21,6 @@ import warmshelf.web.Visitor;
 
 /** The round of today: everything for whoever looks, a member's own for everyone else. */
 public final class TodayPages implements Pages {
-    private static final int LIGHT_DAYS_AHEAD = 120;
-    private static final int LIGHT_CHOICES = 8;
-
     private final RoundStore rounds;
     private final SpaceStore space;
     private final PhotoStore photos;
@@ -91,8 +87,7 @@ public final class TodayPages implements Pages {
                 visitor.coordinator() ? rounds.unansweredOfOthers(member, day) : List.of(),
                 rounds.told(member, day),
                 rounds.held(member, visitor.coordinator() || looks, day),
-                asksForLight ? litPlaces(day, 2) : List.of(),
-                asksForLight ? litPlaces(day, 4) : List.of(),
+                asksForLight ? LightChoices.on(day, space) : LightChoices.NONE,
                 clock.instant().toString(),
                 UUID.randomUUID().toString());
     }
@@ -119,8 +114,7 @@ public final class TodayPages implements Pages {
                         item,
                         address == null ? 0 : address.number(),
                         UUID.randomUUID(),
-                        item.asksForLight() ? litPlaces(visitor.today(), 2) : List.of(),
-                        item.asksForLight() ? litPlaces(visitor.today(), 4) : List.of()));
+                        item.asksForLight() ? LightChoices.on(visitor.today(), space) : LightChoices.NONE));
     }
 
     /**
@@ -128,15 +122,7 @@ public final class TodayPages implements Pages {
      *
      * @param number of its place; 0 where it lies nowhere
      * @param page the random name from which its ticks' ids are made
-     * @param litPlaces for half a tray
+     * @param lights where it could go
      */
-    private record ItemPage(
-            Round.Item item, int number, UUID page, List<LitPlace> litPlaces, List<LitPlace> wholeLitPlaces) {}
-
-    /** The first few: every tray's choice repeats them, and the sowing's own entry form offers all. */
-    private List<LitPlace> litPlaces(LocalDate day, int quarters) {
-        return space.litPlaces(day, day.plusDays(LIGHT_DAYS_AHEAD), quarters).stream()
-                .limit(LIGHT_CHOICES)
-                .toList();
-    }
+    private record ItemPage(Round.Item item, int number, UUID page, LightChoices lights) {}
 }
