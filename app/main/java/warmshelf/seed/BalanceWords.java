@@ -1,5 +1,7 @@
 package warmshelf.seed;
 
+import static warmshelf.seed.SeedSentences.SAY;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -20,26 +22,24 @@ public final class BalanceWords {
         Integer counted = balance.lot().seedsLeft();
         int spoken = balance.spokenFor();
         if (counted == null) {
-            return spoken == 0 ? "Not counted" : "Not counted; %s spoken for".formatted(are(spoken));
+            return spoken == 0 ? SAY.notCountedYet() : SAY.notCountedSpokenFor(are(spoken));
         }
-        String left = counted == 0 ? "None left" : number(counted);
+        String left = counted == 0 ? SAY.noneLeft() : number(counted);
         if (spoken == 0) {
             return left;
         }
-        return spoken <= counted
-                ? "%s, of which %s spoken for".formatted(left, are(spoken))
-                : "%s, but %s spoken for".formatted(left, are(spoken));
+        return spoken <= counted ? SAY.leftSpokenFor(left, are(spoken)) : SAY.leftButSpokenFor(left, are(spoken));
     }
 
     /** For a list to choose from: whose it is, and how many seeds are free, for example 'Ana’s: 8 free, ask first'. */
     public String whoseAndFree(UUID member) {
         Lot lot = balance.lot();
         String whose = member.equals(lot.ownerId())
-                ? "yours"
-                : lot.ownerName() == null ? "the group’s" : lot.ownerName() + "’s";
+                ? SAY.yours()
+                : lot.ownerName() == null ? SAY.theGroups() : SAY.somebodys(lot.ownerName());
         Integer free = balance.freeFor(member);
-        String seeds = free == null ? "not counted" : free == 0 ? "nothing free" : number(free) + " free";
-        return "%s: %s%s".formatted(whose, seeds, balance.isAskedFor(member) ? ", ask first" : "");
+        String seeds = free == null ? SAY.notCounted() : free == 0 ? SAY.nothingFree() : SAY.free(free);
+        return balance.isAskedFor(member) ? SAY.whoseAskFirst(whose, seeds) : SAY.whoseAndFree(whose, seeds);
     }
 
     /** What the lot has and why not all of it is free for this member, as the beginning of a sentence. */
@@ -47,16 +47,17 @@ public final class BalanceWords {
         Integer counted = balance.lot().seedsLeft();
         Integer free = balance.freeFor(member);
         if (counted == null || free == null) {
-            return "Nobody has counted this lot";
+            return SAY.nobodyCounted();
         }
         if (counted == 0) {
-            return "This lot is used up";
+            return SAY.usedUp();
         }
         if (free.equals(counted)) {
-            return "This lot has %s seeds".formatted(number(counted));
+            return SAY.lotHas(number(counted));
         }
-        return "This lot has %s seeds; %s, so %s free for you"
-                .formatted(number(counted), held(member), free == 0 ? "none is" : are(free));
+        return free == 0
+                ? SAY.noneFreeForYou(number(counted), held(member))
+                : SAY.freeForYou(number(counted), held(member), are(free));
     }
 
     /** How many an owner can give to a request that waits and why, up to '… at most 8'. */
@@ -71,9 +72,9 @@ public final class BalanceWords {
 
     private String forOwner(List<String> parts, @Nullable Integer most) {
         Integer counted = balance.lot().seedsLeft();
-        String has = "The lot has %s seeds".formatted(number(counted == null ? 0 : counted));
-        String because = parts.isEmpty() ? "" : Counted.all(parts) + ", ";
-        return "%s; %sso at most %s".formatted(has, because, number(most == null ? 0 : most));
+        String has = SAY.ownersLotHas(number(counted == null ? 0 : counted));
+        String atMost = number(most == null ? 0 : most);
+        return parts.isEmpty() ? SAY.soAtMost(has, atMost) : SAY.becauseSoAtMost(has, Counted.all(parts), atMost);
     }
 
     private String held(UUID member) {

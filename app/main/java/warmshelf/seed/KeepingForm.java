@@ -1,5 +1,7 @@
 package warmshelf.seed;
 
+import static warmshelf.seed.SeedSentences.SAY;
+
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
@@ -56,15 +58,10 @@ public final class KeepingForm {
         }
         boolean own = word.equals(StorageKind.OWN.word());
         if (!own && (isTyped(reader, "storageTemperature") || isTyped(reader, "storageMoisture"))) {
-            reader.refuse(
-                    "storage",
-                    "How it is kept has figures below that only '%s' uses; choose that, or leave the figures empty."
-                            .formatted(StorageKind.OWN.words()));
+            reader.refuse("storage", SAY.figuresOfOwn(StorageKind.OWN.words()));
         }
         if (own && (celsius.isEmpty() || moisture.isEmpty())) {
-            reader.refuse(
-                    "storageTemperature",
-                    "A measured storage needs both figures: the temperature, and the moisture of the seed in %.");
+            reader.refuse("storageTemperature", SAY.bothFigures());
         }
         if (!reader.ok()) {
             return Storage.UNKNOWN;

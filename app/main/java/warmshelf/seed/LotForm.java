@@ -1,5 +1,7 @@
 package warmshelf.seed;
 
+import static warmshelf.seed.SeedSentences.SAY;
+
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -61,7 +63,7 @@ public final class LotForm {
         if (crops.find(cropId)
                 .filter(crop -> crop.raisedFrom() == RaisedFrom.SEED)
                 .isEmpty()) {
-            reader.refuse("crop", "Crop is not one of those in the list; please choose one.");
+            reader.refuse("crop", SAY.cropUnknown());
         }
         NewLot lot = new NewLot(
                 cropId,

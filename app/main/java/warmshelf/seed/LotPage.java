@@ -1,5 +1,7 @@
 package warmshelf.seed;
 
+import static warmshelf.seed.SeedSentences.SAY;
+
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -101,9 +103,9 @@ public record LotPage(
     private static String terms(LotBalance balance) {
         int kept = balance.sharing().keptBack();
         String whom = balance.lot().ownerId() == null
-                ? "Everybody may plan on it"
-                : balance.sharing().withoutAsking() ? "Others take what they need" : "Others ask the owner first";
-        return kept == 0 ? whom : "%s; %s kept back".formatted(whom, Counted.of(kept, "is", "are"));
+                ? SAY.everybodyPlans()
+                : balance.sharing().withoutAsking() ? SAY.othersTake() : SAY.othersAsk();
+        return kept == 0 ? whom : SAY.termsKeptBack(whom, Counted.of(kept, "is", "are"));
     }
 
     private static List<Held> holds(LotBalance balance) {
@@ -117,7 +119,7 @@ public record LotPage(
     private static String harvest(Lot lot, CropCatalogue crops) {
         String whose = crops.variety(lot.cropId(), lot.variety())
                 .map(variety -> "%s, noted by %s".formatted(variety.source(), variety.by()))
-                .orElse("as the crop");
+                .orElse(SAY.asTheCrop());
         return crops.ofVariety(lot.cropId(), lot.variety())
                 .maturity()
                 .map(days -> "%s (%s)".formatted(days.words(), whose))
@@ -126,41 +128,32 @@ public record LotPage(
 
     private static String kept(Storage storage, Units units) {
         Optional<Conditions> conditions = storage.conditions();
-        String place =
-                storage.kind() == StorageKind.OWN ? "Measured" : storage.kind().words();
         return conditions
-                .map(kept -> "%s: %s at %s and %s %% moisture"
-                        .formatted(
-                                place,
-                                storage.kind() == StorageKind.OWN ? "kept" : "reckoned",
+                .map(kept -> storage.kind() == StorageKind.OWN
+                        ? SAY.keptMeasured(units.temperature(kept.celsius()), Numbers.plain(kept.moisturePercent()))
+                        : SAY.keptReckoned(
+                                storage.kind().words(),
                                 units.temperature(kept.celsius()),
                                 Numbers.plain(kept.moisturePercent())))
-                .orElse("Nobody has said");
+                .orElse(SAY.nobodySaidHowKept());
     }
 
     private static String reckoned(Crop crop, Lot lot) {
         String start = crop.legalMinimumPercent() == null
-                ? "No seed law names a least germination for this crop, so it starts from our own assumption of %d %%"
-                        .formatted(Math.round(100 * FreshSeed.minimum(crop)))
-                : "Seed law asks that at least %d %% of a bought packet come up when it is packed"
-                        .formatted(crop.legalMinimumPercent());
-        String source = lot.source() == SeedSource.PACKET
-                ? "; most packets do better"
-                : "; nobody had to test seed that was saved or swapped, so less is expected of it";
-        return start + source + ". " + ageing(crop, lot.storage());
+                ? SAY.ownAssumption(Math.round(100 * FreshSeed.minimum(crop)))
+                : SAY.seedLaw(crop.legalMinimumPercent());
+        return lot.source() == SeedSource.PACKET
+                ? SAY.packetsDoBetter(start, ageing(crop, lot.storage()))
+                : SAY.lessOfSaved(start, ageing(crop, lot.storage()));
     }
 
     private static String ageing(Crop crop, Storage storage) {
         HalfLife life = HalfLife.of(crop);
         StorageShift kept = StorageShift.of(storage);
-        String rests = life.sources().isEmpty()
-                ? "what was found for crops in general (nothing was for this one)"
-                : "what was found for it or its relatives (%s)".formatted(life.sources());
-        String place = storage.conditions().isPresent()
-                ? "; kept like this about %s".formatted(years(life.years() * kept.times()))
-                : "; where somebody says how it is kept, it can be told better";
-        return "In a room about half of such seed is alive after %s, by %s%s. Lots may differ from that by a factor of two and more."
-                .formatted(years(life.years()), rests, place);
+        String rests = life.sources().isEmpty() ? SAY.cropsInGeneral() : SAY.cropOrRelatives(life.sources());
+        return storage.conditions().isPresent()
+                ? SAY.ageingKept(years(life.years()), rests, years(life.years() * kept.times()))
+                : SAY.ageingUnknown(years(life.years()), rests);
     }
 
     private static String years(double years) {

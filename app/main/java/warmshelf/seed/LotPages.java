@@ -1,5 +1,7 @@
 package warmshelf.seed;
 
+import static warmshelf.seed.SeedSentences.SAY;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
@@ -108,7 +110,7 @@ final class LotPages implements Pages {
             return;
         }
         lots.recordTest(lot.id(), form.test().get(), visitor.memberId());
-        Respond.seeOther(ctx, "/seeds/" + lot.id(), "The test is recorded.");
+        Respond.seeOther(ctx, "/seeds/" + lot.id(), SAY.testRecorded());
     }
 
     private void recount(Context ctx) {
@@ -120,12 +122,9 @@ final class LotPages implements Pages {
             return;
         }
         if (!lots.recount(lot.id(), form.recount().get(), form.version(), visitor.memberId())) {
-            throw Refusal.of(
-                    HttpStatus.CONFLICT,
-                    "Seeds were taken or someone changed this lot while you were typing, so nothing was changed."
-                            + " Go back, load the page again, and look at the new figures.");
+            throw Refusal.of(HttpStatus.CONFLICT, SAY.lotChanged());
         }
-        Respond.seeOther(ctx, "/seeds/" + lot.id(), "The lot is up to date." + whoFallsShort(lot.id()));
+        Respond.seeOther(ctx, "/seeds/" + lot.id(), (SAY.lotUpToDate(whoFallsShort(lot.id()))).strip());
     }
 
     /** A count below what was promised is a fact, not a fault; but then somebody's plan falls short. */
@@ -135,10 +134,7 @@ final class LotPages implements Pages {
                         .formatted(
                                 each.hold().member(), each.there(), each.hold().seeds()))
                 .toList();
-        return lacking.isEmpty()
-                ? ""
-                : " It does not meet what is planned on it: too few are left for %s. They see it at their sowings."
-                        .formatted(String.join(", ", lacking));
+        return lacking.isEmpty() ? "" : SAY.shortFor(String.join(", ", lacking));
     }
 
     private Lot lot(Context ctx) {
@@ -148,7 +144,7 @@ final class LotPages implements Pages {
     private Lot changeableLot(Context ctx) {
         Lot lot = lot(ctx);
         if (!mayChange(Visitor.of(ctx), lot)) {
-            throw Refusal.forbidden("Only the owner of this seed or a coordinator can change it.");
+            throw Refusal.forbidden(SAY.onlyOwnerChanges());
         }
         return lot;
     }

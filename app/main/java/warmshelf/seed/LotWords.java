@@ -1,5 +1,7 @@
 package warmshelf.seed;
 
+import static warmshelf.seed.SeedSentences.SAY;
+
 import java.util.List;
 import java.util.UUID;
 import warmshelf.crop.Crop;
@@ -61,14 +63,13 @@ public record LotWords(
     }
 
     private static String inWords(GerminationTest test) {
-        return "%,d of %,d came up".formatted(test.germinated(), test.seeds());
+        return SAY.cameUp(test.germinated(), test.seeds());
     }
 
     /** For example 'about 8 in 10 (likely 69 to 94 %)': the range holds the true share nine times in ten. */
     static String inWords(GerminationShare share) {
         ShareInterval range = share.interval(0.9);
-        return "about %d in 10 (likely %d to %d %%)"
-                .formatted(
-                        Math.round(10 * share.mean()), Math.round(100 * range.low()), Math.round(100 * range.high()));
+        return SAY.aboutInTen(
+                Math.round(10 * share.mean()), Math.round(100 * range.low()), Math.round(100 * range.high()));
     }
 }

@@ -1,5 +1,7 @@
 package warmshelf.seed;
 
+import static warmshelf.seed.SeedSentences.SAY;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.Optional;
@@ -47,7 +49,7 @@ final class NewLotPages implements Pages {
         }
         NewLot lot = form.lot().get();
         UUID id = lots.add(lot, visitor.memberId());
-        Respond.seeOther(ctx, "/seeds/" + id, "The lot is in the box." + noteMaturity(lot, form.maturity(), visitor));
+        Respond.seeOther(ctx, "/seeds/" + id, (SAY.lotInBox(noteMaturity(lot, form.maturity(), visitor))).strip());
     }
 
     /** What a packet says of its variety counts for the group, unless more is known already. */
@@ -58,8 +60,7 @@ final class NewLotPages implements Pages {
         boolean first =
                 varieties.write(lot.cropId(), lot.variety(), maturity.get(), "the packet", 0, visitor.memberId());
         return first || crops.ofVariety(lot.cropId(), lot.variety()).maturity().equals(maturity)
-                ? " Dates for %s go by the days on its packet.".formatted(lot.variety())
-                : " Of %s other days are known already; they stay until a coordinator changes them on its crop’s page."
-                        .formatted(lot.variety());
+                ? SAY.datesByPacket(lot.variety())
+                : SAY.datesKnown(lot.variety());
     }
 }

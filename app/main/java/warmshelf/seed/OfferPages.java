@@ -1,5 +1,7 @@
 package warmshelf.seed;
 
+import static warmshelf.seed.SeedSentences.SAY;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.List;
@@ -53,10 +55,7 @@ final class OfferPages implements Pages {
             Respond.again(ctx, "seed/offer.peb", page(lot, form));
             return;
         }
-        Respond.seeOther(
-                ctx,
-                "/seeds/" + lot.id(),
-                seeds == 0 ? "Nothing of this lot is offered any more." : "%,d seeds are offered.".formatted(seeds));
+        Respond.seeOther(ctx, "/seeds/" + lot.id(), seeds == 0 ? SAY.nothingOffered() : SAY.areOffered(seeds));
     }
 
     private void takeForm(Context ctx) {
@@ -76,7 +75,7 @@ final class OfferPages implements Pages {
             Respond.again(ctx, "seed/take.peb", page(lot, form));
             return;
         }
-        Respond.seeOther(ctx, "/seeds/" + taken, "%,d seeds are yours, as a lot of their own.".formatted(seeds));
+        Respond.seeOther(ctx, "/seeds/" + taken, SAY.areYours(seeds));
     }
 
     /** Says at the field why it was not done, if it was not. */
@@ -90,7 +89,7 @@ final class OfferPages implements Pages {
         Lot lot = lot(ctx);
         Visitor visitor = Visitor.of(ctx);
         if (!lot.mayBeChangedBy(visitor.memberId(), visitor.coordinator())) {
-            throw Refusal.forbidden("Only the owner of this seed or a coordinator can offer it.");
+            throw Refusal.forbidden(SAY.onlyOwnerOffers());
         }
         return lot;
     }
@@ -98,10 +97,10 @@ final class OfferPages implements Pages {
     private Lot offered(Context ctx) {
         Lot lot = lot(ctx);
         if (Visitor.of(ctx).memberId().equals(lot.ownerId())) {
-            throw Refusal.conflict("This seed is yours already; change what is offered of it instead.");
+            throw Refusal.conflict(SAY.yoursAlready());
         }
         if (balances.of(lot).offered() == 0) {
-            throw Refusal.conflict("Nothing of this lot is offered any more; somebody took the last of it.");
+            throw Refusal.conflict(SAY.lastTaken());
         }
         return lot;
     }

@@ -1,5 +1,7 @@
 package warmshelf.seed;
 
+import static warmshelf.seed.SeedSentences.SAY;
+
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -9,9 +11,8 @@ import warmshelf.words.FormReader;
 
 /** On what terms others may plan on a lot, as it is typed. */
 public final class SharingForm {
-    static final List<Choice> TERMS = List.of(
-            new Choice("ask", "Ask me: I answer each time, on Today"),
-            new Choice("free", "Take what you need: nobody has to ask"));
+    static final List<Choice> TERMS =
+            List.of(new Choice("ask", SAY.askMe()), new Choice("free", SAY.takeWhatYouNeed()));
 
     private final FormReader reader;
     private final @Nullable Sharing sharing;

@@ -1,5 +1,7 @@
 package warmshelf.seed;
 
+import static warmshelf.seed.SeedSentences.SAY;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.List;
@@ -45,14 +47,14 @@ final class SharingPages implements Pages {
             return;
         }
         balances.share(lot.id(), form.sharing().get(), Visitor.of(ctx).memberId());
-        Respond.seeOther(ctx, "/seeds/" + lot.id(), "Kept: others see it when they choose this lot.");
+        Respond.seeOther(ctx, "/seeds/" + lot.id(), SAY.termsKept());
     }
 
     private Lot changeable(Context ctx) {
         Lot lot = lots.find(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
         Visitor visitor = Visitor.of(ctx);
         if (!lot.mayBeChangedBy(visitor.memberId(), visitor.coordinator())) {
-            throw Refusal.forbidden("Only the owner of this seed or a coordinator says on what terms others have it.");
+            throw Refusal.forbidden(SAY.onlyOwnerSets());
         }
         return lot;
     }

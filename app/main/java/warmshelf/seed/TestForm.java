@@ -1,5 +1,7 @@
 package warmshelf.seed;
 
+import static warmshelf.seed.SeedSentences.SAY;
+
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
@@ -27,18 +29,12 @@ public final class TestForm {
         FormReader reader = new FormReader(typed);
         LocalDate testedOn = reader.date("testedOn", "Day of the test");
         if (testedOn.isAfter(today)) {
-            reader.refuse(
-                    "testedOn",
-                    "Day of the test was %s, which is still to come; a day up to %s is accepted."
-                            .formatted(testedOn, today));
+            reader.refuse("testedOn", SAY.dayToCome(testedOn, today));
         }
         int seeds = reader.wholeNumber("testSeeds", "Seeds tested", 1, GerminationTest.MOST_SEEDS);
         int germinated = reader.wholeNumber("germinated", "Seeds that came up", 0, GerminationTest.MOST_SEEDS);
         if (reader.ok() && germinated > seeds) {
-            reader.refuse(
-                    "germinated",
-                    "Seeds that came up was '%,d', more than the %,d tested; 0 to %,d is accepted."
-                            .formatted(germinated, seeds, seeds));
+            reader.refuse("germinated", SAY.moreThanTested(germinated, seeds, seeds));
         }
         return new TestForm(reader, reader.ok() ? new GerminationTest(testedOn, germinated, seeds) : null);
     }

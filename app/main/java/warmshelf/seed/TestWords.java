@@ -1,5 +1,7 @@
 package warmshelf.seed;
 
+import static warmshelf.seed.SeedSentences.SAY;
+
 /** What a germination test can say, and what it cannot: a small one leaves much open. */
 public final class TestWords {
     private static final double SURE = 0.95;
@@ -17,14 +19,12 @@ public final class TestWords {
 
     /** The same for any test of so many seeds, of which so many came up. */
     public static String of(int germinated, int seeds) {
-        String says = "%,d of %,d: between about %s of this seed come up, as far as this test alone can say."
-                .formatted(germinated, seeds, inTen(germinated, seeds, " and ") + " in ten");
+        String says = SAY.testSays(germinated, seeds, inTen(germinated, seeds, " and "));
         for (int more : LARGER) {
             if (seeds < more) {
                 int share = (int) Math.round((double) germinated * more / seeds);
-                return says
-                        + " The same share of %d seeds would narrow it to %s in ten."
-                                .formatted(more, inTen(share, more, " to "));
+                String narrower = SAY.testNarrower(more, inTen(share, more, " to "));
+                return says + " " + narrower;
             }
         }
         return says;

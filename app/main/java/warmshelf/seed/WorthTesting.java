@@ -1,5 +1,7 @@
 package warmshelf.seed;
 
+import static warmshelf.seed.SeedSentences.SAY;
+
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -67,17 +69,15 @@ final class WorthTesting {
         if (width < NARROW) {
             return Optional.empty();
         }
-        String between = "Anything from %d to %d %% may come up"
-                .formatted(Math.round(100 * range.low()), Math.round(100 * range.high()));
+        String between = SAY.anythingBetween(Math.round(100 * range.low()), Math.round(100 * range.high()));
         if (meant == null) {
-            String size = lot.seedsLeft() == null ? "nobody has counted it" : "%,d seeds".formatted(lot.seedsLeft());
             return Optional.of(new Suggestion(
                     lot.id(),
                     crop.name(),
                     lot.variety(),
                     false,
                     width * size(lot),
-                    "%s; %s.".formatted(between, size)));
+                    lot.seedsLeft() == null ? SAY.worthNotCounted(between) : SAY.worthSeeds(between, lot.seedsLeft())));
         }
         long fewest = Math.round(meant.plants() / range.high());
         long most = Math.round(meant.plants() / Math.max(0.01, range.low()));
@@ -89,14 +89,9 @@ final class WorthTesting {
                 lot.variety(),
                 true,
                 Math.min(most, asked) - fewest,
-                "%s. Members mean to grow %s of it: that is %,d seeds at best and %s."
-                        .formatted(
-                                between,
-                                Counted.of(meant.plants(), "plant", "plants"),
-                                fewest,
-                                most <= asked
-                                        ? "%,d at worst".formatted(most)
-                                        : "at worst more than the %,d that anybody is asked to sow".formatted(asked))));
+                most <= asked
+                        ? SAY.worthAtWorst(between, Counted.of(meant.plants(), "plant", "plants"), fewest, most)
+                        : SAY.worthMoreAtWorst(between, Counted.of(meant.plants(), "plant", "plants"), fewest, asked)));
     }
 
     private static boolean hasEnough(Lot lot) {
