@@ -1,5 +1,7 @@
 package warmshelf.sowing;
 
+import static warmshelf.sowing.SowingSentences.SAY;
+
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
@@ -88,14 +90,13 @@ final class AskForm {
         Optional<Lot> lot =
                 lots.stream().filter(each -> each.id().toString().equals(typed)).findFirst();
         if (lot.isEmpty()) {
-            reader.refuse("lot", "The lot you chose is not in the seed box any more; choose another or a new packet.");
+            reader.refuse("lot", SAY.lotGone());
         }
         lot.ifPresent(chosen -> {
             if (!reader.text("crop").isEmpty() && !reader.text("crop").equals(chosen.cropId())) {
                 reader.refuse(
                         "crop",
-                        "You chose %s, but the lot %s is %s; choose one or the other."
-                                .formatted(cropName(reader.text("crop")), chosen.variety(), cropName(chosen.cropId())));
+                        SAY.otherCrop(cropName(reader.text("crop")), chosen.variety(), cropName(chosen.cropId())));
             }
         });
         return lot;
@@ -110,22 +111,15 @@ final class AskForm {
         Optional<Crop> crop = crops.find(cropId).map(found -> crops.ofVariety(cropId, reader.text("variety")));
         if (crop.isEmpty()) {
             reader.refuse(
-                    "crop",
-                    cropId.isEmpty()
-                            ? "The crop is empty; choose one from the list."
-                            : "The crop was '%s'; choose one from the list."
-                                    .formatted(cropId.length() > 40 ? "…" : cropId));
+                    "crop", cropId.isEmpty() ? SAY.cropEmpty() : SAY.cropUnknown(cropId.length() > 40 ? "…" : cropId));
         }
         Optional<Integer> germinated =
                 reader.optionalWholeNumber("germinated", "Seeds that sprouted in a test", 0, 1000);
         Optional<Integer> tested = reader.optionalWholeNumber("tested", "Seeds tested", 1, 1000);
         if (germinated.isPresent() != tested.isPresent()) {
-            reader.refuse("tested", "A test needs both figures: how many sprouted, and of how many.");
+            reader.refuse("tested", SAY.testNeedsBoth());
         } else if (tested.isPresent() && germinated.orElse(0) > tested.get()) {
-            reader.refuse(
-                    "germinated",
-                    "Sprouted in a test was %d of %d; no more can sprout than were tested."
-                            .formatted(germinated.orElse(0), tested.get()));
+            reader.refuse("germinated", SAY.moreSprouted(germinated.orElse(0), tested.get()));
         }
         return new Packet(
                 crop.orElse(crops.fromSeed().get(0)),
@@ -179,12 +173,11 @@ final class AskForm {
         if (fitting.isEmpty()) {
             reader.refuse(
                     "trayLong",
-                    "A tray of %s by %s is larger than a place, which holds one standard tray of %s by %s."
-                            .formatted(
-                                    shown(longSide),
-                                    shown(shortSide),
-                                    shown(TraySize.PLACE.longSideMm()),
-                                    shown(TraySize.PLACE.shortSideMm())));
+                    SAY.trayTooLarge(
+                            shown(longSide),
+                            shown(shortSide),
+                            shown(TraySize.PLACE.longSideMm()),
+                            shown(TraySize.PLACE.shortSideMm())));
         }
         return fitting.orElse(Container.TRAY);
     }
@@ -243,10 +236,7 @@ final class AskForm {
         }
         LocalDate day = reader.date("coverOn", "The day they go out under cover");
         if (!reader.problems().containsKey("coverOn") && (day.isBefore(today) || day.isAfter(today.plusYears(2)))) {
-            reader.refuse(
-                    "coverOn",
-                    "The day they go out under cover was %s; a day from %s to %s is accepted."
-                            .formatted(day, today, today.plusYears(2)));
+            reader.refuse("coverOn", SAY.coverDayUnfit(day, today, today.plusYears(2)));
         }
         return day;
     }

@@ -1,5 +1,7 @@
 package warmshelf.sowing;
 
+import static warmshelf.sowing.SowingSentences.SAY;
+
 import java.util.List;
 import warmshelf.crop.Crop;
 import warmshelf.crop.UsualSowing;
@@ -36,32 +38,28 @@ record AskFormPage(
         boolean inches) {
     static final String TEMPLATE = "sowing/ask.peb";
 
-    private static final List<Choice> METHODS = List.of(
-            new Choice("cells", "Cells: sown in a tray"),
-            new Choice("bag", "Bag: pre-sprouted in damp paper on the mat, then moved into cells"));
-    private static final List<Choice> HEATS = List.of(
-            new Choice("warm", "Warm: on one of the group’s mats"),
-            new Choice("room", "Not warm: at room temperature"));
-    private static final List<Choice> AFTERS = List.of(
-            new Choice("light", "Under the group’s lights, as long as there is room"),
-            new Choice("home", "Home with me"));
+    private static final List<Choice> METHODS =
+            List.of(new Choice("cells", SAY.inCells()), new Choice("bag", SAY.inABag()));
+    private static final List<Choice> HEATS =
+            List.of(new Choice("warm", SAY.onAMat()), new Choice("room", SAY.atRoomTemperature()));
+    private static final List<Choice> AFTERS =
+            List.of(new Choice("light", SAY.underTheLights()), new Choice("home", SAY.homeWithMe()));
     private static final List<Choice> CONTAINERS = List.of(
-            new Choice("half-tray", "Half a tray"),
-            new Choice("tray", "A whole tray"),
-            new Choice("own", "A tray of my own, with these sides:"));
-    private static final List<Choice> WHERES = List.of(
-            new Choice("outdoors", "Outdoors, when my frost dates allow"),
-            new Choice("cover", "Under cover, on a day I name"));
+            new Choice("half-tray", SAY.halfATray()),
+            new Choice("tray", SAY.wholeTray()),
+            new Choice("own", SAY.trayOfMyOwn()));
+    private static final List<Choice> WHERES =
+            List.of(new Choice("outdoors", SAY.outdoorsAfterFrost()), new Choice("cover", SAY.underCoverOn()));
     private static final List<Choice> PARTS = List.of(
             new Choice("", "Whichever is still in time"),
             new Choice(SeasonPart.SPRING.word(), "To go out from spring on"),
             new Choice(SeasonPart.AUTUMN.word(), "To be ripe in autumn"),
             new Choice(SeasonPart.WINTER.word(), "To stand over winter"));
     private static final List<Choice> RISKS = List.of(
-            new Choice("", "As set for my garden; else as usual, one year in ten for tender crops"),
-            new Choice("0.1", "One year in ten"),
-            new Choice("0.3", "Three years in ten"),
-            new Choice("0.5", "Every other year"));
+            new Choice("", SAY.riskAsSet()),
+            new Choice("0.1", SAY.oneYearInTen()),
+            new Choice("0.3", SAY.threeYearsInTen()),
+            new Choice("0.5", SAY.everyOtherYear()));
 
     AskFormPage(
             FormReader form,
@@ -96,13 +94,13 @@ record AskFormPage(
     static String sownElsewhere(Crop crop) {
         return UsualSowing.of(crop)
                 .map(usual -> switch (usual.place()) {
-                    case WHERE_IT_GROWS -> ": usually sown where it grows";
-                    case POT_THAT_ROTS -> ": in pots that rot";
+                    case WHERE_IT_GROWS -> SAY.usuallyWhereItGrows();
+                    case POT_THAT_ROTS -> SAY.inPotsThatRot();
                 })
                 .orElse("");
     }
 
     private static String advisedPerCell(SeedsToACell advised) {
-        return "Empty: %d, %s; %d where seed is scarce".formatted(advised.seeds(), advised.why(), SeedsToACell.FEWEST);
+        return SAY.advisedPerCell(advised.seeds(), advised.why(), SeedsToACell.FEWEST);
     }
 }

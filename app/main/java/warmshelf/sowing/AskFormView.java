@@ -1,5 +1,7 @@
 package warmshelf.sowing;
 
+import static warmshelf.sowing.SowingSentences.SAY;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -45,7 +47,7 @@ final class AskFormView {
     /** The lots of which this member may plan on something, and the one chosen already. */
     private List<Choice> lotChoices(UUID member, String chosen) {
         List<Choice> choices = new ArrayList<>();
-        choices.add(new Choice(AskForm.NEW_PACKET, "A new packet, described below"));
+        choices.add(new Choice(AskForm.NEW_PACKET, SAY.newPacket()));
         List<Lot> box = lots.withSeed();
         Map<UUID, LotBalance> all = balances.of(box);
         for (Lot lot : box) {

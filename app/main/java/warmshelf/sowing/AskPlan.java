@@ -1,5 +1,7 @@
 package warmshelf.sowing;
 
+import static warmshelf.sowing.SowingSentences.SAY;
+
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.Band;
@@ -72,12 +74,11 @@ public record AskPlan(
     public String perCellWords() {
         SeedsToACell advised = SeedsToACell.advised();
         if (ask.seedsPerCell() == advised.seeds()) {
-            return "%d to a cell: %s".formatted(advised.seeds(), advised.why());
+            return SAY.toACell(advised.seeds(), advised.why());
         }
         return ask.seedsPerCell() < advised.seeds()
-                ? "%d to a cell, which saves seed; where there is enough, %d are advised, %s"
-                        .formatted(ask.seedsPerCell(), advised.seeds(), advised.why())
-                : "%d to a cell; %d are advised, %s".formatted(ask.seedsPerCell(), advised.seeds(), advised.why());
+                ? SAY.toACellSavesSeed(ask.seedsPerCell(), advised.seeds(), advised.why())
+                : SAY.toACellAdvised(ask.seedsPerCell(), advised.seeds(), advised.why());
     }
 
     /** Whether sending it makes sense. */

@@ -1,5 +1,6 @@
 package warmshelf.sowing;
 
+import java.time.LocalDate;
 import warmshelf.words.Sentences;
 
 /** What is said when something asked for, or an answer to a wish for seed, cannot be taken so; the words stand in the room's file. */
@@ -91,4 +92,72 @@ interface SowingSentences {
     String noFrostDates(String postcode, String country);
 
     String bagTooSmall(int seeds, int holds);
+
+    String newPacket();
+
+    String inCells();
+
+    String inABag();
+
+    String onAMat();
+
+    String atRoomTemperature();
+
+    String underTheLights();
+
+    String homeWithMe();
+
+    String halfATray();
+
+    String wholeTray();
+
+    String trayOfMyOwn();
+
+    String outdoorsAfterFrost();
+
+    String underCoverOn();
+
+    String riskAsSet();
+
+    String oneYearInTen();
+
+    String threeYearsInTen();
+
+    String everyOtherYear();
+
+    String usuallyWhereItGrows();
+
+    String inPotsThatRot();
+
+    String advisedPerCell(int advised, String why, int fewest);
+
+    String lotGone();
+
+    String otherCrop(String chosen, String lot, String crop);
+
+    String cropEmpty();
+
+    String cropUnknown(String given);
+
+    String testNeedsBoth();
+
+    String moreSprouted(int sprouted, int tested);
+
+    String trayTooLarge(String longSide, String shortSide, String placeLong, String placeShort);
+
+    String coverDayUnfit(LocalDate day, LocalDate first, LocalDate last);
+
+    String lostByPractice();
+
+    String lostInOne();
+
+    String lostInMany(int sowings);
+
+    String lostLater(long lost, String from);
+
+    String toACell(int seeds, String why);
+
+    String toACellSavesSeed(int seeds, int advised, String why);
+
+    String toACellAdvised(int seeds, int advised, String why);
 }

@@ -1,5 +1,7 @@
 package warmshelf.sowing;
 
+import static warmshelf.sowing.SowingSentences.SAY;
+
 /**
  * The share of seedlings that live from emergence until planting out. It starts from common practice, to sow 10 to 20 % extra,
  * taken as 18 of 20 seedlings, and follows what became of the group's own.
@@ -26,10 +28,10 @@ public record Survival(int lived, int seedlings, int sowings) {
     public String words() {
         long lost = Math.round(100 * (1 - share()));
         String from = switch (sowings) {
-            case 0 -> "common practice; none of your own are finished yet";
-            case 1 -> "from 1 sowing of your group, and common practice";
-            default -> "from %,d sowings of your group, and common practice".formatted(sowings);
+            case 0 -> SAY.lostByPractice();
+            case 1 -> SAY.lostInOne();
+            default -> SAY.lostInMany(sowings);
         };
-        return "about %d in 100 seedlings are lost later (%s)".formatted(lost, from);
+        return SAY.lostLater(lost, from);
     }
 }
