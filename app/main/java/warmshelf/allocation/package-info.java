@@ -32,5 +32,12 @@
  * leave such a rack, to {@code MoveJudge} and {@code MoveStore}, and to ticks ({@code SpaceAfterTick}); what has not begun
  * lies nowhere yet and is free to move. Quarantine shelves ({@code quarantine_shelf}) are left out of boards, offers and
  * plans, and take what a held rack gives up.
+ *
+ * <p><b>Light.</b> Some seed comes up in light only ({@code SeedLight}). Its request says so ({@code needs_light}), and the one
+ * judge refuses it a mat that is known to be dark ({@code LightAbove.NONE}); of a mat of which nobody has said anything nothing is
+ * refused, so that a group that says nothing goes on as before. It is asked where something is laid or carried to another mat,
+ * never of what lies there already. A coordinator who sees to the light another way says so with the placing, which ends the need
+ * ({@code RequestStore.lightOtherwise}, audited); a decision taken back brings it back. The season's search and its checker keep
+ * the same rule.
  */
 package warmshelf.allocation;
