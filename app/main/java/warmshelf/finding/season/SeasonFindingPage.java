@@ -2,6 +2,7 @@ package warmshelf.finding.season;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import warmshelf.finding.WaysWords;
 import warmshelf.finding.statistics.ConfidenceInterval;
@@ -15,7 +16,7 @@ import warmshelf.words.Numbers;
  * @param words what it came to
  * @param mats the picture of the weeks on mats; null where nothing lay anywhere
  * @param light the same under light
- * @param energy what the mats drew at most; empty where they drew nothing
+ * @param energy what the mats drew and cost at most, in words; empty where they drew nothing
  * @param grown what growers said in autumn, by variety
  */
 record SeasonFindingPage(
@@ -53,7 +54,8 @@ record SeasonFindingPage(
 
     record LossLine(String of, int noted, int sowings, String range) {}
 
-    static SeasonFindingPage of(SeasonFinding finding, List<Integer> seasons, List<GrownLine> grown) {
+    static SeasonFindingPage of(
+            SeasonFinding finding, List<Integer> seasons, List<GrownLine> grown, Optional<EnergyPrice> price) {
         List<SpaceWeek> weeks = finding.weeks();
         return new SeasonFindingPage(
                 finding.year(),
@@ -64,7 +66,7 @@ record SeasonFindingPage(
                 weeks.isEmpty() ? null : WeekChart.of(weeks, true),
                 weeks.stream().allMatch(week -> week.underLight() == 0) ? null : WeekChart.of(weeks, false),
                 weeks.stream().map(SeasonFindingPage::line).toList(),
-                finding.kilowattHours() == 0 ? "" : String.valueOf(Math.round(finding.kilowattHours())),
+                SeasonWords.ofEnergy(finding.kilowattHours(), price),
                 finding.looks(),
                 SeasonWords.ofLosses(finding.losses()),
                 finding.losses().stream()

@@ -19,11 +19,14 @@ public final class SeasonFindingPages implements Pages {
     private final SeasonStore seasons;
     private final CropCatalogue crops;
     private final HarvestStore harvests;
+    private final EnergyPriceStore prices;
 
-    public SeasonFindingPages(SeasonStore seasons, CropCatalogue crops, HarvestStore harvests) {
+    public SeasonFindingPages(
+            SeasonStore seasons, CropCatalogue crops, HarvestStore harvests, EnergyPriceStore prices) {
         this.seasons = seasons;
         this.crops = crops;
         this.harvests = harvests;
+        this.prices = prices;
     }
 
     @Override
@@ -46,7 +49,10 @@ public final class SeasonFindingPages implements Pages {
         if (year != Visitor.of(ctx).season() && !known.contains(year)) {
             throw Refusal.notFound();
         }
-        Respond.page(ctx, "finding/season/show.peb", SeasonFindingPage.of(seasons.find(year), known, grown(year)));
+        Respond.page(
+                ctx,
+                "finding/season/show.peb",
+                SeasonFindingPage.of(seasons.find(year), known, grown(year), prices.find(year)));
     }
 
     private List<SeasonFindingPage.GrownLine> grown(int year) {

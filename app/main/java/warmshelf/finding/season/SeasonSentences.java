@@ -34,6 +34,12 @@ interface SeasonSentences {
 
     String noLosses();
 
+    String priceKept();
+
+    String energy(String kilowattHours);
+
+    String energyCosts(String kilowattHours, String costs);
+
     String rangeHeld(int chance, int held, int of, String range);
 
     String nothingPredicted();

@@ -5,6 +5,7 @@ import static warmshelf.finding.season.SeasonSentences.SAY;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import warmshelf.finding.CountTrouble;
 import warmshelf.finding.statistics.ConfidenceInterval;
@@ -67,6 +68,15 @@ final class SeasonWords {
         List<String> words = new ArrayList<>();
         all.forEach(rate -> rate.more().ifPresent(more -> words.add(more(rate, more))));
         return words.isEmpty() ? List.of(SAY.noLossesMore()) : words;
+    }
+
+    /** What the mats drew and cost at most; empty where they drew nothing. */
+    static String ofEnergy(double kilowattHours, Optional<EnergyPrice> price) {
+        if (kilowattHours == 0) {
+            return "";
+        }
+        String drawn = String.format(Locale.ROOT, "%,d", Math.round(kilowattHours));
+        return price.map(each -> SAY.energyCosts(drawn, each.of(kilowattHours))).orElseGet(() -> SAY.energy(drawn));
     }
 
     private static String more(LossRate rate, ConfidenceInterval more) {

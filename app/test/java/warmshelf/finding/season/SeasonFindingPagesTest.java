@@ -12,6 +12,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import warmshelf.loop.Cellar;
 import warmshelf.testing.Answer;
@@ -71,6 +72,36 @@ class SeasonFindingPagesTest {
     @Test
     void an_unknown_way_to_put_sowings_together_shows_the_page_all_the_same() {
         assertThat(member.get("/findings/2027/crops/pepper?by=moon").status()).isEqualTo(200);
+    }
+
+    @Test
+    void a_coordinator_says_what_electricity_costs() {
+        sown();
+        Browser coordinator = cellar.coordinator();
+
+        assertThat(coordinator
+                        .post("/findings/2027/price", Map.of("price", "0.25", "currency", "USD"))
+                        .status())
+                .isEqualTo(303);
+
+        assertThat(member.get("/findings").text()).containsPattern("The mats drew at most [0-9,]+ kWh, [0-9.]+ USD:");
+        assertThat(coordinator.get("/findings/2027/price").body()).contains("0.25");
+        assertThat(member.get("/findings/2027/price").status()).isEqualTo(403);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "0, USD, Price of a kilowatt-hour was '0'",
+        "cheap, USD, Price of a kilowatt-hour was 'cheap'",
+        "0.2, '', Currency is empty",
+        "0.2, US dollars, Currency has 10 characters"
+    })
+    void a_price_that_is_none_is_refused_and_kept_on_the_page(String price, String currency, String sentence) {
+        Answer again = cellar.coordinator().post("/findings/2027/price", Map.of("price", price, "currency", currency));
+
+        assertThat(again.status()).isEqualTo(422);
+        assertThat(again.text()).contains(sentence);
+        assertThat(again.typed("price")).isEqualTo(price);
     }
 
     @Test
