@@ -14,6 +14,8 @@ import warmshelf.words.Numbers;
  *
  * @param otherSeasons by which page they are found
  * @param words what it came to
+ * @param crops of which some seed is waited for no longer and was counted
+ * @param unsettled those still coming, or not counted
  * @param mats the picture of the weeks on mats; null where nothing lay anywhere
  * @param light the same under light
  * @param energy what the mats drew and cost at most, in words; empty where they drew nothing
@@ -24,6 +26,7 @@ record SeasonFindingPage(
         List<Integer> otherSeasons,
         List<String> words,
         List<CropLine> crops,
+        List<CropLine> unsettled,
         List<HintLine> hints,
         @Nullable WeekChart mats,
         @Nullable WeekChart light,
@@ -61,7 +64,8 @@ record SeasonFindingPage(
                 finding.year(),
                 seasons.stream().filter(year -> year != finding.year()).toList(),
                 SeasonWords.of(finding.totals()),
-                finding.crops().stream().map(SeasonFindingPage::line).toList(),
+                lines(finding.crops(), true),
+                lines(finding.crops(), false),
                 finding.hints().stream().map(SeasonFindingPage::line).toList(),
                 weeks.isEmpty() ? null : WeekChart.of(weeks, true),
                 weeks.stream().allMatch(week -> week.underLight() == 0) ? null : WeekChart.of(weeks, false),
@@ -75,6 +79,13 @@ record SeasonFindingPage(
                                 .map(rate -> line(losses.by(), rate)))
                         .toList(),
                 grown);
+    }
+
+    private static List<CropLine> lines(List<CropFinding> crops, boolean settled) {
+        return crops.stream()
+                .filter(found -> found.came().isPresent() == settled)
+                .map(SeasonFindingPage::line)
+                .toList();
     }
 
     private static CropLine line(CropFinding found) {
