@@ -17,11 +17,7 @@ import warmshelf.allocation.Stay;
  *     where a rack is held
  */
 public record LightChoices(
-        List<LitPlace> half,
-        List<LitPlace> whole,
-        List<LitPlace> all,
-        List<LitPlace> wholeOfAll,
-        RackHolds holds) {
+        List<LitPlace> half, List<LitPlace> whole, List<LitPlace> all, List<LitPlace> wholeOfAll, RackHolds holds) {
     private static final int DAYS_AHEAD = 120;
     private static final int FEW = 8;
     private static final int HALF = 2;

@@ -1,5 +1,7 @@
 package warmshelf.plan;
 
+import static warmshelf.plan.PlanSentences.SAY;
+
 import java.time.OffsetDateTime;
 import java.util.Set;
 import java.util.UUID;
@@ -37,12 +39,12 @@ public record KeptPlan(
 
     /** How far a plan has come. */
     public enum State {
-        RUNNING("running", "being worked on"),
+        RUNNING("running", SAY.workedOn()),
         PROPOSED("proposed", "proposed"),
-        LOST("lost", "lost in mid-run, its best plan kept"),
+        LOST("lost", SAY.lostInMidRun()),
         FAILED("failed", "failed"),
         PUBLISHED("published", "published"),
-        UNDONE("undone", "published and undone");
+        UNDONE("undone", SAY.publishedAndUndone());
 
         private final String word;
         private final String words;
@@ -82,10 +84,8 @@ public record KeptPlan(
     /** How good it is, for people. */
     public String quality() {
         int placed = plan.placed().size();
-        String words = "%,d of %,d requests have a place".formatted(placed, requests);
-        if (optimal || placed >= placedAtMost) {
-            return words + "; no plan can place more.";
-        }
-        return "%s; no plan can place more than %,d.".formatted(words, placedAtMost);
+        return optimal || placed >= placedAtMost
+                ? SAY.placedAllThatCan(placed, requests)
+                : SAY.placedOfAtMost(placed, requests, placedAtMost);
     }
 }

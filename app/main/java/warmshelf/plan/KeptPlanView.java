@@ -1,5 +1,7 @@
 package warmshelf.plan;
 
+import static warmshelf.plan.PlanSentences.SAY;
+
 import java.util.List;
 import java.util.Set;
 import java.util.UUID;
@@ -28,8 +30,7 @@ final class KeptPlanView {
     KeptPlan open(UUID id) {
         KeptPlan plan = plan(id);
         if (!plan.isOpen()) {
-            throw Refusal.conflict("This plan is %s; only a proposed plan can be changed or published."
-                    .formatted(plan.state().words()));
+            throw Refusal.conflict(SAY.notProposed(plan.state().words()));
         }
         return plan;
     }

@@ -1,5 +1,7 @@
 package warmshelf.plan;
 
+import static warmshelf.plan.PlanSentences.SAY;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.UUID;
@@ -44,7 +46,7 @@ final class MemberPlanPages implements Pages {
     private void putFirst(Context ctx) {
         Visitor visitor = Visitor.of(ctx);
         Decisions.doneOr(ranks.putFirst(Respond.id(ctx, "id"), visitor.memberId()), visitor.units());
-        Respond.seeOther(ctx, "/sowings", "It is your first choice now.");
+        Respond.seeOther(ctx, "/sowings", SAY.firstChoiceNow());
     }
 
     private void take(Context ctx) {
@@ -54,8 +56,7 @@ final class MemberPlanPages implements Pages {
                 .filter(each -> each.sowing().id().equals(sowing))
                 .filter(each -> same(ctx, each.fit()))
                 .findFirst()
-                .orElseThrow(() -> Refusal.conflict(
-                        "That place is not to be had any more: somebody was quicker, or your request does not wait."));
+                .orElseThrow(() -> Refusal.conflict(SAY.placeNotToBeHad()));
         LightAfterHeat.Found light =
                 lights.after(offer.sowing(), offer.request(), offer.fit().spot().to(), visitor.today());
         Decisions.doneOr(
@@ -64,8 +65,7 @@ final class MemberPlanPages implements Pages {
         Respond.seeOther(
                 ctx,
                 "/sowings",
-                "Your %s lies on mat %s from %s. %s"
-                        .formatted(
+                SAY.freedPlaceTaken(
                                 offer.sowing().title(),
                                 offer.fit().mat().name(),
                                 DayWords.day(offer.fit().spot().from()),

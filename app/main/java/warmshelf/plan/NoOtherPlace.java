@@ -1,5 +1,7 @@
 package warmshelf.plan;
 
+import static warmshelf.plan.PlanSentences.SAY;
+
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.Band;
@@ -23,12 +25,12 @@ public sealed interface NoOtherPlace {
     record NoWarmMat(Band band) implements NoOtherPlace {
         @Override
         public String words(Units units) {
-            return "No mat can hold %s, which is what it needs.".formatted(band.words(units));
+            return SAY.noWarmMat(band.words(units));
         }
 
         @Override
         public String help(Units units) {
-            return "It needs a mat with a thermostat that can.";
+            return SAY.noWarmMatHelp();
         }
     }
 
@@ -36,12 +38,12 @@ public sealed interface NoOtherPlace {
     record AllOut() implements NoOtherPlace {
         @Override
         public String words(Units units) {
-            return "All mats warm enough for it are out of service on its days.";
+            return SAY.allOut();
         }
 
         @Override
         public String help(Units units) {
-            return "It fits once one of them is back or another is set up.";
+            return SAY.allOutHelp();
         }
     }
 
@@ -49,13 +51,12 @@ public sealed interface NoOtherPlace {
     record SetOtherwise(MatSpace mat, int placeNumber, Obstacle.SetForOthers obstacle) implements NoOtherPlace {
         @Override
         public String words(Units units) {
-            return "Place %d on mat %s is free, but not at a warmth that suits it. %s"
-                    .formatted(placeNumber, mat.name(), obstacle.words(units));
+            return SAY.setOtherwise(placeNumber, mat.name(), obstacle.words(units));
         }
 
         @Override
         public String help(Units units) {
-            return "It fits once what lies there has gone to another mat.";
+            return SAY.setOtherwiseHelp();
         }
     }
 
@@ -74,29 +75,25 @@ public sealed interface NoOtherPlace {
         @Override
         public String words(Units units) {
             return begun
-                    ? "On mats warm enough for it, no %s is free for all its days, %s."
-                            .formatted(
-                                    size(wish.quarters()),
-                                    DayWords.span(wish.ideal(), wish.ideal().plusDays(days)))
-                    : "On mats warm enough for it, no %s is free for %d days from any day on which it may begin, %s."
-                            .formatted(
-                                    size(wish.quarters()),
-                                    days,
-                                    DayWords.span(wish.earliest(), wish.latest().plusDays(1)));
+                    ? SAY.noRoomForItsDays(
+                            size(wish.quarters()),
+                            DayWords.span(wish.ideal(), wish.ideal().plusDays(days)))
+                    : SAY.noRoomForDays(
+                            size(wish.quarters()),
+                            days,
+                            DayWords.span(wish.earliest(), wish.latest().plusDays(1)));
         }
 
         @Override
         public String help(Units units) {
-            return later == null
-                    ? "It fits once a place is freed, one of the mats is back, or another is set up."
-                    : later.words(begun);
+            return later == null ? SAY.noRoomHelp() : later.words(begun);
         }
 
         private static String size(int quarters) {
             return switch (quarters) {
                 case 4 -> "whole place";
                 case 2 -> "half a place";
-                default -> "quarter of a place";
+                default -> SAY.quarterOfAPlace();
             };
         }
     }
@@ -109,10 +106,8 @@ public sealed interface NoOtherPlace {
     record Later(MatSpace mat, int placeNumber, LocalDate from, int days) {
         String words(boolean begun) {
             return begun
-                    ? "Place %d on mat %s is free for the rest of its days from %s."
-                            .formatted(placeNumber, mat.name(), DayWords.day(from))
-                    : "Begun on %s, %s after its last day, it could lie on mat %s, place %d."
-                            .formatted(DayWords.day(from), Counted.days(days), mat.name(), placeNumber);
+                    ? SAY.freeForTheRest(placeNumber, mat.name(), DayWords.day(from))
+                    : SAY.couldBegin(DayWords.day(from), Counted.days(days), mat.name(), placeNumber);
         }
     }
 }

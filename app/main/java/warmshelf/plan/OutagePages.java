@@ -1,5 +1,7 @@
 package warmshelf.plan;
 
+import static warmshelf.plan.PlanSentences.SAY;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.LocalDate;
@@ -19,7 +21,6 @@ import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
 import warmshelf.words.Choice;
-import warmshelf.words.Counted;
 import warmshelf.words.FormReader;
 
 /** Days on which a mat cannot be used: every member sees them, coordinators say them and move what lies there. */
@@ -80,7 +81,7 @@ final class OutagePages implements Pages {
         FormReader form = new FormReader(ctx.formParamMap());
         String mat = form.text("mat");
         if (mats(space.mats()).stream().noneMatch(choice -> choice.value().equals(mat))) {
-            form.refuse("mat", "The mat is not one of the group's; choose one from the list.");
+            form.refuse("mat", SAY.matUnknown());
         }
         LocalDate first = form.date("first", "The first day");
         LocalDate last = form.date("last", "The last day");
@@ -97,13 +98,9 @@ final class OutagePages implements Pages {
                 .map(found -> outs.staysOn(found, visitor.today()).size())
                 .orElse(0);
         if (lying == 0) {
-            Respond.seeOther(ctx, "/plans/out-of-service", "Out of service. Nothing lies there on those days.");
+            Respond.seeOther(ctx, "/plans/out-of-service", SAY.outWithNothing());
         } else {
-            Respond.seeOther(
-                    ctx,
-                    "/plans/out-of-service/" + out,
-                    "Out of service. %s there on those days; this is where %s could go."
-                            .formatted(Counted.of(lying, "stay lies", "stays lie"), lying == 1 ? "it" : "they"));
+            Respond.seeOther(ctx, "/plans/out-of-service/" + out, SAY.outWithStays(lying));
         }
     }
 
@@ -165,25 +162,22 @@ final class OutagePages implements Pages {
                         .formatted(
                                 wanted.size(),
                                 left == 0
-                                        ? "Nothing lies there any more on those days."
+                                        ? SAY.nothingLiesThere()
                                         : "%d still %s there.".formatted(left, left == 1 ? "lies" : "lie")));
     }
 
     private static void refuseOddDays(FormReader form, LocalDate first, LocalDate last, LocalDate today) {
         LocalDate farthest = today.plusDays(FARTHEST_DAYS);
         if (first.isBefore(today) || first.isAfter(farthest)) {
-            form.refuse(
-                    "first",
-                    "The first day was %s; a day from %s to %s is accepted.".formatted(first, today, farthest));
+            form.refuse("first", SAY.firstDayUnfit(first, today, farthest));
         } else if (last.isBefore(first) || last.isAfter(farthest)) {
-            form.refuse(
-                    "last", "The last day was %s; a day from %s to %s is accepted.".formatted(last, first, farthest));
+            form.refuse("last", SAY.lastDayUnfit(last, first, farthest));
         }
     }
 
     private void end(Context ctx) {
         Visitor visitor = Visitor.of(ctx);
         Decisions.doneOr(outs.end(Respond.id(ctx, "id"), visitor.today(), visitor.memberId()), visitor.units());
-        Respond.seeOther(ctx, "/plans/out-of-service", "It is back in service.");
+        Respond.seeOther(ctx, "/plans/out-of-service", SAY.backInService());
     }
 }

@@ -1,5 +1,7 @@
 package warmshelf.plan;
 
+import static warmshelf.plan.PlanSentences.SAY;
+
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -99,7 +101,7 @@ final class PlanEditForm {
         celsius = SetPointForm.celsius(reader, units, shown);
         Slot slot = slot();
         if (mat.isEmpty()) {
-            reader.refuse("place", "The place is not one of the group's mats; choose one from the list.");
+            reader.refuse("place", SAY.placeUnknown());
         }
         if (reader.ok()) {
             within(from);
@@ -108,10 +110,8 @@ final class PlanEditForm {
         if (reader.ok() && days.isEmpty()) {
             reader.refuse(
                     "celsius",
-                    "The set-point was %s; this crop's seed likes %s."
-                            .formatted(
-                                    units.temperature(celsius),
-                                    asked.wanted().band().words(units)));
+                    SAY.setPointUnfit(
+                            units.temperature(celsius), asked.wanted().band().words(units)));
         }
         if (!reader.ok() || mat.isEmpty() || days.isEmpty()) {
             return Optional.empty();
@@ -125,8 +125,7 @@ final class PlanEditForm {
         LocalDate earliest = asked.wanted().earliest();
         LocalDate latest = asked.wanted().latest();
         if (from.isBefore(earliest) || from.isAfter(latest)) {
-            reader.refuse(
-                    "from", "The first day was %s; a day from %s to %s is accepted.".formatted(from, earliest, latest));
+            reader.refuse("from", SAY.firstDayUnfit(from, earliest, latest));
         }
     }
 

@@ -1,5 +1,7 @@
 package warmshelf.plan;
 
+import static warmshelf.plan.PlanSentences.SAY;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
@@ -138,7 +140,7 @@ final class PlanEditPages implements Pages {
                     String.join(" ", form.problems().values()));
         }
         if (draft.placed(asked.wanted().id()).isEmpty()) {
-            throw Refusal.conflict("%s has no place in this plan.".formatted(asked.title()));
+            throw Refusal.conflict(SAY.noPlaceInPlan(asked.title()));
         }
         SeasonPlan after = draft.without(asked.wanted().id(), new NoPlaceReason.TakenOut(visitor.name()))
                 .plan();

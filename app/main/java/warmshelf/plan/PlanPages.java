@@ -1,5 +1,7 @@
 package warmshelf.plan;
 
+import static warmshelf.plan.PlanSentences.SAY;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.HashSet;
@@ -80,7 +82,7 @@ final class PlanPages implements Pages {
         }
         SeasonQuestion question = questions.question(new HashSet<>(form.freed()), form.withLight(), visitor.today());
         if (question.asked().isEmpty()) {
-            throw Refusal.conflict("No request is waiting, so there is nothing to plan.");
+            throw Refusal.conflict(SAY.nothingWaits());
         }
         refuseWhatNoPlanCouldMend(question);
         // Only those that could be freed are kept as freed: what has begun, or is gone, stays as it is.
@@ -90,7 +92,7 @@ final class PlanPages implements Pages {
                 .toList();
         UUID plan = Decisions.doneOr(plans.begin(question, freed, form.manner(), visitor.memberId()), visitor.units());
         job.start(plan, question.question(), form.startingNumber(), form.seconds());
-        Respond.seeOther(ctx, "/plans/" + plan, "The run has begun.");
+        Respond.seeOther(ctx, "/plans/" + plan, SAY.runBegun());
     }
 
     /** Stays that already overload a circuit, say, are told at once rather than by a run that breaks off. */
@@ -98,8 +100,7 @@ final class PlanPages implements Pages {
         try {
             FixedStays.check(question.question());
         } catch (BadInput broken) {
-            throw Refusal.conflict(
-                    "What lies there already does not hold together, so nothing was planned. " + broken.getMessage());
+            throw Refusal.conflict(SAY.doesNotHoldTogether(String.valueOf(broken.getMessage())));
         }
     }
 
@@ -119,6 +120,6 @@ final class PlanPages implements Pages {
     private void cancel(Context ctx) {
         Visitor visitor = Visitor.of(ctx);
         UUID plan = Decisions.doneOr(plans.askToStop(Respond.id(ctx, "id"), visitor.memberId()), visitor.units());
-        Respond.seeOther(ctx, "/plans/" + plan, "It stops within a few seconds and keeps the best plan so far.");
+        Respond.seeOther(ctx, "/plans/" + plan, SAY.stops());
     }
 }

@@ -1,5 +1,7 @@
 package warmshelf.plan;
 
+import static warmshelf.plan.PlanSentences.SAY;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
@@ -70,22 +72,12 @@ final class PlanPublishPages implements Pages {
         Respond.seeOther(
                 ctx,
                 "/plans/" + plan.id(),
-                "Published: %d placed, %s."
-                        .formatted(
-                                draft.plan().placed().size(),
-                                told(draft.plan().refused().size())));
-    }
-
-    private static String told(int waiting) {
-        return switch (waiting) {
-            case 0 -> "and nobody waits";
-            case 1 -> "1 is told why it waits";
-            default -> waiting + " are told why they wait";
-        };
+                SAY.published(
+                        draft.plan().placed().size(), draft.plan().refused().size()));
     }
 
     private void notPublished(Context ctx, KeptPlan plan, List<String> why, List<PlanStore.Edit> changes) {
-        List<String> problems = new ArrayList<>(List.of("Nothing was published."));
+        List<String> problems = new ArrayList<>(List.of(SAY.nothingPublished()));
         problems.addAll(why);
         Respond.overtaken(ctx, PlanPage.TEMPLATE, view.page(view.plan(plan.id()), Visitor.of(ctx), problems, changes));
     }
@@ -94,41 +86,24 @@ final class PlanPublishPages implements Pages {
         Visitor visitor = Visitor.of(ctx);
         KeptPlan plan = view.plan(Respond.id(ctx, "id"));
         if (plans.lastPublished().filter(last -> last.id().equals(plan.id())).isEmpty()) {
-            throw Refusal.conflict("Only the last publication can be undone.");
+            throw Refusal.conflict(SAY.onlyLastUndone());
         }
         PlanUndoStore.Undone undone =
                 Decisions.doneOr(undoing.undo(plan.id(), visitor.today(), visitor.memberId()), visitor.units());
-        String before = undone.restored() == 0
-                ? ""
-                : (undone.restored() == 1
-                        ? "1 lies where it lay before, "
-                        : undone.restored() + " lie where they lay before, ");
-        String kept = undone.begun().isEmpty()
-                ? ""
-                : " What has begun stays: %s.".formatted(String.join(", ", undone.begun()));
-        Respond.seeOther(
-                ctx,
-                "/plans/" + plan.id(),
-                "Undone: %s%d %s for a place again.%s %s"
-                        .formatted(
-                                before,
-                                undone.waiting(),
-                                undone.waiting() == 1 ? "waits" : "wait",
-                                kept,
-                                warmth(undone.matsKept())));
+        String undoneWords = undone.restored() == 0
+                ? SAY.undoneWaits(undone.waiting())
+                : SAY.undone(undone.restored(), undone.waiting());
+        String kept = undone.begun().isEmpty() ? "" : " " + SAY.begunStays(String.join(", ", undone.begun()));
+        Respond.seeOther(ctx, "/plans/" + plan.id(), undoneWords + kept + " " + warmth(undone.matsKept()));
     }
 
     private static String warmth(List<String> matsKept) {
-        String before = "The mats are set as they were before";
-        return matsKept.isEmpty()
-                ? before + "."
-                : "%s, except on days that something lying there needs or that somebody has set since: %s."
-                        .formatted(before, String.join(", ", matsKept));
+        return matsKept.isEmpty() ? SAY.matsAsBefore() : SAY.matsAsBeforeExcept(String.join(", ", matsKept));
     }
 
     private void offer(Context ctx) {
         KeptPlan plan = view.plan(Respond.id(ctx, "id"));
         freed.offer(plan.id(), Visitor.of(ctx).memberId());
-        Respond.seeOther(ctx, "/plans/" + plan.id(), "The places are offered to everybody who waits and fits.");
+        Respond.seeOther(ctx, "/plans/" + plan.id(), SAY.placesOffered());
     }
 }

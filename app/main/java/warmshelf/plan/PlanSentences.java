@@ -1,5 +1,6 @@
 package warmshelf.plan;
 
+import java.time.LocalDate;
 import warmshelf.words.Sentences;
 
 /** Why something of a season plan is not done, sentence by sentence; the words stand in the room's file. */
@@ -33,4 +34,122 @@ interface PlanSentences {
     String notYoursToPutFirst();
 
     String changedSince();
+
+    String onlyLastUndone();
+
+    String nothingWaits();
+
+    String notProposed(String state);
+
+    String noPlaceInPlan(String sowing);
+
+    String placeNotToBeHad();
+
+    String matUnknown();
+
+    String placeUnknown();
+
+    String firstDayUnfit(LocalDate day, LocalDate first, LocalDate last);
+
+    String lastDayUnfit(LocalDate day, LocalDate first, LocalDate last);
+
+    String setPointUnfit(String degrees, String likes);
+
+    String stayUnknown();
+
+    String nothingPublished();
+
+    String runBegun();
+
+    String stops();
+
+    String firstChoiceNow();
+
+    String freedPlaceTaken(String sowing, String mat, String day, String light);
+
+    String placesOffered();
+
+    String outWithNothing();
+
+    String nothingLiesThere();
+
+    String backInService();
+
+    String staysWithoutLight();
+
+    String staysOtherLight();
+
+    String keepsPlace();
+
+    String keepsMatLosesLight();
+
+    String keepsMatOtherLight();
+
+    String getsPlace();
+
+    String losesPlace();
+
+    String underTheLight(String shelf, int place, String slot, String days);
+
+    String noPlaceYet(String sowing);
+
+    String takenBackLies(String sowing, String where);
+
+    String takenBackWaits(String sowing);
+
+    String workedOn();
+
+    String lostInMidRun();
+
+    String publishedAndUndone();
+
+    String noWarmMat(String band);
+
+    String noWarmMatHelp();
+
+    String allOut();
+
+    String allOutHelp();
+
+    String setOtherwise(int place, String mat, String why);
+
+    String setOtherwiseHelp();
+
+    String noRoomForItsDays(String size, String days);
+
+    String noRoomForDays(String size, int length, String days);
+
+    String noRoomHelp();
+
+    String quarterOfAPlace();
+
+    String freeForTheRest(int place, String mat, String day);
+
+    String couldBegin(String day, String days, String mat, int place);
+
+    String published(int placed, int waiting);
+
+    String undone(int restored, int waiting);
+
+    String undoneWaits(int waiting);
+
+    String begunStays(String what);
+
+    String matsAsBefore();
+
+    String matsAsBeforeExcept(String mats);
+
+    String placedAllThatCan(int placed, int requests);
+
+    String placedOfAtMost(int placed, int requests, int most);
+
+    String doesNotHoldTogether(String why);
+
+    String outWithStays(int stays);
+
+    String yourLies(String sowing, String mat, String days, int place, String slot);
+
+    String thenItGoes(String light);
+
+    String wasMoved(String day, String where);
 }

@@ -1,5 +1,7 @@
 package warmshelf.plan;
 
+import static warmshelf.plan.PlanSentences.SAY;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -29,8 +31,7 @@ final class PlanStartForm {
             try {
                 freed.add(UUID.fromString(stay));
             } catch (IllegalArgumentException notAnId) {
-                reader.refuse(
-                        "free", "A stay that may move was named in a way that is not known; tick it in the list.");
+                reader.refuse("free", SAY.stayUnknown());
             }
         }
     }

@@ -4,6 +4,7 @@ import static warmshelf.db.generated.Tables.SEASON_PLAN_BEFORE;
 import static warmshelf.db.generated.Tables.SEASON_PLAN_STAY;
 import static warmshelf.db.generated.Tables.STAY;
 import static warmshelf.db.generated.Tables.STAY_MOVE;
+import static warmshelf.plan.PlanSentences.SAY;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -220,9 +221,8 @@ final class PlanUndoStore {
 
         private void tell(Sowing sowing) {
             String words = restored.contains(sowing.id())
-                    ? "The plan was taken back; your %s lies where it lay before: %s."
-                            .formatted(sowing.title(), where(sowing.id()))
-                    : "The plan was taken back, and your %s waits for a place again.".formatted(sowing.title());
+                    ? SAY.takenBackLies(sowing.title(), where(sowing.id()))
+                    : SAY.takenBackWaits(sowing.title());
             notes.tell(
                     tx,
                     plan,

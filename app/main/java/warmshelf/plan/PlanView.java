@@ -1,5 +1,7 @@
 package warmshelf.plan;
 
+import static warmshelf.plan.PlanSentences.SAY;
+
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -88,7 +90,7 @@ public record PlanView(List<Member> members, List<MatDays> mats, List<String> cl
 
     private static Line waitingLine(Asked asked, @Nullable Refused no, Units units) {
         @Nullable String before = before(asked.freed());
-        String what = before == null ? "waits" : "loses its place";
+        String what = before == null ? "waits" : SAY.losesPlace();
         String reason = no == null ? "" : no.words(units);
         return new Line(asked.wanted().id(), asked.sowing().title(), what, "", 0, before, reason);
     }

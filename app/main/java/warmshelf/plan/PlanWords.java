@@ -1,5 +1,9 @@
 package warmshelf.plan;
 
+import static warmshelf.plan.PlanSentences.SAY;
+
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import warmshelf.allocation.Stay;
 import warmshelf.plan.SeasonQuestion.Asked;
 import warmshelf.plan.engine.PlacedStay;
@@ -25,15 +29,15 @@ final class PlanWords {
     /** Of a placement, and of what it changes of what was published. */
     static String told(SeasonQuestion question, Asked asked, PlacedStay stay) {
         String light = light(stay);
-        return "Your %s lies on mat %s %s: place %d, %s.%s%s"
-                .formatted(
-                        asked.sowing().title(),
-                        stay.mat(),
-                        DayWords.span(stay.days().from(), stay.days().to()),
-                        stay.place(),
-                        stay.slot().words(),
-                        light.isEmpty() ? "" : " Then it goes " + light + ".",
-                        changed(question, asked, stay));
+        String lies = SAY.yourLies(
+                asked.sowing().title(),
+                stay.mat(),
+                DayWords.span(stay.days().from(), stay.days().to()),
+                stay.place(),
+                stay.slot().words());
+        return Stream.of(lies, light.isEmpty() ? "" : SAY.thenItGoes(light), changed(question, asked, stay))
+                .filter(words -> !words.isEmpty())
+                .collect(Collectors.joining(" "));
     }
 
     private static String changed(SeasonQuestion question, Asked asked, PlacedStay stay) {
@@ -42,28 +46,23 @@ final class PlanWords {
             return "";
         }
         if (!question.keepsMat(asked, stay)) {
-            return " It was moved; before, it was to begin on %2$s: %1$s."
-                    .formatted(before.where(), DayWords.day(before.from()));
+            return SAY.wasMoved(DayWords.day(before.from()), before.where());
         }
-        return stay.light() == null
-                ? " It stays on its mat, and has no place under the light any more."
-                : " It stays on its mat; only its place under the light is another.";
+        return stay.light() == null ? SAY.staysWithoutLight() : SAY.staysOtherLight();
     }
 
     /** What becomes of a published stay or a waiting request by a placement. */
     static String what(SeasonQuestion question, Asked asked, PlacedStay stay) {
         if (asked.freed() == null) {
-            return "gets a place";
+            return SAY.getsPlace();
         }
         if (!question.keepsMat(asked, stay)) {
             return "moves";
         }
         if (question.keepsLight(asked, stay)) {
-            return "keeps its place";
+            return SAY.keepsPlace();
         }
-        return stay.light() == null
-                ? "keeps its mat and loses its place under the light"
-                : "keeps its mat and gets another place under the light";
+        return stay.light() == null ? SAY.keepsMatLosesLight() : SAY.keepsMatOtherLight();
     }
 
     /** For example 'under the light: Hall cellar · North · shelf 3, place 2, left half, Mon 5 Apr to Thu 6 May'; empty without one. */
@@ -71,15 +70,14 @@ final class PlanWords {
         PlacedStay.LitStay light = stay.light();
         return light == null
                 ? ""
-                : "under the light: %s, place %d, %s, %s"
-                        .formatted(
-                                light.shelf(),
-                                light.place(),
-                                light.slot().words(),
-                                DayWords.span(light.days().from(), light.days().to()));
+                : SAY.underTheLight(
+                        light.shelf(),
+                        light.place(),
+                        light.slot().words(),
+                        DayWords.span(light.days().from(), light.days().to()));
     }
 
     static PlanNews told(String title, Refused refused) {
-        return new PlanNews("No place yet for your %s.".formatted(title), refused);
+        return new PlanNews(SAY.noPlaceYet(title), refused);
     }
 }
