@@ -5,6 +5,7 @@ import static warmshelf.duty.DutySentences.SAY;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
@@ -38,13 +39,18 @@ public record LateRound(SiteWatch watch, long open) {
     public String standInWords() {
         Named onDuty = watch.onDuty();
         return onDuty == null
-                ? SAY.youStandInForNobody(watch.site().name(), watch.doneBy())
-                : SAY.youStandIn(watch.site().name(), onDuty.name(), watch.doneBy());
+                ? SAY.youStandInForNobody(watch.site().name(), hour())
+                : SAY.youStandIn(watch.site().name(), onDuty.name(), hour());
     }
 
     /** For a coordinator. */
     public String words() {
-        return SAY.roundLate(watch.site().name(), watch.doneBy(), open, people(watch.onDuty(), watch.standIn()));
+        return SAY.roundLate(watch.site().name(), hour(), open, people(watch.onDuty(), watch.standIn()));
+    }
+
+    /** A site without an hour is never late. */
+    private LocalTime hour() {
+        return Objects.requireNonNull(watch.doneBy());
     }
 
     private static String people(@Nullable Named onDuty, @Nullable Named standIn) {

@@ -2,6 +2,7 @@ package warmshelf.timeline;
 
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -71,7 +72,7 @@ final class SlipsPlan {
     }
 
     private List<String> notes(Judgement judgement) {
-        List<String> notes = new java.util.ArrayList<>(judgement.notes());
+        List<String> notes = new ArrayList<>(judgement.notes());
         Slips.insteadOfSowing(question.crop(), question.units()).ifPresent(notes::add);
         return notes;
     }

@@ -58,7 +58,9 @@ public record SowingOutside(UsualSowing usual, @Nullable LocalDate from, Reason 
     }
 
     private static @Nullable LocalDate from(UsualSowing usual, TimelineQuestion question, DateWindow plantingOut) {
-        if (!(question.plantingOut() instanceof ByFrost frost) || !frost.dates().isFrostFeared()) {
+        if (!(question.plantingOut() instanceof ByFrost frost)
+                || frost.part() != SeasonPart.SPRING
+                || !frost.dates().isFrostFeared()) {
             return null;
         }
         double soil = usual.soilC().orElse(question.response().comfortable().low());
