@@ -70,6 +70,18 @@ class SowingOutsideTest {
     }
 
     @Test
+    void for_autumn_no_day_is_named_because_spring_frosts_do_not_tell_it() {
+        FrostDates dates = FrostDates.of(MAY_24, LocalDate.of(2027, 9, 28));
+        SowingOutside beet = Asked.of(Crops.of("beet"), 22, new PlantingOut.ByFrost(dates, SeasonPart.AUTUMN))
+                .on(LocalDate.of(2027, 6, 1))
+                .answered()
+                .outside()
+                .orElseThrow();
+
+        assertThat(beet.from()).isNull();
+    }
+
+    @Test
     void once_it_is_sown_nothing_is_said_of_it() {
         Timeline sown = Asked.of(Crops.of("sweet-corn"), 26, MAY_24)
                 .having(Seen.sownOn(LocalDate.of(2027, 5, 3)))
