@@ -1,5 +1,7 @@
 package warmshelf.label;
 
+import static warmshelf.label.LabelSentences.SAY;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
@@ -66,10 +68,7 @@ public final class CodePages implements Pages {
                 ctx.redirect(address.get(), HttpStatus.SEE_OTHER);
                 return;
             }
-            form.refuse(
-                    "code",
-                    "No rack, mat or sowing has the code '%s'. The label may be another group's."
-                            .formatted(code.spaced()));
+            form.refuse("code", SAY.codeUnknown(code.spaced()));
             ctx.status(HttpStatus.NOT_FOUND);
         } catch (ShortCode.Mistyped mistyped) {
             form.refuse("code", mistyped.sentence());
@@ -79,7 +78,7 @@ public final class CodePages implements Pages {
     }
 
     private void standing(Context ctx) {
-        sheet(ctx, "Racks and mats", codes.standing());
+        sheet(ctx, SAY.racksAndMats(), codes.standing());
     }
 
     private void sowings(Context ctx) {
@@ -87,7 +86,7 @@ public final class CodePages implements Pages {
         boolean all = "all".equals(ctx.queryParam("of"));
         sheet(
                 ctx,
-                all ? "All sowings under way" : "My sowings",
+                all ? SAY.sowingsUnderWay() : "My sowings",
                 all ? codes.allSowings(cropNames) : codes.sowingsOf(visitor.memberId(), cropNames));
     }
 

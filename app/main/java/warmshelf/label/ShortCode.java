@@ -1,5 +1,7 @@
 package warmshelf.label;
 
+import static warmshelf.label.LabelSentences.SAY;
+
 import java.util.Locale;
 import java.util.random.RandomGenerator;
 
@@ -53,24 +55,20 @@ public record ShortCode(String text) {
     public static ShortCode typed(String text) throws Mistyped {
         String signs = text.strip().toUpperCase(Locale.ROOT).replaceAll("[\\s-]", "");
         if (signs.isEmpty()) {
-            throw new Mistyped("The code is empty; six letters and digits are accepted, such as those on a label.");
+            throw new Mistyped(SAY.codeEmpty());
         }
         String shown = signs.length() > 12 ? signs.substring(0, 12) + "…" : signs;
         for (int i = 0; i < signs.length(); i++) {
             if (SIGNS.indexOf(signs.charAt(i)) < 0) {
-                throw new Mistyped(
-                        "The code was '%s', and no code has the sign '%s'; the digits 0 and 1 and the letters I, L and O are never used."
-                                .formatted(shown, signs.charAt(i)));
+                throw new Mistyped(SAY.signUnknown(shown, signs.charAt(i)));
             }
         }
         if (signs.length() != LENGTH) {
-            throw new Mistyped(
-                    "The code was '%s', which has %d signs; a code has six.".formatted(shown, signs.length()));
+            throw new Mistyped(SAY.codeLength(shown, signs.length()));
         }
         if (Math.floorMod(sum(signs.substring(0, LENGTH - 1)) + SIGNS.indexOf(signs.charAt(LENGTH - 1)), SIGNS.length())
                 != 0) {
-            throw new Mistyped("The code was '%s', which cannot be: one sign is wrong, or two have changed places."
-                    .formatted(shown));
+            throw new Mistyped(SAY.codeCannotBe(shown));
         }
         return new ShortCode(signs);
     }

@@ -1,16 +1,18 @@
 package warmshelf.leaving;
 
+import static warmshelf.leaving.LeavingSentences.SAY;
+
 import java.util.Arrays;
 import java.util.Optional;
 
 /** What becomes of a thing that a member leaves. */
 enum Fate {
-    HANDED_OVER("handed-over", "Goes to whoever takes over"),
-    KEPT("kept", "Stays in their name"),
-    WITHDRAWN("withdrawn", "Is withdrawn, its place given up"),
-    EMPTIED("emptied", "Stands empty for now"),
-    TO_GROUP("to-group", "Goes to the group"),
-    TAKEN_ALONG("taken-along", "They take it along");
+    HANDED_OVER("handed-over", SAY.handedOver()),
+    KEPT("kept", SAY.staysTheirs()),
+    WITHDRAWN("withdrawn", SAY.isWithdrawn()),
+    EMPTIED("emptied", SAY.standsEmpty()),
+    TO_GROUP("to-group", SAY.goesToGroup()),
+    TAKEN_ALONG("taken-along", SAY.takenAlong());
 
     private final String word;
     private final String title;

@@ -1,5 +1,7 @@
 package warmshelf.leaving;
 
+import static warmshelf.leaving.LeavingSentences.SAY;
+
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -53,10 +55,7 @@ final class LeavingForm {
         Optional<Fate> fate =
                 Fate.named(reader.text(thing.field())).filter(thing.kind().fates()::contains);
         if (fate.isEmpty()) {
-            reader.refuse(
-                    thing.field(),
-                    "Please choose what becomes of %s; it may have come after the page was opened."
-                            .formatted(thing.words()));
+            reader.refuse(thing.field(), SAY.chooseFate(thing.words()));
         }
         return fate;
     }
@@ -68,7 +67,7 @@ final class LeavingForm {
                 .filter(id -> id.toString().equals(chosen))
                 .findFirst();
         if (found.isEmpty()) {
-            reader.refuse(RECEIVER, "Please choose from the list who takes over.");
+            reader.refuse(RECEIVER, SAY.chooseReceiver());
         }
         return found.orElse(null);
     }

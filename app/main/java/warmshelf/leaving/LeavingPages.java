@@ -1,5 +1,7 @@
 package warmshelf.leaving;
 
+import static warmshelf.leaving.LeavingSentences.SAY;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.List;
@@ -60,10 +62,7 @@ final class LeavingPages implements Pages {
         }
         Decisions.doneOr(leavings.leave(member, decided.get(), visitor.today(), visitor.memberId()), visitor.units());
         Notice.leaveUndo(ctx, "/people/" + member.id() + "/leaving/undo");
-        Respond.seeOther(
-                ctx,
-                "/people",
-                "%s has left and is signed out everywhere. It can be taken back for a day.".formatted(member.name()));
+        Respond.seeOther(ctx, "/people", SAY.leftNow(member.name()));
     }
 
     private void undo(Context ctx) {
@@ -71,22 +70,12 @@ final class LeavingPages implements Pages {
         Member member = members.find(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
         LeavingUndoStore.Undone undone =
                 Decisions.doneOr(undos.undo(member, visitor.today(), visitor.memberId()), visitor.units());
-        Respond.seeOther(ctx, "/people", "%s is back%s".formatted(member.name(), words(undone)));
+        Respond.seeOther(ctx, "/people", words(member.name(), undone));
     }
 
-    private static String words(LeavingUndoStore.Undone undone) {
-        String back = switch (undone.returned()) {
-            case 0 -> ".";
-            case 1 -> ", with the one thing that was left.";
-            default -> ", with the %d things that were left.".formatted(undone.returned());
-        };
-        return undone.others() == 0
-                ? back
-                : back
-                        + " Others have changed %d since; %s."
-                                .formatted(
-                                        undone.others(),
-                                        undone.others() == 1 ? "it stays as it is" : "they stay as they are");
+    private static String words(String member, LeavingUndoStore.Undone undone) {
+        String back = SAY.isBack(member, undone.returned());
+        return undone.others() == 0 ? back : back + " " + SAY.othersChanged(undone.others());
     }
 
     private FormReader proposed(UUID self, Member member, List<LeftThing> things) {
@@ -129,7 +118,7 @@ final class LeavingPages implements Pages {
     private Member present(Context ctx) {
         Member member = members.find(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
         if (!member.present()) {
-            throw Refusal.conflict(member.name() + " has left the group, so this cannot be done.");
+            throw Refusal.conflict(SAY.hasLeft(member.name()));
         }
         return member;
     }

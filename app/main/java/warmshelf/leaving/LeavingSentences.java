@@ -9,4 +9,34 @@ interface LeavingSentences {
     String changedMeanwhile(String member);
 
     String notUndoable(String member);
+
+    String chooseFate(String thing);
+
+    String chooseReceiver();
+
+    String hasLeft(String member);
+
+    String leftNow(String member);
+
+    String underWay();
+
+    String notSownYet();
+
+    String daysOnDuty();
+
+    String handedOver();
+
+    String staysTheirs();
+
+    String isWithdrawn();
+
+    String standsEmpty();
+
+    String goesToGroup();
+
+    String takenAlong();
+
+    String isBack(String member, int things);
+
+    String othersChanged(int things);
 }

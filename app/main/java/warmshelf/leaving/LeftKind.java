@@ -1,15 +1,17 @@
 package warmshelf.leaving;
 
+import static warmshelf.leaving.LeavingSentences.SAY;
+
 import java.util.List;
 
 /** The kinds of things that a member may leave. */
 enum LeftKind {
     /** A sowing that is sown and not over. */
-    TRAY("tray", "Trays and bags under way"),
+    TRAY("tray", SAY.underWay()),
     /** A sowing that is not sown yet, with its request and the place promised to it. */
-    REQUEST("request", "Asked for, not sown yet"),
+    REQUEST("request", SAY.notSownYet()),
     /** A day on duty that has not passed. */
-    TURN("turn", "Days on duty"),
+    TURN("turn", SAY.daysOnDuty()),
     /** A lot of seed with something in it. */
     LOT("lot", "Seed");
 

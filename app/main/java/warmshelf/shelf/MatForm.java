@@ -1,5 +1,7 @@
 package warmshelf.shelf;
 
+import static warmshelf.shelf.ShelfSentences.SAY;
+
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -56,15 +58,9 @@ public final class MatForm {
 
     private static void checkRange(FormReader reader, double lowC, double highC, double usualC, Units units) {
         if (lowC > highC) {
-            reader.refuse(
-                    "high",
-                    "Highest set-point was %s; it must not be below the lowest, %s."
-                            .formatted(units.temperature(highC), units.temperature(lowC)));
+            reader.refuse("high", SAY.highestBelowLowest(units.temperature(highC), units.temperature(lowC)));
         } else if (!new Thermostat(lowC, highC).contains(usualC)) {
-            reader.refuse(
-                    "usual",
-                    "Usual set-point was %s; this thermostat goes from %s."
-                            .formatted(units.temperature(usualC), units.temperatureRange(lowC, highC)));
+            reader.refuse("usual", SAY.usualBeyond(units.temperature(usualC), units.temperatureRange(lowC, highC)));
         }
     }
 

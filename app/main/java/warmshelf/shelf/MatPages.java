@@ -1,5 +1,7 @@
 package warmshelf.shelf;
 
+import static warmshelf.shelf.ShelfSentences.SAY;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import warmshelf.web.Pages;
@@ -42,10 +44,7 @@ public final class MatPages implements Pages {
         ShelvingEditPage page = addMatPage(shelf, new FormReader(ctx.formParamMap()));
         MatDraft draft = MatForm.read(page.form(), visitor.units());
         ShelvingEditPages.give(
-                ctx,
-                page,
-                () -> mats.add(shelf.id(), draft, visitor.memberId()),
-                "Mat %s is added.".formatted(draft.name()));
+                ctx, page, () -> mats.add(shelf.id(), draft, visitor.memberId()), SAY.matAdded(draft.name()));
     }
 
     private void matAsItIs(Context ctx) {
@@ -64,7 +63,7 @@ public final class MatPages implements Pages {
                 ctx,
                 page,
                 () -> mats.change(mat.id(), version, draft, visitor.memberId(), visitor.today()),
-                "Mat %s is changed.".formatted(draft.name()));
+                SAY.matChanged(draft.name()));
     }
 
     private Shelf shelf(Context ctx) {
@@ -77,13 +76,13 @@ public final class MatPages implements Pages {
 
     private static ShelvingEditPage addMatPage(Shelf shelf, FormReader form) {
         return ShelvingEditPage.adding(
-                FORM, "Add a mat to shelf " + shelf.fromTop(), "/sites/shelves/%s/mats".formatted(shelf.id()), form);
+                FORM, SAY.addMat(shelf.fromTop()), "/sites/shelves/%s/mats".formatted(shelf.id()), form);
     }
 
     private static ShelvingEditPage changeMatPage(Mat mat, Units units, FormReader form) {
         return ShelvingEditPage.changing(
                 FORM,
-                "Change mat " + mat.name(),
+                SAY.changeMat(mat.name()),
                 "/sites/mats/%s/change".formatted(mat.id()),
                 form,
                 mat.words(units),

@@ -1,5 +1,7 @@
 package warmshelf.shelf;
 
+import static warmshelf.shelf.ShelfSentences.SAY;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import warmshelf.web.Pages;
@@ -41,10 +43,7 @@ public final class RackPages implements Pages {
         ShelvingEditPage page = addRackPage(site, new FormReader(ctx.formParamMap()));
         RackDraft draft = RackForm.read(page.form());
         ShelvingEditPages.give(
-                ctx,
-                page,
-                () -> racks.add(site.id(), draft, Visitor.of(ctx).memberId()),
-                "Rack %s is added.".formatted(draft.name()));
+                ctx, page, () -> racks.add(site.id(), draft, Visitor.of(ctx).memberId()), SAY.rackAdded(draft.name()));
     }
 
     private void rackAsItIs(Context ctx) {
@@ -61,7 +60,7 @@ public final class RackPages implements Pages {
                 ctx,
                 page,
                 () -> racks.change(rack.id(), version, draft, Visitor.of(ctx).memberId()),
-                "Rack %s is changed.".formatted(draft.name()));
+                SAY.rackChanged(draft.name()));
     }
 
     private Site site(Context ctx) {
@@ -73,14 +72,13 @@ public final class RackPages implements Pages {
     }
 
     private static ShelvingEditPage addRackPage(Site site, FormReader form) {
-        return ShelvingEditPage.adding(
-                FORM, "Add a rack to " + site.name(), "/sites/%s/racks".formatted(site.id()), form);
+        return ShelvingEditPage.adding(FORM, SAY.addRack(site.name()), "/sites/%s/racks".formatted(site.id()), form);
     }
 
     private static ShelvingEditPage changeRackPage(Rack rack, FormReader form) {
         return ShelvingEditPage.changing(
                 FORM,
-                "Change rack " + rack.name(),
+                SAY.changeRack(rack.name()),
                 "/sites/racks/%s/change".formatted(rack.id()),
                 form,
                 rack.words(),

@@ -1,5 +1,7 @@
 package warmshelf.shelf;
 
+import static warmshelf.shelf.ShelfSentences.SAY;
+
 import java.util.List;
 import java.util.UUID;
 
@@ -32,8 +34,7 @@ public record Shelf(
 
     /** What it says, in one line. */
     String words() {
-        String lights =
-                "level %d, %d places under light, lights of %d W".formatted(fromTop, litPlaces.size(), lightWatts);
+        String lights = SAY.shelfNow(fromTop, litPlaces.size(), lightWatts);
         return lamp.words().isEmpty() ? lights : lights + ", " + lamp.words();
     }
 }

@@ -1,5 +1,7 @@
 package warmshelf.shelf;
 
+import static warmshelf.shelf.ShelfSentences.SAY;
+
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,10 +22,7 @@ public final class ShelfForm {
         int lightWatts = reader.optionalWholeNumber("lightWatts", "Watts of the lights", 0, 5000)
                 .orElse(0);
         if (litPlaces > 0 && lightWatts == 0 && reader.ok()) {
-            reader.refuse(
-                    "lightWatts",
-                    "Watts of the lights is 0, but %d places are under light; a number from 1 to 5,000 is accepted."
-                            .formatted(litPlaces));
+            reader.refuse("lightWatts", SAY.wattsMissing(litPlaces));
         }
         return new ShelfDraft(fromTop, litPlaces, lightWatts, lamp(reader));
     }

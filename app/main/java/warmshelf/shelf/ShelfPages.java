@@ -1,5 +1,7 @@
 package warmshelf.shelf;
 
+import static warmshelf.shelf.ShelfSentences.SAY;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.UUID;
@@ -48,7 +50,7 @@ public final class ShelfPages implements Pages {
                 ctx,
                 page,
                 () -> withUse(shelves.add(rack.id(), draft, by), page, by),
-                "Shelf %d of rack %s is added.".formatted(draft.fromTop(), rack.name()));
+                SAY.shelfAdded(draft.fromTop(), rack.name()));
     }
 
     private void shelfAsItIs(Context ctx) {
@@ -71,7 +73,7 @@ public final class ShelfPages implements Pages {
                 ctx,
                 page,
                 () -> withUse(shelves.change(shelf.id(), version, draft, by), page, by),
-                "Shelf %d is changed.".formatted(draft.fromTop()));
+                SAY.shelfChanged(draft.fromTop()));
     }
 
     /** What was ticked of its use is kept with the shelf. */
@@ -88,13 +90,13 @@ public final class ShelfPages implements Pages {
 
     private static ShelvingEditPage addShelfPage(Rack rack, FormReader form) {
         return ShelvingEditPage.adding(
-                FORM, "Add a shelf to rack " + rack.name(), "/sites/racks/%s/shelves".formatted(rack.id()), form);
+                FORM, SAY.addShelf(rack.name()), "/sites/racks/%s/shelves".formatted(rack.id()), form);
     }
 
     private static ShelvingEditPage changeShelfPage(Shelf shelf, FormReader form) {
         return ShelvingEditPage.changing(
                 FORM,
-                "Change shelf " + shelf.fromTop(),
+                SAY.changeShelf(shelf.fromTop()),
                 "/sites/shelves/%s/change".formatted(shelf.id()),
                 form,
                 shelf.words(),

@@ -1,5 +1,7 @@
 package warmshelf.shelf;
 
+import static warmshelf.shelf.ShelfSentences.SAY;
+
 import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -39,14 +41,12 @@ public record Site(UUID id, String name, int walkOrder, Circuit circuit, String 
 
     /** How much of the circuit is spoken for, as a sentence. */
     public String loadWords() {
-        String load = "Mats and lights draw %,d W together; plan for at most %,d W, 80 %% of this circuit’s %,d W."
-                .formatted(connectedWatts(), circuit.continuousWatts(), circuit.ratedWatts());
-        return isOverloaded() ? load + " That is too much: move something to another circuit." : load;
+        String load = SAY.circuitLoad(connectedWatts(), circuit.continuousWatts(), circuit.ratedWatts());
+        return isOverloaded() ? load + " " + SAY.tooMuch() : load;
     }
 
     /** What it says, in one line. */
     String words() {
-        return "%s, walking order %d, %s A at %d V"
-                .formatted(name, walkOrder, Numbers.plain(circuit.amps()), circuit.volts());
+        return SAY.siteNow(name, walkOrder, Numbers.plain(circuit.amps()), circuit.volts());
     }
 }

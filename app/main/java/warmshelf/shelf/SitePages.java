@@ -1,5 +1,7 @@
 package warmshelf.shelf;
 
+import static warmshelf.shelf.ShelfSentences.SAY;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.List;
@@ -52,10 +54,7 @@ public final class SitePages implements Pages {
         ShelvingEditPage page = addSitePage(new FormReader(ctx.formParamMap()));
         SiteDraft draft = SiteForm.read(page.form());
         ShelvingEditPages.give(
-                ctx,
-                page,
-                () -> sites.add(draft, Visitor.of(ctx).memberId()),
-                "Site %s is added.".formatted(draft.name()));
+                ctx, page, () -> sites.add(draft, Visitor.of(ctx).memberId()), SAY.siteAdded(draft.name()));
     }
 
     private void siteAsItIs(Context ctx) {
@@ -72,7 +71,7 @@ public final class SitePages implements Pages {
                 ctx,
                 page,
                 () -> sites.change(site.id(), version, draft, Visitor.of(ctx).memberId()),
-                "Site %s is changed.".formatted(draft.name()));
+                SAY.siteChanged(draft.name()));
     }
 
     private Site site(Context ctx) {
@@ -80,13 +79,13 @@ public final class SitePages implements Pages {
     }
 
     private static ShelvingEditPage addSitePage(FormReader form) {
-        return ShelvingEditPage.adding(FORM, "Add a site", "/sites", form);
+        return ShelvingEditPage.adding(FORM, SAY.addSite(), "/sites", form);
     }
 
     private static ShelvingEditPage changeSitePage(Site site, FormReader form) {
         return ShelvingEditPage.changing(
                 FORM,
-                "Change site " + site.name(),
+                SAY.changeSite(site.name()),
                 "/sites/%s/change".formatted(site.id()),
                 form,
                 site.words(),

@@ -1,5 +1,7 @@
 package warmshelf.shelf;
 
+import static warmshelf.shelf.ShelfSentences.SAY;
+
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -96,12 +98,7 @@ final class WeeksDrawing {
                 first * DAY,
                 width,
                 outText(outage, width - 8),
-                "Mat %s, out of service from %s to %s: %s"
-                        .formatted(
-                                mat.name(),
-                                DayWords.day(outage.from()),
-                                DayWords.day(outage.lastDay()),
-                                outage.reason()));
+                SAY.matOut(mat.name(), DayWords.day(outage.from()), DayWords.day(outage.lastDay()), outage.reason()));
     }
 
     private static String outText(Outage outage, int width) {

@@ -1,5 +1,7 @@
 package warmshelf.supply;
 
+import static warmshelf.supply.SupplySentences.SAY;
+
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -15,7 +17,7 @@ final class PromiseForm {
             .map(item -> new Choice(item.word(), item.words()))
             .toList();
     static final List<Choice> WHOSE =
-            List.of(new Choice("mine", "I bring it"), new Choice("cupboard", "It is in the group’s cupboard already"));
+            List.of(new Choice("mine", "I bring it"), new Choice("cupboard", SAY.inCupboard()));
     private static final int LONGEST_NOTE = 200;
     private static final int MOST_PIECES = 10_000;
     private static final int MOST_ML = 2_000_000;
@@ -39,15 +41,13 @@ final class PromiseForm {
         if (item.isEmpty()) {
             reader.refuse(
                     "item",
-                    "What was '%s'; choose one from the list."
-                            .formatted(reader.text("item")
-                                    .substring(
-                                            0, Math.min(40, reader.text("item").length()))));
+                    SAY.itemUnknown(reader.text("item")
+                            .substring(0, Math.min(40, reader.text("item").length()))));
         }
         double amount = item.map(what -> amount(reader, what, units)).orElse(0.0);
         boolean there = reader.text("whose").equals("cupboard");
         if (there && !coordinator) {
-            reader.refuse("whose", "Whose was 'in the cupboard'; only a coordinator can say what the group has.");
+            reader.refuse("whose", SAY.onlyCoordinatorsCupboard());
         }
         String note = reader.optionalText("note", "Note", LONGEST_NOTE);
         return new PromiseForm(reader, reader.ok() ? new NewPromise(item.orElseThrow(), amount, there, note) : null);

@@ -1,5 +1,7 @@
 package warmshelf.supply;
 
+import static warmshelf.supply.SupplySentences.SAY;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.LocalDate;
@@ -59,10 +61,7 @@ public final class SupplyPages implements Pages {
             return;
         }
         promises.add(id(ctx), visitor.season(), written.get(), visitor.memberId());
-        Respond.seeOther(
-                ctx,
-                ADDRESS,
-                written.get().there() ? "Noted: that much is there." : "Thank you. The list shows that you bring it.");
+        Respond.seeOther(ctx, ADDRESS, written.get().there() ? SAY.noted() : SAY.thanks());
     }
 
     private static UUID id(Context ctx) {
@@ -76,13 +75,13 @@ public final class SupplyPages implements Pages {
     private void brought(Context ctx) {
         Promise promise = changeable(ctx);
         promises.bring(promise.id(), Visitor.of(ctx).memberId());
-        Respond.seeOther(ctx, ADDRESS, "Noted: it is there.");
+        Respond.seeOther(ctx, ADDRESS, SAY.isThere());
     }
 
     private void notBrought(Context ctx) {
         Promise promise = changeable(ctx);
         promises.unbring(promise.id(), Visitor.of(ctx).memberId());
-        Respond.seeOther(ctx, ADDRESS, "Noted: it is not there yet.");
+        Respond.seeOther(ctx, ADDRESS, SAY.notThereYet());
     }
 
     private void changeForm(Context ctx) {
@@ -100,9 +99,7 @@ public final class SupplyPages implements Pages {
             return;
         }
         if (!promises.change(promise.id(), form.read(), form.written().get(), visitor.memberId())) {
-            throw Refusal.conflict(
-                    "Somebody has changed this promise since you opened the form; nothing was saved. Look at the list"
-                            + " and change it from there.");
+            throw Refusal.conflict(SAY.promiseChanged());
         }
         Respond.seeOther(ctx, ADDRESS, "Changed.");
     }
@@ -112,19 +109,19 @@ public final class SupplyPages implements Pages {
     private void takeBack(Context ctx) {
         if (promises.isTakenBack(Respond.id(ctx, "id"))) {
             // Pressed twice, or by two at once: what was wanted is so.
-            Respond.seeOther(ctx, ADDRESS, "It is off the list already.");
+            Respond.seeOther(ctx, ADDRESS, SAY.offTheListAlready());
             return;
         }
         Promise promise = changeable(ctx);
         promises.takeBack(promise.id(), Visitor.of(ctx).memberId());
-        Respond.seeOther(ctx, ADDRESS, "Taken off the list.");
+        Respond.seeOther(ctx, ADDRESS, SAY.takenOffTheList());
     }
 
     private Promise changeable(Context ctx) {
         Promise promise = promises.find(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
         Visitor visitor = Visitor.of(ctx);
         if (!promise.mayBeChangedBy(visitor.memberId(), visitor.coordinator())) {
-            throw Refusal.forbidden("Only who promised it or a coordinator can change that.");
+            throw Refusal.forbidden(SAY.onlyWhoPromised());
         }
         return promise;
     }
