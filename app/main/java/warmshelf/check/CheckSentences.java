@@ -47,4 +47,6 @@ interface CheckSentences {
     String readingIdUsed();
 
     String rackIsHeld(String rack, String since);
+
+    String rackIsTold();
 }

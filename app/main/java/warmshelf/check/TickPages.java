@@ -111,7 +111,8 @@ public final class TickPages implements Pages {
         }
         boolean own = visitor.memberId().equals(sowing.grower().memberId());
         String told = own ? "" : " %s is told of it.".formatted(sowing.grower().name());
-        return " " + problem.whatHelps() + told;
+        String rack = problem.spreads() ? " " + SAY.rackIsTold() : "";
+        return " " + problem.whatHelps() + told + rack;
     }
 
     /** Where to go on: only within this site. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -44,5 +45,15 @@ class LookForTest {
                 any.sowing(), any.progress(), any.stay(), lamp, any.timeline(), any.nearlyAllBy(), any.moreToCome());
 
         assertThat(LookFor.look(CheckKind.LIGHT_LOOK, under, Units.METRIC)).contains(said);
+    }
+
+    /** Nebraska Regional Poison Center: hot peppers burn; McCracken County Master Gardener: leaves of the nightshades are poisonous. */
+    @Test
+    void what_of_a_crop_can_hurt_stands_open_at_the_check_where_it_is_handled() {
+        Subject peppers = Cases.cells().onMat(SOWN, SOWN.plusDays(40)).sown().on(SOWN);
+
+        assertThat(LookFor.careful(CheckKind.SOW, peppers)).contains("Hot kinds burn skin and eyes");
+        assertThat(LookFor.careful(CheckKind.POT_ON, peppers)).contains("Parts of it are poisonous");
+        assertThat(LookFor.careful(CheckKind.LIGHT_LOOK, peppers)).doesNotContain("poisonous", "burn");
     }
 }
