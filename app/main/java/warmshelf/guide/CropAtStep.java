@@ -6,12 +6,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import warmshelf.crop.BagFit;
+import warmshelf.crop.BoltingLimit;
+import warmshelf.crop.ColdLimit;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropFigure;
 import warmshelf.crop.Emergence;
 import warmshelf.crop.HeatNeed;
 import warmshelf.crop.TemperatureResponse;
 import warmshelf.crop.TreatmentWords;
+import warmshelf.words.Counted;
 import warmshelf.words.Units;
 
 /**
@@ -102,8 +105,17 @@ public record CropAtStep(Crop crop, List<Fact> facts, Source source) {
         Double night = crop.nightMinimumC();
         if (night != null) {
             String common = crop.commonPractice().contains(CropFigure.NIGHT) ? " (common practice)" : "";
-            facts.add(new Fact("Coldest night it bears", units.temperature(night) + common));
+            facts.add(new Fact("Nights, to go out", "above " + units.temperature(night) + common));
         }
+        ColdLimit limit = ColdLimit.of(crop);
+        if (!limit.frostKills()) {
+            facts.add(new Fact("Bears, hardened off", units.temperature(limit.bearsC())));
+        }
+        BoltingLimit.of(crop)
+                .ifPresent(bolting -> facts.add(new Fact(
+                        "Flowers early",
+                        "after about %s of nights under %s while young"
+                                .formatted(Counted.days(bolting.days()), units.temperature(bolting.belowC())))));
         return facts;
     }
 

@@ -15,6 +15,7 @@ import warmshelf.crop.OwnCrop;
  * @param own what a coordinator wrote; null: it is as the reference has it
  * @param ownOn the day on which it was written
  * @param reference the reference's row; null: it has none
+ * @param seasonEnds what is known of the ends of its season
  * @param hazards what lists of poisonous plants say of it; none: it was looked up in none
  * @param said what extension services say of it
  */
@@ -26,6 +27,7 @@ record CropDetailPage(
         @Nullable LocalDate ownOn,
         @Nullable Crop reference,
         List<CropFacts.Fact> facts,
+        List<SeasonLine> seasonEnds,
         List<HazardLine> hazards,
         List<SourceWords.Said> said,
         List<CropPages.KnownVariety> varieties) {}

@@ -89,6 +89,7 @@ public final class CropPages implements Pages {
                                 .orElse(null),
                         crops.reference(crop.id()).orElse(null),
                         CropFacts.of(crop, own.flatMap(written -> crops.reference(crop.id())), units),
+                        SeasonLine.of(crop, units),
                         crops.hazardClaims(crop.id()).stream()
                                 .map(HazardLine::of)
                                 .toList(),

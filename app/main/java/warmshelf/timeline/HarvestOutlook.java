@@ -109,6 +109,12 @@ public record HarvestOutlook(
                         years(ofHalf));
     }
 
+    /** The first of it alone, such as '8 October, in time in 2 of 10 years'. */
+    String firstInWords() {
+        String day = DayWords.dayOfMonth(first);
+        return chanceFirst.isPresent() ? "%s, in time %s".formatted(day, years(chanceFirst.getAsDouble())) : day;
+    }
+
     /** For example 'in 9 of 10 years': never more of them than there are, so that the words agree with the levels above. */
     private static String years(double chance) {
         if (chance >= NEARLY_ALWAYS) {

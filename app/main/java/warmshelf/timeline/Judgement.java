@@ -61,9 +61,15 @@ record Judgement(
         if (question.plantingOut().seasonPart() == SeasonPart.WINTER) {
             notes.add(SAY.rootsInTime());
         }
-        outlook.ifPresent(each -> notes.add(each.sentence()));
-        if (tight) {
-            notes.add(quickest.map(Judgement::quickKinds).orElseGet(SAY::chooseQuick));
+        if (quickest.isPresent() && quickest.get().alone()) {
+            notes.add(onlyQuickest(quickest.get()));
+            outlook.ifPresent(each -> notes.add(SAY.usualKinds(each.firstInWords())));
+        } else {
+            outlook.ifPresent(each -> notes.add(each.sentence()));
+            if (tight) {
+                notes.add(quickest.map(each -> SAY.chooseQuickOf(each.days().words()))
+                        .orElseGet(SAY::chooseQuick));
+            }
         }
         if (!note.isEmpty()) {
             notes.add(note);
@@ -71,10 +77,8 @@ record Judgement(
         return new Judgement(tight ? Verdict.TIGHT : byDays, notes, outlook, quickest);
     }
 
-    private static String quickKinds(QuickestKinds quickest) {
-        return quickest.alone()
-                ? SAY.onlyQuickest(quickest.days().words(), quickest.harvest().sentence())
-                : SAY.chooseQuickOf(quickest.days().words());
+    private static String onlyQuickest(QuickestKinds quickest) {
+        return SAY.onlyQuickest(quickest.days().words(), quickest.harvest().sentence());
     }
 
     /** Whether frost kills the crop and the autumn's begin before the spring's have ended. */

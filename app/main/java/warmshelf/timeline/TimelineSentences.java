@@ -20,6 +20,8 @@ interface TimelineSentences {
 
     String onlyQuickest(String days, String harvest);
 
+    String usualKinds(String first);
+
     String usualSowingEnded(String ended, String last);
 
     String lastSowingWas(String last);

@@ -47,7 +47,7 @@ class CropAtStepTest {
         assertThat(facts(Topic.PLANT_OUT, "tomato", Articles.METRIC))
                 .containsExactly(
                         new CropAtStep.Fact("Indoors", "5 to 7 weeks before planting out"),
-                        new CropAtStep.Fact("Coldest night it bears", "10 °C"));
+                        new CropAtStep.Fact("Nights, to go out", "above 10 °C"));
     }
 
     @Test

@@ -95,6 +95,22 @@ class HarvestOutlookTest {
     }
 
     @Test
+    void where_only_the_quickest_kinds_ripen_both_figures_are_told() {
+        LocalDate june = LocalDate.of(2027, 6, 20);
+
+        List<String> notes = Asked.of(Crops.TOMATO, 26, INTERNATIONAL_FALLS)
+                .on(june)
+                .answered()
+                .notes();
+
+        assertThat(notes.get(0))
+                .startsWith("Only the quickest kinds: about 45 to 60 days from planting out. The first harvest, from");
+        assertThat(notes.get(1))
+                .isEqualTo("The usual kinds come too late: their first harvest is due on 3 October,"
+                        + " in time in hardly any year.");
+    }
+
+    @Test
     void half_of_the_harvest_counts_as_well_as_the_first_of_it() {
         HarvestOutlook hot = Asked.of(Crops.HOT_PEPPER, 26, INTERNATIONAL_FALLS)
                 .answered()

@@ -1,0 +1,36 @@
+package warmshelf.response;
+
+import warmshelf.words.Sentences;
+
+/** What a crop's page says of the ends of its season; the words stand in the room's file. */
+interface ResponseSentences {
+    ResponseSentences SAY = Sentences.of(ResponseSentences.class);
+
+    String bears();
+
+    String noFrost();
+
+    String bearsDownTo(String coldest);
+
+    String bearsDownToOr(String coldest, String other);
+
+    String bolts();
+
+    String boltsAfter(String days, String nights);
+
+    String quickestKinds();
+
+    String autumn();
+
+    String sownForAutumn();
+
+    String winter();
+
+    String beforeFirstFrost(String weeks);
+
+    String again();
+
+    String every(String days);
+
+    String years();
+}
