@@ -1,5 +1,7 @@
 package warmshelf.reminder;
 
+import static warmshelf.reminder.ReminderSentences.SAY;
+
 import warmshelf.check.MatAlarm;
 import warmshelf.group.GroupProfile;
 import warmshelf.words.DayWords;
@@ -11,29 +13,17 @@ final class AlarmLetter {
 
     static String words(MatAlarm alarm, String name, GroupProfile profile, String address) {
         Units units = profile.units();
-        return """
-                Hello %s,
-
-                %s read mat %s (%s) at %s on %s; it is to stand at %s.
-
-                %s Dry hands, and unplug it before you touch anything wet.
-
-                %s/mats/%s
-
-                %s
-                To change when you are written to, or stop it: %s/reminders
-                """.formatted(
-                        name,
-                        alarm.by(),
-                        alarm.name(),
-                        alarm.where(),
-                        units.temperature(alarm.readC()),
-                        DayWords.day(alarm.readOn()),
-                        units.temperature(alarm.setPointC()),
-                        alarm.advice(),
-                        address,
-                        alarm.mat(),
-                        profile.name(),
-                        address);
+        return SAY.alarmLetter(
+                name,
+                alarm.by(),
+                alarm.name(),
+                alarm.where(),
+                units.temperature(alarm.readC()),
+                DayWords.day(alarm.readOn()),
+                units.temperature(alarm.setPointC()),
+                alarm.advice(),
+                address,
+                alarm.mat(),
+                profile.name());
     }
 }

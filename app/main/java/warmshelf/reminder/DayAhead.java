@@ -1,5 +1,7 @@
 package warmshelf.reminder;
 
+import static warmshelf.reminder.ReminderSentences.SAY;
+
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -60,20 +62,20 @@ record DayAhead(
     /** For example 'Today: you look at the Hall cellar; 2 things to do'. */
     String subject() {
         List<String> parts = new ArrayList<>();
-        held.forEach(rack -> parts.add("rack " + rack.rack() + " is held"));
+        held.forEach(rack -> parts.add(SAY.rackHeld(rack.rack())));
         if (!problems.isEmpty()) {
-            parts.add(problems.size() == 1 ? "a problem was noted" : problems.size() + " problems were noted");
+            parts.add(SAY.problemsNoted(problems.size()));
         }
         if (!duties.isEmpty()) {
-            parts.add("you look at " + Counted.all(duties));
+            parts.add(SAY.youLookAt(Counted.all(duties)));
         }
         if (!steps.isEmpty()) {
-            parts.add(Counted.of(steps.size(), "thing to do", "things to do"));
+            parts.add(SAY.thingsToDo(steps.size()));
         }
         if (parts.isEmpty()) {
-            parts.add(Counted.of(looks, "sowing wants a look", "sowings want a look"));
+            parts.add(SAY.sowingsToLookAt(looks));
         }
-        return (tomorrow ? "Tomorrow: " : "Today: ") + String.join("; ", parts);
+        return tomorrow ? SAY.tomorrowSubject(String.join("; ", parts)) : SAY.todaySubject(String.join("; ", parts));
     }
 
     /** For a lock screen, for example 'Pepper: too dry. Tomato: Pot on.'; of a sowing its crop only. */
@@ -85,8 +87,8 @@ record DayAhead(
                 .formatted(noted.sowing().crop().name(), noted.problem().words())));
         steps.forEach(
                 step -> parts.add("%s: %s.".formatted(step.crop(), step.step().title())));
-        String more = parts.size() > BRIEFLY ? " And %d more.".formatted(parts.size() - BRIEFLY) : "";
-        return String.join(" ", parts.subList(0, Math.min(BRIEFLY, parts.size()))) + more;
+        String first = String.join(" ", parts.subList(0, Math.min(BRIEFLY, parts.size())));
+        return parts.size() > BRIEFLY ? first + " " + SAY.andMore(parts.size() - BRIEFLY) : first;
     }
 
     /** The page that shows it. */
@@ -100,51 +102,46 @@ record DayAhead(
     /** The letter in plain text. */
     String words(String name, String groupName, String address) {
         StringBuilder words = new StringBuilder(
-                "Hello %s,\n\n%s, %s:\n".formatted(name, tomorrow ? "tomorrow" : "today", DayWords.day(day)));
+                tomorrow ? SAY.helloTomorrow(name, DayWords.day(day)) : SAY.helloToday(name, DayWords.day(day)));
         held.forEach(rack -> words.append(words(rack, address)));
         for (NotedProblem noted : problems) {
             words.append(words(noted, address));
         }
         for (String site : duties) {
-            words.append("\n* You look at %s. The round: %s/today?show=all\n".formatted(site, address));
+            words.append(SAY.lookAtSite(site, address));
         }
         if (looks > 0) {
-            words.append("\n* %s a look: %s/today?show=mine\n"
-                    .formatted(Counted.of(looks, "of your sowings wants", "of your sowings want"), address));
+            words.append(SAY.yourSowingsWantALook(looks, address));
         }
         for (StepAhead step : steps) {
-            String late = step.ideal().isBefore(day) ? " (since %s)".formatted(DayWords.day(step.ideal())) : "";
-            words.append("\n* %s: %s%s. %s\n  %s/sowings/%s\n"
-                    .formatted(step.title(), step.step().title(), late, step.why(), address, step.sowing()));
+            String late = step.ideal().isBefore(day) ? SAY.lateSince(DayWords.day(step.ideal())) : "";
+            words.append(SAY.stepToDo(step.title(), step.step().title(), late, step.why(), address, step.sowing()));
         }
-        words.append(
-                "\n%s\nTo change when you are written to, or stop it: %s/reminders\n".formatted(groupName, address));
+        words.append(SAY.letterEnd(groupName, address));
         return words.toString();
     }
 
     private static String words(HeldRack rack, String address) {
         HeldRack.Note first = rack.first();
-        return "\n* Rack %s is held: %s, found on %s by %s on %s.\n  Look under the leaves of yours. Nothing moves from it to another rack until a coordinator clears it.\n  What to do: %s/how-to/pests\n"
-                .formatted(
-                        rack.rack(),
-                        first.problem().words(),
-                        first.title(),
-                        first.byName(),
-                        DayWords.day(first.seenOn()),
-                        address);
+        return SAY.rackIsHeld(
+                rack.rack(),
+                first.problem().words(),
+                first.title(),
+                first.byName(),
+                DayWords.day(first.seenOn()),
+                address);
     }
 
     private static String words(NotedProblem noted, String address) {
         Entry entry = noted.entry();
-        return "\n* %s: %s, noted by %s on %s%s\n  %s\n  To answer it: %s/sowings/%s\n"
-                .formatted(
-                        noted.sowing().title(),
-                        noted.problem().words(),
-                        entry.byName(),
-                        DayWords.day(entry.seenOn()),
-                        entry.note().isEmpty() ? "." : ": " + entry.note(),
-                        noted.problem().whatToDo(),
-                        address,
-                        noted.sowing().id());
+        return SAY.problemNoted(
+                noted.sowing().title(),
+                noted.problem().words(),
+                entry.byName(),
+                DayWords.day(entry.seenOn()),
+                entry.note().isEmpty() ? "." : ": " + entry.note(),
+                noted.problem().whatToDo(),
+                address,
+                noted.sowing().id());
     }
 }

@@ -1,5 +1,7 @@
 package warmshelf.reminder;
 
+import static warmshelf.reminder.ReminderSentences.SAY;
+
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalTime;
@@ -108,7 +110,7 @@ final class Moments {
     private Telling alarm(GroupProfile profile, Listener listener, MatAlarm alarm, ZonedDateTime now) {
         return new Telling(
                 "alarm " + alarm.reading(),
-                "Mat %s is too %s".formatted(alarm.name(), alarm.isHot() ? "hot" : "cold"),
+                alarm.isHot() ? SAY.matTooHot(alarm.name()) : SAY.matTooCold(alarm.name()),
                 AlarmLetter.words(alarm, listener.name(), profile, address),
                 alarm.where(),
                 "/mats/" + alarm.mat(),
@@ -128,10 +130,9 @@ final class Moments {
         LocalDate day = now.toLocalDate();
         return new Telling(
                 "stand-in %s %s".formatted(day, late.watch().site().id()),
-                "You stand in today at " + late.watch().site().name(),
-                "Hello %s,\n\n%s\n\n%s/today?show=all\n\n%s\nTo change when you are written to, or stop it: %s/reminders\n"
-                        .formatted(listener.name(), late.standInWords(), address, profile.name(), address),
-                "The round was not done by %s.".formatted(late.watch().doneBy()),
+                SAY.youStandIn(late.watch().site().name()),
+                SAY.standInLetter(listener.name(), late.standInWords(), address, profile.name()),
+                SAY.roundNotDone(late.watch().doneBy()),
                 "/today?show=all",
                 true,
                 "stand-in " + late.watch().site().id(),

@@ -1,5 +1,7 @@
 package warmshelf.reminder;
 
+import static warmshelf.reminder.ReminderSentences.SAY;
+
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
@@ -57,13 +59,11 @@ final class PushForm {
         rule.refusal(endpoint).ifPresent(sentence -> reader.refuse("device", sentence));
         String key = reader.text("p256dh");
         if (key.length() > LONGEST_KEY || !CurvePoint.isPublicKey(key)) {
-            reader.refuse(
-                    "device",
-                    "The device’s key cannot be used; 65 bytes in base64url, a point of the curve P-256, are accepted.");
+            reader.refuse("device", SAY.keyUnfit());
         }
         String auth = reader.text("auth");
         if (auth.length() > 2 * AUTH_BYTES || CurvePoint.bytes(auth).length != AUTH_BYTES) {
-            reader.refuse("device", "The device’s secret cannot be used; 16 bytes in base64url are accepted.");
+            reader.refuse("device", SAY.secretUnfit());
         }
         return reader.ok() ? Optional.of(new PushTarget(endpoint, key, auth)) : Optional.empty();
     }

@@ -1,5 +1,7 @@
 package warmshelf.reminder;
 
+import static warmshelf.reminder.ReminderSentences.SAY;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
@@ -79,17 +81,13 @@ final class PushPages implements Pages {
         String name = form.name(visitor.today());
         Optional<PushTarget> target = form.target(rule);
         if (target.isPresent() && !devices.keep(visitor.memberId(), visitor.csrfToken(), target.get(), name)) {
-            form.reader()
-                    .refuse(
-                            "device",
-                            "You have %d devices already, and no more fit; stop one of them first."
-                                    .formatted(PushAddressStore.MOST_DEVICES));
+            form.reader().refuse("device", SAY.devicesEnough(PushAddressStore.MOST_DEVICES));
         }
         if (!form.reader().ok()) {
             Respond.again(ctx, "reminder/show.peb", view.withPushForm(visitor, withWishes(form, visitor)));
             return;
         }
-        Respond.seeOther(ctx, "/reminders", "This device gets notices from now on: %s.".formatted(name));
+        Respond.seeOther(ctx, "/reminders", SAY.deviceAdded(name));
     }
 
     /** The form that came back names a device only; what is wanted stays as it is kept. */
@@ -105,7 +103,7 @@ final class PushPages implements Pages {
     private void changeWishes(Context ctx) {
         Visitor visitor = limited(ctx);
         wishes.keep(visitor.memberId(), new PushForm(ctx.formParamMap()).wish());
-        Respond.seeOther(ctx, "/reminders", "Kept. It holds for all your devices.");
+        Respond.seeOther(ctx, "/reminders", SAY.keptForDevices());
     }
 
     private void stop(Context ctx) {
@@ -113,7 +111,7 @@ final class PushPages implements Pages {
         if (!devices.stop(visitor.memberId(), Respond.id(ctx, "id"))) {
             throw Refusal.notFound();
         }
-        Respond.seeOther(ctx, "/reminders", "That device gets no more notices.");
+        Respond.seeOther(ctx, "/reminders", SAY.deviceStopped());
     }
 
     private void test(Context ctx) {
@@ -121,8 +119,8 @@ final class PushPages implements Pages {
         limits.take("push test by " + visitor.memberId(), TESTS, Duration.ofMinutes(1));
         PushMessage notice = new PushMessage(
                 "test " + UUID.randomUUID(),
-                "Notices work on this device",
-                "This is the test that you asked for.",
+                SAY.noticesWork(),
+                SAY.testNotice(),
                 "/reminders",
                 true,
                 "test",
@@ -130,7 +128,7 @@ final class PushPages implements Pages {
         if (!notices.layFor(visitor.memberId(), Respond.id(ctx, "id"), notice)) {
             throw Refusal.notFound();
         }
-        Respond.seeOther(ctx, "/reminders", "A test is on its way; it comes within a minute.");
+        Respond.seeOther(ctx, "/reminders", SAY.testOnItsWay());
     }
 
     private void move(Context ctx) {
@@ -151,7 +149,7 @@ final class PushPages implements Pages {
 
     private Visitor limited(Context ctx) {
         if (!view.push()) {
-            throw Refusal.conflict("No push keys are set for this installation, so it sends no notices.");
+            throw Refusal.conflict(SAY.noPushKeys());
         }
         Visitor visitor = Visitor.of(ctx);
         limits.take("push change by " + visitor.memberId(), CHANGES, Duration.ofSeconds(30));

@@ -1,5 +1,7 @@
 package warmshelf.reminder;
 
+import static warmshelf.reminder.ReminderSentences.SAY;
+
 import jakarta.mail.internet.AddressException;
 import jakarta.mail.internet.InternetAddress;
 import java.util.List;
@@ -52,9 +54,8 @@ final class ReminderForm {
     }
 
     private void checkAddress(String address) {
-        String accepted = "an address such as ada@example.org is accepted";
         if (address.isEmpty()) {
-            reader.refuse("address", "The e-mail address is empty; %s.".formatted(accepted));
+            reader.refuse("address", SAY.addressEmpty());
             return;
         }
         boolean plain = address.length() <= LONGEST_ADDRESS && address.indexOf('@') > 0 && !address.contains(",");
@@ -66,6 +67,6 @@ final class ReminderForm {
             // the sentence below says what would be one
         }
         String shown = address.length() > 60 ? address.substring(0, 60) + "…" : address;
-        reader.refuse("address", "The e-mail address was '%s'; %s.".formatted(shown, accepted));
+        reader.refuse("address", SAY.addressUnfit(shown));
     }
 }

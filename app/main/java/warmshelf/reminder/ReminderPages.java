@@ -1,5 +1,7 @@
 package warmshelf.reminder;
 
+import static warmshelf.reminder.ReminderSentences.SAY;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.Optional;
@@ -48,13 +50,12 @@ final class ReminderPages implements Pages {
 
     private void endCalendar(Context ctx) {
         links.end(Visitor.of(ctx).memberId());
-        Respond.seeOther(
-                ctx, "/reminders", "The calendar’s address has ended; programs that had it see nothing any more.");
+        Respond.seeOther(ctx, "/reminders", SAY.calendarEnded());
     }
 
     private void changeLetters(Context ctx) {
         if (!view.mail()) {
-            throw Refusal.conflict("No mail server is set for this installation, so it sends no letters.");
+            throw Refusal.conflict(SAY.noMailServer());
         }
         ReminderForm form = new ReminderForm(ctx.formParamMap());
         Optional<MailWish> wish = form.wish();
@@ -67,7 +68,7 @@ final class ReminderPages implements Pages {
                 ctx,
                 "/reminders",
                 wish.get().equals(MailWish.NONE)
-                        ? "You get no letters, and your address is forgotten."
-                        : "Kept. Letters go to %s.".formatted(wish.get().address()));
+                        ? SAY.noLetters()
+                        : SAY.lettersGo(wish.get().address()));
     }
 }
