@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
 import org.apache.commons.csv.CSVRecord;
+import warmshelf.words.Inches;
 
 /**
  * A figure or a range as a source gives it, in the reader's unit.
@@ -126,6 +127,9 @@ public record Amount(double low, double high, String unit, Bound bound) {
         }
         if (value == QUARTER && unit.equals(SHARE)) {
             return "a quarter";
+        }
+        if (unit.equals("in")) {
+            return Inches.words(value);
         }
         double shown = unit.startsWith("°") ? Math.round(value) : value;
         return String.format(Locale.ROOT, "%,.4f", shown).replaceAll("0+$", "").replaceAll("\\.$", "");

@@ -14,6 +14,7 @@ public record Units(TemperatureUnit temperature, LengthUnit length) {
     private static final double LEAST_QUARTER = 0.1875;
 
     private static final double LEAST_EIGHTH = 0.0625;
+    private static final double EIGHTH = 0.125;
     public static final double METRES_PER_FOOT = 0.3048;
     private static final double KILOMETRES_PER_MILE = 1.609344;
 
@@ -162,14 +163,10 @@ public record Units(TemperatureUnit temperature, LengthUnit length) {
         return Numbers.hundredths(millilitres / (inInches() ? ML_PER_QUART : 1000));
     }
 
-    /** For example '0.6 cm' or '0.25 in'. Nobody measures finer than an eighth of an inch. */
+    /** For example '0.6 cm' or '¼ in'. Nobody measures finer than an eighth of an inch. */
     public String length(double millimetres) {
         if (inInches()) {
-            double inches = millimetres / length.millimetres();
-            if (inches > 0 && inches < LEAST_QUARTER) {
-                return inches < LEAST_EIGHTH ? "under ⅛ in" : "⅛ in";
-            }
-            return trimmed(roundedInches(inches), 2) + " in";
+            return Inches.words(roundedInches(millimetres / length.millimetres())) + " in";
         }
         return trimmed(millimetres / length.millimetres(), 1) + " cm";
     }
@@ -190,8 +187,11 @@ public record Units(TemperatureUnit temperature, LengthUnit length) {
         return Counted.of(miles, "mile", "miles");
     }
 
-    /** As people say inches: halves from two inches up, quarters below. */
+    /** As people say inches: halves from two inches up, quarters below, and an eighth where less than a quarter is meant. */
     private static double roundedInches(double inches) {
+        if (inches < LEAST_QUARTER) {
+            return inches < LEAST_EIGHTH ? inches : EIGHTH;
+        }
         return inches >= 1.9 ? Math.round(inches * 2) / 2.0 : Math.round(inches * 4) / 4.0;
     }
 

@@ -15,7 +15,7 @@ import warmshelf.words.Units;
 class CommonPracticeTest {
     @Test
     void common_practice_covers_peppers_a_quarter_of_an_inch_or_six_millimetres() {
-        assertCommonPractice(Topic.COVERING, "Peppers in cells", "0.25 in", "0.6 cm");
+        assertCommonPractice(Topic.COVERING, "Peppers in cells", "¼ in", "0.6 cm");
     }
 
     @Test
@@ -50,7 +50,7 @@ class CommonPracticeTest {
 
     @Test
     void common_practice_moves_sprouted_seed_at_a_root_of_an_eighth_to_a_quarter_inch_or_3_to_6_millimetres() {
-        assertCommonPractice(Topic.MOVE_TO_CELLS, "How long a root", "0.125–0.25 in", "0.3–0.6 cm");
+        assertCommonPractice(Topic.MOVE_TO_CELLS, "How long a root", "⅛–¼ in", "0.3–0.6 cm");
     }
 
     @Test

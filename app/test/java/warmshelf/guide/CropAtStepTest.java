@@ -20,7 +20,7 @@ class CropAtStepTest {
                 .containsExactly("Comfortable", "Depth", "Light", "Mat", "Before sowing");
         assertThat(words("Mat", "lettuce", Articles.US)).isEqualTo("none: room temperature, about 68 °F or cooler");
         assertThat(words("Depth", "lettuce", Articles.US))
-                .isEqualTo("0.25 in, or on the surface under a dusting of vermiculite, for the light");
+                .isEqualTo("¼ in, or on the surface under a dusting of vermiculite, for the light");
         assertThat(words("Light", "lettuce", Articles.US))
                 .isEqualTo("needs light to come up: a lamp or daylight, from sowing on");
         assertThat(words("Before sowing", "lettuce", Articles.US))

@@ -55,7 +55,7 @@ class SourcesDisagreeTest {
         assertThat(Articles.text(Topic.COVERING, Articles.METRIC))
                 .contains("a seed 0.3 cm thick lies 0.9 cm deep; the rules together allow 0.6–1.5 cm");
         assertThat(Articles.text(Topic.COVERING, Articles.US))
-                .contains("a seed 0.125 in thick lies 0.375 in deep; the rules together allow 0.25–0.625 in");
+                .contains("a seed ⅛ in thick lies ⅜ in deep; the rules together allow ¼–⅝ in");
     }
 
     @Test

@@ -10,7 +10,17 @@ import org.junit.jupiter.params.provider.CsvSource;
 class MeasuresTest {
     // An inch is 25.4 mm; packets give depths in eighths at the finest.
     @ParameterizedTest
-    @CsvSource({"1, under ⅛ in", "2, ⅛ in", "3, ⅛ in", "4.7, ⅛ in", "5, 0.25 in", "6, 0.25 in", "13, 0.5 in", "51, 2 in"
+    @CsvSource({
+        "1, under ⅛ in",
+        "2, ⅛ in",
+        "3, ⅛ in",
+        "4.7, ⅛ in",
+        "5, ¼ in",
+        "6, ¼ in",
+        "13, ½ in",
+        "38, 1½ in",
+        "51, 2 in",
+        "290, 11.5 in"
     })
     void no_inch_is_finer_than_an_eighth(double millimetres, String words) {
         assertThat(Units.AMERICAN.length(millimetres)).isEqualTo(words);
