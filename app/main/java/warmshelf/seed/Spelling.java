@@ -7,7 +7,7 @@ import java.util.Locale;
 import org.apache.commons.text.similarity.LevenshteinDistance;
 
 /** Whether a name is what somebody meant who cannot spell it: without accents and capitals, and with a slip or two. */
-final class Spelling {
+public final class Spelling {
     // One slip in a word of four letters or more, two from seven on; in shorter words a slip makes another word.
     private static final int LETTERS_FOR_ONE = 4;
     private static final int LETTERS_FOR_TWO = 7;
@@ -16,7 +16,7 @@ final class Spelling {
     private Spelling() {}
 
     /** Whether each word typed is, or nearly is, a word of the name or the beginning of one. */
-    static boolean meant(String typed, String name) {
+    public static boolean meant(String typed, String name) {
         List<String> words = words(typed);
         List<String> parts = words(name);
         return !words.isEmpty()

@@ -12,15 +12,20 @@ import warmshelf.finding.CountTrouble;
 import warmshelf.finding.CountedSeeds;
 import warmshelf.finding.statistics.Arm;
 import warmshelf.finding.statistics.SproutingTime;
+import warmshelf.seed.Spelling;
 import warmshelf.words.Units;
 
 /**
  * One crop's sowings of a season, put together by what they have in common.
  *
  * @param groups each with its seeds; roots in bags and seedlings in cells never in one
+ * @param oneName pairs of varieties whose names are nearly one, so that they may be one under two names
  * @param troubled sowings whose counts are withheld, or to be taken with care
  */
-record CropCurves(List<Group> groups, List<Troubled> troubled) {
+record CropCurves(List<Group> groups, List<Pair> oneName, List<Troubled> troubled) {
+    /** Two names of varieties. */
+    record Pair(String first, String second) {}
+
     /** By what sowings are put together. */
     enum By {
         METHOD("method"),
@@ -64,7 +69,21 @@ record CropCurves(List<Group> groups, List<Troubled> troubled) {
         List<Group> groups = alike.entrySet().stream()
                 .map(each -> new Group(each.getKey(), each.getValue().size(), arm(each.getKey(), each.getValue())))
                 .toList();
-        return new CropCurves(groups, troubled);
+        return new CropCurves(groups, oneName(ofCrop), troubled);
+    }
+
+    private static List<Pair> oneName(List<SeasonSowing> ofCrop) {
+        List<String> names =
+                ofCrop.stream().map(CropCurves::variety).distinct().sorted().toList();
+        List<Pair> pairs = new ArrayList<>();
+        for (int i = 0; i < names.size(); i++) {
+            for (String later : names.subList(i + 1, names.size())) {
+                if (Spelling.meant(names.get(i), later) && Spelling.meant(later, names.get(i))) {
+                    pairs.add(new Pair(names.get(i), later));
+                }
+            }
+        }
+        return pairs;
     }
 
     private static Arm arm(String name, List<CountedSeeds> counted) {
@@ -78,7 +97,7 @@ record CropCurves(List<Group> groups, List<Troubled> troubled) {
             String method = sowing.sowing().method() == Method.BAG ? "bags, roots" : "cells, seedlings";
             return switch (by) {
                 case METHOD -> method;
-                case LOT -> "%s (%s)".formatted(variety(sowing), method);
+                case LOT -> "%s (%s)".formatted(sowing.lot(), method);
                 case WARMTH -> "%s (%s)".formatted(warmth(sowing, units), method);
                 case SOWING ->
                     "%s of %s (%s)"

@@ -27,6 +27,7 @@ record CropCurvesPage(
         @Nullable CurveChart chart,
         int notDrawn,
         List<Line> lines,
+        List<CropCurves.Pair> oneName,
         List<TroubleLine> troubles) {
 
     record Line(
@@ -66,6 +67,7 @@ record CropCurvesPage(
                 groups.isEmpty() ? null : CurveChart.of(named),
                 Math.max(0, groups.size() - CurveChart.MOST),
                 lines,
+                curves.oneName(),
                 curves.troubled().stream().map(CropCurvesPage::line).toList());
     }
 

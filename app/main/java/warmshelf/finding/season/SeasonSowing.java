@@ -14,6 +14,7 @@ import warmshelf.sowing.SowingStage;
  * One sowing of a season with what was seen of it.
  *
  * @param entries those that still count, in the order in which they were seen
+ * @param lot the seed as its owner would name it, for example 'Lantern Row 2025 of Tom Okafor'
  * @param placeId where its seed first lay; null: nowhere of the group's
  * @param meanC the mean set-point there over its days; null: not on a mat
  */
@@ -21,15 +22,16 @@ public record SeasonSowing(
         Sowing sowing,
         List<Entry> entries,
         Progress progress,
+        String lot,
         @Nullable UUID placeId,
         @Nullable Double meanC) {
     public SeasonSowing {
         entries = List.copyOf(entries);
     }
 
-    static SeasonSowing of(Sowing sowing, List<Entry> all, @Nullable UUID placeId, @Nullable Double meanC) {
+    static SeasonSowing of(Sowing sowing, List<Entry> all, String lot, @Nullable UUID placeId, @Nullable Double meanC) {
         return new SeasonSowing(
-                sowing, Entry.standing(all), Progress.of(sowing.method(), sowing.seeds(), all), placeId, meanC);
+                sowing, Entry.standing(all), Progress.of(sowing.method(), sowing.seeds(), all), lot, placeId, meanC);
     }
 
     boolean isSown() {

@@ -1,5 +1,7 @@
 package warmshelf.finding.season;
 
+import static warmshelf.db.generated.Tables.LOT;
+import static warmshelf.db.generated.Tables.MEMBER;
 import static warmshelf.db.generated.Tables.PLACE;
 import static warmshelf.db.generated.Tables.QUARTER_DAY;
 import static warmshelf.db.generated.Tables.SOWING;
@@ -84,16 +86,34 @@ public final class SeasonStore {
         Map<UUID, List<Entry>> entriesOf =
                 entries.ofSowings(sql, found.stream().map(Sowing::id).toList());
         Map<UUID, Lay> lays = lays(season);
+        Map<UUID, String> lots = lots(season);
         return found.stream()
                 .map(sowing -> {
                     Lay lay = lays.get(sowing.id());
                     return SeasonSowing.of(
                             sowing,
                             entriesOf.getOrDefault(sowing.id(), List.of()),
+                            lots.getOrDefault(sowing.lotId(), sowing.variety()),
                             lay == null ? null : lay.placeId(),
                             lay == null ? null : lay.meanC());
                 })
                 .toList();
+    }
+
+    private Map<UUID, String> lots(int season) {
+        return sql.selectDistinct(LOT.ID, LOT.VARIETY, LOT.SEED_YEAR, MEMBER.NAME)
+                .from(LOT)
+                .join(SOWING)
+                .on(SOWING.LOT_ID.eq(LOT.ID))
+                .leftJoin(MEMBER)
+                .on(MEMBER.ID.eq(LOT.OWNER_ID))
+                .where(SowingStore.ofSeason(season))
+                .fetchMap(row -> row.get(LOT.ID), row -> {
+                    String owner = row.get(MEMBER.NAME);
+                    return "%s %d of %s"
+                            .formatted(
+                                    row.get(LOT.VARIETY), row.get(LOT.SEED_YEAR), owner == null ? "the group" : owner);
+                });
     }
 
     private record Lay(UUID placeId, @Nullable Double meanC) {}

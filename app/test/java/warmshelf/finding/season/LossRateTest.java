@@ -60,7 +60,7 @@ class LossRateTest {
             if (i < damped) {
                 entries.add(entry(EntryStep.LOOK, Problem.DAMPING_OFF));
             }
-            sowings.add(SeasonSowing.of(peppers(), entries, place, null));
+            sowings.add(SeasonSowing.of(peppers(), entries, "Lantern Row 2026 of Tom", place, null));
         }
         return sowings;
     }

@@ -48,6 +48,7 @@ abstract class SeasonStoreContract extends StoreContract {
 
         assertThat(sowing.placeId()).isEqualTo(room.m1Place1());
         assertThat(sowing.meanC()).isCloseTo(26, within(1e-9));
+        assertThat(sowing.lot()).isEqualTo("Lantern Row 2025 of Tom Okafor");
         assertThat(sowing.counted().came()).isEqualTo(10);
         assertThat(seasons.seasons()).containsExactly(2027);
         assertThat(seasons.sowings(2026)).isEmpty();
