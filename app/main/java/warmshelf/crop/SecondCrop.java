@@ -35,11 +35,6 @@ public final class SecondCrop {
         return Objects.requireNonNull(AUTUMN_GROWTH.get("slower"));
     }
 
-    /** Days for which it is usually gathered, by the same. */
-    public static int daysOfHarvest() {
-        return Objects.requireNonNull(AUTUMN_GROWTH.get("harvest"));
-    }
-
     /** Whether it is grown for autumn, by {@code autumn-crops.csv}, and its days are known, so that they can be counted back. */
     public static boolean isForAutumn(Crop crop) {
         return AUTUMN.contains(crop.id()) && crop.maturity().isPresent();

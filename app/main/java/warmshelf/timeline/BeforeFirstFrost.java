@@ -12,14 +12,12 @@ import warmshelf.words.DayWords;
 
 /**
  * When plants for autumn, or to stand over winter, go out: counted back from the usual first frost. For autumn by the days to
- * the first harvest and those by which it is slower as days shorten and cool; at the latest so that the first of it is ripe by
- * that frost, at the earliest so that all of it has two weeks more (Virginia Cooperative Extension's formula).
+ * the first harvest, from the fewest to the most of them, and those by which it is slower as days shorten and cool (Virginia
+ * Cooperative Extension's formula; its weeks of harvest before the frost are left out, because that frost does not end it).
  */
 record BeforeFirstFrost(DateWindow days, LocalDate frost) {
     /** Days by which a harvest in autumn is slower. */
     static final int SLOWER = SecondCrop.slowerInAutumn();
-
-    private static final int HARVEST = SecondCrop.daysOfHarvest();
 
     /** Empty where the crop is not grown so, or no first frost is usual. */
     static Optional<BeforeFirstFrost> of(Crop crop, SeasonPart part, FrostDates dates) {
@@ -39,7 +37,7 @@ record BeforeFirstFrost(DateWindow days, LocalDate frost) {
 
     private static DateWindow forAutumn(Crop crop, DaysToMaturity days, LocalDate frost) {
         LocalDate ripeAtOnce = frost.minusDays(SLOWER);
-        LocalDate earliest = ripeAtOnce.minusDays(days.max() + HARVEST);
+        LocalDate earliest = ripeAtOnce.minusDays(days.max());
         LocalDate ideal = ripeAtOnce.minusDays((days.min() + days.max()) / 2);
         LocalDate latest = ripeAtOnce.minusDays(days.min());
         if (days.basis() == Basis.TRANSPLANTING) {

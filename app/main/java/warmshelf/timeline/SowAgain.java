@@ -14,10 +14,9 @@ import warmshelf.crop.SecondCrop;
 public record SowAgain(int daysMin, int daysMax, LocalDate until) {
 
     /** Empty where no source says how often, or no time is left for another. */
-    static Optional<SowAgain> after(LocalDate sown, SowingDays days) {
+    static Optional<SowAgain> after(LocalDate sown, LocalDate today, SowingDays days) {
         return SecondCrop.again(days.crop())
-                .flatMap(span -> days.lastSure(sown)
-                        .filter(last -> !last.isBefore(sown.plusDays(span.least())))
+                .flatMap(span -> days.lastSure(DateWindow.later(sown.plusDays(span.least()), today))
                         .map(last -> new SowAgain(span.least(), span.most(), last)));
     }
 }

@@ -54,7 +54,8 @@ record SowingDays(
 
     /** The last day, from a day on, from which they surely do, as far as that is known; empty where that day is too late. */
     Optional<LocalDate> lastSure(LocalDate from) {
-        return end.surelyLeavesTimeFor(from, plantedOut(from))
+        boolean inTime = before == null || from.isBefore(before);
+        return inTime && end.surelyLeavesTimeFor(from, plantedOut(from))
                 ? Optional.of(last(from, end::surelyLeavesTimeFor))
                 : Optional.empty();
     }

@@ -63,7 +63,8 @@ final class TimelinePlan {
 
     private SeasonFacts facts(Verdict verdict, LocalDate sown) {
         return SeasonFacts.of(
-                question, verdict == Verdict.TOO_LATE ? Optional.empty() : SowAgain.after(sown, sowingDays()));
+                question,
+                verdict == Verdict.TOO_LATE ? Optional.empty() : SowAgain.after(sown, question.today(), sowingDays()));
     }
 
     private SowingDays sowingDays() {

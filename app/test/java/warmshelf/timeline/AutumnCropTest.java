@@ -154,6 +154,16 @@ class AutumnCropTest {
     }
 
     @Test
+    void what_was_sown_is_offered_again_only_while_another_is_in_time() {
+        Asked sown = asked("snap-bean", IOWA, SeasonPart.SPRING).having(Seen.sownOn(LocalDate.of(2027, 5, 1)));
+
+        assertThat(sown.on(LocalDate.of(2027, 7, 1)).answered().season().again())
+                .isPresent();
+        assertThat(sown.on(LocalDate.of(2027, 8, 20)).answered().season().again())
+                .isEmpty();
+    }
+
+    @Test
     void celery_waits_for_the_last_frost_and_the_reason_has_both_limits() {
         FrostDates dates = new FrostDates(LocalDate.of(2027, 5, 8), LocalDate.of(2027, 5, 20), FROST);
 
