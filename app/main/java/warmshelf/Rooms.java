@@ -21,6 +21,7 @@ import warmshelf.finding.season.PredictionPages;
 import warmshelf.finding.season.SeasonCsvPages;
 import warmshelf.finding.season.SeasonFindingPages;
 import warmshelf.finding.season.SeasonStore;
+import warmshelf.finding.trial.TrialRoom;
 import warmshelf.frost.FrostPages;
 import warmshelf.frost.evidence.EvidenceStore;
 import warmshelf.frost.evidence.FrostSource;
@@ -149,6 +150,7 @@ final class Rooms {
         pages.add(new PredictionPages(stores.emergence(), crops));
         pages.add(new SeasonFindingPages(seasons, crops, harvests, prices));
         pages.add(new SeasonCsvPages(seasons));
+        pages.addAll(TrialRoom.pages(stores));
         pages.addAll(RequestRoom.pages(stores, plans.requests()));
         pages.addAll(StayRoom.pages(stores));
         RoundStore rounds = CheckRoom.rounds(stores);

@@ -12,6 +12,7 @@ import warmshelf.crop.Method;
 import warmshelf.guide.PracticeDays;
 import warmshelf.sowing.Progress;
 import warmshelf.sowing.SowingStage;
+import warmshelf.sowing.TrialPart;
 import warmshelf.timeline.ColdSpell;
 import warmshelf.timeline.Step;
 import warmshelf.timeline.TimelineStep;
@@ -20,7 +21,8 @@ import warmshelf.timeline.TimelineStep;
  * What is due today follows from the state of a sowing, not from a table of timers: a bag is looked at daily from day seven,
  * sooner where the first twentieth of the seed is expected sooner, until all has sprouted or it is given up; cells and
  * seedlings are looked at every day; later steps fall due on the days that the re-dated timeline gives them. A look is done
- * for the day as soon as anything was entered that day, whatever else is due.
+ * for the day as soon as anything was entered that day, whatever else is due. All ways of a side-by-side trial are looked at from
+ * the day after sowing, bags too, and counted under the light until nearly all should show: else one way would only look slower.
  */
 public final class ChecksDue {
     private static final int FIRST_BAG_LOOK_DAY =
@@ -46,8 +48,7 @@ public final class ChecksDue {
         if (sowOn.isEmpty() || today.isBefore(sowOn.get().minusDays(1))) {
             return inTheCold(today, subject);
         }
-        boolean soaks = subject.step(Step.SOAK).isPresent()
-                && subject.progress().stage().compareTo(SowingStage.SOAKED) < 0;
+        boolean soaks = soaks(subject) && subject.progress().stage().compareTo(SowingStage.SOAKED) < 0;
         if (!today.isBefore(sowOn.get())) {
             return List.of(check(today, CheckKind.SOW, sowOn.get(), subject, late(today, sowOn.get())));
         }
@@ -82,15 +83,25 @@ public final class ChecksDue {
                 : List.of(check(today, CheckKind.CHILL, day, subject, late(today, last)));
     }
 
-    /** A placed sowing starts with its stay; one that needs no mat on its ideal day; one still waiting not at all. */
+    private static boolean soaks(Subject subject) {
+        TrialPart trial = subject.sowing().trial();
+        return trial == null ? subject.step(Step.SOAK).isPresent() : trial.soaked();
+    }
+
+    /**
+     * A placed sowing starts with its stay; one that needs no mat on its ideal day, or on that of its trial; one still waiting not
+     * at all.
+     */
     private static Optional<LocalDate> sowingDay(Subject subject) {
         Stay stay = subject.stay();
         if (stay != null) {
             return Optional.of(stay.from());
         }
-        return subject.sowing().warm()
-                ? Optional.empty()
-                : subject.step(Step.SOW).map(TimelineStep::ideal);
+        if (subject.sowing().warm()) {
+            return Optional.empty();
+        }
+        TrialPart trial = subject.sowing().trial();
+        return trial == null ? subject.step(Step.SOW).map(TimelineStep::ideal) : Optional.of(trial.sowOn());
     }
 
     private static List<Check> waitingForSeed(LocalDate today, Subject subject) {
@@ -108,7 +119,8 @@ public final class ChecksDue {
         if (progress.stage() == SowingStage.EMERGED) {
             due.add(check(today, CheckKind.OFF_HEAT, progressDay(progress, today), subject, null));
         }
-        LocalDate firstLook = inBag ? firstBagLook(sown, subject) : sown.plusDays(1);
+        boolean waits = inBag && subject.sowing().trial() == null;
+        LocalDate firstLook = waits ? firstBagLook(sown, subject) : sown.plusDays(1);
         if (!today.isBefore(firstLook)) {
             CheckKind kind = inBag ? CheckKind.BAG_LOOK : CheckKind.CELLS_LOOK;
             due.add(check(today, kind, firstLook, subject, lookRemark(today, firstLook, subject)));
@@ -132,6 +144,9 @@ public final class ChecksDue {
             Stream.of(CheckKind.TRIM, CheckKind.PINCH)
                     .forEach(kind -> ifDue(today, kind, subject).ifPresent(due::add));
         }
+        if (isStillCounted(today, subject)) {
+            due.add(check(today, CheckKind.CELLS_LOOK, today, subject, null));
+        }
         Stay stay = subject.stay();
         if (stay != null && stay.covers(today)) {
             due.add(check(
@@ -145,6 +160,14 @@ public final class ChecksDue {
                 .flatMap(subject::step)
                 .filter(step -> !today.isBefore(step.ideal()))
                 .map(step -> check(today, kind, step.ideal(), subject, late(today, step.latest())));
+    }
+
+    private static boolean isStillCounted(LocalDate today, Subject subject) {
+        Progress progress = subject.progress();
+        return subject.sowing().trial() != null
+                && progress.stage() == SowingStage.UNDER_LIGHT
+                && progress.up() < subject.sowing().seeds()
+                && subject.dayCount(today) <= subject.nearlyAllBy().orElse(0);
     }
 
     /** Quick crops are not potted on: the next step is the next that the timeline has. */

@@ -22,6 +22,17 @@ public record Emergence(double days, double days5, double days95, OptionalDouble
     /** Standard deviations from the median to the 5 and 95 % points of a normal distribution. */
     private static final double SIGMAS = 1.6448536269514722;
 
+    /**
+     * The standard deviation of the logarithm of the days between seeds of one sowing: that of two halves of normal distributions, one
+     * on each side of the median.
+     */
+    public double logSpread() {
+        double before = Math.log(days / days5) / SIGMAS;
+        double after = Math.log(days95 / days) / SIGMAS;
+        double mean = (after - before) / Math.sqrt(2 * Math.PI);
+        return Math.sqrt((before * before + after * after) / 2 - mean * mean);
+    }
+
     /** The share 0..1 of the seed that comes up at all which has done so after some days: log-normal on each side of the median. */
     public double shownAfter(double daysSinceSowing) {
         if (daysSinceSowing <= 0) {

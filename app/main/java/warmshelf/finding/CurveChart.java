@@ -24,8 +24,17 @@ public record CurveChart(List<Line> lines, List<Mark> days, List<Mark> shares) {
     private static final int MOST_MARKS = 8;
     private static final double LEAST_DAYS = 7;
 
-    /** A curve and what it is of. */
-    public record Named(String name, GerminationCurve curve) {}
+    /**
+     * A curve and what it is of.
+     *
+     * @param letter by which its line is told
+     */
+    public record Named(String letter, String name, GerminationCurve curve) {
+        /** The one of that number, from 0, lettered in its order. */
+        public static Named numbered(int number, String name, GerminationCurve curve) {
+            return new Named(String.valueOf((char) ('A' + number)), name, curve);
+        }
+    }
 
     /**
      * @param letter that stands at its end, and before its name below
@@ -69,13 +78,7 @@ public record CurveChart(List<Line> lines, List<Mark> days, List<Mark> shares) {
         long beside = before.stream()
                 .filter(line -> Math.abs(Double.parseDouble(line.endY()) - end) < 12)
                 .count();
-        return new Line(
-                String.valueOf((char) ('A' + number)),
-                named.name(),
-                number,
-                drawn,
-                pixel(RIGHT + 6 + 12 * beside),
-                pixel(end));
+        return new Line(named.letter(), named.name(), number, drawn, pixel(RIGHT + 6 + 12 * beside), pixel(end));
     }
 
     private static double x(double day, double days) {

@@ -8,6 +8,10 @@ public enum Doubt {
     ONE_TRAY_A_WAY,
     /** The ways of a block were looked at on different days, so that one may look later than it was. */
     LOOKS_DIFFER,
+    /** The ways of a block were sown on different days. */
+    SOWN_APART,
+    /** The ways of a block lay at different warmth, though warmth was not what was asked. */
+    WARMTH_DIFFERED,
     /** The ways were not dealt out by chance beforehand: seed, place and care may have differed as well. */
     NOT_PLANNED
 }

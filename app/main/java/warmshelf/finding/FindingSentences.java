@@ -22,6 +22,12 @@ interface FindingSentences {
 
     String fasterAndFewer(String chance);
 
+    String waysAlikeWithAll(String chance);
+
+    String severalSpeedsAlike();
+
+    String severalChances(String speed, String share);
+
     String nothingToCompare();
 
     String fewSeeds();
@@ -29,6 +35,10 @@ interface FindingSentences {
     String oneTrayAWay();
 
     String looksDiffer();
+
+    String sownApart();
+
+    String warmthDiffered();
 
     String notPlanned();
 }

@@ -23,7 +23,7 @@ public record WayFound(
         OptionalDouble spread) {
 
     /** Of one way's arms in the blocks, at least one. */
-    static WayFound of(List<Arm> arms) {
+    public static WayFound of(List<Arm> arms) {
         Arm all = new Arm(
                 arms.get(0).name(),
                 arms.stream().flatMap(arm -> arm.times().stream()).toList());

@@ -24,6 +24,9 @@ import warmshelf.finding.statistics.TestOutcome;
  * @param dealtOut the same chance without approximation, for two ways with few seeds
  * @param shares for two ways: the 95 % interval of the first way's share less the second's
  * @param speeds for two ways: how much later the first way's seeds came
+ * @param speedChance the chance of so large a difference of speed among the seeds that sprouted, if the ways made none: seeds that
+ *     never sprout outweigh late ones in {@code logRank}, which so misses a way that is only slower
+ * @param shareChance the same for the shares, block by block (Mantel and Haenszel 1959, J. Natl. Cancer Inst. 22, 719-748)
  * @param doubts what to say beside it
  */
 public record WaysCompared(
@@ -32,6 +35,8 @@ public record WaysCompared(
         OptionalDouble dealtOut,
         Optional<ConfidenceInterval> shares,
         Optional<SpeedDifference> speeds,
+        OptionalDouble speedChance,
+        OptionalDouble shareChance,
         Set<Doubt> doubts) {
 
     /** With more seeds in the smallest way the approximation does. */
@@ -67,6 +72,11 @@ public record WaysCompared(
                 blocks, ways, LogRank.ofExactTimes(blocks), OptionalDouble.empty(), doubts(blocks, ways, Set.of()));
     }
 
+    /** The chance of so large a difference if the ways made none: without approximation where that was reckoned; 1 where none could show. */
+    public double chance() {
+        return dealtOut.orElse(logRank.map(TestOutcome::p).orElse(1.0));
+    }
+
     private static WaysCompared compared(
             List<List<Arm>> blocks,
             Map<String, List<Arm>> ways,
@@ -82,7 +92,40 @@ public record WaysCompared(
                 dealtOut,
                 two ? Optional.of(found.get(0).sprouted().less(found.get(1).sprouted())) : Optional.empty(),
                 two ? SpeedDifference.between(arms.get(0), arms.get(1)) : Optional.empty(),
+                chance(LogRank.ofTimesBetweenLooks(thatSprouted(blocks))),
+                chance(LogRank.ofExactTimes(sproutedOrNot(blocks))),
                 doubts);
+    }
+
+    private static OptionalDouble chance(Optional<TestOutcome> outcome) {
+        return outcome.isPresent() ? OptionalDouble.of(outcome.get().p()) : OptionalDouble.empty();
+    }
+
+    private static List<List<Arm>> thatSprouted(List<List<Arm>> blocks) {
+        return blocks.stream()
+                .map(block -> block.stream()
+                        .filter(arm -> arm.sprouted().came() > 0)
+                        .map(arm -> new Arm(
+                                arm.name(),
+                                arm.times().stream()
+                                        .filter(SproutingTime::sprouted)
+                                        .toList()))
+                        .toList())
+                .filter(block -> !block.isEmpty())
+                .toList();
+    }
+
+    /** As if all that sprouted had done so at one moment: then the log-rank test is that of Mantel and Haenszel. */
+    private static List<List<Arm>> sproutedOrNot(List<List<Arm>> blocks) {
+        return blocks.stream()
+                .map(block -> block.stream()
+                        .map(arm -> new Arm(
+                                arm.name(),
+                                arm.times().stream()
+                                        .map(time -> time.sprouted() ? SproutingTime.at(1) : SproutingTime.notBy(1))
+                                        .toList()))
+                        .toList())
+                .toList();
     }
 
     private static Map<String, List<Arm>> ways(List<List<Arm>> blocks) {

@@ -3,9 +3,11 @@ package warmshelf.finding;
 import static warmshelf.finding.FindingSentences.SAY;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import warmshelf.finding.statistics.ConfidenceInterval;
 import warmshelf.finding.statistics.SpeedDifference;
@@ -20,6 +22,43 @@ public final class WaysWords {
 
     /** One after another; never empty. */
     public static List<String> of(WaysCompared compared) {
+        List<String> words = new ArrayList<>(answer(compared));
+        words.addAll(doubts(compared.doubts()));
+        return words;
+    }
+
+    /** What to say beside comparisons, one sentence for each doubt. */
+    public static List<String> doubts(Set<Doubt> doubts) {
+        return Arrays.stream(Doubt.values())
+                .filter(doubts::contains)
+                .map(WaysWords::word)
+                .toList();
+    }
+
+    /**
+     * The answer of one comparison of two ways among several, without doubts: what speeds and shares came to is told only where chance
+     * is unlikely to have made it.
+     *
+     * @param speedChance of so large a difference of speed, raised for the number of comparisons
+     * @param shareChance the same of shares
+     */
+    public static List<String> ofSeveral(WaysCompared compared, double speedChance, double shareChance) {
+        WayFound first = compared.ways().get(0);
+        WayFound second = compared.ways().get(1);
+        List<String> words = new ArrayList<>();
+        boolean speedsTold = speedChance < CHANCE || compared.speeds().isEmpty();
+        words.add(speedsTold ? ofSpeeds(first, second, compared.speeds()) : SAY.severalSpeedsAlike());
+        compared.shares()
+                .ifPresent(shares -> words.add(
+                        shareChance < CHANCE
+                                ? ofShares(first, second, shares)
+                                : SAY.sharesAlike(first.name(), second.name(), hundred(first), hundred(second))));
+        words.add(SAY.severalChances(chance(speedChance), chance(shareChance)));
+        return words;
+    }
+
+    /** The answer of a comparison that stands alone, without doubts; never empty. */
+    public static List<String> answer(WaysCompared compared) {
         List<String> words = new ArrayList<>();
         if (compared.logRank().isEmpty()) {
             words.add(SAY.nothingToCompare());
@@ -29,13 +68,8 @@ public final class WaysWords {
             words.add(ofSpeeds(first, second, compared.speeds()));
             compared.shares().ifPresent(shares -> words.add(ofShares(first, second, shares)));
         }
-        compared.logRank()
-                .ifPresent(outcome ->
-                        words.add(together(compared, compared.dealtOut().orElse(outcome.p()))));
-        for (Doubt doubt : Doubt.values()) {
-            if (compared.doubts().contains(doubt)) {
-                words.add(word(doubt));
-            }
+        if (compared.logRank().isPresent()) {
+            words.add(together(compared, compared.chance()));
         }
         return words;
     }
@@ -85,7 +119,10 @@ public final class WaysWords {
         }
         Larger later = larger(compared.speeds().map(SpeedDifference::interval).orElse(null));
         Larger more = larger(compared.shares().orElse(null));
-        return later != Larger.NEITHER && later == more ? SAY.fasterAndFewer(worded) : SAY.waysAlike(worded);
+        if (later == Larger.NEITHER) {
+            return SAY.waysAlike(worded);
+        }
+        return later == more ? SAY.fasterAndFewer(worded) : SAY.waysAlikeWithAll(worded);
     }
 
     /** A chance as it is written beside a test, for example '0.013', '0.24' or 'below 0.001'. */
@@ -112,6 +149,8 @@ public final class WaysWords {
             case FEW_SEEDS -> SAY.fewSeeds();
             case ONE_TRAY_A_WAY -> SAY.oneTrayAWay();
             case LOOKS_DIFFER -> SAY.looksDiffer();
+            case SOWN_APART -> SAY.sownApart();
+            case WARMTH_DIFFERED -> SAY.warmthDiffered();
             case NOT_PLANNED -> SAY.notPlanned();
         };
     }

@@ -8,6 +8,8 @@ import static warmshelf.db.generated.Tables.SHELF;
 import static warmshelf.db.generated.Tables.SHORT_CODE;
 import static warmshelf.db.generated.Tables.SITE;
 import static warmshelf.db.generated.Tables.SOWING;
+import static warmshelf.db.generated.Tables.TRIAL;
+import static warmshelf.db.generated.Tables.TRIAL_SOWING;
 
 import java.security.SecureRandom;
 import java.util.ArrayList;
@@ -22,6 +24,7 @@ import org.jooq.exception.IntegrityConstraintViolationException;
 import org.jooq.impl.DSL;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
+import warmshelf.sowing.TrialPart;
 
 /** Keeps which code means what. A code is made when it is first to be shown, and never changed or given anew. */
 final class CodeStore {
@@ -186,18 +189,23 @@ final class CodeStore {
     }
 
     private List<Subject> sowings(Condition which, UnaryOperator<String> cropNames) {
-        return sql.select(SOWING.ID, SOWING.CROP_ID, LOT.VARIETY, MEMBER.NAME)
+        return sql.select(SOWING.ID, SOWING.CROP_ID, LOT.VARIETY, MEMBER.NAME, TRIAL.NUMBER, TRIAL_SOWING.LETTER)
                 .from(SOWING)
                 .join(LOT)
                 .on(LOT.ID.eq(SOWING.LOT_ID))
                 .join(MEMBER)
                 .on(MEMBER.ID.eq(SOWING.MEMBER_ID))
+                .leftJoin(TRIAL_SOWING)
+                .on(TRIAL_SOWING.SOWING_ID.eq(SOWING.ID))
+                .leftJoin(TRIAL)
+                .on(TRIAL.ID.eq(TRIAL_SOWING.TRIAL_ID))
                 .where(which, SOWING.STAGE.notIn("planted-out", "given-up", "withdrawn"))
                 .orderBy(SOWING.ASKED_AT, SOWING.ID)
                 .fetch(row -> {
                     String crop = cropNames.apply(row.value2());
                     String title = row.value3().isEmpty() ? crop : crop + " · " + row.value3();
-                    return new Subject(Kind.SOWING, row.value1(), title, row.value4());
+                    String part = row.value5() == null ? "" : " · " + TrialPart.words(row.value5(), row.value6());
+                    return new Subject(Kind.SOWING, row.value1(), title + part, row.value4());
                 });
     }
 }

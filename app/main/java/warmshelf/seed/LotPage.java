@@ -30,6 +30,7 @@ import warmshelf.words.Units;
  * @param holds what of it sowings will use, and where the lot falls short
  * @param changeable whether the reader may change it
  * @param takeable whether the reader may take of what is offered
+ * @param triable whether the reader may declare a trial with it
  */
 public record LotPage(
         LotWords lot,
@@ -45,7 +46,8 @@ public record LotPage(
         String terms,
         List<Held> holds,
         boolean changeable,
-        boolean takeable) {
+        boolean takeable,
+        boolean triable) {
     /**
      * Seed of the lot that a sowing will use.
      *
@@ -79,7 +81,8 @@ public record LotPage(
             int season,
             Units units,
             boolean changeable,
-            boolean takeable) {
+            boolean takeable,
+            boolean triable) {
         Lot lot = balance.lot();
         Crop crop = crops.orUnlisted(lot.cropId());
         List<GerminationTest> tests = evidence.tests(lot);
@@ -97,7 +100,8 @@ public record LotPage(
                 terms(balance),
                 holds(balance),
                 changeable,
-                takeable);
+                takeable,
+                triable);
     }
 
     private static String terms(LotBalance balance) {

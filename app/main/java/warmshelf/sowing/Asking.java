@@ -16,6 +16,7 @@ import warmshelf.timeline.SeasonPart;
  * @param part for which part of that season
  * @param risk the chance of a later frost the member accepts, 0..1
  * @param underCoverOn the day the plants go out under cover; null: outdoors, by frost
+ * @param soaks whether the seed is soaked, where a trial decided that; null: as is advised
  */
 public record Asking(
         Sowing.Grower grower,
@@ -26,11 +27,26 @@ public record Asking(
         int season,
         SeasonPart part,
         double risk,
-        @Nullable LocalDate underCoverOn) {
+        @Nullable LocalDate underCoverOn,
+        @Nullable Boolean soaks) {
+
+    /** One whose seed is soaked as is advised. */
+    public Asking(
+            Sowing.Grower grower,
+            Crop crop,
+            @Nullable UUID lotId,
+            Method method,
+            boolean warm,
+            int season,
+            SeasonPart part,
+            double risk,
+            @Nullable LocalDate underCoverOn) {
+        this(grower, crop, lotId, method, warm, season, part, risk, underCoverOn, null);
+    }
 
     /** The same for another part of the season. */
     Asking in(SeasonPart other) {
-        return new Asking(grower, crop, lotId, method, warm, season, other, risk, underCoverOn);
+        return new Asking(grower, crop, lotId, method, warm, season, other, risk, underCoverOn, soaks);
     }
 
     /** What decided the dates of a sowing when it was asked for. */
@@ -44,6 +60,7 @@ public record Asking(
                 sowing.season(),
                 sowing.part(),
                 sowing.risk(),
-                sowing.underCoverOn());
+                sowing.underCoverOn(),
+                sowing.trial() == null ? null : sowing.trial().soaked());
     }
 }

@@ -2,6 +2,7 @@ package warmshelf.sowing;
 
 import static warmshelf.db.generated.Tables.QUARTER_DAY;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -60,6 +61,12 @@ public final class HistoryStore {
     /** A member's sowings of which something can still be seen or done. */
     public List<History> underWay(UUID member) {
         return histories(sowings.underWay(member));
+    }
+
+    /** Some sowings, by their ids. */
+    public Map<UUID, History> all(Collection<UUID> ids) {
+        return histories(sowings.all(ids)).stream()
+                .collect(Collectors.toMap(history -> history.sowing().id(), Function.identity()));
     }
 
     private List<History> histories(List<Sowing> found) {

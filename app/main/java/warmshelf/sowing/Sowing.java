@@ -20,6 +20,7 @@ import warmshelf.timeline.SeasonPart;
  * @param seeds how many are sown
  * @param risk the chance of a later frost the member accepts, 0..1
  * @param underCoverOn the day the plants go out under cover; null: outdoors, by the member's frost dates
+ * @param trial what it is of a side-by-side trial; null: of none
  */
 public record Sowing(
         UUID id,
@@ -41,7 +42,54 @@ public record Sowing(
         @Nullable LocalDate underCoverOn,
         SowingStage stage,
         String note,
-        int version) {
+        int version,
+        @Nullable TrialPart trial) {
+
+    /** One that is of no trial. */
+    public Sowing(
+            UUID id,
+            Grower grower,
+            int season,
+            SeasonPart part,
+            Crop crop,
+            UUID lotId,
+            String variety,
+            boolean treatedSeed,
+            int plantsWanted,
+            Method method,
+            boolean warm,
+            Container container,
+            int seeds,
+            int seedsPerCell,
+            int cells,
+            double risk,
+            @Nullable LocalDate underCoverOn,
+            SowingStage stage,
+            String note,
+            int version) {
+        this(
+                id,
+                grower,
+                season,
+                part,
+                crop,
+                lotId,
+                variety,
+                treatedSeed,
+                plantsWanted,
+                method,
+                warm,
+                container,
+                seeds,
+                seedsPerCell,
+                cells,
+                risk,
+                underCoverOn,
+                stage,
+                note,
+                version,
+                null);
+    }
 
     /** Whose sowing it is, and where their garden lies. */
     public record Grower(UUID memberId, String name, String country, String postcode) {}
@@ -97,11 +145,13 @@ public record Sowing(
                 underCoverOn,
                 stage,
                 note,
-                version);
+                version,
+                trial);
     }
 
-    /** For example 'Pepper, sweet and mild hot · Lantern Row'. */
+    /** For example 'Pepper, sweet and mild hot · Lantern Row', with ' · trial 3 way B' after it where it is of a trial. */
     public String title() {
-        return variety.isEmpty() ? crop.name() : crop.name() + " · " + variety;
+        String title = variety.isEmpty() ? crop.name() : crop.name() + " · " + variety;
+        return trial == null ? title : title + " · " + trial.words();
     }
 }

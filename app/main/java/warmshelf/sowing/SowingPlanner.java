@@ -183,7 +183,7 @@ public final class SowingPlanner {
     }
 
     /** The same asked for the first part of the season that is still in time, or the last where none is. */
-    Asking inNextPart(Asking asking, double celsius, LocalDate today) {
+    public Asking inNextPart(Asking asking, double celsius, LocalDate today) {
         return NextPart.of(
                         asking.crop(), parts(asking), part -> timeline(asking.in(part), celsius, today, Seen.nothing()))
                 .map(timeline -> asking.in(timeline.season().part()))
@@ -198,7 +198,16 @@ public final class SowingPlanner {
         TemperatureResponse response = responseTo(asking);
         return plantingOut(asking)
                 .map(out -> Timeline.plan(new TimelineQuestion(
-                        asking.crop(), response, asking.method(), out, asking.warm(), celsius, today, seen, units)));
+                        asking.crop(),
+                        response,
+                        asking.method(),
+                        out,
+                        asking.warm(),
+                        celsius,
+                        today,
+                        seen,
+                        asking.soaks(),
+                        units)));
     }
 
     /** The timeline of a sowing, re-dated from what was seen. */

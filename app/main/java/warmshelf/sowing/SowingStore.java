@@ -3,6 +3,10 @@ package warmshelf.sowing;
 import static warmshelf.db.generated.Tables.LOT;
 import static warmshelf.db.generated.Tables.MEMBER;
 import static warmshelf.db.generated.Tables.SOWING;
+import static warmshelf.db.generated.Tables.TRIAL;
+import static warmshelf.db.generated.Tables.TRIAL_BLOCK;
+import static warmshelf.db.generated.Tables.TRIAL_SOWING;
+import static warmshelf.db.generated.Tables.TRIAL_WAY;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -18,6 +22,7 @@ import org.jooq.Field;
 import org.jooq.Record;
 import org.jooq.Records;
 import org.jooq.impl.DSL;
+import org.jspecify.annotations.Nullable;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.crop.Method;
 import warmshelf.db.Audit;
@@ -200,11 +205,21 @@ public final class SowingStore {
 
     private List<Sowing> sowings(DSLContext from, Condition which) {
         return from.select(SOWING.asterisk(), LOT.VARIETY, LOT.TREATED, MEMBER.NAME, MEMBER.COUNTRY, MEMBER.POSTCODE)
+                .select(TRIAL.NUMBER, TRIAL_SOWING.TRIAL_ID, TRIAL_SOWING.BLOCK, TRIAL_SOWING.LETTER)
+                .select(TRIAL_WAY.SOAKED, TRIAL_BLOCK.SOW_ON)
                 .from(SOWING)
                 .join(LOT)
                 .on(LOT.ID.eq(SOWING.LOT_ID))
                 .join(MEMBER)
                 .on(MEMBER.ID.eq(SOWING.MEMBER_ID))
+                .leftJoin(TRIAL_SOWING)
+                .on(TRIAL_SOWING.SOWING_ID.eq(SOWING.ID))
+                .leftJoin(TRIAL)
+                .on(TRIAL.ID.eq(TRIAL_SOWING.TRIAL_ID))
+                .leftJoin(TRIAL_WAY)
+                .on(TRIAL_WAY.TRIAL_ID.eq(TRIAL_SOWING.TRIAL_ID), TRIAL_WAY.LETTER.eq(TRIAL_SOWING.LETTER))
+                .leftJoin(TRIAL_BLOCK)
+                .on(TRIAL_BLOCK.TRIAL_ID.eq(TRIAL_SOWING.TRIAL_ID), TRIAL_BLOCK.NUMBER.eq(TRIAL_SOWING.BLOCK))
                 .where(which)
                 .orderBy(SOWING.ASKED_AT.desc(), SOWING.ID)
                 .fetch(this::sowing);
@@ -235,6 +250,19 @@ public final class SowingStore {
                 found.get(SOWING.UNDER_COVER_ON),
                 SowingStage.named(found.get(SOWING.STAGE)),
                 found.get(SOWING.NOTE),
-                found.get(SOWING.VERSION));
+                found.get(SOWING.VERSION),
+                trial(found));
+    }
+
+    private static @Nullable TrialPart trial(Record found) {
+        return found.get(TRIAL_SOWING.TRIAL_ID) == null
+                ? null
+                : new TrialPart(
+                        found.get(TRIAL_SOWING.TRIAL_ID),
+                        found.get(TRIAL.NUMBER),
+                        found.get(TRIAL_SOWING.BLOCK),
+                        found.get(TRIAL_SOWING.LETTER),
+                        found.get(TRIAL_WAY.SOAKED),
+                        found.get(TRIAL_BLOCK.SOW_ON));
     }
 }

@@ -14,8 +14,14 @@ import warmshelf.words.DayWords;
 final class SoakRule {
     private SoakRule() {}
 
+    /** As was decided; else as is advised. */
+    static boolean soaks(TimelineQuestion question) {
+        Boolean decided = question.soaks();
+        return decided == null ? soaks(question.crop(), question.method()) : decided;
+    }
+
     /** Where a source speaks of soaking or nicking the seed; and before pre-sprouting, unless the seed is too fine for it. */
-    static boolean soaks(Crop crop, Method method) {
+    private static boolean soaks(Crop crop, Method method) {
         if (crop.raisedFrom() == RaisedFrom.SLIPS) {
             return false;
         }

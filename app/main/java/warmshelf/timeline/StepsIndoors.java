@@ -37,7 +37,7 @@ record StepsIndoors(
         if (seen.chilled() != null || cold.isPresent() && chillsFirst) {
             addChill(steps, sowing, cold.orElse(NO_COLD));
         }
-        if (SoakRule.soaks(question.crop(), question.method()) || seen.soaked() != null) {
+        if (SoakRule.soaks(question) || seen.soaked() != null) {
             steps.add(Step.SOAK, soak(sowing), SoakRule.why(question, sowing.ideal()), seen.soaked());
         }
         steps.add(Step.SOW, sowing, usualSowing.why(), seen.sown());

@@ -1,6 +1,7 @@
 package warmshelf.timeline;
 
 import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
 import warmshelf.crop.Crop;
 import warmshelf.crop.Method;
 import warmshelf.crop.TemperatureResponse;
@@ -11,6 +12,7 @@ import warmshelf.words.Units;
  *
  * @param warm whether it lies on a mat
  * @param matC the temperature it lies at, in degrees Celsius: the mat's set-point, or the room where it is not warm
+ * @param soaks whether the seed is soaked, where that was decided; null: as is advised
  * @param units in which the reasons and notes are written
  */
 public record TimelineQuestion(
@@ -22,4 +24,20 @@ public record TimelineQuestion(
         double matC,
         LocalDate today,
         Seen seen,
-        Units units) {}
+        @Nullable Boolean soaks,
+        Units units) {
+
+    /** One whose seed is soaked as is advised. */
+    public TimelineQuestion(
+            Crop crop,
+            TemperatureResponse response,
+            Method method,
+            PlantingOut plantingOut,
+            boolean warm,
+            double matC,
+            LocalDate today,
+            Seen seen,
+            Units units) {
+        this(crop, response, method, plantingOut, warm, matC, today, seen, null, units);
+    }
+}

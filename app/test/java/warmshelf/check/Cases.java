@@ -20,6 +20,7 @@ import warmshelf.sowing.History;
 import warmshelf.sowing.Progress;
 import warmshelf.sowing.Sowing;
 import warmshelf.sowing.SowingPlanner;
+import warmshelf.sowing.TrialPart;
 import warmshelf.testing.Crops;
 import warmshelf.timeline.SeasonPart;
 
@@ -39,6 +40,7 @@ final class Cases {
     private final List<Entry> entries = new ArrayList<>();
     private final List<Stay> stays = new ArrayList<>();
     private UUID id = new UUID(3, 3);
+    private @Nullable TrialPart trial;
 
     private Cases(Crop crop, Method method, boolean warm) {
         this.crop = crop;
@@ -64,6 +66,12 @@ final class Cases {
 
     Cases id(UUID other) {
         id = other;
+        return this;
+    }
+
+    /** Way B of a trial. */
+    Cases inTrial(boolean soaked) {
+        trial = new TrialPart(new UUID(8, 8), 3, 1, "B", soaked, SOWN);
         return this;
     }
 
@@ -135,7 +143,8 @@ final class Cases {
                 null,
                 Progress.of(method, SEEDS, entries).stage(),
                 "",
-                1);
+                1,
+                trial);
     }
 
     History history() {

@@ -30,6 +30,50 @@ class ChecksDueTest {
     }
 
     @Test
+    void all_ways_of_a_trial_are_looked_at_from_the_day_after_sowing() {
+        Cases bag = Cases.bag().inTrial(false).onMat(SOWN, END).sown();
+        Cases cells = Cases.cells().inTrial(false).onMat(SOWN, END).sown();
+
+        for (int day = 0; day < 10; day++) {
+            assertThat(bag.due(SOWN.plusDays(day))).hasSameSizeAs(cells.due(SOWN.plusDays(day)));
+        }
+        assertThat(bag.kinds(SOWN.plusDays(1))).containsExactly(CheckKind.BAG_LOOK);
+        assertThat(bag.sowing().title()).endsWith(" · Lantern Row · trial 3 way B");
+    }
+
+    @Test
+    void the_seed_of_a_trial_is_soaked_or_not_as_its_way_says() {
+        LocalDate evening = SOWN.minusDays(1);
+
+        assertThat(Cases.bag().inTrial(false).onMat(SOWN, END).due(evening)).isEmpty();
+        assertThat(Cases.ofCrop(Crops.KALE).onMat(SOWN, END).due(evening)).isEmpty();
+        assertThat(Cases.ofCrop(Crops.KALE).inTrial(true).onMat(SOWN, END).kinds(evening))
+                .containsExactly(CheckKind.SOAK);
+    }
+
+    @Test
+    void a_tray_of_a_trial_is_counted_on_under_the_light_until_nearly_all_should_show() {
+        Cases tray = Cases.cells()
+                .inTrial(false)
+                .onMat(SOWN, SOWN.plusDays(9))
+                .underLight(SOWN.plusDays(9), END)
+                .sown()
+                .looked(SOWN.plusDays(8), 5)
+                .entered(SOWN.plusDays(9), EntryStep.UNDER_LIGHT);
+
+        assertThat(tray.kinds(SOWN.plusDays(10))).containsExactly(CheckKind.CELLS_LOOK, CheckKind.LIGHT_LOOK);
+        assertThat(tray.kinds(SOWN.plusDays(20))).doesNotContain(CheckKind.CELLS_LOOK);
+    }
+
+    @Test
+    void a_way_without_a_mat_is_sown_on_the_day_of_its_trial() {
+        Cases room = Cases.atRoomTemperature(Crops.PEPPER).inTrial(false);
+
+        assertThat(room.due(SOWN.minusDays(1))).isEmpty();
+        assertThat(room.kinds(SOWN)).containsExactly(CheckKind.SOW);
+    }
+
+    @Test
     void cells_are_looked_at_every_day_from_the_day_after_sowing() {
         Cases cells = Cases.cells().onMat(SOWN, END).sown();
 

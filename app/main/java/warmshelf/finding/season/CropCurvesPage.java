@@ -57,7 +57,7 @@ record CropCurvesPage(
         List<CurveChart.Named> named = new ArrayList<>();
         for (int i = 0; i < groups.size(); i++) {
             lines.add(line(i, groups.get(i), drawn.get(i)));
-            named.add(new CurveChart.Named(groups.get(i).name(), drawn.get(i)));
+            named.add(CurveChart.Named.numbered(i, groups.get(i).name(), drawn.get(i)));
         }
         return new CropCurvesPage(
                 year,

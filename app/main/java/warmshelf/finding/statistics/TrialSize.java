@@ -37,6 +37,18 @@ public final class TrialSize {
     }
 
     /**
+     * How many seeds of each way must be seen to sprout to show a ratio of days, by the same reckoning turned round: 2 (z + z')² sd² /
+     * ln² ratio.
+     *
+     * @param ratio of days, not 1
+     * @param logSpread the standard deviation of the logarithm of the days between seeds of one sowing
+     */
+    public static int sproutsForRatioOfDays(double ratio, double logSpread) {
+        double effect = Math.log(ratio) / logSpread;
+        return (int) Math.ceil(2 * BOTH * BOTH / (effect * effect));
+    }
+
+    /**
      * Seeds of each way for two shares to be told apart, by the difference of their arcsines (Cohen 1988, Statistical Power Analysis,
      * chapter 6).
      */

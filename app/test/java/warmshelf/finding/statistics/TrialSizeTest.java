@@ -52,6 +52,19 @@ class TrialSizeTest {
         assertThat((double) shown / trials).isBetween(0.65, 0.86);
     }
 
+    /** Cohen 1988, table 2.3.5 for 80 % at two-sided 5 %, from memory: half a standard deviation needs 64 of each by t, 63 by z. */
+    @Test
+    void half_a_standard_deviation_needs_63_of_each() {
+        assertThat(TrialSize.sproutsForRatioOfDays(Math.exp(0.5 * 0.3), 0.3)).isEqualTo(63);
+    }
+
+    @Test
+    void as_many_as_are_needed_do_show_the_ratio() {
+        int sprouts = TrialSize.sproutsForRatioOfDays(1.2, 0.22);
+        assertThat(TrialSize.ratioOfDaysShown(sprouts, 0.22)).isLessThanOrEqualTo(1.2);
+        assertThat(TrialSize.ratioOfDaysShown(sprouts - 1, 0.22)).isGreaterThan(1.2);
+    }
+
     /** Cohen 1988, table 6.3.5 for 80 % at two-sided 5 %, from memory: an effect of 0.50 needs 63 of each. */
     @Test
     void cohens_medium_effect_needs_63_of_each() {
