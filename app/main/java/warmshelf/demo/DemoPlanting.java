@@ -2,11 +2,13 @@ package warmshelf.demo;
 
 import java.time.LocalDate;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.SpaceRequest;
 import warmshelf.crop.Crop;
 import warmshelf.sowing.Asking;
 import warmshelf.sowing.Sowing;
 import warmshelf.sowing.SowingPlanner;
+import warmshelf.sowing.SowingStage;
 import warmshelf.timeline.SeasonPart;
 import warmshelf.timeline.Seen;
 import warmshelf.timeline.Timeline;
@@ -35,7 +37,12 @@ final class DemoPlanting {
                 season,
                 SeasonPart.SPRING,
                 crop.hardiness().usualRisk(),
-                null);
+                coldFrame(row, crop));
+    }
+
+    /** What wants weeks of cold first comes too late for spring by then: it goes into a cold frame; null: outdoors. */
+    private @Nullable LocalDate coldFrame(DemoSowing row, Crop crop) {
+        return row.furthest() == SowingStage.CHILLED ? start(row).plusWeeks(crop.weeksIndoorsMax()) : null;
     }
 
     LocalDate start(DemoSowing row) {

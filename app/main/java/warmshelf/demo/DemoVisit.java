@@ -42,12 +42,14 @@ final class DemoVisit {
         this.season = season;
     }
 
-    /** Soaks or sows, where that is due and meant to have happened by today. */
+    /** Chills, soaks or sows, where that is due and meant to have happened by today. */
     void start(Round.Item item, DemoPlant plant, LocalDate day) {
         UUID grower = plant.sowing().grower().memberId();
         for (Check check : item.checks()) {
             boolean soaks = check.kind() == CheckKind.SOAK && !plant.sowing().treatedSeed();
-            if ((soaks && mayBecome(plant, SowingStage.SOAKED))
+            boolean chills = check.kind() == CheckKind.CHILL;
+            if ((chills && mayBecome(plant, SowingStage.CHILLED))
+                    || (soaks && mayBecome(plant, SowingStage.SOAKED))
                     || (check.kind() == CheckKind.SOW && mayBecome(plant, SowingStage.SOWN))) {
                 tick(plant, new DemoTick(check.kind().step(), day), grower);
             }
