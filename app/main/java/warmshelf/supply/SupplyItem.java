@@ -12,7 +12,7 @@ public enum SupplyItem {
                     + " differ by a quarter between makers: fill one of your own with water and measure."),
     COVERING(
             "covering",
-            "Perlite or vermiculite, to cover seed",
+            "Vermiculite or perlite, to cover seed",
             true,
             "The crop's own sowing depth over the cells used, 6 mm at the most (common practice; deeper seed lies in its compost), and a dusting of 2 mm for"
                     + " seed that needs light (our assumption)."),
@@ -52,8 +52,8 @@ public enum SupplyItem {
             "peroxide",
             "Household hydrogen peroxide (3 %), if you like",
             true,
-            "Optional: about 25 ml with as much water for each soak of those who want it (common practice; the evidence is"
-                    + " thin). Plain water does as well. Never for treated seed.");
+            "Optional: about 5 ml to 45 ml of water for each soak of those who want it, as the how-to mixes it (our"
+                    + " assumption; the evidence is thin). Plain water does as well. Never for treated seed.");
 
     private final String word;
     private final String words;

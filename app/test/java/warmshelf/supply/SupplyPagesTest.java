@@ -43,7 +43,7 @@ class SupplyPagesTest {
 
         assertThat(list)
                 .contains("Seed compost")
-                .contains("Perlite or vermiculite, to cover seed")
+                .contains("Vermiculite or perlite, to cover seed")
                 .contains("Pots of 9 cm (3.5 in)")
                 .contains("Compost can carry Legionella")
                 .contains("People over 50, smokers and the ill are most at risk")
