@@ -1,5 +1,7 @@
 package warmshelf.allocation;
 
+import java.util.Comparator;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -20,6 +22,13 @@ public record RackHolds(Map<UUID, RackHold> byRack, Map<UUID, UUID> rackOf, Set<
         byRack = Map.copyOf(byRack);
         rackOf = Map.copyOf(rackOf);
         quarantine = Set.copyOf(quarantine);
+    }
+
+    /** The racks that are held, by name. */
+    public List<RackHold> inOrder() {
+        return byRack.values().stream()
+                .sorted(Comparator.comparing(RackHold::rack))
+                .toList();
     }
 
     /** The hold of the rack that a place is on. */

@@ -10,6 +10,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import warmshelf.allocation.FirstFit;
+import warmshelf.allocation.RackHold;
 import warmshelf.allocation.Slot;
 import warmshelf.allocation.SpaceAnswer;
 import warmshelf.allocation.SpaceCalendar;
@@ -147,6 +148,7 @@ public final class RequestPages implements Pages {
                 firstFit.answer(wish) instanceof SpaceAnswer.None none
                         ? none.reason().words(visitor.units())
                         : "",
+                request.isWaiting() ? wishes.held() : List.of(),
                 form,
                 refusal,
                 MatPlaceChoices.of(board.mats(), visitor.units()),
@@ -160,6 +162,7 @@ public final class RequestPages implements Pages {
      *
      * @param offers where it could lie, best first; none once it is decided on
      * @param noSpace why it finds no space, or empty
+     * @param held the racks that are held while somebody chooses
      * @param refusal the form that refuses it
      * @param places all places on mats, to choose another one
      */
@@ -169,6 +172,7 @@ public final class RequestPages implements Pages {
             SpaceRequest request,
             List<SpaceOffer> offers,
             String noSpace,
+            List<RackHold> held,
             FormReader form,
             FormReader refusal,
             List<Choice> places,

@@ -1,7 +1,9 @@
 package warmshelf.placing;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.function.DoubleToIntFunction;
+import warmshelf.allocation.RackHold;
 import warmshelf.allocation.SpaceCalendar;
 import warmshelf.allocation.SpaceRequest;
 import warmshelf.allocation.SpaceStore;
@@ -37,6 +39,11 @@ final class RequestWishes {
     /** Days on the mat at each set-point. */
     DoubleToIntFunction daysAt(History history, SpaceRequest request, LocalDate today) {
         return planner.daysAt(Asking.of(history.sowing()), today, request.days());
+    }
+
+    /** The racks that are held. */
+    List<RackHold> held() {
+        return space.holds().inOrder();
     }
 
     SpaceCalendar board(LocalDate today) {

@@ -102,9 +102,7 @@ final class PlanQuestionStore {
 
     /** The racks that are held: what lies there stays, and what a plan puts there comes beside it. */
     List<RackHold> held() {
-        return RackHoldStore.read(sql).byRack().values().stream()
-                .sorted(Comparator.comparing(RackHold::rack))
-                .toList();
+        return RackHoldStore.read(sql).inOrder();
     }
 
     private static List<Stay> movable(List<Stay> stays, Set<UUID> freed, LocalDate today) {

@@ -90,6 +90,14 @@ class HeldRackPagesTest {
     }
 
     @Test
+    void whoever_places_another_request_is_told() {
+        String another = cellar.ask(Cellar.peppers());
+
+        assertThat(cellar.coordinator().get("/requests/" + another).text())
+                .contains("Rack North rack is held since Mon 1 Mar", "better another until it is cleared");
+    }
+
+    @Test
     void looking_and_saving_both_say_that_it_may_not_go_to_another_rack() {
         String stay = stay();
         String page = cellar.coordinator().get("/stays/" + stay).body();
