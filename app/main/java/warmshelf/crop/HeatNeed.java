@@ -18,12 +18,39 @@ public enum HeatNeed {
 
     private static final double GOOD_SHARE = 0.9;
 
+    /**
+     * Where a mat stands for crops of the cool season, in whole degrees Celsius: 65 to 75 °F, at which Iowa State University
+     * Extension (2017, Seed Germination Guide) has cabbage, kale, onion and parsley come up.
+     */
+    private static final int COOL_MAT_LOW_C = 18;
+
+    private static final int COOL_MAT_HIGH_C = 23;
+
     public static HeatNeed of(Crop crop, TemperatureResponse response) {
         if (isKeptOffMats(crop)) {
             return NO_MAT;
         }
         boolean cool = !crop.hardiness().frostKills() || crop.treatment().has(SeedTrait.Kind.COMES_UP_AT);
-        return cool && isWarmEnough(response) ? ROOM_IS_ENOUGH : MAT;
+        return cool && isGood(response, ROOM_C) ? ROOM_IS_ENOUGH : MAT;
+    }
+
+    /**
+     * The temperatures at which a crop's seed is laid on a mat: where it comes up best, but crops of the cool season no warmer than
+     * they need.
+     */
+    public static CelsiusRange onMat(Crop crop, TemperatureResponse response) {
+        if (of(crop, response) != ROOM_IS_ENOUGH) {
+            return response.comfortable();
+        }
+        int low = ROOM_C;
+        int high = ROOM_C;
+        while (low > COOL_MAT_LOW_C && isGood(response, low - 1)) {
+            low--;
+        }
+        while (high < COOL_MAT_HIGH_C && isGood(response, high + 1)) {
+            high++;
+        }
+        return new CelsiusRange(low, high);
     }
 
     /** Whether its seed bears no mat. */
@@ -32,15 +59,15 @@ public enum HeatNeed {
         return treatment.has(SeedTrait.Kind.SLEEPS_ABOVE) || treatment.has(SeedTrait.Kind.FEWER_ABOVE);
     }
 
-    private static boolean isWarmEnough(TemperatureResponse response) {
-        Optional<Emergence> room = response.at(ROOM_C);
+    private static boolean isGood(TemperatureResponse response, double celsius) {
+        Optional<Emergence> there = response.at(celsius);
         Optional<Emergence> best = response.at(response.bestC());
-        if (room.isEmpty() || best.isEmpty()) {
+        if (there.isEmpty() || best.isEmpty()) {
             return false;
         }
-        boolean soon = room.get().days() - best.get().days() <= FEW_DAYS;
-        double here = room.get().normalShare().orElse(1);
-        double there = best.get().normalShare().orElse(here);
-        return soon && here >= GOOD_SHARE * there;
+        boolean soon = there.get().days() - best.get().days() <= FEW_DAYS;
+        double share = there.get().normalShare().orElse(1);
+        double bestShare = best.get().normalShare().orElse(share);
+        return soon && share >= GOOD_SHARE * bestShare;
     }
 }

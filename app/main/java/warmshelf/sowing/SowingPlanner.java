@@ -82,7 +82,7 @@ public final class SowingPlanner {
         if (!crops.lists(crop)) {
             return new Band(USUAL_MAT_C, USUAL_MAT_C);
         }
-        return Band.within(crops.responseOf(crop).comfortable());
+        return Band.within(HeatNeed.onMat(crop, crops.responseOf(crop)));
     }
 
     /** What to do with a crop that nobody can sow; empty where it is raised from seed. */

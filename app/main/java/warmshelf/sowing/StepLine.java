@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.crop.CropHazard;
+import warmshelf.crop.HeatNeed;
 import warmshelf.timeline.Advisor;
 import warmshelf.timeline.Caution;
 import warmshelf.timeline.StepAdvice;
@@ -36,7 +37,11 @@ public record StepLine(TimelineStep step, StepAdvice advice, List<Open> open, Li
     static List<StepLine> of(
             Timeline timeline, Asking asking, Set<CropHazard> hazards, CropCatalogue crops, Units units) {
         Advisor advisor = new Advisor(
-                asking.crop(), asking.method(), crops.responseOf(asking.crop()).comfortable(), hazards, units);
+                asking.crop(),
+                asking.method(),
+                HeatNeed.onMat(asking.crop(), crops.responseOf(asking.crop())),
+                hazards,
+                units);
         Set<Caution> said = EnumSet.noneOf(Caution.class);
         List<StepLine> lines = new ArrayList<>();
         for (TimelineStep step : timeline.steps()) {

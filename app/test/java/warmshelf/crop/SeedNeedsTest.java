@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Light, heat and the bag: what a crop's seed needs and does not bear until it is up. */
 class SeedNeedsTest {
@@ -74,6 +75,41 @@ class SeedNeedsTest {
         Crop crop = CROPS.get(id);
 
         assertThat(HeatNeed.of(crop, CROPS.responseOf(crop))).isEqualTo(need);
+    }
+
+    /** Iowa State Univ. Extension 2017 has them come up at 65 to 70 °F (cabbage, kale) and 70 to 75 °F (onion, parsley): none at 75 and more. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "cabbage",
+                "broccoli",
+                "cauliflower",
+                "kale",
+                "kohlrabi",
+                "onion",
+                "leek",
+                "celery",
+                "parsley",
+                "endive",
+                "beet",
+                "chard",
+                "pansy",
+                "stock"
+            })
+    void crops_of_the_cool_season_are_sent_to_no_mat_of_75_degrees_fahrenheit(String id) {
+        CelsiusRange mat = HeatNeed.onMat(CROPS.get(id), CROPS.responseOf(CROPS.get(id)));
+
+        assertThat(mat.contains(HeatNeed.ROOM_C)).isTrue();
+        assertThat(mat.high() * 1.8 + 32).isLessThan(75);
+        assertThat(mat.low() * 1.8 + 32).isGreaterThan(64);
+    }
+
+    @Test
+    void crops_of_the_warm_season_are_sent_where_they_come_up_best() {
+        for (String id : List.of("tomato", "pepper", "cucumber", "basil", "petunia")) {
+            assertThat(HeatNeed.onMat(CROPS.get(id), CROPS.responseOf(CROPS.get(id))))
+                    .isEqualTo(CROPS.responseOf(CROPS.get(id)).comfortable());
+        }
     }
 
     /** Seeds to the ounce: begonia about a million, petunia 250,000 to 300,000, tomato 8,000 to 12,000 (Neil Sperry). */
