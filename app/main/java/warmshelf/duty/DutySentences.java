@@ -2,6 +2,7 @@ package warmshelf.duty;
 
 import java.time.LocalDate;
 import java.time.LocalTime;
+import org.jspecify.annotations.Nullable;
 import warmshelf.words.Sentences;
 
 /** What this room tells people, sentence by sentence; the words stand in the room's file. */
@@ -116,11 +117,11 @@ interface DutySentences {
 
     String leftAsTheyAreAndMore(String days);
 
-    String youStandIn(String site, String onDuty, LocalTime hour);
+    String youStandIn(String site, String onDuty, @Nullable LocalTime hour);
 
-    String youStandInForNobody(String site, LocalTime hour);
+    String youStandInForNobody(String site, @Nullable LocalTime hour);
 
-    String roundLate(String site, LocalTime hour, long open, String people);
+    String roundLate(String site, @Nullable LocalTime hour, long open, String people);
 
     String nobodyDown();
 

@@ -1,6 +1,7 @@
 package warmshelf.reminder;
 
 import java.time.LocalTime;
+import org.jspecify.annotations.Nullable;
 import warmshelf.words.Sentences;
 
 /** What this room tells people, sentence by sentence; the words stand in the room's file. */
@@ -53,7 +54,7 @@ interface ReminderSentences {
 
     String youStandIn(String site);
 
-    String roundNotDone(LocalTime hour);
+    String roundNotDone(@Nullable LocalTime hour);
 
     String helloTomorrow(String name, String day);
 
