@@ -135,9 +135,9 @@ final class Rooms {
         pages.addAll(SeedRoom.pages(
                 stores.lots(), stores.balances(), offers, stores.use(), crops, ownCrops.varieties(), photos, harvests));
         pages.add(new PacketPhotoPages(photos, stores.lots()));
-        pages.add(new SetPointPages(database, stores.stays()));
+        pages.add(new SetPointPages(database, stores.matDays()));
         PlanRoom plans = new PlanRoom(stores);
-        pages.addAll(SowingRoom.pages(stores, plans.ownSowings(), harvests));
+        pages.addAll(SowingRoom.pages(stores, photos, plans.ownSowings(), harvests));
         pages.add(new GuidePages(crops));
         pages.add(new CropPages(crops, stores.emergence(), stores.sowings()));
         pages.add(new OwnCropPages(crops, ownCrops));
@@ -161,7 +161,7 @@ final class Rooms {
                 duty.today(),
                 new SeedNews(stores),
                 new HarvestNews(harvests));
-        pages.addAll(CheckRoom.pages(stores, rounds, today, clock));
+        pages.addAll(CheckRoom.pages(stores, rounds, photos, today, clock));
         pages.addAll(duty.pages());
         LeavingRoom leaving = new LeavingRoom(database, audit, members, stores, duty.duties());
         pages.addAll(leaving.pages());

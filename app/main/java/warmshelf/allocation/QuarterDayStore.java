@@ -7,8 +7,11 @@ import java.time.LocalDate;
 import java.util.Map;
 import java.util.Objects;
 import java.util.UUID;
+import java.util.function.Supplier;
 import org.jooq.DSLContext;
+import org.jooq.exception.DataAccessException;
 import org.jspecify.annotations.Nullable;
+import warmshelf.decision.Declined;
 
 /** The rows by which the database judges: one for each quarter and day that is taken, tied to the set-point of its mat on that day. */
 public final class QuarterDayStore {
@@ -95,5 +98,17 @@ public final class QuarterDayStore {
                 last.value1(),
                 new WarmDays(stay.from(), days.getValues(QUARTER_DAY.CELSIUS)),
                 new Band(last.value3(), last.value4()));
+    }
+
+    /** Turns the database's refusal, which only a race can still cause, into a no. */
+    static <T> T judged(Supplier<T> write) {
+        try {
+            return write.get();
+        } catch (DataAccessException refused) {
+            if (refused.sqlState().startsWith("23")) {
+                throw Declined.overtaken(new SpaceRefusal.TakenMeanwhile());
+            }
+            throw refused;
+        }
     }
 }

@@ -1,7 +1,6 @@
 package warmshelf.allocation;
 
 import static warmshelf.db.generated.Tables.FREED_SPACE;
-import static warmshelf.db.generated.Tables.MAT;
 import static warmshelf.db.generated.Tables.MAT_DAY;
 import static warmshelf.db.generated.Tables.PLACE;
 import static warmshelf.db.generated.Tables.QUARTER_DAY;
@@ -13,7 +12,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.jooq.DSLContext;
-import org.jooq.exception.DataAccessException;
 import org.jspecify.annotations.Nullable;
 import warmshelf.db.Audit;
 import warmshelf.decision.Declined;
@@ -38,7 +36,7 @@ public final class StayStore {
      * @throws Declined when a quarter is taken, the mat is out of service, or the temperature does not suit
      */
     public UUID layOnMat(DSLContext tx, UUID sowingId, PlaceAndDays spot, double celsius, Band band, UUID by) {
-        lock(tx, matOf(tx, spot.placeId()));
+        MatDayStore.lock(tx, matOf(tx, spot.placeId()));
         return layOnMat(tx, sowingId, spot, clashes.warm(tx, spot, band, celsius, null), band, by);
     }
 
@@ -50,9 +48,9 @@ public final class StayStore {
      */
     public UUID layOnMat(DSLContext tx, UUID sowingId, PlaceAndDays spot, WarmDays warm, Band band, UUID by) {
         UUID mat = matOf(tx, spot.placeId());
-        lock(tx, mat);
+        MatDayStore.lock(tx, mat);
         refuseObstacles(tx, spot, warm, band, RequestStore.needsLight(tx, sowingId), null);
-        return judged(() -> lay(tx, sowingId, spot, new WarmthNeed(mat, warm, band), by));
+        return QuarterDayStore.judged(() -> lay(tx, sowingId, spot, new WarmthNeed(mat, warm, band), by));
     }
 
     /**
@@ -63,7 +61,7 @@ public final class StayStore {
      */
     public UUID layAsSet(DSLContext tx, UUID sowingId, PlaceAndDays spot, Band band, UUID by) {
         UUID mat = matOf(tx, spot.placeId());
-        lock(tx, mat);
+        MatDayStore.lock(tx, mat);
         Map<LocalDate, Double> setPoints = tx.select(MAT_DAY.ON_DAY, MAT_DAY.CELSIUS)
                 .from(MAT_DAY)
                 .where(MAT_DAY.MAT_ID.eq(mat), MAT_DAY.ON_DAY.ge(spot.from()), MAT_DAY.ON_DAY.lt(spot.to()))
@@ -87,7 +85,7 @@ public final class StayStore {
             throw Declined.overtaken(new SpaceRefusal.NotUnderLight());
         }
         refuseObstacles(tx, spot, null, null, false, null);
-        return judged(() -> lay(tx, sowingId, spot, null, by));
+        return QuarterDayStore.judged(() -> lay(tx, sowingId, spot, null, by));
     }
 
     /** Ends a stay: from the day given its quarters are free. A stay that has not begun lasts no day at all. */
@@ -164,7 +162,7 @@ public final class StayStore {
                 warmth == null ? null : warmth.band(),
                 false,
                 stay.id());
-        judged(() -> {
+        QuarterDayStore.judged(() -> {
             QuarterDayStore.insert(tx, stay.id(), more, warmth);
             return tx.update(STAY)
                     .set(STAY.TO_DAY, to)
@@ -177,7 +175,7 @@ public final class StayStore {
 
     private WarmthNeed warmthFor(DSLContext tx, Stay stay, PlaceAndDays more) {
         WarmthNeed now = QuarterDayStore.warmthOf(tx, stay);
-        lock(tx, now.matId());
+        MatDayStore.lock(tx, now.matId());
         return new WarmthNeed(
                 now.matId(), clashes.warm(tx, more, now.band(), now.days().last(), stay.id()), now.band());
     }
@@ -193,7 +191,7 @@ public final class StayStore {
                 || !clashes.obstacles(tx, before, null, null, false, stay.id()).isEmpty()) {
             return false;
         }
-        judged(() -> {
+        QuarterDayStore.judged(() -> {
             QuarterDayStore.insert(tx, stay.id(), before, null);
             return tx.update(STAY)
                     .set(STAY.FROM_DAY, from)
@@ -241,7 +239,7 @@ public final class StayStore {
         WarmthNeed warmth = warmthAt(tx, stay, spot, warm);
         refuseObstacles(tx, spot, warm, warmth == null ? null : warmth.band(), needsLightAt(tx, stay, spot), stay.id());
         tx.deleteFrom(QUARTER_DAY).where(QUARTER_DAY.STAY_ID.eq(stay.id())).execute();
-        return judged(() -> {
+        return QuarterDayStore.judged(() -> {
             tx.update(STAY)
                     .set(STAY.PLACE_ID, spot.placeId())
                     .set(STAY.FIRST_QUARTER, spot.slot().firstQuarter())
@@ -266,7 +264,7 @@ public final class StayStore {
         WarmthNeed warmth = warmthAt(tx, stay, spot, warm);
         refuseObstacles(tx, spot, warm, warmth == null ? null : warmth.band(), needsLightAt(tx, stay, spot), stay.id());
         end(tx, stay, spot.from(), by);
-        return judged(() -> lay(tx, stay.sowingId(), spot, warmth, by));
+        return QuarterDayStore.judged(() -> lay(tx, stay.sowingId(), spot, warmth, by));
     }
 
     /** How warm a stay would lie somewhere else: as the mat is set, else as is asked; null under a light. */
@@ -335,50 +333,6 @@ public final class StayStore {
         return mat;
     }
 
-    /**
-     * Changes a mat's set-point on days; what lies there must bear it. Where nothing lies, it binds nobody.
-     *
-     * @param afterLast the day after the last day
-     * @throws Declined when the thermostat cannot hold it or something on the mat cannot bear it
-     */
-    public void setPoint(DSLContext tx, UUID mat, LocalDate first, LocalDate afterLast, double celsius, UUID by) {
-        turn(tx, mat, first, afterLast, celsius, false, by);
-    }
-
-    /**
-     * Turns a mat by hand: the same, and what is laid there later follows it.
-     *
-     * @param afterLast the day after the last day
-     * @throws Declined when the thermostat cannot hold it or something on the mat cannot bear it
-     */
-    public void turnByHand(DSLContext tx, UUID mat, LocalDate first, LocalDate afterLast, double celsius, UUID by) {
-        turn(tx, mat, first, afterLast, celsius, true, by);
-    }
-
-    private void turn(
-            DSLContext tx, UUID mat, LocalDate first, LocalDate afterLast, double celsius, boolean byHand, UUID by) {
-        lock(tx, mat);
-        clashes.cannotBear(tx, mat, first, afterLast, celsius).ifPresent(reason -> {
-            throw Declined.overtaken(reason);
-        });
-        judged(() -> {
-            first.datesUntil(afterLast).forEach(day -> QuarterDayStore.putSetPoint(tx, mat, day, celsius, byHand));
-            return mat;
-        });
-        audit.write(
-                tx,
-                by,
-                "set mat temperature",
-                "mat",
-                mat,
-                "%s C from %s to before %s".formatted(WarmDays.written(celsius), first, afterLast));
-    }
-
-    /** Two people who place on one mat at once take turns, so that the second gets the true sentence. */
-    public static void lock(DSLContext tx, UUID mat) {
-        tx.select(MAT.ID).from(MAT).where(MAT.ID.eq(mat)).forUpdate().fetch();
-    }
-
     private UUID lay(DSLContext tx, UUID sowingId, PlaceAndDays spot, @Nullable WarmthNeed warmth, UUID by) {
         UUID stay = insertStay(tx, sowingId, spot, by);
         QuarterDayStore.insert(tx, stay, spot, warmth);
@@ -412,17 +366,5 @@ public final class StayStore {
                 stay,
                 "place %s, %s, %s to before %s"
                         .formatted(spot.placeId(), spot.slot().words(), spot.from(), spot.to()));
-    }
-
-    /** Turns the database's refusal, which only a race can still cause, into a no. */
-    private static <T> T judged(java.util.function.Supplier<T> write) {
-        try {
-            return write.get();
-        } catch (DataAccessException refused) {
-            if (refused.sqlState().startsWith("23")) {
-                throw Declined.overtaken(new SpaceRefusal.TakenMeanwhile());
-            }
-            throw refused;
-        }
     }
 }

@@ -18,14 +18,15 @@ import warmshelf.web.Pages;
 public final class CheckRoom {
     private CheckRoom() {}
 
-    public static List<Pages> pages(SowingStores stores, RoundStore rounds, Aside aside, Clock clock) {
+    public static List<Pages> pages(
+            SowingStores stores, RoundStore rounds, PhotoStore photos, Aside aside, Clock clock) {
         RoundReader reader = reader(stores);
         TickStore ticks = new TickStore(
                 stores.database(), stores.audit(), stores.sowings(), stores.entries(), stores.stays(), stores.lots());
         ReadingStore readings = new ReadingStore(stores.database(), stores.audit());
         LightUntil lightUntil = new LightUntil(reader, stores.space());
         return List.of(
-                new TodayPages(rounds, stores.space(), new PhotoStore(stores.database(), stores.audit()), aside, clock),
+                new TodayPages(rounds, stores.space(), photos, aside, clock),
                 new ProblemPages(stores.histories(), stores.problems()),
                 new HeldRackPages(new RackHoldStore(stores.database(), stores.audit())),
                 new TickPages(stores.histories(), lightUntil, ticks, stores.space(), clock),

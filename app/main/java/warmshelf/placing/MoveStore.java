@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jooq.DSLContext;
 import org.jspecify.annotations.Nullable;
+import warmshelf.allocation.MatDayStore;
 import warmshelf.allocation.Obstacle;
 import warmshelf.allocation.PlaceAndDays;
 import warmshelf.allocation.QuarterDayStore;
@@ -83,7 +84,7 @@ public final class MoveStore {
                     .flatMap(Optional::stream)
                     .distinct()
                     .sorted()
-                    .forEach(mat -> StayStore.lock(tx, mat));
+                    .forEach(mat -> MatDayStore.lock(tx, mat));
             changes.forEach(change -> move(tx, change.seen(), change.spot(), change.warm(), today, by));
             return changes.size();
         }));
@@ -215,7 +216,7 @@ public final class MoveStore {
                 .flatMap(Optional::stream)
                 .distinct()
                 .sorted()
-                .forEach(mat -> StayStore.lock(tx, mat));
+                .forEach(mat -> MatDayStore.lock(tx, mat));
         tx.select(STAY.ID).from(STAY).where(STAY.ID.eq(seen.id())).forUpdate().fetch();
         return StayBookStore.find(tx, seen.id())
                 .filter(now -> now.version() == seen.version())

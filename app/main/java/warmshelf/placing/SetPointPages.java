@@ -9,7 +9,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
-import warmshelf.allocation.StayStore;
+import warmshelf.allocation.MatDayStore;
 import warmshelf.db.Database;
 import warmshelf.decision.Decision;
 import warmshelf.web.Decisions;
@@ -31,8 +31,8 @@ public final class SetPointPages implements Pages {
 
     private final SetPointStore setPoints;
 
-    public SetPointPages(Database database, StayStore stays) {
-        this.setPoints = new SetPointStore(database, stays);
+    public SetPointPages(Database database, MatDayStore matDays) {
+        this.setPoints = new SetPointStore(database, matDays);
     }
 
     @Override

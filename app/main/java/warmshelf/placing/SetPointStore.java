@@ -19,18 +19,18 @@ import org.jooq.DSLContext;
 import org.jooq.Records;
 import warmshelf.allocation.Band;
 import warmshelf.allocation.ClashStore;
-import warmshelf.allocation.StayStore;
+import warmshelf.allocation.MatDayStore;
 import warmshelf.db.Database;
 import warmshelf.decision.Decision;
 
 /** Reads what a mat is set to, what lies on it and what its thermometer showed; changes its set-point. */
 final class SetPointStore {
     private final DSLContext sql;
-    private final StayStore stays;
+    private final MatDayStore matDays;
 
-    SetPointStore(Database database, StayStore stays) {
+    SetPointStore(Database database, MatDayStore matDays) {
         this.sql = database.sql();
-        this.stays = stays;
+        this.matDays = matDays;
     }
 
     /** A mat by name, with what its thermostat holds. */
@@ -111,7 +111,7 @@ final class SetPointStore {
     /** Sets a mat to one temperature on days, the last included. */
     Decision<UUID> set(UUID mat, LocalDate first, LocalDate last, double celsius, UUID by) {
         return Decision.of(() -> sql.transactionResult(inside -> {
-            stays.turnByHand(inside.dsl(), mat, first, last.plusDays(1), celsius, by);
+            matDays.turnByHand(inside.dsl(), mat, first, last.plusDays(1), celsius, by);
             return mat;
         }));
     }

@@ -36,7 +36,7 @@ public final class PlanRoom {
         OutageDecisionStore outs = new OutageDecisionStore(stores.database(), stores.audit());
         PlanQuestionStore questions = new PlanQuestionStore(stores, ranks);
         KeptPlanView view = new KeptPlanView(plans, questions, notes, freed);
-        PlanWarmthStore warmth = new PlanWarmthStore(stores.stays(), stores.audit());
+        PlanWarmthStore warmth = new PlanWarmthStore(stores.matDays(), stores.audit());
         return List.of(
                 // before the pages whose address holds an id in the same place
                 new FairnessPages(new FairnessStore(stores.database()), ranks),

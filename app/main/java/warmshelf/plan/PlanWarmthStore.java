@@ -24,18 +24,18 @@ import org.jooq.Field;
 import org.jooq.Record;
 import org.jooq.impl.DSL;
 import org.jspecify.annotations.Nullable;
-import warmshelf.allocation.StayStore;
+import warmshelf.allocation.MatDayStore;
 import warmshelf.db.Audit;
 import warmshelf.db.generated.tables.records.MatDayRecord;
 import warmshelf.plan.engine.SetPointSpan;
 
 /** Sets mats for a publication, keeps what stood there before, and turns the mats back when it is undone. */
 final class PlanWarmthStore {
-    private final StayStore stays;
+    private final MatDayStore matDays;
     private final Audit audit;
 
-    PlanWarmthStore(StayStore stays, Audit audit) {
-        this.stays = stays;
+    PlanWarmthStore(MatDayStore matDays, Audit audit) {
+        this.matDays = matDays;
         this.audit = audit;
     }
 
@@ -45,7 +45,7 @@ final class PlanWarmthStore {
      * @throws warmshelf.decision.Declined when the thermostat cannot hold it or something there cannot bear it
      */
     void set(DSLContext tx, UUID plan, UUID mat, SetPointSpan span, UUID by) {
-        StayStore.lock(tx, mat);
+        MatDayStore.lock(tx, mat);
         Map<LocalDate, MatDayRecord> before = tx.selectFrom(MAT_DAY)
                 .where(
                         MAT_DAY.MAT_ID.eq(mat),
@@ -61,7 +61,7 @@ final class PlanWarmthStore {
                 keep(tx, plan, mat, day, was, span.celsius());
                 since = since == null ? day : since;
             } else if (since != null) {
-                stays.setPoint(tx, mat, since, day, span.celsius(), by);
+                matDays.setPoint(tx, mat, since, day, span.celsius(), by);
                 since = null;
             }
         }
@@ -87,7 +87,7 @@ final class PlanWarmthStore {
      * @return the names of mats that keep a set-point on some day
      */
     List<String> turnBack(DSLContext tx, UUID plan, LocalDate from, UUID by) {
-        matsOf(tx, plan).forEach(mat -> StayStore.lock(tx, mat));
+        matsOf(tx, plan).forEach(mat -> MatDayStore.lock(tx, mat));
         Map<UUID, Set<LocalDate>> needed = needed(tx, plan, from);
         Map<UUID, Integer> turned = new LinkedHashMap<>();
         List<String> kept = new ArrayList<>();

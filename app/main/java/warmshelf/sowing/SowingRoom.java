@@ -12,11 +12,10 @@ import warmshelf.web.Pages;
 public final class SowingRoom {
     private SowingRoom() {}
 
-    public static List<Pages> pages(SowingStores stores, Aside aside, GrownBefore grown) {
+    public static List<Pages> pages(SowingStores stores, PhotoStore photos, Aside aside, GrownBefore grown) {
         AskStore asks =
                 new AskStore(stores.database(), stores.lots(), stores.sowings(), stores.requests(), stores.claims());
         AcceptedRiskStore risks = new AcceptedRiskStore(stores.database(), stores.audit());
-        PhotoStore photos = new PhotoStore(stores.database(), stores.audit());
         AskPlanView plans = new AskPlanView(stores, risks);
         AskFormView forms = new AskFormView(stores);
         return List.of(

@@ -1,6 +1,7 @@
 package warmshelf.sowing;
 
 import warmshelf.allocation.ClashStore;
+import warmshelf.allocation.MatDayStore;
 import warmshelf.allocation.RequestStore;
 import warmshelf.allocation.SpaceStore;
 import warmshelf.allocation.StayStore;
@@ -23,6 +24,7 @@ public record SowingStores(
         EntryStore entries,
         RequestStore requests,
         StayStore stays,
+        MatDayStore matDays,
         HistoryStore histories,
         SpaceStore space,
         EmergenceStore emergence,
@@ -42,7 +44,8 @@ public record SowingStores(
         EntryStore entries = new EntryStore(audit);
         RequestStore requests = new RequestStore(database, audit);
         EmergenceStore emergence = new EmergenceStore(database, crops, entries);
-        StayStore stays = new StayStore(audit, new ClashStore(crops));
+        ClashStore clashes = new ClashStore(crops);
+        StayStore stays = new StayStore(audit, clashes);
         LotStore lots = new LotStore(database, audit);
         LotUseStore use = new LotUseStore(database, entries);
         LotBalanceStore balances = new LotBalanceStore(database, audit, lots, use);
@@ -57,6 +60,7 @@ public record SowingStores(
                 entries,
                 requests,
                 stays,
+                new MatDayStore(audit, clashes),
                 new HistoryStore(database, audit, sowings, entries, requests, stays),
                 new SpaceStore(database),
                 emergence,

@@ -176,7 +176,8 @@ abstract class LookAndSaveContract extends StoreContract {
         try {
             database()
                     .sql()
-                    .transaction(tx -> stays.turnByHand(tx.dsl(), mat, first, afterLast, celsius, room.priya()));
+                    .transaction(tx -> new MatDayStore(audit(), new ClashStore(CropCatalogue.bundled()))
+                            .turnByHand(tx.dsl(), mat, first, afterLast, celsius, room.priya()));
         } catch (Declined whatLiesThereCannotBearIt) {
             assertThat(whatLiesThereCannotBearIt.reason().words(Units.METRIC)).isNotEmpty();
         }

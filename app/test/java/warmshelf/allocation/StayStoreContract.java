@@ -318,13 +318,14 @@ abstract class StayStoreContract extends StoreContract {
     private void setPoint(UUID mat, int first, int afterLast, int celsius) {
         database()
                 .sql()
-                .transaction(tx -> stays.setPoint(
-                        tx.dsl(),
-                        mat,
-                        LocalDate.of(2027, 3, first),
-                        LocalDate.of(2027, 3, afterLast),
-                        celsius,
-                        room.priya()));
+                .transaction(tx -> new MatDayStore(audit(), new ClashStore(CropCatalogue.bundled()))
+                        .setPoint(
+                                tx.dsl(),
+                                mat,
+                                LocalDate.of(2027, 3, first),
+                                LocalDate.of(2027, 3, afterLast),
+                                celsius,
+                                room.priya()));
     }
 
     private Stay find(UUID stay) {

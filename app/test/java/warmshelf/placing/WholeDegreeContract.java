@@ -12,6 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import warmshelf.allocation.Band;
 import warmshelf.allocation.ClashStore;
+import warmshelf.allocation.MatDayStore;
 import warmshelf.allocation.PlaceAndDays;
 import warmshelf.allocation.Slot;
 import warmshelf.allocation.SpaceStore;
@@ -48,7 +49,8 @@ abstract class WholeDegreeContract extends StoreContract {
     @CsvSource({"F, 50, 104", "C, 10, 40"})
     void a_mat_that_is_turned_stands_at_the_degree_that_was_typed(String unit, int least, int most) {
         Units units = Units.of(unit, "cm");
-        SetPointStore setPoints = new SetPointStore(database(), stays);
+        SetPointStore setPoints =
+                new SetPointStore(database(), new MatDayStore(audit(), new ClashStore(CropCatalogue.bundled())));
         for (int degree = least; degree <= most; degree++) {
             LocalDate day = TODAY.plusDays(degree);
             done(setPoints.set(room.m1(), day, day, units.celsiusOf(degree), room.priya()));
@@ -90,7 +92,8 @@ abstract class WholeDegreeContract extends StoreContract {
                         another,
                         ALL,
                         room.tom());
-                stays.setPoint(tx.dsl(), room.m1(), day, day.plusDays(1), typed, room.priya());
+                new MatDayStore(audit(), new ClashStore(CropCatalogue.bundled()))
+                        .setPoint(tx.dsl(), room.m1(), day, day.plusDays(1), typed, room.priya());
                 return laid;
             });
 

@@ -70,7 +70,7 @@ abstract class PublicationContract extends StoreContract {
         plans = new PlanStore(database(), audit());
         notes = new PlanNoteStore(database(), audit());
         questions = new PlanQuestionStore(stores, new ChoiceRankStore(database(), audit()));
-        PlanWarmthStore warmth = new PlanWarmthStore(stores.stays(), audit());
+        PlanWarmthStore warmth = new PlanWarmthStore(stores.matDays(), audit());
         freed = new FreedSpaceStore(database(), audit());
         publications = new PlanPublishStore(stores, plans, notes, warmth, freed);
         undoing = new PlanUndoStore(stores, plans, notes, warmth);
@@ -624,7 +624,7 @@ abstract class PublicationContract extends StoreContract {
         database()
                 .sql()
                 .transaction(
-                        tx -> stores.stays().setPoint(tx.dsl(), room.m1(), from, afterLast, celsius, room.priya()));
+                        tx -> stores.matDays().setPoint(tx.dsl(), room.m1(), from, afterLast, celsius, room.priya()));
     }
 
     private java.util.Map<LocalDate, Double> setPoints() {
