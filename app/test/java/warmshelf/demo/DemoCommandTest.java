@@ -71,7 +71,7 @@ class DemoCommandTest {
         Path named = folder.resolve("named");
         int sowings;
         try (Database database = Settings.onFreePort(named).openDatabase()) {
-            DemoGroup.fill(database, THEN);
+            database.together(() -> DemoGroup.fill(database, THEN));
             sowings = database.sql().fetchCount(SOWING);
         }
 
