@@ -75,7 +75,7 @@ class SeedBoxPagesTest {
         assertThat(member().get(added.location()).text())
                 .contains("saved from our own plants")
                 .contains("Measured: kept at 40 °F and 6.5 % moisture")
-                .contains("In a room about half of such seed is alive after 4 years")
+                .contains("In a room about half of such seed is alive after 6 years")
                 .contains("Demir et al. 2009");
     }
 
