@@ -32,7 +32,7 @@ public final class RequestLightPages implements Pages {
                 ctx,
                 "/requests/" + sowing,
                 otherwise
-                        ? "Kept: it gets light another way, and may lie on any mat."
-                        : "Kept: it lies on lit mats only.");
+                        ? "Kept: it gets light another way, and may be moved to any mat."
+                        : "Kept: it is moved to lit mats only.");
     }
 }

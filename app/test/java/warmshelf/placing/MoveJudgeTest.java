@@ -168,7 +168,8 @@ class MoveJudgeTest {
         assertThat(judge(here, place, LEFT, march(10), null).clashes(Units.METRIC))
                 .isEmpty();
         assertThat(judge(fromElsewhere, place, LEFT, march(10), null).clashes(Units.METRIC))
-                .contains("No light reaches mat M1, and this seed needs light to come up.");
+                .contains(
+                        "No light reaches mat M1, and this seed needs light to come up. Whoever sees to its light says so at its request.");
     }
 
     @Test

@@ -140,7 +140,8 @@ abstract class PlacementStoreContract extends StoreContract {
 
         assertThatThrownBy(() -> done(placements.place(sowing, spot(), warm(), null, room.priya())))
                 .isInstanceOf(Decided.NotDone.class)
-                .hasMessage("No light reaches mat M1, and this seed needs light to come up.");
+                .hasMessage(
+                        "No light reaches mat M1, and this seed needs light to come up. Whoever sees to its light says so at its request.");
         assertThat(state(sowing)).isEqualTo(SpaceRequest.State.WAITING);
 
         done(placements.place(sowing, spot(), warm(), null, true, room.priya()));
