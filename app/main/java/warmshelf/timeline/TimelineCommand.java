@@ -18,6 +18,7 @@ import warmshelf.Output;
 import warmshelf.crop.CelsiusRange;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
+import warmshelf.crop.HeatNeed;
 import warmshelf.crop.Method;
 import warmshelf.crop.TemperatureResponse;
 import warmshelf.words.Units;
@@ -125,7 +126,7 @@ public final class TimelineCommand implements Callable<Integer> {
                             how,
                             new PlantingOut.ByFrost(dates, each),
                             true,
-                            matC == null ? usualMat(response.comfortable()) : Given.decimal("--mat-c", matC, 5, 45),
+                            matC == null ? usualC(crop, response) : Given.decimal("--mat-c", matC, 5, 45),
                             today == null ? LocalDate.now(clock) : Given.date("--today", today),
                             Seen.nothing(),
                             Units.METRIC)));
@@ -159,7 +160,10 @@ public final class TimelineCommand implements Callable<Integer> {
                                 all.keySet().stream().map(SeasonPart::word).collect(Collectors.joining(" or ")))));
     }
 
-    private static double usualMat(CelsiusRange comfortable) {
-        return Math.max(comfortable.low(), Math.min(comfortable.high(), USUAL_MAT_C));
+    /** Seed that bears no mat lies in a lived-in room. */
+    private static double usualC(Crop crop, TemperatureResponse response) {
+        CelsiusRange suits = HeatNeed.onMat(crop, response);
+        double usual = HeatNeed.of(crop, response) == HeatNeed.NO_MAT ? HeatNeed.ROOM_C : USUAL_MAT_C;
+        return Math.max(suits.low(), Math.min(suits.high(), usual));
     }
 }

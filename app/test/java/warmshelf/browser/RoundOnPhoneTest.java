@@ -103,7 +103,8 @@ class RoundOnPhoneTest {
 
         how.click();
         assertThat(how).hasAttribute("aria-expanded", "true");
-        assertThat(item(page, round, 2).locator(".round__told")).containsText("Stems fallen: take the tray off the shelf");
+        assertThat(item(page, round, 2).locator(".round__told"))
+                .containsText("Stems fallen: take the tray off the shelf");
 
         how.click();
         assertThat(item(page, round, 2).locator(".round__told")).hasCount(0);
