@@ -62,10 +62,21 @@ class CropHazardsTest {
     // ASPCA Animal Poison Control, the pages of these plants ('Toxic to Dogs, Toxic to Cats' or 'Non-Toxic').
     @Test
     void pets_are_warned_of_as_their_poison_centre_does() {
-        assertThat(Stream.of("tomato", "vinca", "flowering-tobacco", "parsley", "oregano", "lavender", "begonia"))
+        assertThat(Stream.of(
+                        "tomato",
+                        "vinca",
+                        "flowering-tobacco",
+                        "parsley",
+                        "oregano",
+                        "lavender",
+                        "begonia",
+                        "geranium",
+                        "foxglove"))
                 .allSatisfy(id -> assertThat(hazards(id)).as(id).contains(CropHazard.PETS));
         assertThat(Stream.of(
                         "muskmelon",
+                        "cucumber",
+                        "snapdragon",
                         "summer-squash",
                         "basil",
                         "dill",
