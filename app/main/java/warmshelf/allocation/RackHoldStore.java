@@ -1,7 +1,6 @@
 package warmshelf.allocation;
 
 import static warmshelf.db.generated.Tables.ENTRY;
-import static warmshelf.db.generated.Tables.MAT;
 import static warmshelf.db.generated.Tables.PLACE;
 import static warmshelf.db.generated.Tables.QUARANTINE_SHELF;
 import static warmshelf.db.generated.Tables.RACK;
@@ -22,6 +21,7 @@ import org.jspecify.annotations.Nullable;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
 import warmshelf.db.generated.tables.Entry;
+import warmshelf.shelf.OnSiteStore;
 
 /** Keeps which racks are held, since when and by which entry, and who cleared them. */
 public final class RackHoldStore {
@@ -58,12 +58,8 @@ public final class RackHoldStore {
         if (held.isEmpty()) {
             return RackHolds.NONE;
         }
-        Map<UUID, UUID> shelfOf = sql.select(PLACE.ID, SHELF.ID)
-                .from(PLACE)
-                .leftJoin(MAT)
-                .on(MAT.ID.eq(PLACE.MAT_ID))
-                .join(SHELF)
-                .on(SHELF.ID.eq(DSL.coalesce(PLACE.LIT_SHELF_ID, MAT.SHELF_ID)))
+        Map<UUID, UUID> shelfOf = OnSiteStore.shelvesOfPlaces(
+                        sql.select(PLACE.ID, SHELF.ID).from(PLACE))
                 .fetchMap(PLACE.ID, SHELF.ID);
         Map<UUID, UUID> racks = sql.select(SHELF.ID, SHELF.RACK_ID).from(SHELF).fetchMap(SHELF.ID, SHELF.RACK_ID);
         Set<UUID> apart = Set.copyOf(
@@ -103,12 +99,7 @@ public final class RackHoldStore {
     private static List<UUID> racksOf(DSLContext tx, Collection<UUID> places) {
         return places.isEmpty()
                 ? List.of()
-                : tx.selectDistinct(SHELF.RACK_ID)
-                        .from(PLACE)
-                        .leftJoin(MAT)
-                        .on(MAT.ID.eq(PLACE.MAT_ID))
-                        .join(SHELF)
-                        .on(SHELF.ID.eq(DSL.coalesce(PLACE.LIT_SHELF_ID, MAT.SHELF_ID)))
+                : OnSiteStore.shelvesOfPlaces(tx.selectDistinct(SHELF.RACK_ID).from(PLACE))
                         .where(PLACE.ID.in(places))
                         .fetch(SHELF.RACK_ID);
     }

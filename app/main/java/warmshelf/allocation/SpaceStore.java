@@ -20,6 +20,7 @@ import org.jooq.impl.DSL;
 import org.jspecify.annotations.Nullable;
 import warmshelf.db.Database;
 import warmshelf.shelf.LightAbove;
+import warmshelf.shelf.OnSiteStore;
 import warmshelf.shelf.Thermostat;
 
 /** Reads the mats, and which of their quarters are taken, or out of service, on which days. */
@@ -57,23 +58,17 @@ public final class SpaceStore {
                 .where(PLACE.KIND.eq("mat"))
                 .orderBy(PLACE.NUMBER)
                 .fetchGroups(PLACE.MAT_ID, PLACE.ID);
-        return sql.select(
-                        MAT.ID,
-                        MAT.NAME,
-                        SITE.NAME,
-                        RACK.NAME,
-                        SHELF.FROM_TOP,
-                        MAT.THERMOSTAT_LOW_C,
-                        MAT.THERMOSTAT_HIGH_C,
-                        MAT.USUAL_C,
-                        MAT.LIGHT)
-                .from(MAT)
-                .join(SHELF)
-                .on(SHELF.ID.eq(MAT.SHELF_ID))
-                .join(RACK)
-                .on(RACK.ID.eq(SHELF.RACK_ID))
-                .join(SITE)
-                .on(SITE.ID.eq(RACK.SITE_ID))
+        return OnSiteStore.ofMats(sql.select(
+                                MAT.ID,
+                                MAT.NAME,
+                                SITE.NAME,
+                                RACK.NAME,
+                                SHELF.FROM_TOP,
+                                MAT.THERMOSTAT_LOW_C,
+                                MAT.THERMOSTAT_HIGH_C,
+                                MAT.USUAL_C,
+                                MAT.LIGHT)
+                        .from(MAT))
                 .where(which)
                 .orderBy(
                         SITE.WALK_ORDER,
@@ -169,14 +164,8 @@ public final class SpaceStore {
     }
 
     private List<LitPlace> litPlacesInOrder(Condition which) {
-        return sql.select(PLACE.ID, PLACE.NUMBER, SITE.NAME, RACK.NAME, SHELF.FROM_TOP)
-                .from(PLACE)
-                .join(SHELF)
-                .on(SHELF.ID.eq(PLACE.LIT_SHELF_ID))
-                .join(RACK)
-                .on(RACK.ID.eq(SHELF.RACK_ID))
-                .join(SITE)
-                .on(SITE.ID.eq(RACK.SITE_ID))
+        return OnSiteStore.ofLitPlaces(sql.select(PLACE.ID, PLACE.NUMBER, SITE.NAME, RACK.NAME, SHELF.FROM_TOP)
+                        .from(PLACE))
                 .where(which)
                 .orderBy(SITE.WALK_ORDER, SITE.NAME, RACK.WALK_ORDER, RACK.NAME, SHELF.FROM_TOP, PLACE.NUMBER)
                 .fetch(SpaceStore::litPlace);

@@ -19,6 +19,7 @@ import org.jooq.Record;
 import org.jooq.Table;
 import org.jooq.impl.DSL;
 import warmshelf.db.Database;
+import warmshelf.shelf.OnSiteStore;
 
 /** Reads stays, with where they lie in words. */
 public final class StayBookStore {
@@ -46,32 +47,24 @@ public final class StayBookStore {
     }
 
     private static List<Stay> stays(DSLContext sql, Table<?> among, Condition which) {
-        return sql.select(
-                        STAY.ID,
-                        STAY.SOWING_ID,
-                        STAY.PLACE_ID,
-                        STAY.FIRST_QUARTER,
-                        STAY.QUARTERS,
-                        STAY.FROM_DAY,
-                        STAY.TO_DAY,
-                        STAY.VERSION,
-                        PLACE.KIND,
-                        PLACE.NUMBER,
-                        MAT.NAME,
-                        SHELF.FROM_TOP,
-                        RACK.NAME,
-                        SITE.NAME)
-                .from(among)
-                .join(PLACE)
-                .on(PLACE.ID.eq(STAY.PLACE_ID))
-                .leftJoin(MAT)
-                .on(MAT.ID.eq(PLACE.MAT_ID))
-                .join(SHELF)
-                .on(SHELF.ID.eq(DSL.coalesce(PLACE.LIT_SHELF_ID, MAT.SHELF_ID)))
-                .join(RACK)
-                .on(RACK.ID.eq(SHELF.RACK_ID))
-                .join(SITE)
-                .on(SITE.ID.eq(RACK.SITE_ID))
+        return OnSiteStore.ofPlaces(sql.select(
+                                STAY.ID,
+                                STAY.SOWING_ID,
+                                STAY.PLACE_ID,
+                                STAY.FIRST_QUARTER,
+                                STAY.QUARTERS,
+                                STAY.FROM_DAY,
+                                STAY.TO_DAY,
+                                STAY.VERSION,
+                                PLACE.KIND,
+                                PLACE.NUMBER,
+                                MAT.NAME,
+                                SHELF.FROM_TOP,
+                                RACK.NAME,
+                                SITE.NAME)
+                        .from(among)
+                        .join(PLACE)
+                        .on(PLACE.ID.eq(STAY.PLACE_ID)))
                 .where(which, STAY.FROM_DAY.lt(STAY.TO_DAY))
                 .orderBy(STAY.FROM_DAY, STAY.ID)
                 .fetch(StayBookStore::stay);

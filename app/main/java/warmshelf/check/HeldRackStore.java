@@ -2,7 +2,6 @@ package warmshelf.check;
 
 import static warmshelf.db.generated.Tables.ENTRY;
 import static warmshelf.db.generated.Tables.LOT;
-import static warmshelf.db.generated.Tables.MAT;
 import static warmshelf.db.generated.Tables.MEMBER;
 import static warmshelf.db.generated.Tables.PLACE;
 import static warmshelf.db.generated.Tables.RACK;
@@ -21,11 +20,11 @@ import java.util.Set;
 import java.util.UUID;
 import org.jooq.DSLContext;
 import org.jooq.Record;
-import org.jooq.impl.DSL;
 import warmshelf.allocation.RackHoldStore;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.db.Database;
+import warmshelf.shelf.OnSiteStore;
 import warmshelf.sowing.Problem;
 
 /** Reads which racks are held, why, and whom that concerns. */
@@ -101,16 +100,12 @@ public final class HeldRackStore {
     }
 
     private Set<UUID> concerned(UUID rack, LocalDate day) {
-        return Set.copyOf(sql.selectDistinct(SOWING.MEMBER_ID)
-                .from(STAY)
-                .join(SOWING)
-                .on(SOWING.ID.eq(STAY.SOWING_ID))
-                .join(PLACE)
-                .on(PLACE.ID.eq(STAY.PLACE_ID))
-                .leftJoin(MAT)
-                .on(MAT.ID.eq(PLACE.MAT_ID))
-                .join(SHELF)
-                .on(SHELF.ID.eq(DSL.coalesce(PLACE.LIT_SHELF_ID, MAT.SHELF_ID)))
+        return Set.copyOf(OnSiteStore.shelvesOfPlaces(sql.selectDistinct(SOWING.MEMBER_ID)
+                        .from(STAY)
+                        .join(SOWING)
+                        .on(SOWING.ID.eq(STAY.SOWING_ID))
+                        .join(PLACE)
+                        .on(PLACE.ID.eq(STAY.PLACE_ID)))
                 .where(
                         SHELF.RACK_ID.eq(rack),
                         STAY.FROM_DAY.lt(day.plusDays(DAYS_AHEAD)),

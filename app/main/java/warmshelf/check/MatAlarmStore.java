@@ -21,6 +21,7 @@ import java.util.UUID;
 import org.jooq.Record;
 import org.jspecify.annotations.Nullable;
 import warmshelf.db.Database;
+import warmshelf.shelf.OnSiteStore;
 import warmshelf.shelf.OutageStore;
 
 /** Reads which mats were too hot or too cold when they were last read. Everyone's Today asks, so it is kept until a write. */
@@ -55,27 +56,21 @@ public final class MatAlarmStore {
         List<MatAlarm> alarms = new ArrayList<>();
         // What is out of service is not warmed: it counts as seen.
         Set<UUID> seen = new HashSet<>(OutageStore.out(database.sql(), day));
-        database.sql()
-                .select(
-                        ENTRY.ID,
-                        MAT.ID,
-                        MAT.NAME,
-                        SITE.NAME,
-                        RACK.NAME,
-                        SHELF.FROM_TOP,
-                        ENTRY.CELSIUS,
-                        MAT_DAY.CELSIUS,
-                        ENTRY.SEEN_ON,
-                        MEMBER.NAME)
-                .from(ENTRY)
-                .join(MAT)
-                .on(MAT.ID.eq(ENTRY.MAT_ID))
-                .join(SHELF)
-                .on(SHELF.ID.eq(MAT.SHELF_ID))
-                .join(RACK)
-                .on(RACK.ID.eq(SHELF.RACK_ID))
-                .join(SITE)
-                .on(SITE.ID.eq(RACK.SITE_ID))
+        OnSiteStore.ofMats(database.sql()
+                        .select(
+                                ENTRY.ID,
+                                MAT.ID,
+                                MAT.NAME,
+                                SITE.NAME,
+                                RACK.NAME,
+                                SHELF.FROM_TOP,
+                                ENTRY.CELSIUS,
+                                MAT_DAY.CELSIUS,
+                                ENTRY.SEEN_ON,
+                                MEMBER.NAME)
+                        .from(ENTRY)
+                        .join(MAT)
+                        .on(MAT.ID.eq(ENTRY.MAT_ID)))
                 .join(MEMBER)
                 .on(MEMBER.ID.eq(ENTRY.MADE_BY))
                 .leftJoin(MAT_DAY)

@@ -11,9 +11,9 @@ import java.util.Map;
 import java.util.UUID;
 import org.jooq.DSLContext;
 import org.jooq.Record;
-import org.jooq.impl.DSL;
 import warmshelf.db.Database;
 import warmshelf.shelf.Lamp;
+import warmshelf.shelf.OnSiteStore;
 
 /** Reads every place in walking order: site, rack, shelf from the top, mats before the light, place. */
 public final class WalkStore {
@@ -25,27 +25,19 @@ public final class WalkStore {
 
     Map<UUID, PlaceAddress> addresses() {
         Map<UUID, PlaceAddress> inOrder = new LinkedHashMap<>();
-        sql.select(
-                        PLACE.ID,
-                        PLACE.MAT_ID,
-                        PLACE.NUMBER,
-                        MAT.NAME,
-                        SHELF.FROM_TOP,
-                        SHELF.LAMP,
-                        SHELF.LAMP_HOURS,
-                        SHELF.LAMP_TIMER,
-                        RACK.NAME,
-                        SITE.ID,
-                        SITE.NAME)
-                .from(PLACE)
-                .leftJoin(MAT)
-                .on(MAT.ID.eq(PLACE.MAT_ID))
-                .join(SHELF)
-                .on(SHELF.ID.eq(DSL.coalesce(PLACE.LIT_SHELF_ID, MAT.SHELF_ID)))
-                .join(RACK)
-                .on(RACK.ID.eq(SHELF.RACK_ID))
-                .join(SITE)
-                .on(SITE.ID.eq(RACK.SITE_ID))
+        OnSiteStore.ofPlaces(sql.select(
+                                PLACE.ID,
+                                PLACE.MAT_ID,
+                                PLACE.NUMBER,
+                                MAT.NAME,
+                                SHELF.FROM_TOP,
+                                SHELF.LAMP,
+                                SHELF.LAMP_HOURS,
+                                SHELF.LAMP_TIMER,
+                                RACK.NAME,
+                                SITE.ID,
+                                SITE.NAME)
+                        .from(PLACE))
                 .orderBy(
                         SITE.WALK_ORDER,
                         SITE.NAME,

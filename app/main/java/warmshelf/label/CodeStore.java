@@ -24,6 +24,7 @@ import org.jooq.exception.IntegrityConstraintViolationException;
 import org.jooq.impl.DSL;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
+import warmshelf.shelf.OnSiteStore;
 import warmshelf.sowing.TrialPart;
 
 /** Keeps which code means what. A code is made when it is first to be shown, and never changed or given anew. */
@@ -155,14 +156,8 @@ final class CodeStore {
     }
 
     private Map<UUID, List<Subject>> mats() {
-        return sql.select(RACK.ID, MAT.ID, MAT.NAME, SITE.NAME, RACK.NAME, SHELF.FROM_TOP)
-                .from(MAT)
-                .join(SHELF)
-                .on(SHELF.ID.eq(MAT.SHELF_ID))
-                .join(RACK)
-                .on(RACK.ID.eq(SHELF.RACK_ID))
-                .join(SITE)
-                .on(SITE.ID.eq(RACK.SITE_ID))
+        return OnSiteStore.ofMats(sql.select(RACK.ID, MAT.ID, MAT.NAME, SITE.NAME, RACK.NAME, SHELF.FROM_TOP)
+                        .from(MAT))
                 .orderBy(SHELF.FROM_TOP, MAT.WALK_ORDER, MAT.NAME)
                 .fetchGroups(
                         row -> row.value1(),

@@ -30,6 +30,7 @@ import warmshelf.allocation.WarmthNeed;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.db.Database;
+import warmshelf.shelf.OnSiteStore;
 
 /** Reads a stay that may be moved, where it could go, and what lies there. */
 public final class LyingStore {
@@ -112,14 +113,8 @@ public final class LyingStore {
                 places.add(new CandidatePlace(mat.places().get(number - 1), number, mat.where(), mat));
             }
         }
-        sql.select(PLACE.ID, PLACE.NUMBER, SITE.NAME, RACK.NAME, SHELF.FROM_TOP)
-                .from(PLACE)
-                .join(SHELF)
-                .on(SHELF.ID.eq(PLACE.LIT_SHELF_ID))
-                .join(RACK)
-                .on(RACK.ID.eq(SHELF.RACK_ID))
-                .join(SITE)
-                .on(SITE.ID.eq(RACK.SITE_ID))
+        OnSiteStore.ofLitPlaces(sql.select(PLACE.ID, PLACE.NUMBER, SITE.NAME, RACK.NAME, SHELF.FROM_TOP)
+                        .from(PLACE))
                 .orderBy(SITE.WALK_ORDER, SITE.NAME, RACK.WALK_ORDER, RACK.NAME, SHELF.FROM_TOP, PLACE.NUMBER)
                 .forEach(lit -> places.add(new CandidatePlace(
                         lit.value1(),

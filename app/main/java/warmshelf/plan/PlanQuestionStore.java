@@ -43,6 +43,7 @@ import warmshelf.plan.engine.PlanQuestion;
 import warmshelf.plan.engine.PlannedMat;
 import warmshelf.plan.engine.SetPointSpan;
 import warmshelf.shelf.Circuit;
+import warmshelf.shelf.OnSiteStore;
 import warmshelf.shelf.Outage;
 import warmshelf.shelf.OutageStore;
 import warmshelf.sowing.Sowing;
@@ -157,16 +158,9 @@ final class PlanQuestionStore {
 
     /** Of quarantine shelves none: a plan neither uses them nor asks what lies there. */
     private Map<UUID, Spot> spots() {
-        return sql.select(PLACE.ID, PLACE.KIND, PLACE.NUMBER, MAT.NAME, SITE.NAME, RACK.NAME, SHELF.FROM_TOP)
-                .from(PLACE)
-                .leftJoin(MAT)
-                .on(MAT.ID.eq(PLACE.MAT_ID))
-                .join(SHELF)
-                .on(SHELF.ID.eq(DSL.coalesce(PLACE.LIT_SHELF_ID, MAT.SHELF_ID)))
-                .join(RACK)
-                .on(RACK.ID.eq(SHELF.RACK_ID))
-                .join(SITE)
-                .on(SITE.ID.eq(RACK.SITE_ID))
+        return OnSiteStore.ofPlaces(
+                        sql.select(PLACE.ID, PLACE.KIND, PLACE.NUMBER, MAT.NAME, SITE.NAME, RACK.NAME, SHELF.FROM_TOP)
+                                .from(PLACE))
                 .where(DSL.notExists(
                         DSL.selectOne().from(QUARANTINE_SHELF).where(QUARANTINE_SHELF.SHELF_ID.eq(SHELF.ID))))
                 .fetchMap(PLACE.ID, row -> {
@@ -203,12 +197,8 @@ final class PlanQuestionStore {
 
     /** The lights of a site burn on the same circuit, so what they take is not there for mats. */
     private List<CircuitFeed> circuits() {
-        Map<String, Integer> lights = sql.select(SITE.NAME, DSL.sum(SHELF.LIGHT_WATTS))
-                .from(SHELF)
-                .join(RACK)
-                .on(RACK.ID.eq(SHELF.RACK_ID))
-                .join(SITE)
-                .on(SITE.ID.eq(RACK.SITE_ID))
+        Map<String, Integer> lights = OnSiteStore.ofShelves(
+                        sql.select(SITE.NAME, DSL.sum(SHELF.LIGHT_WATTS)).from(SHELF))
                 .groupBy(SITE.NAME)
                 .fetchMap(row -> row.value1(), row -> row.value2().intValue());
         return sql.select(SITE.NAME, SITE.CIRCUIT_AMPS, SITE.CIRCUIT_VOLTS)
@@ -226,14 +216,7 @@ final class PlanQuestionStore {
                         Outage::matId,
                         Collectors.mapping(outage -> new DayRange(outage.from(), outage.to()), Collectors.toList())));
         List<PlannedMat> planned = new ArrayList<>();
-        sql.select(MAT.ID, MAT.NAME, MAT.WATTS, SITE.NAME)
-                .from(MAT)
-                .join(SHELF)
-                .on(SHELF.ID.eq(MAT.SHELF_ID))
-                .join(RACK)
-                .on(RACK.ID.eq(SHELF.RACK_ID))
-                .join(SITE)
-                .on(SITE.ID.eq(RACK.SITE_ID))
+        OnSiteStore.ofMats(sql.select(MAT.ID, MAT.NAME, MAT.WATTS, SITE.NAME).from(MAT))
                 .orderBy(MAT.NAME)
                 .forEach(row -> {
                     MatSpace mat = mats.get(row.value2());

@@ -2,7 +2,7 @@ package warmshelf.frost.files;
 
 import java.util.List;
 import java.util.Optional;
-import warmshelf.frost.garden.Height;
+import warmshelf.frost.garden.PointForm;
 import warmshelf.words.FormReader;
 import warmshelf.words.Units;
 
@@ -16,10 +16,7 @@ final class PlaceForm {
     static TypedPlace required(FormReader reader, Units units) {
         double latitude = reader.decimal("latitude", "Latitude", -90, 90);
         double longitude = reader.decimal("longitude", "Longitude", -180, 180);
-        double elevation = reader.decimal(
-                "elevation", "Height in " + Height.unit(units), (double) Height.figure(Height.LOWEST_M, units), (double)
-                        Height.figure(Height.HIGHEST_M, units));
-        return new TypedPlace(latitude, longitude, Height.metres(elevation, units));
+        return new TypedPlace(latitude, longitude, PointForm.elevationM(reader, "Height", units));
     }
 
     /** The place where anything of it was typed. */

@@ -48,14 +48,18 @@ public final class PointForm {
         reader.requiredText("elevation", "Elevation", 40);
         double latitude = reader.decimal("latitude", "Latitude", -90, 90);
         double longitude = reader.decimal("longitude", "Longitude", -180, 180);
+        return new GardenPoint(latitude, longitude, elevationM(reader, "Elevation", units));
+    }
+
+    /** Reads the elevation, in metres above the sea. */
+    public static double elevationM(FormReader reader, String label, Units units) {
         double elevation = reader.decimal(
                 "elevation",
-                "Elevation in " + Height.unit(units),
+                label + " in " + Height.unit(units),
                 (double) Height.figure(Height.LOWEST_M, units),
                 (double) Height.figure(Height.HIGHEST_M, units));
         // whole feet at either end may lie a hand's breadth beyond what is stored
-        double metres = Math.max(Height.LOWEST_M, Math.min(Height.HIGHEST_M, Height.metres(elevation, units)));
-        return new GardenPoint(latitude, longitude, metres);
+        return Math.max(Height.LOWEST_M, Math.min(Height.HIGHEST_M, Height.metres(elevation, units)));
     }
 
     /** The fields of a point as a person of these units would type them. */
