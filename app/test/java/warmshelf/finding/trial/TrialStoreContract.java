@@ -12,6 +12,7 @@ import static warmshelf.testing.Decided.done;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Objects;
 import java.util.UUID;
 import java.util.concurrent.CompletableFuture;
 import java.util.stream.IntStream;
@@ -87,8 +88,9 @@ abstract class TrialStoreContract extends StoreContract {
             assertThat(block.sowOn()).isEqualTo(DAY);
             assertThat(block.sowings()).containsOnlyKeys("A", "B");
         });
-        Sowing sowing =
-                stores.sowings().find(trial.blocks().get(1).sowings().get("B")).orElseThrow();
+        Sowing sowing = stores.sowings()
+                .find(Objects.requireNonNull(trial.blocks().get(1).sowings().get("B")))
+                .orElseThrow();
         assertThat(sowing.title()).endsWith("Lantern Row · trial 1 way B");
         assertThat(sowing.trial())
                 .isNotNull()
