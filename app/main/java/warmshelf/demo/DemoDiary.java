@@ -30,6 +30,7 @@ final class DemoDiary {
     private final DemoSeason season;
     private final UUID coordinator;
     private final DemoRound round;
+    private final DemoTrials trials;
     private final Map<String, String> near = DemoTable.rows("members.csv").stream()
             .collect(Collectors.toMap(row -> row.get("name"), row -> row.get("near")));
 
@@ -39,6 +40,7 @@ final class DemoDiary {
         this.season = season;
         this.coordinator = coordinator;
         this.round = new DemoRound(house, clock, season, rota);
+        this.trials = new DemoTrials(house, season);
     }
 
     void live() {
@@ -65,6 +67,7 @@ final class DemoDiary {
                 clock.tick();
             }
         }
+        trials.ask(day);
     }
 
     private void decide(LocalDate day) {

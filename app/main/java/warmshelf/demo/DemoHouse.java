@@ -1,6 +1,7 @@
 package warmshelf.demo;
 
 import java.time.Clock;
+import java.util.Random;
 import warmshelf.allocation.ClashStore;
 import warmshelf.allocation.RequestStore;
 import warmshelf.allocation.SpaceStore;
@@ -20,6 +21,8 @@ import warmshelf.duty.DutyStore;
 import warmshelf.duty.StandInStore;
 import warmshelf.duty.SwapStore;
 import warmshelf.duty.WillingStore;
+import warmshelf.finding.trial.TrialBookStore;
+import warmshelf.finding.trial.TrialStore;
 import warmshelf.frost.evidence.EvidenceStore;
 import warmshelf.frost.garden.CorrectionStore;
 import warmshelf.frost.garden.GardenStore;
@@ -77,7 +80,12 @@ record DemoHouse(
         CorrectionStore corrections,
         ThermometerStore thermometers,
         NightStore nights,
+        TrialStore trials,
+        TrialBookStore trialBook,
         DemoStore writes) {
+
+    /** So that each demo deals its trials alike. */
+    private static final long FIRST_DRAW = 20_270_304;
 
     static DemoHouse on(Database database, Clock clock) {
         Audit audit = new Audit(clock);
@@ -96,6 +104,7 @@ record DemoHouse(
         SeedClaimStore claims = new SeedClaimStore(database, sowings, balances, new LotRequestStore(database, audit));
         HistoryStore histories = new HistoryStore(database, audit, sowings, entries, requests, stays);
         ProblemStore problems = new ProblemStore(database, audit);
+        Random draws = new Random(FIRST_DRAW);
         return new DemoHouse(
                 crops,
                 ownCrops,
@@ -133,6 +142,8 @@ record DemoHouse(
                 new CorrectionStore(database, audit),
                 new ThermometerStore(database, audit),
                 new NightStore(database, audit),
+                new TrialStore(database, audit, sowings, requests, balances, claims, () -> draws.nextInt(1_000_000)),
+                new TrialBookStore(database, lots),
                 new DemoStore(database, members, group, lots, sowings, requests, stays, claims));
     }
 }

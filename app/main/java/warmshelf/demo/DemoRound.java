@@ -125,7 +125,9 @@ final class DemoRound {
             }
             return;
         }
-        boolean skipped = missed || (daysAgo > 2 && plant.chance().nextDouble() < SKIPPED_LOOKS);
+        // the ways of a trial are looked at alike
+        boolean maySkip = daysAgo > 2 && item.subject().sowing().trial() == null;
+        boolean skipped = missed || (maySkip && plant.chance().nextDouble() < SKIPPED_LOOKS);
         if (!skipped) {
             visit.look(item, plant, day, person);
         }

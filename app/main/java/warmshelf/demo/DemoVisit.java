@@ -73,7 +73,7 @@ final class DemoVisit {
         DemoTick look = new DemoTick(EntryStep.LOOK, day);
         if (stage == SowingStage.SOWN || stage == SowingStage.SPROUTING) {
             look = look.sprouted(plant.inBag() ? plant.rootsOn(day) : plant.upOn(day));
-        } else if (stage == SowingStage.IN_CELLS || stage == SowingStage.EMERGED) {
+        } else if (item.checks().stream().anyMatch(check -> check.kind() == CheckKind.CELLS_LOOK)) {
             look = look.sprouted(plant.upOn(day));
         }
         look = withTrouble(plant, look, item.subject().progress().lost());

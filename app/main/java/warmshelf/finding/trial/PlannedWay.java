@@ -9,4 +9,5 @@ import warmshelf.sowing.Sowing;
  *
  * @param request for its place on a mat; null: it lies in a room
  */
-record PlannedWay(TrialWay way, Sowing sowing, @Nullable SpaceRequest request) {}
+public record PlannedWay(
+        TrialWay way, Sowing sowing, @Nullable SpaceRequest request) {}

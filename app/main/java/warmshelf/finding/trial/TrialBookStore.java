@@ -26,21 +26,21 @@ import warmshelf.seed.Lot;
 import warmshelf.seed.LotStore;
 
 /** Reads the trials that were declared. */
-final class TrialBookStore {
+public final class TrialBookStore {
     private final DSLContext sql;
     private final LotStore lots;
 
-    TrialBookStore(Database database, LotStore lots) {
+    public TrialBookStore(Database database, LotStore lots) {
         this.sql = database.sql();
         this.lots = lots;
     }
 
     /** All of them, the newest first; days are those of the zone. */
-    List<Trial> all(ZoneId zone) {
+    public List<Trial> all(ZoneId zone) {
         return trials(DSL.noCondition(), zone);
     }
 
-    Optional<Trial> find(UUID id, ZoneId zone) {
+    public Optional<Trial> find(UUID id, ZoneId zone) {
         return trials(TRIAL.ID.eq(id), zone).stream().findFirst();
     }
 

@@ -55,6 +55,7 @@ final class TrialDeclarePages implements Pages {
      *
      * @param lines each way with what it lies in and what it asks for
      * @param left how much of the lot is left and spoken for, in words
+     * @param withoutRoom which ways have no place that day, each with why
      * @param outlook what such numbers can show, in sentences
      * @param typed to be sent on
      * @param changeAddress back to the form
@@ -65,6 +66,7 @@ final class TrialDeclarePages implements Pages {
             List<WayLine> lines,
             String left,
             List<String> outlook,
+            List<String> withoutRoom,
             Map<String, String> typed,
             String changeAddress) {}
 
@@ -109,6 +111,7 @@ final class TrialDeclarePages implements Pages {
                         .toList(),
                 new BalanceWords(trials.stores().balances().of(design.lot())).left(),
                 outlook.words(),
+                visit.withoutRoom(design),
                 firstOfEach(ctx.queryParamMap()),
                 "/trials/new?" + ctx.queryString());
     }

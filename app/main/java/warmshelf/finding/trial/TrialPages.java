@@ -75,6 +75,9 @@ final class TrialPages implements Pages {
         TrialVisitView visit = new TrialVisitView(trials, visitor);
         FormReader form = new FormReader(ctx.formParamMap());
         LocalDate sowOn = visit.sowOn(form, trial);
+        report.reading(visitor, trial)
+                .refusalToJoin(visitor.memberId(), visitor.season())
+                .ifPresent(reason -> form.refuse("sowOn", reason.words(visitor.units())));
         if (form.ok()) {
             Decision<TrialStore.Joined> decision = trials.declaring()
                     .join(trial, visitor.season(), sowOn, visit.blockOf(trial, sowOn), visitor.memberId());

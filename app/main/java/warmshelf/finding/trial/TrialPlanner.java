@@ -9,7 +9,11 @@ import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.Band;
+import warmshelf.allocation.FirstFit;
+import warmshelf.allocation.SpaceAnswer;
+import warmshelf.allocation.SpaceCalendar;
 import warmshelf.allocation.SpaceRequest;
+import warmshelf.allocation.SpaceWish;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.crop.Emergence;
@@ -24,12 +28,12 @@ import warmshelf.timeline.SeasonPart;
 import warmshelf.words.Units;
 
 /** Makes of a trial what is asked for by it: for each way of a block a sowing, and a request for a place on the day. */
-final class TrialPlanner {
+public final class TrialPlanner {
     private final SowingPlanner planner;
     private final CropCatalogue crops;
     private final Units units;
 
-    TrialPlanner(SowingPlanner planner, CropCatalogue crops, Units units) {
+    public TrialPlanner(SowingPlanner planner, CropCatalogue crops, Units units) {
         this.planner = planner.inUnits(units);
         this.crops = crops;
         this.units = units;
@@ -40,15 +44,15 @@ final class TrialPlanner {
      *
      * @param risk the chance of a later frost that the grower accepts for the crop, 0 to 1
      */
-    record Carried(Sowing.Grower grower, int season, double risk, LocalDate today, LocalDate sowOn) {}
+    public record Carried(Sowing.Grower grower, int season, double risk, LocalDate today, LocalDate sowOn) {}
 
     /** What of a trial is the same in all its blocks. */
-    record Question(TrialKind kind, Lot lot, List<TrialWay> ways, int seedsEach, double share) {
-        static Question of(TrialDesign design, double share) {
+    public record Question(TrialKind kind, Lot lot, List<TrialWay> ways, int seedsEach, double share) {
+        public static Question of(TrialDesign design, double share) {
             return new Question(design.kind(), design.lot(), design.ways(), design.seedsEach(), share);
         }
 
-        static Question of(Trial trial, double share) {
+        public static Question of(Trial trial, double share) {
             return new Question(trial.kind(), trial.lot(), trial.ways(), trial.seedsEach(), share);
         }
     }
@@ -93,7 +97,7 @@ final class TrialPlanner {
     }
 
     /** One block: a sowing for each way, in the order of the ways. */
-    List<PlannedWay> block(Question question, Carried carried, int number, TrialDraw draw) {
+    public List<PlannedWay> block(Question question, Carried carried, int number, TrialDraw draw) {
         List<PlannedWay> planned = new ArrayList<>();
         for (TrialWay way : question.ways()) {
             String note = SAY.blockNote(number, way.letter(), way.name(question.kind(), units), draw.places());
@@ -101,6 +105,37 @@ final class TrialPlanner {
             planned.add(new PlannedWay(way, sowing, request(sowing, carried, way)));
         }
         return planned;
+    }
+
+    /**
+     * Which ways of some blocks have no place that day, each with why; what was found for one way counts as taken for the next.
+     *
+     * @param board the mats as they stand; places found are laid on it
+     */
+    List<String> withoutRoom(List<PlannedWay> planned, SpaceCalendar board, LocalDate today) {
+        List<String> without = new ArrayList<>();
+        for (PlannedWay each : planned) {
+            SpaceRequest request = each.request();
+            if (request == null) {
+                continue;
+            }
+            SpaceWish wish = new SpaceWish(
+                    request.sowingId(),
+                    request.quarters(),
+                    request.earliest(),
+                    request.ideal(),
+                    request.latest(),
+                    request.band(),
+                    request.needsLight(),
+                    planner.daysAt(Asking.of(each.sowing()), today, request.days()));
+            SpaceAnswer answer = new FirstFit(board, today).answer(wish);
+            if (answer instanceof SpaceAnswer.Space space) {
+                board.accept(space.offer());
+            } else if (answer instanceof SpaceAnswer.None none) {
+                without.add(SAY.noRoom(each.way().letter(), none.reason().words(units)));
+            }
+        }
+        return without;
     }
 
     private Sowing sowing(Question question, Carried carried, TrialWay way, String note) {

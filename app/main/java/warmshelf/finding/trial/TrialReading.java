@@ -71,6 +71,20 @@ record TrialReading(Trial trial, List<List<WayOfBlock>> blocks, LocalDate today,
         return live.stream().allMatch(way -> way.hasEnded(today)) ? TrialState.FINISHED : TrialState.UNDER_WAY;
     }
 
+    /** Why a member cannot carry a block of it; empty where they can. */
+    Optional<TrialRefusal> refusalToJoin(UUID member, int season) {
+        TrialState state = state();
+        if (trial.season() != season) {
+            return Optional.of(new TrialRefusal.SeasonOver(trial.number(), trial.season()));
+        }
+        if (state == TrialState.FINISHED || state == TrialState.CALLED_OFF) {
+            return Optional.of(new TrialRefusal.Over(trial.number(), state));
+        }
+        return trial.isCarriedBy(member)
+                ? Optional.of(new TrialRefusal.CarriedAlready(trial.number()))
+                : Optional.empty();
+    }
+
     /** The day since the first of it was sown; only of one under way. */
     long day() {
         return today.toEpochDay()

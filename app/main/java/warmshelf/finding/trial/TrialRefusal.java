@@ -26,6 +26,14 @@ sealed interface TrialRefusal extends Message {
         }
     }
 
+    /** What came of it is known: whoever joins now would choose by that. */
+    record Over(int number, TrialState state) implements TrialRefusal {
+        @Override
+        public String words(Units units) {
+            return SAY.over(number, state.title());
+        }
+    }
+
     /** The group works towards another season by now. */
     record SeasonOver(int number, int season) implements TrialRefusal {
         @Override

@@ -37,15 +37,15 @@ final class TrialReportView {
     }
 
     TrialReportPage page(Visitor visitor, Trial trial, FormReader form) {
-        TrialReading reading = TrialReading.of(
-                trial, trials.histories(List.of(trial)), trials.lastDay(), visitor.today(), visitor.units());
+        TrialReading reading = reading(visitor, trial);
         TrialState state = reading.state();
         boolean finished = state == TrialState.FINISHED;
         Optional<WaysCompared> comparison = finished ? reading.comparison() : Optional.empty();
         List<TrialReading.Pair> pairs = finished ? reading.pairs() : List.of();
         List<WayFound> ways = comparison.map(WaysCompared::ways).orElseGet(reading::soFar);
         LotBalance balance = trials.stores().balances().of(trial.lot());
-        boolean mayJoin = trial.season() == visitor.season() && !trial.isCarriedBy(visitor.memberId());
+        boolean mayJoin =
+                reading.refusalToJoin(visitor.memberId(), visitor.season()).isEmpty();
         return new TrialReportPage(
                 "Trial %d: %s".formatted(trial.number(), trial.kind().title()),
                 trial,
@@ -64,6 +64,12 @@ final class TrialReportView {
                         ? String.valueOf(trial.lot().ownerName())
                         : "",
                 form);
+    }
+
+    /** The trial as it stands today. */
+    TrialReading reading(Visitor visitor, Trial trial) {
+        return TrialReading.of(
+                trial, trials.histories(List.of(trial)), trials.lastDay(), visitor.today(), visitor.units());
     }
 
     private static List<String> words(

@@ -66,11 +66,15 @@ interface TrialSentences {
 
     String carriedAlready(int number);
 
+    String over(int number, String state);
+
     String seasonOver(int number, int season);
 
     String notSown(String crop, String instead);
 
     String notComingUp(String crop, String celsius);
+
+    String noRoom(String letter, String why);
 
     String blockNote(int number, String way, String name, String places);
 

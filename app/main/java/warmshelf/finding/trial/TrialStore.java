@@ -24,7 +24,7 @@ import warmshelf.sowing.SeedClaimStore;
 import warmshelf.sowing.SowingStore;
 
 /** Declares trials and adds blocks to them, each all or nothing: the draw, the sowings, their requests and their seed. */
-final class TrialStore {
+public final class TrialStore {
     private final DSLContext sql;
     private final Audit audit;
     private final SowingStore sowings;
@@ -34,7 +34,7 @@ final class TrialStore {
     private final IntSupplier draws;
 
     /** @param draws the numbers from which blocks are dealt out */
-    TrialStore(
+    public TrialStore(
             Database database,
             Audit audit,
             SowingStore sowings,
@@ -52,17 +52,22 @@ final class TrialStore {
     }
 
     /** Makes the ways of a block once its trial's number and its draw are known. */
-    interface BlockMaking {
+    public interface BlockMaking {
         List<PlannedWay> block(int number, TrialDraw draw);
     }
 
-    record Declared(UUID id, int number) {}
+    /** What came of declaring. */
+    public record Declared(UUID id, int number) {}
 
-    /** @param owner who is asked for the seed of the block; null: nobody has to be */
-    record Joined(@Nullable String owner) {}
+    /**
+     * What came of joining.
+     *
+     * @param owner who is asked for the seed of the block; null: nobody has to be
+     */
+    public record Joined(@Nullable String owner) {}
 
     /** Declares a trial with the blocks of whoever declares it. A no where its seed is not there any more. */
-    Decision<Declared> declare(TrialDesign design, int season, BlockMaking making, UUID by) {
+    public Decision<Declared> declare(TrialDesign design, int season, BlockMaking making, UUID by) {
         return Decision.of(() -> sql.transactionResult(inside -> {
             DSLContext tx = inside.dsl();
             UUID id = UUID.randomUUID();
@@ -94,7 +99,7 @@ final class TrialStore {
     }
 
     /** Adds a block of a member's own. A no where they carry one, the season is another, or the seed is not there. */
-    Decision<Joined> join(Trial trial, int season, LocalDate sowOn, BlockMaking making, UUID by) {
+    public Decision<Joined> join(Trial trial, int season, LocalDate sowOn, BlockMaking making, UUID by) {
         return Decision.of(() -> sql.transactionResult(inside -> {
             DSLContext tx = inside.dsl();
             if (trial.season() != season) {

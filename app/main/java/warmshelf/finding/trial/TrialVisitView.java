@@ -1,7 +1,11 @@
 package warmshelf.finding.trial;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import warmshelf.allocation.SpaceCalendar;
 import warmshelf.seed.Lot;
 import warmshelf.sowing.Sowing;
 import warmshelf.web.Visitor;
@@ -9,6 +13,8 @@ import warmshelf.words.FormReader;
 
 /** A trial as one visitor would carry a block of it. */
 final class TrialVisitView {
+    private static final int DAYS_ON_THE_BOARD = 120;
+
     private final Trials trials;
     private final Visitor visitor;
     private final TrialPlanner planner;
@@ -55,8 +61,21 @@ final class TrialVisitView {
         return (number, draw) -> planner.block(question, carried, number, draw);
     }
 
+    /** Which ways of a trial that is being declared have no place on its day, each with why. */
+    List<String> withoutRoom(TrialDesign design) {
+        TrialDraw draw =
+                TrialDraw.of(1, design.ways().stream().map(TrialWay::letter).toList(), design.seedsEach());
+        List<PlannedWay> planned = new ArrayList<>();
+        for (int block = 0; block < design.blocks(); block++) {
+            planned.addAll(blocksOf(design).block(0, draw));
+        }
+        SpaceCalendar board =
+                trials.stores().space().board(visitor.today(), design.sowOn().plusDays(DAYS_ON_THE_BOARD));
+        return planner.withoutRoom(planned, board, visitor.today());
+    }
+
     /** The form as typed, read with the seed box as it stands. */
-    TrialForm read(java.util.Map<String, java.util.List<String>> typed) {
+    TrialForm read(Map<String, List<String>> typed) {
         return new TrialForm(
                 typed,
                 trials.box(),

@@ -58,8 +58,9 @@ class TrialPagesTest {
         assertThat(plan.text())
                 .contains("Of 20 seeds of each way about")
                 .contains("would show in 8 such trials of 10")
-                .contains("seeds of each way are needed")
-                .contains("One tray or bag of each way");
+                .contains("To find a difference of")
+                .contains("One tray or bag of each way")
+                .contains("Way A: No mat of the group holds");
         assertThat(group.database().sql().fetchCount(TRIAL)).isZero();
     }
 

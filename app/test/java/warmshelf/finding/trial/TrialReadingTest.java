@@ -175,6 +175,19 @@ class TrialReadingTest {
     }
 
     @Test
+    void it_is_joined_once_while_nobody_knows_what_comes_of_it() {
+        UUID priya = new UUID(1, 2);
+        block(tray().sown(0).look(8, 5), bag().sown(0).moved(6, 10).look(8, 7));
+        TrialReading underWay = on(9, TrialKind.METHOD, TRAY_OR_BAG);
+
+        assertThat(underWay.refusalToJoin(priya, 2027)).isEmpty();
+        assertThat(underWay.refusalToJoin(TOM, 2027)).containsInstanceOf(TrialRefusal.CarriedAlready.class);
+        assertThat(underWay.refusalToJoin(priya, 2028)).containsInstanceOf(TrialRefusal.SeasonOver.class);
+        assertThat(on(2 * LAST_DAY, TrialKind.METHOD, TRAY_OR_BAG).refusalToJoin(priya, 2027))
+                .containsInstanceOf(TrialRefusal.Over.class);
+    }
+
+    @Test
     void seedlings_are_compared_with_seedlings_never_with_roots() {
         block(
                 tray().sown(0).look(7, 0).look(8, 10).look(LAST_DAY, 16),
