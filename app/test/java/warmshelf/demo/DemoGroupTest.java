@@ -7,6 +7,7 @@ import static warmshelf.db.generated.Tables.QUARTER_DAY;
 import static warmshelf.db.generated.Tables.RACK;
 import static warmshelf.db.generated.Tables.SITE;
 import static warmshelf.db.generated.Tables.SOWING;
+import static warmshelf.db.generated.Tables.TRIAL;
 import static warmshelf.db.generated.Tables.SPACE_REQUEST;
 import static warmshelf.db.generated.Tables.STAY;
 
@@ -62,7 +63,8 @@ class DemoGroupTest {
         check.assertThat(sql.fetchCount(SITE)).isEqualTo(2);
         check.assertThat(sql.fetchCount(RACK)).isEqualTo(5);
         check.assertThat(sql.fetchCount(MAT)).isEqualTo(12);
-        check.assertThat(sql.fetchCount(SOWING)).isBetween(55, 70);
+        check.assertThat(sql.fetchCount(TRIAL)).isEqualTo(2);
+        check.assertThat(sql.fetchCount(SOWING)).isBetween(55, 80);
         check.assertThat(sql.fetchCount(sql.selectDistinct(SOWING.CROP_ID).from(SOWING)))
                 .isGreaterThanOrEqualTo(20);
         check.assertThat(sql.select(SPACE_REQUEST.STATE).from(SPACE_REQUEST).fetchSet(SPACE_REQUEST.STATE))

@@ -25,9 +25,10 @@ import warmshelf.finding.statistics.ManyComparisons;
  * @param adjusted the chance of so large a difference, adjusted for all crops that were compared so; empty where there is no test
  */
 public record MethodHint(Crop crop, WaysCompared compared, OptionalDouble adjusted) {
-    /** Of each crop of which some lot was sown in both ways and counted. */
+    /** Of each crop of which some lot was sown in both ways and counted; what is of a trial was planned, and is told there. */
     static List<MethodHint> of(List<SeasonSowing> sowings) {
         Map<String, List<SeasonSowing>> ofCrop = sowings.stream()
+                .filter(each -> each.sowing().trial() == null)
                 .filter(sowing -> sowing.isSown() && sowing.progress().settled())
                 .collect(Collectors.groupingBy(each -> each.sowing().crop().name(), TreeMap::new, Collectors.toList()));
         List<MethodHint> hints = new ArrayList<>();

@@ -97,11 +97,13 @@ final class TrialReportView {
     private static List<String> soFar(TrialReading reading) {
         List<String> words = new ArrayList<>();
         words.add(SAY.notFinished(reading.day(), reading.lastDay()));
-        reading.soFar()
-                .forEach(way -> words.add(SAY.countsSoFar(
-                        sentenceCase(way.name()),
-                        way.sprouted().came(),
-                        way.sprouted().of())));
+        List<WayFound> counted = reading.soFar();
+        counted.forEach(way -> words.add(SAY.countsSoFar(
+                sentenceCase(way.name()), way.sprouted().came(), way.sprouted().of())));
+        reading.trial().ways().stream()
+                .map(reading::name)
+                .filter(name -> counted.stream().noneMatch(way -> way.name().equals(name)))
+                .forEach(name -> words.add(SAY.notCountedYet(sentenceCase(name))));
         return words;
     }
 

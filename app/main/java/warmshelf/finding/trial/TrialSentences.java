@@ -88,6 +88,8 @@ interface TrialSentences {
 
     String countsSoFar(String way, int came, int seeds);
 
+    String notCountedYet(String way);
+
     String nothingCounted();
 
     String pair(String first, String second);
