@@ -189,6 +189,25 @@ class AskPagesTest {
         assertThat(member.get("/ask/plan?" + query(nonsense)).status()).isEqualTo(422);
     }
 
+    @Test
+    void what_is_sown_again_and_again_leads_to_the_next_asking_once_it_is_sown() {
+        Map<String, String> squash = Cellar.peppers();
+        squash.putAll(Map.of("crop", "summer-squash", "variety", "Canal Boat", "heat", "room"));
+        group.clock().advance(Duration.ofDays(75));
+        Browser may = group.signedIn(group.member());
+
+        assertThat(may.get("/ask/plan?" + query(squash)).text()).contains("sow again every 21 days until");
+        String sowing = may.post("/sowings", squash).location();
+        assertThat(may.get(sowing).text()).doesNotContain("Sow it again");
+        Answer sown = may.post(sowing + "/entries", Map.of("step", "sown"));
+
+        assertThat(sown.status()).as(sown.text()).isEqualTo(303);
+        String next = Cellar.first(may.get(sowing).body(), "href=\"(/ask\\?lot=[^\"]+)\">Sow it again");
+        Answer asked = may.get(next.replace("&amp;", "&"));
+        assertThat(asked.status()).isEqualTo(200);
+        assertThat(asked.typed("plants")).isEqualTo("10");
+    }
+
     private static Map<String, String> kale() {
         Map<String, String> asked = Cellar.peppers();
         asked.put("crop", "kale");
