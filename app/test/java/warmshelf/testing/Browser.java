@@ -17,6 +17,13 @@ import org.jspecify.annotations.Nullable;
 
 /** A small browser: keeps cookies, does not follow redirects, and puts the form's token into what it posts. */
 public final class Browser {
+    static {
+        // A connection that the server closed after its last answer, as it does where it did not read all that was
+        // sent, is
+        // opened anew for the next form, as real browsers do.
+        System.setProperty("jdk.httpclient.enableAllMethodRetry", "true");
+    }
+
     private static final HttpClient CLIENT = HttpClient.newBuilder()
             .version(HttpClient.Version.HTTP_1_1)
             .followRedirects(HttpClient.Redirect.NEVER)
