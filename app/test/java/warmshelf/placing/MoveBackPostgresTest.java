@@ -1,0 +1,10 @@
+package warmshelf.placing;
+
+import warmshelf.testing.TestDatabase;
+
+class MoveBackPostgresTest extends MoveBackContract {
+    @Override
+    protected TestDatabase open() {
+        return TestDatabase.postgres();
+    }
+}
