@@ -7,9 +7,9 @@ import static warmshelf.db.generated.Tables.QUARTER_DAY;
 import static warmshelf.db.generated.Tables.RACK;
 import static warmshelf.db.generated.Tables.SITE;
 import static warmshelf.db.generated.Tables.SOWING;
-import static warmshelf.db.generated.Tables.TRIAL;
 import static warmshelf.db.generated.Tables.SPACE_REQUEST;
 import static warmshelf.db.generated.Tables.STAY;
+import static warmshelf.db.generated.Tables.TRIAL;
 
 import java.time.Instant;
 import java.time.LocalDate;
