@@ -1,5 +1,7 @@
 package warmshelf.web;
 
+import static warmshelf.web.WebSentences.SAY;
+
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
 import io.javalin.http.HttpStatus;
@@ -40,7 +42,7 @@ final class Access {
             return;
         }
         if (role == Role.COORDINATOR && !visitor.get().coordinator()) {
-            throw Refusal.forbidden("This page is for coordinators. Ask one of them to do it, or to make you one.");
+            throw Refusal.forbidden(SAY.forCoordinators());
         }
         if (uploads.takes(ctx)) {
             uploads.receive(ctx);
@@ -48,8 +50,7 @@ final class Access {
         if (isForScripts(ctx)) {
             refuseForms(ctx);
         } else if (ctx.method().equals(HandlerType.POST) && !carriesToken(ctx, visitor.get())) {
-            throw Refusal.forbidden("This form was made for another sign-in, so nothing was changed."
-                    + " Go back, load the page again, and send it once more.");
+            throw Refusal.forbidden(SAY.otherSignIn());
         }
     }
 
@@ -80,7 +81,7 @@ final class Access {
     private static void refuseForms(Context ctx) {
         String type = ctx.contentType();
         if (type == null || !type.toLowerCase(Locale.ROOT).startsWith("application/json")) {
-            throw Refusal.of(HttpStatus.UNSUPPORTED_MEDIA_TYPE, "This address takes JSON only.");
+            throw Refusal.of(HttpStatus.UNSUPPORTED_MEDIA_TYPE, SAY.jsonOnly());
         }
     }
 
@@ -93,9 +94,7 @@ final class Access {
         boolean readsAPage =
                 ctx.method().equals(HandlerType.GET) || ctx.method().equals(HandlerType.HEAD);
         if (Respond.wantsJson(ctx) || !readsAPage) {
-            throw Refusal.of(
-                    HttpStatus.UNAUTHORIZED,
-                    "You are signed out, so nothing was changed. Sign in, then go back and send it again.");
+            throw Refusal.of(HttpStatus.UNAUTHORIZED, SAY.signedOut());
         }
         String query = ctx.queryString();
         String wanted = ctx.path() + (query == null ? "" : "?" + query);

@@ -1,12 +1,14 @@
 package warmshelf.web;
 
+import static warmshelf.web.WebSentences.SAY;
+
 import io.javalin.http.HttpStatus;
 import warmshelf.decision.Decision;
 import warmshelf.words.Units;
 
 /** The one place in which a decision becomes a status, and the words of a page. */
 public final class Decisions {
-    private static final String NOTHING_HERE = "There is nothing at this address.";
+    private static final String NOTHING_HERE = SAY.nothingHere();
 
     private Decisions() {}
 

@@ -1,5 +1,7 @@
 package warmshelf.web;
 
+import static warmshelf.web.WebSentences.SAY;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
@@ -14,11 +16,11 @@ final class ErrorPages {
     private static final Logger LOG = LoggerFactory.getLogger(ErrorPages.class);
 
     private static final Map<Integer, String> SENTENCES = Map.of(
-            400, "The request could not be read.",
-            404, "There is nothing at this address.",
-            405, "This address does not take that kind of request.",
-            413, "That was too much at once: at most 1 MB is accepted. Nothing was saved; go back and shorten it.",
-            415, "This address does not take that kind of content.");
+            400, SAY.unreadableRequest(),
+            404, SAY.nothingHere(),
+            405, SAY.otherKindOfRequest(),
+            413, SAY.tooMuchAtOnce(),
+            415, SAY.otherKindOfContent());
 
     private final Access access;
 
@@ -44,11 +46,7 @@ final class ErrorPages {
     private void fault(Exception exception, Context ctx) {
         String reference = UUID.randomUUID().toString().substring(0, 8);
         LOG.error("fault {} at {} {}", reference, ctx.method(), ctx.path(), exception);
-        show(
-                ctx,
-                HttpStatus.INTERNAL_SERVER_ERROR,
-                "Something went wrong on our side, and it may not have been saved. The reference %s helps whoever looks after the program to find out what."
-                        .formatted(reference));
+        show(ctx, HttpStatus.INTERNAL_SERVER_ERROR, SAY.fault(reference));
     }
 
     private void show(Context ctx, HttpStatus status, String sentence) {
@@ -72,16 +70,16 @@ final class ErrorPages {
 
     private static String heading(HttpStatus status) {
         return switch (status.getCode()) {
-            case 401 -> "Please sign in";
-            case 403 -> "Not allowed";
-            case 404 -> "Not found";
-            case 405 -> "Not possible here";
-            case 409 -> "Changed meanwhile";
-            case 410 -> "No longer open";
-            case 413 -> "Too large";
-            case 429 -> "Too many tries";
-            case 500, 503 -> "Something broke";
-            default -> "That did not work";
+            case 401 -> SAY.pleaseSignIn();
+            case 403 -> SAY.notAllowed();
+            case 404 -> SAY.notFound();
+            case 405 -> SAY.notPossibleHere();
+            case 409 -> SAY.changedMeanwhile();
+            case 410 -> SAY.noLongerOpen();
+            case 413 -> SAY.tooLarge();
+            case 429 -> SAY.tooManyTries();
+            case 500, 503 -> SAY.somethingBroke();
+            default -> SAY.didNotWork();
         };
     }
 }

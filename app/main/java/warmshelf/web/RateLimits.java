@@ -1,5 +1,7 @@
 package warmshelf.web;
 
+import static warmshelf.web.WebSentences.SAY;
+
 import io.github.bucket4j.Bucket;
 import io.github.bucket4j.ConsumptionProbe;
 import io.github.bucket4j.TimeMeter;
@@ -43,9 +45,7 @@ public final class RateLimits {
                     Duration.ofNanos(probe.getNanosToWaitForRefill())
                             .plusMillis(999)
                             .toSeconds());
-            throw Refusal.of(
-                    HttpStatus.TOO_MANY_REQUESTS,
-                    "That was tried too often. Please wait %s, then try again.".formatted(inWords(seconds)));
+            throw Refusal.of(HttpStatus.TOO_MANY_REQUESTS, SAY.waitThenTry(inWords(seconds)));
         }
     }
 

@@ -1,5 +1,7 @@
 package warmshelf.web;
 
+import static warmshelf.web.WebSentences.SAY;
+
 import io.javalin.http.HttpStatus;
 
 /** A clear no to one request: a status and a sentence, shown as a page or as JSON. */
@@ -19,7 +21,7 @@ public final class Refusal extends RuntimeException {
 
     /** There is nothing at this address, or nothing this visitor may know of. */
     public static Refusal notFound() {
-        return new Refusal(HttpStatus.NOT_FOUND, "There is nothing at this address.");
+        return new Refusal(HttpStatus.NOT_FOUND, SAY.nothingHere());
     }
 
     /** What was asked for is not there, with more to say about it. */

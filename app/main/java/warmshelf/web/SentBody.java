@@ -1,5 +1,7 @@
 package warmshelf.web;
 
+import static warmshelf.web.WebSentences.SAY;
+
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import io.javalin.http.HttpStatus;
@@ -25,8 +27,7 @@ final class SentBody {
         if (charset.find() && !known(charset.group(1).strip())) {
             throw Refusal.of(
                     HttpStatus.UNSUPPORTED_MEDIA_TYPE,
-                    "What was sent is in the charset '%s', which is not known here; UTF-8 is accepted. Nothing was changed."
-                            .formatted(charset.group(1).strip()));
+                    SAY.charsetUnknown(charset.group(1).strip()));
         }
     }
 
@@ -37,9 +38,7 @@ final class SentBody {
      */
     static void receive(Context ctx) {
         if (isMultipart(ctx)) {
-            throw Refusal.of(
-                    HttpStatus.UNSUPPORTED_MEDIA_TYPE,
-                    "This address takes no files. Go back, load the page again, and send it once more.");
+            throw Refusal.of(HttpStatus.UNSUPPORTED_MEDIA_TYPE, SAY.noFiles());
         }
         try {
             ctx.bodyAsBytes();
@@ -57,9 +56,7 @@ final class SentBody {
     }
 
     static Refusal unreadable() {
-        return Refusal.of(
-                HttpStatus.BAD_REQUEST,
-                "The form could not be read; the sending may have been cut off. Go back and send it once more.");
+        return Refusal.of(HttpStatus.BAD_REQUEST, SAY.formUnreadable());
     }
 
     private static boolean known(String charset) {

@@ -1,5 +1,7 @@
 package warmshelf.web;
 
+import static warmshelf.web.WebSentences.SAY;
+
 import io.javalin.http.Context;
 import io.javalin.http.Handler;
 import io.javalin.http.HandlerType;
@@ -92,7 +94,7 @@ final class SubmissionGuard {
         }
         if (first == null) {
             // Another node answered it, or this one before its last start.
-            Respond.seeOther(ctx, "/", "This was saved when it was sent before; it counts once.");
+            Respond.seeOther(ctx, "/", SAY.savedBefore());
             return;
         }
         first.notices().forEach((kind, text) -> Notice.leave(ctx, kind, text));

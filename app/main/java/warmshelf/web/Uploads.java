@@ -1,5 +1,7 @@
 package warmshelf.web;
 
+import static warmshelf.web.WebSentences.SAY;
+
 import io.javalin.http.ContentTooLargeResponse;
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
@@ -107,10 +109,7 @@ public final class Uploads {
     }
 
     private static Refusal tooLarge() {
-        return Refusal.of(
-                HttpStatus.CONTENT_TOO_LARGE,
-                "That was too much at once: files of up to %d MB are accepted. Nothing was kept; go back and send the part of your region only, or pack it as .zip."
-                        .formatted(LARGEST_MB));
+        return Refusal.of(HttpStatus.CONTENT_TOO_LARGE, SAY.filesTooLarge(LARGEST_MB));
     }
 
     /** Reads what a browser is still sending, so that it comes to reading the answer. */

@@ -1,5 +1,7 @@
 package warmshelf.web;
 
+import static warmshelf.web.WebSentences.SAY;
+
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.config.SizeUnit;
@@ -181,8 +183,7 @@ public final class WebServer implements AutoCloseable {
     private static void refuseCrossSite(Context ctx, CrossSite crossSite) {
         boolean reads = ctx.method().equals(HandlerType.GET) || ctx.method().equals(HandlerType.HEAD);
         if (!reads && crossSite.asks(ctx.header("Sec-Fetch-Site"), ctx.header("Origin"), ctx.header("Host"))) {
-            throw Refusal.forbidden("This was sent from another site’s page, so nothing was changed."
-                    + " Open the page here and send it once more.");
+            throw Refusal.forbidden(SAY.otherSite());
         }
     }
 }
