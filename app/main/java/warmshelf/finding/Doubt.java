@@ -8,6 +8,8 @@ public enum Doubt {
     ONE_TRAY_A_WAY,
     /** The ways of a block were looked at on different days, so that one may look later than it was. */
     LOOKS_DIFFER,
+    /** The ways were looked at alike, but seedlings out of a bag can be counted only once the bag is done with. */
+    BAG_COUNTED_LATE,
     /** The ways of a block were sown on different days. */
     SOWN_APART,
     /** The ways of a block lay at different warmth, though warmth was not what was asked. */

@@ -36,6 +36,8 @@ interface FindingSentences {
 
     String looksDiffer();
 
+    String bagCountedLate();
+
     String sownApart();
 
     String warmthDiffered();

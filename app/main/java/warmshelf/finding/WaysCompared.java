@@ -77,6 +77,11 @@ public record WaysCompared(
         return dealtOut.orElse(logRank.map(TestOutcome::p).orElse(1.0));
     }
 
+    /** The same with other doubts. */
+    public WaysCompared doubting(Set<Doubt> others) {
+        return new WaysCompared(ways, logRank, dealtOut, shares, speeds, speedChance, shareChance, others);
+    }
+
     private static WaysCompared compared(
             List<List<Arm>> blocks,
             Map<String, List<Arm>> ways,

@@ -149,6 +149,7 @@ public final class WaysWords {
             case FEW_SEEDS -> SAY.fewSeeds();
             case ONE_TRAY_A_WAY -> SAY.oneTrayAWay();
             case LOOKS_DIFFER -> SAY.looksDiffer();
+            case BAG_COUNTED_LATE -> SAY.bagCountedLate();
             case SOWN_APART -> SAY.sownApart();
             case WARMTH_DIFFERED -> SAY.warmthDiffered();
             case NOT_PLANNED -> SAY.notPlanned();

@@ -170,9 +170,37 @@ record TrialReading(Trial trial, List<List<WayOfBlock>> blocks, LocalDate today,
                         .toList())
                 .filter(block -> block.size() > 1)
                 .toList();
-        return used.isEmpty()
-                ? Optional.empty()
-                : Optional.of(WaysCompared.ofLooks(used.stream().map(this::arms).toList(), doubts(used)));
+        if (used.isEmpty()) {
+            return Optional.empty();
+        }
+        WaysCompared compared =
+                WaysCompared.ofLooks(used.stream().map(this::arms).toList(), doubts(used));
+        boolean alike = used.stream().allMatch(TrialReading::lookedAtAlike);
+        return Optional.of(
+                alike && compared.doubts().contains(Doubt.LOOKS_DIFFER)
+                        ? compared.doubting(countedLate(compared))
+                        : compared);
+    }
+
+    /** Between moving the first and the last out of a bag its seedlings are not counted, however often somebody looks. */
+    private static Set<Doubt> countedLate(WaysCompared compared) {
+        Set<Doubt> doubts = EnumSet.copyOf(compared.doubts());
+        doubts.remove(Doubt.LOOKS_DIFFER);
+        doubts.add(Doubt.BAG_COUNTED_LATE);
+        return doubts;
+    }
+
+    /** Whether somebody was at all ways of a block on the same days, until there was nothing to look at any more at one. */
+    private static boolean lookedAtAlike(List<WayOfBlock> block) {
+        LocalDate last = block.stream()
+                .map(way -> way.lookedOn().last())
+                .min(LocalDate::compareTo)
+                .orElseThrow();
+        return block.stream()
+                        .map(way -> way.lookedOn().headSet(last))
+                        .distinct()
+                        .count()
+                == 1;
     }
 
     private Set<Doubt> doubts(List<List<WayOfBlock>> used) {

@@ -2,10 +2,13 @@ package warmshelf.finding.trial;
 
 import java.time.LocalDate;
 import java.util.Optional;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import warmshelf.crop.Method;
 import warmshelf.finding.CountTrouble;
 import warmshelf.finding.CountedSeeds;
+import warmshelf.sowing.Entry;
 import warmshelf.sowing.History;
 import warmshelf.sowing.Progress;
 import warmshelf.sowing.SowingStage;
@@ -46,6 +49,13 @@ public record WayOfBlock(TrialWay way, History history, int lastDay, boolean roo
     @Nullable
     LocalDate sownOn() {
         return progress().seen().sown();
+    }
+
+    /** The days on which somebody was at it; of one that was counted there is one at least. */
+    TreeSet<LocalDate> lookedOn() {
+        return Entry.standing(history.entries()).stream()
+                .map(Entry::seenOn)
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 
     /** Why it cannot be compared; empty where it can. */

@@ -201,6 +201,40 @@ class TrialReadingTest {
     }
 
     @Test
+    void a_bag_that_was_looked_at_like_the_tray_is_counted_late_and_not_looked_at_otherwise() {
+        Seen tray = tray().sown(0);
+        Seen bag = bag().sown(0);
+        for (int day = 1; day <= LAST_DAY; day++) {
+            tray.look(day, Math.max(0, 2 * day - 10));
+            if (day == 5) {
+                bag.enter(day, EntryStep.MOVED_TO_CELLS, null, 10, false);
+            } else if (day == 9) {
+                bag.moved(day, 18);
+            } else {
+                bag.look(day, day < 9 ? 10 : day + 3);
+            }
+        }
+        block(tray, bag);
+        assertThat(on(LAST_DAY, TrialKind.METHOD, TRAY_OR_BAG)
+                        .comparison()
+                        .orElseThrow()
+                        .doubts())
+                .contains(Doubt.BAG_COUNTED_LATE)
+                .doesNotContain(Doubt.LOOKS_DIFFER);
+
+        blocks.clear();
+        block(
+                tray().sown(0).look(7, 3).look(8, 9).look(LAST_DAY, 16),
+                bag().sown(0).moved(5, 18).look(LAST_DAY, 16));
+        assertThat(on(LAST_DAY, TrialKind.METHOD, TRAY_OR_BAG)
+                        .comparison()
+                        .orElseThrow()
+                        .doubts())
+                .contains(Doubt.LOOKS_DIFFER)
+                .doesNotContain(Doubt.BAG_COUNTED_LATE);
+    }
+
+    @Test
     void two_bags_are_compared_by_their_roots() {
         List<TrialWay> bags = List.of(
                 new TrialWay("A", Method.BAG, true, null, true), new TrialWay("B", Method.BAG, true, null, false));
