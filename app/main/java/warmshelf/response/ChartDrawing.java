@@ -1,5 +1,7 @@
 package warmshelf.response;
 
+import static warmshelf.response.ResponseSentences.SAY;
+
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -75,14 +77,10 @@ final class ChartDrawing {
     private String description() {
         List<String> readings = new ArrayList<>();
         for (ResponseChart.Tick tick : readable()) {
-            readings.add(tick.at() + " days at " + tick.words());
+            readings.add(SAY.daysAt(tick.at(), tick.words()));
         }
-        String table = "The published days: " + String.join(", ", readings) + ".";
-        return seen.isEmpty()
-                ? table + " No sowing of the group is drawn yet."
-                : table
-                        + " The dots are the group's own sowings, %d of them, listed in the table below."
-                                .formatted(seen.size());
+        String table = String.join(", ", readings);
+        return seen.isEmpty() ? SAY.publishedDays(table) : SAY.publishedDaysAndDots(table, seen.size());
     }
 
     /** Days and temperature at the ends and in the middle of the curve. */

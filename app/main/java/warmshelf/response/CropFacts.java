@@ -1,5 +1,7 @@
 package warmshelf.response;
 
+import static warmshelf.response.ResponseSentences.SAY;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -97,7 +99,7 @@ final class CropFacts {
             boolean lookedUp =
                     CropCatalogue.bundled().find(crop.id()).filter(crop::equals).isPresent()
                             && !CropCatalogue.bundled().hazardClaims(crop.id()).isEmpty();
-            return lookedUp ? "none known in the lists read" : "not looked up";
+            return lookedUp ? SAY.noneInLists() : SAY.notLookedUp();
         }
         return Arrays.stream(CropHazard.values())
                 .filter(crop.hazards()::contains)
@@ -121,11 +123,11 @@ final class CropFacts {
 
     private static String depth(Crop crop, Units units) {
         String depth = crop.depthMm() == null
-                ? "two to three times the seed’s thickness"
-                : crop.depthMm() == 0 ? "on the surface" : units.length(crop.depthMm());
+                ? SAY.depthUsual()
+                : crop.depthMm() == 0 ? SAY.onTheSurface() : units.length(crop.depthMm());
         return switch (crop.light()) {
-            case NEEDED -> depth + "; needs light to come up";
-            case DARK -> depth + "; wants the dark";
+            case NEEDED -> SAY.needsLight(depth);
+            case DARK -> SAY.wantsDark(depth);
             case INDIFFERENT, NOT_KNOWN -> depth;
         };
     }

@@ -1,5 +1,7 @@
 package warmshelf.response;
 
+import static warmshelf.response.ResponseSentences.SAY;
+
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -104,8 +106,8 @@ public record CropPage(
         String days = LearnedWords.days(seen.days()) + " days" + (seen.method() == Method.BAG ? " (roots)" : "");
         String by = LearnedWords.days(seen.byDays());
         return seen.afterDays() == 0
-                ? "%s, found at the first look on day %s".formatted(days, by)
-                : "%s, found between day %s and day %s".formatted(days, LearnedWords.days(seen.afterDays()), by);
+                ? SAY.foundAtFirstLook(days, by)
+                : SAY.foundBetween(days, LearnedWords.days(seen.afterDays()), by);
     }
 
     private static String range(double low, double high, Units units) {

@@ -1,5 +1,7 @@
 package warmshelf.response;
 
+import static warmshelf.response.ResponseSentences.SAY;
+
 import java.util.stream.Collectors;
 import warmshelf.crop.EmergenceDisagreement;
 import warmshelf.crop.EmergenceDisagreement.Print;
@@ -18,21 +20,20 @@ final class ReprintWords {
                     .sorted()
                     .map(String::valueOf)
                     .collect(Collectors.joining(" or "));
-            return "At %s reprints of the trials give %s days; we use %d."
-                    .formatted(at, days, disagreement.used().number());
+            return SAY.reprintsGiveDays(at, days, disagreement.used().number());
         }
         String each = disagreement.printed().stream()
                 .map(print -> "“%s”".formatted(words(print)))
                 .collect(Collectors.joining(", another "));
-        return "At %s one print of the trials says %s; we use “%s”.".formatted(at, each, words(disagreement.used()));
+        return SAY.onePrintSays(at, each, words(disagreement.used()));
     }
 
     private static String words(Print print) {
         return switch (print.outcome()) {
             case DAYS -> print.number() + " days";
-            case NONE -> "nothing came up";
+            case NONE -> SAY.nothingCameUp();
             case UNTESTED -> "not tested";
-            case SHARE -> print.number() + " % came up, in days not given";
+            case SHARE -> SAY.cameUpWithoutDays(print.number());
         };
     }
 }

@@ -33,4 +33,34 @@ interface ResponseSentences {
     String every(String days);
 
     String years();
+
+    String noneInLists();
+
+    String notLookedUp();
+
+    String depthUsual();
+
+    String onTheSurface();
+
+    String needsLight(String depth);
+
+    String wantsDark(String depth);
+
+    String daysAt(String days, String temperature);
+
+    String publishedDays(String table);
+
+    String publishedDaysAndDots(String table, int sowings);
+
+    String foundAtFirstLook(String days, String by);
+
+    String foundBetween(String days, String after, String by);
+
+    String reprintsGiveDays(String temperature, String days, int used);
+
+    String onePrintSays(String temperature, String each, String used);
+
+    String nothingCameUp();
+
+    String cameUpWithoutDays(int percent);
 }
