@@ -37,6 +37,11 @@ public enum TrialKind {
         };
     }
 
+    /** Whether all ways can lie side by side; else warmth itself is the question. */
+    public boolean liesTogether() {
+        return this == METHOD || this == SOAK;
+    }
+
     /** The words of all of them. */
     static List<String> words() {
         return Arrays.stream(values()).map(TrialKind::word).toList();

@@ -100,7 +100,10 @@ public final class TrialPlanner {
     public List<PlannedWay> block(Question question, Carried carried, int number, TrialDraw draw) {
         List<PlannedWay> planned = new ArrayList<>();
         for (TrialWay way : question.ways()) {
-            String note = SAY.blockNote(number, way.letter(), way.name(question.kind(), units), draw.places());
+            String name = way.name(question.kind(), units);
+            String note = question.kind().liesTogether()
+                    ? SAY.blockNote(number, way.letter(), name, draw.places())
+                    : SAY.blockNoteApart(number, way.letter(), name);
             Sowing sowing = sowing(question, carried, way, note);
             planned.add(new PlannedWay(way, sowing, request(sowing, carried, way)));
         }

@@ -78,6 +78,8 @@ interface TrialSentences {
 
     String blockNote(int number, String way, String name, String places);
 
+    String blockNoteApart(int number, String way, String name);
+
     String calledOff();
 
     String nobodyCarries();

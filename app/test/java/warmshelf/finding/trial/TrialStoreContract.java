@@ -95,6 +95,8 @@ abstract class TrialStoreContract extends StoreContract {
         assertThat(sowing.trial())
                 .isNotNull()
                 .satisfies(part -> assertThat(part.block()).isEqualTo(2));
+        assertThat(sowing.note())
+                .isEqualTo("Trial 1, way B (28 °C). Its ways lie at different warmth; keep all else alike.");
         assertThat(stores.requests().find(sowing.id()).orElseThrow()).satisfies(request -> {
             assertThat(request.earliest()).isEqualTo(DAY);
             assertThat(request.latest()).isEqualTo(DAY);
