@@ -115,7 +115,7 @@ class TickFormTest {
                 "sprouted | 1.5 | Sprouted so far was '1.5'; a whole number from 0 to 12 is accepted.",
                 "moved | 13 | Moved so far was '13'; a whole number from 0 to 12 is accepted.",
                 "lost | 99999999999 | Lost so far was '99999999999'; a whole number from 0 to 12 is accepted.",
-                "problem | gremlins | The problem was 'gremlins'; accepted are: dry, wet, mould, damping-off, too-hot,"
+                "problem | gremlins | The problem was 'gremlins'; accepted are: dry, wet, mould, damping-off, pests, virus, too-hot,"
                         + " too-cold, no-label, seed-missing, torn, other.",
                 "lightPlace | somewhere | The place under the light was not one of those offered; please choose one"
                         + " from the list.",
