@@ -38,12 +38,14 @@ public record CurveChart(List<Line> lines, List<Mark> days, List<Mark> shares) {
 
     /**
      * @param letter that stands at its end, and before its name below
-     * @param dash the number of its pattern, from 0
+     * @param dashes pixels drawn and left out by turns
+     * @param width of its stroke in pixels
      * @param points for a polyline
      * @param endX where the letter stands
      * @param endY its height
      */
-    public record Line(String letter, String name, int dash, String points, String endX, String endY) {}
+    public record Line(
+            String letter, String name, String dashes, String width, String points, String endX, String endY) {}
 
     /** @param at pixels from the left or top */
     public record Mark(String at, String words) {}
@@ -78,7 +80,15 @@ public record CurveChart(List<Line> lines, List<Mark> days, List<Mark> shares) {
         long beside = before.stream()
                 .filter(line -> Math.abs(Double.parseDouble(line.endY()) - end) < 12)
                 .count();
-        return new Line(named.letter(), named.name(), number, drawn, pixel(RIGHT + 6 + 12 * beside), pixel(end));
+        Stroke stroke = STROKES.get(number);
+        return new Line(
+                named.letter(),
+                named.name(),
+                stroke.dashes(),
+                stroke.width(),
+                drawn,
+                pixel(RIGHT + 6 + 12 * beside),
+                pixel(end));
     }
 
     private static double x(double day, double days) {
