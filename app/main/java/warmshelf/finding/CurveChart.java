@@ -24,6 +24,17 @@ public record CurveChart(List<Line> lines, List<Mark> days, List<Mark> shares) {
     private static final int MOST_MARKS = 8;
     private static final double LEAST_DAYS = 7;
 
+    /** How a line is drawn, told apart in grey too. */
+    private record Stroke(String dashes, String width) {}
+
+    private static final List<Stroke> STROKES = List.of(
+            new Stroke("none", "2.25"),
+            new Stroke("8 4", "2.25"),
+            new Stroke("2 4", "2.25"),
+            new Stroke("10 3 2 3", "2.25"),
+            new Stroke("none", "4.5"),
+            new Stroke("14 6", "1.25"));
+
     /**
      * A curve and what it is of.
      *
