@@ -9,6 +9,8 @@ import static warmshelf.db.generated.Tables.SITE;
 import static warmshelf.db.generated.Tables.SOWING;
 import static warmshelf.db.generated.Tables.SPACE_REQUEST;
 import static warmshelf.db.generated.Tables.STAY;
+import static warmshelf.db.generated.Tables.TRIAL;
+import static warmshelf.db.generated.Tables.TRIAL_SOWING;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -31,6 +33,7 @@ import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.db.Database;
 import warmshelf.shelf.OnSiteStore;
+import warmshelf.sowing.TrialPart;
 
 /** Reads a stay that may be moved, where it could go, and what lies there. */
 public final class LyingStore {
@@ -64,6 +67,7 @@ public final class LyingStore {
     private LyingStay lying(Stay stay) {
         Record about = sql.select(
                         SOWING.CROP_ID, SOWING.STAGE, LOT.VARIETY, MEMBER.NAME, PLACE.MAT_ID, SPACE_REQUEST.NEEDS_LIGHT)
+                .select(TRIAL.NUMBER, TRIAL_SOWING.LETTER)
                 .from(STAY)
                 .join(SOWING)
                 .on(SOWING.ID.eq(STAY.SOWING_ID))
@@ -75,6 +79,10 @@ public final class LyingStore {
                 .on(PLACE.ID.eq(STAY.PLACE_ID))
                 .leftJoin(SPACE_REQUEST)
                 .on(SPACE_REQUEST.SOWING_ID.eq(STAY.SOWING_ID))
+                .leftJoin(TRIAL_SOWING)
+                .on(TRIAL_SOWING.SOWING_ID.eq(STAY.SOWING_ID))
+                .leftJoin(TRIAL)
+                .on(TRIAL.ID.eq(TRIAL_SOWING.TRIAL_ID))
                 .where(STAY.ID.eq(stay.id()))
                 .fetchSingle();
         Optional<WarmthNeed> warmth =
@@ -97,7 +105,9 @@ public final class LyingStore {
 
     private String what(Record about) {
         String variety = about.get(LOT.VARIETY);
-        return variety.isEmpty() ? cropName(about) : cropName(about) + " · " + variety;
+        String title = variety.isEmpty() ? cropName(about) : cropName(about) + " · " + variety;
+        Integer trial = about.get(TRIAL.NUMBER);
+        return trial == null ? title : title + " · " + TrialPart.words(trial, about.get(TRIAL_SOWING.LETTER));
     }
 
     private String cropName(Record about) {

@@ -3,6 +3,7 @@ package warmshelf.loop;
 import static org.assertj.core.api.Assertions.assertThat;
 import static warmshelf.db.generated.Tables.MEMBER;
 import static warmshelf.db.generated.Tables.SOWING;
+import static warmshelf.db.generated.Tables.STAY;
 import static warmshelf.db.generated.Tables.TRIAL_SOWING;
 
 import java.time.Duration;
@@ -26,6 +27,10 @@ class TrialLoopTest {
             String warmer = ways.getOrDefault("B", "");
             assertThat(cellar.placeAsSuggested(cooler).status()).isEqualTo(303);
             assertThat(cellar.placeAsSuggested(warmer).status()).isEqualTo(303);
+            assertThat(cellar.coordinator()
+                            .get("/stays/" + stayOf(cellar, cooler))
+                            .text())
+                    .contains("Lantern Row · trial 1 way A");
             sow(cellar, cooler);
             sow(cellar, warmer);
 
@@ -50,6 +55,18 @@ class TrialLoopTest {
                     .doesNotContain("were not looked at on the same days")
                     .doesNotContain("Nobody dealt the seeds out");
         }
+    }
+
+    private static UUID stayOf(Cellar cellar, String sowing) {
+        return cellar.group()
+                .database()
+                .sql()
+                .select(STAY.ID)
+                .from(STAY)
+                .where(STAY.SOWING_ID.eq(UUID.fromString(sowing)))
+                .orderBy(STAY.FROM_DAY)
+                .fetch(STAY.ID)
+                .get(0);
     }
 
     private static String report(Cellar cellar) {
