@@ -1,11 +1,15 @@
 package warmshelf.crop;
 
+import java.util.List;
+
 /** How much cold a hardened plant bears, in the trade's four classes. */
 public enum Hardiness {
     HARDY("hardy", "lettuce, kale, pansy", 0.5),
     HALF_HARDY("half-hardy", "cabbage, onion, beet", 0.3),
     TENDER("tender", "tomato, sweet corn, bean", 0.1),
     VERY_TENDER("very tender", "pepper, eggplant, cucumber", 0.1);
+
+    private static final List<Hardiness> IN_ORDER = List.of(values());
 
     private final String words;
     private final String examples;
@@ -47,5 +51,15 @@ public enum Hardiness {
             }
         }
         throw new IllegalArgumentException("no hardiness class is called '" + words + "'");
+    }
+
+    /** Its place among all, from 0 for the hardiest. */
+    public int place() {
+        return IN_ORDER.indexOf(this);
+    }
+
+    /** The one at a place. */
+    public static Hardiness at(int place) {
+        return IN_ORDER.get(place);
     }
 }

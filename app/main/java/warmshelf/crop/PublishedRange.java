@@ -36,8 +36,8 @@ record PublishedRange(CelsiusRange possible, Optional<CelsiusRange> best) {
         for (CSVRecord row : rows) {
             Double rowLow = number(row, lowest);
             Double rowHigh = number(row, highest);
-            low = low == null || rowLow != null && rowLow > low ? rowLow : low;
-            high = high == null || rowHigh != null && rowHigh < high ? rowHigh : high;
+            low = low == null || (rowLow != null && rowLow > low) ? rowLow : low;
+            high = high == null || (rowHigh != null && rowHigh < high) ? rowHigh : high;
         }
         return low == null || high == null || low > high ? Optional.empty() : Optional.of(new CelsiusRange(low, high));
     }

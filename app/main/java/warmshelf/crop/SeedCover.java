@@ -1,12 +1,15 @@
 package warmshelf.crop;
 
 import java.util.Arrays;
+import java.util.List;
 
 /** How a source has seed covered with a view to light, from the least on. */
 public enum SeedCover {
     ON_TOP("on-top", "pressed on, not covered: light is needed"),
     LIGHTLY_COVERED("lightly-covered", "covered lightly"),
     COVERED("covered", "covered");
+
+    private static final List<SeedCover> IN_ORDER = List.of(values());
 
     private final String code;
     private final String words;
@@ -34,5 +37,15 @@ public enum SeedCover {
 
     static SeedCover mostOf(Crop crop) {
         return crop.light().isNeeded() ? ON_TOP : COVERED;
+    }
+
+    /** Its place among all, from 0 for the least cover. */
+    public int place() {
+        return IN_ORDER.indexOf(this);
+    }
+
+    /** The one at a place. */
+    public static SeedCover at(int place) {
+        return IN_ORDER.get(place);
     }
 }

@@ -60,29 +60,29 @@ public enum SourceMatter {
     LIGHT("light") {
         @Override
         double read(String cell) {
-            return SeedCover.named(cell).ordinal();
+            return SeedCover.named(cell).place();
         }
 
         @Override
         OptionalDouble least(Crop crop) {
-            return OptionalDouble.of(SeedCover.leastOf(crop).ordinal());
+            return OptionalDouble.of(SeedCover.leastOf(crop).place());
         }
 
         @Override
         OptionalDouble most(Crop crop) {
-            return OptionalDouble.of(SeedCover.mostOf(crop).ordinal());
+            return OptionalDouble.of(SeedCover.mostOf(crop).place());
         }
     },
     /** The cold that it bears, as the place of a {@link Hardiness}. */
     HARDINESS("hardiness") {
         @Override
         double read(String cell) {
-            return Hardiness.named(cell).ordinal();
+            return Hardiness.named(cell).place();
         }
 
         @Override
         OptionalDouble least(Crop crop) {
-            return OptionalDouble.of(crop.hardiness().ordinal());
+            return OptionalDouble.of(crop.hardiness().place());
         }
 
         @Override

@@ -61,7 +61,7 @@ public record SourceStatement(
 
     /** Whether nothing that it allows lies from so much to so much. */
     boolean isOutside(double from, double to) {
-        return low != null && low > to || high != null && high < from;
+        return (low != null && low > to) || (high != null && high < from);
     }
 
     private double end(@Nullable Double only) {

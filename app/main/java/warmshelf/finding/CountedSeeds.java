@@ -85,7 +85,7 @@ public record CountedSeeds(List<SproutingTime> times, Set<CountTrouble> troubles
             int came = count.soFar() - before;
             long earlier = Math.min(after, by - 1);
             if (came > 0) {
-                times.addAll(Collections.nCopies(came, SproutingTime.between(earlier, by)));
+                times.addAll(Collections.nCopies(came, SproutingTime.between((double) earlier, (double) by)));
                 if (by - earlier >= WEEKS_BETWEEN_DAYS) {
                     troubles.add(CountTrouble.WEEKS_BETWEEN);
                 }
@@ -93,7 +93,7 @@ public record CountedSeeds(List<SproutingTime> times, Set<CountTrouble> troubles
             before = count.soFar();
             after = Math.max(after, by);
         }
-        times.addAll(Collections.nCopies(seeds - before, SproutingTime.notBy(after)));
+        times.addAll(Collections.nCopies(seeds - before, SproutingTime.notBy((double) after)));
         return new CountedSeeds(times, troubles);
     }
 

@@ -48,6 +48,8 @@ public record CurveChart(List<Line> lines, List<Mark> days, List<Mark> shares) {
     }
 
     /**
+     * A curve as it is drawn.
+     *
      * @param letter that stands at its end, and before its name below
      * @param dashes pixels drawn and left out by turns
      * @param width of its stroke in pixels
@@ -58,7 +60,11 @@ public record CurveChart(List<Line> lines, List<Mark> days, List<Mark> shares) {
     public record Line(
             String letter, String name, String dashes, String width, String points, String endX, String endY) {}
 
-    /** @param at pixels from the left or top */
+    /**
+     * Words beside an axis.
+     *
+     * @param at pixels from the left or top
+     */
     public record Mark(String at, String words) {}
 
     /** Draws at most {@value #MOST} curves; at least one is needed. */

@@ -49,9 +49,9 @@ interface PlanSentences {
 
     String placeUnknown();
 
-    String firstDayUnfit(LocalDate day, LocalDate first, LocalDate last);
+    String firstDayUnfit(LocalDate given, LocalDate earliest, LocalDate latest);
 
-    String lastDayUnfit(LocalDate day, LocalDate first, LocalDate last);
+    String lastDayUnfit(LocalDate given, LocalDate earliest, LocalDate latest);
 
     String setPointUnfit(String degrees, String likes);
 

@@ -59,9 +59,10 @@ final class SourceWords {
             case WEEKS_INDOORS -> Counted.weeks((int) Math.round(low), (int) Math.round(high));
             case PLANTING_OUT -> PlantingOutWords.of((int) low, (int) high);
             case DEPTH -> ends(units.length(low), units.length(high), " to ");
-            case LIGHT -> ends(SeedCover.values()[(int) low].words(), SeedCover.values()[(int) high].words(), "; or ");
+            case LIGHT ->
+                ends(SeedCover.at((int) low).words(), SeedCover.at((int) high).words(), "; or ");
             case HARDINESS ->
-                ends(Hardiness.values()[(int) low].words(), Hardiness.values()[(int) high].words(), " to ");
+                ends(Hardiness.at((int) low).words(), Hardiness.at((int) high).words(), " to ");
         };
     }
 

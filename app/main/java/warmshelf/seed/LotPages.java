@@ -125,7 +125,10 @@ final class LotPages implements Pages {
         if (!lots.recount(lot.id(), form.recount().get(), form.version(), visitor.memberId())) {
             throw Refusal.of(HttpStatus.CONFLICT, SAY.lotChanged());
         }
-        Respond.seeOther(ctx, "/seeds/" + lot.id(), (SAY.lotUpToDate(whoFallsShort(lot.id()))).strip());
+        Respond.seeOther(
+                ctx,
+                "/seeds/" + lot.id(),
+                SAY.lotUpToDate(whoFallsShort(lot.id())).strip());
     }
 
     /** A count below what was promised is a fact, not a fault; but then somebody's plan falls short. */

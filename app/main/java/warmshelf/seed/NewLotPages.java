@@ -49,7 +49,10 @@ final class NewLotPages implements Pages {
         }
         NewLot lot = form.lot().get();
         UUID id = lots.add(lot, visitor.memberId());
-        Respond.seeOther(ctx, "/seeds/" + id, (SAY.lotInBox(noteMaturity(lot, form.maturity(), visitor))).strip());
+        Respond.seeOther(
+                ctx,
+                "/seeds/" + id,
+                SAY.lotInBox(noteMaturity(lot, form.maturity(), visitor)).strip());
     }
 
     /** What a packet says of its variety counts for the group, unless more is known already. */

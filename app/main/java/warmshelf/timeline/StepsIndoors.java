@@ -34,7 +34,7 @@ record StepsIndoors(
     void addTo(StepList steps, DateWindow sowing, Seedlings seedlings, Outdoors outdoors) {
         Seen seen = question.seen();
         Optional<ColdSpell> cold = ColdSpell.of(question.crop());
-        if (seen.chilled() != null || cold.isPresent() && chillsFirst) {
+        if (seen.chilled() != null || (cold.isPresent() && chillsFirst)) {
             addChill(steps, sowing, cold.orElse(NO_COLD));
         }
         if (SoakRule.soaks(question) || seen.soaked() != null) {
@@ -138,7 +138,7 @@ record StepsIndoors(
         if (trimmedFirst) {
             addCare(steps, up, hardenOff);
         }
-        if (worthIt && bearsIt || seen.pottedOn() != null) {
+        if ((worthIt && bearsIt) || seen.pottedOn() != null) {
             steps.add(
                     Step.POT_ON,
                     pot.notAfter(hardenOff),

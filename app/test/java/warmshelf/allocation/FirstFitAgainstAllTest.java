@@ -17,6 +17,8 @@ import warmshelf.shelf.WholeDegree;
 
 /** First fit beside a plain search through every mat, set-point, place, slot and start, on small random boards. */
 class FirstFitAgainstAllTest {
+    private static final List<LightAbove> LIGHTS = List.of(LightAbove.values());
+
     private static final LocalDate TODAY = LocalDate.of(2027, 3, 1);
     private static final int DAYS = 14;
 
@@ -113,7 +115,7 @@ class FirstFitAgainstAllTest {
                     "Hall cellar",
                     new Thermostat(low, high),
                     usual,
-                    random.nextInt(4) == 0 ? LightAbove.NONE : LightAbove.values()[random.nextInt(4)],
+                    random.nextInt(4) == 0 ? LightAbove.NONE : LIGHTS.get(random.nextInt(LIGHTS.size())),
                     places));
         }
         SpaceCalendar board = new SpaceCalendar(TODAY, TODAY.plusDays(DAYS), mats);

@@ -125,7 +125,7 @@ class StatementsTest {
 
     private static double number(CSVRecord row, String cell) {
         return switch (row.get("unit")) {
-            case "class" -> Hardiness.named(cell).ordinal();
+            case "class" -> Hardiness.named(cell).place();
             case "cover" -> List.of("on-top", "lightly-covered", "covered").indexOf(cell);
             case "F" -> celsius(Double.parseDouble(cell));
             default -> Double.parseDouble(cell);
@@ -144,7 +144,7 @@ class StatementsTest {
                 new Span(crop(crop).plantOutOffsetDays(), crop(crop).plantOutOffsetDaysLatest());
             case "depth" -> Span.of(known(crop(crop).depthMm()) / MM_PER_INCH);
             case "light" -> cover(crop(crop));
-            case "hardiness" -> Span.of(crop(crop).hardiness().ordinal());
+            case "hardiness" -> Span.of(crop(crop).hardiness().place());
             case "days-to-emergence" -> days(crop, celsius(Double.parseDouble(row.get("at"))));
             case "best-warmth" -> comfortable(crop);
             case "night-minimum" -> Span.of(known(crop(crop).nightMinimumC()));

@@ -86,7 +86,7 @@ abstract class MatStoreContract extends StoreContract {
     @Test
     void the_light_that_reaches_a_mat_is_kept_and_is_not_known_until_somebody_says() {
         for (LightAbove light : LightAbove.values()) {
-            MatDraft draft = new MatDraft("L" + light.ordinal(), 1, 1, 18, 32, 45, 25, light);
+            MatDraft draft = new MatDraft("L " + light.word(), 1, 1, 18, 32, 45, 25, light);
             UUID mat = done(mats.add(shelf, draft, cast.ilse()));
 
             assertThat(new ShelvingStore(database().sql())

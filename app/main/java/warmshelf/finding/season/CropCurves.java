@@ -114,6 +114,6 @@ record CropCurves(List<Group> groups, List<Pair> oneName, List<Troubled> trouble
 
     private static String warmth(SeasonSowing sowing, Units units) {
         Double meanC = sowing.meanC();
-        return meanC == null ? "not on a mat" : units.temperature(Math.round(meanC));
+        return meanC == null ? "not on a mat" : units.temperature(Math.rint(meanC));
     }
 }

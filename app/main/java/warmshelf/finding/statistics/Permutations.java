@@ -34,7 +34,7 @@ public final class Permutations {
         for (List<Arm> block : blocks) {
             RankScores scores = RankScores.of(block);
             Dealt dealt = Dealt.of(block, first, scores);
-            seen += dealt.sum();
+            seen += dealt.sum;
             Map<Long, Double> ofBlock = dealt.allSums();
             if (ofBlock.isEmpty() || (long) ofBlock.size() * sums.size() > MOST_SUMS) {
                 return OptionalDouble.of(drawn(blocks, first));
@@ -64,7 +64,7 @@ public final class Permutations {
         List<Dealt> dealt = blocks.stream()
                 .map(block -> Dealt.of(block, first, RankScores.of(block)))
                 .toList();
-        double seen = dealt.stream().mapToDouble(Dealt::sum).sum();
+        double seen = dealt.stream().mapToDouble(each -> each.sum).sum();
         Random random = new Random(START);
         int asLarge = 0;
         for (int draw = 0; draw < DRAWS; draw++) {
@@ -76,7 +76,17 @@ public final class Permutations {
     }
 
     /** The scores of a block and how many of its seeds the first way had. */
-    private record Dealt(double[] scores, int ofFirst, double sum) {
+    private static final class Dealt {
+        private final double[] scores;
+        private final int ofFirst;
+        private final double sum;
+
+        private Dealt(double[] scores, int ofFirst, double sum) {
+            this.scores = scores;
+            this.ofFirst = ofFirst;
+            this.sum = sum;
+        }
+
         static Dealt of(List<Arm> block, String first, RankScores scores) {
             double[] all = new double[scores.seeds()];
             int filled = 0;

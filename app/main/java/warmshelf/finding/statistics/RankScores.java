@@ -71,7 +71,7 @@ final class RankScores {
     /** A seed that had not sprouted by a day did not sprout at that very moment either. */
     private static boolean within(GerminationCurve.Step step, SproutingTime time) {
         boolean begins = step.after() > time.after()
-                || step.after() == time.after() && (time.exact() || step.by() > step.after());
+                || (step.after() == time.after() && (time.exact() || step.by() > step.after()));
         return begins && step.by() <= time.by();
     }
 

@@ -24,7 +24,7 @@ final class CosmesisData {
     private CosmesisData() {}
 
     private static Arm arm(String name, String numbers) {
-        String[] words = numbers.split(" ");
+        String[] words = numbers.split(" ", -1);
         List<SproutingTime> times = new ArrayList<>();
         for (int i = 0; i < words.length; i += 2) {
             double after = Double.parseDouble(words[i]);

@@ -57,7 +57,7 @@ class TrialReadingTest {
     private final List<Trial.Block> blocks = new ArrayList<>();
 
     /** One sowing in the making. */
-    private final class Seen {
+    private static final class Seen {
         private final TrialWay way;
         private final UUID id = UUID.randomUUID();
         private final List<Entry> entries = new ArrayList<>();

@@ -24,6 +24,8 @@ import warmshelf.shelf.LightAbove;
 
 /** The search beside a plain try of everything, which shares none of its code, on small random questions. */
 class PlannerAgainstAllTest {
+    private static final List<LightAbove> LIGHTS = List.of(LightAbove.values());
+
     private static final LocalDate START = LocalDate.of(2027, 3, 1);
     private static final int DAYS = 12;
 
@@ -71,7 +73,7 @@ class PlannerAgainstAllTest {
                         mat.thermostat(),
                         mat.watts(),
                         mat.circuit(),
-                        LightAbove.values()[random.nextInt(2) == 0 ? LightAbove.NONE.ordinal() : random.nextInt(4)],
+                        random.nextBoolean() ? LightAbove.NONE : LIGHTS.get(random.nextInt(LIGHTS.size())),
                         mat.out()))
                 .toList();
         List<Request> requests = question.requests().stream()
