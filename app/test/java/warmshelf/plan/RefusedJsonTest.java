@@ -24,6 +24,7 @@ class RefusedJsonTest {
     static List<NoPlaceReason> reasons() {
         return List.of(
                 new NoPlaceReason.NoMatWarmEnough(WARM),
+                new NoPlaceReason.DarkMatsOnly(WARM),
                 new NoPlaceReason.NoLightAfterwards(),
                 new NoPlaceReason.CircuitFull(),
                 new NoPlaceReason.MatsTaken(MARCH, MARCH.plusDays(9)),
