@@ -45,6 +45,7 @@ class RefusedJsonTest {
                 new PlaceChange.Smaller(2, 4, MARCH),
                 new PlaceChange.OtherWarmth(22, WARM, MARCH, 3),
                 new PlaceChange.OtherWarmth(22, WARM, MARCH, 0),
+                new PlaceChange.LightOtherwise(),
                 new PlaceChange.JoinWaitingList(),
                 new PlaceChange.PlanAnew(),
                 new PlaceChange.NothingProposed(),
