@@ -102,7 +102,7 @@ public final class TestDatabase implements AutoCloseable {
         }
         closed = true;
         if (migrated.becomesAsNew()) {
-            waiting.add(migrated);
+            waiting.push(migrated);
         } else {
             migrated.drop();
         }
