@@ -40,9 +40,10 @@ final class FixedAround {
         return new FixedStay(id, surface, !stay.isOnMat(), place, stay.slot(), days, promised);
     }
 
-    /** A sentence of the planner in which each run goes by the id of its stay. */
-    static String byStay(String sentence) {
-        return sentence.replaceAll("(-[0-9a-f]{12})#\\d+", "$1");
+    /** The id of the stay of which a fixed one is a run. */
+    static String stayOf(String id) {
+        int run = id.indexOf('#');
+        return run < 0 ? id : id.substring(0, run);
     }
 
     List<FixedStay> stays() {

@@ -9,6 +9,7 @@ import warmshelf.plan.engine.NoPlaceReason;
 import warmshelf.plan.engine.PlaceChange;
 import warmshelf.plan.engine.PlacedStay;
 import warmshelf.plan.engine.PlanChecker;
+import warmshelf.plan.engine.PlanProblem;
 import warmshelf.plan.engine.PlanQuestion;
 import warmshelf.plan.engine.Refused;
 import warmshelf.plan.engine.SeasonPlan;
@@ -18,7 +19,7 @@ import warmshelf.words.Units;
  * A plan held against the records as they stand now, which may have moved on since it was made: requests that no longer wait
  * have dropped out of it, those that came in since are not placed, and what is wrong with it now is said in sentences.
  */
-record PlanDraft(SeasonQuestion asked, SeasonPlan plan, List<String> problems, Units units) {
+record PlanDraft(SeasonQuestion asked, SeasonPlan plan, List<PlanProblem> problems, Units units) {
 
     /** @param units in which it says what is wrong */
     static PlanDraft of(SeasonQuestion asked, SeasonPlan kept, Units units) {
@@ -41,12 +42,12 @@ record PlanDraft(SeasonQuestion asked, SeasonPlan plan, List<String> problems, U
         setPoints.keepTo(asked.question().fixed(), placed);
         setPoints.standAs(asked.standing(), asked.question().fixed());
         SeasonPlan plan = new SeasonPlan(placed, setPoints.spans(), refused);
-        return new PlanDraft(asked, plan, PlanChecker.problems(asked.question(), plan, units), units);
+        return new PlanDraft(asked, plan, PlanChecker.problems(asked.question(), plan), units);
     }
 
     /** Clashes in words that people understand. */
     List<String> clashes() {
-        return asked.named(problems);
+        return worded(problems);
     }
 
     Optional<PlacedStay> placed(String request) {
@@ -82,9 +83,16 @@ record PlanDraft(SeasonQuestion asked, SeasonPlan plan, List<String> problems, U
 
     /** What is wrong here and was not wrong before. */
     List<String> clashesSince(PlanDraft before) {
-        List<String> since = new ArrayList<>(problems);
+        List<PlanProblem> since = new ArrayList<>(problems);
         since.removeAll(before.problems);
-        return asked.named(since);
+        return worded(since);
+    }
+
+    private List<String> worded(List<PlanProblem> some) {
+        return some.stream()
+                .map(problem -> problem.words(asked.names(), units))
+                .distinct()
+                .toList();
     }
 
     /** The places under a light that are free when a request is not counted. */

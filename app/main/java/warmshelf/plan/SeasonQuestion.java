@@ -17,6 +17,8 @@ import warmshelf.allocation.SpaceRequest;
 import warmshelf.allocation.Stay;
 import warmshelf.plan.engine.DayRange;
 import warmshelf.plan.engine.PlacedStay;
+import warmshelf.plan.engine.PlanNames;
+import warmshelf.plan.engine.PlanParty;
 import warmshelf.plan.engine.PlanQuestion;
 import warmshelf.plan.engine.Request;
 import warmshelf.plan.engine.SetPointSpan;
@@ -138,33 +140,16 @@ public record SeasonQuestion(
         return question.days().from();
     }
 
-    /** A sentence of the planner or its judge with names in the place of ids. */
-    String named(String sentence) {
-        String named = FixedAround.byStay(sentence);
-        if (!named.contains("-")) {
-            return named;
-        }
-        for (Map.Entry<String, Asked> each : asked.entrySet()) {
-            named = replaced(named, "request", each.getKey(), each.getValue().title());
-        }
-        for (Map.Entry<String, Lying> each : lying.entrySet()) {
-            named = replaced(named, "fixed stay", each.getKey(), each.getValue().title());
-        }
-        return named;
-    }
-
-    List<String> named(List<String> sentences) {
-        return sentences.stream().map(this::named).toList();
-    }
-
-    private static String replaced(String sentence, String kind, String id, String title) {
-        if (!sentence.contains(id)) {
-            return sentence;
-        }
-        return sentence.replace("The " + kind + " '" + id + "'", title)
-                .replace("the " + kind + " '" + id + "'", title)
-                .replace("'" + id + "'", title)
-                .replace(id, title);
+    /** Those who lie somewhere, by the titles of their sowings. */
+    PlanNames names() {
+        return who -> {
+            String title = who instanceof PlanParty.OfRequest
+                    ? Optional.ofNullable(asked.get(who.id())).map(Asked::title).orElse(null)
+                    : Optional.ofNullable(lying.get(FixedAround.stayOf(who.id())))
+                            .map(Lying::title)
+                            .orElse(null);
+            return title == null ? PlanNames.IN_FILE.of(who) : title;
+        };
     }
 
     /** SHA-256 of everything asked, in hexadecimal: equal questions have equal hashes. */

@@ -32,10 +32,9 @@ class FixedAroundTest {
     }
 
     @Test
-    void a_sentence_about_a_run_of_days_goes_by_the_id_of_its_stay() {
-        assertThat(FixedAround.byStay("The fixed stay '" + STAY + "#2' lies at 24 °C."))
-                .isEqualTo("The fixed stay '" + STAY + "' lies at 24 °C.");
-        assertThat(FixedAround.byStay("Nothing of it, #2.")).isEqualTo("Nothing of it, #2.");
+    void a_run_of_days_tells_of_which_stay_it_is() {
+        assertThat(FixedAround.stayOf(STAY + "#2")).isEqualTo(STAY.toString());
+        assertThat(FixedAround.stayOf(STAY.toString())).isEqualTo(STAY.toString());
     }
 
     @Test

@@ -1,6 +1,6 @@
 package warmshelf.plan.engine;
 
-import static warmshelf.plan.engine.NoPlaceSentences.SAY;
+import static warmshelf.plan.engine.EngineSentences.SAY;
 
 import java.time.LocalDate;
 import warmshelf.allocation.Band;

@@ -6,6 +6,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 import warmshelf.Output;
+import warmshelf.words.Units;
 
 /** {@code plan-check FILE PLAN}: whether a plan keeps every rule. */
 @Command(
@@ -25,7 +26,9 @@ public final class PlanCheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        List<String> problems = PlanChecker.problems(PlanFile.read(file), AnswerFile.read(plan));
+        List<String> problems = PlanChecker.problems(PlanFile.read(file), AnswerFile.read(plan)).stream()
+                .map(problem -> problem.words(PlanNames.IN_FILE, Units.METRIC))
+                .toList();
         Output.json(new Verdict(problems.isEmpty(), problems));
         return problems.isEmpty() ? 0 : 1;
     }

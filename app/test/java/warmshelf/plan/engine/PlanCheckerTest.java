@@ -12,6 +12,7 @@ import warmshelf.allocation.Band;
 import warmshelf.allocation.Slot;
 import warmshelf.shelf.Circuit;
 import warmshelf.shelf.LightAbove;
+import warmshelf.words.Units;
 
 /** Each rule is broken once, alone, in a plan that otherwise keeps them all. */
 class PlanCheckerTest {
@@ -235,7 +236,9 @@ class PlanCheckerTest {
     private List<String> problems() {
         PlanQuestion question = new PlanQuestion(
                 days(0, 40), List.of(new CircuitFeed("c1", new Circuit(15, 120))), mats, lit, List.of(FIXED), requests);
-        return PlanChecker.problems(question, new SeasonPlan(placed, setPoints, refused));
+        return PlanChecker.problems(question, new SeasonPlan(placed, setPoints, refused)).stream()
+                .map(problem -> problem.words(PlanNames.IN_FILE, Units.METRIC))
+                .toList();
     }
 
     private static Request request(String id, int quarters, Request.@Nullable Light light) {

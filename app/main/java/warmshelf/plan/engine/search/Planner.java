@@ -11,6 +11,7 @@ import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import warmshelf.plan.engine.FixedStays;
 import warmshelf.plan.engine.PlanChecker;
+import warmshelf.plan.engine.PlanProblem;
 import warmshelf.plan.engine.PlanQuestion;
 import warmshelf.plan.engine.Refused;
 import warmshelf.plan.engine.SeasonPlan;
@@ -148,7 +149,7 @@ public final class Planner {
             }
         }
         SeasonPlan plan = new SeasonPlan(Plans.placed(layout), SetPointRuns.spans(layout), refused);
-        List<String> problems = PlanChecker.problems(question, plan);
+        List<PlanProblem> problems = PlanChecker.problems(question, plan);
         if (!problems.isEmpty()) {
             throw new IllegalStateException("the plan breaks a rule and is not shown: " + problems.get(0));
         }
