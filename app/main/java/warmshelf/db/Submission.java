@@ -7,6 +7,7 @@ import java.time.OffsetDateTime;
 import java.util.UUID;
 import org.jooq.Configuration;
 import org.jooq.DSLContext;
+import org.jooq.exception.IntegrityConstraintViolationException;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -69,15 +70,24 @@ public final class Submission {
 
     private void claimRow(DSLContext sql, OffsetDateTime now) {
         sql.deleteFrom(SUBMISSION).where(SUBMISSION.SENT_AT.lt(now.minus(KEPT))).execute();
-        int added = sql.insertInto(SUBMISSION)
-                .set(SUBMISSION.FINGERPRINT, fingerprint)
-                .set(SUBMISSION.MEMBER_ID, member)
-                .set(SUBMISSION.REQUEST_ID, request)
-                .set(SUBMISSION.SENT_AT, now)
-                .onConflictDoNothing()
-                .execute();
-        if (added == 0 && !isMine(sql)) {
+        if (!added(sql, now) && !isMine(sql)) {
             throw new AlreadyCounted();
+        }
+    }
+
+    /** Of two that arrive at once H2 may find the other's row only as it writes its own, and refuse it as a second. */
+    private boolean added(DSLContext sql, OffsetDateTime now) {
+        try {
+            return sql.insertInto(SUBMISSION)
+                            .set(SUBMISSION.FINGERPRINT, fingerprint)
+                            .set(SUBMISSION.MEMBER_ID, member)
+                            .set(SUBMISSION.REQUEST_ID, request)
+                            .set(SUBMISSION.SENT_AT, now)
+                            .onConflictDoNothing()
+                            .execute()
+                    == 1;
+        } catch (IntegrityConstraintViolationException thereAlready) {
+            return false;
         }
     }
 

@@ -177,4 +177,9 @@ public final class SolverProcess implements AutoCloseable {
             asked = false;
         }
     }
+
+    /** Where its native library lies; empty where it did not start. */
+    Optional<Path> folder() {
+        return Optional.ofNullable(folder);
+    }
 }
