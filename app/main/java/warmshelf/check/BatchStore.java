@@ -76,11 +76,11 @@ public final class BatchStore {
             return answer(entry.id(), ticks.keep(tx, at.sowing(), at.tick(), at.lightUntil(), by), units);
         }
         if (entry.sent() instanceof Sent.AtMat mat) {
-            return switch (readings.add(tx, mat.reading(), by)) {
-                case ADDED -> SentAnswer.kept(entry.id(), false, "");
-                case THERE_BEFORE -> SentAnswer.kept(entry.id(), true, "");
-                case ID_IN_USE -> SentAnswer.refused(entry.id(), SAY.readingIdUsed(), false);
-            };
+            Decision<Boolean> decision = readings.add(tx, mat.reading(), by);
+            return decision instanceof Decision.Done<Boolean> done
+                    ? SentAnswer.kept(entry.id(), done.value(), "")
+                    : SentAnswer.refused(
+                            entry.id(), decision.refusal().orElseThrow().words(units), false);
         }
         return SentAnswer.refused(entry.id(), ((Sent.Unfit) entry.sent()).sentence(), false);
     }

@@ -4,6 +4,7 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.Clock;
 import java.util.UUID;
+import warmshelf.web.Decisions;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
@@ -37,10 +38,7 @@ public final class ReadingPages implements Pages {
             return;
         }
         UUID id = new EntryIds(clock.instant(), visitor.zone(), readings::isKeptSince).of(form, mat, visitor.today());
-        if (!readings.add(id, mat, visitor.today(), celsius, visitor.memberId())) {
-            throw Refusal.conflict(
-                    "This reading's id was used for something else already. Load the page again and enter it once more.");
-        }
+        Decisions.doneOr(readings.add(id, mat, visitor.today(), celsius, visitor.memberId()), visitor.units());
         Respond.seeOther(
                 ctx,
                 GoOn.to(form.text("then"), "/today"),

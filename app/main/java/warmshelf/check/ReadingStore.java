@@ -13,6 +13,8 @@ import java.util.UUID;
 import org.jooq.DSLContext;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
+import warmshelf.decision.Decision;
+import warmshelf.decision.Declined;
 import warmshelf.sowing.EntryStep;
 
 /** Keeps what mats' thermometers showed. */
@@ -33,10 +35,10 @@ public final class ReadingStore {
      * Keeps a reading once, however often it is sent.
      *
      * @param day the day on which it was read, in the group's time zone
-     * @return whether it is kept now: not if its id serves something else already
+     * @return whether it had been kept before
      */
-    public boolean add(UUID id, UUID mat, LocalDate day, double celsius, UUID by) {
-        return add(sql, new Reading(id, mat, day, audit.now(), celsius), by) != Keeping.ID_IN_USE;
+    public Decision<Boolean> add(UUID id, UUID mat, LocalDate day, double celsius, UUID by) {
+        return add(sql, new Reading(id, mat, day, audit.now(), celsius), by);
     }
 
     /** Whether an entry of that id was kept at that moment or later. */
@@ -44,9 +46,9 @@ public final class ReadingStore {
         return sql.fetchExists(ENTRY, ENTRY.ID.eq(id).and(ENTRY.MADE_AT.ge(since.atOffset(ZoneOffset.UTC))));
     }
 
-    /** Keeps a reading within the caller's transaction, where there is one. */
-    Keeping add(DSLContext within, Reading reading, UUID by) {
-        return within.transactionResult(inside -> {
+    /** Keeps a reading within the caller's transaction, where there is one; tells whether it had been kept before. */
+    Decision<Boolean> add(DSLContext within, Reading reading, UUID by) {
+        return Decision.of(() -> within.transactionResult(inside -> {
             DSLContext tx = inside.dsl();
             int added = tx.insertInto(ENTRY)
                     .set(ENTRY.ID, reading.id())
@@ -64,17 +66,12 @@ public final class ReadingStore {
                     .execute();
             if (added == 1) {
                 audit.write(tx, by, "read thermometer", "mat", reading.mat(), reading.celsius() + " C");
-                return Keeping.ADDED;
+                return false;
             }
-            boolean same = tx.fetchExists(ENTRY, ENTRY.ID.eq(reading.id()).and(ENTRY.MAT_ID.eq(reading.mat())));
-            return same ? Keeping.THERE_BEFORE : Keeping.ID_IN_USE;
-        });
-    }
-
-    /** What became of a reading. */
-    enum Keeping {
-        ADDED,
-        THERE_BEFORE,
-        ID_IN_USE
+            if (!tx.fetchExists(ENTRY, ENTRY.ID.eq(reading.id()).and(ENTRY.MAT_ID.eq(reading.mat())))) {
+                throw Declined.refused(new ReadingRefusal.IdInUse());
+            }
+            return true;
+        }));
     }
 }

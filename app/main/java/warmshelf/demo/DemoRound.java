@@ -1,5 +1,7 @@
 package warmshelf.demo;
 
+import static warmshelf.demo.DemoDecisions.done;
+
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
@@ -110,7 +112,7 @@ final class DemoRound {
         }
         double slipped = daysAgo == COLD_READING_DAYS_AGO && mat.name().equals("M1") ? -4.5 : 0;
         double celsius = mat.setPointC() + Math.max(-1.6, Math.min(1.6, off)) + slipped;
-        house.readings().add(UUID.randomUUID(), mat.matId(), day, Numbers.tenths(celsius), person);
+        done(house.readings().add(UUID.randomUUID(), mat.matId(), day, Numbers.tenths(celsius), person));
         clock.tick();
     }
 

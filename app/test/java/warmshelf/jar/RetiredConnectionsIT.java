@@ -55,6 +55,7 @@ class RetiredConnectionsIT {
             "/plans/{id}/undoing",
             // only where somebody else's doing gives the occasion, at most once in the demo
             "/notes/{id}/dismissal",
+            "/racks/{id}/clearing",
             "/sowings/{id}/freed-place",
             "/sowings/{id}/withdrawal",
             // its page draws the places, and a form stands there only for one that was chosen
