@@ -97,7 +97,10 @@ abstract class BatchStoreContract extends TickContract {
                 .get(0);
 
         assertThat(answer)
-                .isEqualTo(SentAnswer.refused("r", "This reading's id was used for something else already.", false));
+                .isEqualTo(SentAnswer.refused(
+                        "r",
+                        "This reading's id was used for something else already. Load the page again and enter it once more.",
+                        false));
     }
 
     private static Draft seen(Draft draft) {
