@@ -104,7 +104,8 @@ record SeasonFindingPage(
     }
 
     static String range(ConfidenceInterval interval) {
-        return "%d–%d".formatted(Math.round(100 * interval.low()), Math.round(100 * interval.high()));
+        // joined, so that a narrow column does not break it
+        return "%d\u2060–\u2060%d".formatted(Math.round(100 * interval.low()), Math.round(100 * interval.high()));
     }
 
     private static HintLine line(MethodHint hint) {
