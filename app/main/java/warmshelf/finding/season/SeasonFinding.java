@@ -70,7 +70,7 @@ public record SeasonFinding(
                         .toString());
     }
 
-    /** Kilowatt-hours of the mats at most. */
+    /** Kilowatt-hours of mats and lamps at most. */
     public double kilowattHours() {
         return weeks.stream().mapToLong(SpaceWeek::wattHours).sum() / 1000.0;
     }

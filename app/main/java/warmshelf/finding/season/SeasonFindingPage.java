@@ -18,7 +18,7 @@ import warmshelf.words.Numbers;
  * @param unsettled those still coming, or not counted
  * @param mats the picture of the weeks on mats; null where nothing lay anywhere
  * @param light the same under light
- * @param energy what the mats drew and cost at most, in words; empty where they drew nothing
+ * @param energy what mats and lamps drew and cost at most, in words; empty where they drew nothing
  * @param grown what growers said in autumn, by variety
  */
 record SeasonFindingPage(

@@ -36,6 +36,8 @@ public final class SeasonStore {
     private static final Field<UUID> SPACE =
             DSL.coalesce(PLACE.MAT_ID, PLACE.LIT_SHELF_ID).as("space_id");
 
+    private static final int HOURS = 24;
+
     private final DSLContext sql;
     private final SowingStore sowings;
     private final EntryStore entries;
@@ -158,14 +160,19 @@ public final class SeasonStore {
         List<SpaceWeek.Space> spaces = new ArrayList<>();
         for (Shelf shelf : shelves(sites)) {
             shelf.mats()
-                    .forEach(mat -> spaces.add(
-                            new SpaceWeek.Space(mat.id(), true, mat.places().size() * Place.QUARTERS, mat.watts())));
+                    .forEach(mat -> spaces.add(new SpaceWeek.Space(
+                            mat.id(), true, mat.places().size() * Place.QUARTERS, HOURS * mat.watts())));
             if (shelf.isLit()) {
-                spaces.add(
-                        new SpaceWeek.Space(shelf.id(), false, shelf.litPlaces().size() * Place.QUARTERS, 0));
+                spaces.add(new SpaceWeek.Space(
+                        shelf.id(), false, shelf.litPlaces().size() * Place.QUARTERS, lampWattHours(shelf)));
             }
         }
         return spaces;
+    }
+
+    private static int lampWattHours(Shelf shelf) {
+        Integer hours = shelf.lamp().hours();
+        return hours == null ? 0 : hours * shelf.lightWatts();
     }
 
     private static List<Shelf> shelves(List<Site> sites) {

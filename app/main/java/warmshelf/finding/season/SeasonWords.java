@@ -70,7 +70,7 @@ final class SeasonWords {
         return words.isEmpty() ? List.of(SAY.noLossesMore()) : words;
     }
 
-    /** What the mats drew and cost at most; empty where they drew nothing. */
+    /** What mats and lamps drew and cost at most; empty where they drew nothing. */
     static String ofEnergy(double kilowattHours, Optional<EnergyPrice> price) {
         if (kilowattHours == 0) {
             return "";

@@ -18,19 +18,18 @@ import java.util.UUID;
  * @param ofMats quarters that there were, summed over its days
  * @param underLight the same for places under light
  * @param ofLight the same
- * @param wattHours what the mats with something on them drew at most, as if they heated all day
+ * @param wattHours what mats with something on them drew at most, as if they heated all day, and lamps over something
  */
 public record SpaceWeek(LocalDate monday, int onMats, int ofMats, int underLight, int ofLight, long wattHours) {
     private static final int DAYS = 7;
-    private static final int HOURS = 24;
 
     /**
      * A mat or lit shelf as it stands today: nobody kept how many places there were on an earlier day.
      *
      * @param quarters of all its places
-     * @param watts of the mat; 0 for a light
+     * @param wattHoursADay at most, on a day on which something lies there; 0 for lamps of which nobody said how long they burn
      */
-    public record Space(UUID id, boolean isMat, int quarters, int watts) {}
+    public record Space(UUID id, boolean isMat, int quarters, int wattHoursADay) {}
 
     /** What a mat or lit shelf held on a day. */
     public record Used(UUID spaceId, LocalDate day, int quarters) {}
@@ -61,8 +60,8 @@ public record SpaceWeek(LocalDate monday, int onMats, int ofMats, int underLight
 
     private static SpaceWeek one(LocalDate monday, Space space, int quarters, int ofMats, int ofLight) {
         return space.isMat()
-                ? new SpaceWeek(monday, quarters, ofMats, 0, ofLight, (long) space.watts() * HOURS)
-                : new SpaceWeek(monday, 0, ofMats, quarters, ofLight, 0);
+                ? new SpaceWeek(monday, quarters, ofMats, 0, ofLight, space.wattHoursADay())
+                : new SpaceWeek(monday, 0, ofMats, quarters, ofLight, space.wattHoursADay());
     }
 
     private SpaceWeek and(SpaceWeek more) {

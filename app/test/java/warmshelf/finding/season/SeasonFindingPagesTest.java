@@ -84,7 +84,8 @@ class SeasonFindingPagesTest {
                         .status())
                 .isEqualTo(303);
 
-        assertThat(member.get("/findings").text()).containsPattern("The mats drew at most [0-9,]+ kWh, [0-9.]+ USD:");
+        assertThat(member.get("/findings").text())
+                .containsPattern("Mats and lamps drew at most [0-9,]+ kWh, [0-9.]+ USD:");
         assertThat(coordinator.get("/findings/2027/price").body()).contains("0.25");
         assertThat(member.get("/findings/2027/price").status()).isEqualTo(403);
     }

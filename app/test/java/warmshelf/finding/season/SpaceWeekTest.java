@@ -10,8 +10,8 @@ import warmshelf.finding.season.SpaceWeek.Space;
 import warmshelf.finding.season.SpaceWeek.Used;
 
 class SpaceWeekTest {
-    private static final Space MAT = new Space(new UUID(1, 1), true, 8, 100);
-    private static final Space LIGHT = new Space(new UUID(2, 2), false, 4, 0);
+    private static final Space MAT = new Space(new UUID(1, 1), true, 8, 24 * 100);
+    private static final Space LIGHT = new Space(new UUID(2, 2), false, 4, 14 * 40);
     // a Monday
     private static final LocalDate MONDAY = LocalDate.of(2027, 3, 1);
 
@@ -28,7 +28,7 @@ class SpaceWeekTest {
                 .containsExactly(
                         new SpaceWeek(MONDAY, 6, 56, 0, 28, 2 * 24 * 100),
                         new SpaceWeek(MONDAY.plusWeeks(1), 0, 56, 0, 28, 0),
-                        new SpaceWeek(MONDAY.plusWeeks(2), 0, 56, 2, 28, 0));
+                        new SpaceWeek(MONDAY.plusWeeks(2), 0, 56, 2, 28, 14 * 40));
     }
 
     @Test
