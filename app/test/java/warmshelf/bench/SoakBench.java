@@ -83,7 +83,7 @@ public final class SoakBench {
     private static List<SoakPerson> people(
             Server server, FilledDemo demo, QuickClock clock, SoakTally tally, AtomicBoolean goesOn) {
         List<String> asks = new ArrayList<>(List.of("/sowings", "/seeds", "/today", "/supplies", "/frost/garden"));
-        for (String crop : List.of("pepper", "tomato", "lettuce", "basil", "broccoli")) {
+        for (String crop : List.of("pepper", "tomato", "cabbage", "basil", "broccoli")) {
             asks.add(ASK.formatted(crop));
         }
         return List.of(
