@@ -2,33 +2,33 @@ package warmshelf.harvest;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import warmshelf.words.Choice;
 
 /** An answer that is chosen from a few, kept by its word. */
 interface HarvestAnswer {
-    String word();
+    /** The constant's name. */
+    String name();
+
+    /** As forms send it and the table keeps it, for example 'very-good'. */
+    default String word() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
 
     /** As its button says it. */
     String title();
 
     /** Whether somebody would grow it again. */
     enum Again implements HarvestAnswer {
-        AGAIN("again", "Again"),
-        OTHER_VARIETY("other-variety", "Another variety"),
-        NOT_AGAIN("not-again", "Not again");
+        AGAIN("Again"),
+        OTHER_VARIETY("Another variety"),
+        NOT_AGAIN("Not again");
 
-        private final String word;
         private final String title;
 
-        Again(String word, String title) {
-            this.word = word;
+        Again(String title) {
             this.title = title;
-        }
-
-        @Override
-        public String word() {
-            return word;
         }
 
         @Override
@@ -39,22 +39,15 @@ interface HarvestAnswer {
 
     /** Roughly how much it gave. */
     enum Amount implements HarvestAnswer {
-        NONE("none", "Nothing"),
-        LITTLE("little", "A little"),
-        ENOUGH("enough", "Enough"),
-        PLENTY("plenty", "Plenty");
+        NONE("Nothing"),
+        LITTLE("A little"),
+        ENOUGH("Enough"),
+        PLENTY("Plenty");
 
-        private final String word;
         private final String title;
 
-        Amount(String word, String title) {
-            this.word = word;
+        Amount(String title) {
             this.title = title;
-        }
-
-        @Override
-        public String word() {
-            return word;
         }
 
         @Override
@@ -65,21 +58,14 @@ interface HarvestAnswer {
 
     /** How it tasted. */
     enum Taste implements HarvestAnswer {
-        POOR("poor", "Poor"),
-        GOOD("good", "Good"),
-        VERY_GOOD("very-good", "Very good");
+        POOR("Poor"),
+        GOOD("Good"),
+        VERY_GOOD("Very good");
 
-        private final String word;
         private final String title;
 
-        Taste(String word, String title) {
-            this.word = word;
+        Taste(String title) {
             this.title = title;
-        }
-
-        @Override
-        public String word() {
-            return word;
         }
 
         @Override
