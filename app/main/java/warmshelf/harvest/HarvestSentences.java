@@ -10,6 +10,12 @@ interface HarvestSentences {
 
     String gave(int gave, int of);
 
+    String tasted(int tasted, int of);
+
+    String weighed(String kilograms);
+
+    String trouble(String words);
+
     String kept();
 
     String nothingPlantedOut();

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import warmshelf.words.Numbers;
 
 /**
  * What growers say of a variety, over members and years.
@@ -19,10 +20,23 @@ import java.util.stream.Collectors;
  * @param ofAgain how many said whether
  * @param gave how many said that it gave enough or plenty
  * @param ofGave how many said how much
+ * @param tasted how many said that it tasted good or very good
+ * @param ofTasted how many said how it tasted
  * @param kilograms of those who weighed; 0 where nobody did
+ * @param troubles what went wrong, in the growers' words
  */
 public record VarietyHarvest(
-        String cropId, String variety, int growers, int again, int ofAgain, int gave, int ofGave, double kilograms) {
+        String cropId,
+        String variety,
+        int growers,
+        int again,
+        int ofAgain,
+        int gave,
+        int ofGave,
+        int tasted,
+        int ofTasted,
+        double kilograms,
+        List<String> troubles) {
 
     /** One for each variety, by crop and name; capitals do not set varieties apart. */
     public static List<VarietyHarvest> of(List<HarvestStore.Said> said) {
@@ -50,9 +64,16 @@ public record VarietyHarvest(
                         note -> note.amount() == HarvestAnswer.Amount.ENOUGH
                                 || note.amount() == HarvestAnswer.Amount.PLENTY),
                 count(notes, note -> note.amount() != null),
+                count(notes, note -> note.taste() != null && note.taste() != HarvestAnswer.Taste.POOR),
+                count(notes, note -> note.taste() != null),
                 notes.stream()
                         .mapToDouble(note -> note.kilograms() == null ? 0 : note.kilograms())
-                        .sum());
+                        .sum(),
+                notes.stream()
+                        .map(HarvestNote::trouble)
+                        .filter(trouble -> !trouble.isEmpty())
+                        .distinct()
+                        .toList());
     }
 
     private static int count(List<HarvestNote> notes, Predicate<HarvestNote> which) {
@@ -67,6 +88,15 @@ public record VarietyHarvest(
         }
         if (ofGave > 0) {
             words.add(SAY.gave(gave, ofGave));
+        }
+        if (ofTasted > 0) {
+            words.add(SAY.tasted(tasted, ofTasted));
+        }
+        if (kilograms > 0) {
+            words.add(SAY.weighed(Numbers.oneDecimalAtMost(kilograms)));
+        }
+        if (!troubles.isEmpty()) {
+            words.add(SAY.trouble(String.join("; ", troubles)));
         }
         return String.join(" ", words);
     }

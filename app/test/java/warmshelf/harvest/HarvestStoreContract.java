@@ -63,6 +63,10 @@ abstract class HarvestStoreContract extends StoreContract {
         harvests.keep(List.of(whole), room.tom());
 
         assertThat(harvests.notes(List.of(sowing))).containsOnlyKeys(sowing).containsValue(whole);
+        assertThat(harvests.words("pepper", "Lantern Row"))
+                .isEqualTo(
+                        "Again: 1 of 1 who grew it. Enough or plenty: 1 of 1. Good or very good: 1 of 1. Weighed: 3.5 kg."
+                                + " Trouble: “slugs”.");
     }
 
     private static HarvestNote note(UUID sowing, HarvestAnswer.Again again) {
