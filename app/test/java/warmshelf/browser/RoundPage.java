@@ -36,7 +36,10 @@ final class RoundPage {
                 const whose = async (key) => (await pages.match(key))?.headers.get('X-Warmshelf-Member');
                 return (await Promise.all((await pages.keys()).map(whose))).includes(member);
               };
-              while (!navigator.serviceWorker.controller || !(await kept())) await new Promise(then => setTimeout(then, 50));
+              for (const until = Date.now() + 60_000; !navigator.serviceWorker.controller || !(await kept()); ) {
+                if (Date.now() > until) throw new Error('the worker has not kept the page after a minute');
+                await new Promise(then => setTimeout(then, 50));
+              }
             }
             """);
         assertThat(status(page)).not().isEmpty();
