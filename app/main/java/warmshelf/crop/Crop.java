@@ -1,5 +1,7 @@
 package warmshelf.crop;
 
+import static warmshelf.crop.CropSentences.SAY;
+
 import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
@@ -137,15 +139,15 @@ public record Crop(
         /** For example '70 to 80 days from planting out'. */
         public String words() {
             return min == max
-                    ? "%d days from %s".formatted(min, basis.words())
-                    : "%d to %d days from %s".formatted(min, max, basis.words());
+                    ? SAY.daysFrom(String.valueOf(min), basis.words())
+                    : SAY.daysFrom(SAY.range(min, max), basis.words());
         }
     }
 
     /** The day from which days to the first harvest are counted. */
     public enum Basis {
-        TRANSPLANTING("transplanting", "planting out"),
-        SOWING("sowing", "sowing");
+        TRANSPLANTING("transplanting", SAY.plantingOut()),
+        SOWING("sowing", SAY.sowing());
 
         private final String word;
         private final String words;

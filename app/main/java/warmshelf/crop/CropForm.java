@@ -1,5 +1,7 @@
 package warmshelf.crop;
 
+import static warmshelf.crop.CropSentences.SAY;
+
 import java.text.Normalizer;
 import java.util.Arrays;
 import java.util.List;
@@ -114,7 +116,7 @@ final class CropForm {
     static CropForm of(Map<String, List<String>> typed, String id, CropCatalogue crops, Units units) {
         FormReader reader = new FormReader(typed);
         Optional<Crop> reference = crops.reference(id);
-        String name = reader.requiredText("name", "Name", LONGEST_NAME);
+        String name = reader.requiredText("name", SAY.nameField(), LONGEST_NAME);
         String known = id.isEmpty() ? newId(reader, name, crops) : id;
         Crop crop = crop(reader, known, name, reference, units);
         OwnEmergence emergence = WarmthForm.read(reader, reference.isPresent(), units);
@@ -122,18 +124,19 @@ final class CropForm {
     }
 
     private static Crop crop(FormReader reader, String id, String name, Optional<Crop> reference, Units units) {
-        String hardiness = reader.choice("hardiness", "How much cold it bears", HARDINESS);
-        int weeksMin = reader.wholeNumber("weeksMin", "Weeks indoors at least", 0, MOST_WEEKS);
-        int weeksMax = reader.wholeNumber("weeksMax", "Weeks indoors at most", 0, MOST_WEEKS);
-        inOrder(reader, "weeksMax", "Weeks indoors at most", weeksMin, weeksMax);
-        int offset = reader.wholeNumber("offset", "Planting out, days after the frost", -MOST_OFFSET, MOST_OFFSET);
-        int offsetLatest = reader.wholeNumber("offsetLatest", "Planting out at the latest", -MOST_OFFSET, MOST_OFFSET);
-        inOrder(reader, "offsetLatest", "Planting out at the latest", offset, offsetLatest);
-        String light = reader.choice("light", "Light to come up", LIGHT);
+        String hardiness = reader.choice("hardiness", SAY.howMuchColdField(), HARDINESS);
+        int weeksMin = reader.wholeNumber("weeksMin", SAY.weeksAtLeastField(), 0, MOST_WEEKS);
+        int weeksMax = reader.wholeNumber("weeksMax", SAY.weeksAtMostField(), 0, MOST_WEEKS);
+        inOrder(reader, "weeksMax", SAY.weeksAtMostField(), weeksMin, weeksMax);
+        int offset = reader.wholeNumber("offset", SAY.daysAfterFrostField(), -MOST_OFFSET, MOST_OFFSET);
+        int offsetLatest =
+                reader.wholeNumber("offsetLatest", SAY.daysAfterFrostAtMostField(), -MOST_OFFSET, MOST_OFFSET);
+        inOrder(reader, "offsetLatest", SAY.daysAfterFrostAtMostField(), offset, offsetLatest);
+        String light = reader.choice("light", SAY.lightToComeUpField(), LIGHT);
         return new Crop(
                 id,
                 name,
-                reader.optionalText("species", "Species", LONGEST_NAME),
+                reader.optionalText("species", SAY.speciesField(), LONGEST_NAME),
                 HARDINESS.contains(hardiness) ? Hardiness.named(hardiness) : Hardiness.TENDER,
                 weeksMin,
                 weeksMax,
@@ -150,26 +153,25 @@ final class CropForm {
                 TreatmentForm.ticked(reader),
                 MaturityForm.read(reader),
                 reference.map(Crop::legalMinimumPercent).orElse(null),
-                reader.optionalWholeNumber("seedLife", "Years that seed keeps", 1, MOST_YEARS)
+                reader.optionalWholeNumber("seedLife", SAY.yearsSeedKeepsField(), 1, MOST_YEARS)
                         .orElse(null),
                 Set.of(),
-                reader.optionalText("note", "Note", LONGEST_NOTE),
-                reader.requiredText("source", "Source", LONGEST_SOURCE),
+                reader.optionalText("note", SAY.noteField(), LONGEST_NOTE),
+                reader.requiredText("source", SAY.sourceField(), LONGEST_SOURCE),
                 address(reader),
                 Standing.PUBLISHED);
     }
 
     private static void inOrder(FormReader reader, String field, String label, int least, int most) {
         if (most < least) {
-            reader.refuse(
-                    field, "%s was '%d'; at least %d is accepted, as typed before it.".formatted(label, most, least));
+            reader.refuse(field, SAY.belowTheLeast(label, most, least));
         }
     }
 
     private static @Nullable Double night(FormReader reader, Units units) {
         OptionalDouble typed = reader.optionalDecimal(
                 "night",
-                "Nights above, in " + units.degree(),
+                SAY.nightsField(units.degree()),
                 units.typedTemperature(COLDEST_NIGHT_C),
                 units.typedTemperature(WARMEST_NIGHT_C));
         return typed.isEmpty() ? null : Double.valueOf(units.celsiusOf(typed.getAsDouble()));
@@ -177,17 +179,17 @@ final class CropForm {
 
     private static @Nullable Double depth(FormReader reader, Units units) {
         OptionalDouble typed = reader.optionalDecimal(
-                "depth", "Depth in " + (units.inInches() ? "inches" : "cm"), 0, units.typedLength(DEEPEST_MM));
+                "depth",
+                units.inInches() ? SAY.depthInInchesField() : SAY.depthInCentimetresField(),
+                0,
+                units.typedLength(DEEPEST_MM));
         return typed.isEmpty() ? null : Double.valueOf(units.millimetresOf(typed.getAsDouble()));
     }
 
     private static String address(FormReader reader) {
-        String address = reader.optionalText("sourceUrl", "Address of the source", LONGEST_ADDRESS);
+        String address = reader.optionalText("sourceUrl", SAY.addressOfSourceField(), LONGEST_ADDRESS);
         if (!address.isEmpty() && !address.matches("https?://[^\\s/]+\\.[^\\s]+")) {
-            reader.refuse(
-                    "sourceUrl",
-                    "Address of the source was '%s'; an address that begins with https:// is accepted, or nothing."
-                            .formatted(address.substring(0, Math.min(40, address.length()))));
+            reader.refuse("sourceUrl", SAY.addressUnfit(address.substring(0, Math.min(40, address.length()))));
         }
         return address;
     }
@@ -201,15 +203,12 @@ final class CropForm {
                 .replaceAll("^-|-$", "");
         String id = plain.substring(0, Math.min(LONGEST_ID, plain.length())).replaceAll("-$", "");
         if (id.isEmpty() && !name.isEmpty()) {
-            reader.refuse("name", "Name was '%s'; a name with letters from a to z in it is accepted.".formatted(name));
+            reader.refuse("name", SAY.nameUnfit(name));
         }
         boolean taken = crops.find(id).isPresent()
                 || crops.all().stream().anyMatch(crop -> crop.name().equalsIgnoreCase(name));
         if (taken) {
-            reader.refuse(
-                    "name",
-                    "Name was '%s', and there is a crop of that name; change that one, or choose another name."
-                            .formatted(name));
+            reader.refuse("name", SAY.nameTaken(name));
         }
         return id;
     }
@@ -227,11 +226,7 @@ final class CropForm {
      */
     CropForm overtakenBy(String name, int version) {
         FormReader again = reader.retyped("version", String.valueOf(version));
-        again.refuse(
-                "name",
-                "%s changed this crop while you were typing, so nothing was saved. What you typed is still here: look at the"
-                                .formatted(name)
-                        + " crop’s page, then save again to put yours in its place.");
+        again.refuse("name", SAY.cropOvertaken(name));
         return new CropForm(again, null);
     }
 

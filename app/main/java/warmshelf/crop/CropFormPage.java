@@ -1,5 +1,7 @@
 package warmshelf.crop;
 
+import static warmshelf.crop.CropSentences.SAY;
+
 import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -31,18 +33,17 @@ record CropFormPage(
         String degree,
         boolean inInches) {
     private static final List<Choice> HARDINESS = Arrays.stream(Hardiness.values())
-            .map(each -> new Choice(each.words(), "%s (as %s)".formatted(each.words(), each.examples())))
+            .map(each -> new Choice(each.words(), SAY.hardinessWith(each.words(), each.examples())))
             .toList();
     private static final List<Choice> LIGHT = List.of(
-            new Choice("yes", "needs light: sown on the surface"),
-            new Choice("no", "wants the dark: covered"),
-            new Choice("indifferent", "comes up either way"),
-            new Choice("unknown", "nobody knows"));
-    private static final List<Choice> OF_NEW = List.of(
-            new Choice(WarmthForm.STATED, "in so many days, as the trade says"),
-            new Choice(WarmthForm.LIKE, "like another crop, a near relative"));
+            new Choice("yes", SAY.needsLight()),
+            new Choice("no", SAY.wantsDark()),
+            new Choice("indifferent", SAY.comesUpEitherWay()),
+            new Choice("unknown", SAY.lightNotKnown()));
+    private static final List<Choice> OF_NEW =
+            List.of(new Choice(WarmthForm.STATED, SAY.asTradeSays()), new Choice(WarmthForm.LIKE, SAY.likeRelative()));
     private static final List<Choice> OF_REFERENCE =
-            List.of(new Choice(WarmthForm.REFERENCE, "as the reference has it"), OF_NEW.get(0), OF_NEW.get(1));
+            List.of(new Choice(WarmthForm.REFERENCE, SAY.asReference()), OF_NEW.get(0), OF_NEW.get(1));
 
     static CropFormPage of(CropForm form, @Nullable Crop crop, boolean inReference, Units units) {
         return new CropFormPage(

@@ -1,5 +1,6 @@
 package warmshelf.crop;
 
+import static warmshelf.crop.CropSentences.SAY;
 import static warmshelf.crop.Handled.HARVEST;
 import static warmshelf.crop.Handled.OUTDOORS;
 import static warmshelf.crop.Handled.SEED;
@@ -15,29 +16,17 @@ import java.util.stream.Collectors;
 
 /** What of a crop can hurt whoever handles it. Cautions hang on these codes and on nothing that is written of the crop. */
 public enum CropHazard {
-    BURNS("burns", "Burns skin and eyes", "as the seed and fruit of very hot peppers do", Set.of(SEED, HARVEST)),
-    HOT_KINDS("hot-kinds", "Hot kinds burn skin and eyes", "others of the same crop do not", Set.of(SEED, HARVEST)),
-    POISONOUS("poisonous", "Poisonous", "the whole plant, if it is eaten", EnumSet.allOf(Handled.class)),
-    PARTS(
-            "parts",
-            "Parts of it are poisonous",
-            "such as leaves, green fruit, berries or raw seed, though others are food",
-            Set.of(YOUNG_PLANT, OUTDOORS)),
-    SUN("sun", "Its sap burns in the sun", "on skin that light falls on afterwards", Set.of(OUTDOORS, HARVEST)),
-    SENSITISES(
-            "sensitises",
-            "Can make skin allergic",
-            "as plants of the daisy family can",
-            Set.of(YOUNG_PLANT, OUTDOORS, HARVEST)),
-    IRRITATES("irritates", "Irritates the skin", "its leaves, hairs or sap", Set.of(YOUNG_PLANT, OUTDOORS, HARVEST)),
-    PETS("pets", "Harms cats and dogs", "if they eat of it", Set.of(OUTDOORS)),
-    GRAZING("grazing", "Harms grazing animals", "if they eat of it", Set.of(OUTDOORS)),
-    BITTER(
-            "bitter",
-            "Bitter fruit is poisonous",
-            "as squash from seed saved beside gourds can bear",
-            Set.of(SOWING, HARVEST)),
-    TREATED("treated", "Its seed is sold treated", "with a pesticide, often brightly dyed", Set.of(SEED));
+    BURNS("burns", SAY.burns(), SAY.burnsMeaning(), Set.of(SEED, HARVEST)),
+    HOT_KINDS("hot-kinds", SAY.hotKinds(), SAY.hotKindsMeaning(), Set.of(SEED, HARVEST)),
+    POISONOUS("poisonous", SAY.poisonous(), SAY.poisonousMeaning(), EnumSet.allOf(Handled.class)),
+    PARTS("parts", SAY.poisonousParts(), SAY.poisonousPartsMeaning(), Set.of(YOUNG_PLANT, OUTDOORS)),
+    SUN("sun", SAY.sapBurns(), SAY.sapBurnsMeaning(), Set.of(OUTDOORS, HARVEST)),
+    SENSITISES("sensitises", SAY.sensitises(), SAY.sensitisesMeaning(), Set.of(YOUNG_PLANT, OUTDOORS, HARVEST)),
+    IRRITATES("irritates", SAY.irritates(), SAY.irritatesMeaning(), Set.of(YOUNG_PLANT, OUTDOORS, HARVEST)),
+    PETS("pets", SAY.harmsPets(), SAY.harmsPetsMeaning(), Set.of(OUTDOORS)),
+    GRAZING("grazing", SAY.harmsGrazing(), SAY.harmsGrazingMeaning(), Set.of(OUTDOORS)),
+    BITTER("bitter", SAY.bitterFruit(), SAY.bitterFruitMeaning(), Set.of(SOWING, HARVEST)),
+    TREATED("treated", SAY.soldTreated(), SAY.soldTreatedMeaning(), Set.of(SEED));
 
     private final String word;
     private final String title;

@@ -1,5 +1,7 @@
 package warmshelf.crop;
 
+import static warmshelf.crop.CropSentences.SAY;
+
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -85,12 +87,11 @@ public final class EmergeCommand implements Callable<Integer> {
         } catch (NumberFormatException notANumber) {
             // falls through to the sentence below, which covers both cases
         }
-        throw new BadInput(
-                "The temperature was '%s'; degrees Celsius from -50 to 100 are accepted.".formatted(temperature));
+        throw new BadInput(SAY.temperatureUnfit(temperature));
     }
 
     private BadInput unknown(CropCatalogue catalogue) {
         String ids = String.join(", ", catalogue.all().stream().map(Crop::id).toList());
-        return new BadInput("There is no crop '%s'; the crops are: %s.".formatted(cropId, ids));
+        return new BadInput(SAY.noSuchCrop(cropId, ids));
     }
 }

@@ -1,5 +1,7 @@
 package warmshelf.crop;
 
+import static warmshelf.crop.CropSentences.SAY;
+
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,9 +17,7 @@ import warmshelf.ReferenceTable;
  * days but the companion table counted seedlings, seed came up, in days that neither prints.
  */
 final class EmergenceTable {
-    static final String SOURCE =
-            "days to emergence and share of normal seedlings by soil temperature, sown half an inch "
-                    + "deep, Harrington & Minges (1954) as reprinted in Knott's Handbook";
+    static final String SOURCE = SAY.trialsOf1954();
 
     private static final String NOTHING_GREW = "NG";
     /** Where the table of days says NG, one or two seedlings of a hundred in the other are no sign that seed comes up. */

@@ -1,13 +1,15 @@
 package warmshelf.crop;
 
+import static warmshelf.crop.CropSentences.SAY;
+
 import java.util.List;
 
 /** How much cold a hardened plant bears, in the trade's four classes. */
 public enum Hardiness {
-    HARDY("hardy", "lettuce, kale, pansy", 0.5),
-    HALF_HARDY("half-hardy", "cabbage, onion, beet", 0.3),
-    TENDER("tender", "tomato, sweet corn, bean", 0.1),
-    VERY_TENDER("very tender", "pepper, eggplant, cucumber", 0.1);
+    HARDY("hardy", SAY.hardyCrops(), 0.5),
+    HALF_HARDY("half-hardy", SAY.halfHardyCrops(), 0.3),
+    TENDER("tender", SAY.tenderCrops(), 0.1),
+    VERY_TENDER("very tender", SAY.veryTenderCrops(), 0.1);
 
     private static final List<Hardiness> IN_ORDER = List.of(values());
 

@@ -1,5 +1,7 @@
 package warmshelf.crop;
 
+import static warmshelf.crop.CropSentences.SAY;
+
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -55,8 +57,7 @@ final class Horticulture {
     private TemperatureResponse response(OwnCrop own) {
         OwnEmergence emergence = own.emergence();
         if (emergence instanceof OwnEmergence.Stated stated) {
-            String source = "as the trade states it, written by %s: %s"
-                    .formatted(own.by(), own.crop().source());
+            String source = SAY.asTradeStates(own.by(), own.crop().source());
             return new StatedRangeResponse(stated.daysMin(), stated.daysMax(), stated.at(), source);
         }
         String like = emergence instanceof OwnEmergence.Like of
@@ -70,11 +71,8 @@ final class Horticulture {
                 ? row.response()
                 : new BorrowedResponse(
                         row.response(),
-                        "figures of %s, chosen by %s as a near relative: %s"
-                                .formatted(
-                                        row.crop().name(),
-                                        own.by(),
-                                        row.response().source()));
+                        SAY.ofChosenRelative(
+                                row.crop().name(), own.by(), row.response().source()));
     }
 
     Optional<Crop> find(String id) {

@@ -1,5 +1,7 @@
 package warmshelf.crop;
 
+import static warmshelf.crop.CropSentences.SAY;
+
 import java.util.UUID;
 import warmshelf.words.Numbers;
 
@@ -15,11 +17,9 @@ public final class LearnedWords {
      */
     public static String ofCrop(LearnedEmergence learned, double table, String place) {
         if (!learned.counts()) {
-            return learned.sowings() == 0
-                    ? "Nothing has been seen here yet, so dates go by the table."
-                    : "One sowing has been seen here. Dates go by the table until there are two.";
+            return learned.sowings() == 0 ? SAY.nothingSeen() : SAY.oneSowingSeen();
         }
-        return shifted("From %d sowings here".formatted(learned.sowings()), table, learned.factor(), place);
+        return shifted(SAY.fromSowings(learned.sowings()), table, learned.factor(), place);
     }
 
     /** What the sowings of one lot say, or else of the whole crop; empty while there are too few. */
@@ -29,34 +29,30 @@ public final class LearnedWords {
         }
         return learned.known(lot)
                 .map(own -> shifted(
-                        "From %d sowings of this lot here".formatted(own.sowings()),
-                        table,
-                        own.shift().factor(),
-                        place))
+                        SAY.fromSowingsOfLot(own.sowings()), table, own.shift().factor(), place))
                 .orElseGet(() -> ofCrop(learned, table, place));
     }
 
     private static String shifted(String from, double table, double factor, String place) {
-        return "%s: %s the table, %s days instead of %s at %s."
-                .formatted(from, difference((factor - 1) * table), days(factor * table), days(table), place);
+        return SAY.shifted(from, difference((factor - 1) * table), days(factor * table), days(table), place);
     }
 
     private static String difference(double days) {
         double halves = Math.round(2 * Math.abs(days)) / 2.0;
         if (halves == 0) {
-            return "much the same as";
+            return SAY.muchTheSame();
         }
-        return amount(halves) + (days > 0 ? " later than" : " sooner than");
+        return days > 0 ? SAY.laterThan(amount(halves)) : SAY.soonerThan(amount(halves));
     }
 
     private static String amount(double halves) {
         if (halves == 0.5) {
-            return "half a day";
+            return SAY.halfADay();
         }
         if (halves == 1) {
-            return "a day";
+            return SAY.aDay();
         }
-        return halves == 1.5 ? "a day and a half" : days(halves) + " days";
+        return halves == 1.5 ? SAY.aDayAndAHalf() : SAY.days(days(halves));
     }
 
     /** Days to a tenth, without a tenth that is nought. */

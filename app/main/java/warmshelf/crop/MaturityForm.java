@@ -1,5 +1,7 @@
 package warmshelf.crop;
 
+import static warmshelf.crop.CropSentences.SAY;
+
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -14,32 +16,26 @@ import warmshelf.words.FormReader;
 public final class MaturityForm {
     public static final int MOST_DAYS = 400;
     public static final List<Choice> BASES = Arrays.stream(Basis.values())
-            .map(basis -> new Choice(basis.word(), "from " + basis.words()))
+            .map(basis -> new Choice(basis.word(), SAY.basis(basis.words())))
             .toList();
 
     private MaturityForm() {}
 
     /** The days; empty where none were typed. One number is a range of itself, counted from planting out unless said. */
     public static Optional<DaysToMaturity> read(FormReader reader) {
-        Optional<Integer> min = reader.optionalWholeNumber("maturityMin", "Days to the first harvest", 1, MOST_DAYS);
-        Optional<Integer> max = reader.optionalWholeNumber("maturityMax", "Days at most", 1, MOST_DAYS);
+        Optional<Integer> min = reader.optionalWholeNumber("maturityMin", SAY.daysToHarvestField(), 1, MOST_DAYS);
+        Optional<Integer> max = reader.optionalWholeNumber("maturityMax", SAY.daysAtMostField(), 1, MOST_DAYS);
         String basis = reader.text("maturityBasis").isEmpty()
                 ? Basis.TRANSPLANTING.word()
                 : reader.choice(
                         "maturityBasis",
-                        "Counted from",
+                        SAY.countedFromField(),
                         BASES.stream().map(Choice::value).toList());
         if (min.isEmpty() && max.isPresent()) {
-            reader.refuse(
-                    "maturityMin",
-                    "Days to the first harvest is empty while days at most was '%d'; fill in both, or the first alone."
-                            .formatted(max.get()));
+            reader.refuse("maturityMin", SAY.harvestWithoutFirst(max.get()));
         }
         if (min.isPresent() && max.isPresent() && max.get() < min.get()) {
-            reader.refuse(
-                    "maturityMax",
-                    "Days at most was '%d', less than the %d days to the first harvest; at least as many are accepted."
-                            .formatted(max.get(), min.get()));
+            reader.refuse("maturityMax", SAY.mostBeforeFirst(max.get(), min.get()));
         }
         return reader.ok()
                 ? min.map(days -> new DaysToMaturity(days, max.orElse(days), Basis.named(basis)))

@@ -1,11 +1,13 @@
 package warmshelf.crop;
 
+import static warmshelf.crop.CropSentences.SAY;
+
 /** The two ways the group starts seed. */
 public enum Method {
     /** Sown in the cells of a tray. */
-    CELLS("cells", "in cells"),
+    CELLS("cells", SAY.inCells()),
     /** Pre-sprouted in damp paper in a bag on the mat, then moved into cells. */
-    BAG("bag", "in a bag");
+    BAG("bag", SAY.inBag());
 
     private final String word;
     private final String where;

@@ -1,5 +1,7 @@
 package warmshelf.crop;
 
+import static warmshelf.crop.CropSentences.SAY;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.Optional;
@@ -83,7 +85,7 @@ public final class OwnCropPages implements Pages {
             Respond.again(ctx, "crop/form.peb", page(ctx, again, crop));
             return;
         }
-        Respond.seeOther(ctx, "/crops/" + id, "Saved. Dates of sowings follow from now on.");
+        Respond.seeOther(ctx, "/crops/" + id, SAY.cropSaved());
     }
 
     private void takeBack(Context ctx) {
@@ -96,15 +98,12 @@ public final class OwnCropPages implements Pages {
                 version(ctx),
                 Visitor.of(ctx).memberId());
         if (!first) {
-            throw Refusal.conflict(
-                    "Somebody changed this crop meanwhile, so nothing was taken back; look at it again.");
+            throw Refusal.conflict(SAY.cropOvertakenTakeBack());
         }
         Respond.seeOther(
                 ctx,
                 "/crops/" + crop.id(),
-                crops.reference(crop.id()).isPresent()
-                        ? "Taken back. The reference’s figures count again."
-                        : "Taken back. It is no longer offered; sowings that there are keep it.");
+                crops.reference(crop.id()).isPresent() ? SAY.takenBackToReference() : SAY.takenBack());
     }
 
     private Crop crop(Context ctx) {

@@ -1,5 +1,7 @@
 package warmshelf.crop;
 
+import static warmshelf.crop.CropSentences.SAY;
+
 import java.util.HashMap;
 import java.util.Map;
 import org.apache.commons.csv.CSVRecord;
@@ -31,11 +33,7 @@ final class Responses {
                     table.cellsOf(vegetable), published.get(vegetable), source(row, vegetable), reprints.of(vegetable));
         }
         if (RaisedFrom.named(row.get("raised_from")) == RaisedFrom.SLIPS) {
-            return new SlipsResponse(
-                    SLIP_BED,
-                    SLIPS_SPROUT,
-                    "raised from slips, not from seed, so there is no emergence to expect; roots shoot in a warm bed"
-                            + " (Texas A&M AgriLife Extension 2014)");
+            return new SlipsResponse(SLIP_BED, SLIPS_SPROUT, SAY.raisedFromSlips());
         }
         throw new IllegalStateException("no emergence figures for " + row.get("id"));
     }
@@ -44,7 +42,7 @@ final class Responses {
         if (row.get("table_is_for_this_crop").equals("yes")) {
             return EmergenceTable.SOURCE;
         }
-        return "figures of a near relative (%s), not of this crop: %s".formatted(vegetable, EmergenceTable.SOURCE);
+        return SAY.ofNearRelative(vegetable, EmergenceTable.SOURCE);
     }
 
     private static Map<String, StatedRangeResponse> stated() {

@@ -1,13 +1,15 @@
 package warmshelf.crop;
 
+import static warmshelf.crop.CropSentences.SAY;
+
 import java.util.Arrays;
 import java.util.List;
 
 /** How a source has seed covered with a view to light, from the least on. */
 public enum SeedCover {
-    ON_TOP("on-top", "pressed on, not covered: light is needed"),
-    LIGHTLY_COVERED("lightly-covered", "covered lightly"),
-    COVERED("covered", "covered");
+    ON_TOP("on-top", SAY.pressedOn()),
+    LIGHTLY_COVERED("lightly-covered", SAY.coveredLightly()),
+    COVERED("covered", SAY.covered());
 
     private static final List<SeedCover> IN_ORDER = List.of(values());
 

@@ -1,15 +1,17 @@
 package warmshelf.crop;
 
+import static warmshelf.crop.CropSentences.SAY;
+
 import java.util.Arrays;
 import java.util.Optional;
 
 /** What is said of soaking a crop's seed before it is sown. */
 public enum Soak {
-    UNKNOWN("", "nobody says"),
-    NEEDLESS("needless", "is not needed"),
-    OPTIONAL("optional", "is optional"),
-    HELPS("helps", "helps"),
-    NEVER("never", "is left out: fine seed, or seed sown on the surface");
+    UNKNOWN("", SAY.soakNotSaid()),
+    NEEDLESS("needless", SAY.soakNotNeeded()),
+    OPTIONAL("optional", SAY.soakOptional()),
+    HELPS("helps", SAY.soakHelps()),
+    NEVER("never", SAY.soakLeftOut());
 
     private final String word;
     private final String words;

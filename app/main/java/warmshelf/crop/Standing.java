@@ -1,13 +1,15 @@
 package warmshelf.crop;
 
+import static warmshelf.crop.CropSentences.SAY;
+
 import java.util.Arrays;
 
 /** How far a source is to be trusted, as the reference tables mark it. */
 public enum Standing {
     PUBLISHED("published", ""),
-    LOW_AUTHORITY("low", "low authority"),
-    COMMON_PRACTICE("practice", "common practice"),
-    FROM_MEMORY("memory", "from memory");
+    LOW_AUTHORITY("low", SAY.lowAuthority()),
+    COMMON_PRACTICE("practice", SAY.commonPractice()),
+    FROM_MEMORY("memory", SAY.fromMemory());
 
     private final String code;
     private final String word;

@@ -1,5 +1,7 @@
 package warmshelf.crop;
 
+import static warmshelf.crop.CropSentences.SAY;
+
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
@@ -46,11 +48,11 @@ final class TreatmentForm {
     static SeedTreatment read(FormReader reader, List<SeedTrait> traits) {
         return new SeedTreatment(
                 soak(reader),
-                span(reader, "soakHours", "Hours of soaking", MOST_HOURS),
+                span(reader, "soakHours", SAY.soakHoursLeastField(), SAY.soakHoursMostField(), MOST_HOURS),
                 reader.ticked("nick"),
-                span(reader, "coldWeeks", "Weeks cold and moist", MOST_WEEKS),
+                span(reader, "coldWeeks", SAY.coldWeeksLeastField(), SAY.coldWeeksMostField(), MOST_WEEKS),
                 traits,
-                reader.optionalText("treatment", "Before sowing, in your own words", LONGEST_WORDS));
+                reader.optionalText("treatment", SAY.ownWordsField(), LONGEST_WORDS));
     }
 
     private static Soak soak(FormReader reader) {
@@ -58,22 +60,17 @@ final class TreatmentForm {
             return Soak.UNKNOWN;
         }
         String chosen = reader.choice(
-                "soak",
-                "A soak before sowing",
-                SOAKS.stream().map(Choice::value).toList());
+                "soak", SAY.soakField(), SOAKS.stream().map(Choice::value).toList());
         return Soak.find(chosen).orElse(Soak.UNKNOWN);
     }
 
-    private static Span span(FormReader reader, String field, String label, int most) {
-        Integer least = reader.optionalWholeNumber(field + "Min", label + " at least", 1, most)
-                .orElse(null);
-        Integer longest = reader.optionalWholeNumber(field + "Max", label + " at most", 1, most)
-                .orElse(null);
+    private static Span span(FormReader reader, String field, String leastLabel, String mostLabel, int most) {
+        Integer least =
+                reader.optionalWholeNumber(field + "Min", leastLabel, 1, most).orElse(null);
+        Integer longest =
+                reader.optionalWholeNumber(field + "Max", mostLabel, 1, most).orElse(null);
         if (least != null && longest != null && longest < least) {
-            reader.refuse(
-                    field + "Max",
-                    "%s at most was '%d'; at least %d is accepted, as typed before it."
-                            .formatted(label, longest, least));
+            reader.refuse(field + "Max", SAY.belowTheLeast(mostLabel, longest, least));
         }
         return new Span(least, longest);
     }

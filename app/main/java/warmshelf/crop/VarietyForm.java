@@ -1,5 +1,7 @@
 package warmshelf.crop;
 
+import static warmshelf.crop.CropSentences.SAY;
+
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -42,16 +44,13 @@ public final class VarietyForm {
 
     static VarietyForm of(Map<String, List<String>> typed) {
         FormReader reader = new FormReader(typed);
-        String name = reader.requiredText("variety", "Variety", LONGEST_NAME);
+        String name = reader.requiredText("variety", SAY.varietyField(), LONGEST_NAME);
         Optional<DaysToMaturity> maturity = MaturityForm.read(reader);
         if (maturity.isEmpty()) {
-            reader.refuse(
-                    "maturityMin",
-                    "Days to the first harvest is empty; a whole number from 1 to %d is accepted."
-                            .formatted(MaturityForm.MOST_DAYS));
+            reader.refuse("maturityMin", SAY.harvestEmpty(MaturityForm.MOST_DAYS));
         }
-        String source = reader.requiredText("varietySource", "Who says so", LONGEST_SOURCE);
-        int version = reader.optionalWholeNumber("version", "Version", 0, Integer.MAX_VALUE)
+        String source = reader.requiredText("varietySource", SAY.whoSaysSoField(), LONGEST_SOURCE);
+        int version = reader.optionalWholeNumber("version", SAY.versionField(), 0, Integer.MAX_VALUE)
                 .orElse(0);
         return new VarietyForm(reader, reader.ok() ? new Written(name, maturity.orElseThrow(), source, version) : null);
     }
@@ -63,10 +62,7 @@ public final class VarietyForm {
      */
     VarietyForm overtaken(int version) {
         FormReader again = reader.retyped("version", String.valueOf(version));
-        again.refuse(
-                "variety",
-                "Somebody wrote of this variety while you were typing, so nothing was saved. What you typed is still here:"
-                        + " look at the crop’s page, then save again to put yours in its place.");
+        again.refuse("variety", SAY.varietyOvertaken());
         return new VarietyForm(again, null);
     }
 

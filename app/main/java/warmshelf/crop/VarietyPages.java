@@ -1,5 +1,7 @@
 package warmshelf.crop;
 
+import static warmshelf.crop.CropSentences.SAY;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.List;
@@ -60,8 +62,7 @@ public final class VarietyPages implements Pages {
             Respond.again(ctx, "crop/variety.peb", new VarietyFormPage(crop, form.overtaken(version)));
             return;
         }
-        Respond.seeOther(
-                ctx, "/crops/" + crop.id(), "Saved. It counts for every sowing of %s.".formatted(variety.name()));
+        Respond.seeOther(ctx, "/crops/" + crop.id(), SAY.varietySaved(variety.name()));
     }
 
     private Crop crop(Context ctx) {

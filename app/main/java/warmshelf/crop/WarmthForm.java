@@ -1,5 +1,7 @@
 package warmshelf.crop;
 
+import static warmshelf.crop.CropSentences.SAY;
+
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -32,7 +34,7 @@ final class WarmthForm {
     /** @param inReference whether the reference has figures of the crop itself */
     static OwnEmergence read(FormReader reader, boolean inReference, Units units) {
         List<String> accepted = inReference ? List.of(REFERENCE, LIKE, STATED) : List.of(LIKE, STATED);
-        return switch (reader.choice("emergence", "How its seed answers to warmth", accepted)) {
+        return switch (reader.choice("emergence", SAY.answerToWarmthField(), accepted)) {
             case LIKE -> like(reader);
             case STATED -> stated(reader, units);
             default -> new OwnEmergence.AsReference();
@@ -42,29 +44,24 @@ final class WarmthForm {
     private static OwnEmergence like(FormReader reader) {
         String id = reader.text("emergenceLike");
         if (relatives().stream().noneMatch(crop -> crop.id().equals(id))) {
-            reader.refuse(
-                    "emergenceLike", "Comes up like was '%s'; choose one of the crops in the list.".formatted(id));
+            reader.refuse("emergenceLike", SAY.likeUnknown(id));
         }
         return new OwnEmergence.Like(id);
     }
 
     private static OwnEmergence stated(FormReader reader, Units units) {
-        double min = reader.decimal("emergenceDaysMin", "First up after days", 0.5, MOST_DAYS);
-        double max = reader.decimal("emergenceDaysMax", "Last up after days", 0.5, MOST_DAYS);
-        String degree = " in " + units.degree();
-        double low = reader.decimal("emergenceLow", "Coolest" + degree, least(units), most(units));
-        double high = reader.decimal("emergenceHigh", "Warmest" + degree, least(units), most(units));
+        double min = reader.decimal("emergenceDaysMin", SAY.firstUpField(), 0.5, MOST_DAYS);
+        double max = reader.decimal("emergenceDaysMax", SAY.lastUpField(), 0.5, MOST_DAYS);
+
+        double low = reader.decimal("emergenceLow", SAY.coolestField(units.degree()), least(units), most(units));
+        double high = reader.decimal("emergenceHigh", SAY.warmestField(units.degree()), least(units), most(units));
         if (reader.ok() && max < min) {
             reader.refuse(
                     "emergenceDaysMax",
-                    "Last up after days was '%s', before the first; a number from %s is accepted."
-                            .formatted(reader.text("emergenceDaysMax"), reader.text("emergenceDaysMin")));
+                    SAY.lastUpUnfit(reader.text("emergenceDaysMax"), reader.text("emergenceDaysMin")));
         }
         if (reader.ok() && high < low) {
-            reader.refuse(
-                    "emergenceHigh",
-                    "Warmest was '%s', below the coolest; a number from %s is accepted."
-                            .formatted(reader.text("emergenceHigh"), reader.text("emergenceLow")));
+            reader.refuse("emergenceHigh", SAY.warmestUnfit(reader.text("emergenceHigh"), reader.text("emergenceLow")));
         }
         return reader.ok()
                 ? new OwnEmergence.Stated(min, max, new CelsiusRange(units.celsiusOf(low), units.celsiusOf(high)))

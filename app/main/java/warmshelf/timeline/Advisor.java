@@ -1,5 +1,7 @@
 package warmshelf.timeline;
 
+import static warmshelf.timeline.TimelineSentences.SAY;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -47,7 +49,7 @@ public record Advisor(Crop crop, Method method, CelsiusRange comfortable, Set<Cr
                 UsualSowing.of(crop).isPresent(),
                 "warmth",
                 HeatNeed.isKeptOffMats(crop)
-                        ? "room temperature, about %s or cooler".formatted(units.temperature(HeatNeed.ROOM_C))
+                        ? SAY.roomTemperature(units.temperature(HeatNeed.ROOM_C))
                         : units.temperatureRange(comfortable.low(), comfortable.high()),
                 "onSurface",
                 crop.light().isNeeded(),

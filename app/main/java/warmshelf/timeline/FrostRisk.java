@@ -1,5 +1,7 @@
 package warmshelf.timeline;
 
+import static warmshelf.timeline.TimelineSentences.SAY;
+
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,9 +19,9 @@ public record FrostRisk(int level, String chance, LocalDate to) {
     /** The shades of a season, the riskiest first; none where spring brings no frost. */
     static List<FrostRisk> of(FrostClimate climate, int year) {
         List<FrostRisk> risks = new ArrayList<>();
-        add(risks, 3, "in more than half of the years", climate.lastSpringFrost(0.5, year));
-        add(risks, 2, "in three to five years of ten", climate.lastSpringFrost(0.3, year));
-        add(risks, 1, "in one to three years of ten", climate.lastSpringFrost(0.1, year));
+        add(risks, 3, SAY.inMostYears(), climate.lastSpringFrost(0.5, year));
+        add(risks, 2, SAY.inThreeToFiveYears(), climate.lastSpringFrost(0.3, year));
+        add(risks, 1, SAY.inOneToThreeYears(), climate.lastSpringFrost(0.1, year));
         return risks;
     }
 

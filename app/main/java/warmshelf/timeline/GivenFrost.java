@@ -1,5 +1,7 @@
 package warmshelf.timeline;
 
+import static warmshelf.timeline.TimelineSentences.SAY;
+
 import java.time.LocalDate;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -33,7 +35,7 @@ record GivenFrost(
 
     Known known(int season, double risk) {
         if (postcode == null && lastFrost == null) {
-            throw new BadInput("Where the plants will stand is needed: --postcode 55811, or --last-frost 2027-05-24.");
+            throw new BadInput(SAY.whereIsNeeded());
         }
         if (lastFrost == null) {
             return ofPlace(place(String.valueOf(postcode)), season, risk);
@@ -45,8 +47,7 @@ record GivenFrost(
 
     private Known ofPlace(PostcodePlace place, int season, double risk) {
         if (firstFrost != null) {
-            throw new BadInput(
-                    "--first-frost goes with --last-frost; with --postcode both dates come from the postcode.");
+            throw new BadInput(SAY.firstFrostNeedsLast());
         }
         FrostDates dates = at(place, season, risk);
         LocalDate last = dates.lastSpringAtRisk();
@@ -55,21 +56,13 @@ record GivenFrost(
                 last,
                 OptionalDouble.of(risk),
                 last == null
-                        ? "Frost comes after no day of spring with the risk that is accepted, at %s."
-                                .formatted(place.name())
-                        : "After %s a frost still comes in %s of 100 springs at %s."
-                                .formatted(DayWords.dayOfMonth(last), Math.round(100 * risk), place.name()));
+                        ? SAY.noFrostAtRisk(place.name())
+                        : SAY.frostAfter(DayWords.dayOfMonth(last), Math.round(100 * risk), place.name()));
     }
 
     /** A date alone: nobody can say what it carries. */
     private static Known ofDate(FrostDates dates, LocalDate last) {
-        return new Known(
-                dates,
-                last,
-                OptionalDouble.empty(),
-                ("What risk %s carries is not known. A last frost date that is passed on is usually the average: after it"
-                                + " every other spring still has a frost. With --postcode beside it the risk is told.")
-                        .formatted(DayWords.dayOfMonth(last)));
+        return new Known(dates, last, OptionalDouble.empty(), SAY.riskNotKnown(DayWords.dayOfMonth(last)));
     }
 
     private static Known ofDateAtPlace(FrostDates dates, LocalDate last, PostcodePlace place, int season) {
@@ -78,23 +71,19 @@ record GivenFrost(
                 dates,
                 last,
                 OptionalDouble.of(chance),
-                "After %s a frost still comes in about %d of 100 springs at %s, by the frost evidence for it."
-                        .formatted(DayWords.dayOfMonth(last), Math.round(100 * chance), place.name()));
+                SAY.frostAfterByEvidence(DayWords.dayOfMonth(last), Math.round(100 * chance), place.name()));
     }
 
     private FrostDates asGiven(LocalDate last, int season) {
         if (last.getYear() != season) {
-            throw new BadInput("--last-frost was %s, which is not in the season %d; give a date in %d."
-                    .formatted(last, season, season));
+            throw new BadInput(SAY.lastFrostOfOtherYear(last, String.valueOf(season)));
         }
         if (firstFrost == null) {
             return FrostDates.of(last, null);
         }
         LocalDate first = Given.date("--first-frost", firstFrost);
         if (!first.isAfter(last) || first.isAfter(last.plusYears(1))) {
-            throw new BadInput(
-                    "--first-frost was %s; a date after the last frost, %s, and within a year of it is accepted."
-                            .formatted(first, last));
+            throw new BadInput(SAY.firstFrostUnfit(first, last));
         }
         return FrostDates.of(last, first);
     }
@@ -107,10 +96,10 @@ record GivenFrost(
         List<String> near = Postcodes.bundled().similarTo(code).stream()
                 .map(PostcodePlace::name)
                 .toList();
-        String offer = near.isEmpty() ? "" : " Did you mean " + String.join("; ", near) + "?";
         return new BadInput(
-                "There is no postcode '%s' in the table; a US postcode of five digits, or --last-frost DATE, is accepted.%s"
-                        .formatted(Given.shown(code), offer));
+                near.isEmpty()
+                        ? SAY.noSuchPostcode(Given.shown(code))
+                        : SAY.noSuchPostcodeButNear(Given.shown(code), String.join("; ", near)));
     }
 
     private static FrostDates at(PostcodePlace place, int season, double risk) {

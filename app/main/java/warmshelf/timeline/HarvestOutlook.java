@@ -1,5 +1,7 @@
 package warmshelf.timeline;
 
+import static warmshelf.timeline.TimelineSentences.SAY;
+
 import java.time.LocalDate;
 import java.util.OptionalDouble;
 import warmshelf.crop.Crop.Basis;
@@ -26,9 +28,9 @@ public record HarvestOutlook(
 
     /** What ends it. */
     public enum Ending {
-        FROST_KILLS("a frost that kills it"),
+        FROST_KILLS(SAY.killingFrost()),
         /** The crop stands on in the cold, and nothing more ripens. */
-        GROWTH_ENDS("the cold ends its growth");
+        GROWTH_ENDS(SAY.coldThatEndsGrowth());
 
         private final String words;
 
@@ -87,40 +89,32 @@ public record HarvestOutlook(
     /** In a sentence with its figures. */
     public String sentence() {
         if (chanceFirst.isEmpty() || chanceHalf.isEmpty()) {
-            return "The first harvest is expected on %s, half of it by %s."
-                    .formatted(DayWords.dayOfMonth(first), DayWords.dayOfMonth(half));
+            return SAY.harvestExpected(DayWords.dayOfMonth(first), DayWords.dayOfMonth(half));
         }
         double ofHalf = chanceHalf.getAsDouble();
         double ofFirst = chanceFirst.getAsDouble();
         if (ofHalf >= NEARLY_ALWAYS) {
-            return "Half of the harvest, by %s, comes before %s in nearly every year."
-                    .formatted(DayWords.dayOfMonth(half), ending.words);
+            return SAY.halfBefore(DayWords.dayOfMonth(half), ending.words);
         }
         if (first.equals(half)) {
-            return "The harvest, about %s, comes before %s %s."
-                    .formatted(DayWords.dayOfMonth(first), ending.words, years(ofFirst));
+            return SAY.harvestBefore(DayWords.dayOfMonth(first), ending.words, years(ofFirst));
         }
-        return "The first harvest, from %s, comes before %s %s, half of the harvest, by %s, %s."
-                .formatted(
-                        DayWords.dayOfMonth(first),
-                        ending.words,
-                        years(ofFirst),
-                        DayWords.dayOfMonth(half),
-                        years(ofHalf));
+        return SAY.firstAndHalfBefore(
+                DayWords.dayOfMonth(first), ending.words, years(ofFirst), DayWords.dayOfMonth(half), years(ofHalf));
     }
 
     /** The first of it alone, such as '8 October, in time in 2 of 10 years'. */
     String firstInWords() {
         String day = DayWords.dayOfMonth(first);
-        return chanceFirst.isPresent() ? "%s, in time %s".formatted(day, years(chanceFirst.getAsDouble())) : day;
+        return chanceFirst.isPresent() ? SAY.inTimeIn(day, years(chanceFirst.getAsDouble())) : day;
     }
 
     /** For example 'in 9 of 10 years': never more of them than there are, so that the words agree with the levels above. */
     private static String years(double chance) {
         if (chance >= NEARLY_ALWAYS) {
-            return "in nearly every year";
+            return SAY.inNearlyEveryYear();
         }
         int years = (int) Math.floor(chance * 10 + ROUNDING);
-        return years == 0 ? "in hardly any year" : "in %d of 10 years".formatted(years);
+        return years == 0 ? SAY.inHardlyAnyYear() : SAY.inYearsOfTen(years);
     }
 }

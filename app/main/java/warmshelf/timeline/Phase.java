@@ -1,13 +1,15 @@
 package warmshelf.timeline;
 
+import static warmshelf.timeline.TimelineSentences.SAY;
+
 /** Where plants are, in the order in which they come there. */
 public enum Phase {
-    HEAT("heat", "heat", "on the heat"),
+    HEAT("heat", SAY.heatBar(), SAY.onTheHeat()),
     /** In a room without bottom heat: sown there, or in cells off the mat and not up yet. */
-    ROOM("room", "room", "in the room"),
-    LIGHT("light", "light", "under the light"),
-    HARDENING("hardening", "harden", "hardening off"),
-    OUT("out", "out", "out");
+    ROOM("room", SAY.roomBar(), SAY.inTheRoom()),
+    LIGHT("light", SAY.lightBar(), SAY.underTheLight()),
+    HARDENING("hardening", SAY.hardeningBar(), SAY.hardeningOff()),
+    OUT("out", SAY.outBar(), SAY.outdoors());
 
     private final String word;
     private final String label;

@@ -1,5 +1,7 @@
 package warmshelf.timeline;
 
+import static warmshelf.timeline.TimelineSentences.SAY;
+
 import java.util.Arrays;
 import java.util.List;
 import warmshelf.crop.Crop;
@@ -8,11 +10,11 @@ import warmshelf.crop.SecondCrop;
 /** For which part of the year a sowing is meant. A season is named by the year of its spring and has all three. */
 public enum SeasonPart {
     /** Planted out by the last frost of spring. */
-    SPRING("spring", "from spring on"),
+    SPRING("spring", SAY.fromSpringOn()),
     /** Planted out in summer, to be ripe by the autumn's frosts. */
-    AUTUMN("autumn", "for autumn"),
+    AUTUMN("autumn", SAY.forAutumn()),
     /** Planted out before the autumn's frosts, to stand over winter. */
-    WINTER("winter", "to stand over winter");
+    WINTER("winter", SAY.overWinter());
 
     private final String word;
     private final String words;

@@ -1,5 +1,7 @@
 package warmshelf.timeline;
 
+import static warmshelf.timeline.TimelineSentences.SAY;
+
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -139,7 +141,7 @@ public final class TimelineCommand implements Callable<Integer> {
         try {
             return Method.named(method);
         } catch (IllegalArgumentException unknown) {
-            throw new BadInput("--method was '%s'; cells or bag is accepted.".formatted(Given.shown(method)));
+            throw new BadInput(SAY.methodUnfit(Given.shown(method)));
         }
     }
 
@@ -153,11 +155,10 @@ public final class TimelineCommand implements Callable<Integer> {
                 .filter(each -> each.getKey().word().equals(wanted))
                 .map(Map.Entry::getValue)
                 .findFirst()
-                .orElseThrow(() -> new BadInput("--part was '%s'; for %s there, %s is accepted."
-                        .formatted(
-                                Given.shown(wanted),
-                                crop.id(),
-                                all.keySet().stream().map(SeasonPart::word).collect(Collectors.joining(" or ")))));
+                .orElseThrow(() -> new BadInput(SAY.partUnfit(
+                        Given.shown(wanted),
+                        crop.id(),
+                        all.keySet().stream().map(SeasonPart::word).collect(Collectors.joining(" or ")))));
     }
 
     /** Seed that bears no mat lies in a lived-in room. */

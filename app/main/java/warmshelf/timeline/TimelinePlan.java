@@ -1,5 +1,7 @@
 package warmshelf.timeline;
 
+import static warmshelf.timeline.TimelineSentences.SAY;
+
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -133,8 +135,7 @@ final class TimelinePlan {
             ColdSpell.of(question.crop()).ifPresent(cold -> notes.add(cold.noTime(question.units())));
         }
         if (question.plantingOut() instanceof ByFrost frost && !frost.dates().isFrostFeared()) {
-            notes.add("No spring frost is to be feared at the risk you accept: any day will do; these days count from "
-                    + (isSown() ? "the sowing." : "today."));
+            notes.add(isSown() ? SAY.noFrostFromSowing() : SAY.noFrostFromToday());
         }
         addWaitingNote(
                 notes,
@@ -149,14 +150,10 @@ final class TimelinePlan {
         String crop = question.crop().name();
         BagFit fit = BagFit.of(question.crop());
         if (question.method() == Method.BAG && fit != BagFit.FITS) {
-            notes.add(
-                    fit == BagFit.TOO_FINE
-                            ? "The seed of %s is too fine for a bag: sow it in cells.".formatted(crop)
-                            : "%s bears no broken roots: sow it in its own cell, not in a bag.".formatted(crop));
+            notes.add(fit == BagFit.TOO_FINE ? SAY.tooFineForBag(crop) : SAY.rootsBreakInBag(crop));
         }
         if (question.warm() && HeatNeed.of(question.crop(), question.response()) == HeatNeed.NO_MAT) {
-            notes.add("%s needs no mat: sow it at room temperature, about %s or cooler."
-                    .formatted(crop, question.units().temperature(HeatNeed.ROOM_C)));
+            notes.add(SAY.needsNoMat(crop, question.units().temperature(HeatNeed.ROOM_C)));
         }
     }
 
@@ -171,9 +168,7 @@ final class TimelinePlan {
             notes.add(ProspectWords.instead(
                     question.crop().name(), question.units().temperature(question.matC()), comfortable(), there));
         } else if (there instanceof Prospect.Timed timed && timed.basis() == Prospect.Basis.PUBLISHED_RANGE) {
-            notes.add(
-                    "How long it takes at %s was not tested: the days are reckoned from the nearest temperature that was, and may be half or twice as many."
-                            .formatted(question.units().temperature(question.matC())));
+            notes.add(SAY.daysNotTested(question.units().temperature(question.matC())));
         }
     }
 
@@ -185,12 +180,9 @@ final class TimelinePlan {
     private void addWaitingNote(
             List<String> notes, LocalDate expected, @Nullable LocalDate seenUp, LocalDate plantOut) {
         if (seenUp != null && seenUp.isBefore(expected) && seen.plantedOut() == null) {
-            notes.add(
-                    "Up %s sooner than expected. Planting out still waits for %s, so the plants wait, potted on, cool and"
-                                    .formatted(
-                                            Counted.days(java.time.temporal.ChronoUnit.DAYS.between(seenUp, expected)),
-                                            DayWords.dayOfMonth(plantOut))
-                            + " in good light.");
+            notes.add(SAY.upSooner(
+                    Counted.days(java.time.temporal.ChronoUnit.DAYS.between(seenUp, expected)),
+                    DayWords.dayOfMonth(plantOut)));
         }
     }
 }

@@ -1,5 +1,7 @@
 package warmshelf.timeline;
 
+import static warmshelf.timeline.TimelineSentences.SAY;
+
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -21,8 +23,7 @@ final class UnknownCrop {
                 .sorted(Comparator.comparingInt(known -> distance(typed, known)))
                 .limit(OFFERED)
                 .toList();
-        return new BadInput(
-                "There is no crop '%s'; did you mean %s?".formatted(Given.shown(id), String.join(", ", near)));
+        return new BadInput(SAY.noSuchCrop(Given.shown(id), String.join(", ", near)));
     }
 
     /** How many letters must be added, dropped or changed; nothing where one name holds the other. */
