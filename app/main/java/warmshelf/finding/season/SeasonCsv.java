@@ -3,40 +3,35 @@ package warmshelf.finding.season;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import java.util.stream.Collectors;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVPrinter;
 import org.jspecify.annotations.Nullable;
 import warmshelf.finding.CountedSeeds;
 import warmshelf.sowing.Entry;
 import warmshelf.sowing.Problem;
 import warmshelf.sowing.Progress;
+import warmshelf.table.TableShape;
+import warmshelf.table.TableWriter;
 import warmshelf.timeline.Seen;
 
-/**
- * A season as tables with commas between their cells (RFC 4180). Dates are ISO 8601, temperatures Celsius, decimals have a point; what is
- * not known is empty.
- */
+/** A season as tables; temperatures are Celsius. */
 final class SeasonCsv {
-    private static final CSVFormat FORMAT = CSVFormat.RFC4180;
+    private final TableWriter table;
 
-    private final CSVPrinter printer;
-
-    private SeasonCsv(Appendable out, String... columns) throws IOException {
-        printer = new CSVPrinter(out, FORMAT);
-        printer.printRecord((Object[]) columns);
+    private SeasonCsv(Appendable out, TableShape shape, String... columns) throws IOException {
+        table = new TableWriter(out, shape, List.of(columns));
     }
 
     /** One row for each sowing. */
-    static void sowings(Appendable out, List<SeasonSowing> sowings, Map<UUID, SeasonFinding.Whereabouts> places)
+    static void sowings(
+            Appendable out, TableShape shape, List<SeasonSowing> sowings, Map<UUID, SeasonFinding.Whereabouts> places)
             throws IOException {
         SeasonCsv csv = new SeasonCsv(
                 out,
+                shape,
                 "sowing",
                 "member",
                 "crop",
@@ -67,7 +62,7 @@ final class SeasonCsv {
         CountedSeeds counted = each.counted();
         UUID placeId = each.placeId();
         SeasonFinding.Whereabouts where = placeId == null ? null : places.get(placeId);
-        print(
+        table.row(
                 each.sowing().id(),
                 each.sowing().grower().name(),
                 each.sowing().crop().id(),
@@ -97,9 +92,10 @@ final class SeasonCsv {
     }
 
     /** One row for each week. */
-    static void weeks(Appendable out, List<SpaceWeek> weeks) throws IOException {
+    static void weeks(Appendable out, TableShape shape, List<SpaceWeek> weeks) throws IOException {
         SeasonCsv csv = new SeasonCsv(
                 out,
+                shape,
                 "week_from",
                 "mat_quarter_days_used",
                 "mat_quarter_days",
@@ -107,7 +103,7 @@ final class SeasonCsv {
                 "lit_quarter_days",
                 "kwh_at_most");
         for (SpaceWeek week : weeks) {
-            csv.print(
+            csv.table.row(
                     week.monday(),
                     week.onMats(),
                     week.ofMats(),
@@ -118,14 +114,14 @@ final class SeasonCsv {
     }
 
     /** A table to which what was seen is added, one row for each entry that still counts. */
-    static SeasonCsv entries(Appendable out) throws IOException {
+    static SeasonCsv entries(Appendable out, TableShape shape) throws IOException {
         return new SeasonCsv(
-                out, "sowing", "entry", "step", "seen_on", "so_far", "moved", "lost", "problem", "by", "note");
+                out, shape, "sowing", "entry", "step", "seen_on", "so_far", "moved", "lost", "problem", "by", "note");
     }
 
     void add(Entry entry) throws IOException {
         Problem problem = entry.problem();
-        print(
+        table.row(
                 entry.sowingId(),
                 entry.id(),
                 entry.step().word(),
@@ -136,21 +132,5 @@ final class SeasonCsv {
                 problem == null ? null : problem.word(),
                 entry.byName(),
                 entry.note());
-    }
-
-    private void print(@Nullable Object... cells) throws IOException {
-        for (Object cell : cells) {
-            printer.print(cell instanceof String text ? plain(text) : shown(cell));
-        }
-        printer.println();
-    }
-
-    private static @Nullable Object shown(@Nullable Object cell) {
-        return cell instanceof LocalDate day ? day.toString() : cell;
-    }
-
-    /** A spreadsheet takes text that begins so for a formula; an apostrophe before it keeps it text. */
-    private static String plain(String text) {
-        return !text.isEmpty() && "=+-@\t\r".indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
     }
 }

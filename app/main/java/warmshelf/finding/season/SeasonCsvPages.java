@@ -2,14 +2,9 @@ package warmshelf.finding.season;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.io.BufferedWriter;
-import java.io.IOException;
-import java.io.OutputStreamWriter;
-import java.io.UncheckedIOException;
-import java.io.Writer;
-import java.nio.charset.StandardCharsets;
 import warmshelf.web.Pages;
 import warmshelf.web.Role;
+import warmshelf.web.TableAnswer;
 
 /** A season's tables as files, written as they are read. */
 public final class SeasonCsvPages implements Pages {
@@ -28,35 +23,26 @@ public final class SeasonCsvPages implements Pages {
 
     private void sowings(Context ctx) {
         int year = SeasonFindingPages.year(ctx);
-        send(ctx, "sowings", out -> SeasonCsv.sowings(out, seasons.sowings(year), seasons.whereabouts()));
+        send(
+                ctx,
+                "sowings",
+                (out, shape) -> SeasonCsv.sowings(out, shape, seasons.sowings(year), seasons.whereabouts()));
     }
 
     private void entries(Context ctx) {
         int year = SeasonFindingPages.year(ctx);
-        send(ctx, "entries", out -> {
-            SeasonCsv csv = SeasonCsv.entries(out);
+        send(ctx, "entries", (out, shape) -> {
+            SeasonCsv csv = SeasonCsv.entries(out, shape);
             seasons.forEachEntry(year, csv::add);
         });
     }
 
     private void weeks(Context ctx) {
         int year = SeasonFindingPages.year(ctx);
-        send(ctx, "weeks", out -> SeasonCsv.weeks(out, seasons.weeks(year)));
+        send(ctx, "weeks", (out, shape) -> SeasonCsv.weeks(out, shape, seasons.weeks(year)));
     }
 
-    private interface Table {
-        void writeTo(Writer out) throws IOException;
-    }
-
-    private static void send(Context ctx, String name, Table table) {
-        ctx.contentType("text/csv; charset=utf-8")
-                .header(
-                        "Content-Disposition",
-                        "attachment; filename=\"%s-%s.csv\"".formatted(name, ctx.pathParam("season")));
-        try (Writer out = new BufferedWriter(new OutputStreamWriter(ctx.outputStream(), StandardCharsets.UTF_8))) {
-            table.writeTo(out);
-        } catch (IOException gone) {
-            throw new UncheckedIOException("the table could not be sent", gone);
-        }
+    private static void send(Context ctx, String name, TableAnswer.Table table) {
+        TableAnswer.send(ctx, "%s-%s".formatted(name, ctx.pathParam("season")), table);
     }
 }
