@@ -21,6 +21,7 @@ import warmshelf.duty.DutyStore;
 import warmshelf.duty.Turn;
 import warmshelf.group.Member;
 import warmshelf.group.MemberStore;
+import warmshelf.reminder.CalendarLinkStore;
 import warmshelf.sowing.HistoryStore;
 
 /** Keeps that somebody has left, and carries out what was decided of all they leave, in one transaction. */
@@ -73,6 +74,7 @@ final class LeavingStore {
                 carryOut(tx, thing, fate, decided.receiver(), by);
             });
             members.leave(tx, member.id(), by);
+            CalendarLinkStore.endAll(tx, member.id());
             return leaving;
         }));
     }

@@ -2,25 +2,32 @@ package warmshelf.reminder;
 
 import biweekly.ICalVersion;
 import biweekly.ICalendar;
+import biweekly.component.StandardTime;
 import biweekly.component.VEvent;
+import biweekly.component.VTimezone;
 import biweekly.io.text.ICalWriter;
 import biweekly.property.DateEnd;
 import biweekly.property.DateStart;
+import biweekly.property.Status;
 import biweekly.util.DateTimeComponents;
 import biweekly.util.Duration;
 import biweekly.util.ICalDate;
+import biweekly.util.UtcOffset;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Date;
 import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /**
- * One person's days as an iCalendar object (RFC 5545): each step on its ideal day and each duty, as events of a whole day, so
- * that no time zone can shift them.
+ * One person's days as an iCalendar object (RFC 5545), events of a whole day each, so that no time zone can shift them. It has
+ * no METHOD, being looked up and not sent; DTSTAMP then says when an event was last changed (section 3.8.7.2).
  */
 final class CalendarFeed {
     private static final String PRODUCT = "-//Warmshelf//Days//EN";
@@ -28,30 +35,29 @@ final class CalendarFeed {
     private static final int LONGEST_LINE = 75;
 
     private final String address;
-    private final Instant now;
 
-    /**
-     * A feed.
-     *
-     * @param address of the installation, which the events link to and are named after
-     * @param now stamped on the events
-     */
-    CalendarFeed(String address, Instant now) {
+    /** @param address of the installation, which the events link to */
+    CalendarFeed(String address) {
         this.address = address;
-        this.now = now;
     }
 
-    /** A day on which the person looks at a site. */
-    record Duty(String siteId, String site, LocalDate day) {}
-
-    String written(String groupName, List<StepAhead> steps, List<Duty> duties) {
+    /**
+     * The calendar's text.
+     *
+     * @param events what is ahead
+     * @param told of each of them, and of what was called off, what calendars are told
+     */
+    String written(String name, List<FeedDay> events, List<ToldDay> told) {
         ICalendar calendar = new ICalendar();
         calendar.setProductId(PRODUCT);
-        calendar.setName(groupName);
-        calendar.addExperimentalProperty("X-WR-CALNAME", groupName);
+        calendar.setName(name);
+        calendar.addExperimentalProperty("X-WR-CALNAME", name);
         calendar.setRefreshInterval(Duration.builder().hours(REFRESH_HOURS).build());
-        steps.forEach(step -> calendar.addEvent(event(step)));
-        duties.forEach(duty -> calendar.addEvent(event(duty)));
+        Map<String, FeedDay> ahead = events.stream().collect(Collectors.toMap(FeedDay::uid, Function.identity()));
+        told.forEach(each -> calendar.addEvent(event(each, ahead.get(each.uid()))));
+        if (told.isEmpty()) {
+            calendar.addComponent(universalTime());
+        }
         return folded(unfolded(calendar));
     }
 
@@ -84,38 +90,46 @@ final class CalendarFeed {
         return folded.toString();
     }
 
-    private VEvent event(StepAhead step) {
-        VEvent event = wholeDay(step.ideal());
-        event.setUid("%s-%s@%s".formatted(step.sowing(), step.step().word(), host()));
-        event.setSummary("%s: %s".formatted(step.step().title(), step.title()));
-        event.setDescription(step.why());
-        event.setUrl("%s/sowings/%s".formatted(address, step.sowing()));
+    /** RFC 5545, section 3.6, wants one component at least; this one tells of nothing. */
+    private static VTimezone universalTime() {
+        StandardTime always = new StandardTime();
+        always.setDateStart(new ICalDate(new DateTimeComponents(1970, 1, 1, 0, 0, 0, false), true));
+        always.setTimezoneOffsetFrom(new UtcOffset(true, 0, 0));
+        always.setTimezoneOffsetTo(new UtcOffset(true, 0, 0));
+        VTimezone zone = new VTimezone("UTC");
+        zone.addStandardTime(always);
+        return zone;
+    }
+
+    private VEvent event(ToldDay told, @Nullable FeedDay ahead) {
+        VEvent event = wholeDay(told);
+        event.setUid(told.uid());
+        event.setSequence(told.sequence());
+        event.setSummary(told.summary());
+        if (told.cancelled() || ahead == null) {
+            event.setStatus(Status.cancelled());
+            return event;
+        }
+        event.setStatus(Status.confirmed());
+        if (!ahead.description().isEmpty()) {
+            event.setDescription(ahead.description());
+        }
+        event.setUrl(address + ahead.path());
         return event;
     }
 
-    private VEvent event(Duty duty) {
-        VEvent event = wholeDay(duty.day());
-        event.setUid("duty-%s-%s@%s".formatted(duty.siteId(), duty.day(), host()));
-        event.setSummary("You look: " + duty.site());
-        event.setUrl(address + "/today?show=all");
-        return event;
-    }
-
-    private VEvent wholeDay(LocalDate day) {
+    private static VEvent wholeDay(ToldDay told) {
         VEvent event = new VEvent();
-        event.setDateTimeStamp(Date.from(now));
-        event.setDateStart(new DateStart(date(day)));
+        event.setDateTimeStamp(Date.from(told.changedAt()));
+        event.setLastModified(Date.from(told.changedAt()));
+        event.setDateStart(new DateStart(date(told.day())));
         // RFC 5545, 3.6.1: the end is the first day that is not part of the event
-        event.setDateEnd(new DateEnd(date(day.plusDays(1))));
+        event.setDateEnd(new DateEnd(date(told.day().plusDays(1))));
         event.setTransparency(true);
         return event;
     }
 
     private static ICalDate date(LocalDate day) {
         return new ICalDate(new DateTimeComponents(day.getYear(), day.getMonthValue(), day.getDayOfMonth()), false);
-    }
-
-    private String host() {
-        return java.net.URI.create(address).getHost();
     }
 }

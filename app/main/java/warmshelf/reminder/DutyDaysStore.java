@@ -18,13 +18,13 @@ final class DutyDaysStore {
     }
 
     /** From a day on, in order. */
-    List<CalendarFeed.Duty> of(UUID member, LocalDate from) {
+    List<FeedDay> of(UUID member, LocalDate from) {
         return sql.select(SITE.ID, SITE.NAME, DUTY.ON_DAY)
                 .from(DUTY)
                 .join(SITE)
                 .on(SITE.ID.eq(DUTY.SITE_ID))
                 .where(DUTY.MEMBER_ID.eq(member), DUTY.ON_DAY.ge(from))
                 .orderBy(DUTY.ON_DAY, SITE.WALK_ORDER, SITE.NAME)
-                .fetch(row -> new CalendarFeed.Duty(row.value1().toString(), row.value2(), row.value3()));
+                .fetch(row -> FeedDay.duty(row.value1(), row.value2(), row.value3(), member));
     }
 }

@@ -1,7 +1,6 @@
 package warmshelf.reminder;
 
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 import warmshelf.words.FormReader;
 
 /**
@@ -10,8 +9,8 @@ import warmshelf.words.FormReader;
  * @param form the form for letters
  * @param pushForm the form for devices
  * @param mail whether this installation sends letters
- * @param hasCalendar whether the member's calendar has an address
- * @param calendar the address just made; null: none was
+ * @param calendar of next steps and days on duty
+ * @param dutyCalendar of days on duty alone
  * @param pushKey the public key that devices need; empty: this installation sends no notices
  * @param devices those that get notices
  * @param endedDevices those that no longer do
@@ -22,8 +21,8 @@ record ReminderPage(
         FormReader form,
         FormReader pushForm,
         boolean mail,
-        boolean hasCalendar,
-        @Nullable String calendar,
+        ReminderView.Calendar calendar,
+        ReminderView.Calendar dutyCalendar,
         String pushKey,
         List<ReminderView.Device> devices,
         List<ReminderView.Device> endedDevices,

@@ -29,27 +29,29 @@ final class ReminderPages implements Pages {
     @Override
     public void register(RoutesConfig routes) {
         routes.get("/reminders", this::show, Role.MEMBER);
-        routes.post("/reminders/calendar", this::makeCalendar, Role.MEMBER);
-        routes.post("/reminders/calendar/removal", this::endCalendar, Role.MEMBER);
+        routes.post("/reminders/calendar", ctx -> make(ctx, CalendarPart.ALL), Role.MEMBER);
+        routes.post("/reminders/calendar/removal", ctx -> end(ctx, CalendarPart.ALL), Role.MEMBER);
+        routes.post("/reminders/duty-calendar", ctx -> make(ctx, CalendarPart.DUTY), Role.MEMBER);
+        routes.post("/reminders/duty-calendar/removal", ctx -> end(ctx, CalendarPart.DUTY), Role.MEMBER);
         routes.post("/reminders/letters", this::changeLetters, Role.MEMBER);
     }
 
     private void show(Context ctx) {
-        Respond.page(ctx, "reminder/show.peb", view.page(Visitor.of(ctx), null));
+        Respond.page(ctx, "reminder/show.peb", view.page(Visitor.of(ctx)));
     }
 
     /** The address is shown this once, in the answer itself: it is not kept, so no later page could show it. */
-    private void makeCalendar(Context ctx) {
+    private void make(Context ctx, CalendarPart part) {
         Visitor visitor = Visitor.of(ctx);
-        String token = links.make(visitor.memberId());
+        String token = links.make(visitor.memberId(), part);
         Respond.page(
                 ctx,
                 "reminder/show.peb",
-                view.page(visitor, browsers.wholeAddress(ctx, "/calendar/" + token + ".ics")));
+                view.withAddress(visitor, part, browsers.wholeAddress(ctx, "/calendar/" + token + ".ics")));
     }
 
-    private void endCalendar(Context ctx) {
-        links.end(Visitor.of(ctx).memberId());
+    private void end(Context ctx, CalendarPart part) {
+        links.end(Visitor.of(ctx).memberId(), part);
         Respond.seeOther(ctx, "/reminders", SAY.calendarEnded());
     }
 

@@ -53,7 +53,14 @@ public final class ReminderRoom {
         ReminderView view = new ReminderView(links, wishes, devices, pushWishes, means);
         EndpointRule rule = new PublicEndpoints();
         return List.of(
-                new CalendarPages(group, stores, links, new DutyDaysStore(stores.database()), browsers, clock),
+                new CalendarPages(
+                        group,
+                        stores,
+                        links,
+                        new ToldDayStore(stores.database()),
+                        new DutyDaysStore(stores.database()),
+                        browsers,
+                        clock),
                 new ReminderPages(links, wishes, browsers, view),
                 new PushPages(devices, pushWishes, notices, view, rule, new RateLimits(clock), clock));
     }

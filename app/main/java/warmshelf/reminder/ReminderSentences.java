@@ -24,6 +24,8 @@ interface ReminderSentences {
 
     String calendarEnded();
 
+    String dutyCalendar(String group);
+
     String noLetters();
 
     String lettersGo(String address);

@@ -3,6 +3,7 @@ package warmshelf.reminder;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import warmshelf.reminder.push.PushAddress;
 import warmshelf.reminder.push.PushAddressStore;
@@ -58,19 +59,32 @@ final class ReminderView {
         }
     }
 
+    /**
+     * A calendar of the member's.
+     *
+     * @param open whether it has an address
+     * @param address just made; null: none was
+     */
+    public record Calendar(boolean open, @Nullable String address) {}
+
     /** With every form as it stands. */
-    ReminderPage page(Visitor visitor, @Nullable String calendar) {
-        return page(visitor, mailForm(visitor), pushForm(visitor), calendar);
+    ReminderPage page(Visitor visitor) {
+        return page(visitor, mailForm(visitor), pushForm(visitor), Map.of());
+    }
+
+    /** With the address of a calendar that was just made. */
+    ReminderPage withAddress(Visitor visitor, CalendarPart part, String address) {
+        return page(visitor, mailForm(visitor), pushForm(visitor), Map.of(part, address));
     }
 
     /** With a form for letters that came back. */
     ReminderPage withMailForm(Visitor visitor, FormReader form) {
-        return page(visitor, form, pushForm(visitor), null);
+        return page(visitor, form, pushForm(visitor), Map.of());
     }
 
     /** With a form for devices that came back. */
     ReminderPage withPushForm(Visitor visitor, FormReader form) {
-        return page(visitor, mailForm(visitor), form, null);
+        return page(visitor, mailForm(visitor), form, Map.of());
     }
 
     private FormReader mailForm(Visitor visitor) {
@@ -81,20 +95,25 @@ final class ReminderView {
         return PushForm.filled(pushWishes.of(visitor.memberId()));
     }
 
-    private ReminderPage page(Visitor visitor, FormReader mailForm, FormReader pushForm, @Nullable String calendar) {
+    private ReminderPage page(
+            Visitor visitor, FormReader mailForm, FormReader pushForm, Map<CalendarPart, String> made) {
         PushKeys keys = means.push();
         List<PushAddress> all = keys == null ? List.of() : devices.of(visitor.memberId(), visitor.csrfToken());
         return new ReminderPage(
                 mailForm,
                 pushForm,
                 mail(),
-                links.has(visitor.memberId()),
-                calendar,
+                calendar(visitor, CalendarPart.ALL, made),
+                calendar(visitor, CalendarPart.DUTY, made),
                 keys == null ? "" : keys.publicKey(),
                 devices(all, visitor.zone(), true),
                 devices(all, visitor.zone(), false),
                 all.stream().anyMatch(device -> device.here() && device.endedAt() == null),
                 PushAddressStore.MOST_DEVICES);
+    }
+
+    private Calendar calendar(Visitor visitor, CalendarPart part, Map<CalendarPart, String> made) {
+        return new Calendar(links.has(visitor.memberId(), part), made.get(part));
     }
 
     private static List<Device> devices(List<PushAddress> all, ZoneId zone, boolean live) {
