@@ -1,5 +1,7 @@
 package warmshelf.words;
 
+import static warmshelf.words.WordsSentences.SAY;
+
 import java.util.List;
 import java.util.Locale;
 
@@ -19,7 +21,7 @@ public final class Counted {
 
     /** For example '9 to 11 weeks' or '8 weeks'. */
     public static String weeks(int least, int most) {
-        return least == most ? least + " weeks" : least + " to " + most + " weeks";
+        return least == most ? SAY.weeks(least) : SAY.weeksRange(least, most);
     }
 
     /** How far a day has moved, for example '1 day later'; negative days have moved the other way, for which the last word is. */
@@ -32,6 +34,6 @@ public final class Counted {
         int last = things.size() - 1;
         return last < 1
                 ? String.join("", things)
-                : String.join(", ", things.subList(0, last)) + " and " + things.get(last);
+                : SAY.and(String.join(", ", things.subList(0, last)), things.get(last));
     }
 }

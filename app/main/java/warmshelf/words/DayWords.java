@@ -1,5 +1,7 @@
 package warmshelf.words;
 
+import static warmshelf.words.WordsSentences.SAY;
+
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
@@ -62,7 +64,7 @@ public final class DayWords {
 
     /** The days of a stay, its last one included: for example 'Tue 24 May to Sat 4 Jun'; 'Tue 24 May' where that is the only one. */
     public static String span(LocalDate from, LocalDate afterLast) {
-        return from.plusDays(1).isBefore(afterLast) ? "%s to %s".formatted(day(from), lastDay(afterLast)) : day(from);
+        return from.plusDays(1).isBefore(afterLast) ? SAY.span(day(from), lastDay(afterLast)) : day(from);
     }
 
     /** The last day on which it lies there: for example 'Sat 4 Jun'. */
@@ -72,22 +74,22 @@ public final class DayWords {
 
     /** The day on which it is there no more: for example 'leaves Sun 5 Jun'. */
     public static String leaves(LocalDate afterLast) {
-        return "leaves " + day(afterLast);
+        return SAY.leaves(day(afterLast));
     }
 
     /** How long ago something was: for example 'a moment ago', '5 minutes ago', 'a day ago'. */
     public static String ago(Duration since) {
         long minutes = since.toMinutes();
         if (minutes < 1) {
-            return "a moment ago";
+            return SAY.momentAgo();
         }
         if (minutes < 60) {
-            return minutes == 1 ? "a minute ago" : minutes + " minutes ago";
+            return SAY.minutesAgo(minutes);
         }
         long hours = minutes / 60;
         if (hours < 24) {
-            return hours == 1 ? "an hour ago" : hours + " hours ago";
+            return SAY.hoursAgo(hours);
         }
-        return hours < 48 ? "a day ago" : hours / 24 + " days ago";
+        return SAY.daysAgo(hours / 24);
     }
 }

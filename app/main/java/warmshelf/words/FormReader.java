@@ -1,5 +1,7 @@
 package warmshelf.words;
 
+import static warmshelf.words.WordsSentences.SAY;
+
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
@@ -62,11 +64,9 @@ public final class FormReader {
     public String optionalText(String field, String label, int longest) {
         String text = text(field);
         if (text.length() > longest) {
-            refuse(field, "%s has %,d characters; at most %d fit.".formatted(label, text.length(), longest));
+            refuse(field, SAY.tooLong(label, text.length(), longest));
         } else if (text.chars().anyMatch(c -> Character.isISOControl(c) && c != '\n' && c != '\r' && c != '\t')) {
-            refuse(
-                    field,
-                    "%s holds a control character; letters, digits and punctuation are accepted.".formatted(label));
+            refuse(field, SAY.controlCharacter(label));
         }
         return text;
     }
@@ -74,7 +74,7 @@ public final class FormReader {
     public String requiredText(String field, String label, int longest) {
         String text = optionalText(field, label, longest);
         if (text.isEmpty()) {
-            refuse(field, "%s is empty; please fill it in.".formatted(label));
+            refuse(field, SAY.empty(label));
         }
         return text;
     }
@@ -82,7 +82,7 @@ public final class FormReader {
     public int wholeNumber(String field, String label, int least, int most) {
         Optional<Integer> number = optionalWholeNumber(field, label, least, most);
         if (number.isEmpty() && !problems.containsKey(field)) {
-            refuse(field, "%s is empty; a whole number from %,d to %,d is accepted.".formatted(label, least, most));
+            refuse(field, SAY.numberEmpty(label, least, most));
         }
         return number.orElse(least);
     }
@@ -100,9 +100,7 @@ public final class FormReader {
         } catch (NumberFormatException notANumber) {
             // falls through to the sentence below, which covers both cases
         }
-        refuse(
-                field,
-                "%s was '%s'; a whole number from %,d to %,d is accepted.".formatted(label, shown(text), least, most));
+        refuse(field, SAY.wholeNumberUnfit(label, shown(text), least, most));
         return Optional.empty();
     }
 
@@ -121,10 +119,7 @@ public final class FormReader {
         } catch (NumberFormatException notANumber) {
             // falls through to the sentence below, which covers both cases
         }
-        refuse(
-                field,
-                "%s was '%s'; a number from %s to %s is accepted."
-                        .formatted(label, shown(text), Numbers.plain(least), Numbers.plain(most)));
+        refuse(field, SAY.numberUnfit(label, shown(text), Numbers.plain(least), Numbers.plain(most)));
         return least;
     }
 
@@ -138,14 +133,14 @@ public final class FormReader {
         } catch (DateTimeParseException notADate) {
             // falls through to the sentence below, which covers both cases
         }
-        refuse(field, "%s was '%s'; a date such as 2027-03-01 is accepted.".formatted(label, shown(text)));
+        refuse(field, SAY.dateUnfit(label, shown(text)));
         return LocalDate.EPOCH;
     }
 
     public String choice(String field, String label, Collection<String> accepted) {
         String text = text(field);
         if (!accepted.contains(text)) {
-            refuse(field, "%s was '%s'; accepted are: %s.".formatted(label, shown(text), String.join(", ", accepted)));
+            refuse(field, SAY.choiceUnfit(label, shown(text), String.join(", ", accepted)));
         }
         return text;
     }

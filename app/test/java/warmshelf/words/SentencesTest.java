@@ -19,6 +19,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import warmshelf.decision.Decision;
 
 class SentencesTest {
     private static final Pattern FIGURE = Pattern.compile("\\{(\\w+)");
@@ -74,9 +75,16 @@ class SentencesTest {
     }
 
     @Test
-    void a_room_without_its_file_is_said_so_at_once() {
+    void a_sentence_that_its_file_lacks_is_said_so_at_once() {
         assertThatThrownBy(() -> Sentences.of(Unlisted.class))
                 .isInstanceOf(IllegalStateException.class)
-                .hasMessage("there is no /templates/words/sentences_en.properties");
+                .hasMessage("/templates/words/sentences_en.properties lacks 'nothing'");
+    }
+
+    @Test
+    void a_room_without_its_file_is_said_so_at_once() {
+        assertThatThrownBy(() -> Sentences.of(Decision.class))
+                .isInstanceOf(IllegalStateException.class)
+                .hasMessage("there is no /templates/decision/sentences_en.properties");
     }
 }
