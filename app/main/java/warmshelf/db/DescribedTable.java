@@ -1,5 +1,7 @@
 package warmshelf.db;
 
+import static warmshelf.db.DbSentences.SAY;
+
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
@@ -21,16 +23,16 @@ import warmshelf.db.generated.DefaultSchema;
  */
 public record DescribedTable(String name, String about, List<Column> columns) {
     private static final Map<Class<?>, String> KINDS = Map.of(
-            UUID.class, "key",
-            String.class, "text",
-            Integer.class, "whole number",
-            Long.class, "whole number",
-            BigDecimal.class, "number",
-            Double.class, "number",
-            Boolean.class, "yes or no",
-            LocalDate.class, "day",
-            OffsetDateTime.class, "moment",
-            byte[].class, "picture");
+            UUID.class, SAY.key(),
+            String.class, SAY.text(),
+            Integer.class, SAY.wholeNumber(),
+            Long.class, SAY.wholeNumber(),
+            BigDecimal.class, SAY.number(),
+            Double.class, SAY.number(),
+            Boolean.class, SAY.yesOrNo(),
+            LocalDate.class, SAY.day(),
+            OffsetDateTime.class, SAY.moment(),
+            byte[].class, SAY.picture());
 
     /**
      * A column of the table.

@@ -1,23 +1,25 @@
 package warmshelf.handbook;
 
+import static warmshelf.handbook.HandbookSentences.SAY;
+
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
 /** A page of the handbook, in the order in which it is read. */
 public enum Chapter {
-    FIRST_EVENING("first-evening", "The first evening", "From the first start to the first request."),
-    PHONES("phones", "Phones and https", "The address that phones can open, and a cellar without signal."),
-    MAIL("mail", "Letters", "Reminders by mail: what they need."),
-    NOTICES("notices", "Notices on phones", "The same as short notices, and what they need."),
-    BACKUP("backup", "Backup and upgrades", "What to copy, how to bring it back, and a newer program."),
-    MOVING("moving", "Moving to another machine", "Another laptop or server, or PostgreSQL."),
-    OPTIONS("options", "Options", "Everything that can be set when the server starts."),
-    FROST("frost", "Where frost dates come from", "What comes with the program, and what your group can bring in."),
-    TOUR("tour", "What is where", "Each page and what it does."),
-    COMMANDS("commands", "Commands", "What can be asked on the command line, and what is printed."),
-    LIMITS("limits", "What it does not do", "Limits, and what each release brought."),
-    DATA("data", "The data", "Each table and column of the database.");
+    FIRST_EVENING("first-evening", SAY.firstEvening(), SAY.firstEveningAbout()),
+    PHONES("phones", SAY.phones(), SAY.phonesAbout()),
+    MAIL("mail", SAY.mail(), SAY.mailAbout()),
+    NOTICES("notices", SAY.notices(), SAY.noticesAbout()),
+    BACKUP("backup", SAY.backup(), SAY.backupAbout()),
+    MOVING("moving", SAY.moving(), SAY.movingAbout()),
+    OPTIONS("options", SAY.options(), SAY.optionsAbout()),
+    FROST("frost", SAY.frost(), SAY.frostAbout()),
+    TOUR("tour", SAY.tour(), SAY.tourAbout()),
+    COMMANDS("commands", SAY.commands(), SAY.commandsAbout()),
+    LIMITS("limits", SAY.limits(), SAY.limitsAbout()),
+    DATA("data", SAY.data(), SAY.dataAbout());
 
     private final String word;
     private final String title;

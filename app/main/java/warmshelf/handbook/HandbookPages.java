@@ -1,5 +1,7 @@
 package warmshelf.handbook;
 
+import static warmshelf.handbook.HandbookSentences.SAY;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.function.Supplier;
@@ -28,9 +30,8 @@ public final class HandbookPages implements Pages {
     }
 
     private void chapter(Context ctx) {
-        Chapter chapter = Chapter.named(ctx.pathParam("chapter"))
-                .orElseThrow(() -> Refusal.notFound(
-                        "The handbook has no page of this name. All of them are in the Handbook, at /handbook."));
+        Chapter chapter =
+                Chapter.named(ctx.pathParam("chapter")).orElseThrow(() -> Refusal.notFound(SAY.noSuchChapter()));
         HandbookPage page = new HandbookPage(chapter, chapter.next().orElse(null), program.get(), DescribedTable.all());
         Respond.page(ctx, chapter.template(), page);
     }

@@ -17,7 +17,7 @@ final class PromiseForm {
             .map(item -> new Choice(item.word(), item.words()))
             .toList();
     static final List<Choice> WHOSE =
-            List.of(new Choice("mine", "I bring it"), new Choice("cupboard", SAY.inCupboard()));
+            List.of(new Choice("mine", SAY.iBringIt()), new Choice("cupboard", SAY.inCupboard()));
     private static final int LONGEST_NOTE = 200;
     private static final int MOST_PIECES = 10_000;
     private static final int MOST_ML = 2_000_000;
@@ -56,11 +56,11 @@ final class PromiseForm {
     /** Millilitres or pieces; a stand-in with a problem where what was typed cannot be used. */
     static double amount(FormReader reader, SupplyItem item, Units units) {
         if (!item.isVolume()) {
-            return reader.wholeNumber("amount", "How many", 1, MOST_PIECES);
+            return reader.wholeNumber("amount", SAY.howMany(), 1, MOST_PIECES);
         }
         double least = units.typedVolume(LEAST_ML);
         double most = units.typedVolume(MOST_ML);
-        return units.millilitresOf(reader.decimal("amount", "How many " + units.volumeWord(), least, most));
+        return units.millilitresOf(reader.decimal("amount", SAY.howMuch(units.volumeWord()), least, most));
     }
 
     Optional<NewPromise> written() {

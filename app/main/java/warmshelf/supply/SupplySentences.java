@@ -27,4 +27,46 @@ interface SupplySentences {
     String takenOffTheList();
 
     String onlyWhoPromised();
+
+    String sowingCompost();
+
+    String sowingCompostReckoned();
+
+    String covering();
+
+    String coveringReckoned();
+
+    String pottingCompost();
+
+    String pottingCompostReckoned();
+
+    String cellTrays();
+
+    String cellTraysReckoned();
+
+    String rottingPots();
+
+    String rottingPotsReckoned();
+
+    String pots();
+
+    String potsReckoned();
+
+    String bags();
+
+    String bagsReckoned();
+
+    String labels();
+
+    String labelsReckoned();
+
+    String peroxide();
+
+    String peroxideReckoned();
+
+    String iBringIt();
+
+    String howMany();
+
+    String howMuch(String measure);
 }
