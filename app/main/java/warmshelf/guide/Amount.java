@@ -1,8 +1,11 @@
 package warmshelf.guide;
 
+import static warmshelf.guide.GuideSentences.SAY;
+
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.apache.commons.csv.CSVRecord;
 import warmshelf.words.Inches;
 
@@ -20,20 +23,18 @@ public record Amount(double low, double high, String unit, Bound bound) {
 
     /** Whether a figure stands for itself, or for what lies at one side of it. */
     public enum Bound {
-        EXACT("", "", ""),
-        UP_TO("up-to", "up to ", ""),
-        ABOUT("about", "about ", ""),
-        MORE_THAN("more-than", "more than ", ""),
-        OR_MORE("or-more", "", " or more");
+        EXACT("", figure -> figure),
+        UP_TO("up-to", SAY::upTo),
+        ABOUT("about", SAY::about),
+        MORE_THAN("more-than", SAY::moreThan),
+        OR_MORE("or-more", SAY::orMore);
 
         private final String code;
-        private final String before;
-        private final String after;
+        private final UnaryOperator<String> words;
 
-        Bound(String code, String before, String after) {
+        Bound(String code, UnaryOperator<String> words) {
             this.code = code;
-            this.before = before;
-            this.after = after;
+            this.words = words;
         }
 
         static Bound named(String code) {
@@ -75,16 +76,16 @@ public record Amount(double low, double high, String unit, Bound bound) {
     private static String words(String unit) {
         return switch (unit) {
             case "F", "C" -> "°" + unit;
-            case "h" -> "hours";
-            case "h/d" -> "hours a day";
-            case "umol/m2/s" -> "µmol/m² a second";
-            case "mol/m2/d" -> "mol/m² a day";
-            case "ppm-N" -> "ppm N";
-            case "W/ft2" -> "watts a square foot";
-            case "W/m2" -> "watts a square metre";
-            case "%H2O2" -> "% peroxide";
-            case "x-diameter" -> "times its thickness";
-            case "x-width", "x-widest" -> "times its width";
+            case "h" -> SAY.hours();
+            case "h/d" -> SAY.hoursADay();
+            case "umol/m2/s" -> SAY.micromolesASecond();
+            case "mol/m2/d" -> SAY.molesADay();
+            case "ppm-N" -> SAY.nitrogen();
+            case "W/ft2" -> SAY.wattsASquareFoot();
+            case "W/m2" -> SAY.wattsASquareMetre();
+            case "%H2O2" -> SAY.peroxide();
+            case "x-diameter" -> SAY.timesThickness();
+            case "x-width", "x-widest" -> SAY.timesWidth();
             default -> unit;
         };
     }
@@ -92,7 +93,7 @@ public record Amount(double low, double high, String unit, Bound bound) {
     /** For example '10–15 cm', 'up to 24 hours' or '70 °F or more'. */
     public String words() {
         String range = low == high ? figure(low) : figure(low) + "–" + figure(high);
-        return (bound.before + range + " " + unitWord()).strip() + bound.after;
+        return bound.words.apply((range + " " + unitWord()).strip());
     }
 
     private String unitWord() {

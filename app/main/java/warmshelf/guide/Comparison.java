@@ -1,5 +1,7 @@
 package warmshelf.guide;
 
+import static warmshelf.guide.GuideSentences.SAY;
+
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
@@ -20,7 +22,7 @@ public record Comparison(String title, List<Claim> claims, Verdict agreed, Strin
     /** Whether sources disagree, and what is said of it. */
     public record Verdict(boolean disagreement, String words) {
         static Verdict disagreeing(String how) {
-            return new Verdict(true, "Sources disagree: " + how);
+            return new Verdict(true, SAY.disagree(how));
         }
 
         static Verdict otherwise(String words) {
@@ -61,18 +63,18 @@ public record Comparison(String title, List<Claim> claims, Verdict agreed, Strin
             throw new IllegalArgumentException("a claim is no figure: " + claims);
         }
         if (claims.size() == 1) {
-            return Verdict.otherwise("No second source to compare it with.");
+            return Verdict.otherwise(SAY.noSecondSource());
         }
         Amount lowest = Objects.requireNonNull(
                 amounts.stream().min(Comparator.comparingDouble(Amount::low)).orElse(null));
         Amount highest = Objects.requireNonNull(
                 amounts.stream().max(Comparator.comparingDouble(Amount::high)).orElse(null));
         if (amounts.stream().allMatch(amount -> amount.low() == lowest.low() && amount.high() == highest.high())) {
-            return Verdict.otherwise("The sources agree.");
+            return Verdict.otherwise(SAY.sourcesAgree());
         }
-        return Verdict.disagreeing("%s to %s %s%s.%s"
-                .formatted(
-                        lowest.lowFigure(), highest.highFigure(), amounts.get(0).unit(), by, shared(amounts)));
+        String range = SAY.sourcesRange(
+                lowest.lowFigure(), highest.highFigure(), amounts.get(0).unit() + by);
+        return Verdict.disagreeing((range + " " + shared(amounts)).strip());
     }
 
     /** What every source allows, where there is such a thing. */
@@ -85,7 +87,7 @@ public record Comparison(String title, List<Claim> claims, Verdict agreed, Strin
             return "";
         }
         return from.low() == to.high()
-                ? " All of them allow %s.".formatted(from.lowFigure())
-                : " All of them allow %s to %s.".formatted(from.lowFigure(), to.highFigure());
+                ? SAY.allAllow(from.lowFigure())
+                : SAY.allAllowRange(from.lowFigure(), to.highFigure());
     }
 }

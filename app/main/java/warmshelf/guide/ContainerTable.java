@@ -1,5 +1,7 @@
 package warmshelf.guide;
 
+import static warmshelf.guide.GuideSentences.SAY;
+
 import java.util.List;
 import org.apache.commons.csv.CSVRecord;
 import warmshelf.ReferenceTable;
@@ -36,13 +38,11 @@ final class ContainerTable {
         double cell = Double.parseDouble(row.get("cell_ml"));
         double tray = Double.parseDouble(row.get("tray_media_litres"));
         String says = inches
-                ? "%s fl oz a cell, %s quarts a tray"
-                        .formatted(
-                                Numbers.oneDecimalAtMost(cell / Units.ML_PER_FLUID_OUNCE),
-                                Numbers.oneDecimalAtMost(tray * 1000 / Units.ML_PER_QUART))
-                : "%s ml a cell, %s litres a tray"
-                        .formatted(Numbers.oneDecimalAtMost(cell), Numbers.oneDecimalAtMost(tray));
-        return new Claim(row.get("cells") + " cells", says, null, printed(row), source(row));
+                ? SAY.holdsInOunces(
+                        Numbers.oneDecimalAtMost(cell / Units.ML_PER_FLUID_OUNCE),
+                        Numbers.oneDecimalAtMost(tray * 1000 / Units.ML_PER_QUART))
+                : SAY.holdsInLitres(Numbers.oneDecimalAtMost(cell), Numbers.oneDecimalAtMost(tray));
+        return new Claim(SAY.cells(row.get("cells")), says, null, printed(row), source(row));
     }
 
     /** A row that is told in our words. */

@@ -1,5 +1,7 @@
 package warmshelf.guide;
 
+import static warmshelf.guide.GuideSentences.SAY;
+
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -48,30 +50,29 @@ public record CropAtStep(Crop crop, List<Fact> facts, Source source) {
         List<Fact> facts = new ArrayList<>();
         String comfortable = units.temperatureRange(
                 response.comfortable().low(), response.comfortable().high());
-        facts.add(new Fact("Comfortable", comfortable + days(response, units)));
-        depth(crop, units).ifPresent(words -> facts.add(new Fact("Depth", words)));
-        light(crop).ifPresent(words -> facts.add(new Fact("Light", words)));
+        facts.add(new Fact(SAY.comfortable(), withDays(comfortable, response, units)));
+        depth(crop, units).ifPresent(words -> facts.add(new Fact(SAY.depth(), words)));
+        light(crop).ifPresent(words -> facts.add(new Fact(SAY.light(), words)));
         if (HeatNeed.isKeptOffMats(crop)) {
-            facts.add(new Fact(
-                    "Mat", "none: room temperature, about %s or cooler".formatted(units.temperature(HeatNeed.ROOM_C))));
+            facts.add(new Fact(SAY.mat(), SAY.noMat(units.temperature(HeatNeed.ROOM_C))));
         }
         switch (BagFit.of(crop)) {
-            case TOO_FINE -> facts.add(new Fact("Bag", "none: the seed is too fine to be moved"));
-            case ROOTS_STAY -> facts.add(new Fact("Bag", "none: its roots bear no moving"));
+            case TOO_FINE -> facts.add(new Fact(SAY.bag(), SAY.noBagTooFine()));
+            case ROOTS_STAY -> facts.add(new Fact(SAY.bag(), SAY.noBagRootsStay()));
             case FITS -> {}
         }
         String treatment = new TreatmentWords(units).of(crop.treatment());
         if (!treatment.isEmpty()) {
-            facts.add(new Fact("Before sowing", treatment));
+            facts.add(new Fact(SAY.beforeSowing(), treatment));
         }
         return facts;
     }
 
-    private static String days(TemperatureResponse response, Units units) {
+    private static String withDays(String comfortable, TemperatureResponse response, Units units) {
         Optional<Emergence> best = response.at(response.bestC());
-        return best.map(emergence -> "; half is up in about %d days at %s"
-                        .formatted(Math.round(emergence.days()), units.temperature(response.bestC())))
-                .orElse("");
+        return best.map(emergence ->
+                        SAY.halfIsUp(comfortable, Math.round(emergence.days()), units.temperature(response.bestC())))
+                .orElse(comfortable);
     }
 
     private static Optional<String> depth(Crop crop, Units units) {
@@ -79,49 +80,40 @@ public record CropAtStep(Crop crop, List<Fact> facts, Source source) {
         if (depth == null) {
             return Optional.empty();
         }
-        String common = crop.commonPractice().contains(CropFigure.DEPTH) ? " (common practice)" : "";
-        if (depth == 0) {
-            return Optional.of("on the surface" + common);
-        }
-        String cover = units.length(depth) + common;
-        return Optional.of(
-                crop.light().isNeeded()
-                        ? cover + ", or on the surface under a dusting of vermiculite, for the light"
-                        : cover);
+        String cover = said(crop, CropFigure.DEPTH, depth == 0 ? SAY.onTheSurface() : units.length(depth));
+        return Optional.of(depth > 0 && crop.light().isNeeded() ? SAY.orOnTheSurface(cover) : cover);
     }
 
     private static Optional<String> light(Crop crop) {
         return switch (crop.light()) {
-            case NEEDED -> Optional.of("needs light to come up: a lamp or daylight, from sowing on");
-            case DARK -> Optional.of("keep it dark until it is up: cover it well");
-            case INDIFFERENT -> Optional.of("comes up in light and in the dark");
+            case NEEDED -> Optional.of(SAY.needsLight());
+            case DARK -> Optional.of(SAY.keepDark());
+            case INDIFFERENT -> Optional.of(SAY.eitherWay());
             case NOT_KNOWN -> Optional.empty();
         };
     }
 
     private static List<Fact> plants(Crop crop, Units units) {
         List<Fact> facts = new ArrayList<>();
-        facts.add(new Fact("Indoors", weeks(crop) + " before planting out"));
+        facts.add(new Fact(
+                SAY.indoors(), SAY.beforePlantingOut(Counted.weeks(crop.weeksIndoorsMin(), crop.weeksIndoorsMax()))));
         Double night = crop.nightMinimumC();
         if (night != null) {
-            String common = crop.commonPractice().contains(CropFigure.NIGHT) ? " (common practice)" : "";
-            facts.add(new Fact("Nights, to go out", "above " + units.temperature(night) + common));
+            facts.add(new Fact(SAY.nightsToGoOut(), said(crop, CropFigure.NIGHT, SAY.above(units.temperature(night)))));
         }
         ColdLimit limit = ColdLimit.of(crop);
         if (!limit.frostKills()) {
-            facts.add(new Fact("Bears, hardened off", units.temperature(limit.bearsC())));
+            facts.add(new Fact(SAY.bears(), units.temperature(limit.bearsC())));
         }
         BoltingLimit.of(crop)
                 .ifPresent(bolting -> facts.add(new Fact(
-                        "Flowers early",
-                        "after about %s of nights under %s while young"
-                                .formatted(Counted.days(bolting.days()), units.temperature(bolting.belowC())))));
+                        SAY.flowersEarly(),
+                        SAY.flowersAfter(Counted.days(bolting.days()), units.temperature(bolting.belowC())))));
         return facts;
     }
 
-    private static String weeks(Crop crop) {
-        return crop.weeksIndoorsMin() == crop.weeksIndoorsMax()
-                ? crop.weeksIndoorsMin() + " weeks"
-                : "%d to %d weeks".formatted(crop.weeksIndoorsMin(), crop.weeksIndoorsMax());
+    /** The words of a figure, marked where it is common practice. */
+    private static String said(Crop crop, CropFigure figure, String words) {
+        return crop.commonPractice().contains(figure) ? SAY.commonPractice(words) : words;
     }
 }

@@ -1,5 +1,7 @@
 package warmshelf.guide;
 
+import static warmshelf.guide.GuideSentences.SAY;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.List;
@@ -57,9 +59,7 @@ public final class GuidePages implements Pages {
     private record GuidePage(List<Topic> topics, List<Crop> crops, String crop, String cropName, String query) {}
 
     private void one(Context ctx) {
-        Topic topic = Topic.find(ctx.pathParam("step"))
-                .orElseThrow(() ->
-                        Refusal.notFound("There is no how-to of this name. All of them are under How to, at /how-to."));
+        Topic topic = Topic.find(ctx.pathParam("step")).orElseThrow(() -> Refusal.notFound(SAY.noSuchArticle()));
         Optional<Crop> crop = crop(ctx);
         Units units = Visitor.of(ctx).units();
         Advice advice = Advice.in(units);
@@ -94,10 +94,7 @@ public final class GuidePages implements Pages {
         if (id == null || id.isBlank()) {
             return Optional.empty();
         }
-        return Optional.of(crops.find(id)
-                .orElseThrow(() -> Refusal.notFound(
-                        "There is no crop '%s' in the list. Choose one under How to, or leave the crop out of the address."
-                                .formatted(id))));
+        return Optional.of(crops.find(id).orElseThrow(() -> Refusal.notFound(SAY.noSuchCrop(id))));
     }
 
     private static String query(Optional<Crop> crop) {
