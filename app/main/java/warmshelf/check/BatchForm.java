@@ -1,5 +1,7 @@
 package warmshelf.check;
 
+import static warmshelf.check.CheckSentences.SAY;
+
 import com.fasterxml.jackson.core.JacksonException;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -40,20 +42,18 @@ final class BatchForm {
         try {
             whole = JSON.readTree(body);
         } catch (JacksonException malformed) {
-            return refuse("What was sent is not JSON.");
+            return refuse(SAY.notJson());
         }
         JsonNode entries = whole.path("entries");
         if (!whole.isObject() || !entries.isArray()) {
-            return refuse("What was sent has no list 'entries'.");
+            return refuse(SAY.noEntries());
         }
         if (entries.size() > MOST) {
-            return refuse(
-                    "'entries' holds %,d entries; at most %d are accepted at once.".formatted(entries.size(), MOST));
+            return refuse(SAY.tooManyEntries(entries.size(), MOST));
         }
         Optional<Instant> sentAt = moment(whole.path("sentAt"));
         if (sentAt.isEmpty()) {
-            return refuse("'sentAt' was '%s'; a moment such as 2027-03-01T15:00:00Z is accepted."
-                    .formatted(shown(whole.path("sentAt"))));
+            return refuse(SAY.sentAtUnfit(shown(whole.path("sentAt"))));
         }
         List<JsonNode> each = new ArrayList<>();
         entries.forEach(each::add);

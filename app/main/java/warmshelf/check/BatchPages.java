@@ -1,5 +1,7 @@
 package warmshelf.check;
 
+import static warmshelf.check.CheckSentences.SAY;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
@@ -76,7 +78,7 @@ public final class BatchPages implements Pages {
         Optional<UUID> subject = form.subject();
         if (form.isReading()) {
             if (subject.flatMap(readings::matName).isEmpty()) {
-                return new Sent.Unfit("There is no such mat.");
+                return new Sent.Unfit(SAY.noSuchMat());
             }
             return form.reading(subject.get())
                     .<Sent>map(Sent.AtMat::new)
@@ -84,7 +86,7 @@ public final class BatchPages implements Pages {
         }
         Optional<History> history = subject.flatMap(histories::find);
         if (history.isEmpty()) {
-            return new Sent.Unfit(CheckSentences.SAY.noSuchSowing());
+            return new Sent.Unfit(SAY.noSuchSowing());
         }
         return form.tick(history.get().sowing())
                 .<Sent>map(tick -> new Sent.AtSowing(

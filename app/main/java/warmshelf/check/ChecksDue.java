@@ -1,9 +1,12 @@
 package warmshelf.check;
 
+import static warmshelf.check.CheckSentences.SAY;
+
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -186,7 +189,7 @@ public final class ChecksDue {
     }
 
     private static @Nullable String late(LocalDate today, LocalDate dueOn) {
-        return today.isAfter(dueOn) ? "It was due on " + LookFor.day(dueOn) + "." : null;
+        return today.isAfter(dueOn) ? SAY.wasDueOn(LookFor.day(dueOn)) : null;
     }
 
     private static @Nullable String lookRemark(LocalDate today, LocalDate firstLook, Subject subject) {
@@ -204,27 +207,24 @@ public final class ChecksDue {
     private static @Nullable String lateRemark(Subject subject, int nearlyAllBy) {
         Progress progress = subject.progress();
         boolean noneYet = progress.sprouted() == 0 && progress.up() == 0;
-        String more = subject.moreToCome().isEmpty()
-                ? ""
-                : "The chance that any more comes is about %s. "
-                        .formatted(percent(subject.moreToCome().getAsDouble()));
-        if (noneYet) {
-            return "Slower than expected: nearly all should show by day %d. %sGive it time, or give it up."
-                    .formatted(nearlyAllBy, more);
+        OptionalDouble more = subject.moreToCome();
+        if (more.isEmpty()) {
+            return noneYet ? SAY.slower(nearlyAllBy) : null;
         }
-        return more.isEmpty() ? null : more + "What has come goes on either way.";
+        String chance = percent(more.getAsDouble());
+        return noneYet ? SAY.slowerWithChance(nearlyAllBy, chance) : SAY.moreMayCome(chance);
     }
 
     private static String percent(double chance) {
         long percent = Math.round(100 * chance);
-        return percent == 0 ? "nothing" : percent >= 99 ? "99 %" : percent + " %";
+        return percent == 0 ? SAY.noChance() : percent >= 99 ? "99 %" : percent + " %";
     }
 
     /** A missed day is shown, not hidden. */
     private static @Nullable String missed(LocalDate today, LocalDate firstLook, Progress progress) {
         LocalDate last = progress.lastLookOn();
         LocalDate since = last == null || last.isBefore(firstLook) ? firstLook.minusDays(1) : last;
-        return since.isBefore(today.minusDays(1)) ? "Not looked at since " + LookFor.day(since) + "." : null;
+        return since.isBefore(today.minusDays(1)) ? SAY.notLookedSince(LookFor.day(since)) : null;
     }
 
     private static Check check(

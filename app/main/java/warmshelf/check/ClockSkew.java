@@ -1,5 +1,7 @@
 package warmshelf.check;
 
+import static warmshelf.check.CheckSentences.SAY;
+
 import java.time.Duration;
 import java.time.Instant;
 
@@ -34,18 +36,19 @@ record ClockSkew(Duration ahead, Duration pretended) {
 
     /** What to say of it beside an entry; empty where the clocks agree. */
     String remark() {
-        return isUnusual()
-                ? "(The phone's clock was %s %s; the time was put right.)"
-                        .formatted(span(fault().abs()), fault().isNegative() ? "slow" : "fast")
-                : "";
+        if (!isUnusual()) {
+            return "";
+        }
+        String span = span(fault().abs());
+        return fault().isNegative() ? SAY.clockSlow(span) : SAY.clockFast(span);
     }
 
     private static String span(Duration span) {
         long minutes = (span.toSeconds() + 30) / 60;
         if (minutes < 120) {
-            return minutes + " minutes";
+            return SAY.minutes(minutes);
         }
         long hours = (minutes + 30) / 60;
-        return hours < 48 ? hours + " hours" : (hours + 12) / 24 + " days";
+        return hours < 48 ? SAY.hours(hours) : SAY.days((hours + 12) / 24);
     }
 }

@@ -1,5 +1,7 @@
 package warmshelf.check;
 
+import static warmshelf.check.CheckSentences.SAY;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import warmshelf.allocation.RackHoldStore;
@@ -27,8 +29,6 @@ public final class HeldRackPages implements Pages {
         Respond.seeOther(
                 ctx,
                 GoOn.to(new FormReader(ctx.formParamMap()).text("then"), "/today"),
-                cleared
-                        ? "The rack is cleared: what lies there may move again."
-                        : "The rack was cleared before, or nothing held it.");
+                cleared ? SAY.rackCleared() : SAY.rackNotHeld());
     }
 }

@@ -1,5 +1,7 @@
 package warmshelf.check;
 
+import static warmshelf.check.CheckSentences.SAY;
+
 import java.time.LocalDate;
 import java.util.Set;
 import java.util.UUID;
@@ -41,10 +43,6 @@ public record MatAlarm(
 
     /** What usually helps. */
     public String advice() {
-        return isHot()
-                ? "Turn it down or unplug it, and stand what lies there on something that lets air under it until it has cooled"
-                        + " (common practice). Read it again in an hour."
-                : "Look whether it is plugged in, whether the thermostat's probe lies where the roots are, and whether a door"
-                        + " stands open (common practice). Cool seed comes up late and rots easily: water less. Read it again in an hour.";
+        return isHot() ? SAY.tooHot() : SAY.tooCold();
     }
 }

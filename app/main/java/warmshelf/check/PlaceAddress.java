@@ -1,5 +1,7 @@
 package warmshelf.check;
 
+import static warmshelf.check.CheckSentences.SAY;
+
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import warmshelf.shelf.Lamp;
@@ -26,6 +28,6 @@ public record PlaceAddress(
 
     /** For example 'shelf 2 · mat M3 · place 1'. */
     public String onRack() {
-        return "shelf %d · %s · place %d".formatted(shelf, surface, number);
+        return SAY.onRack(shelf, surface, number);
     }
 }

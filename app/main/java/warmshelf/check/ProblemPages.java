@@ -1,5 +1,7 @@
 package warmshelf.check;
 
+import static warmshelf.check.CheckSentences.SAY;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
@@ -52,13 +54,12 @@ public final class ProblemPages implements Pages {
             if (history.entries().stream().noneMatch(each -> each.id().equals(entry))) {
                 throw Refusal.notFound();
             }
-            Respond.seeOther(
-                    ctx, then(form, history.sowing()), "This was dealt with, taken back or noted anew before.");
+            Respond.seeOther(ctx, then(form, history.sowing()), SAY.problemGone());
             return;
         }
         if (!problem.mayBeAnsweredBy(visitor.memberId(), visitor.coordinator())) {
-            throw Refusal.forbidden("Only %s or a coordinator can answer this."
-                    .formatted(history.sowing().grower().name()));
+            throw Refusal.forbidden(
+                    SAY.onlyGrowerAnswers(history.sowing().grower().name()));
         }
         boolean added = problems.answer(problem, word, visitor.memberId());
         Respond.seeOther(ctx, then(form, history.sowing()), notice(visitor, problem, word, added));
@@ -68,7 +69,7 @@ public final class ProblemPages implements Pages {
         List<String> words = Arrays.stream(ProblemAnswer.Word.values())
                 .map(ProblemAnswer.Word::word)
                 .toList();
-        String word = form.choice("answer", "The answer", words);
+        String word = form.choice("answer", SAY.answerField(), words);
         if (!form.ok()) {
             throw Refusal.of(
                     HttpStatus.UNPROCESSABLE_CONTENT,
@@ -79,12 +80,11 @@ public final class ProblemPages implements Pages {
 
     private static String notice(Visitor visitor, NotedProblem problem, ProblemAnswer.Word word, boolean added) {
         if (!added) {
-            return "This was answered before; nothing was added.";
+            return SAY.answeredBefore();
         }
         boolean own = problem.entry().by().equals(visitor.memberId());
-        String told = own ? "" : " %s is told so.".formatted(problem.entry().byName());
-        return "%s, %s: %s.%s"
-                .formatted(problem.sowing().title(), problem.problem().words(), word.words(), told);
+        String answer = SAY.answered(problem.sowing().title(), problem.problem().words(), word.words());
+        return own ? answer : answer + " " + SAY.toldSo(problem.entry().byName());
     }
 
     private static String then(FormReader form, Sowing sowing) {
@@ -93,6 +93,6 @@ public final class ProblemPages implements Pages {
 
     private void dismiss(Context ctx) {
         problems.dismiss(Respond.id(ctx, "entry"), Visitor.of(ctx).memberId());
-        Respond.seeOther(ctx, GoOn.to(new FormReader(ctx.formParamMap()).text("then"), "/today"), "Put away.");
+        Respond.seeOther(ctx, GoOn.to(new FormReader(ctx.formParamMap()).text("then"), "/today"), SAY.putAway());
     }
 }

@@ -1,5 +1,7 @@
 package warmshelf.check;
 
+import static warmshelf.check.CheckSentences.SAY;
+
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.UUID;
@@ -25,9 +27,6 @@ record Reading(UUID id, UUID mat, LocalDate seenOn, OffsetDateTime seenAt, doubl
     /** The temperature in °C that was typed in the field 'celsius', in the unit that the page showed. */
     static double celsius(FormReader form, TemperatureUnit unit) {
         return unit.toCelsius(form.decimal(
-                "celsius",
-                "The temperature in " + unit.sign(),
-                unit.fromCelsius(LOWEST_C),
-                unit.fromCelsius(HIGHEST_C)));
+                "celsius", SAY.temperatureField(unit.sign()), unit.fromCelsius(LOWEST_C), unit.fromCelsius(HIGHEST_C)));
     }
 }

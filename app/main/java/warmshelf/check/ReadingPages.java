@@ -1,5 +1,7 @@
 package warmshelf.check;
 
+import static warmshelf.check.CheckSentences.SAY;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.Clock;
@@ -42,7 +44,7 @@ public final class ReadingPages implements Pages {
         Respond.seeOther(
                 ctx,
                 GoOn.to(form.text("then"), "/today"),
-                "Mat %s: %s kept.".formatted(name, visitor.units().temperature(celsius)));
+                SAY.readingKept(name, visitor.units().temperature(celsius)));
     }
 
     /**

@@ -1,5 +1,7 @@
 package warmshelf.check;
 
+import static warmshelf.check.CheckSentences.SAY;
+
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -37,7 +39,7 @@ public record Round(List<Stop> stops, List<Item> elsewhere) {
             List<Item> items) {
         /** What a screen reader finds the stop by. */
         public String title() {
-            return "%s · shelf %d · %s".formatted(rack, shelf, surface);
+            return SAY.stop(rack, shelf, surface);
         }
     }
 
@@ -140,7 +142,7 @@ public record Round(List<Stop> stops, List<Item> elsewhere) {
             }
             stop.items().forEach(item -> steps.add(new Step(stop.title(), stop, item)));
         }
-        elsewhere.forEach(item -> steps.add(new Step("At home, or with no place yet", null, item)));
+        elsewhere.forEach(item -> steps.add(new Step(SAY.elsewhere(), null, item)));
         return steps;
     }
 

@@ -1,5 +1,7 @@
 package warmshelf.check;
 
+import static warmshelf.check.CheckSentences.SAY;
+
 import com.fasterxml.jackson.databind.JsonNode;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -87,10 +89,7 @@ final class SentForm {
         double celsius = Reading.celsius(form, unit);
         LocalDate day = LocalDate.ofInstant(seenAt.get(), zone);
         if (day.isBefore(LocalDate.ofInstant(now, zone).minusDays(TickForm.OLDEST_DAYS))) {
-            form.refuse(
-                    "seenAt",
-                    "The day it was read was %s; at most %d days back is accepted."
-                            .formatted(day, TickForm.OLDEST_DAYS));
+            form.refuse("seenAt", SAY.readingTooOld(day, TickForm.OLDEST_DAYS));
         }
         problem = String.join(" ", form.problems().values());
         return form.ok()
@@ -101,18 +100,13 @@ final class SentForm {
     private Optional<Instant> seenAt() {
         Optional<Instant> sent = BatchForm.moment(entry.path("seenAt"));
         if (sent.isEmpty()) {
-            problem = "'seenAt' was '%s'; a moment such as 2027-03-01T15:00:00Z is accepted."
-                    .formatted(BatchForm.shown(entry.path("seenAt")));
+            problem = SAY.seenAtUnfit(BatchForm.shown(entry.path("seenAt")));
             return Optional.empty();
         }
         Instant seenAt = skew.right(sent.get());
         if (seenAt.isAfter(now.plus(ClockSkew.USUAL))) {
-            problem =
-                    "It was ticked at %s by this phone's clock, which is still to come. Set the clock, then tick it once more."
-                            .formatted(sent.get()
-                                    .truncatedTo(ChronoUnit.SECONDS)
-                                    .atZone(zone)
-                                    .toLocalDateTime());
+            problem = SAY.tickedAhead(
+                    sent.get().truncatedTo(ChronoUnit.SECONDS).atZone(zone).toLocalDateTime());
             return Optional.empty();
         }
         return Optional.of(seenAt.isAfter(now) ? now : seenAt);
@@ -128,7 +122,7 @@ final class SentForm {
         for (String field : TEXTS) {
             JsonNode value = entry.path(field);
             if (value.isContainerNode() || value.isBoolean()) {
-                return refuse(field, value, "text or a number");
+                return refuse(field, value, SAY.textOrNumber());
             }
             if (!value.isMissingNode() && !value.isNull()) {
                 typed.put(field, List.of(value.asText()));
@@ -136,17 +130,17 @@ final class SentForm {
         }
         JsonNode finished = entry.path("finished");
         if (!finished.isMissingNode() && !finished.isNull() && !finished.isBoolean()) {
-            return refuse("finished", finished, "true or false");
+            return refuse("finished", finished, SAY.trueOrFalse());
         }
         typed.put("finished", List.of(finished.asBoolean(false) ? "yes" : ""));
         if (uuid("id").isEmpty()) {
-            return refuse("id", entry.path("id"), "a UUID made by the phone");
+            return refuse("id", entry.path("id"), SAY.uuidOfPhone());
         }
         return Optional.of(typed);
     }
 
     private Optional<Map<String, List<String>>> refuse(String field, JsonNode value, String accepted) {
-        problem = "'%s' was '%s'; %s is accepted.".formatted(field, BatchForm.shown(value), accepted);
+        problem = SAY.sentUnfit(field, BatchForm.shown(value), accepted);
         return Optional.empty();
     }
 

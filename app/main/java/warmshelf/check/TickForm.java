@@ -1,11 +1,14 @@
 package warmshelf.check;
 
+import static warmshelf.check.CheckSentences.SAY;
+
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.Slot;
 import warmshelf.sowing.EntryStep;
@@ -39,11 +42,11 @@ final class TickForm {
     Optional<Tick> tick() {
         EntryStep step = step();
         LocalDate seenOn = seenOn();
-        UUID id = uuid("id", "The entry's id").orElseGet(() -> ids.of(reader, sowing.id(), seenOn));
+        UUID id = uuid("id", SAY::idUnfit).orElseGet(() -> ids.of(reader, sowing.id(), seenOn));
         // A count that is left empty was not made; the button 'nothing yet' sends the count as it was.
-        Integer sprouted = count(reader.text("nothing").isEmpty() ? "sprouted" : "nothing", "Sprouted so far");
-        Integer moved = count("moved", "Moved so far");
-        Integer lost = count("lost", "Lost so far");
+        Integer sprouted = count(reader.text("nothing").isEmpty() ? "sprouted" : "nothing", SAY.sproutedField());
+        Integer moved = count("moved", SAY.movedField());
+        Integer lost = count("lost", SAY.lostField());
         Tick tick = new Tick(
                 id,
                 step,
@@ -53,9 +56,9 @@ final class TickForm {
                 lost,
                 reader.ticked("finished"),
                 problem(),
-                reader.optionalText("note", "The note", LONGEST_NOTE),
+                reader.optionalText("note", SAY.noteField(), LONGEST_NOTE),
                 lightPlace(),
-                uuid("supersedes", "The corrected entry").orElse(null),
+                uuid("supersedes", SAY::correctedUnfit).orElse(null),
                 reader.text("lightPlace").equals("home"),
                 null);
         return reader.ok() ? Optional.of(tick) : Optional.empty();
@@ -64,7 +67,7 @@ final class TickForm {
     private EntryStep step() {
         String word = reader.choice(
                 "step",
-                "What was done",
+                SAY.stepField(),
                 Arrays.stream(EntryStep.values()).map(EntryStep::word).toList());
         return reader.ok() ? EntryStep.named(word) : EntryStep.LOOK;
     }
@@ -73,14 +76,11 @@ final class TickForm {
         if (reader.text("seenOn").isEmpty()) {
             return today;
         }
-        LocalDate day = reader.date("seenOn", "The day it was seen");
+        LocalDate day = reader.date("seenOn", SAY.dayField());
         if (day.isAfter(today)) {
-            reader.refuse(
-                    "seenOn", "The day it was seen was %s, which is still to come; today is %s.".formatted(day, today));
+            reader.refuse("seenOn", SAY.dayToCome(day, today));
         } else if (day.isBefore(today.minusDays(OLDEST_DAYS))) {
-            reader.refuse(
-                    "seenOn",
-                    "The day it was seen was %s; at most %d days back is accepted.".formatted(day, OLDEST_DAYS));
+            reader.refuse("seenOn", SAY.dayTooOld(day, OLDEST_DAYS));
         }
         return day;
     }
@@ -95,7 +95,7 @@ final class TickForm {
         }
         String word = reader.choice(
                 "problem",
-                "The problem",
+                SAY.problemField(),
                 Arrays.stream(Problem.values()).map(Problem::word).toList());
         return reader.problems().containsKey("problem") ? null : Problem.named(word);
     }
@@ -111,9 +111,7 @@ final class TickForm {
             int quarter = Integer.parseInt(typed.substring(slash + 1));
             return new Tick.LightPlace(place, new Slot(quarter, trayQuarters()));
         } catch (IllegalArgumentException malformed) {
-            reader.refuse(
-                    "lightPlace",
-                    "The place under the light was not one of those offered; please choose one from the list.");
+            reader.refuse("lightPlace", SAY.lightPlaceUnfit());
             return null;
         }
     }
@@ -123,7 +121,7 @@ final class TickForm {
         return sowing.quartersUnderLight();
     }
 
-    private Optional<UUID> uuid(String field, String label) {
+    private Optional<UUID> uuid(String field, Supplier<String> unfit) {
         String text = reader.text(field);
         if (text.isEmpty()) {
             return Optional.empty();
@@ -131,7 +129,7 @@ final class TickForm {
         try {
             return Optional.of(UUID.fromString(text));
         } catch (IllegalArgumentException malformed) {
-            reader.refuse(field, label + " is not a UUID.");
+            reader.refuse(field, unfit.get());
             return Optional.empty();
         }
     }

@@ -95,11 +95,9 @@ public final class TickPages implements Pages {
         if (kept.again()) {
             return SAY.keptBefore();
         }
-        return "%s: kept, %s.%s %s"
-                .formatted(
-                        sowing.title(),
-                        tick.step().done(),
-                        ofProblem(visitor, sowing, tick),
+        return String.join(
+                        " ",
+                        SAY.kept(sowing.title(), tick.step().done()) + ofProblem(visitor, sowing, tick),
                         kept.remark(visitor.units()))
                 .strip();
     }
@@ -110,7 +108,7 @@ public final class TickPages implements Pages {
             return "";
         }
         boolean own = visitor.memberId().equals(sowing.grower().memberId());
-        String told = own ? "" : " %s is told of it.".formatted(sowing.grower().name());
+        String told = own ? "" : " " + SAY.toldOfIt(sowing.grower().name());
         String rack = problem.spreads() ? " " + SAY.rackIsTold() : "";
         return " " + problem.whatHelps() + told + rack;
     }

@@ -1,5 +1,7 @@
 package warmshelf.check;
 
+import static warmshelf.check.CheckSentences.SAY;
+
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -44,7 +46,7 @@ public final class TodayCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         if (!Files.exists(data.resolve("warmshelf.mv.db"))) {
-            throw new BadInput("The data folder '%s' holds no group's data (no file warmshelf.mv.db).".formatted(data));
+            throw new BadInput(SAY.noDataThere(data));
         }
         LocalDate asked = date == null ? null : Given.date("--date", date);
         try (Database database = Settings.onFreePort(data).openDatabase()) {
@@ -87,10 +89,7 @@ public final class TodayCommand implements Callable<Integer> {
         line.put("sowing", null);
         line.put("crop", null);
         line.put("day", null);
-        line.put(
-                "look",
-                "Mat %s: read the thermometer; set-point %s."
-                        .formatted(mat.name(), Units.METRIC.fineTemperature(mat.setPointC())));
+        line.put("look", SAY.readThermometer(mat.name(), Units.METRIC.fineTemperature(mat.setPointC())));
         line.put("kind", CheckKind.MAT_READING.step().word());
         line.put("surface", stop.surface());
         line.put("done", mat.readC() != null);

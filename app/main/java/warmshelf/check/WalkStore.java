@@ -1,5 +1,6 @@
 package warmshelf.check;
 
+import static warmshelf.check.CheckSentences.SAY;
 import static warmshelf.db.generated.Tables.MAT;
 import static warmshelf.db.generated.Tables.PLACE;
 import static warmshelf.db.generated.Tables.RACK;
@@ -53,7 +54,7 @@ public final class WalkStore {
     }
 
     private static PlaceAddress address(Record row, int walkOrder) {
-        String surface = row.get(MAT.NAME) == null ? "under the light" : "mat " + row.get(MAT.NAME);
+        String surface = row.get(MAT.NAME) == null ? SAY.underTheLight() : SAY.onMat(row.get(MAT.NAME));
         return new PlaceAddress(
                 row.get(PLACE.ID),
                 row.get(SITE.ID),
