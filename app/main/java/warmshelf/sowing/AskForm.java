@@ -66,7 +66,7 @@ final class AskForm {
         Ask ask = new Ask(
                 lot.orElse(null),
                 packet,
-                reader.wholeNumber("plants", "Plants wanted", 1, MOST_PLANTS),
+                reader.wholeNumber("plants", SAY.plantsField(), 1, MOST_PLANTS),
                 method,
                 reader.text("heat").equals("warm"),
                 underLight(),
@@ -77,8 +77,8 @@ final class AskForm {
                 risk(),
                 underCoverOn,
                 reader.ticked("acceptFewer"),
-                reader.optionalText("note", "The note", 400));
-        reader.choice("heat", "Warm or not", List.of("warm", "room"));
+                reader.optionalText("note", SAY.noteField(), 400));
+        reader.choice("heat", SAY.heatField(), List.of("warm", "room"));
         return reader.ok() ? Optional.of(ask) : Optional.empty();
     }
 
@@ -113,9 +113,8 @@ final class AskForm {
             reader.refuse(
                     "crop", cropId.isEmpty() ? SAY.cropEmpty() : SAY.cropUnknown(cropId.length() > 40 ? "…" : cropId));
         }
-        Optional<Integer> germinated =
-                reader.optionalWholeNumber("germinated", "Seeds that sprouted in a test", 0, 1000);
-        Optional<Integer> tested = reader.optionalWholeNumber("tested", "Seeds tested", 1, 1000);
+        Optional<Integer> germinated = reader.optionalWholeNumber("germinated", SAY.germinatedField(), 0, 1000);
+        Optional<Integer> tested = reader.optionalWholeNumber("tested", SAY.testedField(), 1, 1000);
         if (germinated.isPresent() != tested.isPresent()) {
             reader.refuse("tested", SAY.testNeedsBoth());
         } else if (tested.isPresent() && germinated.orElse(0) > tested.get()) {
@@ -123,9 +122,9 @@ final class AskForm {
         }
         return new Packet(
                 crop.orElse(crops.fromSeed().get(0)),
-                reader.requiredText("variety", "The variety", 80),
+                reader.requiredText("variety", SAY.varietyField(), 80),
                 seedYear(),
-                reader.optionalWholeNumber("packetSeeds", "Seeds in the packet", 1, 100_000)
+                reader.optionalWholeNumber("packetSeeds", SAY.packetSeedsField(), 1, 100_000)
                         .orElse(null),
                 germinated.orElse(null),
                 tested.orElse(null),
@@ -140,18 +139,18 @@ final class AskForm {
         if (reader.text("seedYear").isEmpty()) {
             return today.getYear();
         }
-        return reader.wholeNumber("seedYear", "The year on the packet", 1980, newest);
+        return reader.wholeNumber("seedYear", SAY.seedYearField(), 1980, newest);
     }
 
     private Method method() {
-        String word = reader.choice("method", "The method", List.of(Method.CELLS.word(), Method.BAG.word()));
+        String word = reader.choice("method", SAY.methodField(), List.of(Method.CELLS.word(), Method.BAG.word()));
         return reader.problems().containsKey("method") ? Method.CELLS : Method.named(word);
     }
 
     /** Nothing chosen asks for no place under the lights. */
     private boolean underLight() {
         return !reader.text("after").isEmpty()
-                && reader.choice("after", "After the heat", List.of("light", "home"))
+                && reader.choice("after", SAY.afterField(), List.of("light", "home"))
                         .equals("light");
     }
 
@@ -160,12 +159,12 @@ final class AskForm {
             return Container.BAG;
         }
         String word = reader.choice(
-                "container", "The tray", List.of(Container.HALF_TRAY.word(), Container.TRAY.word(), "own"));
+                "container", SAY.containerField(), List.of(Container.HALF_TRAY.word(), Container.TRAY.word(), "own"));
         if (!word.equals("own")) {
             return reader.problems().containsKey("container") ? Container.TRAY : Container.named(word);
         }
-        int longSide = millimetres("trayLong", "The tray's longer side");
-        int shortSide = millimetres("trayShort", "The tray's shorter side");
+        int longSide = millimetres("trayLong", SAY.longerSideField(unit.inFull()));
+        int shortSide = millimetres("trayShort", SAY.shorterSideField(unit.inFull()));
         if (!reader.ok()) {
             return Container.TRAY;
         }
@@ -184,7 +183,7 @@ final class AskForm {
 
     private int millimetres(String field, String label) {
         double most = Math.floor(LONGEST_SIDE_MM / unit.millimetres());
-        double typed = reader.decimal(field, label + " in " + unit.inFull(), 1, most);
+        double typed = reader.decimal(field, label, 1, most);
         return (int) Math.round(typed * unit.millimetres());
     }
 
@@ -196,7 +195,7 @@ final class AskForm {
         if (reader.text("cellsInATray").isEmpty()) {
             return 72;
         }
-        String word = reader.choice("cellsInATray", "Cells in a whole tray", CELLS_IN_A_TRAY);
+        String word = reader.choice("cellsInATray", SAY.cellsInATrayField(), CELLS_IN_A_TRAY);
         return reader.problems().containsKey("cellsInATray") ? 72 : Integer.parseInt(word);
     }
 
@@ -207,7 +206,7 @@ final class AskForm {
         }
         return reader.text("seedsPerCell").isEmpty()
                 ? AS_ADVISED
-                : reader.wholeNumber("seedsPerCell", "Seeds to a cell", 1, 4);
+                : reader.wholeNumber("seedsPerCell", SAY.seedsPerCellField(), 1, 4);
     }
 
     /** Nothing chosen leaves it to the first part of the season that is still in time. */
@@ -217,7 +216,7 @@ final class AskForm {
         }
         List<String> words =
                 Arrays.stream(SeasonPart.values()).map(SeasonPart::word).toList();
-        String word = reader.choice("part", "What it is sown for", words);
+        String word = reader.choice("part", SAY.partField(), words);
         return reader.problems().containsKey("part") ? null : SeasonPart.named(word);
     }
 
@@ -225,16 +224,16 @@ final class AskForm {
         if (reader.text("risk").isEmpty()) {
             return 0;
         }
-        String word = reader.choice("risk", "The risk of a later frost", List.of("0.5", "0.3", "0.1"));
+        String word = reader.choice("risk", SAY.riskField(), List.of("0.5", "0.3", "0.1"));
         return reader.problems().containsKey("risk") ? 0 : Double.parseDouble(word);
     }
 
     private @Nullable LocalDate underCoverOn() {
-        String where = reader.choice("where", "Where the plants go", List.of("outdoors", "cover"));
+        String where = reader.choice("where", SAY.whereField(), List.of("outdoors", "cover"));
         if (!where.equals("cover")) {
             return null;
         }
-        LocalDate day = reader.date("coverOn", "The day they go out under cover");
+        LocalDate day = reader.date("coverOn", SAY.coverDayField());
         if (!reader.problems().containsKey("coverOn") && (day.isBefore(today) || day.isAfter(today.plusYears(2)))) {
             reader.refuse("coverOn", SAY.coverDayUnfit(day, today, today.plusYears(2)));
         }

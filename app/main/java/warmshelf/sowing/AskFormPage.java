@@ -51,10 +51,10 @@ record AskFormPage(
     private static final List<Choice> WHERES =
             List.of(new Choice("outdoors", SAY.outdoorsAfterFrost()), new Choice("cover", SAY.underCoverOn()));
     private static final List<Choice> PARTS = List.of(
-            new Choice("", "Whichever is still in time"),
-            new Choice(SeasonPart.SPRING.word(), "To go out from spring on"),
-            new Choice(SeasonPart.AUTUMN.word(), "To be ripe in autumn"),
-            new Choice(SeasonPart.WINTER.word(), "To stand over winter"));
+            new Choice("", SAY.whicheverInTime()),
+            new Choice(SeasonPart.SPRING.word(), SAY.partSpring()),
+            new Choice(SeasonPart.AUTUMN.word(), SAY.partAutumn()),
+            new Choice(SeasonPart.WINTER.word(), SAY.partWinter()));
     private static final List<Choice> RISKS = List.of(
             new Choice("", SAY.riskAsSet()),
             new Choice("0.1", SAY.oneYearInTen()),

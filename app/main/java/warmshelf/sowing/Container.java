@@ -1,13 +1,15 @@
 package warmshelf.sowing;
 
+import static warmshelf.sowing.SowingSentences.SAY;
+
 import java.util.List;
 import warmshelf.crop.Method;
 
 /** What a sowing lies in, by the quarters of a place that it takes. */
 public enum Container {
-    TRAY("tray", "a whole tray", 4),
-    HALF_TRAY("half-tray", "half a tray", 2),
-    BAG("bag", "a damp paper bag", 1);
+    TRAY("tray", SAY.aWholeTray(), 4),
+    HALF_TRAY("half-tray", SAY.aHalfTray(), 2),
+    BAG("bag", SAY.aPaperBag(), 1);
 
     private final String word;
     private final String words;

@@ -1,27 +1,29 @@
 package warmshelf.sowing;
 
+import static warmshelf.sowing.SowingSentences.SAY;
+
 import warmshelf.guide.Advice;
 
 /** What an entry tells of: a look, or a step that was done. */
 public enum EntryStep {
-    LOOK("look", "looked"),
-    CHILLED("chilled", "put into the cold"),
-    SOAKED("soaked", "put to soak"),
-    SOWN("sown", "sown"),
-    MOVED_TO_CELLS("moved-to-cells", "moved to cells"),
-    OFF_HEAT("off-heat", "taken off the heat"),
-    UNDER_LIGHT("under-light", "put under light"),
+    LOOK("look", SAY.looked()),
+    CHILLED("chilled", SAY.putIntoCold()),
+    SOAKED("soaked", SAY.putToSoak()),
+    SOWN("sown", SAY.wasSown()),
+    MOVED_TO_CELLS("moved-to-cells", SAY.movedToCells()),
+    OFF_HEAT("off-heat", SAY.offTheHeat()),
+    UNDER_LIGHT("under-light", SAY.putUnderLight()),
     FIRST_FEED("first-feed", ""),
-    POTTED_ON("potted-on", "potted on"),
+    POTTED_ON("potted-on", SAY.pottedOn()),
     /** Or pinched. */
-    TRIMMED("trimmed", "trimmed or pinched"),
-    HARDENING_OFF("hardening-off", "put out to harden off"),
-    PLANTED_OUT("planted-out", "planted out"),
-    GAVE_UP("gave-up", "given up"),
+    TRIMMED("trimmed", SAY.trimmed()),
+    HARDENING_OFF("hardening-off", SAY.putOutToHarden()),
+    PLANTED_OUT("planted-out", SAY.plantedOut()),
+    GAVE_UP("gave-up", SAY.givenUp()),
     /** Takes back the entry that it supersedes, and counts for nothing itself. */
-    UNDONE("undone", "taken back"),
+    UNDONE("undone", SAY.entryTakenBack()),
     /** A thermometer on a mat. */
-    READING("reading", "thermometer read");
+    READING("reading", SAY.thermometerRead());
 
     private final String word;
     private final String done;

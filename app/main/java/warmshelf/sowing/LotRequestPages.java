@@ -15,7 +15,6 @@ import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
-import warmshelf.words.Counted;
 import warmshelf.words.FormReader;
 
 /** Another member asks for seed of one's lot: the question, and the answer. */
@@ -47,9 +46,9 @@ public final class LotRequestPages implements Pages {
         LotRequest request = waiting(ctx);
         FormReader form = new FormReader(ctx.formParamMap());
         boolean gives =
-                form.choice("answer", "The answer", List.of("yes", "no")).equals("yes");
-        int seeds = gives ? form.wholeNumber("seeds", "Seeds you give", 1, request.asked()) : 0;
-        String reason = form.optionalText("reason", "What you say to it", LONGEST_REASON);
+                form.choice("answer", SAY.answerField(), List.of("yes", "no")).equals("yes");
+        int seeds = gives ? form.wholeNumber("seeds", SAY.seedsGivenField(), 1, request.asked()) : 0;
+        String reason = form.optionalText("reason", SAY.reasonField(), LONGEST_REASON);
         if (form.ok()) {
             keep(ctx, request, seeds, reason, form);
         }
@@ -75,16 +74,15 @@ public final class LotRequestPages implements Pages {
                 .find(request.sowingId())
                 .map(sowing -> sowing.grower().name())
                 .orElseThrow();
-        return seeds == 0
-                ? SAY.keepYourSeed(grower)
-                : "%s %s’s now.".formatted(Counted.of(seeds, "seed is", "seeds are"), grower);
+        return seeds == 0 ? SAY.keepYourSeed(grower) : SAY.seedsAreTheirs(seeds, grower);
     }
 
     private LotRequest waiting(Context ctx) {
         LotRequest request = stores.lotRequests().find(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
         Visitor visitor = Visitor.of(ctx);
         if (!lot(request).mayBeChangedBy(visitor.memberId(), visitor.coordinator())) {
-            throw Refusal.forbidden(SAY.onlyOwnerAnswers(request.owner() == null ? "a coordinator" : request.owner()));
+            throw Refusal.forbidden(
+                    SAY.onlyOwnerAnswers(request.owner() == null ? SAY.aCoordinator() : request.owner()));
         }
         boolean beforeSowing = stores.sowings()
                 .find(request.sowingId())

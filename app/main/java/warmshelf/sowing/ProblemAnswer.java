@@ -1,5 +1,7 @@
 package warmshelf.sowing;
 
+import static warmshelf.sowing.SowingSentences.SAY;
+
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
@@ -19,9 +21,9 @@ public record ProblemAnswer(UUID entry, Word word, UUID by, String byName, Offse
     /** How far it has come with a problem. */
     public enum Word {
         /** Somebody knows of it and sees to it. */
-        SEEN("seen", "seen"),
+        SEEN("seen", SAY.problemSeen()),
         /** It is dealt with. */
-        DONE("done", "dealt with");
+        DONE("done", SAY.problemDealtWith());
 
         private final String word;
         private final String words;

@@ -1,5 +1,7 @@
 package warmshelf.sowing;
 
+import static warmshelf.sowing.SowingSentences.SAY;
+
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -43,7 +45,7 @@ final class Redating {
     public record Shift(Step step, LocalDate from, LocalDate to) {
         /** For example 'Plant out: Mon 24 May, 4 days later'. */
         public String words() {
-            return "%s: %s, %s".formatted(step.title(), DayWords.day(to), laterOrSooner(from, to));
+            return SAY.stepMoved(step.title(), DayWords.day(to), laterOrSooner(from, to));
         }
     }
 
@@ -70,7 +72,7 @@ final class Redating {
             }
         }
         if (!standing.isEmpty()) {
-            addMove(moves, day, seen, today, seen, "Nothing more was seen by " + DayWords.day(today));
+            addMove(moves, day, seen, today, seen, SAY.nothingMore(DayWords.day(today)));
         }
         return moves;
     }
@@ -96,23 +98,20 @@ final class Redating {
     private String because(Entry entry, LocalDate day, Seen before, Seen after) {
         boolean firstShown = before.firstSprout() == null && after.firstSprout() != null;
         String what = entry.step() == EntryStep.LOOK && firstShown
-                ? "first sprouts seen"
+                ? SAY.firstSprouts()
                 : entry.step().done();
         Step step = stepOf(entry, firstShown);
-        String when = step == null
-                ? ""
+        String seen = SAY.seenOn(
+                what.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + what.substring(1),
+                DayWords.day(entry.seenOn()));
+        return step == null
+                ? seen
                 : dates.on(day, before)
                         .flatMap(timeline -> timeline.step(step))
                         .map(TimelineStep::ideal)
                         .filter(expected -> !expected.equals(entry.seenOn()))
-                        .map(expected -> ", %s than expected".formatted(laterOrSooner(expected, entry.seenOn())))
-                        .orElse("");
-        return "%s%s on %s%s"
-                .formatted(
-                        what.substring(0, 1).toUpperCase(java.util.Locale.ROOT),
-                        what.substring(1),
-                        DayWords.day(entry.seenOn()),
-                        when);
+                        .map(expected -> SAY.thanExpected(seen, laterOrSooner(expected, entry.seenOn())))
+                        .orElse(seen);
     }
 
     private @Nullable Step stepOf(Entry entry, boolean firstShown) {
@@ -135,6 +134,6 @@ final class Redating {
 
     private static String laterOrSooner(LocalDate from, LocalDate to) {
         long days = ChronoUnit.DAYS.between(from, to);
-        return Counted.daysMoved(days, "later", "sooner");
+        return Counted.daysMoved(days, SAY.later(), SAY.sooner());
     }
 }

@@ -160,4 +160,114 @@ interface SowingSentences {
     String toACellSavesSeed(int seeds, int advised, String why);
 
     String toACellAdvised(int seeds, int advised, String why);
+
+    String aWholeTray();
+
+    String aHalfTray();
+
+    String aPaperBag();
+
+    String looked();
+
+    String putIntoCold();
+
+    String putToSoak();
+
+    String wasSown();
+
+    String movedToCells();
+
+    String offTheHeat();
+
+    String putUnderLight();
+
+    String pottedOn();
+
+    String trimmed();
+
+    String putOutToHarden();
+
+    String plantedOut();
+
+    String givenUp();
+
+    String entryTakenBack();
+
+    String thermometerRead();
+
+    String problemSeen();
+
+    String problemDealtWith();
+
+    String trialWay(String number, String way);
+
+    String stepMoved(String step, String day, String moved);
+
+    String nothingMore(String day);
+
+    String firstSprouts();
+
+    String seenOn(String what, String day);
+
+    String thanExpected(String seen, String moved);
+
+    String later();
+
+    String sooner();
+
+    String plantsField();
+
+    String noteField();
+
+    String heatField();
+
+    String germinatedField();
+
+    String testedField();
+
+    String varietyField();
+
+    String packetSeedsField();
+
+    String seedYearField();
+
+    String methodField();
+
+    String afterField();
+
+    String containerField();
+
+    String cellsInATrayField();
+
+    String seedsPerCellField();
+
+    String partField();
+
+    String riskField();
+
+    String whereField();
+
+    String coverDayField();
+
+    String longerSideField(String unit);
+
+    String shorterSideField(String unit);
+
+    String answerField();
+
+    String seedsGivenField();
+
+    String reasonField();
+
+    String seedsAreTheirs(int seeds, String grower);
+
+    String aCoordinator();
+
+    String whicheverInTime();
+
+    String partSpring();
+
+    String partAutumn();
+
+    String partWinter();
 }

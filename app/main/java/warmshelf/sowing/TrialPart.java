@@ -1,5 +1,7 @@
 package warmshelf.sowing;
 
+import static warmshelf.sowing.SowingSentences.SAY;
+
 import java.time.LocalDate;
 import java.util.UUID;
 
@@ -20,6 +22,6 @@ public record TrialPart(UUID trialId, int number, int block, String way, boolean
 
     /** The same of a trial and a way by themselves. */
     public static String words(int number, String way) {
-        return "trial %d way %s".formatted(number, way);
+        return SAY.trialWay(String.valueOf(number), way);
     }
 }
