@@ -81,8 +81,8 @@ record DayAhead(
     /** For a lock screen, for example 'Pepper: too dry. Tomato: Pot on.'; of a sowing its crop only. */
     String brief() {
         List<String> parts = new ArrayList<>();
-        held.forEach(rack -> parts.add(
-                "Rack %s: %s.".formatted(rack.rack(), rack.first().problem().words())));
+        held.forEach(rack ->
+                parts.add(SAY.rackLine(rack.rack(), rack.first().problem().words())));
         problems.forEach(noted -> parts.add("%s: %s."
                 .formatted(noted.sowing().crop().name(), noted.problem().words())));
         steps.forEach(

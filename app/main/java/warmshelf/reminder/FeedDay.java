@@ -1,5 +1,7 @@
 package warmshelf.reminder;
 
+import static warmshelf.reminder.ReminderSentences.SAY;
+
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -50,7 +52,7 @@ record FeedDay(String uid, Kind kind, LocalDate day, String summary, String desc
                 "duty-%s-%s-%s".formatted(site, day, member),
                 Kind.DUTY,
                 day,
-                "You look: " + siteName,
+                SAY.youLookSummary(siteName),
                 "",
                 "/today?show=all");
     }

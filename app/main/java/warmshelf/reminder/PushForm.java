@@ -49,8 +49,8 @@ final class PushForm {
 
     /** The device's name as typed, or a plain one. */
     String name(LocalDate today) {
-        String name = reader.optionalText("device", "The device’s name", LONGEST_NAME);
-        return name.isEmpty() ? "Device of " + DayWords.date(today) : name;
+        String name = reader.optionalText("device", SAY.deviceField(), LONGEST_NAME);
+        return name.isEmpty() ? SAY.deviceOf(DayWords.date(today)) : name;
     }
 
     /** Where the device takes notices; empty when something given cannot be used. */

@@ -106,4 +106,12 @@ interface ReminderSentences {
     String stepToDo(String sowing, String step, String late, String why, String address, Object id);
 
     String lateSince(String day);
+
+    String deviceField();
+
+    String deviceOf(String day);
+
+    String youLookSummary(String site);
+
+    String rackLine(String rack, String problem);
 }
