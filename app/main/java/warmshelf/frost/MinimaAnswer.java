@@ -12,10 +12,11 @@ import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import warmshelf.frost.minima.FrostRecord;
 import warmshelf.frost.minima.FrostSide;
-import warmshelf.frost.minima.RecordNotes;
+import warmshelf.frost.minima.RecordNote;
 import warmshelf.frost.minima.StationMinima;
 import warmshelf.frost.minima.StationPoint;
 import warmshelf.frost.minima.Trend;
+import warmshelf.frost.minima.TrendNote;
 
 /** The frost command's answer from a station's daily minima, of which seasons can be counted. */
 final class MinimaAnswer {
@@ -23,7 +24,7 @@ final class MinimaAnswer {
 
     /** @param latitude of the station as it was typed, before that of the file; null: not typed */
     static FrostAnswer of(
-            StationMinima station, FrostRecord record, @Nullable Double latitude, List<String> notes, int year) {
+            StationMinima station, FrostRecord record, @Nullable Double latitude, List<RecordNote> notes, int year) {
         StationPoint point = station.point();
         return new FrostAnswer(
                 "daily-minima",
@@ -36,7 +37,7 @@ final class MinimaAnswer {
                 season(record.autumn(), year),
                 List.of(),
                 null,
-                notes);
+                notes.stream().map(RecordNote::words).toList());
     }
 
     private static FrostAnswer.Season season(FrostSide side, int year) {
@@ -73,7 +74,7 @@ final class MinimaAnswer {
                 thousandths(trend.chance()),
                 trend.isClear(),
                 date(trend.atItsEnd(side).dayAt(0.1), year),
-                RecordNotes.words(trend, side));
+                TrendNote.of(trend, side).words());
     }
 
     private static @Nullable String monthAndDay(Optional<LocalDate> day) {

@@ -13,6 +13,7 @@ import warmshelf.frost.minima.RecordNotes;
 import warmshelf.frost.minima.StationMinima;
 import warmshelf.frost.minima.StationPoint;
 import warmshelf.frost.minima.Trend;
+import warmshelf.frost.minima.TrendNote;
 import warmshelf.frost.station.Side;
 
 /** Turns a station's daily minima into its frost at the three thresholds, season by season. */
@@ -111,8 +112,9 @@ final class NightsStation {
 
     private static void notes(StationMinima station, FrostRecord record, ImportedRows findings) {
         for (FrostSide side : List.of(record.spring(), record.autumn())) {
-            Trend.of(side).ifPresent(trend -> findings.note(RecordNotes.words(trend, side)));
+            Trend.of(side)
+                    .ifPresent(trend -> findings.note(TrendNote.of(trend, side).words()));
         }
-        RecordNotes.of(station, record, true).forEach(findings::note);
+        RecordNotes.of(station, record, true).forEach(note -> findings.note(note.words()));
     }
 }

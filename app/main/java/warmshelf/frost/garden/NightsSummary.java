@@ -37,7 +37,7 @@ final class NightsSummary {
         addSeasons(sentences, frost.get().autumn(), "Autumn", "first");
         addDates(sentences, frost.get().spring(), "springs", "after", today.getYear());
         addDates(sentences, frost.get().autumn(), "autumns", "before", today.getYear());
-        sentences.addAll(RecordNotes.of(record.station(), frost.get(), true));
+        RecordNotes.of(record.station(), frost.get(), true).forEach(note -> sentences.add(note.words()));
         return sentences;
     }
 

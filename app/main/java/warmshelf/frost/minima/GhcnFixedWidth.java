@@ -1,5 +1,7 @@
 package warmshelf.frost.minima;
 
+import static warmshelf.frost.minima.MinimaSentences.SAY;
+
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.regex.Pattern;
@@ -29,8 +31,7 @@ final class GhcnFixedWidth implements MinimaLines {
     @Override
     public void read(int number, String line) {
         if (!isLine(line)) {
-            gathering.problem(
-                    number, "'%s' does not begin with station, year, month and element".formatted(Given.shown(line)));
+            gathering.problem(number, SAY.noStart(Given.shown(line)));
             return;
         }
         gathering.station(number, line.substring(0, 11));
@@ -50,7 +51,7 @@ final class GhcnFixedWidth implements MinimaLines {
         for (int day = 1; day <= days; day++) {
             int from = HEAD + (day - 1) * DAY_WIDTH;
             if (line.length() < from + VALUE_WIDTH) {
-                gathering.problem(number, "it ends before day %d of %d-%02d has its value".formatted(day, year, month));
+                gathering.problem(number, SAY.endsBefore(day, "%d-%02d".formatted(year, month)));
                 return;
             }
             String value = line.substring(from, from + VALUE_WIDTH).strip();

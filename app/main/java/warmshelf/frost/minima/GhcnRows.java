@@ -1,5 +1,7 @@
 package warmshelf.frost.minima;
 
+import static warmshelf.frost.minima.MinimaSentences.SAY;
+
 import java.time.LocalDate;
 import java.util.List;
 import java.util.regex.Pattern;
@@ -27,16 +29,11 @@ final class GhcnRows implements MinimaLines {
     public void read(int number, String line) {
         List<String> cells = CsvLine.of(line);
         if (cells.size() < LEAST_CELLS || cells.size() > MOST_CELLS) {
-            gathering.problem(
-                    number,
-                    "%d columns where this layout has %d: '%s'".formatted(cells.size(), MOST_CELLS, Given.shown(line)));
+            gathering.problem(number, SAY.columnsOfLayout(cells.size(), MOST_CELLS, Given.shown(line)));
             return;
         }
         if (!DAY.matcher(cells.get(1)).matches()) {
-            gathering.problem(
-                    number,
-                    "'%s' stands where the date should be; eight digits such as 20270301 are accepted"
-                            .formatted(Given.shown(cells.get(1))));
+            gathering.problem(number, SAY.noDateInDigits(Given.shown(cells.get(1))));
             return;
         }
         gathering.station(number, cells.get(0));
@@ -52,10 +49,7 @@ final class GhcnRows implements MinimaLines {
     /** Takes a value in whole tenths of a degree with its quality flag. */
     static void tenths(MinimaCollector gathering, int number, LocalDate date, String words, String quality) {
         if (!TENTHS.matcher(words).matches()) {
-            gathering.problem(
-                    number,
-                    "'%s' stands where the minimum should be; whole tenths of a degree Celsius such as -25 are accepted"
-                            .formatted(Given.shown(words)));
+            gathering.problem(number, SAY.noTenths(Given.shown(words)));
             return;
         }
         int value = Integer.parseInt(words);
@@ -66,6 +60,6 @@ final class GhcnRows implements MinimaLines {
             gathering.doubted();
             return;
         }
-        gathering.minimum(number, date, value / 10.0, "%s tenths of a degree Celsius".formatted(words));
+        gathering.minimum(number, date, value / 10.0, SAY.tenths(words));
     }
 }

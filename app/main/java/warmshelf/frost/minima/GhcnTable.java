@@ -1,5 +1,7 @@
 package warmshelf.frost.minima;
 
+import static warmshelf.frost.minima.MinimaSentences.SAY;
+
 import java.time.LocalDate;
 import java.util.List;
 import java.util.regex.Matcher;
@@ -32,18 +34,12 @@ final class GhcnTable implements MinimaLines {
     public void read(int number, String line) {
         List<String> cells = CsvLine.of(line);
         if (cells.size() != heading.size()) {
-            gathering.problem(
-                    number,
-                    "%d columns where the heading has %d: '%s'"
-                            .formatted(cells.size(), heading.size(), Given.shown(line)));
+            gathering.problem(number, SAY.columns(cells.size(), heading.size(), Given.shown(line)));
             return;
         }
         Matcher day = ISO_DAY.matcher(cell(cells, "date"));
         if (!day.matches()) {
-            gathering.problem(
-                    number,
-                    "'%s' stands where the date should be; a date such as 2027-03-01 is accepted"
-                            .formatted(Given.shown(cell(cells, "date"))));
+            gathering.problem(number, SAY.noDate(Given.shown(cell(cells, "date"))));
             return;
         }
         gathering.station(number, cell(cells, "station"));

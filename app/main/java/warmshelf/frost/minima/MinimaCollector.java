@@ -1,5 +1,7 @@
 package warmshelf.frost.minima;
 
+import static warmshelf.frost.minima.MinimaSentences.SAY;
+
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -10,8 +12,8 @@ import warmshelf.Given;
 
 /** What has been read of a file so far, with what is wrong in it. */
 final class MinimaCollector {
-    private static final double COLDEST_C = -90;
-    private static final double WARMEST_C = 50;
+    private static final int COLDEST_C = -90;
+    private static final int WARMEST_C = 50;
     private static final int FIRST_YEAR = 1700;
     private static final int LAST_YEAR = 2200;
     private static final int MOST_PROBLEMS = 5;
@@ -25,12 +27,9 @@ final class MinimaCollector {
     /** Takes a day's minimum; the words are those of the file, for the sentence that refuses it. */
     void minimum(int line, LocalDate day, double celsius, String words) {
         if (!(celsius >= COLDEST_C && celsius <= WARMEST_C)) {
-            problem(
-                    line,
-                    "a minimum of %s is no night on earth (%.0f to %.0f °C are accepted), so the units may be wrong"
-                            .formatted(words, COLDEST_C, WARMEST_C));
+            problem(line, SAY.noNightOnEarth(words, COLDEST_C, WARMEST_C));
         } else if (!minima.add(day, celsius)) {
-            problem(line, "%s has a minimum already; each day may stand in the file once".formatted(day));
+            problem(line, SAY.dayTwice(day.toString()));
         }
     }
 
@@ -39,10 +38,7 @@ final class MinimaCollector {
         if (station == null) {
             station = id;
         } else if (!station.equals(id)) {
-            problem(
-                    line,
-                    "this is station '%s', the lines before were of '%s'; a file of one station is accepted"
-                            .formatted(Given.shown(id), station));
+            problem(line, SAY.otherStation(Given.shown(id), station));
         }
     }
 
@@ -69,19 +65,13 @@ final class MinimaCollector {
         }
         problem(
                 line,
-                String.format(
-                        Locale.ROOT,
-                        "%04d-%02d-%02d is no day from %d to %d",
-                        year,
-                        month,
-                        dayOfMonth,
-                        FIRST_YEAR,
-                        LAST_YEAR));
+                SAY.noSuchDay(
+                        String.format(Locale.ROOT, "%04d-%02d-%02d", year, month, dayOfMonth), FIRST_YEAR, LAST_YEAR));
         return null;
     }
 
     void problem(int line, String words) {
-        problems.add("Line %d: %s.".formatted(line, words));
+        problems.add(SAY.lineProblem(line, words));
     }
 
     boolean isHopeless() {

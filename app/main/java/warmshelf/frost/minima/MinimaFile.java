@@ -1,5 +1,7 @@
 package warmshelf.frost.minima;
 
+import static warmshelf.frost.minima.MinimaSentences.SAY;
+
 import java.io.BufferedInputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -32,12 +34,12 @@ public final class MinimaFile {
      */
     public static StationMinima read(Path file, @Nullable MinimaLayout layout) {
         if (!Files.isRegularFile(file)) {
-            throw new BadInput("'%s' is no file that can be read.".formatted(file));
+            throw new BadInput(SAY.noFile(file.toString()));
         }
         try (InputStream stream = unpacked(new BufferedInputStream(Files.newInputStream(file)))) {
             return read(stream, String.valueOf(file.getFileName()), layout);
         } catch (IOException unreadable) {
-            throw new BadInput("'%s' cannot be read: %s.".formatted(file, unreadable.getMessage()));
+            throw new BadInput(SAY.unreadable(file.toString(), String.valueOf(unreadable.getMessage())));
         }
     }
 
@@ -56,8 +58,8 @@ public final class MinimaFile {
      */
     public static StationMinima read(InputStream stream, String name, @Nullable MinimaLayout layout)
             throws IOException {
-        TextLines text = new TextLines(
-                new InputStreamReader(stream, StandardCharsets.UTF_8), LONGEST_LINE, "file of daily minima");
+        TextLines text =
+                new TextLines(new InputStreamReader(stream, StandardCharsets.UTF_8), LONGEST_LINE, SAY.fileOfMinima());
         MinimaCollector gathering = new MinimaCollector();
         MinimaLines lines = null;
         int number = 0;
@@ -81,8 +83,7 @@ public final class MinimaFile {
         refuseOtherKinds(name, number, line);
         Optional<MinimaLayout> found = layout == null ? MinimaLayout.of(line) : Optional.of(layout);
         MinimaLines lines = found.flatMap(one -> one.lines(line, gathering))
-                .orElseThrow(() -> new BadInput("'%s' is not a file of daily minima: line %d is '%s'. Accepted: %s."
-                        .formatted(name, number, Given.shown(line), accepted(layout))));
+                .orElseThrow(() -> new BadInput(SAY.notMinima(name, number, Given.shown(line), accepted(layout))));
         if (MinimaLayout.isData(line)) {
             lines.read(number, line);
         }
@@ -92,12 +93,10 @@ public final class MinimaFile {
     private static void refuseOtherKinds(String name, int number, String line) {
         String start = line.stripLeading().toLowerCase(Locale.ROOT);
         if (start.startsWith("<")) {
-            throw new BadInput(
-                    "'%s' is a page of a web site (HTML or XML), not a file of daily minima: line %d is '%s'. The download may have failed; fetch it again."
-                            .formatted(name, number, Given.shown(line)));
+            throw new BadInput(SAY.webPage(name, number, Given.shown(line)));
         }
         if (line.indexOf('\0') >= 0 || line.startsWith("PK")) {
-            throw new BadInput("'%s' is no text file; daily minima are read from text.".formatted(name));
+            throw new BadInput(SAY.noText(name));
         }
     }
 
@@ -110,14 +109,12 @@ public final class MinimaFile {
 
     private static void refuseProblems(String name, MinimaCollector gathering) {
         if (!gathering.problems().isEmpty()) {
-            throw new BadInput("'%s' was refused as a whole.\n%s%s"
-                    .formatted(
-                            name,
-                            String.join("\n", gathering.problems()),
-                            gathering.isHopeless() ? "\nThe lines after that were not looked at." : ""));
+            String problems = String.join("\n", gathering.problems());
+            throw new BadInput(
+                    SAY.refused(name, gathering.isHopeless() ? problems + "\n" + SAY.restNotRead() : problems));
         }
         if (gathering.minima.size() == 0) {
-            throw new BadInput("'%s' has no daily minimum in it.".formatted(name));
+            throw new BadInput(SAY.noMinimum(name));
         }
     }
 }

@@ -1,5 +1,7 @@
 package warmshelf.frost.minima;
 
+import static warmshelf.frost.minima.MinimaSentences.SAY;
+
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -8,18 +10,16 @@ import java.util.regex.Pattern;
 
 /** The layouts of daily minima that can be read. */
 public enum MinimaLayout {
-    PLAIN("plain", "a plain CSV with the heading 'date,tmin' (degrees Celsius) or 'date,tmin_f' (Fahrenheit)"),
-    GHCN_CSV("ghcn-csv", "GHCN-Daily by station as .csv"),
-    GHCN_DLY("ghcn-dly", "GHCN-Daily by station as .dly");
+    PLAIN("plain"),
+    GHCN_CSV("ghcn-csv"),
+    GHCN_DLY("ghcn-dly");
 
     private static final Pattern ROW = Pattern.compile("\"?[A-Za-z0-9_-]{11}\"?,\"?\\d{8}\"?,.*");
 
     private final String word;
-    private final String words;
 
-    MinimaLayout(String word, String words) {
+    MinimaLayout(String word) {
         this.word = word;
-        this.words = words;
     }
 
     /** The layout of a name as commands take it. */
@@ -30,7 +30,11 @@ public enum MinimaLayout {
     }
 
     String words() {
-        return words;
+        return switch (this) {
+            case PLAIN -> SAY.plainLayout();
+            case GHCN_CSV -> SAY.ghcnCsvLayout();
+            case GHCN_DLY -> SAY.ghcnDlyLayout();
+        };
     }
 
     /** The layout that a file's first line shows. */

@@ -1,5 +1,7 @@
 package warmshelf.frost.minima;
 
+import static warmshelf.frost.minima.MinimaSentences.SAY;
+
 import java.time.LocalDate;
 import java.util.List;
 import java.util.regex.Matcher;
@@ -39,17 +41,12 @@ final class PlainLines implements MinimaLines {
     public void read(int number, String line) {
         List<String> cells = CsvLine.of(line);
         if (cells.size() != columns) {
-            gathering.problem(
-                    number,
-                    "%d columns where the heading has %d: '%s'".formatted(cells.size(), columns, Given.shown(line)));
+            gathering.problem(number, SAY.columns(cells.size(), columns, Given.shown(line)));
             return;
         }
         Matcher day = ISO_DAY.matcher(cells.get(dateColumn));
         if (!day.matches()) {
-            gathering.problem(
-                    number,
-                    "'%s' stands where the date should be; a date with its year such as 2027-03-01 is accepted"
-                            .formatted(Given.shown(cells.get(dateColumn))));
+            gathering.problem(number, SAY.noDateWithYear(Given.shown(cells.get(dateColumn))));
             return;
         }
         LocalDate date = gathering.day(number, whole(day, 1), whole(day, 2), whole(day, 3));
@@ -63,10 +60,7 @@ final class PlainLines implements MinimaLines {
             return;
         }
         if (!NUMBER.matcher(words).matches()) {
-            gathering.problem(
-                    number,
-                    "'%s' stands where the minimum should be; a number such as -2.5 is accepted, or nothing for a missing day"
-                            .formatted(Given.shown(words)));
+            gathering.problem(number, SAY.noNumber(Given.shown(words)));
             return;
         }
         double value = Double.parseDouble(words);

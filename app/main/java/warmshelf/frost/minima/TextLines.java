@@ -1,5 +1,7 @@
 package warmshelf.frost.minima;
 
+import static warmshelf.frost.minima.MinimaSentences.SAY;
+
 import java.io.IOException;
 import java.io.Reader;
 import org.jspecify.annotations.Nullable;
@@ -45,8 +47,7 @@ public final class TextLines {
             }
             line.append(buffer, from, end - from);
             if (line.length() > longest) {
-                throw new BadInput(
-                        "The file has a line of more than %,d letters; it is no %s.".formatted(longest, kind));
+                throw new BadInput(SAY.lineTooLong(longest, kind));
             }
             boolean whole = end < to;
             from = whole ? end + 1 : end;

@@ -30,7 +30,7 @@ class TrendTest {
 
         // without any other spread every spring of the last year would end on its day, 130 - 0.2 x 59
         assertThat(trend.atItsEnd(springs).dayAt(0.1).orElseThrow()).isCloseTo(118.2, within(1.0));
-        assertThat(RecordNotes.words(trend, springs))
+        assertThat(TrendNote.of(trend, springs).words())
                 .contains(
                         "2.0 days earlier each ten years",
                         "more than chance",
@@ -55,7 +55,7 @@ class TrendTest {
 
         assertThat(trend.daysPerDecade()).isZero();
         assertThat(trend.chance()).isEqualTo(1);
-        assertThat(RecordNotes.words(trend, springs(30, unused -> 120))).endsWith("came neither earlier nor later.");
+        assertThat(TrendNote.of(trend, springs(30, unused -> 120)).words()).endsWith("came neither earlier nor later.");
     }
 
     @Test
