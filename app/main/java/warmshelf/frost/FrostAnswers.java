@@ -34,13 +34,13 @@ final class FrostAnswers {
                 season(autumn, autumn::dayReachedWith, height(autumn), year),
                 List.of(),
                 new FrostAnswer.Surface(
-                        surface.cells(),
+                        surface.cells().stream().map(SurfacePoint.Cell::words).toList(),
                         tenths(surface.referenceElevationM()),
                         tenths(evidence.elevationSdM()),
                         tenths(surface.nearestStationKm()),
                         thousandths(surface.freezeRareShare())),
-                Stream.concat(evidence.notes().stream(), Stream.of(FrostNotes.FROST_POCKET))
-                        .toList());
+                words(Stream.concat(evidence.notes().stream(), Stream.of(new FrostNote.FrostPocket()))
+                        .toList()));
     }
 
     /**
@@ -70,11 +70,10 @@ final class FrostAnswers {
                                 file))
                         .toList(),
                 null,
-                List.of(
-                        "The stations' dates are moved to the place by Hopkins' rule and by what the stations around teach, and"
-                                + " weighted by distance and height; those that count most are listed.",
-                        "Published dates hold for the years that have a frost; how many have none the file does not tell.",
-                        FrostNotes.FROST_POCKET));
+                words(List.of(
+                        new FrostNote.StationsMoved(),
+                        new FrostNote.YearsWithFrostOnly(),
+                        new FrostNote.FrostPocket())));
     }
 
     /** From twelve monthly mean minima in degrees Celsius, January first. */
@@ -105,14 +104,17 @@ final class FrostAnswers {
     }
 
     private static List<String> monthlyNotes(double latitude, double longitude) {
-        List<String> notes = new ArrayList<>();
-        notes.add("The dates are worked out from the twelve means alone. "
-                + MeasuredError.monthlySentence(MeasuredError.inUnitedStates(latitude, longitude)));
-        notes.add("The means decide: they must be those of the garden's own height and position.");
+        List<FrostNote> notes = new ArrayList<>();
+        notes.add(new FrostNote.MonthsAlone(MeasuredError.inUnitedStates(latitude, longitude)));
+        notes.add(new FrostNote.MeansDecide());
         if (latitude < 0) {
-            notes.add("In the southern half the autumn is the one after the spring, so it lies in the next year.");
+            notes.add(new FrostNote.AutumnInNextYear());
         }
-        return List.copyOf(notes);
+        return words(notes);
+    }
+
+    private static List<String> words(List<? extends FrostNote> notes) {
+        return notes.stream().map(FrostNote::words).toList();
     }
 
     private static FrostAnswer.Season season(

@@ -1,5 +1,7 @@
 package warmshelf.frost;
 
+import static warmshelf.frost.FrostSentences.SAY;
+
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -40,17 +42,12 @@ public record FrostChart(
 
     /** The chance that a spring still has a frost after each day. */
     static FrostChart spring(FrostSeason season, int year) {
-        return new Drawing(season, year, season::chanceAfter)
-                .chart("Chance of another frost after each day of spring", "after", season::dayExceededWith);
+        return new Drawing(season, year, season::chanceAfter).chart(SAY.springChart(), true, season::dayExceededWith);
     }
 
     /** The chance that an autumn already had a frost before each day. */
     static FrostChart autumn(FrostSeason season, int year) {
-        return new Drawing(season, year, season::chanceBefore)
-                .chart(
-                        "Chance that frost has already come before each day of autumn",
-                        "before",
-                        season::dayReachedWith);
+        return new Drawing(season, year, season::chanceBefore).chart(SAY.autumnChart(), false, season::dayReachedWith);
     }
 
     private interface DayAtChance {
@@ -70,7 +67,8 @@ public record FrostChart(
             this.lastDay = Math.ceil(season.medianDay() + SPREADS_SHOWN * season.sdDays());
         }
 
-        FrostChart chart(String title, String relation, DayAtChance dayAt) {
+        /** @param falling whether the chance falls from day to day, as that of one more frost in spring does */
+        FrostChart chart(String title, boolean falling, DayAtChance dayAt) {
             List<String> points = new ArrayList<>();
             for (double day = firstDay; day <= lastDay; day++) {
                 points.add(Numbers.oneDecimal(x(day)) + "," + Numbers.oneDecimal(y(chance.applyAsDouble(day))));
@@ -83,13 +81,12 @@ public record FrostChart(
             for (int percent : new int[] {50, 30, 10}) {
                 OptionalDouble day = dayAt.of(percent / 100.0);
                 if (day.isPresent()) {
-                    String words = percent + " % " + relation + " " + words(day.getAsDouble());
-                    readings.add(words);
-                    marks.add(mark(day.getAsDouble(), percent, relation.equals("after")));
+                    String words = words(day.getAsDouble());
+                    readings.add(falling ? SAY.percentAfter(percent, words) : SAY.percentBefore(percent, words));
+                    marks.add(mark(day.getAsDouble(), percent, falling));
                 }
             }
-            String description =
-                    readings.isEmpty() ? "The chance is below 10 % on every day." : String.join(", ", readings) + ".";
+            String description = readings.isEmpty() ? SAY.hardlyAnyChance() : String.join(", ", readings) + ".";
             return new FrostChart(title, description, line, area, days(), chances(), marks);
         }
 

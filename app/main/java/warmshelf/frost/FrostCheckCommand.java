@@ -1,5 +1,7 @@
 package warmshelf.frost;
 
+import static warmshelf.frost.FrostSentences.SAY;
+
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -112,8 +114,8 @@ public final class FrostCheckCommand implements Callable<Integer> {
 
     static List<StationFrost> enough(Path file, List<StationFrost> stations) {
         if (StationFrost.withDates(stations) < LEAST_STATIONS) {
-            throw new BadInput("'%s' has %d stations with frost dates; at least %d are needed."
-                    .formatted(file, StationFrost.withDates(stations), LEAST_STATIONS));
+            throw new BadInput(
+                    SAY.tooFewStations(file.toString(), (int) StationFrost.withDates(stations), LEAST_STATIONS));
         }
         return stations;
     }

@@ -1,5 +1,7 @@
 package warmshelf.frost;
 
+import static warmshelf.frost.FrostSentences.SAY;
+
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -49,9 +51,9 @@ public final class FrostClimates {
      * @throws BadInput when the figures are not on earth or the surface has nothing there
      */
     public static FrostClimate at(double latitude, double longitude, double elevationM) {
-        require("The latitude", latitude, -90, 90, "degrees");
-        require("The longitude", longitude, -180, 180, "degrees");
-        require("The elevation", elevationM, -430, 6500, "metres");
+        require(SAY.theLatitude(), latitude, -90, 90, SAY.degrees());
+        require(SAY.theLongitude(), longitude, -180, 180, SAY.degrees());
+        require(SAY.theElevation(), elevationM, -430, 6500, SAY.metres());
         return at(latitude, longitude, elevationM, pointAt(latitude, longitude));
     }
 
@@ -90,12 +92,8 @@ public final class FrostClimates {
 
     /** Says that nothing is known of a point, and where something is. */
     static String nothingKnownOf(double latitude, double longitude) {
-        return String.format(
-                Locale.ROOT,
-                "No frost dates are known for latitude %.3f, longitude %.3f: the bundled dates cover the mainland of the"
-                        + " United States without the south of Florida, and parts of Alaska.",
-                latitude,
-                longitude);
+        return SAY.nothingKnown(
+                String.format(Locale.ROOT, "%.3f", latitude), String.format(Locale.ROOT, "%.3f", longitude));
     }
 
     private static SurfacePoint pointAt(double latitude, double longitude) {
@@ -117,7 +115,7 @@ public final class FrostClimates {
         FrostSeason autumn = season(point.autumn(), anyFrost, upward, elevationSdM);
         FrostEvidence evidence = new FrostEvidence(
                 new FrostEvidence.Surface(
-                        cells(point),
+                        point.cells(),
                         point.referenceElevationM(),
                         point.nearestStationKm(),
                         point.freezeRareShare(),
@@ -143,17 +141,9 @@ public final class FrostClimates {
                 Math.abs(figures.daysPer100M()) * elevationSdM / 100);
     }
 
-    private static List<String> cells(SurfacePoint point) {
-        return point.cells().stream()
-                .map(cell -> String.format(
-                        Locale.ROOT, "%.2f, %.2f (weight %.2f)", cell.latitude(), cell.longitude(), cell.weight()))
-                .toList();
-    }
-
-    private static void require(String what, double value, double least, double most, String unit) {
+    private static void require(String what, double value, int least, int most, String unit) {
         if (!(value >= least && value <= most)) {
-            throw new BadInput(String.format(
-                    Locale.ROOT, "%s was %s; %.0f to %.0f %s are accepted.", what, value, least, most, unit));
+            throw new BadInput(SAY.outside(what, String.valueOf(value), least, most, unit));
         }
     }
 }

@@ -1,5 +1,7 @@
 package warmshelf.frost;
 
+import static warmshelf.frost.FrostSentences.SAY;
+
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
@@ -111,7 +113,7 @@ public final class FrostCommand implements Callable<Integer> {
             return ofMinima(minima, year);
         }
         if (format != null || threshold != null || latitude != null) {
-            throw new BadInput("--format, --threshold and --latitude go with --minima FILE, which was not given.");
+            throw new BadInput(SAY.formatWithoutMinima());
         }
         if (monthly != null) {
             return ofMonths(monthly, year);
@@ -121,7 +123,7 @@ public final class FrostCommand implements Callable<Integer> {
 
     private FrostAnswer ofMonths(String means, int year) {
         if (postcode != null || stations != null || point == null) {
-            throw new BadInput("--monthly goes with --at LAT,LON,ELEVATION_M and nothing else.");
+            throw new BadInput(SAY.monthlyGoesWithAt());
         }
         TypedPoint at = TypedPoint.of(point);
         return FrostAnswers.ofMonths(at.latitude(), at.longitude(), at.elevationM(), TypedMonths.of(means), year);
@@ -142,12 +144,12 @@ public final class FrostCommand implements Callable<Integer> {
 
     private static StationEstimate estimate(StationSet stations, PostcodePlace place, double elevationSdM) {
         return StationEstimate.at(stations, place.latitude(), place.longitude(), place.elevationM(), elevationSdM)
-                .orElseThrow(() -> new BadInput("There is no station with frost dates in the file."));
+                .orElseThrow(() -> new BadInput(SAY.noStation()));
     }
 
     private FrostAnswer ofMinima(Path file, int year) {
         if (postcode != null || point != null || monthly != null || stations != null) {
-            throw new BadInput("Beside --minima another source or place was given; one of them is accepted.");
+            throw new BadInput(SAY.minimaAlone());
         }
         double celsius = threshold == null ? 0 : Given.decimal("--threshold", threshold, -40, 20);
         Double north = latitude == null ? null : (Double) Given.decimal("--latitude", latitude, -90, 90);
@@ -162,9 +164,7 @@ public final class FrostCommand implements Callable<Integer> {
         if (name == null || name.equals("auto")) {
             return null;
         }
-        return MinimaLayout.named(name)
-                .orElseThrow(() -> new BadInput("--format was '%s'; auto, plain, ghcn-csv or ghcn-dly are accepted."
-                        .formatted(Given.shown(name))));
+        return MinimaLayout.named(name).orElseThrow(() -> new BadInput(SAY.unknownFormat(Given.shown(name))));
     }
 
     private FrostClimate climate() {
@@ -177,10 +177,10 @@ public final class FrostCommand implements Callable<Integer> {
 
     private PostcodePlace postcodePlace() {
         if (point != null && postcode != null) {
-            throw new BadInput("Both a postcode and --at were given; one of them is accepted.");
+            throw new BadInput(SAY.postcodeAndPoint());
         }
         if (postcode == null) {
-            throw new BadInput("Neither a postcode nor --at LAT,LON,ELEVATION_M was given; one of them is needed.");
+            throw new BadInput(SAY.noPlace());
         }
         String code = postcode;
         return Postcodes.bundled()
@@ -191,8 +191,7 @@ public final class FrostCommand implements Callable<Integer> {
     private int season() {
         int year = season == null ? PlannedSeason.after(LocalDate.now(clock)) : season;
         if (year < EARLIEST_SEASON || year > LATEST_SEASON) {
-            throw new BadInput("The season was %d; a year from %d to %d is accepted."
-                    .formatted(year, EARLIEST_SEASON, LATEST_SEASON));
+            throw new BadInput(SAY.seasonOutside(year, EARLIEST_SEASON, LATEST_SEASON));
         }
         return year;
     }

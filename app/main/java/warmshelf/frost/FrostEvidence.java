@@ -1,7 +1,10 @@
 package warmshelf.frost;
 
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import warmshelf.frost.evidence.LocalStation;
+import warmshelf.frost.garden.FrostCorrection;
 
 /**
  * What a frost climate rests on, so that a reader can judge it.
@@ -9,20 +12,20 @@ import org.jspecify.annotations.Nullable;
  * @param surface the bundled grid's part; null where it has nothing or was not asked
  * @param stations the group's own stations and thermometers that count, the weightiest first
  * @param elevationSdM how well the point's elevation is known, standard deviation in metres; 0 where it was typed in
- * @param corrected what a person corrected, by whom and why, in a sentence; null: nothing
- * @param notes cautions in plain sentences
+ * @param corrected what a person corrected, by whom and why; null: nothing
+ * @param notes cautions
  */
 public record FrostEvidence(
         @Nullable Surface surface,
         List<Station> stations,
         double elevationSdM,
-        @Nullable String corrected,
-        List<String> notes) {
+        @Nullable FrostCorrection corrected,
+        List<FrostNote> notes) {
 
     /**
      * The bundled grid's part.
      *
-     * @param cells grid cells used, in words
+     * @param cells grid cells used
      * @param referenceElevationM the elevation that the surface's dates hold for
      * @param nearestStationKm distance of the nearest station with published dates
      * @param freezeRareShare share of near stations where a freeze comes in fewer than one year in ten
@@ -31,7 +34,7 @@ public record FrostEvidence(
      * @param weight share 0..1 that the grid has in the dates of spring
      */
     public record Surface(
-            List<String> cells,
+            List<SurfacePoint.Cell> cells,
             double referenceElevationM,
             double nearestStationKm,
             double freezeRareShare,
@@ -48,15 +51,16 @@ public record FrostEvidence(
     /**
      * A station's part.
      *
-     * @param kind how its dates came about, in words
+     * @param name empty where it is a member's own, whose name is theirs to know
+     * @param kind how its dates came about
      * @param springDay its own last frost's median, before it was moved
      * @param autumnDay its own first frost's
      * @param adjustmentDays how much later the last frost is at the point than there, by latitude and height
      * @param weight share 0..1 that it has in the dates of spring; may be a little below 0
      */
     public record Station(
-            String name,
-            String kind,
+            Optional<String> name,
+            LocalStation.Kind kind,
             String source,
             double distanceKm,
             double elevationM,

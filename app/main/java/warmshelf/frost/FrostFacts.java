@@ -1,9 +1,12 @@
 package warmshelf.frost;
 
+import static warmshelf.frost.FrostSentences.SAY;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import warmshelf.frost.FrostPage.Fact;
 import warmshelf.words.Numbers;
 import warmshelf.words.Units;
@@ -26,21 +29,21 @@ final class FrostFacts {
         List<Fact> facts = new ArrayList<>();
         FrostEvidence evidence = climate.evidence();
         FrostEvidence.Surface surface = evidence.surface();
-        facts.add(once(
-                "Height of this place above the sea",
-                units.height(climate.elevationM()) + uncertainty(evidence.elevationSdM())));
+        facts.add(once(SAY.heightOfPlace(), height(climate.elevationM(), evidence.elevationSdM())));
         if (surface != null) {
-            facts.add(once("Grid points used (latitude, longitude)", String.join("; ", surface.cells())));
-            facts.add(once("Height that the grid’s dates hold for", units.height(surface.referenceElevationM())));
-            facts.add(once("Nearest station behind the grid", units.distance(surface.nearestStationKm()) + " away"));
+            facts.add(once(
+                    SAY.gridPoints(),
+                    surface.cells().stream().map(SurfacePoint.Cell::words).collect(Collectors.joining("; "))));
+            facts.add(once(SAY.heightOfGrid(), units.height(surface.referenceElevationM())));
+            facts.add(once(SAY.nearestStation(), SAY.away(units.distance(surface.nearestStationKm()))));
         }
-        facts.add(both("Change for each %s upward".formatted(hundred()), season -> signed(perHundred(season))));
-        facts.add(both("Dates moved for this height by", season -> signed(season.adjustmentDays())));
-        facts.add(both("Share of years with any frost", season -> whole(100 * season.anyFrost()) + " %"));
-        facts.add(both("Scatter from year to year", season -> spread(season.yearSdDays())));
-        facts.add(both("Scatter between places near each other", season -> spread(season.stationScatterDays())));
-        facts.add(both("Scatter from the height not being exact", season -> spread(season.elevationSdDays())));
-        facts.add(both("All scatter together", season -> spread(season.sdDays())));
+        facts.add(both(SAY.changeUpward(hundred()), season -> signed(perHundred(season))));
+        facts.add(both(SAY.movedForHeight(), season -> signed(season.adjustmentDays())));
+        facts.add(both(SAY.shareWithFrost(), season -> whole(100 * season.anyFrost()) + " %"));
+        facts.add(both(SAY.scatterOfYears(), season -> spread(season.yearSdDays())));
+        facts.add(both(SAY.scatterOfPlaces(), season -> spread(season.stationScatterDays())));
+        facts.add(both(SAY.scatterOfHeight(), season -> spread(season.elevationSdDays())));
+        facts.add(both(SAY.scatterOfAll(), season -> spread(season.sdDays())));
         return facts;
     }
 
@@ -60,20 +63,27 @@ final class FrostFacts {
         return new Fact(name, words.apply(climate.spring()), words.apply(climate.autumn()));
     }
 
-    private String uncertainty(double sdMetres) {
-        return sdMetres == 0 ? "" : ", give or take " + units.height(sdMetres);
+    private String height(double metres, double sdMetres) {
+        String height = units.height(metres);
+        return sdMetres == 0 ? height : SAY.heightGiveOrTake(height, units.height(sdMetres));
     }
 
     private static String signed(double days) {
         double tenths = Numbers.tenths(days);
         if (tenths == 0) {
-            return "no change";
+            return SAY.noChange();
         }
-        return String.format(Locale.ROOT, "%.1f days %s", Math.abs(tenths), tenths > 0 ? "later" : "earlier");
+        return moved(tenths);
+    }
+
+    /** Days that are not nought, for example '2.5 days later'. */
+    static String moved(double days) {
+        String words = Numbers.oneDecimal(Math.abs(days));
+        return days > 0 ? SAY.daysLater(words) : SAY.daysEarlier(words);
     }
 
     private static String spread(double days) {
-        return String.format(Locale.ROOT, "± %.1f days", days);
+        return SAY.spread(Numbers.oneDecimal(days));
     }
 
     private static String whole(double value) {

@@ -1,5 +1,7 @@
 package warmshelf.frost;
 
+import static warmshelf.frost.FrostSentences.SAY;
+
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -86,8 +88,7 @@ public final class FrostForm {
         boolean byPoint = place.postcode() == null;
         reader.refuse(
                 byPoint ? "latitude" : "postcode",
-                FrostClimates.nothingKnownOf(place.latitude(), place.longitude())
-                        + " Stations brought in by a coordinator tell of other places.");
+                SAY.stationsTellOfOthers(FrostClimates.nothingKnownOf(place.latitude(), place.longitude())));
     }
 
     private void look(Gardens gardens, Units units) {
@@ -106,8 +107,8 @@ public final class FrostForm {
     }
 
     private void lookAtPostcode(Gardens gardens) {
-        String code = reader.requiredText("postcode", "Postcode", LONGEST_CODE);
-        String country = reader.optionalText("country", "Country", LONGEST_COUNTRY);
+        String code = reader.requiredText("postcode", SAY.postcode(), LONGEST_CODE);
+        String country = reader.optionalText("country", SAY.country(), LONGEST_COUNTRY);
         if (!reader.ok()) {
             return;
         }

@@ -1,13 +1,18 @@
 package warmshelf.frost;
 
+import static warmshelf.frost.FrostSentences.SAY;
+
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import warmshelf.crop.Hardiness;
+import warmshelf.frost.garden.CorrectionWords;
+import warmshelf.words.Counted;
 import warmshelf.words.DayWords;
 import warmshelf.words.Units;
 
@@ -60,7 +65,7 @@ public record FrostPage(int season, @Nullable View view, List<PostcodePlace> sim
             int percent = (int) Math.round(100 * risk);
             return new Risk(
                     percent,
-                    percent == 50 ? "an even chance" : percent / 10 + " in 10",
+                    percent == 50 ? SAY.evenChance() : SAY.inTen(percent / 10),
                     climate.lastSpringFrost(risk, season).orElse(null),
                     climate.firstAutumnFrost(risk, season).orElse(null));
         }
@@ -120,16 +125,20 @@ public record FrostPage(int season, @Nullable View view, List<PostcodePlace> sim
                         spring(climate, season),
                         autumn(climate, season),
                         sure(climate),
-                        climate.evidence().corrected(),
+                        Optional.ofNullable(climate.evidence().corrected())
+                                .map(CorrectionWords::sentence)
+                                .orElse(null),
                         plants(climate, season, accepted),
                         Arrays.stream(Threshold.values())
                                 .map(threshold -> cold(threshold, at.apply(threshold), season))
                                 .toList(),
                         FrostSources.of(climate, season),
                         FrostFacts.of(climate, units),
-                        climate.evidence().notes(),
+                        climate.evidence().notes().stream()
+                                .map(FrostNote::words)
+                                .toList(),
                         climate.evidence().surface() != null,
-                        FrostNotes.FROST_POCKET,
+                        new FrostNote.FrostPocket().words(),
                         FrostChart.spring(climate.spring(), season),
                         FrostChart.autumn(climate.autumn(), season)),
                 List.of());
@@ -137,25 +146,22 @@ public record FrostPage(int season, @Nullable View view, List<PostcodePlace> sim
 
     private static String spring(FrostClimate climate, int season) {
         return climate.lastSpringFrost(0.1, season)
-                .map(day -> "After " + DayWords.dayOfMonth(day) + " only one spring in ten still had a frost here.")
-                .orElse("Fewer than one spring in ten had any frost here.");
+                .map(day -> SAY.oneSpringInTen(DayWords.dayOfMonth(day)))
+                .orElseGet(SAY::noSpringInTen);
     }
 
     private static String autumn(FrostClimate climate, int season) {
         return climate.firstAutumnFrost(0.1, season)
-                .map(day -> "Before " + DayWords.dayOfMonth(day) + " only one autumn in ten had a frost already.")
-                .orElse("Fewer than one autumn in ten had any frost here.");
+                .map(day -> SAY.oneAutumnInTen(DayWords.dayOfMonth(day)))
+                .orElseGet(SAY::noAutumnInTen);
     }
 
     private static String sure(FrostClimate climate) {
         long days = Math.round(NINE_IN_TEN * climate.spring().placeSdDays());
         if (days == 0) {
-            return "These are the dates that somebody here knows; the years differ around them.";
+            return SAY.knownDates();
         }
-        String words = days == 1 ? "a day" : days + " days";
-        return ("How sure: gardens near each other differ, so for yours the spring date may lie up to %s earlier or"
-                        + " later (nine chances in ten). The date above already leaves room for that.")
-                .formatted(words);
+        return SAY.howSure(days == 1 ? SAY.aDay() : Counted.days(days));
     }
 
     private static List<Plants> plants(FrostClimate climate, int season, Map<Hardiness, Double> accepted) {

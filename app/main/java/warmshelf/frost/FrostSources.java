@@ -1,9 +1,10 @@
 package warmshelf.frost;
 
+import static warmshelf.frost.FrostSentences.SAY;
+
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import warmshelf.frost.FrostPage.Source;
 
@@ -16,8 +17,8 @@ final class FrostSources {
         FrostEvidence.Surface surface = climate.evidence().surface();
         if (surface != null) {
             sources.add(new Source(
-                    "The bundled grid",
-                    "fitted from published dates of 4,913 stations, 1981–2010",
+                    SAY.bundledGrid(),
+                    SAY.bundledGridIs(),
                     null,
                     surface.referenceElevationM(),
                     YearDay.in(season, surface.springDay() - climate.spring().adjustmentDays()),
@@ -27,8 +28,8 @@ final class FrostSources {
         }
         for (FrostEvidence.Station station : climate.evidence().stations()) {
             sources.add(new Source(
-                    station.name(),
-                    station.source().isEmpty() ? station.kind() : station.kind() + "; " + station.source(),
+                    station.name().orElseGet(SAY::membersThermometer),
+                    kind(station),
                     station.distanceKm(),
                     station.elevationM(),
                     day(station.springDay(), season),
@@ -37,6 +38,11 @@ final class FrostSources {
                     percent(station.weight())));
         }
         return sources;
+    }
+
+    private static String kind(FrostEvidence.Station station) {
+        String kind = station.kind().words();
+        return station.source().isEmpty() ? kind : SAY.kindAndSource(kind, station.source());
     }
 
     private static @Nullable LocalDate day(double day, int season) {
@@ -49,8 +55,6 @@ final class FrostSources {
 
     private static String moved(double days) {
         double tenths = Math.round(10 * days) / 10.0;
-        return tenths == 0
-                ? "as it is"
-                : String.format(Locale.ROOT, "%.1f days %s", Math.abs(tenths), tenths > 0 ? "later" : "earlier");
+        return tenths == 0 ? SAY.asItIs() : FrostFacts.moved(tenths);
     }
 }

@@ -1,5 +1,7 @@
 package warmshelf.frost;
 
+import static warmshelf.frost.FrostSentences.SAY;
+
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -66,7 +68,7 @@ public final class FrostSurfaceCommand implements Callable<Integer> {
         List<StationFrost> read = FrostCheckCommand.enough(from, StationFile.read(from));
         if (to.toAbsolutePath().getParent() == null
                 || !Files.isDirectory(to.toAbsolutePath().getParent())) {
-            throw new BadInput("--out was '%s'; a file in a folder that is there is accepted.".formatted(to));
+            throw new BadInput(SAY.noFolderForOut(to.toString()));
         }
         SurfaceRun run = SurfaceRun.of(read, width, seed);
         Files.write(to, run.rows());

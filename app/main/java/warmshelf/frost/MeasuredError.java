@@ -39,14 +39,4 @@ public final class MeasuredError {
         }
         return nearestKm <= NEAR_KM ? NEAR_SD_DAYS : FAR_SD_DAYS;
     }
-
-    /** What was measured of dates from twelve monthly means, for wherever they are used. */
-    public static String monthlySentence(boolean unitedStates) {
-        return unitedStates
-                ? "At 4,912 stations of the United States such dates were off by 3 days at half of them and by up to"
-                        + " 11 (spring) or 8 (autumn) at nine in ten."
-                : "How good such dates are was fitted and measured in the United States, not here. At 1,002 stations"
-                        + " elsewhere half were off by 10 days or more in spring, mostly too late, and by 9 in autumn,"
-                        + " mostly too early; nine in ten spring dates were within 29. Take them as a first guess.";
-    }
 }

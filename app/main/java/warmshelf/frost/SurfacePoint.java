@@ -1,6 +1,7 @@
 package warmshelf.frost;
 
 import java.util.List;
+import java.util.Locale;
 
 /**
  * What the surface says at one point, before it is moved to the point's own elevation.
@@ -10,7 +11,7 @@ import java.util.List;
  * @param nearestStationKm distance from the grid to the nearest station with published dates
  * @param freezeRareShare share of near stations where a freeze comes in fewer than one year in ten
  */
-record SurfacePoint(
+public record SurfacePoint(
         List<Cell> cells,
         double referenceElevationM,
         SeasonFigures spring,
@@ -19,7 +20,16 @@ record SurfacePoint(
         double freezeRareShare) {
 
     /** One grid cell and its share of the answer. */
-    record Cell(double latitude, double longitude, double weight) {}
+    public record Cell(double latitude, double longitude, double weight) {
+        /** For example '46.75, -92.25 (weight 0.40)'. */
+        String words() {
+            return FrostSentences.SAY.gridPoint(decimals(latitude), decimals(longitude), decimals(weight));
+        }
+
+        private static String decimals(double number) {
+            return String.format(Locale.ROOT, "%.2f", number);
+        }
+    }
 
     /**
      * One season's figures.
@@ -29,5 +39,5 @@ record SurfacePoint(
      * @param stationScatterDays standard deviation between near stations and the surface
      * @param yearSdDays standard deviation from year to year
      */
-    record SeasonFigures(double medianDay, double daysPer100M, double stationScatterDays, double yearSdDays) {}
+    public record SeasonFigures(double medianDay, double daysPer100M, double stationScatterDays, double yearSdDays) {}
 }

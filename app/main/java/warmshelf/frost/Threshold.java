@@ -1,34 +1,40 @@
 package warmshelf.frost;
 
+import static warmshelf.frost.FrostSentences.SAY;
+
 /**
  * How cold a night must be to count. The three temperatures are those for which national services publish dates: 36, 32 and
  * 28 °F in the United States' climate normals (Normals Calculation Methodology 2020).
  */
 public enum Threshold {
     /** 2.2 °C: under a still, clear sky the ground freezes while the thermometer in its shelter shows this. */
-    LIGHT(2.2, "Light frost", "the ground may freeze on a still, clear night"),
-    FROST(0.0, "Frost", "tender plants die"),
+    LIGHT(2.2),
+    FROST(0.0),
     /** -2.2 °C, a hard frost: what bears only light frosts is harmed; cabbage, kale and their like bear more. */
-    KILLING(-2.2, "Killing frost", "celery, dill and others that bear only a light frost are harmed too");
+    KILLING(-2.2);
 
     private final double celsius;
-    private final String words;
-    private final String meaning;
 
-    Threshold(double celsius, String words, String meaning) {
+    Threshold(double celsius) {
         this.celsius = celsius;
-        this.words = words;
-        this.meaning = meaning;
     }
 
     /** For example 'Killing frost'. */
     public String words() {
-        return words;
+        return switch (this) {
+            case LIGHT -> SAY.lightFrost();
+            case FROST -> SAY.frost();
+            case KILLING -> SAY.killingFrost();
+        };
     }
 
     /** What it does, common practice. */
     public String meaning() {
-        return meaning;
+        return switch (this) {
+            case LIGHT -> SAY.lightFrostMeans();
+            case FROST -> SAY.frostMeans();
+            case KILLING -> SAY.killingFrostMeans();
+        };
     }
 
     /** Air in a thermometer shelter at or below this counts. */

@@ -1,5 +1,7 @@
 package warmshelf.frost;
 
+import static warmshelf.frost.FrostSentences.SAY;
+
 import java.util.Arrays;
 import warmshelf.BadInput;
 import warmshelf.Given;
@@ -16,12 +18,10 @@ final class TypedMonths {
     static double[] of(String text) {
         String[] parts = text.split(",", -1);
         if (parts.length != MONTHS) {
-            throw new BadInput(
-                    "--monthly had %d numbers; the mean daily minimum of each of the twelve months, January first, is accepted."
-                            .formatted(parts.length));
+            throw new BadInput(SAY.monthsCounted(parts.length));
         }
         return Arrays.stream(parts)
-                .mapToDouble(part -> Given.decimal("A mean minimum of --monthly", part, COLDEST_C, WARMEST_C))
+                .mapToDouble(part -> Given.decimal(SAY.meanOfMonthly(), part, COLDEST_C, WARMEST_C))
                 .toArray();
     }
 }

@@ -1,5 +1,7 @@
 package warmshelf.frost;
 
+import static warmshelf.frost.FrostSentences.SAY;
+
 import java.util.Arrays;
 import java.util.Locale;
 import warmshelf.BadInput;
@@ -12,14 +14,12 @@ record TypedPoint(double latitude, double longitude, double elevationM) {
     static TypedPoint of(String text) {
         String[] parts = text.split(",", -1);
         if (parts.length != 3 || Arrays.stream(parts).anyMatch(part -> !isNumber(part))) {
-            throw new BadInput(
-                    "--at was '%s'; latitude, longitude and elevation in metres are accepted, such as 46.8,-92.1,180."
-                            .formatted(Given.shown(text)));
+            throw new BadInput(SAY.notAPoint(Given.shown(text)));
         }
         return new TypedPoint(
-                Given.decimal("The latitude of --at", parts[0], -90, 90),
-                Given.decimal("The longitude of --at", parts[1], -180, 180),
-                Given.decimal("The elevation of --at", parts[2], -430, 6500));
+                Given.decimal(SAY.latitudeOfAt(), parts[0], -90, 90),
+                Given.decimal(SAY.longitudeOfAt(), parts[1], -180, 180),
+                Given.decimal(SAY.elevationOfAt(), parts[2], -430, 6500));
     }
 
     private static boolean isNumber(String text) {

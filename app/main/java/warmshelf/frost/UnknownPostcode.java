@@ -1,5 +1,7 @@
 package warmshelf.frost;
 
+import static warmshelf.frost.FrostSentences.SAY;
+
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -13,33 +15,25 @@ final class UnknownPostcode {
     /** For a page, which lists similar postcodes and the fields for a point itself. */
     static String shortSentence(String country, String code) {
         return isUnitedStates(country)
-                ? "There is no postcode '%s'; pick a similar one, or give latitude, longitude and elevation."
-                        .formatted(shortened(code))
-                : "The postcode '%s' of '%s' is not known here: a coordinator can bring in that country’s table of postcodes, or give latitude, longitude and elevation."
-                        .formatted(shortened(code), shortened(country));
+                ? SAY.noPostcode(shortened(code))
+                : SAY.noPostcodeAbroad(shortened(code), shortened(country));
     }
 
     /** For a command, which has nothing but the sentence. */
     static String sentence(String country, String code) {
         if (!isUnitedStates(country)) {
-            return otherCountry(country);
+            return SAY.postcodesOfUsOnly(shortened(country));
         }
         List<PostcodePlace> similar = Postcodes.bundled().similarTo(code);
-        String offer = similar.isEmpty()
-                ? "a US postcode has five digits"
-                : "similar ones are "
-                        + similar.stream().map(PostcodePlace::name).collect(Collectors.joining("; "));
-        return "There is no postcode '%s'; %s. Latitude, longitude and elevation are accepted too."
-                .formatted(shortened(code), offer);
+        return similar.isEmpty()
+                ? SAY.noPostcodeDigits(shortened(code))
+                : SAY.noPostcodeSimilar(
+                        shortened(code),
+                        similar.stream().map(PostcodePlace::name).collect(Collectors.joining("; ")));
     }
 
     static boolean isUnitedStates(String country) {
         return country.strip().toUpperCase(Locale.ROOT).equals(Postcodes.UNITED_STATES);
-    }
-
-    private static String otherCountry(String country) {
-        return "Postcodes of '%s' are not known here, only those of US; give latitude, longitude and elevation instead."
-                .formatted(shortened(country));
     }
 
     private static String shortened(String text) {

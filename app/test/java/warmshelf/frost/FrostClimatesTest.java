@@ -89,7 +89,7 @@ class FrostClimatesTest {
         assertThat(climate.spring().anyFrost()).isCloseTo(0.43, within(1e-9));
         assertThat(climate.lastSpringFrost(0.5, SEASON)).isEmpty();
         assertThat(climate.lastSpringFrost(0.1, SEASON)).isPresent();
-        assertThat(climate.evidence().notes()).anyMatch(note -> note.startsWith("Frost is rare here"));
+        assertThat(climate.evidence().notes()).anyMatch(note -> note instanceof FrostNote.FrostRare);
     }
 
     @Test
@@ -102,7 +102,7 @@ class FrostClimatesTest {
         assertThat(byPostcode.spring().medianDay()).isEqualTo(byPoint.spring().medianDay());
         assertThat(byPoint.spring().elevationSdDays()).isZero();
         assertThat(byPostcode.spring().sdDays()).isGreaterThan(byPoint.spring().sdDays());
-        assertThat(byPostcode.evidence().notes()).anyMatch(note -> note.contains("average of a cell"));
+        assertThat(byPostcode.evidence().notes()).anyMatch(note -> note instanceof FrostNote.AverageElevation);
     }
 
     @Test

@@ -4,12 +4,9 @@ import java.time.MonthDay;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import warmshelf.frost.FrostSeason;
-import warmshelf.frost.garden.FrostCorrection;
 import warmshelf.frost.garden.FrostCorrection.Change;
 import warmshelf.frost.station.CalendarDay;
 import warmshelf.frost.station.Side;
-import warmshelf.words.Counted;
-import warmshelf.words.DayWords;
 
 /** Applies what a person knows better to what the evidence tells. */
 final class CorrectedFrost {
@@ -56,38 +53,5 @@ final class CorrectedFrost {
 
     private double number(Side side, MonthDay day) {
         return side == Side.SPRING ? CalendarDay.spring(day, south) : CalendarDay.autumn(day, south);
-    }
-
-    /** Who corrected what, and why, in a sentence. */
-    static String sentence(FrostCorrection correction) {
-        String what = correction.change() instanceof Change.Shift shift
-                ? "spring frost counted %s, autumn frost %s"
-                        .formatted(words(shift.springDays()), words(shift.autumnDays()))
-                : dates((Change.Dates) correction.change());
-        String where = correction.area() instanceof FrostCorrection.Area.Postcodes area
-                ? "For postcodes that begin with %s".formatted(area.start())
-                : "For this garden";
-        return "%s: %s. %s, %s: “%s”"
-                .formatted(where, what, correction.by(), DayWords.inFull(correction.on()), correction.reason());
-    }
-
-    private static String words(int days) {
-        return days == 0 ? "as it is" : Counted.daysMoved(days, "later", "earlier");
-    }
-
-    private static String dates(Change.Dates dates) {
-        return String.join(
-                ", ",
-                java.util.stream.Stream.of(
-                                named("last spring frost on average", dates.springAverage()),
-                                named("one spring in ten after", dates.springOneInTen()),
-                                named("first autumn frost on average", dates.autumnAverage()),
-                                named("one autumn in ten before", dates.autumnOneInTen()))
-                        .flatMap(Optional::stream)
-                        .toList());
-    }
-
-    private static Optional<String> named(String what, @Nullable MonthDay day) {
-        return Optional.ofNullable(day).map(known -> what + " " + DayWords.dayOfMonth(known));
     }
 }

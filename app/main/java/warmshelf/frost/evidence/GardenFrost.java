@@ -49,12 +49,8 @@ public final class GardenFrost {
         }
         FrostEvidence rests = frost.map(FrostClimate::evidence)
                 .orElseGet(() -> new FrostEvidence(null, List.of(), 0, null, List.of()));
-        FrostEvidence said = new FrostEvidence(
-                rests.surface(),
-                rests.stations(),
-                rests.elevationSdM(),
-                CorrectedFrost.sentence(correction),
-                rests.notes());
+        FrostEvidence said =
+                new FrostEvidence(rests.surface(), rests.stations(), rests.elevationSdM(), correction, rests.notes());
         FrostSeason springSeen = spring.get();
         FrostSeason autumnSeen = autumn.get();
         if (other.isPresent() && frost.isPresent()) {

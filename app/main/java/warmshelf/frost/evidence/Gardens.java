@@ -1,5 +1,7 @@
 package warmshelf.frost.evidence;
 
+import static warmshelf.frost.evidence.EvidenceSentences.SAY;
+
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -26,7 +28,7 @@ public final class Gardens {
             return place;
         }
         return Optional.of(new Garden(
-                place.map(Garden::name).orElse(postcode) + ", at the garden’s own point",
+                SAY.atOwnPoint(place.map(Garden::name).orElse(postcode)),
                 point.latitude(),
                 point.longitude(),
                 OptionalDouble.of(point.elevationM()),

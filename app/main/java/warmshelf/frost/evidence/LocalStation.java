@@ -1,5 +1,7 @@
 package warmshelf.frost.evidence;
 
+import static warmshelf.frost.evidence.EvidenceSentences.SAY;
+
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -33,19 +35,18 @@ public record LocalStation(
 
     /** How its dates came about. */
     public enum Kind {
-        PUBLISHED("published dates"),
-        NIGHTS("nights of a station, counted"),
-        MONTHLY("told from twelve monthly means"),
-        THERMOMETER("nights of a garden thermometer, counted");
-
-        private final String words;
-
-        Kind(String words) {
-            this.words = words;
-        }
+        PUBLISHED,
+        NIGHTS,
+        MONTHLY,
+        THERMOMETER;
 
         public String words() {
-            return words;
+            return switch (this) {
+                case PUBLISHED -> SAY.publishedDates();
+                case NIGHTS -> SAY.nightsOfStation();
+                case MONTHLY -> SAY.twelveMeans();
+                case THERMOMETER -> SAY.nightsOfThermometer();
+            };
         }
     }
 

@@ -95,10 +95,10 @@ final class UncorrectedFrost {
         double least = leastSdDays(told);
         FrostEvidence rests = new FrostEvidence(
                 null,
-                EvidenceWords.stations(told, 1, evidence),
+                EvidenceParts.stations(told, 1, evidence),
                 elevationSd,
                 null,
-                EvidenceWords.notes(garden, elevation, told, byMonths(told)));
+                EvidenceParts.notes(garden, elevation, told, byMonths(told)));
         return Optional.of(new FrostClimate(
                 garden.name(),
                 garden.latitude(),
@@ -148,7 +148,7 @@ final class UncorrectedFrost {
                 SeasonBlend.of(grid.autumn(), autumn).season(),
                 new FrostEvidence(
                         surface == null ? null : surface.weighing(1 - both.secondShare()),
-                        EvidenceWords.stations(told, both.secondShare(), evidence),
+                        EvidenceParts.stations(told, both.secondShare(), evidence),
                         rests.elevationSdM(),
                         null,
                         rests.notes()));
@@ -190,7 +190,7 @@ final class UncorrectedFrost {
                 climate,
                 spring.map(SeasonBlend::season).orElse(climate.spring()),
                 autumn.map(SeasonBlend::season).orElse(climate.autumn()),
-                EvidenceWords.withOwn(climate.evidence(), own, threshold, share));
+                EvidenceParts.withOwn(climate.evidence(), own, threshold, share));
     }
 
     private static FrostClimate with(

@@ -3,7 +3,7 @@ package warmshelf.frost.files;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.List;
-import warmshelf.frost.MeasuredError;
+import warmshelf.frost.FrostNote;
 import warmshelf.frost.Postcodes;
 import warmshelf.web.Pages;
 import warmshelf.web.Respond;
@@ -36,7 +36,7 @@ final class MonthlyPages implements Pages {
             return new MonthsPage(
                     form,
                     MonthsForm.months(),
-                    MeasuredError.monthlySentence(form.inUnitedStates().orElse(home)));
+                    new FrostNote.MonthlyError(form.inUnitedStates().orElse(home)).words());
         }
     }
 

@@ -1,5 +1,7 @@
 package warmshelf.frost.garden;
 
+import static warmshelf.frost.garden.GardenSentences.SAY;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.List;
@@ -76,16 +78,13 @@ final class AreaPages implements Pages {
                 correction.change(),
                 correction.reason(),
                 Visitor.of(ctx).memberId());
-        Respond.seeOther(
-                ctx,
-                ADDRESS,
-                "The correction for %s holds from now on.".formatted(CorrectionWords.of(correction.area())));
+        Respond.seeOther(ctx, ADDRESS, SAY.areaCorrectionHolds(CorrectionWords.of(correction.area())));
     }
 
     private void end(Context ctx) {
         if (!corrections.endOfArea(Respond.id(ctx, "id"), Visitor.of(ctx).memberId())) {
-            throw Refusal.notFound("No area has such a correction that still holds.");
+            throw Refusal.notFound(SAY.noCorrectionOfArea());
         }
-        Respond.seeOther(ctx, ADDRESS, "The correction has ended.");
+        Respond.seeOther(ctx, ADDRESS, SAY.correctionEnded());
     }
 }

@@ -1,5 +1,7 @@
 package warmshelf.frost.garden;
 
+import static warmshelf.frost.garden.GardenSentences.SAY;
+
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -43,27 +45,21 @@ public final class CorrectionForm {
         FormReader reader = new FormReader(typed);
         String country = reader.text("country");
         if (!Countries.codes().contains(country)) {
-            reader.refuse("country", "Country is not filled in; please choose one from the list.");
+            reader.refuse("country", SAY.noCountry());
         }
-        String given = reader.requiredText("start", "Beginning of the postcode", 40);
+        String given = reader.requiredText("start", SAY.beginning(), 40);
         String start = Corrections.plain(given);
         if (!start.matches("[A-Z0-9]{2,12}")) {
-            reader.refuse(
-                    "start",
-                    "Beginning of the postcode was '%s'; 2 to 12 letters and digits are accepted, such as 558."
-                            .formatted(given.length() > 40 ? given.substring(0, 40) + "…" : given));
+            reader.refuse("start", SAY.noBeginning(given.length() > 40 ? given.substring(0, 40) + "…" : given));
         }
         return of(reader, new Area.Postcodes(country, start));
     }
 
     private static CorrectionForm of(FormReader reader, Area area) {
         Change change = ChangeFields.read(reader);
-        String reason = reader.requiredText("reason", "The reason", LONGEST_REASON);
+        String reason = reader.requiredText("reason", SAY.reason(), LONGEST_REASON);
         if (reason.length() < SHORTEST_REASON) {
-            reader.refuse(
-                    "reason",
-                    "The reason was '%s'; %d to %d characters are accepted, so that others can follow it."
-                            .formatted(reason, SHORTEST_REASON, LONGEST_REASON));
+            reader.refuse("reason", SAY.reasonTooShort(reason, SHORTEST_REASON, LONGEST_REASON));
         }
         return new CorrectionForm(reader, reader.ok() ? new Correction(area, change, reason) : null);
     }

@@ -5,8 +5,6 @@ import java.time.temporal.ChronoUnit;
 import java.util.Collection;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import warmshelf.words.Degrees;
-import warmshelf.words.Units;
 
 /**
  * Temperatures that are asked back once, because a slip of the finger or of the sign is likelier than such a night. The
@@ -21,13 +19,13 @@ final class DoubtfulNight {
     private DoubtfulNight() {}
 
     /**
-     * Why a temperature is doubtful, as a clause such as '70.0 °F is warm for the lowest of a night'; empty where it is not.
+     * Why a temperature is doubtful; empty where it is not.
      *
      * @param noted other nights; those more than three weeks away do not count, and fewer than three tell nothing
      */
-    static Optional<String> why(LocalDate day, double celsius, Collection<Night> noted, Units units) {
+    static Optional<NightDoubt> why(LocalDate day, double celsius, Collection<Night> noted) {
         if (celsius > WARM_C) {
-            return Optional.of("%s is warm for the lowest of a night".formatted(Degrees.words(celsius, units)));
+            return Optional.of(new NightDoubt.Warm(celsius));
         }
         Collection<Night> around =
                 noted.stream().filter(night -> isNear(night.day(), day)).toList();
@@ -35,12 +33,7 @@ final class DoubtfulNight {
         if (around.size() < FEWEST_NIGHTS || celsius >= coldest.orElseThrow() - MUCH_COLDER_C) {
             return Optional.empty();
         }
-        return Optional.of(
-                "%s is more than %s colder than any other night noted within three weeks (the coldest was %s)"
-                        .formatted(
-                                Degrees.words(celsius, units),
-                                units.temperatureDifference(MUCH_COLDER_C),
-                                Degrees.words(coldest.getAsDouble(), units)));
+        return Optional.of(new NightDoubt.MuchColder(celsius, MUCH_COLDER_C, coldest.getAsDouble()));
     }
 
     private static boolean isNear(LocalDate night, LocalDate day) {

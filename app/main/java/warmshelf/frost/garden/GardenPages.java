@@ -1,5 +1,7 @@
 package warmshelf.frost.garden;
 
+import static warmshelf.frost.garden.GardenSentences.SAY;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.List;
@@ -103,7 +105,7 @@ final class GardenPages implements Pages {
             Respond.overtaken(ctx, TEMPLATE, page(visitor, kept(visitor).with(form)));
             return;
         }
-        Respond.seeOther(ctx, ADDRESS, "The point of your garden is kept.");
+        Respond.seeOther(ctx, ADDRESS, SAY.pointKept());
     }
 
     private void clearPoint(Context ctx) {
@@ -111,10 +113,9 @@ final class GardenPages implements Pages {
         FormReader form = new FormReader(ctx.formParamMap());
         int version = form.wholeNumber("version", "Version", 0, Integer.MAX_VALUE);
         if (!form.ok() || !gardens.clearPoint(member, version, member)) {
-            throw Refusal.conflict("The point was changed or cleared meanwhile, so nothing was done."
-                    + " Go back, load the page again, and look at it as it is now.");
+            throw Refusal.conflict(SAY.pointOvertaken());
         }
-        Respond.seeOther(ctx, ADDRESS, "The point is cleared; your postcode counts again.");
+        Respond.seeOther(ctx, ADDRESS, SAY.pointCleared());
     }
 
     private void correct(Context ctx) {
@@ -128,15 +129,15 @@ final class GardenPages implements Pages {
         }
         corrections.correct(
                 given.get().area(), given.get().change(), given.get().reason(), member);
-        Respond.seeOther(ctx, ADDRESS, "Your correction holds from now on.");
+        Respond.seeOther(ctx, ADDRESS, SAY.correctionHolds());
     }
 
     private void endCorrection(Context ctx) {
         UUID member = Visitor.of(ctx).memberId();
         if (!corrections.endOfGarden(Respond.id(ctx, "id"), member, member)) {
-            throw Refusal.notFound("Your garden has no such correction that still holds.");
+            throw Refusal.notFound(SAY.noCorrectionOfGarden());
         }
-        Respond.seeOther(ctx, ADDRESS, "The correction has ended.");
+        Respond.seeOther(ctx, ADDRESS, SAY.correctionEnded());
     }
 
     private void accept(Context ctx) {
@@ -148,6 +149,6 @@ final class GardenPages implements Pages {
             return;
         }
         risks.set(member, form.risks(), member);
-        Respond.seeOther(ctx, ADDRESS, "The chances you accept are kept. New plans use them.");
+        Respond.seeOther(ctx, ADDRESS, SAY.chancesKept());
     }
 }

@@ -1,5 +1,7 @@
 package warmshelf.frost.garden;
 
+import static warmshelf.frost.garden.GardenSentences.SAY;
+
 import java.util.Locale;
 import warmshelf.words.Units;
 
@@ -12,7 +14,7 @@ public final class Height {
 
     /** 'metres' or 'feet'. */
     public static String unit(Units units) {
-        return units.inInches() ? "feet" : "metres";
+        return units.inInches() ? SAY.feet() : SAY.metres();
     }
 
     public static double metres(double typed, Units units) {
@@ -26,15 +28,13 @@ public final class Height {
 
     /** For example '46.84° N, 92.22° W, 1,405 ft above the sea'. */
     public static String words(GardenPoint point, Units units) {
-        return "%s, %s, %s above the sea"
-                .formatted(
-                        degrees(point.latitude(), "N", "S"),
-                        degrees(point.longitude(), "E", "W"),
-                        units.height(point.elevationM()));
+        return SAY.pointIs(
+                point.latitude() < 0 ? SAY.south(figure(point.latitude())) : SAY.north(figure(point.latitude())),
+                point.longitude() < 0 ? SAY.west(figure(point.longitude())) : SAY.east(figure(point.longitude())),
+                units.height(point.elevationM()));
     }
 
-    private static String degrees(double value, String positive, String negative) {
-        String figure = String.format(Locale.ROOT, "%.4f", Math.abs(value)).replaceAll("\\.?0+$", "");
-        return "%s° %s".formatted(figure, value < 0 ? negative : positive);
+    private static String figure(double degrees) {
+        return String.format(Locale.ROOT, "%.4f", Math.abs(degrees)).replaceAll("\\.?0+$", "");
     }
 }

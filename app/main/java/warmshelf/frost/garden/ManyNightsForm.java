@@ -1,5 +1,7 @@
 package warmshelf.frost.garden;
 
+import static warmshelf.frost.garden.GardenSentences.SAY;
+
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -44,14 +46,13 @@ public final class ManyNightsForm {
 
     private void read() {
         if (text.isEmpty()) {
-            reader.refuse(FIELD, "The nights are empty; a date and a temperature are accepted on each line.");
+            reader.refuse(FIELD, SAY.noNights());
             return;
         }
         List<String> lines = text.lines().toList();
-        long filled = lines.stream().filter(line -> !line.isBlank()).count();
+        int filled = (int) lines.stream().filter(line -> !line.isBlank()).count();
         if (filled > MOST_LINES) {
-            reader.refuse(
-                    FIELD, "The nights have %,d lines; at most %d are accepted at once.".formatted(filled, MOST_LINES));
+            reader.refuse(FIELD, SAY.tooManyLines(filled, MOST_LINES));
             return;
         }
         NightLine reading = new NightLine(today, units);
@@ -61,20 +62,17 @@ public final class ManyNightsForm {
             }
         }
         if (!lineProblems.isEmpty()) {
-            reader.refuse(
-                    FIELD,
-                    "%d of the %d lines cannot be read, so nothing was kept; they are listed above the field."
-                            .formatted(lineProblems.size(), filled));
+            reader.refuse(FIELD, SAY.linesUnread(lineProblems.size(), filled));
         }
     }
 
     private void add(int number, NightLine.Read read) {
         String problem = read.problem();
         if (problem == null && nights.put(read.day(), read.celsius()) != null) {
-            problem = "%s stands on an earlier line too; one temperature a day is accepted".formatted(read.day());
+            problem = SAY.dayTwice(read.day().toString());
         }
         if (problem != null) {
-            lineProblems.add("Line %d: %s.".formatted(number, problem));
+            lineProblems.add(SAY.lineProblem(number, problem));
         }
     }
 
@@ -86,13 +84,10 @@ public final class ManyNightsForm {
         List<Night> all = new ArrayList<>();
         noted.stream().filter(night -> !nights.containsKey(night.day())).forEach(all::add);
         nights.forEach((day, celsius) -> all.add(new Night(day, celsius, "")));
-        nights.forEach((day, celsius) -> DoubtfulNight.why(day, celsius, all, units)
-                .ifPresent(why -> doubts.add("%s: %s.".formatted(day, why))));
+        nights.forEach((day, celsius) -> DoubtfulNight.why(day, celsius, all)
+                .ifPresent(why -> doubts.add(SAY.doubtOfDay(day.toString(), why.words(units)))));
         if (!doubts.isEmpty() && !reader.ticked("sure")) {
-            reader.refuse(
-                    "sure",
-                    "%s doubtful, so nothing is kept yet. If that is what it showed, say so here and send them once more."
-                            .formatted(doubts.size() == 1 ? "One night is" : doubts.size() + " nights are"));
+            reader.refuse("sure", SAY.sureOfMany(doubts.size()));
         }
     }
 
@@ -112,7 +107,7 @@ public final class ManyNightsForm {
             return all;
         }
         List<String> first = new ArrayList<>(all.subList(0, MOST_PROBLEMS));
-        first.add("And %d more.".formatted(all.size() - MOST_PROBLEMS));
+        first.add(SAY.andMore(all.size() - MOST_PROBLEMS));
         return first;
     }
 

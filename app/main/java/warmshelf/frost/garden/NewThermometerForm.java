@@ -1,5 +1,7 @@
 package warmshelf.frost.garden;
 
+import static warmshelf.frost.garden.GardenSentences.SAY;
+
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -36,10 +38,10 @@ public final class NewThermometerForm {
     static NewThermometerForm of(
             Map<String, List<String>> typed, Optional<GardenPoint> garden, UUID memberId, Units units) {
         FormReader reader = new FormReader(MinusSign.plain(typed, "latitude", "longitude", "elevation"));
-        String name = reader.requiredText("name", "The name", LONGEST_NAME);
+        String name = reader.requiredText("name", SAY.theName(), LONGEST_NAME);
         String whose = reader.text("whose");
         if (!whose.equals(MINE) && !whose.equals(GROUP)) {
-            reader.refuse("whose", "Whose it is was not chosen; mine or the group’s is accepted.");
+            reader.refuse("whose", SAY.whoseNotChosen());
         }
         boolean noPoint =
                 PointForm.FIELDS.stream().allMatch(field -> reader.text(field).isEmpty());

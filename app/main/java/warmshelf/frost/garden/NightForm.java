@@ -1,5 +1,7 @@
 package warmshelf.frost.garden;
 
+import static warmshelf.frost.garden.GardenSentences.SAY;
+
 import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
@@ -35,17 +37,15 @@ public final class NightForm {
 
     static NightForm of(Map<String, List<String>> typed, LocalDate today, Units units) {
         FormReader reader = new FormReader(MinusSign.ticked(typed, "temperature", "minus"));
-        LocalDate day = reader.date("day", "The morning");
+        LocalDate day = reader.date("day", SAY.theMorning());
         if (day.isAfter(today)) {
-            reader.refuse(
-                    "day",
-                    "The morning was %s, which is still to come; a day up to %s is accepted.".formatted(day, today));
+            reader.refuse("day", SAY.morningToCome(day.toString(), today.toString()));
         }
         String unit = units.temperature().scale();
-        reader.requiredText("temperature", "The lowest temperature", 40);
+        reader.requiredText("temperature", SAY.theLowest(), 40);
         double figure = reader.decimal(
                 "temperature",
-                "The lowest temperature in degrees " + unit,
+                SAY.theLowestIn(unit),
                 Degrees.figure(Degrees.LOWEST_C, units),
                 Degrees.figure(Degrees.HIGHEST_C, units));
         return new NightForm(reader, day, Degrees.celsius(figure, units));
@@ -56,7 +56,7 @@ public final class NightForm {
         if (reader.ok() && why.isPresent()) {
             doubtful = true;
             if (!reader.ticked("sure")) {
-                reader.refuse("sure", why.get() + ". If that is what it showed, say so here and send it once more.");
+                reader.refuse("sure", SAY.sureOfOne(why.get()));
             }
         }
     }

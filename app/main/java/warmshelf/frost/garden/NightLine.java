@@ -1,7 +1,10 @@
 package warmshelf.frost.garden;
 
+import static warmshelf.frost.garden.GardenSentences.SAY;
+
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
+import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -29,20 +32,19 @@ final class NightLine {
     Read read(String line) {
         Matcher parts = LINE.matcher(line.replace('−', '-').replace('–', '-'));
         if (!parts.matches()) {
-            return problem("'%s'; a date and a temperature such as 2027-03-01,%s are accepted"
-                    .formatted(shown(line.strip()), Degrees.typed(-2, units)));
+            return problem(SAY.noLine(shown(line.strip()), Degrees.typed(-2, units)));
         }
         LocalDate day;
         try {
             day = LocalDate.parse(parts.group(1));
         } catch (DateTimeParseException notADate) {
-            return problem("the date was '%s'; one such as 2027-03-01 is accepted".formatted(shown(parts.group(1))));
+            return problem(SAY.noDateOfLine(shown(parts.group(1))));
         }
         if (day.isAfter(today)) {
-            return problem("%s is still to come; a day up to %s is accepted".formatted(day, today));
+            return problem(SAY.dayToCome(day.toString(), today.toString()));
         }
         if (day.isBefore(FIRST_DAY)) {
-            return problem("%s is too long ago; a day from %s on is accepted".formatted(day, FIRST_DAY));
+            return problem(SAY.dayTooEarly(day.toString(), FIRST_DAY.toString()));
         }
         return night(day, Double.parseDouble(parts.group(2).replace(',', '.')));
     }
@@ -51,14 +53,18 @@ final class NightLine {
         double least = Degrees.figure(Degrees.LOWEST_C, units);
         double most = Degrees.figure(Degrees.HIGHEST_C, units);
         if (figure < least || figure > most) {
-            return problem("the temperature was %s degrees %s; %.0f to %.0f are accepted"
-                    .formatted(figure, units.temperature().scale(), least, most));
+            return problem(
+                    SAY.outside(String.valueOf(figure), units.temperature().scale(), whole(least), whole(most)));
         }
         return new Read(day, Degrees.celsius(figure, units), null);
     }
 
     private static Read problem(String clause) {
         return new Read(LocalDate.EPOCH, 0, clause);
+    }
+
+    private static String whole(double degrees) {
+        return String.format(Locale.ROOT, "%.0f", degrees);
     }
 
     private static String shown(String text) {

@@ -1,5 +1,7 @@
 package warmshelf.frost.garden;
 
+import static warmshelf.frost.garden.GardenSentences.SAY;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.LocalDate;
@@ -54,39 +56,35 @@ final class NightPages implements Pages {
         Thermometer thermometer = changeable(ctx);
         NightForm form = NightForm.of(ctx.formParamMap(), visitor.today(), visitor.units());
         LocalDate day = form.day();
-        form.askBack(DoubtfulNight.why(day, form.celsius(), around(thermometer.id(), day, day), visitor.units()));
+        form.askBack(DoubtfulNight.why(day, form.celsius(), around(thermometer.id(), day, day))
+                .map(why -> why.words(visitor.units())));
         if (!form.ok()) {
             Respond.again(ctx, PAGE, page(visitor, thermometer, null, form));
             return;
         }
         Optional<Double> before = nights.note(thermometer.id(), day, form.celsius(), visitor.memberId());
-        String now = "%s, %s: noted for %s"
-                .formatted(
-                        Degrees.words(form.celsius(), visitor.units()),
-                        NightWords.of(form.celsius()),
-                        DayWords.day(day));
+        String degrees = Degrees.words(form.celsius(), visitor.units());
+        String meaning = NightWords.of(form.celsius());
+        String noted = DayWords.day(day);
         Respond.seeOther(
                 ctx,
                 address(thermometer),
-                before.map(old -> now + ", instead of " + Degrees.words(old, visitor.units()) + ".")
-                        .orElse(now + "."));
+                before.map(old -> SAY.notedOver(degrees, meaning, noted, Degrees.words(old, visitor.units())))
+                        .orElseGet(() -> SAY.noted(degrees, meaning, noted)));
     }
 
     private void remove(Context ctx) {
         Visitor visitor = Visitor.of(ctx);
         Thermometer thermometer = changeable(ctx);
         FormReader form = new FormReader(ctx.formParamMap());
-        LocalDate day = form.date("day", "The morning");
+        LocalDate day = form.date("day", SAY.theMorning());
         if (!form.ok()) {
-            throw Refusal.notFound("No night of that day is noted here.");
+            throw Refusal.notFound(SAY.noSuchNight());
         }
         double old = nights.forget(thermometer.id(), day, visitor.memberId())
-                .orElseThrow(() -> Refusal.notFound("The night of %s is not noted here.".formatted(day)));
+                .orElseThrow(() -> Refusal.notFound(SAY.notNoted(day.toString())));
         Respond.seeOther(
-                ctx,
-                address(thermometer),
-                "The night of %s is taken away; it was %s."
-                        .formatted(DayWords.day(day), Degrees.words(old, visitor.units())));
+                ctx, address(thermometer), SAY.takenAway(DayWords.day(day), Degrees.words(old, visitor.units())));
     }
 
     private void blankMany(Context ctx) {
@@ -113,9 +111,7 @@ final class NightPages implements Pages {
         Respond.seeOther(
                 ctx,
                 address(thermometer),
-                "%d nights are noted%s."
-                        .formatted(
-                                given.size(), over == 0 ? "" : ", %d of them over an earlier figure".formatted(over)));
+                over == 0 ? SAY.manyNoted(given.size()) : SAY.manyNotedOver(given.size(), over));
     }
 
     /** One thermometer, and the form for a night. */
@@ -175,7 +171,7 @@ final class NightPages implements Pages {
     private Thermometer changeable(Context ctx) {
         Thermometer thermometer = seen(ctx);
         if (thermometer.retired()) {
-            throw Refusal.conflict("%s is retired, so its nights stay as they are.".formatted(thermometer.name()));
+            throw Refusal.conflict(SAY.nightsStay(thermometer.name()));
         }
         return thermometer;
     }

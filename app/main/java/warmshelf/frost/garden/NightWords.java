@@ -1,5 +1,7 @@
 package warmshelf.frost.garden;
 
+import static warmshelf.frost.garden.GardenSentences.SAY;
+
 import warmshelf.frost.Threshold;
 
 /** What a night's lowest temperature means for plants, in a word or two. */
@@ -9,11 +11,11 @@ final class NightWords {
     /** 'killing frost', 'frost', 'ground may freeze' or 'no frost'. */
     static String of(double celsius) {
         if (celsius <= Threshold.KILLING.celsius()) {
-            return "killing frost";
+            return SAY.killingFrost();
         }
         if (celsius <= Threshold.FROST.celsius()) {
-            return "frost";
+            return SAY.frost();
         }
-        return celsius <= Threshold.LIGHT.celsius() ? "ground may freeze" : "no frost";
+        return celsius <= Threshold.LIGHT.celsius() ? SAY.groundMayFreeze() : SAY.noFrost();
     }
 }

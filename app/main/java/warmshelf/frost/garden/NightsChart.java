@@ -1,5 +1,7 @@
 package warmshelf.frost.garden;
 
+import static warmshelf.frost.garden.GardenSentences.SAY;
+
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -85,14 +87,13 @@ public record NightsChart(
             long frosts = nights.stream()
                     .filter(night -> night.celsius() <= Threshold.FROST.celsius())
                     .count();
-            return "%d of the nights from %s to %s are noted, %d of them with frost; the coldest was %s on %s."
-                    .formatted(
-                            nights.size(),
-                            DayWords.date(first),
-                            DayWords.date(last),
-                            frosts,
-                            Degrees.words(lowest.celsius(), units),
-                            DayWords.date(lowest.day()));
+            return SAY.chart(
+                    nights.size(),
+                    DayWords.date(first),
+                    DayWords.date(last),
+                    (int) frosts,
+                    Degrees.words(lowest.celsius(), units),
+                    DayWords.date(lowest.day()));
         }
 
         private List<String> runs() {

@@ -1,17 +1,19 @@
 package warmshelf.frost.garden;
 
+import static warmshelf.frost.garden.GardenSentences.SAY;
+
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
 import warmshelf.frost.Threshold;
 import warmshelf.frost.YearDay;
 import warmshelf.frost.minima.FrostRecord;
 import warmshelf.frost.minima.FrostSide;
 import warmshelf.frost.minima.RecordNotes;
 import warmshelf.frost.minima.SeasonFrost;
-import warmshelf.words.Counted;
 import warmshelf.words.DayWords;
 
 /** Tells in sentences what a thermometer's nights say of frost so far. */
@@ -24,41 +26,46 @@ final class NightsSummary {
     static List<String> of(ThermometerRecord record, LocalDate today) {
         int nights = record.minima().size();
         if (nights == 0) {
-            return List.of("No night is noted yet; a last frost date needs a whole spring.");
+            return List.of(SAY.noNightYet());
         }
-        String noted = Counted.of(nights, "night noted", "nights noted");
+        String noted = SAY.countNights(nights);
         Optional<FrostRecord> frost = record.frost(Threshold.FROST);
         if (frost.isEmpty()) {
-            return List.of(noted + "; a last frost date needs a whole spring, read until the frosts are long over.");
+            return List.of(SAY.nightsOnly(noted));
         }
         List<String> sentences = new ArrayList<>();
-        sentences.add(noted + ".");
-        addSeasons(sentences, frost.get().spring(), "Spring", "last");
-        addSeasons(sentences, frost.get().autumn(), "Autumn", "first");
-        addDates(sentences, frost.get().spring(), "springs", "after", today.getYear());
-        addDates(sentences, frost.get().autumn(), "autumns", "before", today.getYear());
+        sentences.add(SAY.nightsNoted(noted));
+        addSeasons(sentences, frost.get().spring());
+        addSeasons(sentences, frost.get().autumn());
+        addDates(sentences, frost.get().spring(), today.getYear());
+        addDates(sentences, frost.get().autumn(), today.getYear());
         RecordNotes.of(record.station(), frost.get(), true).forEach(note -> sentences.add(note.words()));
         return sentences;
     }
 
-    private static void addSeasons(List<String> sentences, FrostSide side, String season, String which) {
+    private static void addSeasons(List<String> sentences, FrostSide side) {
         List<SeasonFrost> seasons = side.seasons();
-        seasons.stream().skip(Math.max(0, seasons.size() - MOST_SEASONS_NAMED)).forEach(each -> {
-            LocalDate day = each.day();
-            sentences.add(
-                    day == null
-                            ? "%s %d: no frost.".formatted(season, each.year())
-                            : "%s %d: the %s frost was on %s."
-                                    .formatted(season, each.year(), which, DayWords.day(day)));
-        });
+        seasons.stream()
+                .skip(Math.max(0, seasons.size() - MOST_SEASONS_NAMED))
+                .forEach(each -> sentences.add(season(side.spring(), each.year(), each.day())));
     }
 
-    private static void addDates(List<String> sentences, FrostSide side, String seasons, String when, int year) {
+    private static String season(boolean spring, int year, @Nullable LocalDate frost) {
+        if (frost == null) {
+            return spring ? SAY.springWithout(year) : SAY.autumnWithout(year);
+        }
+        String day = DayWords.day(frost);
+        return spring ? SAY.springLast(year, day) : SAY.autumnFirst(year, day);
+    }
+
+    private static void addDates(List<String> sentences, FrostSide side, int year) {
         OptionalDouble half = side.dayAt(0.5);
         OptionalDouble oneInTen = side.dayAt(0.1);
         if (side.withFrost() >= FEWEST_SEASONS_FOR_DATES && half.isPresent() && oneInTen.isPresent()) {
-            sentences.add("Half of the %s have a frost %s %s, one in ten %s %s."
-                    .formatted(seasons, when, date(half, year), when, date(oneInTen, year)));
+            sentences.add(
+                    side.spring()
+                            ? SAY.springShares(date(half, year), date(oneInTen, year))
+                            : SAY.autumnShares(date(half, year), date(oneInTen, year)));
         }
     }
 

@@ -1,5 +1,7 @@
 package warmshelf.frost.garden;
 
+import static warmshelf.frost.garden.GardenSentences.SAY;
+
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -43,19 +45,19 @@ public final class PointForm {
 
     /** Reads latitude, longitude and elevation; after a problem the point is only a stand-in. */
     public static GardenPoint read(FormReader reader, Units units) {
-        reader.requiredText("latitude", "Latitude", 40);
-        reader.requiredText("longitude", "Longitude", 40);
-        reader.requiredText("elevation", "Elevation", 40);
-        double latitude = reader.decimal("latitude", "Latitude", -90, 90);
-        double longitude = reader.decimal("longitude", "Longitude", -180, 180);
-        return new GardenPoint(latitude, longitude, elevationM(reader, "Elevation", units));
+        reader.requiredText("latitude", SAY.latitude(), 40);
+        reader.requiredText("longitude", SAY.longitude(), 40);
+        reader.requiredText("elevation", SAY.elevation(), 40);
+        double latitude = reader.decimal("latitude", SAY.latitude(), -90, 90);
+        double longitude = reader.decimal("longitude", SAY.longitude(), -180, 180);
+        return new GardenPoint(latitude, longitude, elevationM(reader, SAY.elevation(), units));
     }
 
     /** Reads the elevation, in metres above the sea. */
     public static double elevationM(FormReader reader, String label, Units units) {
         double elevation = reader.decimal(
                 "elevation",
-                label + " in " + Height.unit(units),
+                SAY.inUnit(label, Height.unit(units)),
                 (double) Height.figure(Height.LOWEST_M, units),
                 (double) Height.figure(Height.HIGHEST_M, units));
         // whole feet at either end may lie a hand's breadth beyond what is stored
@@ -81,9 +83,8 @@ public final class PointForm {
                 String.valueOf(now.map(GardenStore.Versioned::version).orElse(0)));
         reader.refuse(
                 "latitude",
-                "The point was changed while you were typing; it is now %s. Nothing was changed by you: save again to put yours in its place."
-                        .formatted(now.map(known -> Height.words(known.point(), units))
-                                .orElse("not set")));
+                SAY.pointChangedMeanwhile(
+                        now.map(known -> Height.words(known.point(), units)).orElseGet(SAY::notSet)));
     }
 
     Optional<GardenPoint> point() {

@@ -1,5 +1,7 @@
 package warmshelf.frost.garden;
 
+import static warmshelf.frost.garden.GardenSentences.SAY;
+
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -51,8 +53,7 @@ public final class RiskForm {
         if (risk.isEmpty()) {
             reader.refuse(
                     field(hardiness),
-                    "The chance for %s plants was '%s'; 'as usual', 50 %%, 30 %% and 10 %% are accepted."
-                            .formatted(hardiness.words(), text.length() > 20 ? text.substring(0, 20) + "…" : text));
+                    SAY.noChance(hardiness.words(), text.length() > 20 ? text.substring(0, 20) + "…" : text));
         }
         // what is chosen like the usual one stays the usual one
         return risk.filter(each -> each != hardiness.usualRisk());
@@ -69,23 +70,24 @@ public final class RiskForm {
         List<Line> lines = new ArrayList<>();
         for (Hardiness hardiness : Hardiness.values()) {
             List<Choice> choices = new ArrayList<>();
-            choices.add(new Choice(AS_USUAL, "As usual: " + words(hardiness.usualRisk())));
+            choices.add(new Choice(AS_USUAL, SAY.asUsual(words(hardiness.usualRisk()))));
             RISKS.forEach(risk -> choices.add(new Choice(String.valueOf(risk), words(risk))));
             String words = hardiness.words();
             lines.add(new Line(
                     field(hardiness),
-                    words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1) + " plants",
-                    "Such as " + hardiness.examples(),
+                    SAY.plants(words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1)),
+                    SAY.suchAs(hardiness.examples()),
                     choices));
         }
         return lines;
     }
 
     private static String words(double risk) {
-        return "%d %%, %s"
-                .formatted(
-                        Math.round(100 * risk),
-                        risk == 0.5 ? "every other year" : risk == 0.3 ? "three years in ten" : "one year in ten");
+        int percent = (int) Math.round(100 * risk);
+        if (risk == 0.5) {
+            return SAY.everyOtherYear(percent);
+        }
+        return risk == 0.3 ? SAY.threeYearsInTen(percent) : SAY.oneYearInTen(percent);
     }
 
     boolean ok() {

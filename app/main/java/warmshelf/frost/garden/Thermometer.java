@@ -1,5 +1,7 @@
 package warmshelf.frost.garden;
 
+import static warmshelf.frost.garden.GardenSentences.SAY;
+
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
@@ -30,8 +32,8 @@ public record Thermometer(
     /** For example 'mine', 'the group’s' or 'Tom Okafor'. */
     public String whose(UUID visitor) {
         if (owner == null || memberId == null) {
-            return "the group’s";
+            return SAY.theGroups();
         }
-        return memberId.equals(visitor) ? "mine" : owner;
+        return memberId.equals(visitor) ? SAY.mine() : owner;
     }
 }

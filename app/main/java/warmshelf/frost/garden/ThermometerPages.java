@@ -1,5 +1,7 @@
 package warmshelf.frost.garden;
 
+import static warmshelf.frost.garden.GardenSentences.SAY;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.LocalDate;
@@ -17,9 +19,8 @@ import warmshelf.words.Degrees;
 
 /** The thermometers that hang outdoors: which there are, a new one, one taken down. */
 final class ThermometerPages implements Pages {
-    private static final Choice MINE = new Choice("mine", "Mine: only I and the coordinators see it");
-    private static final Choice GROUP =
-            new Choice(NewThermometerForm.GROUP, "The group’s: every member sees it and may note nights");
+    private static final Choice MINE = new Choice("mine", SAY.mineChoice());
+    private static final Choice GROUP = new Choice(NewThermometerForm.GROUP, SAY.groupChoice());
 
     private final ThermometerStore thermometers;
     private final GardenStore gardens;
@@ -68,9 +69,7 @@ final class ThermometerPages implements Pages {
                 Height.words(thermometer.point(), visitor.units()),
                 thermometer.retired(),
                 noted.nights(),
-                coldest == null
-                        ? null
-                        : "%s, %s".formatted(Degrees.words(coldest, visitor.units()), NightWords.of(coldest)),
+                coldest == null ? null : SAY.nightIs(Degrees.words(coldest, visitor.units()), NightWords.of(coldest)),
                 noted.last());
     }
 
@@ -85,14 +84,14 @@ final class ThermometerPages implements Pages {
         NewThermometerForm form = NewThermometerForm.of(
                 ctx.formParamMap(), gardens.point(visitor.memberId()), visitor.memberId(), visitor.units());
         if (form.isForTheGroup() && !visitor.coordinator()) {
-            throw Refusal.forbidden("Only a coordinator can add a thermometer of the group’s.");
+            throw Refusal.forbidden(SAY.onlyCoordinatorAdds());
         }
         if (form.thermometer().isEmpty()) {
             Respond.again(ctx, "frost/thermometer-new.peb", NewPage.of(visitor, form));
             return;
         }
         UUID id = thermometers.add(form.thermometer().get(), visitor.memberId());
-        Respond.seeOther(ctx, "/frost/thermometers/" + id, "The thermometer is added. Note its first night here.");
+        Respond.seeOther(ctx, "/frost/thermometers/" + id, SAY.added());
     }
 
     /** @param owners whose the visitor may say that it is */
@@ -110,14 +109,12 @@ final class ThermometerPages implements Pages {
                 .filter(each -> each.mayBeSeenBy(visitor.memberId(), visitor.coordinator()))
                 .orElseThrow(Refusal::notFound);
         if (!thermometer.mayBeRetiredBy(visitor.memberId(), visitor.coordinator())) {
-            throw Refusal.forbidden("Only a coordinator can retire a thermometer of the group’s.");
+            throw Refusal.forbidden(SAY.onlyCoordinatorRetires());
         }
         boolean retired = thermometers.retire(thermometer.id(), visitor.memberId());
         Respond.seeOther(
                 ctx,
                 "/frost/thermometers",
-                retired
-                        ? "%s is retired. Its nights are kept.".formatted(thermometer.name())
-                        : "%s was retired before.".formatted(thermometer.name()));
+                retired ? SAY.retired(thermometer.name()) : SAY.retiredBefore(thermometer.name()));
     }
 }

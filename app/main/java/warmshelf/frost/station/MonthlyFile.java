@@ -1,5 +1,7 @@
 package warmshelf.frost.station;
 
+import static warmshelf.frost.station.StationSentences.SAY;
+
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -33,7 +35,7 @@ public final class MonthlyFile {
      */
     public static List<MonthlyCheck.Pair> read(Path file, List<StationFrost> stations) {
         if (!Files.isRegularFile(file)) {
-            throw new BadInput("'%s' is no file that can be read.".formatted(file));
+            throw new BadInput(SAY.noFile(file.toString()));
         }
         Map<String, StationFrost> dated = stations.stream()
                 .filter(StationFrost::hasDates)
@@ -47,8 +49,7 @@ public final class MonthlyFile {
         try (CSVParser parser = format.parse(Files.newBufferedReader(file, StandardCharsets.UTF_8))) {
             if (!parser.getHeaderNames().contains("station_id")
                     || !parser.getHeaderNames().containsAll(MONTHS)) {
-                throw new BadInput(
-                        "'%s' lacks columns; the heading needs station_id and jan_c to dec_c.".formatted(file));
+                throw new BadInput(SAY.monthsMissing(file.toString()));
             }
             List<MonthlyCheck.Pair> pairs = new ArrayList<>();
             for (CSVRecord row : parser) {
@@ -60,13 +61,13 @@ public final class MonthlyFile {
             }
             return pairs;
         } catch (IOException | UncheckedIOException | IllegalArgumentException unreadable) {
-            throw new BadInput("'%s' cannot be read as a CSV file: %s".formatted(file, unreadable.getMessage()));
+            throw new BadInput(SAY.notCsv(file.toString(), String.valueOf(unreadable.getMessage())));
         }
     }
 
     private static List<Double> means(CSVRecord row, long line) {
         return MONTHS.stream()
-                .map(month -> Given.decimal("Line %d, %s,".formatted(line, month), row.get(month), -90, 50))
+                .map(month -> Given.decimal(SAY.cellOfLine(line, month), row.get(month), -90, 50))
                 .toList();
     }
 }

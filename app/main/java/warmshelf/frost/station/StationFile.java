@@ -1,5 +1,7 @@
 package warmshelf.frost.station;
 
+import static warmshelf.frost.station.StationSentences.SAY;
+
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -24,7 +26,7 @@ public final class StationFile {
      */
     public static List<StationFrost> read(Path file) {
         if (!Files.isRegularFile(file)) {
-            throw new BadInput("'%s' is no file that can be read.".formatted(file));
+            throw new BadInput(SAY.noFile(file.toString()));
         }
         CSVFormat format = CSVFormat.RFC4180
                 .builder()
@@ -36,7 +38,7 @@ public final class StationFile {
         try (CSVParser parser = format.parse(Files.newBufferedReader(file, StandardCharsets.UTF_8))) {
             return rows(file, parser);
         } catch (IOException | IllegalArgumentException | java.io.UncheckedIOException unreadable) {
-            throw new BadInput("'%s' cannot be read as a CSV file: %s".formatted(file, sentence(unreadable)));
+            throw new BadInput(SAY.notCsv(file.toString(), sentence(unreadable)));
         }
     }
 
@@ -48,8 +50,8 @@ public final class StationFile {
     private static List<StationFrost> rows(Path file, CSVParser parser) {
         List<String> missing = StationRow.missing(parser.getHeaderNames());
         if (!missing.isEmpty()) {
-            throw new BadInput("'%s' has no column %s; the heading needs %s."
-                    .formatted(file, String.join(", ", missing), String.join(", ", StationRow.NEEDED)));
+            throw new BadInput(SAY.columnsMissing(
+                    file.toString(), String.join(", ", missing), String.join(", ", StationRow.NEEDED)));
         }
         List<StationFrost> stations = new ArrayList<>();
         List<String> problems = new ArrayList<>();
@@ -57,24 +59,24 @@ public final class StationFile {
             try {
                 stations.add(station(row));
             } catch (BadInput wrong) {
-                problems.add("Line %d: %s".formatted(parser.getCurrentLineNumber(), wrong.getMessage()));
+                problems.add(SAY.lineProblem(parser.getCurrentLineNumber(), String.valueOf(wrong.getMessage())));
             }
             if (problems.size() == MOST_PROBLEMS) {
                 break;
             }
         }
         if (!problems.isEmpty()) {
-            throw new BadInput("'%s' was refused as a whole.\n%s".formatted(file, String.join("\n", problems)));
+            throw new BadInput(SAY.refused(file.toString(), String.join("\n", problems)));
         }
         if (stations.stream().noneMatch(StationFrost::hasDates)) {
-            throw new BadInput("'%s' has no station with frost dates.".formatted(file));
+            throw new BadInput(SAY.noDates(file.toString()));
         }
         return stations;
     }
 
     private static StationFrost station(CSVRecord row) {
         if (!row.isConsistent()) {
-            throw new BadInput("%d columns where the heading has another number.".formatted(row.size()));
+            throw new BadInput(SAY.columnsOff(row.size()));
         }
         return StationRow.read(column -> row.isMapped(column) ? row.get(column) : "");
     }

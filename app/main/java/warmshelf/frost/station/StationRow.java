@@ -1,5 +1,7 @@
 package warmshelf.frost.station;
 
+import static warmshelf.frost.station.StationSentences.SAY;
+
 import java.time.DateTimeException;
 import java.time.MonthDay;
 import java.util.Collection;
@@ -70,8 +72,7 @@ public final class StationRow {
             MonthDay day = MonthDay.parse("--" + cell.apply(column));
             return side == Side.SPRING ? CalendarDay.spring(day, south) : CalendarDay.autumn(day, south);
         } catch (DateTimeException notADay) {
-            throw new BadInput("%s was '%s'; month and day such as 05-14 are accepted."
-                    .formatted(column, Given.shown(cell.apply(column))));
+            throw new BadInput(SAY.noDay(column, Given.shown(cell.apply(column))));
         }
     }
 }

@@ -13,8 +13,9 @@ class DoubtfulNightTest {
 
     @Test
     void ten_degrees_colder_than_any_night_around_is_not_doubtful_and_a_tenth_more_is() {
-        assertThat(DoubtfulNight.why(DAY, -7, NOTED, Units.METRIC)).isEmpty();
-        assertThat(DoubtfulNight.why(DAY, -7.1, NOTED, Units.METRIC))
+        assertThat(DoubtfulNight.why(DAY, -7, NOTED)).isEmpty();
+        assertThat(DoubtfulNight.why(DAY, -7.1, NOTED))
+                .map(why -> why.words(Units.METRIC))
                 .contains("-7.1 °C is more than 10 °C colder than any other night noted within three weeks"
                         + " (the coldest was 3.0 °C)");
     }
@@ -23,14 +24,15 @@ class DoubtfulNightTest {
     void fewer_than_three_nights_around_tell_nothing_and_the_day_itself_does_not_count() {
         List<Night> few = List.of(night(0, 4), night(1, 4), night(2, 4));
 
-        assertThat(DoubtfulNight.why(DAY, -30, few, Units.METRIC)).isEmpty();
-        assertThat(DoubtfulNight.why(DAY, -30, List.of(), Units.METRIC)).isEmpty();
+        assertThat(DoubtfulNight.why(DAY, -30, few)).isEmpty();
+        assertThat(DoubtfulNight.why(DAY, -30, List.of())).isEmpty();
     }
 
     @Test
     void above_twenty_five_degrees_is_doubtful() {
-        assertThat(DoubtfulNight.why(DAY, 25, List.of(), Units.METRIC)).isEmpty();
-        assertThat(DoubtfulNight.why(DAY, 25.1, List.of(), Units.METRIC))
+        assertThat(DoubtfulNight.why(DAY, 25, List.of())).isEmpty();
+        assertThat(DoubtfulNight.why(DAY, 25.1, List.of()))
+                .map(why -> why.words(Units.METRIC))
                 .contains("25.1 °C is warm for the lowest of a night");
     }
 
