@@ -3,10 +3,7 @@ package warmshelf.sowing;
 import static warmshelf.db.generated.Tables.LOT;
 import static warmshelf.db.generated.Tables.MEMBER;
 import static warmshelf.db.generated.Tables.SOWING;
-import static warmshelf.db.generated.Tables.TRIAL;
-import static warmshelf.db.generated.Tables.TRIAL_BLOCK;
 import static warmshelf.db.generated.Tables.TRIAL_SOWING;
-import static warmshelf.db.generated.Tables.TRIAL_WAY;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -14,8 +11,12 @@ import java.time.ZoneId;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.jooq.Condition;
 import org.jooq.DSLContext;
 import org.jooq.Field;
@@ -204,9 +205,9 @@ public final class SowingStore {
     }
 
     private List<Sowing> sowings(DSLContext from, Condition which) {
-        return from.select(SOWING.asterisk(), LOT.VARIETY, LOT.TREATED, MEMBER.NAME, MEMBER.COUNTRY, MEMBER.POSTCODE)
-                .select(TRIAL.NUMBER, TRIAL_SOWING.TRIAL_ID, TRIAL_SOWING.BLOCK, TRIAL_SOWING.LETTER)
-                .select(TRIAL_WAY.SOAKED, TRIAL_BLOCK.SOW_ON)
+        List<? extends Record> found = from.select(
+                        SOWING.asterisk(), LOT.VARIETY, LOT.TREATED, MEMBER.NAME, MEMBER.COUNTRY, MEMBER.POSTCODE)
+                .select(TRIAL_SOWING.TRIAL_ID)
                 .from(SOWING)
                 .join(LOT)
                 .on(LOT.ID.eq(SOWING.LOT_ID))
@@ -214,18 +215,21 @@ public final class SowingStore {
                 .on(MEMBER.ID.eq(SOWING.MEMBER_ID))
                 .leftJoin(TRIAL_SOWING)
                 .on(TRIAL_SOWING.SOWING_ID.eq(SOWING.ID))
-                .leftJoin(TRIAL)
-                .on(TRIAL.ID.eq(TRIAL_SOWING.TRIAL_ID))
-                .leftJoin(TRIAL_WAY)
-                .on(TRIAL_WAY.TRIAL_ID.eq(TRIAL_SOWING.TRIAL_ID), TRIAL_WAY.LETTER.eq(TRIAL_SOWING.LETTER))
-                .leftJoin(TRIAL_BLOCK)
-                .on(TRIAL_BLOCK.TRIAL_ID.eq(TRIAL_SOWING.TRIAL_ID), TRIAL_BLOCK.NUMBER.eq(TRIAL_SOWING.BLOCK))
                 .where(which)
                 .orderBy(SOWING.ASKED_AT.desc(), SOWING.ID)
-                .fetch(this::sowing);
+                .fetch();
+        // Few sowings are of a trial: joining all of it to each sowing costs every reading a tenth.
+        Set<UUID> trials = found.stream()
+                .map(row -> row.get(TRIAL_SOWING.TRIAL_ID))
+                .filter(Objects::nonNull)
+                .collect(Collectors.toSet());
+        Map<UUID, TrialPart> parts = TrialPartStore.of(from, trials);
+        return found.stream()
+                .map(row -> sowing(row, parts.get(row.get(SOWING.ID))))
+                .toList();
     }
 
-    private Sowing sowing(Record found) {
+    private Sowing sowing(Record found, @Nullable TrialPart trial) {
         return new Sowing(
                 found.get(SOWING.ID),
                 new Sowing.Grower(
@@ -251,18 +255,6 @@ public final class SowingStore {
                 SowingStage.named(found.get(SOWING.STAGE)),
                 found.get(SOWING.NOTE),
                 found.get(SOWING.VERSION),
-                trial(found));
-    }
-
-    private static @Nullable TrialPart trial(Record found) {
-        return found.get(TRIAL_SOWING.TRIAL_ID) == null
-                ? null
-                : new TrialPart(
-                        found.get(TRIAL_SOWING.TRIAL_ID),
-                        found.get(TRIAL.NUMBER),
-                        found.get(TRIAL_SOWING.BLOCK),
-                        found.get(TRIAL_SOWING.LETTER),
-                        found.get(TRIAL_WAY.SOAKED),
-                        found.get(TRIAL_BLOCK.SOW_ON));
+                trial);
     }
 }
