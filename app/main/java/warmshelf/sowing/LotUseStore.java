@@ -120,9 +120,17 @@ public final class LotUseStore implements LotUse, SeedHoldStore {
 
     /** How many of the group's seedlings lived from emergence to planting out, in this season and the two before it. */
     public Survival survival(int season) {
+        return survival(SowingStore.ofSeasonAndBefore(season, 2));
+    }
+
+    /** The same as it was known when a season began: from the two before it. */
+    public Survival survivalBefore(int season) {
+        return survival(SowingStore.ofSeasonAndBefore(season - 1, 1));
+    }
+
+    private Survival survival(Condition seasons) {
         Survival survival = Survival.COMMON_PRACTICE;
-        for (Outcome outcome :
-                outcomes(SowingStore.ofSeasonAndBefore(season, 2).and(SOWING.STAGE.in(PLANTS_COUNTED)))) {
+        for (Outcome outcome : outcomes(seasons.and(SOWING.STAGE.in(PLANTS_COUNTED)))) {
             if (outcome.progress().up() > 0) {
                 survival = survival.after(outcome.lived(), outcome.progress().up());
             }

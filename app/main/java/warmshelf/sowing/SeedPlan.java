@@ -5,6 +5,7 @@ import static warmshelf.sowing.SowingSentences.SAY;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import warmshelf.seed.GerminationShare;
+import warmshelf.seed.PlantOutlook;
 import warmshelf.seed.SeedCount;
 import warmshelf.seed.SeedExpectation;
 import warmshelf.seed.SeedNeed;
@@ -142,6 +143,6 @@ record SeedPlan(
     }
 
     private static double expected(int cells, GerminationShare share, int perCell, double survival) {
-        return cells * share.atLeastOneOf(perCell) * survival;
+        return new PlantOutlook(share, survival, perCell, cells).expected();
     }
 }

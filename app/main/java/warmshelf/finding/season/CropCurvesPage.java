@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import warmshelf.crop.Crop;
 import warmshelf.finding.CurveChart;
+import warmshelf.finding.ShareWords;
 import warmshelf.finding.statistics.GerminationCurve;
 import warmshelf.finding.statistics.GerminationSpeed;
 import warmshelf.words.Numbers;
@@ -81,8 +82,8 @@ record CropCurvesPage(
                 share.of(),
                 share.came(),
                 Math.round(100 * share.value()) + " %",
-                SeasonFindingPage.range(share.wilson()),
-                SeasonFindingPage.range(share.exact()),
+                ShareWords.range(share.wilson()),
+                ShareWords.range(share.exact()),
                 days(curve.median()),
                 days(curve.halfOfThoseThatCame()),
                 days(speed.meanTime()),

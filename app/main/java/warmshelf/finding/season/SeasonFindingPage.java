@@ -4,8 +4,8 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import warmshelf.finding.ShareWords;
 import warmshelf.finding.WaysWords;
-import warmshelf.finding.statistics.ConfidenceInterval;
 import warmshelf.words.DayWords;
 import warmshelf.words.Numbers;
 
@@ -96,16 +96,12 @@ record SeasonFindingPage(
                 found.sowings(),
                 found.seeds(),
                 found.came()
-                        .map(share -> "%d %% (%s)".formatted(Math.round(100 * share.value()), range(share.wilson())))
+                        .map(share -> "%d %% (%s)"
+                                .formatted(Math.round(100 * share.value()), ShareWords.range(share.wilson())))
                         .orElse(found.waiting() == found.sowings() ? "still coming" : "not counted"),
                 found.half().isPresent() ? Numbers.oneDecimalAtMost(found.half().getAsDouble()) : "",
                 found.plantedOut(),
                 found.lost());
-    }
-
-    static String range(ConfidenceInterval interval) {
-        // joined, so that a narrow column does not break it
-        return "%d\u2060–\u2060%d".formatted(Math.round(100 * interval.low()), Math.round(100 * interval.high()));
     }
 
     private static HintLine line(MethodHint hint) {
@@ -133,6 +129,9 @@ record SeasonFindingPage(
                 ? "sown in the week of " + DayWords.date(LocalDate.parse(rate.of()))
                 : rate.of();
         return new LossLine(
-                name, rate.noted().came(), rate.noted().of(), range(rate.noted().wilson()));
+                name,
+                rate.noted().came(),
+                rate.noted().of(),
+                ShareWords.range(rate.noted().wilson()));
     }
 }

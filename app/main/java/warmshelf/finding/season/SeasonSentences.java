@@ -39,14 +39,4 @@ interface SeasonSentences {
     String energy(String kilowattHours);
 
     String energyCosts(String kilowattHours, String costs);
-
-    String rangeHeld(int chance, int held, int of, String range);
-
-    String nothingPredicted();
-
-    String slowerHere(String times);
-
-    String fasterHere(String times);
-
-    String asPublished(String times);
 }

@@ -34,7 +34,7 @@ public record SeasonSowing(
                 sowing, Entry.standing(all), Progress.of(sowing.method(), sowing.seeds(), all), lot, placeId, meanC);
     }
 
-    boolean isSown() {
+    public boolean isSown() {
         return progress.isSown();
     }
 
@@ -44,7 +44,7 @@ public record SeasonSowing(
     }
 
     /** Plants that went out; 0 while none did. */
-    int plantedOut() {
+    public int plantedOut() {
         return progress.seen().plantedOut() == null ? 0 : progress.alive();
     }
 
@@ -53,7 +53,7 @@ public record SeasonSowing(
         return entries.stream().anyMatch(entry -> entry.problem() == problem);
     }
 
-    boolean isGivenUp() {
+    public boolean isGivenUp() {
         return progress.stage() == SowingStage.GIVEN_UP;
     }
 }

@@ -18,6 +18,12 @@ public record GroupEvidence(
                 .findFirst();
     }
 
+    /** The same without one station, for holding that station's own seasons against what the others tell. */
+    public GroupEvidence without(UUID station) {
+        return new GroupEvidence(
+                stations.stream().filter(each -> !each.id().equals(station)).toList(), corrections, gardens);
+    }
+
     /** A group that has brought in nothing. */
     public static GroupEvidence none() {
         return new GroupEvidence(List.of(), List.of(), Map.of());

@@ -22,7 +22,12 @@ public record Thermometer(
 
     /** A private one is for its owner and for coordinators. Whoever may see one may note what it showed. */
     public boolean mayBeSeenBy(UUID visitor, boolean coordinator) {
-        return coordinator || memberId == null || memberId.equals(visitor);
+        return mayBeSeenBy(memberId, visitor, coordinator);
+    }
+
+    /** The same of one that hangs in somebody's garden; null: it is the group's. */
+    static boolean mayBeSeenBy(@Nullable UUID owner, UUID visitor, boolean coordinator) {
+        return coordinator || owner == null || owner.equals(visitor);
     }
 
     public boolean mayBeRetiredBy(UUID visitor, boolean coordinator) {

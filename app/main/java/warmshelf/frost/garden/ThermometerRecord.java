@@ -19,6 +19,11 @@ import warmshelf.frost.minima.WholeSeasons;
 public record ThermometerRecord(
         UUID id, String name, @Nullable UUID memberId, GardenPoint point, DailyMinima minima) {
 
+    /** A private one is for its owner and for coordinators. */
+    public boolean mayBeSeenBy(UUID visitor, boolean coordinator) {
+        return Thermometer.mayBeSeenBy(memberId, visitor, coordinator);
+    }
+
     /** The same as a station's. */
     public StationMinima station() {
         StationPoint place = new StationPoint(name, point.latitude(), point.longitude(), point.elevationM());

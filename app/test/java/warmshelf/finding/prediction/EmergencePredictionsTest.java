@@ -1,4 +1,4 @@
-package warmshelf.finding.season;
+package warmshelf.finding.prediction;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -17,7 +17,7 @@ import warmshelf.crop.TemperatureResponse;
 import warmshelf.finding.statistics.ObservedShare;
 import warmshelf.testing.Crops;
 
-class PredictionsTest {
+class EmergencePredictionsTest {
     private static final Crop PEPPER = Crops.of("pepper");
     private static final TemperatureResponse PUBLISHED = CropCatalogue.bundled().responseOf(PEPPER);
     private static final double TABLE_DAYS = PUBLISHED.at(25).orElseThrow().days();
@@ -27,7 +27,7 @@ class PredictionsTest {
 
     @Test
     void ranges_hold_as_often_as_told_where_the_stated_spread_is_true() {
-        Predictions predictions = predictions(spread(2000, 1, STATED));
+        EmergencePredictions predictions = predictions(spread(2000, 1, STATED));
 
         assertThat(predictions.ranges()).hasSize(3);
         predictions.ranges().forEach(range -> assertThat(range.held().value()).isCloseTo(range.chance(), within(0.04)));
@@ -35,7 +35,7 @@ class PredictionsTest {
 
     @Test
     void seed_that_is_half_as_quick_is_told_to_differ() {
-        Predictions predictions = predictions(spread(12, 1.5, 0.15));
+        EmergencePredictions predictions = predictions(spread(12, 1.5, 0.15));
 
         assertThat(predictions.crops()).hasSize(1);
         assertThat(predictions.crops().get(0).ratio()).isCloseTo(1.5, within(0.15));
@@ -49,7 +49,7 @@ class PredictionsTest {
 
     @Test
     void nothing_seen_tells_nothing() {
-        Predictions none = Predictions.of(Map.of(), crop -> PUBLISHED);
+        EmergencePredictions none = EmergencePredictions.of(Map.of(), crop -> PUBLISHED);
 
         assertThat(none.ranges()).isEmpty();
         assertThat(none.widest()).isEmpty();
@@ -61,12 +61,12 @@ class PredictionsTest {
                 UUID.randomUUID(), UUID.randomUUID(), Method.CELLS, 25, TABLE_DAYS - 0.2, TABLE_DAYS + 0.2);
 
         assertThat(predictions(List.of(onTheDay)).ranges())
-                .extracting(Predictions.Range::held)
+                .extracting(ToldRange::held)
                 .containsOnly(new ObservedShare(1, 1));
     }
 
-    private static Predictions predictions(List<SeenEmergence> seen) {
-        return Predictions.of(Map.of(PEPPER, seen), crop -> PUBLISHED);
+    private static EmergencePredictions predictions(List<SeenEmergence> seen) {
+        return EmergencePredictions.of(Map.of(PEPPER, seen), crop -> PUBLISHED);
     }
 
     private static List<SeenEmergence> spread(int sowings, double ratio, double logSpread) {
