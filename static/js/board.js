@@ -134,7 +134,7 @@ function putDown() {
     // What has ended, say, has no other place to compare with.
     said.closest("p, div").hidden = !answer[which];
   }
-  ask.querySelector("[data-say=clashes]").replaceChildren(...answer.clashes.map((clash) => {
+  ask.querySelector("[data-say=clashes]").replaceChildren(...[...answer.clashes, ...(answer.warnings ?? [])].map((clash) => {
     const line = document.createElement("li");
     line.textContent = clash;
     return line;

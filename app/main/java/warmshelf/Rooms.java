@@ -75,6 +75,7 @@ import warmshelf.shelf.SiteStore;
 import warmshelf.sowing.SeedNews;
 import warmshelf.sowing.SowingRoom;
 import warmshelf.sowing.SowingStores;
+import warmshelf.sowing.TrialPart;
 import warmshelf.supply.SupplyPages;
 import warmshelf.web.Aside;
 import warmshelf.web.BookPages;
@@ -108,7 +109,7 @@ final class Rooms {
         ShelvingStore shelving = new ShelvingStore(database.sql());
         QuarantineStore quarantine = new QuarantineStore(database.sql(), audit);
         BoardStore board = new BoardStore(
-                database.sql(), id -> crops.find(id).map(Crop::name).orElse(id));
+                database.sql(), id -> crops.find(id).map(Crop::name).orElse(id), TrialPart::words);
         FrostSource frost = EvidenceStore.over(database, audit);
         List<Pages> pages = new ArrayList<>(List.of(
                 new BookPages(),

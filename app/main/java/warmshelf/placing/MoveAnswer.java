@@ -3,6 +3,7 @@ package warmshelf.placing;
 import static warmshelf.placing.PlacingSentences.SAY;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -14,7 +15,8 @@ import warmshelf.words.Units;
 final class MoveAnswer {
     private MoveAnswer() {}
 
-    static Map<String, Object> of(LyingStay stay, MoveOutlook outlook, Units units, boolean lightFollows) {
+    static Map<String, Object> of(
+            LyingStay stay, MoveOutlook outlook, Units units, boolean lightFollows, List<String> warnings) {
         return Map.of(
                 "fits", outlook.fits(),
                 "same", outlook.same(),
@@ -35,6 +37,7 @@ final class MoveAnswer {
                                         units)
                                 + (lightFollows ? "; " + SAY.lightFollows() : ""),
                 "clashes", outlook.clashes(units),
+                "warnings", warnings,
                 "key", outlook.key());
     }
 

@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.SpaceRefusal;
 import warmshelf.allocation.Stay;
 import warmshelf.decision.Decision;
+import warmshelf.finding.trial.TrialWarmthStore;
 import warmshelf.web.Decisions;
 import warmshelf.web.Notice;
 import warmshelf.web.Pages;
@@ -35,12 +36,14 @@ public final class MovePages implements Pages {
     private final MoveStore moves;
     private final MoveReader reader;
     private final StayView view;
+    private final TrialWarmthStore trials;
 
-    MovePages(LyingStore lying, MoveStore moves, MoveReader reader, StayView view) {
+    MovePages(LyingStore lying, MoveStore moves, MoveReader reader, StayView view, TrialWarmthStore trials) {
         this.lying = lying;
         this.moves = moves;
         this.reader = reader;
         this.view = view;
+        this.trials = trials;
     }
 
     @Override
@@ -63,7 +66,8 @@ public final class MovePages implements Pages {
                     stay,
                     outlook,
                     Visitor.of(ctx).units(),
-                    booked(stay, outlook).isPresent()));
+                    booked(stay, outlook).isPresent(),
+                    warnings(ctx, stay, outlook)));
         } else {
             Respond.page(ctx, TEMPLATE, page(ctx, stay, form, outlook, null));
         }
@@ -170,12 +174,20 @@ public final class MovePages implements Pages {
                 outlook,
                 booked(stay, outlook).orElse(null),
                 conflict,
+                warnings(ctx, stay, outlook),
                 spot,
                 reader.choices(stay, today),
                 form.reader(),
                 StayView.steps(
                         stay, spot, outlook.spot().from(), today, form.reader().text("back")),
                 form.back().orElse(""));
+    }
+
+    /** What it would do to a trial that it is of, in the visitor's units. */
+    private List<String> warnings(Context ctx, LyingStay stay, MoveOutlook outlook) {
+        return trials.apart(stay.stay().sowingId(), outlook.warm()).stream()
+                .map(apart -> apart.words(Visitor.of(ctx).units()))
+                .toList();
     }
 
     /** The place under a light that was booked for another last day on the mat than it would have. */

@@ -1,6 +1,7 @@
 package warmshelf.placing;
 
 import java.util.List;
+import warmshelf.finding.trial.TrialWarmthStore;
 import warmshelf.sowing.SowingStores;
 import warmshelf.web.Pages;
 
@@ -13,6 +14,8 @@ public final class StayRoom {
         MoveStore moves = new MoveStore(stores.database(), stores.audit(), stores.stays(), stores.requests());
         MoveReader reader = new MoveReader(lying, stores.sowings(), stores.planner());
         StayView view = new StayView(lying, moves, reader);
-        return List.of(new StayPages(moves, view), new MovePages(lying, moves, reader, view));
+        return List.of(
+                new StayPages(moves, view),
+                new MovePages(lying, moves, reader, view, new TrialWarmthStore(stores.database())));
     }
 }

@@ -5,6 +5,7 @@ import static warmshelf.plan.PlanSentences.SAY;
 import java.util.List;
 import java.util.Set;
 import java.util.UUID;
+import warmshelf.finding.trial.TrialWarmthStore;
 import warmshelf.web.Refusal;
 import warmshelf.web.Visitor;
 
@@ -14,12 +15,19 @@ final class KeptPlanView {
     private final PlanQuestionStore questions;
     private final PlanNoteStore notes;
     private final FreedSpaceStore freed;
+    private final TrialWarmthStore trials;
 
-    KeptPlanView(PlanStore plans, PlanQuestionStore questions, PlanNoteStore notes, FreedSpaceStore freed) {
+    KeptPlanView(
+            PlanStore plans,
+            PlanQuestionStore questions,
+            PlanNoteStore notes,
+            FreedSpaceStore freed,
+            TrialWarmthStore trials) {
         this.plans = plans;
         this.questions = questions;
         this.notes = notes;
         this.freed = freed;
+        this.trials = trials;
     }
 
     KeptPlan plan(UUID id) {
@@ -47,16 +55,24 @@ final class KeptPlanView {
      * @param changes what others changed since the visitor looked
      */
     PlanPage page(KeptPlan plan, Visitor visitor, List<String> problems, List<PlanStore.Edit> changes) {
+        PlanDraft draft = draft(plan, visitor);
         return new PlanPage(
                 plan,
-                PlanView.of(draft(plan, visitor)),
+                PlanView.of(draft),
                 plan.isOpen() ? List.of() : notes.ofPlan(plan.id(), visitor.units()),
+                plan.isOpen() ? warnings(draft, visitor) : List.of(),
                 problems,
                 changes,
                 plans.editsSince(plan.id(), 0),
                 heldBack(plan, visitor),
                 plan.isOpen() ? questions.held() : List.of(),
                 isLastPublished(plan));
+    }
+
+    private List<String> warnings(PlanDraft draft, Visitor visitor) {
+        return trials.apart(draft.warmth()).stream()
+                .map(apart -> apart.words(visitor.units()))
+                .toList();
     }
 
     private int heldBack(KeptPlan plan, Visitor visitor) {

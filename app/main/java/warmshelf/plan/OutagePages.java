@@ -5,13 +5,17 @@ import static warmshelf.plan.PlanSentences.SAY;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.SortedMap;
 import java.util.UUID;
 import warmshelf.allocation.MatSpace;
 import warmshelf.allocation.SpaceStore;
+import warmshelf.allocation.WarmDays;
 import warmshelf.decision.Decision;
+import warmshelf.finding.trial.TrialWarmthStore;
 import warmshelf.placing.LyingStay;
 import warmshelf.placing.MoveStore;
 import warmshelf.web.Decisions;
@@ -33,12 +37,19 @@ final class OutagePages implements Pages {
     private final DisplacedList displaced;
     private final MoveStore moves;
     private final SpaceStore space;
+    private final TrialWarmthStore trials;
 
-    OutagePages(OutageDecisionStore outs, DisplacedList displaced, MoveStore moves, SpaceStore space) {
+    OutagePages(
+            OutageDecisionStore outs,
+            DisplacedList displaced,
+            MoveStore moves,
+            SpaceStore space,
+            TrialWarmthStore trials) {
         this.outs = outs;
         this.displaced = displaced;
         this.moves = moves;
         this.space = space;
+        this.trials = trials;
     }
 
     @Override
@@ -118,6 +129,7 @@ final class OutagePages implements Pages {
      * @param over whether its days are over
      * @param stays what lies there, for members
      * @param proposals where that could go, for coordinators
+     * @param warnings what the proposals would do to trials, for coordinators
      * @param problems why what was just tried could not be done, or empty
      */
     private record OutagePage(
@@ -125,16 +137,33 @@ final class OutagePages implements Pages {
             boolean over,
             List<LyingStay> stays,
             DisplacedList.Proposals proposals,
+            List<String> warnings,
             List<String> problems) {}
 
     private OutagePage page(Context ctx, OutageDecisionStore.Out out, List<String> problems) {
         Visitor visitor = Visitor.of(ctx);
+        DisplacedList.Proposals proposals =
+                visitor.coordinator() ? displaced.proposals(out, visitor.today()) : DisplacedList.Proposals.NONE;
         return new OutagePage(
                 out,
                 !out.to().isAfter(visitor.today()),
                 visitor.coordinator() ? List.of() : displaced.lying(out, visitor.today()),
-                visitor.coordinator() ? displaced.proposals(out, visitor.today()) : DisplacedList.Proposals.NONE,
+                proposals,
+                warnings(proposals, visitor),
                 problems);
+    }
+
+    private List<String> warnings(DisplacedList.Proposals proposals, Visitor visitor) {
+        Map<UUID, SortedMap<LocalDate, Double>> proposed = new HashMap<>();
+        proposals.placed().forEach(each -> {
+            WarmDays warm = each.change().warm();
+            if (warm != null) {
+                proposed.put(each.lying().stay().sowingId(), TrialWarmthStore.byDay(warm));
+            }
+        });
+        return trials.apart(proposed).stream()
+                .map(apart -> apart.words(visitor.units()))
+                .toList();
     }
 
     /** Moves what was shown and chosen, all or none; when anything has changed since, nothing moves and it is shown anew. */

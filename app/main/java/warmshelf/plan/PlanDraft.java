@@ -1,10 +1,16 @@
 package warmshelf.plan;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.UUID;
 import warmshelf.plan.engine.NoPlaceReason;
 import warmshelf.plan.engine.PlaceChange;
 import warmshelf.plan.engine.PlacedStay;
@@ -54,6 +60,24 @@ record PlanDraft(SeasonQuestion asked, SeasonPlan plan, List<PlanProblem> proble
         return plan.placed().stream()
                 .filter(stay -> stay.request().equals(request))
                 .findFirst();
+    }
+
+    /** The set-points of each day on which something placed lies on its mat, by its sowing. */
+    Map<UUID, SortedMap<LocalDate, Double>> warmth() {
+        Map<UUID, SortedMap<LocalDate, Double>> warmth = new HashMap<>();
+        for (PlacedStay stay : plan.placed()) {
+            SortedMap<LocalDate, Double> days = new TreeMap<>();
+            plan.setPoints().stream()
+                    .filter(span -> span.mat().equals(stay.mat()) && span.days().overlaps(stay.days()))
+                    .forEach(span -> stay.days()
+                            .from()
+                            .datesUntil(stay.days().to())
+                            .filter(span.days()::contains)
+                            .forEach(day -> days.put(day, span.celsius())));
+            Optional.ofNullable(asked.asked().get(stay.request()))
+                    .ifPresent(request -> warmth.put(request.sowing().id(), days));
+        }
+        return warmth;
     }
 
     /** Takes a placement out. */

@@ -7,6 +7,7 @@ import warmshelf.allocation.RackHold;
  * A plan, proposed or published.
  *
  * @param told what members were told of it; empty while it is open
+ * @param warnings what it would do to trials, or empty
  * @param problems why what was just tried could not be done, or empty
  * @param changes what others changed since the visitor looked, or empty
  * @param edits all that was changed by hand, the oldest first
@@ -18,6 +19,7 @@ record PlanPage(
         KeptPlan plan,
         PlanView view,
         List<PlanNoteStore.Told> told,
+        List<String> warnings,
         List<String> problems,
         List<PlanStore.Edit> changes,
         List<PlanStore.Edit> edits,

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import warmshelf.finding.trial.TrialWarmthStore;
 import warmshelf.placing.LightAfterHeat;
 import warmshelf.placing.MoveStore;
 import warmshelf.placing.PlacementStore;
@@ -35,7 +36,8 @@ public final class PlanRoom {
         PlanStore plans = new PlanStore(stores.database(), stores.audit());
         OutageDecisionStore outs = new OutageDecisionStore(stores.database(), stores.audit());
         PlanQuestionStore questions = new PlanQuestionStore(stores, ranks);
-        KeptPlanView view = new KeptPlanView(plans, questions, notes, freed);
+        TrialWarmthStore trials = new TrialWarmthStore(stores.database());
+        KeptPlanView view = new KeptPlanView(plans, questions, notes, freed, trials);
         PlanWarmthStore warmth = new PlanWarmthStore(stores.matDays(), stores.audit());
         return List.of(
                 // before the pages whose address holds an id in the same place
@@ -44,7 +46,8 @@ public final class PlanRoom {
                         outs,
                         new DisplacedList(stores, outs, new QuickPlanner()),
                         new MoveStore(stores.database(), stores.audit(), stores.stays(), stores.requests()),
-                        stores.space()),
+                        stores.space(),
+                        trials),
                 new PlanPages(plans, questions, new PlanJob(plans, new SearchPlanner(), BEAT), view),
                 new PlanEditPages(plans, view),
                 new PlanPublishPages(

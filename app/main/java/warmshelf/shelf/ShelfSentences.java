@@ -6,6 +6,8 @@ import warmshelf.words.Sentences;
 interface ShelfSentences {
     ShelfSentences SAY = Sentences.of(ShelfSentences.class);
 
+    String trialBrief(String number, String way);
+
     String siteNameTaken(String name);
 
     String rackNameTaken(String name);

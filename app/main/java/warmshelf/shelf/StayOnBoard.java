@@ -2,6 +2,7 @@ package warmshelf.shelf;
 
 import java.time.LocalDate;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A sowing lying on quarters of a place, with the words a board shows.
@@ -10,6 +11,7 @@ import java.util.UUID;
  * @param from the first day
  * @param to the day after the last day
  * @param kind 'tray', 'half-tray' or 'bag'
+ * @param trial the way of a trial that it is; null: of none
  */
 public record StayOnBoard(
         UUID stayId,
@@ -22,7 +24,8 @@ public record StayOnBoard(
         String cropName,
         String memberName,
         String stageWord,
-        String kind) {
+        String kind,
+        @Nullable TrialOnBoard trial) {
 
     public boolean lies(LocalDate day) {
         return !day.isBefore(from) && day.isBefore(to);
@@ -31,6 +34,11 @@ public record StayOnBoard(
     /** Something lies there already, so that its days cannot be changed any more. */
     public boolean isFixedOn(LocalDate today) {
         return !from.isAfter(today) && !stageWord.equals("planned") && !stageWord.equals("soaked");
+    }
+
+    /** The crop, with the way of a trial after it: 'Pepper, trial 3 way B'. */
+    public String what() {
+        return trial == null ? cropName : cropName + ", " + trial.words();
     }
 
     /** For example 'half tray'. */

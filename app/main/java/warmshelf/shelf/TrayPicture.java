@@ -22,21 +22,23 @@ public record TrayPicture(UUID stayId, Quarters quarters, Box box, String kind, 
     static TrayPicture of(StayOnBoard stay, Box place, String placeWords) {
         Quarters quarters = new Quarters(stay.firstQuarter(), stay.quarters());
         Box box = quarters.within(place).inset(2);
+        String trial = stay.trial() == null ? "" : stay.trial().brief();
         List<String> texts = switch (stay.quarters()) {
-            case 4 -> List.of(stay.cropName(), stay.memberName(), stay.stageWord(), DayWords.leaves(stay.to()));
+            case 4 -> List.of(stay.cropName(), trial, stay.memberName(), stay.stageWord(), DayWords.leaves(stay.to()));
             case 2 ->
                 List.of(
                         stay.cropName(),
-                        ShortText.secondLine(stay.cropName(), box.width() - 2 * MARGIN),
+                        trial.isEmpty() ? ShortText.secondLine(stay.cropName(), box.width() - 2 * MARGIN) : trial,
                         stay.memberName(),
                         stay.stageWord(),
                         "leaves",
                         DayWords.day(stay.to()));
-            default -> List.of(stay.cropName(), stay.memberName());
+            // two lines are all that a quarter has room for
+            default -> List.of(stay.cropName(), trial.isEmpty() ? stay.memberName() : trial);
         };
         String words = "%s, %s, %s, %s, %s, %s %s"
                 .formatted(
-                        stay.cropName(),
+                        stay.what(),
                         stay.kindWords(),
                         stay.memberName(),
                         stay.stageWord(),

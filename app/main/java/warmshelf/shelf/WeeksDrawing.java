@@ -127,10 +127,11 @@ final class WeeksDrawing {
                 shownDays(stay) * DAY,
                 stay.quarters() / laneQuarters * LANE - 2);
         boolean begun = index(stay.from()) < 0;
-        String names = (begun ? "… " : "") + ShortText.head(stay.cropName()) + " · " + stay.memberName();
+        String names = (begun ? "… " : "") + ShortText.head(stay.cropName())
+                + (stay.trial() == null ? "" : " · " + stay.trial().brief()) + " · " + stay.memberName();
         String words = "%s, %s, %s, %s, %s, %s"
                 .formatted(
-                        stay.cropName(),
+                        stay.what(),
                         stay.kindWords(),
                         stay.memberName(),
                         placeWords,

@@ -56,7 +56,8 @@ abstract class WholeDegreeContract extends StoreContract {
             done(setPoints.set(room.m1(), day, day, units.celsiusOf(degree), room.priya()));
         }
 
-        var board = new BoardStore(database().sql(), cropId -> cropId).read(TODAY, TODAY.plusDays(most + 1));
+        var board = new BoardStore(database().sql(), cropId -> cropId, (trial, way) -> way)
+                .read(TODAY, TODAY.plusDays(most + 1));
         for (int degree = least; degree <= most; degree++) {
             LocalDate day = TODAY.plusDays(degree);
             String typed = degree + " °" + unit;

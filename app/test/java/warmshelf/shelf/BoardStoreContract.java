@@ -21,7 +21,7 @@ abstract class BoardStoreContract extends StoreContract {
 
     @BeforeEach
     void prepare() {
-        board = new BoardStore(database().sql(), cropId -> "the crop " + cropId);
+        board = new BoardStore(database().sql(), cropId -> "the crop " + cropId, (trial, way) -> trial + way);
         cast = new ShelfCast(database(), audit());
         UUID shelf =
                 done(new ShelfStore(database().sql(), audit()).add(cast.rack(), new ShelfDraft(1, 0, 0), cast.ilse()));
@@ -53,6 +53,7 @@ abstract class BoardStoreContract extends StoreContract {
         assertThat(stay.memberName()).isEqualTo("Ilse Brandt");
         assertThat(stay.stageWord()).isEqualTo("sown");
         assertThat(stay.kind()).isEqualTo("half-tray");
+        assertThat(stay.trial()).isNull();
     }
 
     @Test

@@ -44,7 +44,25 @@ final class DrawnCellar {
                 "Pepper",
                 "Ilse Brandt",
                 "sown",
-                kind);
+                kind,
+                null);
+    }
+
+    /** The same stay as a way of a trial. */
+    static StayOnBoard inTrial(StayOnBoard stay, TrialOnBoard trial) {
+        return new StayOnBoard(
+                stay.stayId(),
+                stay.sowingId(),
+                stay.placeId(),
+                stay.firstQuarter(),
+                stay.quarters(),
+                stay.from(),
+                stay.to(),
+                stay.cropName(),
+                stay.memberName(),
+                stay.stageWord(),
+                stay.kind(),
+                trial);
     }
 
     static Board board(StayOnBoard... stays) {

@@ -34,6 +34,23 @@ class RackPictureTest {
     }
 
     @Test
+    void a_way_of_a_trial_is_named_on_every_kind_of_tray() {
+        for (int quarters : new int[] {4, 2, 1}) {
+            StayOnBoard plain = DrawnCellar.stay(1, 1, quarters, DrawnCellar.DAY, DrawnCellar.DAY.plusDays(5));
+            TrayPicture tray = TrayPicture.of(
+                    DrawnCellar.inTrial(plain, new TrialOnBoard(3, "B", "trial 3 way B")),
+                    new Box(0, 0, RackDrawing.PLACE_WIDTH, RackDrawing.PLACE_DEPTH),
+                    "mat M1, place 1");
+
+            assertThat(tray.lines()).extracting(TrayPicture.Line::text).contains("trial 3 B");
+            assertThat(tray.lines())
+                    .allSatisfy(line -> assertThat(line.y())
+                            .isBetween(12, tray.box().y() + tray.box().height()));
+            assertThat(tray.words()).startsWith("Pepper, trial 3 way B, ");
+        }
+    }
+
+    @Test
     void a_mat_shows_its_set_point_of_the_day_as_a_word() {
         GroupPicture mat = draw().shelves().get(1).groups().get(0);
 

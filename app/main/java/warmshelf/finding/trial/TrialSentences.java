@@ -111,4 +111,6 @@ interface TrialSentences {
     String moreThanSown();
 
     String weeksBetween();
+
+    String otherWarmth(String trial, String way, String celsius, String day, String fellow, String fellowCelsius);
 }
