@@ -1,5 +1,7 @@
 package warmshelf.frost.files;
 
+import static warmshelf.frost.files.FilesSentences.SAY;
+
 import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -67,9 +69,7 @@ final class CountedInput {
                 }
                 unpacked += Math.max(0, read);
                 if (unpacked > mostUnpacked) {
-                    throw new BadInput(
-                            "What was sent unpacks to more than %,d MB, which is more than any such file holds."
-                                    .formatted(mostUnpacked / 1_000_000));
+                    throw new BadInput(SAY.unpacksToTooMuch(mostUnpacked / 1_000_000));
                 }
                 // a text packed a thousandfold takes hardly a byte from what was sent
                 watch.at(bytes, rows);

@@ -1,5 +1,7 @@
 package warmshelf.frost.files;
 
+import static warmshelf.frost.files.FilesSentences.SAY;
+
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -50,7 +52,7 @@ public record EvidencePage(
                 one.id(),
                 one.fileName(),
                 one.kind().words(),
-                one.isStopped(now) ? "Stopped" : one.state().words(),
+                one.isStopped(now) ? SAY.stopped() : one.state().words(),
                 one.state() == ImportState.TAKEN,
                 one.startedBy(),
                 LocalDate.ofInstant(one.startedAt(), zone),

@@ -1,5 +1,7 @@
 package warmshelf.frost.files;
 
+import static warmshelf.frost.files.FilesSentences.SAY;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.Clock;
@@ -55,9 +57,8 @@ final class EvidencePages implements Pages {
 
     private void removeStation(Context ctx) {
         if (!stations.removeTyped(Respond.id(ctx, "id"), Visitor.of(ctx).memberId())) {
-            throw Refusal.conflict(
-                    "This station is not in use any more, or came with a file and goes with it, so nothing was changed.");
+            throw Refusal.conflict(SAY.stationGone());
         }
-        Respond.seeOther(ctx, "/frost/evidence", "The station no longer counts.");
+        Respond.seeOther(ctx, "/frost/evidence", SAY.stationRemoved());
     }
 }

@@ -1,5 +1,7 @@
 package warmshelf.frost.files;
 
+import static warmshelf.frost.files.FilesSentences.SAY;
+
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
@@ -37,14 +39,12 @@ public final class FileRecognition {
         new UploadedTexts((bytes, rows) -> {}).each(files, first::look);
         String line = first.text;
         if (line == null) {
-            throw new BadInput("The file is empty. Choose another.");
+            throw new BadInput(SAY.emptyFile());
         }
         ImportKind told = ImportKind.of(plain(first.name, line))
-                .orElseThrow(() -> new BadInput("'%s' is none of the files that can be read: it begins with '%s'. %s"
-                        .formatted(first.name, Given.shown(line), accepted(chosen))));
+                .orElseThrow(() -> new BadInput(SAY.unknownFile(first.name, Given.shown(line), accepted(chosen))));
         if (chosen != null && chosen != told) {
-            throw new BadInput("You chose %s, but '%s' looks like %s. Choose that, or another file."
-                    .formatted(chosen.words(), first.name, told.words()));
+            throw new BadInput(SAY.otherKind(chosen.words(), first.name, told.words()));
         }
         return new Told(
                 told,
@@ -54,7 +54,7 @@ public final class FileRecognition {
 
     private boolean look(String documentName, InputStream stream) throws IOException {
         TextLines lines = new TextLines(
-                new InputStreamReader(stream, StandardCharsets.UTF_8), ImportReader.LONGEST_LINE, "file to be read");
+                new InputStreamReader(stream, StandardCharsets.UTF_8), ImportReader.LONGEST_LINE, SAY.fileToRead());
         for (String line = lines.next(); line != null; line = lines.next()) {
             if (!line.isBlank()) {
                 name = documentName;
@@ -72,23 +72,21 @@ public final class FileRecognition {
      */
     static String plain(String file, String line) {
         String start = line.replace("\uFEFF", "");
-        String name = file.isEmpty() ? "The file" : "'" + file + "'";
+        String name = file.isEmpty() ? SAY.theFile() : SAY.named(file);
         if (start.stripLeading().startsWith("<")) {
-            throw new BadInput(
-                    "%s is a page of a web site (HTML or XML), not a table: it begins with '%s'. The download may have failed; fetch it again."
-                            .formatted(name, Given.shown(start)));
+            throw new BadInput(SAY.webPage(name, Given.shown(start)));
         }
         if (start.startsWith("PK")
                 || start.chars().anyMatch(c -> c == 0xFFFD || (Character.isISOControl(c) && c != '\t'))) {
-            throw new BadInput("%s is no text file. Save the table as CSV, then send that.".formatted(name));
+            throw new BadInput(SAY.noText(name));
         }
         return start;
     }
 
     private static String accepted(@Nullable ImportKind chosen) {
-        return Arrays.stream(ImportKind.values())
+        return SAY.accepted(Arrays.stream(ImportKind.values())
                 .filter(kind -> chosen == null || kind == chosen)
                 .map(ImportKind::accepted)
-                .collect(Collectors.joining("; ", "Accepted: ", "."));
+                .collect(Collectors.joining("; ")));
     }
 }

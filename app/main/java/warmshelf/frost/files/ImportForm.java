@@ -1,5 +1,7 @@
 package warmshelf.frost.files;
 
+import static warmshelf.frost.files.FilesSentences.SAY;
+
 import java.io.IOException;
 import java.util.List;
 import java.util.Map;
@@ -39,13 +41,13 @@ public final class ImportForm {
     static ImportForm of(Map<String, List<String>> typed, List<UploadedFile> files, Units units) throws IOException {
         FormReader reader = new FormReader(typed);
         String chosen = reader.choice(
-                "kind", "What it is", choices().stream().map(Choice::value).toList());
-        String source = reader.optionalText("source", "Where the figures are from", LONGEST_SOURCE);
-        reader.optionalText("name", "The station’s name", PublishedStations.LONGEST_NAME);
+                "kind", SAY.whatItIs(), choices().stream().map(Choice::value).toList());
+        String source = reader.optionalText("source", SAY.source(), LONGEST_SOURCE);
+        reader.optionalText("name", SAY.stationName(), PublishedStations.LONGEST_NAME);
         TypedPlace place = PlaceForm.optional(reader, units).orElse(null);
         ImportForm form = new ImportForm(reader, place, source);
         if (files.isEmpty()) {
-            reader.refuse("file", "No file was chosen; choose one to send.");
+            reader.refuse("file", SAY.noFileChosen());
         } else if (!reader.problems().containsKey("kind")) {
             form.look(files, ImportKind.named(chosen).orElse(null));
         }
@@ -57,10 +59,7 @@ public final class ImportForm {
             FileRecognition.Told told = FileRecognition.tell(files, chosen);
             kind = told.kind();
             if (told.placeMissing() && place == null && reader.ok()) {
-                PlaceForm.FIELDS.forEach(field -> reader.refuse(
-                        field,
-                        "%s is empty, and this file does not say where its station lies; please fill it in."
-                                .formatted(label(field))));
+                PlaceForm.FIELDS.forEach(field -> reader.refuse(field, SAY.placeMissing(label(field))));
             }
         } catch (BadInput refused) {
             reader.refuse("file", String.valueOf(refused.getMessage()));
@@ -69,16 +68,16 @@ public final class ImportForm {
 
     private static String label(String field) {
         return switch (field) {
-            case "latitude" -> "Latitude";
-            case "longitude" -> "Longitude";
-            default -> "Height";
+            case "latitude" -> SAY.latitude();
+            case "longitude" -> SAY.longitude();
+            default -> SAY.height();
         };
     }
 
     /** The kinds to choose from. */
     public static List<Choice> choices() {
         return Stream.concat(
-                        Stream.of(new Choice(TELL, "Tell it from the file")),
+                        Stream.of(new Choice(TELL, SAY.tellFromFile())),
                         Stream.of(ImportKind.values())
                                 .map(kind -> new Choice(kind.word(), sentenceStart(kind.words()))))
                 .toList();

@@ -1,5 +1,7 @@
 package warmshelf.frost.files;
 
+import static warmshelf.frost.files.FilesSentences.SAY;
+
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -84,11 +86,7 @@ public final class ImportJobs implements AutoCloseable {
                     (findings, watch) -> reader.read(order, findings, watch));
         } catch (ReadingCancelled wanted) {
             if (stopping) {
-                end(
-                        id,
-                        ImportState.FAILED,
-                        "The program was stopped while it read; send the file again.",
-                        new ProblemList());
+                end(id, ImportState.FAILED, SAY.programStopped(), new ProblemList());
             }
         } catch (BadInput refused) {
             end(id, ImportState.REFUSED, String.valueOf(refused.getMessage()), problems);
@@ -107,19 +105,14 @@ public final class ImportJobs implements AutoCloseable {
         }
         String reference = UUID.randomUUID().toString().substring(0, 8);
         LOG.error("fault {} in import {}", reference, id, broken);
-        end(
-                id,
-                ImportState.FAILED,
-                "Something went wrong on our side while the file was read, and nothing of it was kept. The reference %s helps whoever looks after the program to find out what."
-                        .formatted(reference),
-                new ProblemList());
+        end(id, ImportState.FAILED, SAY.ourFault(reference), new ProblemList());
     }
 
     /** A file that breaks off or is damaged is its sender's affair, though it comes as a fault of reading. */
     private static @org.jspecify.annotations.Nullable BadInput cause(RuntimeException broken) {
         for (Throwable cause = broken; cause != null; cause = cause.getCause()) {
             if (cause instanceof java.util.zip.ZipException || cause instanceof java.io.EOFException) {
-                return new BadInput("The file cannot be unpacked: it is damaged or cut short. Fetch it again.");
+                return new BadInput(SAY.damaged());
             }
         }
         return null;

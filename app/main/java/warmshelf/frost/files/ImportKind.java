@@ -1,5 +1,7 @@
 package warmshelf.frost.files;
 
+import static warmshelf.frost.files.FilesSentences.SAY;
+
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -10,22 +12,10 @@ import warmshelf.frost.station.StationRow;
 
 /** The kinds of files that evidence of frost comes in. */
 public enum ImportKind {
-    STATIONS(
-            "stations with published frost dates",
-            "a CSV with latitude, longitude, elevation_m, spring_p50, autumn_p50"),
-    NORMALS(
-            "a national service’s climate normals by station",
-            "a CSV with STATION, LATITUDE and columns such as ANN-TMIN-PRBLST-T32FP50"),
-    NIGHTS("daily minima of one station", "a CSV with date and tmin or tmin_f, or GHCN-Daily as .csv or .dly"),
-    POSTCODES("postcodes of a country", "GeoNames’ postal codes, tab-separated");
-
-    private final String words;
-    private final String accepted;
-
-    ImportKind(String words, String accepted) {
-        this.words = words;
-        this.accepted = accepted;
-    }
+    STATIONS,
+    NORMALS,
+    NIGHTS,
+    POSTCODES;
 
     /** As forms, addresses and the database write it. */
     public String word() {
@@ -34,12 +24,22 @@ public enum ImportKind {
 
     /** For example 'daily minima of one station'. */
     public String words() {
-        return words;
+        return switch (this) {
+            case STATIONS -> SAY.stations();
+            case NORMALS -> SAY.normals();
+            case NIGHTS -> SAY.nights();
+            case POSTCODES -> SAY.postcodes();
+        };
     }
 
     /** What such a file looks like. */
     String accepted() {
-        return accepted;
+        return switch (this) {
+            case STATIONS -> SAY.stationsAccepted();
+            case NORMALS -> SAY.normalsAccepted();
+            case NIGHTS -> SAY.nightsAccepted();
+            case POSTCODES -> SAY.postcodesAccepted();
+        };
     }
 
     public static Optional<ImportKind> named(String word) {

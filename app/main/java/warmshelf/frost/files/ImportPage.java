@@ -1,12 +1,13 @@
 package warmshelf.frost.files;
 
+import static warmshelf.frost.files.FilesSentences.SAY;
+
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -78,7 +79,7 @@ public record ImportPage(
                 if (!seasons.seasons().isEmpty()) {
                     dates.add(new CountedDates(
                             threshold,
-                            side == Side.SPRING ? "Last of spring" : "First of autumn",
+                            side == Side.SPRING ? SAY.lastOfSpring() : SAY.firstOfAutumn(),
                             words(seasons.seasons()),
                             seasons.withFrost(),
                             date(seasons.dayAt(0.5)),
@@ -91,11 +92,10 @@ public record ImportPage(
     }
 
     private static String words(List<SeasonFrost> seasons) {
-        return "%d, %d–%d"
-                .formatted(
-                        seasons.size(),
-                        seasons.get(0).year(),
-                        seasons.get(seasons.size() - 1).year());
+        return SAY.seasonsOf(
+                seasons.size(),
+                seasons.get(0).year(),
+                seasons.get(seasons.size() - 1).year());
     }
 
     private static @Nullable LocalDate date(OptionalDouble day) {
@@ -122,7 +122,7 @@ public record ImportPage(
 
     /** How it stands, in words. */
     public String stateWords() {
-        return stopped ? "Stopped" : entry.state().words();
+        return stopped ? SAY.stopped() : entry.state().words();
     }
 
     public boolean hasStations() {
@@ -137,19 +137,14 @@ public record ImportPage(
     /** How far it is, in a sentence. */
     public String progressWords() {
         if (waits) {
-            return "Another file is being read; this one waits for its turn.";
+            return SAY.waitsForTurn();
         }
-        return percent() < 100
-                ? String.format(Locale.ROOT, "%d %% of %s read, %,d lines so far.", percent(), size(), entry.rowsRead())
-                : String.format(
-                        Locale.ROOT, "All %,d lines are read and are being put in their places.", entry.rowsRead());
+        return percent() < 100 ? SAY.readSoFar(percent(), size(), entry.rowsRead()) : SAY.allRead(entry.rowsRead());
     }
 
     private String size() {
         long bytes = entry.bytesTotal();
-        return bytes < 1_000_000
-                ? String.format(Locale.ROOT, "%,d kB", Math.max(1, bytes / 1000))
-                : String.format(Locale.ROOT, "%,d MB", bytes / 1_000_000);
+        return bytes < 1_000_000 ? SAY.kilobytes(Math.max(1, bytes / 1000)) : SAY.megabytes(bytes / 1_000_000);
     }
 
     /** What was found, or why it was refused, sentence by sentence; each wrong line on its own. */

@@ -1,5 +1,7 @@
 package warmshelf.frost.files;
 
+import static warmshelf.frost.files.FilesSentences.SAY;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
@@ -87,7 +89,7 @@ final class ImportPages implements Pages {
                     form.kind().get(), files, form.place().orElse(null), form.stationName(), folder);
             UUID id = jobs.start(order, form.source(files), Visitor.of(ctx).memberId());
             handedOn = true;
-            Respond.seeOther(ctx, ADDRESS + "/" + id, "The file has arrived and is being read.");
+            Respond.seeOther(ctx, ADDRESS + "/" + id, SAY.arrived());
         } finally {
             if (!handedOn) {
                 ImportJobs.delete(folder);
@@ -112,9 +114,7 @@ final class ImportPages implements Pages {
             }
             kept.add(new UploadedFile(path, name(sent.filename())));
             if (kept.size() > MOST_FILES) {
-                throw Refusal.of(
-                        HttpStatus.UNPROCESSABLE_CONTENT,
-                        "More than %d files were sent at once; pack them into one .zip instead.".formatted(MOST_FILES));
+                throw Refusal.of(HttpStatus.UNPROCESSABLE_CONTENT, SAY.tooManyFiles(MOST_FILES));
             }
         }
         return kept;
@@ -143,27 +143,27 @@ final class ImportPages implements Pages {
     private void giveUp(Context ctx) {
         FrostImport entry = found(ctx);
         decided(imports.giveUp(entry.id(), Visitor.of(ctx).memberId()), entry);
-        Respond.seeOther(ctx, "/frost/evidence", "Given up. Nothing of the file was kept.");
+        Respond.seeOther(ctx, "/frost/evidence", SAY.givenUp());
     }
 
     private void take(Context ctx) {
         FrostImport entry = found(ctx);
         decided(imports.take(entry.id(), Visitor.of(ctx).memberId()), entry);
-        Respond.seeOther(ctx, "/frost/evidence", "Taken. Everybody’s frost dates rest on it from now on.");
+        Respond.seeOther(ctx, "/frost/evidence", SAY.takenNow());
     }
 
     private void remove(Context ctx) {
         FrostImport entry = found(ctx);
         decided(imports.remove(entry.id(), Visitor.of(ctx).memberId()), entry);
-        Respond.seeOther(ctx, "/frost/evidence", "Removed. Frost dates no longer rest on it.");
+        Respond.seeOther(ctx, "/frost/evidence", SAY.removedNow());
     }
 
     private void decided(boolean changed, FrostImport shown) {
         if (!changed) {
             FrostImport now = imports.find(shown.id()).orElse(shown);
-            String by = now.decidedBy() == null ? "" : " by " + now.decidedBy();
-            throw Refusal.conflict("This was decided meanwhile: it stands at ‘%s’%s. Nothing was changed by you."
-                    .formatted(now.state().words(), by));
+            String by = now.decidedBy();
+            String state = now.state().words();
+            throw Refusal.conflict(by == null ? SAY.decidedMeanwhile(state) : SAY.decidedMeanwhileBy(state, by));
         }
     }
 }

@@ -1,5 +1,7 @@
 package warmshelf.frost.files;
 
+import static warmshelf.frost.files.FilesSentences.SAY;
+
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
@@ -61,8 +63,7 @@ public final class ImportReader {
             @Override
             public boolean read(String name, InputStream text) throws IOException {
                 if (any) {
-                    throw new BadInput("Daily minima are read of one station at a time, and '%s' is a second file."
-                            .formatted(name));
+                    throw new BadInput(SAY.secondFile(name));
                 }
                 any = true;
                 StationMinima station = MinimaFile.read(text, name, null);
@@ -84,7 +85,7 @@ public final class ImportReader {
                         new TextLines(
                                 new InputStreamReader(text, StandardCharsets.UTF_8),
                                 LONGEST_LINE,
-                                "file of " + order.kind().words()));
+                                SAY.fileOf(order.kind().words())));
                 return true;
             });
         } catch (FileRefused refused) {

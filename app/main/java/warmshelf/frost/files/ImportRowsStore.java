@@ -1,6 +1,7 @@
 package warmshelf.frost.files;
 
 import static warmshelf.db.generated.Tables.POSTCODE_PLACE;
+import static warmshelf.frost.files.FilesSentences.SAY;
 
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
@@ -104,7 +105,7 @@ final class ImportRowsStore implements ImportedRows {
         writeStations();
         writePlaces();
         if (good == 0) {
-            throw new BadInput(("Not one row could be used. " + problems.words()).strip());
+            throw new BadInput(SAY.noRowUsed(problems.words()).strip());
         }
     }
 

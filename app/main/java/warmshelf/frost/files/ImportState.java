@@ -1,25 +1,29 @@
 package warmshelf.frost.files;
 
+import static warmshelf.frost.files.FilesSentences.SAY;
+
 import java.util.Locale;
 
 /** How far an import has come. Only what was taken counts for frost dates. */
 public enum ImportState {
-    READING("Being read"),
-    READY("Read, waits for your decision"),
-    TAKEN("In use"),
-    CANCELLED("Given up"),
-    REFUSED("Refused"),
-    FAILED("Failed"),
-    REMOVED("Removed");
-
-    private final String words;
-
-    ImportState(String words) {
-        this.words = words;
-    }
+    READING,
+    READY,
+    TAKEN,
+    CANCELLED,
+    REFUSED,
+    FAILED,
+    REMOVED;
 
     public String words() {
-        return words;
+        return switch (this) {
+            case READING -> SAY.reading();
+            case READY -> SAY.ready();
+            case TAKEN -> SAY.taken();
+            case CANCELLED -> SAY.cancelled();
+            case REFUSED -> SAY.refused();
+            case FAILED -> SAY.failed();
+            case REMOVED -> SAY.removed();
+        };
     }
 
     /** As the database writes it. */

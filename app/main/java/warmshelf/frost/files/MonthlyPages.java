@@ -1,5 +1,7 @@
 package warmshelf.frost.files;
 
+import static warmshelf.frost.files.FilesSentences.SAY;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.List;
@@ -52,6 +54,6 @@ final class MonthlyPages implements Pages {
             return;
         }
         stations.addMonthly(form.station().get(), form.source(), visitor.memberId());
-        Respond.seeOther(ctx, "/frost/evidence", "The place counts from now on.");
+        Respond.seeOther(ctx, "/frost/evidence", SAY.placeCounts());
     }
 }

@@ -1,5 +1,7 @@
 package warmshelf.frost.files;
 
+import static warmshelf.frost.files.FilesSentences.SAY;
+
 import java.time.LocalDate;
 import java.time.Month;
 import java.time.format.TextStyle;
@@ -41,9 +43,9 @@ public final class MonthsForm {
 
     static MonthsForm of(Map<String, List<String>> typed, Units units) {
         FormReader reader = new FormReader(typed);
-        String name = reader.requiredText("name", "Name of the place", PublishedStations.LONGEST_NAME);
+        String name = reader.requiredText("name", SAY.placeName(), PublishedStations.LONGEST_NAME);
         TypedPlace place = PlaceForm.required(reader, units);
-        String source = reader.requiredText("source", "Where the figures are from", LONGEST_SOURCE);
+        String source = reader.requiredText("source", SAY.source(), LONGEST_SOURCE);
         double[] means = Arrays.stream(Month.values())
                 .mapToDouble(month -> mean(reader, month, units))
                 .toArray();
@@ -51,7 +53,7 @@ public final class MonthsForm {
     }
 
     private static double mean(FormReader reader, Month month, Units units) {
-        String label = name(month) + " in " + units.degree();
+        String label = SAY.monthIn(name(month), units.degree());
         TemperatureUnit unit = units.temperature();
         return unit.toCelsius(
                 reader.decimal(field(month), label, unit.fromCelsius(COLDEST_C), unit.fromCelsius(WARMEST_C)));

@@ -1,5 +1,7 @@
 package warmshelf.frost.files;
 
+import static warmshelf.frost.files.FilesSentences.SAY;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -32,9 +34,7 @@ final class NightsStation {
      */
     static StationReading read(StationMinima station, @Nullable TypedPlace typed, String name, ImportedRows findings) {
         if (station.minima().size() < LEAST_NIGHTS) {
-            throw new BadInput(
-                    "There are minima of %d nights in the file; at least %d, nearly a whole year, are needed to tell frost dates."
-                            .formatted(station.minima().size(), LEAST_NIGHTS));
+            throw new BadInput(SAY.tooFewNights(station.minima().size(), LEAST_NIGHTS));
         }
         TypedPlace place = place(station.point(), typed);
         List<FrostDay> days = new ArrayList<>();
@@ -48,8 +48,7 @@ final class NightsStation {
             }
         }
         if (seasons.isEmpty()) {
-            throw new BadInput(
-                    "Not one season in the file has enough nights to tell a frost date; a spring and autumn with hardly a gap are needed.");
+            throw new BadInput(SAY.noSeason());
         }
         StationPoint point = station.point();
         String own = point == null || point.name().isBlank() ? station.station() : point.name();
@@ -66,23 +65,20 @@ final class NightsStation {
     private static TypedPlace place(@Nullable StationPoint point, @Nullable TypedPlace typed) {
         if (point == null) {
             if (typed == null) {
-                throw new BadInput(
-                        "The file does not say where its station lies; send it again with latitude, longitude and elevation filled in.");
+                throw new BadInput(SAY.noPlace());
             }
             return typed;
         }
         Double elevation = point.elevationM();
         if (elevation == null && typed == null) {
-            throw new BadInput(
-                    "The file does not say how high its station lies; send it again with latitude, longitude and elevation filled in.");
+            throw new BadInput(SAY.noHeight());
         }
         TypedPlace place = new TypedPlace(
                 point.latitude(),
                 point.longitude(),
                 elevation != null ? elevation : typed == null ? 0 : typed.elevationM());
         if (Math.abs(place.latitude()) > 90 || Math.abs(place.longitude()) > 180) {
-            throw new BadInput("The file puts its station at latitude %s, longitude %s, which is not on earth."
-                    .formatted(place.latitude(), place.longitude()));
+            throw new BadInput(SAY.notOnEarth(String.valueOf(place.latitude()), String.valueOf(place.longitude())));
         }
         return place;
     }

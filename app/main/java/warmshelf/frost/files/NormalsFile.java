@@ -1,5 +1,7 @@
 package warmshelf.frost.files;
 
+import static warmshelf.frost.files.FilesSentences.SAY;
+
 import java.time.DateTimeException;
 import java.time.MonthDay;
 import java.util.ArrayList;
@@ -46,8 +48,7 @@ final class NormalsFile implements RowReader {
     @Override
     public void begin(long line, String text) {
         heading = NormalsHeading.of(CsvLine.of(text))
-                .orElseThrow(() -> new BadInput("Line %d: '%s' is no heading of climate normals; accepted is %s."
-                        .formatted(line, Given.shown(text), ImportKind.NORMALS.accepted())));
+                .orElseThrow(() -> new BadInput(SAY.noNormals(line, Given.shown(text), ImportKind.NORMALS.accepted())));
     }
 
     @Override
@@ -61,8 +62,7 @@ final class NormalsFile implements RowReader {
         }
         NormalsHeading columns = heading;
         if (columns == null || cells.size() != columns.size()) {
-            throw new BadInput("%d columns where the heading has %d."
-                    .formatted(cells.size(), columns == null ? 0 : columns.size()));
+            throw new BadInput(SAY.columns(cells.size(), columns == null ? 0 : columns.size()));
         }
         station(line, columns, cells);
     }
@@ -70,23 +70,20 @@ final class NormalsFile implements RowReader {
     private void station(long line, NormalsHeading columns, List<String> row) {
         String code = columns.cell(row, "STATION");
         if (code.isEmpty()) {
-            throw new BadInput("STATION is empty.");
+            throw new BadInput(SAY.noCode());
         }
         double latitude = Given.decimal("LATITUDE", columns.cell(row, "LATITUDE"), -90, 90);
         double longitude = Given.decimal("LONGITUDE", columns.cell(row, "LONGITUDE"), -180, 180);
-        double elevation = Given.decimal("ELEVATION in metres", columns.cell(row, "ELEVATION"), -430, 6500);
+        double elevation = Given.decimal(SAY.elevationInMetres(), columns.cell(row, "ELEVATION"), -430, 6500);
         String name = columns.cell(row, "NAME");
         List<String> anyDay = new ArrayList<>();
         List<FrostDay> days = days(columns, row, latitude < 0, anyDay);
         if (days.isEmpty() && anyDay.isEmpty()) {
-            throw new BadInput("station '%s' has no frost date at 36, 32 or 28 °F.".formatted(Given.shown(code)));
+            throw new BadInput(SAY.noFrostDate(Given.shown(code)));
         }
         codes.see(code, name, latitude, longitude);
         if (!anyDay.isEmpty()) {
-            findings.problem(
-                    line,
-                    "station '%s' has no date for %s (code -4444: such a night may come on any day of the year); the rest of it is taken."
-                            .formatted(Given.shown(code), String.join(", ", anyDay)));
+            findings.problem(line, SAY.anyDay(Given.shown(code), String.join(", ", anyDay)));
         }
         findings.station(new StationReading(
                 StationCodes.shortened(code, PublishedStations.LONGEST_CODE),
@@ -120,7 +117,7 @@ final class NormalsFile implements RowReader {
         Map<Integer, Integer> dayByPercent = new TreeMap<>();
         texts.forEach((percent, text) -> {
             if (!text.isEmpty() && code(text) == null) {
-                dayByPercent.put(percent, day(name + " at " + percent + " %", text, side, south));
+                dayByPercent.put(percent, day(SAY.atPercent(name, percent), text, side, south));
             }
         });
         if (dayByPercent.isEmpty()) {
@@ -133,16 +130,14 @@ final class NormalsFile implements RowReader {
         }
         Double sd = fit.sdDays();
         if (sd != null && sd < 0) {
-            throw new BadInput("the dates of the %s run the wrong way round from 10 to 90 %%.".formatted(name));
+            throw new BadInput(SAY.wrongWay(name));
         }
         return new FrostDay(threshold, side, null, fit.medianDay(), sd == null || sd == 0 ? null : sd, null);
     }
 
     private static String name(Threshold threshold, Side side) {
-        return "%s %d °F"
-                .formatted(
-                        side == Side.SPRING ? "last" : "first",
-                        Math.round(TemperatureUnit.FAHRENHEIT.fromCelsius(threshold.celsius())));
+        long fahrenheit = Math.round(TemperatureUnit.FAHRENHEIT.fromCelsius(threshold.celsius()));
+        return side == Side.SPRING ? SAY.lastAt(fahrenheit) : SAY.firstAt(fahrenheit);
     }
 
     /** The code that stands in place of a date, or null. */
@@ -161,7 +156,6 @@ final class NormalsFile implements RowReader {
         } catch (DateTimeException notInTheCalendar) {
             // falls through to the sentence below, which covers both cases
         }
-        throw new BadInput(
-                "the %s was '%s'; month and day such as 05/14 are accepted.".formatted(name, Given.shown(text)));
+        throw new BadInput(SAY.noDay(name, Given.shown(text)));
     }
 }

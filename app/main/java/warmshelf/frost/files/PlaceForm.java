@@ -1,5 +1,7 @@
 package warmshelf.frost.files;
 
+import static warmshelf.frost.files.FilesSentences.SAY;
+
 import java.util.List;
 import java.util.Optional;
 import warmshelf.frost.garden.PointForm;
@@ -14,9 +16,9 @@ final class PlaceForm {
 
     /** The place, or a sentence beside each field that cannot be used. */
     static TypedPlace required(FormReader reader, Units units) {
-        double latitude = reader.decimal("latitude", "Latitude", -90, 90);
-        double longitude = reader.decimal("longitude", "Longitude", -180, 180);
-        return new TypedPlace(latitude, longitude, PointForm.elevationM(reader, "Height", units));
+        double latitude = reader.decimal("latitude", SAY.latitude(), -90, 90);
+        double longitude = reader.decimal("longitude", SAY.longitude(), -180, 180);
+        return new TypedPlace(latitude, longitude, PointForm.elevationM(reader, SAY.height(), units));
     }
 
     /** The place where anything of it was typed. */

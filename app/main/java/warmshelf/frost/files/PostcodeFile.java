@@ -1,5 +1,7 @@
 package warmshelf.frost.files;
 
+import static warmshelf.frost.files.FilesSentences.SAY;
+
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
@@ -56,19 +58,17 @@ final class PostcodeFile implements RowReader, AutoCloseable {
     public void row(long line, String text) {
         String[] cells = text.split("\t", -1);
         if (cells.length < LEAST_CELLS || cells.length > MOST_CELLS) {
-            throw new BadInput("%d columns, tab-separated, where %d are expected.".formatted(cells.length, MOST_CELLS));
+            throw new BadInput(SAY.columnsByTab(cells.length, MOST_CELLS));
         }
         if (!COUNTRY.matcher(cells[0]).matches()) {
-            throw new BadInput(
-                    "the country was '%s'; two capital letters are accepted.".formatted(Given.shown(cells[0])));
+            throw new BadInput(SAY.noCountry(Given.shown(cells[0])));
         }
         String code = cells[1].replaceAll("[\\s-]", "").toUpperCase(Locale.ROOT);
         if (code.length() > LONGEST_CODE || !CODE.matcher(code).matches()) {
-            throw new BadInput("the postcode was '%s'; up to %d letters and digits are accepted."
-                    .formatted(Given.shown(cells[1]), LONGEST_CODE));
+            throw new BadInput(SAY.noPostcode(Given.shown(cells[1]), LONGEST_CODE));
         }
-        double latitude = Given.decimal("the latitude", cells[LATITUDE], -90, 90);
-        double longitude = Given.decimal("the longitude", cells[LONGITUDE], -180, 180);
+        double latitude = Given.decimal(SAY.theLatitude(), cells[LATITUDE], -90, 90);
+        double longitude = Given.decimal(SAY.theLongitude(), cells[LONGITUDE], -180, 180);
         try {
             pile.add(new PostcodeRow(
                     cells[0],

@@ -1,5 +1,7 @@
 package warmshelf.frost.files;
 
+import static warmshelf.frost.files.FilesSentences.SAY;
+
 import java.util.ArrayList;
 import java.util.List;
 
@@ -34,9 +36,7 @@ final class ProblemList {
         if (count == 0) {
             return "";
         }
-        String rows = count == 1
-                ? "One row was not understood in full."
-                : "%,d rows were not understood in full.".formatted(count);
-        return count > kept.size() ? "%s The first %d are listed.".formatted(rows, kept.size()) : rows;
+        String rows = SAY.rowsProblem(count);
+        return count > kept.size() ? SAY.firstListed(rows, kept.size()) : rows;
     }
 }

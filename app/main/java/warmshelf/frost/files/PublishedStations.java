@@ -1,5 +1,7 @@
 package warmshelf.frost.files;
 
+import static warmshelf.frost.files.FilesSentences.SAY;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -37,8 +39,8 @@ final class PublishedStations implements RowReader {
                 .toList();
         List<String> missing = StationRow.missing(heading);
         if (!missing.isEmpty()) {
-            throw new BadInput("Line %d: there is no column %s; the heading needs %s."
-                    .formatted(line, String.join(", ", missing), String.join(", ", StationRow.NEEDED)));
+            throw new BadInput(
+                    SAY.columnMissing(line, String.join(", ", missing), String.join(", ", StationRow.NEEDED)));
         }
     }
 
@@ -46,7 +48,7 @@ final class PublishedStations implements RowReader {
     public void row(long line, String text) {
         List<String> cells = CsvLine.of(text);
         if (cells.size() != heading.size()) {
-            throw new BadInput("%d columns where the heading has %d.".formatted(cells.size(), heading.size()));
+            throw new BadInput(SAY.columns(cells.size(), heading.size()));
         }
         StationFrost station = StationRow.read(column -> {
             int at = heading.indexOf(column);
@@ -86,10 +88,7 @@ final class PublishedStations implements RowReader {
 
     private static FrostDay day(Side side, SeasonDays days) {
         if (!days.isInOrder(side)) {
-            throw new BadInput(
-                    side == Side.SPRING
-                            ? "spring_p10, spring_p50 and spring_p90 run the wrong way round; in spring the 10 % day is the latest."
-                            : "autumn_p10, autumn_p50 and autumn_p90 run the wrong way round; in autumn the 10 % day is the earliest.");
+            throw new BadInput(side == Side.SPRING ? SAY.springWrongWay() : SAY.autumnWrongWay());
         }
         double sd = days.yearSd().orElse(0);
         return new FrostDay(Threshold.FROST, side, null, days.medianDay(), sd > 0 ? (Double) sd : null, null);

@@ -1,5 +1,7 @@
 package warmshelf.frost.files;
 
+import static warmshelf.frost.files.FilesSentences.SAY;
+
 import java.io.IOException;
 import warmshelf.BadInput;
 import warmshelf.frost.minima.TextLines;
@@ -52,6 +54,6 @@ final class RowReading {
 
     private static String sentence(String name, long own, BadInput wrong) {
         String words = String.valueOf(wrong.getMessage());
-        return name.isEmpty() ? words : "%s, line %d: %s".formatted(name, own, words);
+        return name.isEmpty() ? words : SAY.lineOfFile(name, own, words);
     }
 }

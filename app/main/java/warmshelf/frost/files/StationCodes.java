@@ -1,5 +1,7 @@
 package warmshelf.frost.files;
 
+import static warmshelf.frost.files.FilesSentences.SAY;
+
 import java.util.HashSet;
 import java.util.Set;
 import warmshelf.BadInput;
@@ -18,12 +20,10 @@ final class StationCodes {
     void see(String code, String name, double latitude, double longitude) {
         String key = code.isEmpty() ? name + "|" + latitude + "|" + longitude : code;
         if (!seen.add(key)) {
-            throw new BadInput(
-                    "station '%s' was there before; the first is taken.".formatted(code.isEmpty() ? name : code));
+            throw new BadInput(SAY.stationTwice(code.isEmpty() ? name : code));
         }
         if (seen.size() > MOST) {
-            throw new FileRefused(
-                    "These files hold more than %,d stations; send those of your region only.".formatted(MOST));
+            throw new FileRefused(SAY.tooManyStations(MOST));
         }
     }
 

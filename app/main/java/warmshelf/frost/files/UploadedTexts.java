@@ -1,6 +1,9 @@
 package warmshelf.frost.files;
 
+import static warmshelf.frost.files.FilesSentences.SAY;
+
 import java.io.BufferedInputStream;
+import java.io.EOFException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -50,9 +53,8 @@ final class UploadedTexts {
                 if (!each(file.name(), sent, reader)) {
                     return;
                 }
-            } catch (ZipException broken) {
-                throw new BadInput("'%s' cannot be unpacked: the file is damaged or cut short. Fetch it again."
-                        .formatted(file.name()));
+            } catch (ZipException | EOFException broken) {
+                throw new BadInput(SAY.fileDamaged(file.name()));
             }
         }
     }
@@ -68,7 +70,7 @@ final class UploadedTexts {
     private boolean eachEntry(String name, ZipInputStream zip, Reader reader) throws IOException {
         for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
             if (++entries > MOST_ENTRIES) {
-                throw new BadInput("'%s' holds more than %,d files.".formatted(name, MOST_ENTRIES));
+                throw new BadInput(SAY.tooManyInside(name, MOST_ENTRIES));
             }
             if (isText(entry) && !reader.read(shortName(entry), counting.text(zip))) {
                 return false;
