@@ -1,5 +1,7 @@
 package warmshelf.shelf;
 
+import static warmshelf.shelf.ShelfSentences.SAY;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
@@ -39,7 +41,7 @@ public final class BoardPages implements Pages {
     private void racks(Context ctx) {
         LocalDate today = Visitor.of(ctx).today();
         FormReader asked = new FormReader(ctx.queryParamMap());
-        LocalDate day = asked.text("day").isEmpty() ? today : asked.date("day", "Day");
+        LocalDate day = asked.text("day").isEmpty() ? today : asked.date("day", SAY.dayField());
         refuseUnusable(asked);
         List<Site> all = shelving.all();
         Board read = board.read(DayStrip.from(day), DayStrip.to(day));
@@ -49,8 +51,9 @@ public final class BoardPages implements Pages {
     private void weeks(Context ctx) {
         LocalDate today = Visitor.of(ctx).today();
         FormReader asked = new FormReader(ctx.queryParamMap());
-        LocalDate near = asked.text("from").isEmpty() ? today.minusWeeks(1) : asked.date("from", "First week");
-        int weeks = asked.optionalWholeNumber("weeks", "Weeks", 1, MOST_WEEKS).orElse(USUAL_WEEKS);
+        LocalDate near = asked.text("from").isEmpty() ? today.minusWeeks(1) : asked.date("from", SAY.firstWeekField());
+        int weeks = asked.optionalWholeNumber("weeks", SAY.weeksField(), 1, MOST_WEEKS)
+                .orElse(USUAL_WEEKS);
         refuseUnusable(asked);
         LocalDate from = near.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
         List<Site> all = shelving.all();

@@ -1,5 +1,7 @@
 package warmshelf.shelf;
 
+import static warmshelf.shelf.ShelfSentences.SAY;
+
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
@@ -21,7 +23,7 @@ public record DayStrip(LocalDate day, List<DayLink> days) {
     public record DayLink(LocalDate day, int percent, boolean chosen, boolean today) {
         /** 'Today', or for example 'Tue 16'. */
         public String words() {
-            return today ? "Today" : DayWords.weekday(day);
+            return today ? SAY.today() : DayWords.weekday(day);
         }
     }
 

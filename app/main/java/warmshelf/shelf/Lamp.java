@@ -1,5 +1,7 @@
 package warmshelf.shelf;
 
+import static warmshelf.shelf.ShelfSentences.SAY;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -17,9 +19,9 @@ public record Lamp(
 
     /** What decides how near to the leaves a lamp hangs. */
     public enum Kind {
-        FLUORESCENT("fluorescent", "fluorescent tubes"),
-        LED("led", "LED lamps"),
-        OTHER("other", "other lamps"),
+        FLUORESCENT("fluorescent", SAY.fluorescent()),
+        LED("led", SAY.led()),
+        OTHER("other", SAY.otherLamps()),
         NOT_KNOWN("", "");
 
         private final String word;
@@ -58,10 +60,10 @@ public record Lamp(
             said.add(kind.words);
         }
         if (hours != null) {
-            said.add(hours + " hours a day");
+            said.add(SAY.hoursADay(hours));
         }
         if (timer != null) {
-            said.add(timer ? "on a timer" : "switched by hand");
+            said.add(timer ? SAY.onATimer() : SAY.byHand());
         }
         return String.join(", ", said);
     }

@@ -1,15 +1,17 @@
 package warmshelf.shelf;
 
+import static warmshelf.shelf.ShelfSentences.SAY;
+
 import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 
 /** What light reaches what lies on a mat from above. */
 public enum LightAbove {
-    LAMP("lamp", "under a lamp"),
-    DAYLIGHT("daylight", "in daylight"),
-    NONE("none", "no light"),
+    LAMP("lamp", SAY.underALamp()),
+    DAYLIGHT("daylight", SAY.inDaylight()),
+    NONE("none", SAY.noLight()),
     /** Nobody has said: nothing is refused for that. */
-    NOT_KNOWN("", "light not known");
+    NOT_KNOWN("", SAY.lightNotKnown());
 
     private final String word;
     private final String words;

@@ -1,5 +1,7 @@
 package warmshelf.shelf;
 
+import static warmshelf.shelf.ShelfSentences.SAY;
+
 import java.util.List;
 import java.util.UUID;
 import warmshelf.words.Units;
@@ -27,14 +29,13 @@ public record Mat(
 
     /** What it says, in one line. */
     String words(Units units) {
-        return "%s, walking order %d, %d places, %s, usually %s, %d W, %s"
-                .formatted(
-                        name,
-                        walkOrder,
-                        places.size(),
-                        units.temperatureRange(lowC, highC),
-                        units.temperature(usualC),
-                        watts,
-                        light.words());
+        return SAY.matNow(
+                name,
+                walkOrder,
+                places.size(),
+                units.temperatureRange(lowC, highC),
+                units.temperature(usualC),
+                String.valueOf(watts),
+                light.words());
     }
 }

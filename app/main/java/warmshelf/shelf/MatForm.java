@@ -30,13 +30,13 @@ public final class MatForm {
     }
 
     private static MatDraft read(FormReader reader, Units units, double lowBefore, double highBefore, double before) {
-        String name = reader.requiredText("name", "Name of the mat", 20);
-        int walkOrder = reader.wholeNumber("walkOrder", "Walking order", 1, 999);
-        int places = reader.wholeNumber("places", "Places", 1, 12);
-        double lowC = celsius(reader, "low", "Lowest set-point", units, lowBefore);
-        double highC = celsius(reader, "high", "Highest set-point", units, highBefore);
-        int watts = reader.wholeNumber("watts", "Watts", 1, 5000);
-        double usualC = celsius(reader, "usual", "Usual set-point", units, before);
+        String name = reader.requiredText("name", SAY.matNameField(), 20);
+        int walkOrder = reader.wholeNumber("walkOrder", SAY.walkOrderField(), 1, 999);
+        int places = reader.wholeNumber("places", SAY.placesField(), 1, 12);
+        double lowC = celsius(reader, "low", SAY.lowestField(), units, lowBefore);
+        double highC = celsius(reader, "high", SAY.highestField(), units, highBefore);
+        int watts = reader.wholeNumber("watts", SAY.wattsField(), 1, 5000);
+        double usualC = celsius(reader, "usual", SAY.usualField(), units, before);
         LightAbove light = light(reader);
         if (reader.ok()) {
             checkRange(reader, lowC, highC, usualC, units);
@@ -51,7 +51,7 @@ public final class MatForm {
         }
         String word = reader.choice(
                 "light",
-                "Light from above",
+                SAY.lightAboveField(),
                 Arrays.stream(LightAbove.values()).map(LightAbove::word).toList());
         return reader.problems().containsKey("light") ? LightAbove.NOT_KNOWN : LightAbove.named(word);
     }

@@ -1,5 +1,7 @@
 package warmshelf.shelf;
 
+import static warmshelf.shelf.ShelfSentences.SAY;
+
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,7 +19,7 @@ public record OutLine(Mat mat, String where, Outage outage) {
         for (Site site : sites) {
             for (Rack rack : site.racks()) {
                 for (Shelf shelf : rack.shelves()) {
-                    String where = "%s, rack %s, shelf %d".formatted(site.name(), rack.name(), shelf.fromTop());
+                    String where = SAY.shelfOf(site.name(), rack.name(), shelf.fromTop());
                     shelf.mats()
                             .forEach(mat -> board.outages(mat.id()).stream()
                                     .filter(outage -> outage.touches(from, to))

@@ -1,5 +1,7 @@
 package warmshelf.shelf;
 
+import static warmshelf.shelf.ShelfSentences.SAY;
+
 import java.time.LocalDate;
 import java.util.UUID;
 import warmshelf.words.DayWords;
@@ -27,6 +29,6 @@ public record Outage(UUID id, UUID matId, LocalDate from, LocalDate to, String r
 
     /** For example 'out of service to Sat 5 Dec'. */
     public String words() {
-        return "out of service to " + DayWords.day(lastDay());
+        return SAY.outOfServiceTo(DayWords.day(lastDay()));
     }
 }

@@ -1,5 +1,7 @@
 package warmshelf.shelf;
 
+import static warmshelf.shelf.ShelfSentences.SAY;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -40,11 +42,11 @@ public record PlaceOnSite(
 
     /** For example 'mat M3, place 2' or 'lit place 2'. */
     public String placeWords() {
-        return mat == null ? "lit place " + place.number() : "mat %s, place %d".formatted(mat.name(), place.number());
+        return mat == null ? SAY.litPlace(place.number()) : SAY.matAndPlace(mat.name(), place.number());
     }
 
     /** For example 'Hall cellar, rack A, shelf 2, mat M3, place 2'. */
     public String words() {
-        return "%s, rack %s, shelf %d, %s".formatted(site.name(), rack.name(), shelf.fromTop(), placeWords());
+        return SAY.placeOf(SAY.shelfOf(site.name(), rack.name(), shelf.fromTop()), placeWords());
     }
 }

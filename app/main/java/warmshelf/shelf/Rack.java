@@ -1,5 +1,7 @@
 package warmshelf.shelf;
 
+import static warmshelf.shelf.ShelfSentences.SAY;
+
 import java.util.List;
 import java.util.UUID;
 
@@ -13,6 +15,6 @@ public record Rack(UUID id, UUID siteId, String name, int walkOrder, int version
 
     /** What it says, in one line. */
     String words() {
-        return "%s, walking order %d".formatted(name, walkOrder);
+        return SAY.rackNow(name, walkOrder);
     }
 }

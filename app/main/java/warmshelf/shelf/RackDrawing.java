@@ -1,9 +1,12 @@
 package warmshelf.shelf;
 
+import static warmshelf.shelf.ShelfSentences.SAY;
+
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
+import java.util.function.IntFunction;
 import org.jspecify.annotations.Nullable;
 import warmshelf.shelf.RackPicture.GroupPicture;
 import warmshelf.shelf.RackPicture.OutPicture;
@@ -60,13 +63,13 @@ final class RackDrawing {
             int width = columnWidth(columns(shelf.litPlaces().size())) - GAP;
             Box strip = new Box(x, boardY - STRIP, width, STRIP);
             groups.add(new GroupPicture(
-                    "under light",
+                    SAY.underLight(),
                     null,
                     strip,
                     null,
                     null,
                     null,
-                    places(shelf.litPlaces(), strip, "lit place", false)));
+                    places(shelf.litPlaces(), strip, SAY::litPlace, false)));
             lamp = new Box(x, lampTop, width, LAMP / 2);
         }
         return new ShelfPicture(shelf.fromTop(), top + LABEL - 8, boardY, lamp, groups);
@@ -87,17 +90,17 @@ final class RackDrawing {
                 celsius,
                 celsius == null ? null : WarmScale.of(celsius),
                 out,
-                places(mat.places(), strip, "mat %s place".formatted(mat.name()), out != null));
+                places(mat.places(), strip, place -> SAY.matPlace(mat.name(), place), out != null));
     }
 
     private static OutPicture out(Mat mat, Outage outage, Box strip) {
-        String full = "Mat %s · %s".formatted(mat.name(), outage.words());
-        String brief = "%s · out to %s".formatted(mat.name(), DayWords.day(outage.lastDay()));
+        String full = SAY.matIsOut(mat.name(), outage.words());
+        String brief = SAY.matOutTo(mat.name(), DayWords.day(outage.lastDay()));
         boolean roomy = ShortText.fit(full, strip.width() - 12, true).equals(full);
         return new OutPicture(roomy ? full : brief, "%s: %s".formatted(full, outage.reason()));
     }
 
-    private List<PlacePicture> places(List<Place> places, Box strip, String groupWords, boolean out) {
+    private List<PlacePicture> places(List<Place> places, Box strip, IntFunction<String> words, boolean out) {
         int columns = columns(places.size());
         int rows = rows(places.size());
         List<PlacePicture> pictures = new ArrayList<>();
@@ -105,7 +108,7 @@ final class RackDrawing {
             int x = strip.x() + NUMBER + index % columns * (PLACE_WIDTH + NUMBER + GAP);
             int y = strip.y() - (rows - index / columns) * (PLACE_DEPTH + GAP);
             Place place = places.get(index);
-            pictures.add(place(place, new Box(x, y, PLACE_WIDTH, PLACE_DEPTH), groupWords + " " + place.number(), out));
+            pictures.add(place(place, new Box(x, y, PLACE_WIDTH, PLACE_DEPTH), words.apply(place.number()), out));
         }
         return pictures;
     }

@@ -1,5 +1,7 @@
 package warmshelf.shelf;
 
+import static warmshelf.shelf.ShelfSentences.SAY;
+
 import java.util.List;
 import java.util.Map;
 import warmshelf.words.FormReader;
@@ -11,8 +13,8 @@ public final class RackForm {
     /** What was typed as a draft; to be used only if the reader is ok afterwards. */
     public static RackDraft read(FormReader reader) {
         return new RackDraft(
-                reader.requiredText("name", "Name of the rack", 40),
-                reader.wholeNumber("walkOrder", "Walking order", 1, 999));
+                reader.requiredText("name", SAY.rackNameField(), 40),
+                reader.wholeNumber("walkOrder", SAY.walkOrderField(), 1, 999));
     }
 
     static Map<String, List<String>> typed(Rack rack) {

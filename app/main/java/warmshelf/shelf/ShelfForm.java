@@ -16,10 +16,10 @@ public final class ShelfForm {
 
     /** What was typed as a draft; to be used only if the reader is ok afterwards. */
     public static ShelfDraft read(FormReader reader) {
-        int fromTop = reader.wholeNumber("fromTop", "Level from the top", 1, 20);
-        int litPlaces = reader.optionalWholeNumber("litPlaces", "Places under light", 0, 12)
+        int fromTop = reader.wholeNumber("fromTop", SAY.levelField(), 1, 20);
+        int litPlaces = reader.optionalWholeNumber("litPlaces", SAY.litPlacesField(), 0, 12)
                 .orElse(0);
-        int lightWatts = reader.optionalWholeNumber("lightWatts", "Watts of the lights", 0, 5000)
+        int lightWatts = reader.optionalWholeNumber("lightWatts", SAY.lightWattsField(), 0, 5000)
                 .orElse(0);
         if (litPlaces > 0 && lightWatts == 0 && reader.ok()) {
             reader.refuse("lightWatts", SAY.wattsMissing(litPlaces));
@@ -29,10 +29,10 @@ public final class ShelfForm {
 
     /** Nothing chosen: nobody has said. */
     private static Lamp lamp(FormReader reader) {
-        Integer hours =
-                reader.optionalWholeNumber("lampHours", "Hours a day", 1, 24).orElse(null);
-        String kind = chosen(reader, "lamp", "Kind of lamps", List.of("fluorescent", "led", "other"));
-        String timer = chosen(reader, "lampTimer", "Timer", List.of("yes", "no"));
+        Integer hours = reader.optionalWholeNumber("lampHours", SAY.lampHoursField(), 1, 24)
+                .orElse(null);
+        String kind = chosen(reader, "lamp", SAY.lampKindField(), List.of("fluorescent", "led", "other"));
+        String timer = chosen(reader, "lampTimer", SAY.timerField(), List.of("yes", "no"));
         return new Lamp(Lamp.Kind.named(kind), hours, timer.isEmpty() ? null : Boolean.valueOf(timer.equals("yes")));
     }
 

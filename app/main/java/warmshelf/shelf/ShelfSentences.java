@@ -71,4 +71,118 @@ interface ShelfSentences {
     String matOut(String mat, String from, String to, String why);
 
     String tooMuch();
+
+    String fluorescent();
+
+    String led();
+
+    String otherLamps();
+
+    String hoursADay(int hours);
+
+    String onATimer();
+
+    String byHand();
+
+    String underALamp();
+
+    String inDaylight();
+
+    String noLight();
+
+    String lightNotKnown();
+
+    String shelfOf(String site, String rack, int shelf);
+
+    String litPlaceAt(String where, int place);
+
+    String matPlaceAt(String where, String mat, int place);
+
+    String underLightTitle();
+
+    String outTo(String day);
+
+    String out();
+
+    String outOfServiceTo(String day);
+
+    String litPlace(int place);
+
+    String matAndPlace(String mat, int place);
+
+    String placeOf(String shelf, String place);
+
+    String underLight();
+
+    String matPlace(String mat, int place);
+
+    String matIsOut(String mat, String out);
+
+    String matOutTo(String mat, String day);
+
+    String wholePlace();
+
+    String leftHalf();
+
+    String rightHalf();
+
+    String quarter(int quarter);
+
+    String leaves();
+
+    String today();
+
+    String degreesAndAbove(long first, String unit);
+
+    String degreesFromTo(long first, long last, String unit);
+
+    String rackNow(String name, int order);
+
+    String matNow(String name, int order, int places, String range, String usual, String watts, String light);
+
+    String matNameField();
+
+    String walkOrderField();
+
+    String placesField();
+
+    String lowestField();
+
+    String highestField();
+
+    String wattsField();
+
+    String usualField();
+
+    String lightAboveField();
+
+    String rackNameField();
+
+    String levelField();
+
+    String litPlacesField();
+
+    String lightWattsField();
+
+    String lampHoursField();
+
+    String lampKindField();
+
+    String timerField();
+
+    String siteNameField();
+
+    String ampsField();
+
+    String voltsField();
+
+    String noteField();
+
+    String dayField();
+
+    String firstWeekField();
+
+    String weeksField();
+
+    String versionField();
 }

@@ -1,5 +1,7 @@
 package warmshelf.shelf;
 
+import static warmshelf.shelf.ShelfSentences.SAY;
+
 import io.javalin.http.Context;
 import java.util.UUID;
 import java.util.function.Supplier;
@@ -18,7 +20,7 @@ final class ShelvingEditPages {
 
     /** The version the person saw when they began to type. */
     static int version(ShelvingEditPage page) {
-        return page.form().wholeNumber("version", "Version", 1, Integer.MAX_VALUE);
+        return page.form().wholeNumber("version", SAY.versionField(), 1, Integer.MAX_VALUE);
     }
 
     /** Makes the change if what was typed can be used; then the list of sites, or the form again with the reason. */

@@ -1,5 +1,7 @@
 package warmshelf.shelf;
 
+import static warmshelf.shelf.ShelfSentences.SAY;
+
 import java.util.List;
 import java.util.Map;
 import warmshelf.words.FormReader;
@@ -11,11 +13,11 @@ public final class SiteForm {
 
     /** What was typed as a draft; to be used only if the reader is ok afterwards. */
     public static SiteDraft read(FormReader reader) {
-        String name = reader.requiredText("name", "Name of the site", 60);
-        int walkOrder = reader.wholeNumber("walkOrder", "Walking order", 1, 999);
-        double amps = reader.decimal("amps", "Circuit, amps", 1, 400);
-        int volts = reader.wholeNumber("volts", "Circuit, volts", 100, 250);
-        String note = reader.optionalText("note", "Note", 400);
+        String name = reader.requiredText("name", SAY.siteNameField(), 60);
+        int walkOrder = reader.wholeNumber("walkOrder", SAY.walkOrderField(), 1, 999);
+        double amps = reader.decimal("amps", SAY.ampsField(), 1, 400);
+        int volts = reader.wholeNumber("volts", SAY.voltsField(), 100, 250);
+        String note = reader.optionalText("note", SAY.noteField(), 400);
         return new SiteDraft(name, walkOrder, new Circuit(amps, volts), note);
     }
 

@@ -1,5 +1,7 @@
 package warmshelf.shelf;
 
+import static warmshelf.shelf.ShelfSentences.SAY;
+
 import java.time.LocalDate;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -49,9 +51,9 @@ public record StayOnBoard(
     /** For example 'left half'. */
     public String quarterWords() {
         return switch (quarters) {
-            case 4 -> "whole place";
-            case 2 -> firstQuarter == 1 ? "left half" : "right half";
-            default -> "quarter " + firstQuarter;
+            case 4 -> SAY.wholePlace();
+            case 2 -> firstQuarter == 1 ? SAY.leftHalf() : SAY.rightHalf();
+            default -> SAY.quarter(firstQuarter);
         };
     }
 }

@@ -1,5 +1,7 @@
 package warmshelf.shelf;
 
+import static warmshelf.shelf.ShelfSentences.SAY;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
@@ -31,7 +33,7 @@ public record TrayPicture(UUID stayId, Quarters quarters, Box box, String kind, 
                         trial.isEmpty() ? ShortText.secondLine(stay.cropName(), box.width() - 2 * MARGIN) : trial,
                         stay.memberName(),
                         stay.stageWord(),
-                        "leaves",
+                        SAY.leaves(),
                         DayWords.day(stay.to()));
             // two lines are all that a quarter has room for
             default -> List.of(stay.cropName(), trial.isEmpty() ? stay.memberName() : trial);

@@ -1,5 +1,7 @@
 package warmshelf.shelf;
 
+import static warmshelf.shelf.ShelfSentences.SAY;
+
 import warmshelf.words.Units;
 
 /** The one warm scale: what a mat's set-point is called, everywhere. */
@@ -60,9 +62,8 @@ public enum WarmScale {
 
     /** For example '71 to 77 °F'; the hottest step has no upper end. */
     public String range(Units units) {
-        String unit = " " + units.degree();
         return this == VERY_HOT
-                ? "%d%s and above".formatted(first(units), unit)
-                : "%d to %d%s".formatted(first(units), last(units), unit);
+                ? SAY.degreesAndAbove(first(units), units.degree())
+                : SAY.degreesFromTo(first(units), last(units), units.degree());
     }
 }

@@ -44,12 +44,12 @@ final class WeeksDrawing {
         for (Site site : sites) {
             for (Rack rack : site.racks()) {
                 for (Shelf shelf : rack.shelves()) {
-                    String where = "%s, rack %s, shelf %d".formatted(site.name(), rack.name(), shelf.fromTop());
+                    String where = SAY.shelfOf(site.name(), rack.name(), shelf.fromTop());
                     for (Mat mat : shelf.mats()) {
                         y = add(bands, band(mat.name(), where, mat, mat.places(), y));
                     }
                     if (shelf.isLit()) {
-                        y = add(bands, band("Under light", where, null, shelf.litPlaces(), y));
+                        y = add(bands, band(SAY.underLightTitle(), where, null, shelf.litPlaces(), y));
                     }
                 }
             }
@@ -68,7 +68,8 @@ final class WeeksDrawing {
         List<RowPicture> rows = new ArrayList<>();
         int y = top + TITLE;
         for (Place place : places) {
-            String words = "%s, %s place %d".formatted(where, mat == null ? "lit" : "mat " + name, place.number());
+            String words =
+                    mat == null ? SAY.litPlaceAt(where, place.number()) : SAY.matPlaceAt(where, name, place.number());
             RowPicture row = row(place, y, words);
             rows.add(row);
             y += row.height();
@@ -102,7 +103,7 @@ final class WeeksDrawing {
     }
 
     private static String outText(Outage outage, int width) {
-        return Stream.of(outage.words(), "out to " + DayWords.date(outage.lastDay()), "out")
+        return Stream.of(outage.words(), SAY.outTo(DayWords.date(outage.lastDay())), SAY.out())
                 .filter(text -> ShortText.fit(text, width, true).equals(text))
                 .findFirst()
                 .orElse("");
@@ -129,14 +130,14 @@ final class WeeksDrawing {
         boolean begun = index(stay.from()) < 0;
         String names = (begun ? "… " : "") + ShortText.head(stay.cropName())
                 + (stay.trial() == null ? "" : " · " + stay.trial().brief()) + " · " + stay.memberName();
-        String words = "%s, %s, %s, %s, %s, %s"
-                .formatted(
-                        stay.what(),
-                        stay.kindWords(),
-                        stay.memberName(),
-                        placeWords,
-                        stay.quarterWords(),
-                        DayWords.span(stay.from(), stay.to()));
+        String words = String.join(
+                ", ",
+                stay.what(),
+                stay.kindWords(),
+                stay.memberName(),
+                placeWords,
+                stay.quarterWords(),
+                DayWords.span(stay.from(), stay.to()));
         return new Bar(
                 stay.stayId(),
                 new Quarters(stay.firstQuarter(), stay.quarters()),
