@@ -1,5 +1,7 @@
 package warmshelf.group;
 
+import static warmshelf.group.GroupSentences.SAY;
+
 import java.time.ZoneId;
 import java.util.List;
 import warmshelf.words.Choice;
@@ -15,14 +17,14 @@ final class GroupChoices {
             .toList();
     static final Choice CELSIUS = degrees(TemperatureUnit.CELSIUS);
     static final Choice FAHRENHEIT = degrees(TemperatureUnit.FAHRENHEIT);
-    static final Choice CENTIMETRES = new Choice(LengthUnit.CENTIMETRES.word(), "Centimetres");
-    static final Choice INCHES = new Choice(LengthUnit.INCHES.word(), "Inches");
+    static final Choice CENTIMETRES = new Choice(LengthUnit.CENTIMETRES.word(), SAY.centimetres());
+    static final Choice INCHES = new Choice(LengthUnit.INCHES.word(), SAY.inches());
     static final List<Choice> TEMPERATURES = List.of(FAHRENHEIT, CELSIUS);
     static final List<Choice> LENGTHS = List.of(INCHES, CENTIMETRES);
 
     private GroupChoices() {}
 
     private static Choice degrees(TemperatureUnit unit) {
-        return new Choice(unit.letter(), "Degrees " + unit.scale());
+        return new Choice(unit.letter(), SAY.degrees(unit.scale()));
     }
 }

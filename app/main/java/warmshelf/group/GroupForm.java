@@ -16,12 +16,12 @@ record GroupForm(FormReader reader, GroupProfile profile) {
     static final String COUNTRY = "groupCountry";
 
     static GroupForm from(FormReader form) {
-        String name = form.requiredText("groupName", "Group’s name", 80);
+        String name = form.requiredText("groupName", SAY.groupNameField(), 80);
         ZoneId zone = readZone(form);
         Units units = readUnits(form);
         String country = PostcodeRule.readCountry(form, COUNTRY);
-        String postcode = PostcodeRule.readPostcode(form, "groupPostcode", "Group’s postcode", country);
-        int season = form.wholeNumber("groupSeason", "Season", 2000, 2200);
+        String postcode = PostcodeRule.readPostcode(form, "groupPostcode", SAY.groupPostcodeField(), country);
+        int season = form.wholeNumber("groupSeason", SAY.seasonField(), 2000, 2200);
         return new GroupForm(form, new GroupProfile(name, zone, units, country, postcode, season));
     }
 
@@ -45,15 +45,15 @@ record GroupForm(FormReader reader, GroupProfile profile) {
     }
 
     private static Units readUnits(FormReader form) {
-        String temperature = form.choice("groupTemperature", "Temperatures in", TemperatureUnit.letters());
-        String length = form.choice("groupLength", "Lengths in", LengthUnit.words());
+        String temperature = form.choice("groupTemperature", SAY.temperaturesField(), TemperatureUnit.letters());
+        String length = form.choice("groupLength", SAY.lengthsField(), LengthUnit.words());
         return new Units(
                 TemperatureUnit.withLetter(temperature).orElse(TemperatureUnit.CELSIUS),
                 LengthUnit.withWord(length).orElse(LengthUnit.CENTIMETRES));
     }
 
     private static ZoneId readZone(FormReader form) {
-        String zone = form.requiredText("groupZone", "Time zone", 60);
+        String zone = form.requiredText("groupZone", SAY.zoneField(), 60);
         try {
             return ZoneId.of(zone);
         } catch (DateTimeException unknown) {

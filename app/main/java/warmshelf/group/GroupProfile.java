@@ -20,21 +20,21 @@ public record GroupProfile(String name, ZoneId zone, Units units, String country
     /** A sentence for each thing in which this differs from another profile, telling what it is here. */
     List<String> differences(GroupProfile other) {
         List<String> sentences = new ArrayList<>();
-        compare(sentences, "Group’s name", name, other.name);
-        compare(sentences, "Time zone", zone.getId(), other.zone.getId());
+        compare(sentences, SAY.groupNameField(), name, other.name);
+        compare(sentences, SAY.zoneField(), zone.getId(), other.zone.getId());
         compare(
                 sentences,
-                "Temperatures in",
+                SAY.temperaturesField(),
                 units.temperature().letter(),
                 other.units.temperature().letter());
         compare(
                 sentences,
-                "Lengths in",
+                SAY.lengthsField(),
                 units.length().word(),
                 other.units.length().word());
-        compare(sentences, "Country", country, other.country);
-        compare(sentences, "Group’s postcode", homePostcode, other.homePostcode);
-        compare(sentences, "Season", String.valueOf(season), String.valueOf(other.season));
+        compare(sentences, SAY.countryField(), country, other.country);
+        compare(sentences, SAY.groupPostcodeField(), homePostcode, other.homePostcode);
+        compare(sentences, SAY.seasonField(), String.valueOf(season), String.valueOf(other.season));
         return sentences;
     }
 

@@ -75,4 +75,44 @@ interface GroupSentences {
     String belongsAgain(String member);
 
     String hasLeft(String member);
+
+    String groupNameField();
+
+    String groupPostcodeField();
+
+    String seasonField();
+
+    String temperaturesField();
+
+    String lengthsField();
+
+    String zoneField();
+
+    String countryField();
+
+    String centimetres();
+
+    String inches();
+
+    String degrees(String scale);
+
+    String ownPostcodeField();
+
+    String versionField();
+
+    String ownNameField();
+
+    String passphraseField();
+
+    String passphraseNowField();
+
+    String newPassphraseField();
+
+    String joinsAsField();
+
+    String forWhomField();
+
+    String member();
+
+    String coordinator();
 }

@@ -1,5 +1,7 @@
 package warmshelf.group;
 
+import static warmshelf.group.GroupSentences.SAY;
+
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -16,10 +18,11 @@ record OwnSettingsForm(FormReader reader, OwnSettings settings, int version) {
         FormReader form = new FormReader(typed);
         String name = PersonForm.readName(form);
         String country = PostcodeRule.readCountry(form, "country");
-        String postcode = PostcodeRule.readPostcode(form, "postcode", "Your postcode", country);
-        String temperature = form.choice("temperature", "Temperatures in", orAsTheGroup(TemperatureUnit.letters()));
-        String length = form.choice("length", "Lengths in", orAsTheGroup(LengthUnit.words()));
-        int version = form.wholeNumber("version", "Version", 1, Integer.MAX_VALUE);
+        String postcode = PostcodeRule.readPostcode(form, "postcode", SAY.ownPostcodeField(), country);
+        String temperature =
+                form.choice("temperature", SAY.temperaturesField(), orAsTheGroup(TemperatureUnit.letters()));
+        String length = form.choice("length", SAY.lengthsField(), orAsTheGroup(LengthUnit.words()));
+        int version = form.wholeNumber("version", SAY.versionField(), 1, Integer.MAX_VALUE);
         return new OwnSettingsForm(
                 form, new OwnSettings(name, country, postcode, own(temperature), own(length)), version);
     }

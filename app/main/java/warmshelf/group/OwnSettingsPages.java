@@ -74,8 +74,8 @@ public final class OwnSettingsPages implements Pages {
         Visitor visitor = Visitor.of(ctx);
         door.limitSignIn(ctx, visitor.name());
         FormReader form = new FormReader(ctx.formParamMap());
-        String current = form.requiredText("current", "Passphrase now", Passphrases.LONGEST);
-        String next = PassphraseRule.read(form, "passphrase", "New passphrase", visitor.name());
+        String current = form.requiredText("current", SAY.passphraseNowField(), Passphrases.LONGEST);
+        String next = PassphraseRule.read(form, "passphrase", SAY.newPassphraseField(), visitor.name());
         if (form.ok() && !passphrases.fits(current, members.passphraseHash(visitor.memberId()))) {
             form.refuse("current", SAY.passphraseWrong());
         }

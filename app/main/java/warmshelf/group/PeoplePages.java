@@ -54,8 +54,8 @@ public final class PeoplePages implements Pages {
 
     private void invite(Context ctx) {
         FormReader form = new FormReader(ctx.formParamMap());
-        String role = form.choice("role", "Joins as", List.of("member", "coordinator"));
-        String note = form.requiredText("note", "For whom", 80);
+        String role = form.choice("role", SAY.joinsAsField(), List.of("member", "coordinator"));
+        String note = form.requiredText("note", SAY.forWhomField(), 80);
         if (!form.ok()) {
             Respond.again(ctx, "group/people.peb", page(ctx, form));
             return;
@@ -126,7 +126,7 @@ public final class PeoplePages implements Pages {
                 coordinator ? links.madeForAnother() : Map.of(),
                 browsers.addressOfThisMachineOnly(ctx).orElse(""),
                 form,
-                List.of(new Choice("member", "Member"), new Choice("coordinator", "Coordinator")),
+                List.of(new Choice("member", SAY.member()), new Choice("coordinator", SAY.coordinator())),
                 Objects.requireNonNullElse(link, ""));
     }
 }

@@ -1,5 +1,7 @@
 package warmshelf.group;
 
+import static warmshelf.group.GroupSentences.SAY;
+
 import java.util.List;
 import java.util.Map;
 import warmshelf.words.FormReader;
@@ -17,13 +19,13 @@ public record PersonForm(FormReader reader, String name, String country, String 
     public static PersonForm from(FormReader form, String countryField) {
         String name = readName(form);
         String country = PostcodeRule.readCountry(form, countryField);
-        String postcode = PostcodeRule.readPostcode(form, "postcode", "Your postcode", country);
-        String passphrase = PassphraseRule.read(form, "passphrase", "Passphrase", name);
+        String postcode = PostcodeRule.readPostcode(form, "postcode", SAY.ownPostcodeField(), country);
+        String passphrase = PassphraseRule.read(form, "passphrase", SAY.passphraseField(), name);
         return new PersonForm(form, name, country, postcode, passphrase);
     }
 
     static String readName(FormReader form) {
-        return form.requiredText("name", "Your name", LONGEST_NAME).replaceAll("\\s+", " ");
+        return form.requiredText("name", SAY.ownNameField(), LONGEST_NAME).replaceAll("\\s+", " ");
     }
 
     public boolean ok() {

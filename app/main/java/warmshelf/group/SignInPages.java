@@ -66,8 +66,8 @@ public final class SignInPages implements Pages {
     private void signIn(Context ctx) {
         FormReader form = new FormReader(ctx.formParamMap());
         String then = LocalPath.orHome(form.text("then"));
-        String name = form.requiredText("name", "Your name", 60);
-        String passphrase = form.requiredText("passphrase", "Passphrase", Passphrases.LONGEST);
+        String name = form.requiredText("name", SAY.ownNameField(), 60);
+        String passphrase = form.requiredText("passphrase", SAY.passphraseField(), Passphrases.LONGEST);
         if (form.ok()) {
             door.limitSignIn(ctx, name);
             Optional<Member> member = members.named(name);
@@ -95,7 +95,8 @@ public final class SignInPages implements Pages {
         UUID memberId = presentMember(link);
         FormReader form = new FormReader(ctx.formParamMap());
         boolean newPassphrase = link.oneUse() && !form.text("passphrase").isEmpty();
-        String passphrase = newPassphrase ? PassphraseRule.read(form, "passphrase", "New passphrase", link.note()) : "";
+        String passphrase =
+                newPassphrase ? PassphraseRule.read(form, "passphrase", SAY.newPassphraseField(), link.note()) : "";
         if (!form.ok()) {
             Respond.again(ctx, "group/in.peb", new LinkPage(link, form));
             return;
