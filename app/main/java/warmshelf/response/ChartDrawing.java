@@ -133,11 +133,9 @@ final class ChartDrawing {
                 Numbers.oneDecimal(x(sowing.celsius())),
                 Numbers.oneDecimal(y(sowing.seedlingDays())),
                 bag,
-                "%s days at %s%s"
-                        .formatted(
-                                LearnedWords.days(sowing.seedlingDays()),
-                                units.temperature(sowing.celsius()),
-                                bag ? ", from a bag" : ""));
+                bag
+                        ? SAY.dotFromBag(LearnedWords.days(sowing.seedlingDays()), units.temperature(sowing.celsius()))
+                        : SAY.dot(LearnedWords.days(sowing.seedlingDays()), units.temperature(sowing.celsius())));
     }
 
     private List<ResponseChart.Tick> temperatures() {

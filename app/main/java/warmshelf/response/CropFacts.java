@@ -21,7 +21,7 @@ import warmshelf.words.Units;
 
 /** What is known of a crop besides warmth, as its page lists it; beside each figure that was changed, the reference's. */
 final class CropFacts {
-    private static final String UNKNOWN = "not known";
+    private static final String UNKNOWN = SAY.notKnown();
 
     private CropFacts() {}
 
@@ -39,25 +39,31 @@ final class CropFacts {
         SourceWords sources = new SourceWords(units);
         add(
                 facts,
-                "Cold",
+                SAY.cold(),
                 crop,
                 reference,
                 each -> each.hardiness().words(),
                 sources.range(crop, SourceMatter.HARDINESS));
         add(
                 facts,
-                "Planting out",
+                SAY.plantingOut(),
                 crop,
                 reference,
                 CropFacts::plantingOut,
                 sources.range(crop, SourceMatter.PLANTING_OUT));
-        add(facts, "Nights", crop, reference, each -> nights(each, units));
-        add(facts, "Weeks indoors", crop, reference, CropFacts::weeks, sources.range(crop, SourceMatter.WEEKS_INDOORS));
-        add(facts, "Depth", crop, reference, each -> depth(each, units), depthAndLight(sources, crop));
-        add(facts, "Before sowing", crop, reference, each -> treatment(each, units));
-        add(facts, "Can hurt", crop, reference, CropFacts::hazards);
-        add(facts, "First harvest", crop, reference, each -> harvest(each.maturity()));
-        add(facts, "Seed keeps", crop, reference, CropFacts::keeps);
+        add(facts, SAY.nights(), crop, reference, each -> nights(each, units));
+        add(
+                facts,
+                SAY.weeksIndoors(),
+                crop,
+                reference,
+                CropFacts::weeks,
+                sources.range(crop, SourceMatter.WEEKS_INDOORS));
+        add(facts, SAY.depth(), crop, reference, each -> depth(each, units), depthAndLight(sources, crop));
+        add(facts, SAY.beforeSowing(), crop, reference, each -> treatment(each, units));
+        add(facts, SAY.canHurt(), crop, reference, CropFacts::hazards);
+        add(facts, SAY.firstHarvest(), crop, reference, each -> harvest(each.maturity()));
+        add(facts, SAY.seedKeeps(), crop, reference, CropFacts::keeps);
         return facts;
     }
 
@@ -112,13 +118,13 @@ final class CropFacts {
     }
 
     private static String nights(Crop crop, Units units) {
-        return crop.nightMinimumC() == null ? UNKNOWN : "above " + units.temperature(crop.nightMinimumC());
+        return crop.nightMinimumC() == null ? UNKNOWN : SAY.above(units.temperature(crop.nightMinimumC()));
     }
 
     private static String weeks(Crop crop) {
         return crop.weeksIndoorsMin() == crop.weeksIndoorsMax()
                 ? String.valueOf(crop.weeksIndoorsMin())
-                : "%d to %d".formatted(crop.weeksIndoorsMin(), crop.weeksIndoorsMax());
+                : SAY.fromTo(crop.weeksIndoorsMin(), crop.weeksIndoorsMax());
     }
 
     private static String depth(Crop crop, Units units) {
@@ -139,6 +145,6 @@ final class CropFacts {
 
     private static String keeps(Crop crop) {
         Integer years = crop.seedLifeYears();
-        return years == null ? UNKNOWN : years == 1 ? "one year" : years + " years";
+        return years == null ? UNKNOWN : SAY.keepsYears(years);
     }
 }

@@ -103,7 +103,9 @@ public record CropPage(
     }
 
     private static String seenWords(SeenEmergence seen) {
-        String days = LearnedWords.days(seen.days()) + " days" + (seen.method() == Method.BAG ? " (roots)" : "");
+        String days = seen.method() == Method.BAG
+                ? SAY.daysToRoots(LearnedWords.days(seen.days()))
+                : SAY.daysToSeedlings(LearnedWords.days(seen.days()));
         String by = LearnedWords.days(seen.byDays());
         return seen.afterDays() == 0
                 ? SAY.foundAtFirstLook(days, by)

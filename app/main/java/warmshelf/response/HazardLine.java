@@ -1,5 +1,7 @@
 package warmshelf.response;
 
+import static warmshelf.response.ResponseSentences.SAY;
+
 import warmshelf.crop.CropHazard;
 import warmshelf.crop.HazardClaim;
 import warmshelf.guide.Source;
@@ -8,7 +10,7 @@ import warmshelf.guide.Source;
 public record HazardLine(String hazard, String says, Source source) {
     static HazardLine of(HazardClaim claim) {
         return new HazardLine(
-                claim.hazard().map(CropHazard::title).orElse("Nothing known"),
+                claim.hazard().map(CropHazard::title).orElse(SAY.nothingKnown()),
                 claim.says(),
                 Source.of(claim.source(), claim.sourceUrl(), claim.standing()));
     }

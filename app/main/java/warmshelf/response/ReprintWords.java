@@ -19,20 +19,20 @@ final class ReprintWords {
                     .map(Print::number)
                     .sorted()
                     .map(String::valueOf)
-                    .collect(Collectors.joining(" or "));
+                    .collect(Collectors.joining(" " + SAY.or() + " "));
             return SAY.reprintsGiveDays(at, days, disagreement.used().number());
         }
         String each = disagreement.printed().stream()
                 .map(print -> "“%s”".formatted(words(print)))
-                .collect(Collectors.joining(", another "));
+                .collect(Collectors.joining(", " + SAY.another() + " "));
         return SAY.onePrintSays(at, each, words(disagreement.used()));
     }
 
     private static String words(Print print) {
         return switch (print.outcome()) {
-            case DAYS -> print.number() + " days";
+            case DAYS -> SAY.printedDays(print.number());
             case NONE -> SAY.nothingCameUp();
-            case UNTESTED -> "not tested";
+            case UNTESTED -> SAY.notTested();
             case SHARE -> SAY.cameUpWithoutDays(print.number());
         };
     }

@@ -63,4 +63,60 @@ interface ResponseSentences {
     String nothingCameUp();
 
     String cameUpWithoutDays(int percent);
+
+    String dot(String days, String temperature);
+
+    String dotFromBag(String days, String temperature);
+
+    String notKnown();
+
+    String cold();
+
+    String plantingOut();
+
+    String nights();
+
+    String weeksIndoors();
+
+    String depth();
+
+    String beforeSowing();
+
+    String canHurt();
+
+    String firstHarvest();
+
+    String seedKeeps();
+
+    String above(String temperature);
+
+    String keepsYears(int years);
+
+    String fromTo(int least, int most);
+
+    String printedDays(int days);
+
+    String notTested();
+
+    String or();
+
+    String another();
+
+    String orLess(String figure);
+
+    String orMore(String figure);
+
+    String light();
+
+    String range(String low, String high);
+
+    String either(String low, String high);
+
+    String nothingKnown();
+
+    String daysToRoots(String days);
+
+    String daysToSeedlings(String days);
+
+    String daysFromTo(int least, String most);
 }

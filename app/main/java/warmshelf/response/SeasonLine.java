@@ -77,6 +77,6 @@ public record SeasonLine(
     private static String days(SecondCrop.Span span) {
         return span.least() == span.most()
                 ? Counted.days(span.least())
-                : span.least() + " to " + Counted.days(span.most());
+                : SAY.daysFromTo(span.least(), Counted.days(span.most()));
     }
 }

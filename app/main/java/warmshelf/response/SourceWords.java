@@ -1,7 +1,10 @@
 package warmshelf.response;
 
+import static warmshelf.response.ResponseSentences.SAY;
+
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BinaryOperator;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropSources;
 import warmshelf.crop.Hardiness;
@@ -49,34 +52,34 @@ final class SourceWords {
     private String words(SourceMatter matter, SourceStatement said) {
         String span = span(matter, said.least(), said.most());
         if (said.low() == null) {
-            return span + " or less";
+            return SAY.orLess(span);
         }
-        return said.high() == null ? span + " or more" : span;
+        return said.high() == null ? SAY.orMore(span) : span;
     }
 
     private String span(SourceMatter matter, double low, double high) {
         return switch (matter) {
             case WEEKS_INDOORS -> Counted.weeks((int) Math.round(low), (int) Math.round(high));
             case PLANTING_OUT -> PlantingOutWords.of((int) low, (int) high);
-            case DEPTH -> ends(units.length(low), units.length(high), " to ");
+            case DEPTH -> ends(units.length(low), units.length(high), SAY::range);
             case LIGHT ->
-                ends(SeedCover.at((int) low).words(), SeedCover.at((int) high).words(), "; or ");
+                ends(SeedCover.at((int) low).words(), SeedCover.at((int) high).words(), SAY::either);
             case HARDINESS ->
-                ends(Hardiness.at((int) low).words(), Hardiness.at((int) high).words(), " to ");
+                ends(Hardiness.at((int) low).words(), Hardiness.at((int) high).words(), SAY::range);
         };
     }
 
-    private static String ends(String low, String high, String between) {
-        return low.equals(high) ? low : low + between + high;
+    private static String ends(String low, String high, BinaryOperator<String> both) {
+        return low.equals(high) ? low : both.apply(low, high);
     }
 
     private static String label(SourceMatter matter) {
         return switch (matter) {
-            case WEEKS_INDOORS -> "Weeks indoors";
-            case PLANTING_OUT -> "Planting out";
-            case DEPTH -> "Depth";
-            case LIGHT -> "Light";
-            case HARDINESS -> "Cold";
+            case WEEKS_INDOORS -> SAY.weeksIndoors();
+            case PLANTING_OUT -> SAY.plantingOut();
+            case DEPTH -> SAY.depth();
+            case LIGHT -> SAY.light();
+            case HARDINESS -> SAY.cold();
         };
     }
 }
