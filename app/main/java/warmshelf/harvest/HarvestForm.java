@@ -1,5 +1,7 @@
 package warmshelf.harvest;
 
+import static warmshelf.harvest.HarvestSentences.SAY;
+
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -39,25 +41,22 @@ final class HarvestForm {
     private HarvestNote note(HarvestStore.PlantedOut sowing) {
         String of = sowing.variety().isEmpty() ? sowing.cropId() : sowing.variety();
         UUID id = sowing.sowingId();
-        LocalDate first = day("first-" + id, "First harvest of " + of, sowing.plantedOutOn());
-        LocalDate last = day("last-" + id, "Last harvest of " + of, sowing.plantedOutOn());
+        LocalDate first = day("first-" + id, SAY.firstHarvestField(of), sowing.plantedOutOn());
+        LocalDate last = day("last-" + id, SAY.lastHarvestField(of), sowing.plantedOutOn());
         if (first != null && last != null && last.isBefore(first)) {
-            reader.refuse(
-                    "last-" + id,
-                    "Last harvest of %s was %s, before the first, %s; that day or a later one is accepted."
-                            .formatted(of, last, first));
+            reader.refuse("last-" + id, SAY.lastBeforeFirst(of, last, first));
         }
-        double kilograms = reader.optionalDecimal("kilograms-" + id, "Kilograms of " + of, 0, MOST_KILOGRAMS)
+        double kilograms = reader.optionalDecimal("kilograms-" + id, SAY.kilogramsField(of), 0, MOST_KILOGRAMS)
                 .orElse(Double.NaN);
         return new HarvestNote(
                 id,
-                answer("again-" + id, "Grow " + of + " again", HarvestAnswer.Again.values()),
-                answer("amount-" + id, "Amount of " + of, HarvestAnswer.Amount.values()),
+                answer("again-" + id, SAY.againField(of), HarvestAnswer.Again.values()),
+                answer("amount-" + id, SAY.amountField(of), HarvestAnswer.Amount.values()),
                 Double.isNaN(kilograms) ? null : kilograms,
-                answer("taste-" + id, "Taste of " + of, HarvestAnswer.Taste.values()),
+                answer("taste-" + id, SAY.tasteField(of), HarvestAnswer.Taste.values()),
                 first,
                 last,
-                reader.optionalText("trouble-" + id, "Trouble with " + of, LONGEST_TROUBLE));
+                reader.optionalText("trouble-" + id, SAY.troubleField(of), LONGEST_TROUBLE));
     }
 
     private @Nullable LocalDate day(String field, String label, LocalDate plantedOut) {
@@ -66,10 +65,7 @@ final class HarvestForm {
         }
         LocalDate day = reader.date(field, label);
         if (day.isAfter(today) || day.isBefore(plantedOut)) {
-            reader.refuse(
-                    field,
-                    "%s was %s; a day from %s, when it was planted out, to today, %s, is accepted."
-                            .formatted(label, day, plantedOut, today));
+            reader.refuse(field, SAY.dayUnfit(label, day, plantedOut, today));
         }
         return day;
     }
