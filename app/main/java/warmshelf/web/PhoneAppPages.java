@@ -1,5 +1,7 @@
 package warmshelf.web;
 
+import static warmshelf.web.WebSentences.SAY;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.nio.charset.StandardCharsets;
@@ -45,7 +47,7 @@ final class PhoneAppPages implements Pages {
         Map<String, Object> manifest = new LinkedHashMap<>();
         manifest.put("name", "Warmshelf");
         manifest.put("short_name", "Warmshelf");
-        manifest.put("description", "The daily round of a seed-starting group.");
+        manifest.put("description", SAY.phoneApp());
         manifest.put("id", "/");
         manifest.put("start_url", "/today");
         manifest.put("scope", "/");

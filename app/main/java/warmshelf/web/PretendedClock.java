@@ -1,5 +1,7 @@
 package warmshelf.web;
 
+import static warmshelf.web.WebSentences.SAY;
+
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
@@ -32,8 +34,10 @@ public final class PretendedClock extends Clock {
 
     /** What a reader must know of a page on which this day stands as today. */
     public String words(LocalDate today) {
-        return "This demo pretends that today is %s: day %d of the %d season. Its people and their sowings are invented."
-                .formatted(DayWords.withWeekdayInFull(today), ChronoUnit.DAYS.between(firstDay, today) + 1, season);
+        return SAY.pretends(
+                DayWords.withWeekdayInFull(today),
+                ChronoUnit.DAYS.between(firstDay, today) + 1,
+                String.valueOf(season));
     }
 
     /** What such a clock says of a day; empty for a clock that pretends nothing. */

@@ -59,4 +59,8 @@ interface WebSentences {
     String filesTooLarge(long megabytes);
 
     String savedBefore();
+
+    String phoneApp();
+
+    String pretends(String day, long number, String season);
 }
