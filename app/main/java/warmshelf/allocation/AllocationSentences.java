@@ -51,4 +51,28 @@ interface AllocationSentences {
     String allTaken(String first, String last);
 
     String tooLateToStart(String latest);
+
+    String wholePlace();
+
+    String leftHalf();
+
+    String rightHalf();
+
+    String quarter(int quarter);
+
+    String lightAndPlace(int place);
+
+    String matAndPlace(String mat, int place);
+
+    String light();
+
+    String mat(String mat);
+
+    String placeOf(String shelf, String surface, int place, String slot);
+
+    String litPlace(String site, String rack, int shelf, int place);
+
+    String shelf(String site, String rack, int shelf);
+
+    String decidedMeanwhile();
 }

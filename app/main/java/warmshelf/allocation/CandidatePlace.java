@@ -1,5 +1,7 @@
 package warmshelf.allocation;
 
+import static warmshelf.allocation.AllocationSentences.SAY;
+
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
@@ -15,12 +17,11 @@ public record CandidatePlace(
 
     /** For example 'mat M3, place 2'. */
     public String words() {
-        return mat == null ? "the light, place " + number : "mat %s, place %d".formatted(mat.name(), number);
+        return mat == null ? SAY.lightAndPlace(number) : SAY.matAndPlace(mat.name(), number);
     }
 
     /** Said as {@link Stay#where} says it, so that the two can be compared. */
     public String whereWith(Slot slot) {
-        return "%s · %s · place %d, %s"
-                .formatted(where, mat == null ? "light" : "mat " + mat.name(), number, slot.words());
+        return SAY.placeOf(where, mat == null ? SAY.light() : SAY.mat(mat.name()), number, slot.words());
     }
 }

@@ -13,6 +13,7 @@ import org.jooq.impl.DSL;
 import org.jspecify.annotations.Nullable;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
+import warmshelf.decision.Decision;
 
 /** Keeps requests for warm space and what was decided on them. */
 public final class RequestStore {
@@ -66,9 +67,9 @@ public final class RequestStore {
     /**
      * Decides on a request if nobody else did since it was read.
      *
-     * @return false when someone else was first
+     * @return what was decided
      */
-    public boolean decide(
+    public Decision<SpaceRequest.State> decide(
             DSLContext tx, SpaceRequest request, SpaceRequest.State state, String reason, @Nullable UUID by) {
         int changed = tx.update(SPACE_REQUEST)
                 .set(SPACE_REQUEST.STATE, state.word())
@@ -78,10 +79,11 @@ public final class RequestStore {
                 .set(SPACE_REQUEST.VERSION, SPACE_REQUEST.VERSION.plus(1))
                 .where(SPACE_REQUEST.SOWING_ID.eq(request.sowingId()), SPACE_REQUEST.VERSION.eq(request.version()))
                 .execute();
-        if (changed == 1) {
-            audit.write(tx, by, "request " + state.word(), "sowing", request.sowingId(), reason);
+        if (changed == 0) {
+            return new Decision.Overtaken<>(new SpaceRefusal.DecidedMeanwhile());
         }
-        return changed == 1;
+        audit.write(tx, by, "request " + state.word(), "sowing", request.sowingId(), reason);
+        return new Decision.Done<>(state);
     }
 
     /** Keeps that the seed of a request gets its light otherwise than from the mat's place, or that it does not. */

@@ -1,5 +1,7 @@
 package warmshelf.allocation;
 
+import static warmshelf.allocation.AllocationSentences.SAY;
+
 import java.util.List;
 
 /**
@@ -49,9 +51,9 @@ public record Slot(int firstQuarter, int quarters) {
     /** For example 'whole', 'left half' or 'quarter 3'. */
     public String words() {
         return switch (quarters) {
-            case 4 -> "the whole place";
-            case 2 -> firstQuarter == 1 ? "left half" : "right half";
-            default -> "quarter " + firstQuarter;
+            case 4 -> SAY.wholePlace();
+            case 2 -> firstQuarter == 1 ? SAY.leftHalf() : SAY.rightHalf();
+            default -> SAY.quarter(firstQuarter);
         };
     }
 }

@@ -73,6 +73,14 @@ public sealed interface SpaceRefusal extends Message {
         }
     }
 
+    /** The request does not wait any more. */
+    record DecidedMeanwhile() implements SpaceRefusal {
+        @Override
+        public String words(Units units) {
+            return SAY.decidedMeanwhile();
+        }
+    }
+
     /** Somebody else was quicker. */
     record TakenMeanwhile() implements SpaceRefusal {
         @Override

@@ -1,5 +1,6 @@
 package warmshelf.allocation;
 
+import static warmshelf.allocation.AllocationSentences.SAY;
 import static warmshelf.db.generated.Tables.MAT;
 import static warmshelf.db.generated.Tables.PLACE;
 import static warmshelf.db.generated.Tables.QUARANTINE_SHELF;
@@ -172,9 +173,8 @@ public final class SpaceStore {
     }
 
     private static LitPlace litPlace(Record found) {
-        String where = "%s · %s · shelf %d · place %d"
-                .formatted(
-                        found.get(SITE.NAME), found.get(RACK.NAME), found.get(SHELF.FROM_TOP), found.get(PLACE.NUMBER));
+        String where = SAY.litPlace(
+                found.get(SITE.NAME), found.get(RACK.NAME), found.get(SHELF.FROM_TOP), found.get(PLACE.NUMBER));
         return new LitPlace(found.get(PLACE.ID), where, new Slot(1, 4), LocalDate.MAX);
     }
 }

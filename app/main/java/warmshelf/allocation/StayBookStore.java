@@ -1,5 +1,6 @@
 package warmshelf.allocation;
 
+import static warmshelf.allocation.AllocationSentences.SAY;
 import static warmshelf.db.generated.Tables.MAT;
 import static warmshelf.db.generated.Tables.PLACE;
 import static warmshelf.db.generated.Tables.RACK;
@@ -72,15 +73,12 @@ public final class StayBookStore {
 
     private static Stay stay(Record found) {
         Slot slot = new Slot(found.get(STAY.FIRST_QUARTER), found.get(STAY.QUARTERS));
-        String surface = found.get(MAT.NAME) == null ? "light" : "mat " + found.get(MAT.NAME);
-        String where = "%s · %s · shelf %d · %s · place %d, %s"
-                .formatted(
-                        found.get(SITE.NAME),
-                        found.get(RACK.NAME),
-                        found.get(SHELF.FROM_TOP),
-                        surface,
-                        found.get(PLACE.NUMBER),
-                        slot.words());
+        String surface = found.get(MAT.NAME) == null ? SAY.light() : SAY.mat(found.get(MAT.NAME));
+        String where = SAY.placeOf(
+                SAY.shelf(found.get(SITE.NAME), found.get(RACK.NAME), found.get(SHELF.FROM_TOP)),
+                surface,
+                found.get(PLACE.NUMBER),
+                slot.words());
         return new Stay(
                 found.get(STAY.ID),
                 found.get(STAY.SOWING_ID),

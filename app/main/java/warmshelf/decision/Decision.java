@@ -36,6 +36,18 @@ public sealed interface Decision<T> {
         }
     }
 
+    /**
+     * What was done.
+     *
+     * @throws Declined when it was not; it undoes the transaction of which this is a part
+     */
+    default T orDecline() {
+        if (this instanceof Done<T> done) {
+            return done.value();
+        }
+        throw Declined.of(this);
+    }
+
     /** Why it was not done; empty when it was, or when there is nothing it could be about. */
     default Optional<Message> refusal() {
         if (this instanceof Refused<T> refused) {
@@ -47,11 +59,18 @@ public sealed interface Decision<T> {
         return this instanceof Overtaken<T> overtaken ? Optional.of(overtaken.reason()) : Optional.empty();
     }
 
+    /** What is decided of what was done; the same no where nothing was. */
+    default <R> Decision<R> then(Function<T, Decision<R>> next) {
+        return this instanceof Done<T> done ? next.apply(done.value()) : same();
+    }
+
     /** The same decision about something else made of what was done. */
     default <R> Decision<R> map(Function<T, R> change) {
-        if (this instanceof Done<T> done) {
-            return new Done<>(change.apply(done.value()));
-        }
+        return this instanceof Done<T> done ? new Done<>(change.apply(done.value())) : same();
+    }
+
+    /** The same no, of something of another kind. */
+    private <R> Decision<R> same() {
         if (this instanceof Refused<T> refused) {
             return new Refused<>(refused.reason());
         }

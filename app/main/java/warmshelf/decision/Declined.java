@@ -14,6 +14,11 @@ public final class Declined extends RuntimeException {
         this.decision = decision;
     }
 
+    /** As somebody was told no. */
+    static Declined of(Decision<?> no) {
+        return new Declined(no);
+    }
+
     /** A rule says no. */
     public static Declined refused(Message reason) {
         return new Declined(new Decision.Refused<>(reason));

@@ -1,5 +1,7 @@
 package warmshelf.demo;
 
+import static warmshelf.demo.DemoSentences.SAY;
+
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
@@ -125,13 +127,13 @@ public final class DemoCommand implements Callable<Integer> {
         LocalDate today = LocalDate.ofInstant(clock.instant(), DemoGroup.ZONE);
         List<DemoLinks.SignIn> signIns = links.make(new TodayStore(database).onDuty(today));
         PrintWriter out = spec.commandLine().getOut();
-        out.println("The demo group is at " + server.address() + ". Follow a link to sign in as");
+        out.println(SAY.demoIsAt(server.address()));
         signIns.forEach(
                 signIn -> out.println("  %s:%n    %s%s".formatted(signIn.who(), server.address(), signIn.path())));
         if (clock instanceof PretendedClock pretended) {
             out.println(pretended.words(today));
         }
-        out.println("Everyone's passphrase there is '" + DemoGroup.PASSPHRASE + "'. Stop the demo with Ctrl-C.");
+        out.println(SAY.passphraseIs(DemoGroup.PASSPHRASE));
         out.flush();
     }
 

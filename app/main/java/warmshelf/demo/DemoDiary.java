@@ -1,6 +1,7 @@
 package warmshelf.demo;
 
 import static warmshelf.demo.DemoDecisions.done;
+import static warmshelf.demo.DemoSentences.SAY;
 
 import java.time.LocalDate;
 import java.time.LocalTime;
@@ -102,8 +103,7 @@ final class DemoDiary {
     }
 
     private static String reason(DemoPlant plant) {
-        return "%s likes it hotter than the mats that are free then, and the hot ones are promised. Ask again for a later start, or sow it yourself by a warm stove."
-                .formatted(plant.sowing().crop().name());
+        return SAY.tooHotForMats(plant.sowing().crop().name());
     }
 
     /** On the day itself; mats rather at their usual temperature, so that others find theirs; then the nearer site. */

@@ -1,5 +1,7 @@
 package warmshelf.demo;
 
+import static warmshelf.demo.DemoSentences.SAY;
+
 import java.util.List;
 import java.util.function.Predicate;
 import warmshelf.check.TodayStore;
@@ -28,14 +30,12 @@ final class DemoLinks {
     List<SignIn> make(List<TodayStore.OnDuty> onDuty) {
         List<Member> all = members.all();
         List<SignIn> made = new java.util.ArrayList<>();
-        made.add(signIn("a member", all, member -> member.name().equals(MEMBER)));
-        made.add(signIn("a coordinator", all, Member::coordinator));
+        made.add(signIn(SAY.member(), all, member -> member.name().equals(MEMBER)));
+        made.add(signIn(SAY.coordinator(), all, Member::coordinator));
         onDuty.stream()
                 .findFirst()
                 .ifPresent(duty -> made.add(signIn(
-                        "on duty today at the " + duty.site(),
-                        all,
-                        member -> member.id().equals(duty.memberId()))));
+                        SAY.onDutyAt(duty.site()), all, member -> member.id().equals(duty.memberId()))));
         return made;
     }
 

@@ -1,6 +1,7 @@
 package warmshelf.demo;
 
 import static warmshelf.demo.DemoDecisions.done;
+import static warmshelf.demo.DemoSentences.SAY;
 
 import java.time.LocalDate;
 import java.util.Comparator;
@@ -24,13 +25,8 @@ final class DemoVisit {
     private static final int LIGHT_DAYS_AHEAD = 120;
     private static final int USUAL_LIGHT_DAYS = 42;
     private static final double NOTED = 0.05;
-    private static final List<String> NOTES = List.of(
-            "Watered from below.",
-            "Surface still damp, left it.",
-            "Wiped the drops off the lid.",
-            "Turned it round.",
-            "Looks well.",
-            "Gave it some air.");
+    private static final List<String> NOTES =
+            List.of(SAY.watered(), SAY.stillDamp(), SAY.wipedLid(), SAY.turned(), SAY.looksWell(), SAY.aired());
 
     private final DemoHouse house;
     private final DemoClock clock;
@@ -58,8 +54,7 @@ final class DemoVisit {
 
     /** A torn packet or bag, seen before anything is sown. */
     void noteTorn(DemoPlant plant, LocalDate day, UUID person) {
-        DemoTick torn =
-                new DemoTick(EntryStep.LOOK, day).problem(Problem.TORN).note("A corner is open, some seed fell out.");
+        DemoTick torn = new DemoTick(EntryStep.LOOK, day).problem(Problem.TORN).note(SAY.cornerOpen());
         tick(plant, torn, person);
     }
 
@@ -88,7 +83,7 @@ final class DemoVisit {
     /** A slip of the thumb, mended a minute later by an entry that supersedes it. */
     private void correct(DemoPlant plant, DemoTick look, int counted, UUID person) {
         UUID slip = tick(plant, look.sprouted(Math.min(plant.sowing().seeds(), counted + 10)), person);
-        tick(plant, look.superseding(slip).note("Counted the next tray before, sorry."), person);
+        tick(plant, look.superseding(slip).note(SAY.miscounted()), person);
     }
 
     private DemoTick withTrouble(DemoPlant plant, DemoTick look, int lostBefore) {
@@ -97,19 +92,19 @@ final class DemoVisit {
             int lost = plant.row().furthest() == SowingStage.GIVEN_UP ? plant.upOn(look.day()) - 3 : 4;
             return look.lost(lostBefore + Math.max(0, lost))
                     .problem(Problem.DAMPING_OFF)
-                    .note("Stood it by itself and took the fallen ones out.");
+                    .note(SAY.stoodApart());
         }
         if (plant.meets("dry")) {
-            return look.problem(Problem.DRY).note("Dry at the edges; stood it in water for ten minutes.");
+            return look.problem(Problem.DRY).note(SAY.dryAtEdges());
         }
         if (plant.meets("wet")) {
-            return look.problem(Problem.WET).note("Tipped the water off.");
+            return look.problem(Problem.WET).note(SAY.tippedWater());
         }
         if (plant.meets("no-label")) {
-            return look.problem(Problem.NO_LABEL).note("Wrote a new one from the list.");
+            return look.problem(Problem.NO_LABEL).note(SAY.newLabel());
         }
         if (plant.meets("mould")) {
-            return look.problem(Problem.MOULD).note("Two seeds with fluff taken out, fresh paper.");
+            return look.problem(Problem.MOULD).note(SAY.fluffTaken());
         }
         return plant.chance().nextDouble() < NOTED
                 ? look.note(NOTES.get(plant.chance().nextInt(NOTES.size())))
@@ -145,9 +140,7 @@ final class DemoVisit {
     }
 
     private static String whyGivenUp(DemoPlant plant) {
-        return plant.row().has("dead-seed")
-                ? "Nothing after all these days; the seed was too old."
-                : "The rest fell over as well. Will sow again in fresh compost.";
+        return plant.row().has("dead-seed") ? SAY.seedTooOld() : SAY.fellOver();
     }
 
     private void moveToCells(Round.Item item, DemoPlant plant, LocalDate day, UUID person) {

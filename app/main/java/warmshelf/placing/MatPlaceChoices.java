@@ -1,5 +1,7 @@
 package warmshelf.placing;
 
+import static warmshelf.placing.PlacingSentences.SAY;
+
 import java.util.ArrayList;
 import java.util.List;
 import warmshelf.allocation.MatSpace;
@@ -15,19 +17,17 @@ final class MatPlaceChoices {
         List<Choice> places = new ArrayList<>();
         for (MatSpace mat : mats) {
             for (int number = 1; number <= mat.places().size(); number++) {
-                places.add(new Choice(
-                        mat.places().get(number - 1).toString(),
-                        "%s, place %d · %s · holds %s%s"
-                                .formatted(
-                                        mat.name(),
-                                        number,
-                                        mat.where(),
-                                        mat.thermostat().words(units),
-                                        mat.light() == LightAbove.NOT_KNOWN
-                                                ? ""
-                                                : " · " + mat.light().words())));
+                places.add(new Choice(mat.places().get(number - 1).toString(), words(mat, number, units)));
             }
         }
         return places;
+    }
+
+    private static String words(MatSpace mat, int number, Units units) {
+        String holds = SAY.matPlaceHolds(
+                mat.name(), number, mat.where(), mat.thermostat().words(units));
+        return mat.light() == LightAbove.NOT_KNOWN
+                ? holds
+                : SAY.withLight(holds, mat.light().words());
     }
 }

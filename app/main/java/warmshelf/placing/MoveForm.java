@@ -67,7 +67,7 @@ final class MoveForm {
         if (reader.text("from").isEmpty()) {
             return lying.firstDayFrom(today);
         }
-        LocalDate from = reader.date("from", "The first day");
+        LocalDate from = reader.date("from", SAY.firstDayField());
         boolean asItIs = from.equals(lying.stay().from()) && lying.isBegunBy(today);
         if (!reader.problems().containsKey("from") && from.isBefore(today) && !asItIs) {
             reader.refuse("from", SAY.firstDayPassed(from, today));

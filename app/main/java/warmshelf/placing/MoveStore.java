@@ -184,9 +184,11 @@ public final class MoveStore {
             audit.write(tx, by, "free place", "stay", stay.id(), stay.where() + ": " + reason);
             Optional<SpaceRequest> request = requests.find(tx, stay.sowingId())
                     .filter(found -> stay.isOnMat() && found.state() == SpaceRequest.State.PLACED);
-            if (request.isPresent() && !requests.decide(tx, request.get(), SpaceRequest.State.WAITING, reason, by)) {
-                throw Declined.overtaken(new PlacingRefusal.DecidedByOthers());
-            }
+            request.map(placed -> requests.decide(tx, placed, SpaceRequest.State.WAITING, reason, by))
+                    .flatMap(Decision::refusal)
+                    .ifPresent(overtaken -> {
+                        throw Declined.overtaken(new PlacingRefusal.DecidedByOthers());
+                    });
             return stay.id();
         }));
     }

@@ -45,7 +45,7 @@ final class PlacementForm {
     /** Where it is to lie and how warm, as the mat is set or else as is typed; empty when something typed cannot be taken. */
     Optional<Placement> placement(DoubleToIntFunction daysAt) {
         Optional<MatSpace> mat = mat();
-        LocalDate from = reader.date("from", "The first day");
+        LocalDate from = reader.date("from", SAY.firstDayField());
         if (reader.ok() && from.isBefore(today)) {
             reader.refuse("from", SAY.firstDayPassed(from, today));
         }
@@ -105,7 +105,7 @@ final class PlacementForm {
         }
         String word = reader.choice(
                 "quarter",
-                "The part of the place",
+                SAY.partOfPlaceField(),
                 slots.stream()
                         .flatMap(slot -> Stream.of(String.valueOf(slot.firstQuarter())))
                         .toList());

@@ -6,6 +6,7 @@ import org.jooq.DSLContext;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.PlaceAndDays;
 import warmshelf.allocation.RequestStore;
+import warmshelf.allocation.SpaceRefusal;
 import warmshelf.allocation.SpaceRequest;
 import warmshelf.allocation.StayBookStore;
 import warmshelf.allocation.StayStore;
@@ -128,12 +129,10 @@ public final class PlacementStore {
     private SpaceRequest waiting(DSLContext tx, UUID sowing) {
         return requests.find(tx, sowing)
                 .filter(SpaceRequest::isWaiting)
-                .orElseThrow(() -> Declined.overtaken(new PlacingRefusal.DecidedMeanwhile()));
+                .orElseThrow(() -> Declined.overtaken(new SpaceRefusal.DecidedMeanwhile()));
     }
 
     private void decide(DSLContext tx, SpaceRequest request, SpaceRequest.State state, String reason, UUID by) {
-        if (!requests.decide(tx, request, state, reason, by)) {
-            throw Declined.overtaken(new PlacingRefusal.DecidedMeanwhile());
-        }
+        requests.decide(tx, request, state, reason, by).orDecline();
     }
 }

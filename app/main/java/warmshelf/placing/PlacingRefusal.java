@@ -16,14 +16,6 @@ sealed interface PlacingRefusal extends Message {
         }
     }
 
-    /** The request does not wait any more. */
-    record DecidedMeanwhile() implements PlacingRefusal {
-        @Override
-        public String words(Units units) {
-            return SAY.decidedMeanwhile();
-        }
-    }
-
     /** Somebody decided on the request of a stay that was to be freed. */
     record DecidedByOthers() implements PlacingRefusal {
         @Override

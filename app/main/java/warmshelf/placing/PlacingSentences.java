@@ -9,8 +9,6 @@ interface PlacingSentences {
 
     String stayEnded();
 
-    String decidedMeanwhile();
-
     String decidedByOthers();
 
     String onlyBeforeSowing();
@@ -98,4 +96,28 @@ interface PlacingSentences {
     String lightFollows();
 
     String notThereToMove();
+
+    String firstDayField();
+
+    String partOfPlaceField();
+
+    String setPointField(String unit);
+
+    String lastDayField();
+
+    String weekEarlier();
+
+    String dayEarlier();
+
+    String dayLater();
+
+    String weekLater();
+
+    String matPlaceHolds(String mat, int place, String where, String range);
+
+    String withLight(String place, String light);
+
+    String lightOtherwise();
+
+    String litMatsOnly();
 }

@@ -1,5 +1,7 @@
 package warmshelf.placing;
 
+import static warmshelf.placing.PlacingSentences.SAY;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.UUID;
@@ -28,11 +30,6 @@ public final class RequestLightPages implements Pages {
         Visitor visitor = Visitor.of(ctx);
         boolean otherwise = new FormReader(ctx.formParamMap()).ticked("otherwise");
         Decisions.doneOr(placements.lightOtherwise(sowing, otherwise, visitor.memberId()), visitor.units());
-        Respond.seeOther(
-                ctx,
-                "/requests/" + sowing,
-                otherwise
-                        ? "Kept: it gets light another way, and may be moved to any mat."
-                        : "Kept: it is moved to lit mats only.");
+        Respond.seeOther(ctx, "/requests/" + sowing, otherwise ? SAY.lightOtherwise() : SAY.litMatsOnly());
     }
 }

@@ -1,5 +1,7 @@
 package warmshelf.placing;
 
+import static warmshelf.placing.PlacingSentences.SAY;
+
 import warmshelf.words.FormReader;
 import warmshelf.words.Units;
 
@@ -21,7 +23,7 @@ public final class SetPointForm {
     }
 
     private static int typed(FormReader form, Units units) {
-        return form.wholeNumber("celsius", "The set-point in " + units.degree(), (int) units.degrees(LOWEST_C), (int)
+        return form.wholeNumber("celsius", SAY.setPointField(units.degree()), (int) units.degrees(LOWEST_C), (int)
                 units.degrees(HIGHEST_C));
     }
 }

@@ -71,8 +71,8 @@ public final class SetPointPages implements Pages {
         Visitor visitor = Visitor.of(ctx);
         SetPointStore.MatFacts mat = mat(ctx);
         FormReader form = new FormReader(ctx.formParamMap());
-        LocalDate first = form.date("first", "The first day");
-        LocalDate last = form.date("last", "The last day");
+        LocalDate first = form.date("first", SAY.firstDayField());
+        LocalDate last = form.date("last", SAY.lastDayField());
         double celsius = SetPointForm.celsius(form, visitor.units());
         if (form.ok()) {
             refuseOddDays(form, first, last, visitor.today());

@@ -72,10 +72,10 @@ final class StayView {
         if (stay.isBegunBy(today)) {
             return steps;
         }
-        addStep(steps, stay.stay(), spot, from.minusWeeks(1), "A week earlier", today, back);
-        addStep(steps, stay.stay(), spot, from.minusDays(1), "A day earlier", today, back);
-        addStep(steps, stay.stay(), spot, from.plusDays(1), "A day later", today, back);
-        addStep(steps, stay.stay(), spot, from.plusWeeks(1), "A week later", today, back);
+        addStep(steps, stay.stay(), spot, from.minusWeeks(1), SAY.weekEarlier(), today, back);
+        addStep(steps, stay.stay(), spot, from.minusDays(1), SAY.dayEarlier(), today, back);
+        addStep(steps, stay.stay(), spot, from.plusDays(1), SAY.dayLater(), today, back);
+        addStep(steps, stay.stay(), spot, from.plusWeeks(1), SAY.weekLater(), today, back);
         return steps;
     }
 

@@ -91,8 +91,8 @@ public sealed interface NoOtherPlace {
 
         private static String size(int quarters) {
             return switch (quarters) {
-                case 4 -> "whole place";
-                case 2 -> "half a place";
+                case 4 -> SAY.wholePlace();
+                case 2 -> SAY.halfAPlace();
                 default -> SAY.quarterOfAPlace();
             };
         }

@@ -94,9 +94,9 @@ final class OutagePages implements Pages {
         if (mats(space.mats()).stream().noneMatch(choice -> choice.value().equals(mat))) {
             form.refuse("mat", SAY.matUnknown());
         }
-        LocalDate first = form.date("first", "The first day");
-        LocalDate last = form.date("last", "The last day");
-        String reason = form.requiredText("reason", "The reason", 200);
+        LocalDate first = form.date("first", SAY.firstDayField());
+        LocalDate last = form.date("last", SAY.lastDayField());
+        String reason = form.requiredText("reason", SAY.reasonField(), 200);
         if (form.ok()) {
             refuseOddDays(form, first, last, visitor.today());
         }
@@ -187,12 +187,7 @@ final class OutagePages implements Pages {
         Respond.seeOther(
                 ctx,
                 "/plans/out-of-service/" + out.id(),
-                "%d moved. %s"
-                        .formatted(
-                                wanted.size(),
-                                left == 0
-                                        ? SAY.nothingLiesThere()
-                                        : "%d still %s there.".formatted(left, left == 1 ? "lies" : "lie")));
+                left == 0 ? SAY.allMoved(wanted.size()) : SAY.someMoved(wanted.size(), left));
     }
 
     private static void refuseOddDays(FormReader form, LocalDate first, LocalDate last, LocalDate today) {

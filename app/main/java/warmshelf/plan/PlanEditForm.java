@@ -72,12 +72,8 @@ final class PlanEditForm {
             for (int place = 1; place <= mat.places().size(); place++) {
                 places.add(new Choice(
                         mat.name() + "/" + place,
-                        "%s, place %d · %s · holds %s"
-                                .formatted(
-                                        mat.name(),
-                                        place,
-                                        mat.where(),
-                                        mat.thermostat().words(units))));
+                        SAY.matPlaceHolds(
+                                mat.name(), place, mat.where(), mat.thermostat().words(units))));
             }
         }
         return places;
@@ -97,7 +93,7 @@ final class PlanEditForm {
     Optional<PlacedStay> placement(Units units, double shown) {
         String place = reader.text("place");
         Optional<MatSpace> mat = mat(place);
-        LocalDate from = reader.date("from", "The first day");
+        LocalDate from = reader.date("from", SAY.firstDayField());
         celsius = SetPointForm.celsius(reader, units, shown);
         Slot slot = slot();
         if (mat.isEmpty()) {
@@ -143,7 +139,7 @@ final class PlanEditForm {
         }
         String chosen = reader.choice(
                 "quarter",
-                "The part of the place",
+                SAY.partOfPlaceField(),
                 slots.stream().map(slot -> String.valueOf(slot.firstQuarter())).toList());
         return slots.stream()
                 .filter(slot -> String.valueOf(slot.firstQuarter()).equals(chosen))

@@ -90,7 +90,7 @@ final class PlanEditPages implements Pages {
         PlanDraft draft = view.draft(plan, visitor);
         Asked asked = asked(ctx, draft);
         PlanEditForm form = new PlanEditForm(ctx.formParamMap(), draft.asked(), asked);
-        int version = form.reader().wholeNumber("version", "The plan's version", 1, ANY);
+        int version = form.reader().wholeNumber("version", SAY.versionField(), 1, ANY);
         double shown = PlanEditForm.shown(draft.placed(asked.wanted().id()), asked, setPoints(draft));
         Optional<PlacedStay> wanted = form.placement(visitor.units(), shown);
         if (wanted.isPresent() && form.reader().ok()) {
@@ -133,7 +133,7 @@ final class PlanEditPages implements Pages {
         PlanDraft draft = view.draft(plan, visitor);
         Asked asked = asked(ctx, draft);
         FormReader form = new FormReader(ctx.formParamMap());
-        int version = form.wholeNumber("version", "The plan's version", 1, ANY);
+        int version = form.wholeNumber("version", SAY.versionField(), 1, ANY);
         if (!form.ok()) {
             throw Refusal.of(
                     HttpStatus.UNPROCESSABLE_CONTENT,
@@ -144,7 +144,7 @@ final class PlanEditPages implements Pages {
         }
         SeasonPlan after = draft.without(asked.wanted().id(), new NoPlaceReason.TakenOut(visitor.name()))
                 .plan();
-        String words = "%s: taken out".formatted(asked.title());
+        String words = SAY.takenOut(asked.title());
         keep(ctx, plan, version, after, words, words + ".");
     }
 

@@ -49,7 +49,7 @@ final class PlanPublishPages implements Pages {
         Visitor visitor = Visitor.of(ctx);
         KeptPlan plan = view.open(Respond.id(ctx, "id"));
         FormReader form = new FormReader(ctx.formParamMap());
-        int version = form.wholeNumber("version", "The plan's version", 1, Integer.MAX_VALUE - 1);
+        int version = form.wholeNumber("version", SAY.versionField(), 1, Integer.MAX_VALUE - 1);
         if (!form.ok()) {
             throw Refusal.of(
                     HttpStatus.UNPROCESSABLE_CONTENT,

@@ -97,7 +97,7 @@ final class PlanPublishStore {
         boolean unchanged = now.isPresent()
                 && now.get().version() == freed.version()
                 && !now.get().isBegunBy(today)
-                && stores.requests().decide(tx, request, SpaceRequest.State.WAITING, "", by);
+                && stores.requests().decide(tx, request, SpaceRequest.State.WAITING, "", by) instanceof Decision.Done;
         if (!unchanged) {
             throw Declined.overtaken(new PlanRefusal.BegunOrChanged(asked.title()));
         }
@@ -164,9 +164,12 @@ final class PlanPublishStore {
         } catch (Declined declined) {
             throw declined.about(new PlanRefusal.InTheWay(asked.title(), declined.reason()));
         }
-        if (!stores.requests().decide(tx, request, SpaceRequest.State.PLACED, "", by)) {
-            throw Declined.overtaken(new PlanRefusal.DecidedMeanwhile(asked.title()));
-        }
+        stores.requests()
+                .decide(tx, request, SpaceRequest.State.PLACED, "", by)
+                .refusal()
+                .ifPresent(overtaken -> {
+                    throw Declined.overtaken(new PlanRefusal.DecidedMeanwhile(asked.title()));
+                });
     }
 
     private static void keep(DSLContext tx, UUID plan, UUID stay) {

@@ -71,8 +71,6 @@ interface PlanSentences {
 
     String outWithNothing();
 
-    String nothingLiesThere();
-
     String backInService();
 
     String staysWithoutLight();
@@ -152,4 +150,36 @@ interface PlanSentences {
     String thenItGoes(String light);
 
     String wasMoved(String day, String where);
+
+    String firstDayField();
+
+    String lastDayField();
+
+    String reasonField();
+
+    String partOfPlaceField();
+
+    String matPlaceHolds(String mat, int place, String where, String range);
+
+    String versionField();
+
+    String startingNumberField();
+
+    String secondsField();
+
+    String wholePlace();
+
+    String halfAPlace();
+
+    String takenOut(String sowing);
+
+    String allMoved(int moved);
+
+    String someMoved(int moved, int left);
+
+    String onMat(String mat, int place, String slot, String days);
+
+    String thenLight(String mat, String light);
+
+    String moves();
 }

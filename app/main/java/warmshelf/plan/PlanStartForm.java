@@ -23,8 +23,9 @@ final class PlanStartForm {
 
     PlanStartForm(Map<String, List<String>> typed) {
         reader = new FormReader(typed);
-        seconds = reader.wholeNumber("seconds", "The seconds", LEAST_SECONDS, MOST_SECONDS);
-        startingNumber = reader.optionalWholeNumber("startingNumber", "The starting number", 0, LARGEST_STARTING_NUMBER)
+        seconds = reader.wholeNumber("seconds", SAY.secondsField(), LEAST_SECONDS, MOST_SECONDS);
+        startingNumber = reader.optionalWholeNumber(
+                        "startingNumber", SAY.startingNumberField(), 0, LARGEST_STARTING_NUMBER)
                 .orElse(1);
         withLight = reader.ticked("withLight");
         for (String stay : typed.getOrDefault("free", List.of())) {

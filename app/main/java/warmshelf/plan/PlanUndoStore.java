@@ -172,7 +172,11 @@ final class PlanUndoStore {
                 }
             }
             request(sowing, SpaceRequest.State.PLACED)
-                    .ifPresent(request -> stores.requests().decide(tx, request, SpaceRequest.State.WAITING, "", by));
+                    .ifPresent(request -> decide(request, SpaceRequest.State.WAITING));
+        }
+
+        private void decide(SpaceRequest request, SpaceRequest.State state) {
+            stores.requests().decide(tx, request, state, "", by).orDecline();
         }
 
         private Optional<SpaceRequest> request(UUID sowing, SpaceRequest.State state) {
@@ -192,7 +196,7 @@ final class PlanUndoStore {
                     continue;
                 }
                 if (restored.add(sowing)) {
-                    stores.requests().decide(tx, request.get(), SpaceRequest.State.PLACED, "", by);
+                    decide(request.get(), SpaceRequest.State.PLACED);
                 }
             }
         }

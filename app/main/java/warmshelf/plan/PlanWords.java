@@ -17,13 +17,12 @@ final class PlanWords {
     /** For example 'mat M2, place 1, left half, Wed 3 Mar to Tue 16 Mar'. */
     static String where(PlacedStay stay) {
         String light = light(stay);
-        return "mat %s, place %d, %s, %s%s"
-                .formatted(
-                        stay.mat(),
-                        stay.place(),
-                        stay.slot().words(),
-                        DayWords.span(stay.days().from(), stay.days().to()),
-                        light.isEmpty() ? "" : "; then " + light);
+        String mat = SAY.onMat(
+                stay.mat(),
+                stay.place(),
+                stay.slot().words(),
+                DayWords.span(stay.days().from(), stay.days().to()));
+        return light.isEmpty() ? mat : SAY.thenLight(mat, light);
     }
 
     /** Of a placement, and of what it changes of what was published. */
@@ -57,7 +56,7 @@ final class PlanWords {
             return SAY.getsPlace();
         }
         if (!question.keepsMat(asked, stay)) {
-            return "moves";
+            return SAY.moves();
         }
         if (question.keepsLight(asked, stay)) {
             return SAY.keepsPlace();

@@ -86,7 +86,8 @@ public final class WithdrawalStore {
             sowings.moveTo(tx, id, SowingStage.WITHDRAWN);
             places.forEach(stay -> stays.end(tx, stay, stay.from(), by));
             if (request != null) {
-                requests.decide(tx, request, SpaceRequest.State.WITHDRAWN, "", by);
+                requests.decide(tx, request, SpaceRequest.State.WITHDRAWN, "", by)
+                        .orDecline();
             }
             audit.write(tx, by, "withdraw", "sowing", id, sowing.title());
             return new GivenUp(sowing, places);
@@ -179,7 +180,8 @@ public final class WithdrawalStore {
         }
         SpaceRequest.State before = SpaceRequest.State.named(withdrawal.getRequestBefore());
         if (before != SpaceRequest.State.PLACED) {
-            requests.decide(tx, request, before, withdrawal.getReasonBefore(), by);
+            requests.decide(tx, request, before, withdrawal.getReasonBefore(), by)
+                    .orDecline();
             return new TakenBack(sowing, List.of(), false, false, seed);
         }
         List<WithdrawalStayRecord> places = tx.selectFrom(WITHDRAWAL_STAY)
@@ -194,7 +196,8 @@ public final class WithdrawalStore {
             onMat = onMat || (mat && lies);
             allLights = allLights && (mat || lies);
         }
-        requests.decide(tx, request, onMat ? SpaceRequest.State.PLACED : SpaceRequest.State.WAITING, "", by);
+        requests.decide(tx, request, onMat ? SpaceRequest.State.PLACED : SpaceRequest.State.WAITING, "", by)
+                .orDecline();
         return new TakenBack(sowing, StayBookStore.ofSowing(tx, sowing.id()), !onMat, onMat && !allLights, seed);
     }
 

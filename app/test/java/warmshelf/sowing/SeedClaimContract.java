@@ -301,7 +301,7 @@ abstract class SeedClaimContract extends StoreContract {
 
     private SpaceRequest decide(SpaceRequest request, SpaceRequest.State state) {
         assertThat(requests.decide(database().sql(), request, state, "", room.tom()))
-                .isTrue();
+                .isEqualTo(new Decision.Done<>(state));
         return requests.find(request.sowingId()).orElseThrow();
     }
 
@@ -339,6 +339,7 @@ abstract class SeedClaimContract extends StoreContract {
                 null,
                 SowingStage.PLANNED,
                 "",
-                1);
+                1,
+                null);
     }
 }
