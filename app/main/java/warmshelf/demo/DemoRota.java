@@ -60,7 +60,7 @@ final class DemoRota {
                         new Turn(siteId, today.plusDays(day)), null, onDuty(site, today.plusDays(day))));
             }
         }
-        house.duties().write(changes, today, coordinator);
+        done(house.duties().write(changes, today, coordinator));
         sayWhoCan(house, sites);
     }
 

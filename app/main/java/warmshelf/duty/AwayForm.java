@@ -18,8 +18,8 @@ final class AwayForm {
     record Span(LocalDate first, LocalDate last) {}
 
     static Optional<Span> read(FormReader form, LocalDate today) {
-        LocalDate first = form.date("first", "The first day");
-        LocalDate last = form.text("last").isEmpty() ? first : form.date("last", "The last day");
+        LocalDate first = form.date("first", SAY.firstDayField());
+        LocalDate last = form.text("last").isEmpty() ? first : form.date("last", SAY.lastDayField());
         if (!form.ok()) {
             return Optional.empty();
         }

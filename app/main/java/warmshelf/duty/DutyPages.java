@@ -13,13 +13,14 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import warmshelf.decision.Decision;
 import warmshelf.web.Aside;
+import warmshelf.web.Decisions;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
-import warmshelf.words.DayWords;
 import warmshelf.words.FormReader;
 
 /** The rota: who looks on which day at which site. Everyone reads it, coordinators write it and set each site's hour. */
@@ -103,16 +104,22 @@ public final class DutyPages implements Pages {
                         today,
                         form)
                 .changes();
-        DutyStore.Written written =
-                form.ok() ? duties.write(changes, today, visitor.memberId()) : new DutyStore.Written(0, List.of());
-        written.overtaken()
-                .forEach(
-                        turn -> form.refuse(RotaForm.DUTY + turn.words(), SAY.lineOvertaken(DayWords.day(turn.day()))));
+        int written = form.ok() ? write(changes, form, visitor) : 0;
         if (form.ok()) {
-            Respond.seeOther(ctx, "/duty?from=" + from, written.lines() == 0 ? SAY.nothingChanged() : SAY.rotaKept());
+            Respond.seeOther(ctx, "/duty?from=" + from, written == 0 ? SAY.nothingChanged() : SAY.rotaKept());
         } else {
             Respond.again(ctx, TEMPLATE, page(ctx, from, form), news.model(visitor));
         }
+    }
+
+    /** How many turns were written; none where somebody was first, and then the form says at which. */
+    private int write(List<DutyStore.Change> changes, FormReader form, Visitor visitor) {
+        Decision<Integer> decision = duties.write(changes, visitor.today(), visitor.memberId());
+        if (decision instanceof Decision.Overtaken<Integer> no && no.reason() instanceof RotaOvertaken overtaken) {
+            overtaken.turns().forEach(turn -> form.refuse(RotaForm.DUTY + turn.words(), RotaOvertaken.words(turn)));
+            return 0;
+        }
+        return Decisions.doneOr(decision, visitor.units());
     }
 
     private void keepHours(Context ctx) {

@@ -138,4 +138,24 @@ interface DutySentences {
     String rotaChangedMeanwhile();
 
     String nothingInReturn();
+
+    String isTakenBy(String member);
+
+    String isDeclined();
+
+    String isWithdrawn();
+
+    String somebody();
+
+    String turnAt(String day, String site);
+
+    String anyone();
+
+    String firstDayField();
+
+    String lastDayField();
+
+    String howManyDaysField();
+
+    String allSites();
 }

@@ -16,6 +16,7 @@ import org.jooq.Records;
 import org.jspecify.annotations.Nullable;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
+import warmshelf.decision.Decision;
 
 /** Keeps who looks where on which day. */
 public final class DutyStore {
@@ -72,20 +73,16 @@ public final class DutyStore {
             Turn turn, @Nullable UUID before, @Nullable UUID member) {}
 
     /**
-     * What became of changes.
+     * Writes the turns that change; none at all when somebody else has changed one of them meanwhile.
      *
-     * @param lines how many turns were written
-     * @param overtaken turns that somebody else had changed meanwhile
+     * @return how many were written
      */
-    public record Written(int lines, List<Turn> overtaken) {}
-
-    /** Writes the turns that change; none at all when somebody else has changed one of them meanwhile. */
-    public Written write(List<Change> changes, LocalDate today, UUID by) {
+    public Decision<Integer> write(List<Change> changes, LocalDate today, UUID by) {
         return write(sql, changes, today, by);
     }
 
     /** The same within the caller's transaction. */
-    public Written write(DSLContext within, List<Change> changes, LocalDate today, UUID by) {
+    public Decision<Integer> write(DSLContext within, List<Change> changes, LocalDate today, UUID by) {
         return within.transactionResult(inside -> {
             DSLContext tx = inside.dsl();
             StandInStore.holdRota(tx);
@@ -97,22 +94,30 @@ public final class DutyStore {
                     .map(Change::turn)
                     .toList();
             if (!overtaken.isEmpty()) {
-                return new Written(0, overtaken);
+                return new Decision.Overtaken<>(new RotaOvertaken(overtaken));
             }
             real.forEach(change -> write(tx, change, by));
             if (!real.isEmpty()) {
                 standIns.settle(tx, today, by);
             }
-            return new Written(real.size(), List.of());
+            return new Decision.Done<>(real.size());
         });
     }
 
-    /** Fills turns that are empty still with members who can take them still; the others are answered as overtaken. */
-    Written fill(Map<Turn, UUID> proposed, LocalDate today, UUID by) {
+    /**
+     * What became of proposed turns.
+     *
+     * @param lines how many turns were written
+     * @param left turns that stay as they are, because somebody has them by now, or who was to have them cannot any more
+     */
+    record Filled(int lines, List<Turn> left) {}
+
+    /** Fills turns that are empty still with members who can take them still. */
+    Filled fill(Map<Turn, UUID> proposed, LocalDate today, UUID by) {
         return sql.transactionResult(inside -> {
             DSLContext tx = inside.dsl();
             StandInStore.holdRota(tx);
-            List<Turn> overtaken = new ArrayList<>();
+            List<Turn> left = new ArrayList<>();
             proposed.forEach((turn, member) -> {
                 RotaBook book = RotaBookStore.read(tx, today);
                 boolean can = book.volunteers().stream()
@@ -120,11 +125,11 @@ public final class DutyStore {
                 if (can && !book.isFilled(turn)) {
                     write(tx, new Change(turn, null, member), by);
                 } else {
-                    overtaken.add(turn);
+                    left.add(turn);
                 }
             });
             standIns.settle(tx, today, by);
-            return new Written(proposed.size() - overtaken.size(), overtaken);
+            return new Filled(proposed.size() - left.size(), left);
         });
     }
 

@@ -42,8 +42,8 @@ final class ProposalForm {
     }
 
     static Optional<Span> read(FormReader form, List<Named> sites, LocalDate today) {
-        LocalDate from = form.date("from", "The first day");
-        int days = form.wholeNumber("days", "How many days", 1, MOST_DAYS);
+        LocalDate from = form.date("from", SAY.firstDayField());
+        int days = form.wholeNumber("days", SAY.howManyDaysField(), 1, MOST_DAYS);
         String site = form.text("site");
         List<Named> chosen = site.equals("all")
                 ? sites

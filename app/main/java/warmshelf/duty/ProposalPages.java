@@ -63,7 +63,7 @@ final class ProposalPages implements Pages {
     private record FormPage(
             FormReader form, List<Named> sites, List<Choice> siteChoices, int mostDays, ProposalPage page) {
         static FormPage of(FormReader form, List<Named> sites, ProposalPage page) {
-            List<Choice> choices = new ArrayList<>(List.of(new Choice("all", "All sites")));
+            List<Choice> choices = new ArrayList<>(List.of(new Choice("all", SAY.allSites())));
             sites.forEach(site -> choices.add(new Choice(site.id().toString(), site.name())));
             return new FormPage(form, sites, choices, ProposalForm.MOST_DAYS, page);
         }
@@ -91,23 +91,22 @@ final class ProposalPages implements Pages {
             Respond.again(ctx, TEMPLATE, FormPage.of(again, sites, NOTHING));
             return;
         }
-        DutyStore.Written written = duties.fill(proposed, today, visitor.memberId());
-        Respond.seeOther(ctx, "/duty", notice(written));
+        DutyStore.Filled filled = duties.fill(proposed, today, visitor.memberId());
+        Respond.seeOther(ctx, "/duty", notice(filled));
     }
 
-    private static String notice(DutyStore.Written written) {
-        String kept = SAY.daysKept(written.lines());
-        List<Turn> overtaken = written.overtaken();
-        if (overtaken.isEmpty()) {
+    private static String notice(DutyStore.Filled filled) {
+        String kept = SAY.daysKept(filled.lines());
+        List<Turn> left = filled.left();
+        if (left.isEmpty()) {
             return kept;
         }
         String days = String.join(
                 ", ",
-                overtaken.stream()
+                left.stream()
                         .limit(NAMED_AT_MOST)
                         .map(turn -> DayWords.day(turn.day()))
                         .toList());
-        return kept + " "
-                + (overtaken.size() > NAMED_AT_MOST ? SAY.leftAsTheyAreAndMore(days) : SAY.leftAsTheyAre(days));
+        return kept + " " + (left.size() > NAMED_AT_MOST ? SAY.leftAsTheyAreAndMore(days) : SAY.leftAsTheyAre(days));
     }
 }

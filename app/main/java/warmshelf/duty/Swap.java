@@ -63,14 +63,14 @@ public record Swap(
     public String stateWords(LocalDate today) {
         return switch (state) {
             case OPEN -> isOpen(today) ? SAY.waitsForAnswer() : SAY.nobodyTookIt();
-            case TAKEN -> "taken by " + (takenBy == null ? "somebody" : takenBy.name());
-            case DECLINED -> "declined";
-            case WITHDRAWN -> "withdrawn";
+            case TAKEN -> SAY.isTakenBy(takenBy == null ? SAY.somebody() : takenBy.name());
+            case DECLINED -> SAY.isDeclined();
+            case WITHDRAWN -> SAY.isWithdrawn();
             case OVERTAKEN -> SAY.rotaChangedMeanwhile();
         };
     }
 
     static String at(Turn turn, String site) {
-        return "%s at %s".formatted(DayWords.day(turn.day()), site);
+        return SAY.turnAt(DayWords.day(turn.day()), site);
     }
 }

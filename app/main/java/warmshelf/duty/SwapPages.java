@@ -104,7 +104,7 @@ final class SwapPages implements Pages {
     private AskPage page(Context ctx, FormReader form, Turn turn) {
         Visitor visitor = Visitor.of(ctx);
         Map<UUID, String> sites = siteNames();
-        List<Choice> whom = new ArrayList<>(List.of(new Choice("anyone", "Anyone")));
+        List<Choice> whom = new ArrayList<>(List.of(new Choice("anyone", SAY.anyone())));
         duties.members().stream()
                 .filter(member -> !member.id().equals(visitor.memberId()))
                 .forEach(member -> whom.add(new Choice(member.id().toString(), member.name())));

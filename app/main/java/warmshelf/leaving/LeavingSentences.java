@@ -39,4 +39,10 @@ interface LeavingSentences {
     String isBack(String member, int things);
 
     String othersChanged(int things);
+
+    String seed();
+
+    String lotNotCounted(String crop, String variety, String year);
+
+    String lotCounted(String crop, String variety, String year, String seeds);
 }

@@ -85,7 +85,7 @@ final class LeavingStore {
                 .map(each -> new DutyStore.Change(
                         Turn.parse(each.getKey().key()), member, receiver(each, decided.receiver())))
                 .toList();
-        return duties.write(tx, changes, today, by).overtaken().isEmpty();
+        return duties.write(tx, changes, today, by) instanceof Decision.Done;
     }
 
     private static @Nullable UUID receiver(Map.Entry<LeftThing, Fate> each, @Nullable UUID receiver) {

@@ -119,8 +119,7 @@ final class LeavingUndoStore {
         Turn turn = Turn.parse(thing.getThing());
         @Nullable UUID now = fate(thing) == Fate.HANDED_OVER ? leaving.getReceiverId() : null;
         DutyStore.Change change = new DutyStore.Change(turn, now, leaving.getMemberId());
-        return !turn.day().isBefore(today)
-                && duties.write(tx, List.of(change), today, by).overtaken().isEmpty();
+        return !turn.day().isBefore(today) && duties.write(tx, List.of(change), today, by) instanceof Decision.Done;
     }
 
     private boolean giveBackLot(DSLContext tx, LeavingRecord leaving, LeavingThingRecord thing, UUID by) {

@@ -13,7 +13,7 @@ enum LeftKind {
     /** A day on duty that has not passed. */
     TURN("turn", SAY.daysOnDuty()),
     /** A lot of seed with something in it. */
-    LOT("lot", "Seed");
+    LOT("lot", SAY.seed());
 
     private final String word;
     private final String title;

@@ -3,12 +3,14 @@ package warmshelf.leaving;
 import static warmshelf.db.generated.Tables.DUTY;
 import static warmshelf.db.generated.Tables.LOT;
 import static warmshelf.db.generated.Tables.SITE;
+import static warmshelf.leaving.LeavingSentences.SAY;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
 import org.jooq.DSLContext;
+import org.jspecify.annotations.Nullable;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.duty.Turn;
@@ -64,12 +66,17 @@ final class LeftThingStore {
                 .fetch(row -> new LeftThing(
                         LeftKind.LOT,
                         row.value1().toString(),
-                        "%s · %s %d, %s"
-                                .formatted(
-                                        crops.find(row.value2()).map(Crop::name).orElse(row.value2()),
-                                        row.value3(),
-                                        row.value4(),
-                                        row.value5() == null ? "not counted" : row.value5() + " seeds"),
+                        lot(
+                                crops.find(row.value2()).map(Crop::name).orElse(row.value2()),
+                                row.value3(),
+                                row.value4(),
+                                row.value5()),
                         "/seeds/" + row.value1()));
+    }
+
+    private static String lot(String crop, String variety, int year, @Nullable Integer seeds) {
+        return seeds == null
+                ? SAY.lotNotCounted(crop, variety, String.valueOf(year))
+                : SAY.lotCounted(crop, variety, String.valueOf(year), seeds.toString());
     }
 }

@@ -202,11 +202,11 @@ abstract class SwapStoreContract extends StoreContract {
         can(priya);
         give(turn(cellar, 3), omar);
 
-        DutyStore.Written written =
+        DutyStore.Filled filled =
                 duties.fill(Map.of(turn(cellar, 3), priya, turn(cellar, 4), priya, turn(cellar, 5), omar), TODAY, ilse);
 
-        assertThat(written.lines()).isEqualTo(1);
-        assertThat(written.overtaken()).containsExactlyInAnyOrder(turn(cellar, 3), turn(cellar, 5));
+        assertThat(filled.lines()).isEqualTo(1);
+        assertThat(filled.left()).containsExactlyInAnyOrder(turn(cellar, 3), turn(cellar, 5));
         assertThat(holder(turn(cellar, 3))).isEqualTo(omar);
         assertThat(holder(turn(cellar, 4))).isEqualTo(priya);
     }
@@ -215,14 +215,14 @@ abstract class SwapStoreContract extends StoreContract {
     void a_rota_that_was_opened_before_another_change_writes_nothing() {
         give(turn(cellar, 3), tom);
 
-        DutyStore.Written written = duties.write(
+        Decision<Integer> decision = duties.write(
                 List.of(
                         new DutyStore.Change(turn(cellar, 3), omar, priya),
                         new DutyStore.Change(turn(cellar, 4), null, priya)),
                 TODAY,
                 ilse);
 
-        assertThat(written.overtaken()).containsExactly(turn(cellar, 3));
+        assertThat(decision).isEqualTo(new Decision.Overtaken<>(new RotaOvertaken(List.of(turn(cellar, 3)))));
         assertThat(database().sql().fetchCount(DUTY)).isEqualTo(1);
     }
 
