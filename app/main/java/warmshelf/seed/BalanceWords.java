@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.UUID;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import warmshelf.words.Counted;
 
@@ -84,16 +85,16 @@ public final class BalanceWords {
 
     private List<String> ownParts() {
         List<String> parts = new ArrayList<>();
-        add(parts, promised(), "spoken for");
-        add(parts, balance.offered(), "offered to everybody");
+        add(parts, promised(), SAY::partSpokenFor);
+        add(parts, balance.offered(), SAY::partOffered);
         return parts;
     }
 
     private List<String> parts(int spoken, boolean withOffer) {
         List<String> parts = new ArrayList<>();
-        add(parts, spoken, "spoken for");
-        add(parts, balance.sharing().keptBack(), "kept back");
-        add(parts, withOffer ? balance.offered() : 0, "offered to everybody");
+        add(parts, spoken, SAY::partSpokenFor);
+        add(parts, balance.sharing().keptBack(), SAY::partKeptBack);
+        add(parts, withOffer ? balance.offered() : 0, SAY::partOffered);
         return parts;
     }
 
@@ -104,9 +105,9 @@ public final class BalanceWords {
                 .sum();
     }
 
-    private static void add(List<String> parts, int seeds, String what) {
+    private static void add(List<String> parts, int seeds, UnaryOperator<String> what) {
         if (seeds > 0) {
-            parts.add(are(seeds) + " " + what);
+            parts.add(what.apply(are(seeds)));
         }
     }
 

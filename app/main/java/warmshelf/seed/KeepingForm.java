@@ -34,7 +34,7 @@ public final class KeepingForm {
         if (reader.text("source").isEmpty()) {
             return SeedSource.PACKET;
         }
-        String word = reader.choice("source", "Where it came from", words(SOURCES));
+        String word = reader.choice("source", SAY.sourceField(), words(SOURCES));
         return reader.problems().containsKey("source") ? SeedSource.PACKET : SeedSource.named(word);
     }
 
@@ -43,7 +43,7 @@ public final class KeepingForm {
         if (reader.text("storage").isEmpty()) {
             return Storage.UNKNOWN;
         }
-        String word = reader.choice("storage", "How it is kept", words(IN_WORDS));
+        String word = reader.choice("storage", SAY.storageField(), words(IN_WORDS));
         return reader.problems().containsKey("storage") ? Storage.UNKNOWN : Storage.of(StorageKind.named(word));
     }
 
@@ -51,10 +51,10 @@ public final class KeepingForm {
     static Storage storage(FormReader reader, Units units) {
         OptionalDouble celsius = celsius(reader, units);
         OptionalDouble moisture =
-                number(reader, "storageMoisture", "Seed moisture in %", Conditions.DRIEST, Conditions.DAMPEST);
+                number(reader, "storageMoisture", SAY.moistureField(), Conditions.DRIEST, Conditions.DAMPEST);
         String word = reader.text("storage").isEmpty() ? StorageKind.UNKNOWN.word() : reader.text("storage");
         if (!reader.text("storage").isEmpty()) {
-            reader.choice("storage", "How it is kept", words(STORAGES));
+            reader.choice("storage", SAY.storageField(), words(STORAGES));
         }
         boolean own = word.equals(StorageKind.OWN.word());
         if (!own && (isTyped(reader, "storageTemperature") || isTyped(reader, "storageMoisture"))) {
@@ -86,11 +86,14 @@ public final class KeepingForm {
 
     private static OptionalDouble celsius(FormReader reader, Units units) {
         if (!units.inFahrenheit()) {
-            return number(reader, "storageTemperature", "Temperature in °C", Conditions.COLDEST, Conditions.WARMEST);
+            return number(reader, "storageTemperature", SAY.celsiusField(), Conditions.COLDEST, Conditions.WARMEST);
         }
         OptionalDouble degrees = number(
-                reader, "storageTemperature", "Temperature in °F", (double) units.degrees(Conditions.COLDEST), (double)
-                        units.degrees(Conditions.WARMEST));
+                reader,
+                "storageTemperature",
+                SAY.fahrenheitField(),
+                (double) units.degrees(Conditions.COLDEST),
+                (double) units.degrees(Conditions.WARMEST));
         return degrees.isEmpty() ? degrees : OptionalDouble.of(units.celsiusOf(degrees.getAsDouble()));
     }
 

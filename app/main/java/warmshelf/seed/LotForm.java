@@ -67,12 +67,16 @@ public final class LotForm {
         }
         NewLot lot = new NewLot(
                 cropId,
-                reader.requiredText("variety", "Variety", LONGEST_VARIETY),
-                reader.wholeNumber("year", "Year of the seed", OLDEST_YEAR, latestYear),
-                reader.optionalWholeNumber("seeds", "Seeds left", 0, MOST_SEEDS).orElse(null),
-                reader.choice("owner", "Whose it is", List.of("mine", "group")).equals("mine") ? typist : null,
+                reader.requiredText("variety", SAY.varietyField(), LONGEST_VARIETY),
+                reader.wholeNumber("year", SAY.yearField(), OLDEST_YEAR, latestYear),
+                reader.optionalWholeNumber("seeds", SAY.seedsLeftField(), 0, MOST_SEEDS)
+                        .orElse(null),
+                reader.choice("owner", SAY.ownerField(), List.of("mine", "group"))
+                                .equals("mine")
+                        ? typist
+                        : null,
                 reader.ticked("treated"),
-                reader.optionalText("note", "Note", LONGEST_NOTE),
+                reader.optionalText("note", SAY.noteField(), LONGEST_NOTE),
                 KeepingForm.source(reader),
                 KeepingForm.storage(reader, units));
         Optional<DaysToMaturity> maturity = MaturityForm.read(reader);

@@ -122,7 +122,7 @@ public record LotPage(
 
     private static String harvest(Lot lot, CropCatalogue crops) {
         String whose = crops.variety(lot.cropId(), lot.variety())
-                .map(variety -> "%s, noted by %s".formatted(variety.source(), variety.by()))
+                .map(variety -> SAY.notedBy(variety.source(), variety.by()))
                 .orElse(SAY.asTheCrop());
         return crops.ofVariety(lot.cropId(), lot.variety())
                 .maturity()

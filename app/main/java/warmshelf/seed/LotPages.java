@@ -4,11 +4,11 @@ import static warmshelf.seed.SeedSentences.SAY;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import io.javalin.http.HttpStatus;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import warmshelf.crop.CropCatalogue;
+import warmshelf.web.Decisions;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
@@ -122,9 +122,8 @@ final class LotPages implements Pages {
             Respond.again(ctx, TEMPLATE, page(visitor, lot, TestForm.blank(visitor.today()), form));
             return;
         }
-        if (!lots.recount(lot.id(), form.recount().get(), form.version(), visitor.memberId())) {
-            throw Refusal.of(HttpStatus.CONFLICT, SAY.lotChanged());
-        }
+        Decisions.doneOr(
+                lots.recount(lot.id(), form.recount().get(), form.version(), visitor.memberId()), visitor.units());
         Respond.seeOther(
                 ctx,
                 "/seeds/" + lot.id(),

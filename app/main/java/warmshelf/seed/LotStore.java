@@ -152,9 +152,9 @@ public final class LotStore {
      * Writes what was counted and noted, unless someone else changed the lot since.
      *
      * @param version the lot's version when its figures were shown
-     * @return false when someone else was first; nothing is written then
+     * @return the version that it has now
      */
-    public boolean recount(UUID lotId, Recount recount, int version, UUID by) {
+    public Decision<Integer> recount(UUID lotId, Recount recount, int version, UUID by) {
         return database.sql().transactionResult(work -> {
             int changed = work.dsl()
                     .update(LOT)
@@ -168,10 +168,11 @@ public final class LotStore {
                     .set(LOT.VERSION, LOT.VERSION.plus(1))
                     .where(LOT.ID.eq(lotId).and(LOT.VERSION.eq(version)))
                     .execute();
-            if (changed == 1) {
-                audit.write(work.dsl(), by, "recount", SUBJECT, lotId, "seeds left: " + recount.seedsLeft());
+            if (changed == 0) {
+                return new Decision.Overtaken<>(new SeedRefusal.LotChanged());
             }
-            return changed == 1;
+            audit.write(work.dsl(), by, "recount", SUBJECT, lotId, "seeds left: " + recount.seedsLeft());
+            return new Decision.Done<>(version + 1);
         });
     }
 

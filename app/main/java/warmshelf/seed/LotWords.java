@@ -49,17 +49,13 @@ public record LotWords(
                 lot.treated(),
                 lot.source().words(),
                 balance.offered(),
-                tests.isEmpty() ? "Not tested" : inWords(tests.get(0)),
+                tests.isEmpty() ? SAY.notTested() : inWords(tests.get(0)),
                 inWords(lot.share(crop, evidence.all(lot), season)),
                 lot.note());
     }
 
     private static String age(int years) {
-        return switch (years) {
-            case 0 -> "fresh";
-            case 1 -> "1 year old";
-            default -> years + " years old";
-        };
+        return SAY.age(years);
     }
 
     private static String inWords(GerminationTest test) {

@@ -1,5 +1,7 @@
 package warmshelf.seed;
 
+import static warmshelf.seed.SeedSentences.SAY;
+
 import java.util.List;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.crop.MaturityForm;
@@ -22,7 +24,7 @@ record NewLotPage(
         List<Choice> bases,
         String degree) {
     private static final List<Choice> OWNERS =
-            List.of(new Choice("mine", "Mine"), new Choice("group", "The group’s (only coordinators change it then)"));
+            List.of(new Choice("mine", SAY.mine()), new Choice("group", SAY.ofTheGroup()));
 
     static NewLotPage of(LotForm form, CropCatalogue crops, Units units) {
         return new NewLotPage(

@@ -5,7 +5,7 @@ import static warmshelf.seed.SeedSentences.SAY;
 import warmshelf.words.Message;
 import warmshelf.words.Units;
 
-/** Why seed is not offered or taken. */
+/** Why seed is not offered, taken or counted. */
 sealed interface SeedRefusal extends Message {
 
     /** More than is neither promised nor kept back. */
@@ -21,6 +21,14 @@ sealed interface SeedRefusal extends Message {
         @Override
         public String words(Units units) {
             return SAY.tooFewOffered(seeds, offered);
+        }
+    }
+
+    /** Seeds were taken, or somebody wrote something else of the lot, since its figures were shown. */
+    record LotChanged() implements SeedRefusal {
+        @Override
+        public String words(Units units) {
+            return SAY.lotChanged();
         }
     }
 

@@ -150,4 +150,66 @@ interface SeedSentences {
     String whoseAndFree(String whose, String seeds);
 
     String whoseAskFirst(String whose, String seeds);
+
+    String boughtPacket();
+
+    String savedHere();
+
+    String swapOrGift();
+
+    String inFridge();
+
+    String inCupboard();
+
+    String inShed();
+
+    String storageNotKnown();
+
+    String measured();
+
+    String mine();
+
+    String ofTheGroup();
+
+    String notedBy(String source, String member);
+
+    String age(int years);
+
+    String notTested();
+
+    String partSpokenFor(String seeds);
+
+    String partOffered(String seeds);
+
+    String partKeptBack(String seeds);
+
+    String sourceField();
+
+    String storageField();
+
+    String moistureField();
+
+    String celsiusField();
+
+    String fahrenheitField();
+
+    String keptBackField();
+
+    String termsField();
+
+    String testDayField();
+
+    String seedsTestedField();
+
+    String cameUpField();
+
+    String varietyField();
+
+    String yearField();
+
+    String seedsLeftField();
+
+    String ownerField();
+
+    String noteField();
 }

@@ -1,10 +1,12 @@
 package warmshelf.seed;
 
+import static warmshelf.seed.SeedSentences.SAY;
+
 /** Where a lot's seed came from, which decides what may be expected of it before anybody has tested it. */
 public enum SeedSource {
-    PACKET("packet", "A bought packet"),
-    SAVED("saved", "Saved from our own plants"),
-    SWAPPED("swapped", "A swap or a gift");
+    PACKET("packet", SAY.boughtPacket()),
+    SAVED("saved", SAY.savedHere()),
+    SWAPPED("swapped", SAY.swapOrGift());
 
     private final String word;
     private final String words;

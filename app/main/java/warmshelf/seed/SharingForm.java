@@ -38,12 +38,12 @@ public final class SharingForm {
     static SharingForm of(Map<String, List<String>> typed, Lot lot) {
         FormReader reader = new FormReader(typed);
         Integer left = lot.seedsLeft();
-        int kept = reader.optionalWholeNumber("kept", "Seeds kept back", 0, left == null ? LotForm.MOST_SEEDS : left)
+        int kept = reader.optionalWholeNumber("kept", SAY.keptBackField(), 0, left == null ? LotForm.MOST_SEEDS : left)
                 .orElse(0);
         boolean free = lot.ownerId() == null
                 || reader.choice(
                                 "terms",
-                                "When others want some",
+                                SAY.termsField(),
                                 TERMS.stream().map(Choice::value).toList())
                         .equals("free");
         return new SharingForm(reader, reader.ok() ? new Sharing(kept, free) : null);

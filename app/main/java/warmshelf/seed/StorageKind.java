@@ -1,5 +1,7 @@
 package warmshelf.seed;
 
+import static warmshelf.seed.SeedSentences.SAY;
+
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -12,12 +14,12 @@ import org.jspecify.annotations.Nullable;
  * its figure stands above the average of its year. The doubt about all this is part of {@link StorageShift}.
  */
 public enum StorageKind {
-    FRIDGE("fridge", "In a closed jar in the fridge", new Conditions(5, 6)),
-    CUPBOARD("cupboard", "In a cool, dry cupboard", new Conditions(18, 7)),
-    SHED("shed", "In a warm room or a shed", new Conditions(22, 8)),
-    UNKNOWN("unknown", "Don’t know", null),
+    FRIDGE("fridge", SAY.inFridge(), new Conditions(5, 6)),
+    CUPBOARD("cupboard", SAY.inCupboard(), new Conditions(18, 7)),
+    SHED("shed", SAY.inShed(), new Conditions(22, 8)),
+    UNKNOWN("unknown", SAY.storageNotKnown(), null),
     /** The lot has a temperature and moisture of its own. */
-    OWN("own", "Somewhere measured: the figures below", null);
+    OWN("own", SAY.measured(), null);
 
     private final String word;
     private final String words;

@@ -27,12 +27,12 @@ public final class TestForm {
 
     public static TestForm of(Map<String, List<String>> typed, LocalDate today) {
         FormReader reader = new FormReader(typed);
-        LocalDate testedOn = reader.date("testedOn", "Day of the test");
+        LocalDate testedOn = reader.date("testedOn", SAY.testDayField());
         if (testedOn.isAfter(today)) {
             reader.refuse("testedOn", SAY.dayToCome(testedOn, today));
         }
-        int seeds = reader.wholeNumber("testSeeds", "Seeds tested", 1, GerminationTest.MOST_SEEDS);
-        int germinated = reader.wholeNumber("germinated", "Seeds that came up", 0, GerminationTest.MOST_SEEDS);
+        int seeds = reader.wholeNumber("testSeeds", SAY.seedsTestedField(), 1, GerminationTest.MOST_SEEDS);
+        int germinated = reader.wholeNumber("germinated", SAY.cameUpField(), 0, GerminationTest.MOST_SEEDS);
         if (reader.ok() && germinated > seeds) {
             reader.refuse("germinated", SAY.moreThanTested(germinated, seeds, seeds));
         }

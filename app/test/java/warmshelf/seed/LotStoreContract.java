@@ -171,11 +171,11 @@ abstract class LotStoreContract extends StoreContract {
     void a_recount_replaces_the_figures() {
         UUID lot = add("pepper", "Harbour Light", 10);
 
-        boolean written = lots.recount(
+        Decision<Integer> written = lots.recount(
                 lot, new Recount(33, true, "counted twice", SeedSource.SAVED, Storage.measured(4.5, 6.5)), 1, tom);
 
         Lot now = lots.find(lot).orElseThrow();
-        assertThat(written).isTrue();
+        assertThat(written).isEqualTo(new Decision.Done<>(now.version()));
         assertThat(now.seedsLeft()).isEqualTo(33);
         assertThat(now.treated()).isTrue();
         assertThat(now.note()).isEqualTo("counted twice");
@@ -190,7 +190,7 @@ abstract class LotStoreContract extends StoreContract {
         take(lot, 4);
 
         assertThat(lots.recount(lot, new Recount(10, false, "", SeedSource.PACKET, Storage.UNKNOWN), 1, tom))
-                .isFalse();
+                .isEqualTo(new Decision.Overtaken<>(new SeedRefusal.LotChanged()));
         assertThat(left(lot)).isEqualTo(6);
     }
 
