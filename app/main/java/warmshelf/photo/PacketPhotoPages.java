@@ -67,22 +67,17 @@ public final class PacketPhotoPages implements Pages {
     private void add(Context ctx) throws IOException {
         FormReader form = new FormReader(ctx.formParamMap());
         Lot lot = changeableLot(ctx, form);
-        try {
-            UUID id = SentFile.id(form, "id").orElseGet(UUID::randomUUID);
-            Picture picture = PhotoPages.sentWith(ctx);
-            Visitor visitor = Visitor.of(ctx);
-            Decision<PhotoStore.Keeping> decision =
-                    photos.add(id, PhotoSubject.LOT, lot.id(), picture, visitor.memberId());
-            if (!(decision instanceof Decision.Refused)) {
-                Decisions.doneOr(decision, visitor.units());
-                Respond.seeOther(ctx, "/seeds/" + lot.id(), SAY.keptWithLot());
-                return;
-            }
+        UUID id = SentFile.id(form, "id").orElseGet(UUID::randomUUID);
+        Visitor visitor = Visitor.of(ctx);
+        Decision<PhotoStore.Keeping> decision = PhotoPages.sentWith(ctx)
+                .then(picture -> photos.add(id, PhotoSubject.LOT, lot.id(), picture, visitor.memberId()));
+        if (decision instanceof Decision.Refused) {
             form.refuse("file", Decisions.words(decision, visitor.units()));
-        } catch (Shrink.Unfit unfit) {
-            form.refuse("file", unfit.sentence());
+            Respond.again(ctx, "photo/packet.peb", new FormPage(form, lot));
+            return;
         }
-        Respond.again(ctx, "photo/packet.peb", new FormPage(form, lot));
+        Decisions.doneOr(decision, visitor.units());
+        Respond.seeOther(ctx, "/seeds/" + lot.id(), SAY.keptWithLot());
     }
 
     private void show(Context ctx) {

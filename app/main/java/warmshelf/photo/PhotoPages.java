@@ -70,35 +70,27 @@ public final class PhotoPages implements Pages {
     private void add(Context ctx) throws IOException {
         FormReader form = new FormReader(ctx.formParamMap());
         PhotoStore.About about = about(form.text("entry"));
-        try {
-            UUID id = SentFile.id(form, "id").orElseGet(UUID::randomUUID);
-            Visitor visitor = Visitor.of(ctx);
-            Decision<PhotoStore.Keeping> decision =
-                    photos.add(id, PhotoSubject.ENTRY, about.entry(), sentWith(ctx), visitor.memberId());
-            if (!(decision instanceof Decision.Refused)) {
-                Decisions.doneOr(decision, visitor.units());
-                Respond.seeOther(ctx, "/sowings/" + about.sowing(), SAY.keptWithEntry());
-                return;
-            }
+        UUID id = SentFile.id(form, "id").orElseGet(UUID::randomUUID);
+        Visitor visitor = Visitor.of(ctx);
+        Decision<PhotoStore.Keeping> decision = sentWith(ctx)
+                .then(picture -> photos.add(id, PhotoSubject.ENTRY, about.entry(), picture, visitor.memberId()));
+        if (decision instanceof Decision.Refused) {
             form.refuse("file", Decisions.words(decision, visitor.units()));
-        } catch (Shrink.Unfit unfit) {
-            form.refuse("file", unfit.sentence());
+            Respond.again(ctx, "photo/new.peb", new FormPage(form, about));
+            return;
         }
-        Respond.again(ctx, "photo/new.peb", new FormPage(form, about));
+        Decisions.doneOr(decision, visitor.units());
+        Respond.seeOther(ctx, "/sowings/" + about.sowing(), SAY.keptWithEntry());
     }
 
-    /**
-     * The picture in the field 'file' of a form.
-     *
-     * @throws Shrink.Unfit when there is none, or it cannot be taken
-     */
-    static Picture sentWith(Context ctx) throws IOException, Shrink.Unfit {
+    /** The picture in the field 'file' of a form; a no where there is none, or it cannot be taken. */
+    static Decision<Picture> sentWith(Context ctx) throws IOException {
         UploadedFile sent = ctx.uploadedFile("file");
         if (sent == null || sent.filename().isBlank()) {
-            throw new Shrink.Unfit(SAY.missing());
+            return new Decision.Refused<>(new PhotoRefusal.NoneSent());
         }
         if (sent.size() > MOST_SENT) {
-            throw new Shrink.Unfit(SAY.tooLarge(sent.size() / 1_000_000, MOST_SENT / 1_000_000));
+            return new Decision.Refused<>(new PhotoRefusal.TooLarge(sent.size(), MOST_SENT));
         }
         try (InputStream content = sent.content()) {
             return Shrink.picture(content.readAllBytes());
@@ -114,23 +106,13 @@ public final class PhotoPages implements Pages {
             ctx.status(HttpStatus.CONFLICT).json(Map.of("otherMember", true));
             return;
         }
-        try {
-            Picture picture = Shrink.picture(sent.file());
-            Decision<PhotoStore.Keeping> decision =
-                    photos.add(sent.id(), PhotoSubject.ENTRY, sent.entry(), picture, visitor.memberId());
-            if (!(decision instanceof Decision.Done)) {
-                throw neverKept(decision.refusal()
-                        .map(why -> why.words(visitor.units()))
-                        .orElse(SAY.noSuchEntry()));
-            }
-        } catch (Shrink.Unfit unfit) {
-            throw neverKept(unfit.sentence());
+        Decision<PhotoStore.Keeping> decision = Shrink.picture(sent.file())
+                .then(picture -> photos.add(sent.id(), PhotoSubject.ENTRY, sent.entry(), picture, visitor.memberId()));
+        if (!(decision instanceof Decision.Done)) {
+            String why = decision.refusal().map(no -> no.words(visitor.units())).orElse(SAY.noSuchEntry());
+            throw Refusal.of(HttpStatus.UNPROCESSABLE_CONTENT, why);
         }
         ctx.json(Map.of("kept", true));
-    }
-
-    private static Refusal neverKept(String sentence) {
-        return Refusal.of(HttpStatus.UNPROCESSABLE_CONTENT, sentence);
     }
 
     private void show(Context ctx) {

@@ -1,7 +1,5 @@
 package warmshelf.photo;
 
-import static warmshelf.photo.PhotoSentences.SAY;
-
 import com.drew.imaging.ImageMetadataReader;
 import com.drew.imaging.ImageProcessingException;
 import com.drew.metadata.Metadata;
@@ -24,6 +22,8 @@ import javax.imageio.stream.ImageInputStream;
 import net.coobird.thumbnailator.Thumbnails;
 import net.coobird.thumbnailator.util.exif.ExifFilterUtils;
 import net.coobird.thumbnailator.util.exif.Orientation;
+import warmshelf.decision.Decision;
+import warmshelf.decision.Declined;
 
 /**
  * Makes a picture small enough to keep. What comes in is decoded and written anew, whoever says it is small already: so
@@ -53,25 +53,12 @@ final class Shrink {
 
     private Shrink() {}
 
-    /** Says in a sentence why a file cannot be kept as a picture. */
-    static final class Unfit extends Exception {
-        private static final long serialVersionUID = 1;
-
-        Unfit(String sentence) {
-            super(sentence);
-        }
-
-        String sentence() {
-            return String.valueOf(getMessage());
-        }
+    /** The picture in a file; a no where it is none, or of a kind that is not read here. */
+    static Decision<Picture> picture(byte[] file) {
+        return Decision.of(() -> read(file));
     }
 
-    /**
-     * The picture in a file.
-     *
-     * @throws Unfit when it is none, or of a kind that is not read here
-     */
-    static Picture picture(byte[] file) throws Unfit {
+    private static Picture read(byte[] file) {
         try (ImageInputStream input = ImageIO.createImageInputStream(new ByteArrayInputStream(file))) {
             Iterator<ImageReader> readers = ImageIO.getImageReaders(input);
             if (!readers.hasNext()) {
@@ -84,24 +71,26 @@ final class Shrink {
             } finally {
                 reader.dispose();
             }
+        } catch (Declined no) {
+            throw no;
         } catch (IOException | RuntimeException broken) {
             // the readers answer a broken file with exceptions of every kind
             throw notAPicture();
         }
     }
 
-    private static Unfit notAPicture() {
-        return new Unfit(SAY.unreadable());
+    private static Declined notAPicture() {
+        return Declined.refused(new PhotoRefusal.Unreadable());
     }
 
-    private static BufferedImage decoded(ImageReader reader) throws IOException, Unfit {
+    private static BufferedImage decoded(ImageReader reader) throws IOException {
         if (!FORMATS.contains(reader.getFormatName().toLowerCase(Locale.ROOT))) {
             throw notAPicture();
         }
         int width = reader.getWidth(0);
         int height = reader.getHeight(0);
         if ((long) width * height > MOST_PIXELS) {
-            throw new Unfit(SAY.tooManyPixels(width, height, MOST_PIXELS / 1_000_000));
+            throw Declined.refused(new PhotoRefusal.TooManyPixels(width, height, MOST_PIXELS));
         }
         ImageReadParam part = reader.getDefaultReadParam();
         // Twice the size that is kept is plenty to make it from, and fits into a small machine's memory.
@@ -141,7 +130,7 @@ final class Shrink {
         return plain;
     }
 
-    private static Picture small(BufferedImage upright) throws IOException, Unfit {
+    private static Picture small(BufferedImage upright) throws IOException {
         for (int side : SIDES) {
             BufferedImage scaled = scaled(upright, side);
             for (double quality : QUALITIES) {
@@ -151,7 +140,7 @@ final class Shrink {
                 }
             }
         }
-        throw new Unfit(SAY.tooRich());
+        throw Declined.refused(new PhotoRefusal.TooRich());
     }
 
     private static BufferedImage scaled(BufferedImage upright, int side) throws IOException {

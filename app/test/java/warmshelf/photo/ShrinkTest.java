@@ -1,20 +1,21 @@
 package warmshelf.photo;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.awt.Color;
 import java.awt.image.BufferedImage;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import java.util.List;
 import java.util.zip.CRC32;
 import org.junit.jupiter.api.Test;
+import warmshelf.words.Units;
 
 class ShrinkTest {
     @Test
-    void a_large_picture_becomes_1280_pixels_long_and_at_most_300_kilobytes() throws Exception {
-        Picture picture = Shrink.picture(Pictures.jpeg(4000, 3000));
+    void a_large_picture_becomes_1280_pixels_long_and_at_most_300_kilobytes() {
+        Picture picture = shrunk(Pictures.jpeg(4000, 3000));
 
         assertThat(picture.width()).isEqualTo(1280);
         assertThat(picture.height()).isEqualTo(960);
@@ -23,29 +24,29 @@ class ShrinkTest {
     }
 
     @Test
-    void a_picture_that_hardly_becomes_small_loses_sharpness_before_it_is_too_large() throws Exception {
+    void a_picture_that_hardly_becomes_small_loses_sharpness_before_it_is_too_large() {
         byte[] noise = Pictures.noise(2600, 2000);
 
-        Picture picture = Shrink.picture(noise);
+        Picture picture = shrunk(noise);
 
         assertThat(noise.length).isGreaterThan(2_000_000);
         assertThat(picture.jpeg().length).isLessThanOrEqualTo(300 * 1024);
     }
 
     @Test
-    void a_small_picture_keeps_its_size() throws Exception {
-        Picture picture = Shrink.picture(Pictures.jpeg(320, 200));
+    void a_small_picture_keeps_its_size() {
+        Picture picture = shrunk(Pictures.jpeg(320, 200));
 
         assertThat(picture.width()).isEqualTo(320);
         assertThat(picture.height()).isEqualTo(200);
     }
 
     @Test
-    void what_a_camera_writes_beside_the_picture_is_gone_and_the_picture_stands_upright() throws Exception {
+    void what_a_camera_writes_beside_the_picture_is_gone_and_the_picture_stands_upright() {
         byte[] fromCamera = Pictures.asFromCamera(Pictures.jpeg(800, 600), 6);
         assertThat(Pictures.tellsMore(fromCamera)).isTrue();
 
-        Picture picture = Shrink.picture(fromCamera);
+        Picture picture = shrunk(fromCamera);
 
         assertThat(Pictures.tellsMore(picture.jpeg())).isFalse();
         assertThat(new String(picture.jpeg(), StandardCharsets.ISO_8859_1)).doesNotContain("Exif", "Cellar camera");
@@ -58,8 +59,8 @@ class ShrinkTest {
     }
 
     @Test
-    void what_is_seen_through_becomes_white() throws Exception {
-        Picture picture = Shrink.picture(Pictures.seeThroughPng(60, 40));
+    void what_is_seen_through_becomes_white() {
+        Picture picture = shrunk(Pictures.seeThroughPng(60, 40));
 
         assertThat(new Color(Pictures.read(picture.jpeg()).getRGB(30, 20)).getGreen())
                 .isGreaterThan(250);
@@ -69,18 +70,23 @@ class ShrinkTest {
     void a_text_and_half_a_picture_are_no_pictures() {
         byte[] whole = Pictures.jpeg(300, 300);
 
-        assertThatThrownBy(() -> Shrink.picture("a list of seeds".getBytes(StandardCharsets.UTF_8)))
-                .isInstanceOf(Shrink.Unfit.class)
-                .hasMessageStartingWith("The photo could not be read; a whole JPEG or PNG picture is accepted");
-        assertThatThrownBy(() -> Shrink.picture(Arrays.copyOf(whole, 100))).isInstanceOf(Shrink.Unfit.class);
-        assertThatThrownBy(() -> Shrink.picture(new byte[0])).isInstanceOf(Shrink.Unfit.class);
+        for (byte[] file :
+                List.of("a list of seeds".getBytes(StandardCharsets.UTF_8), Arrays.copyOf(whole, 100), new byte[0])) {
+            assertThat(Shrink.picture(file).refusal()).contains(new PhotoRefusal.Unreadable());
+        }
+        assertThat(new PhotoRefusal.Unreadable().words(Units.METRIC))
+                .startsWith("The photo could not be read; a whole JPEG or PNG picture is accepted");
     }
 
     @Test
     void a_few_bytes_that_say_they_are_a_huge_picture_are_refused_before_any_room_is_made_for_it() {
-        assertThatThrownBy(() -> Shrink.picture(pngHeader(60_000, 60_000)))
-                .isInstanceOf(Shrink.Unfit.class)
-                .hasMessage("The photo is 60,000 by 60,000 pixels; at most 220 million pixels are accepted.");
+        assertThat(Shrink.picture(pngHeader(60_000, 60_000)).refusal())
+                .hasValueSatisfying(no -> assertThat(no.words(Units.METRIC))
+                        .isEqualTo("The photo is 60,000 by 60,000 pixels; at most 220 million pixels are accepted."));
+    }
+
+    private static Picture shrunk(byte[] file) {
+        return Shrink.picture(file).orDecline();
     }
 
     /** The signature and header chunk of a PNG file, as in the PNG specification (ISO/IEC 15948), section 11.2.2. */
