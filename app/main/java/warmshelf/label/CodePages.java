@@ -12,7 +12,9 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
+import warmshelf.decision.Decision;
 import warmshelf.web.BrowserSession;
+import warmshelf.web.Decisions;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
@@ -61,17 +63,17 @@ public final class CodePages implements Pages {
 
     private void open(Context ctx, String typed) {
         FormReader form = new FormReader(Map.of("code", List.of(typed)));
-        try {
-            ShortCode code = ShortCode.typed(typed);
-            Optional<String> address = codes.address(code);
+        Decision<ShortCode> decision = ShortCode.typed(typed);
+        if (decision instanceof Decision.Done<ShortCode> code) {
+            Optional<String> address = codes.address(code.value());
             if (address.isPresent()) {
                 ctx.redirect(address.get(), HttpStatus.SEE_OTHER);
                 return;
             }
-            form.refuse("code", SAY.codeUnknown(code.spaced()));
+            form.refuse("code", SAY.codeUnknown(code.value().spaced()));
             ctx.status(HttpStatus.NOT_FOUND);
-        } catch (ShortCode.Mistyped mistyped) {
-            form.refuse("code", mistyped.sentence());
+        } else {
+            form.refuse("code", Decisions.words(decision, Visitor.of(ctx).units()));
             ctx.status(HttpStatus.UNPROCESSABLE_CONTENT);
         }
         Respond.page(ctx, "label/open.peb", new TypePage(form));
@@ -86,7 +88,7 @@ public final class CodePages implements Pages {
         boolean all = "all".equals(ctx.queryParam("of"));
         sheet(
                 ctx,
-                all ? SAY.sowingsUnderWay() : "My sowings",
+                all ? SAY.sowingsUnderWay() : SAY.mySowings(),
                 all ? codes.allSowings(cropNames) : codes.sowingsOf(visitor.memberId(), cropNames));
     }
 

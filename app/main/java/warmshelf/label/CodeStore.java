@@ -10,6 +10,7 @@ import static warmshelf.db.generated.Tables.SITE;
 import static warmshelf.db.generated.Tables.SOWING;
 import static warmshelf.db.generated.Tables.TRIAL;
 import static warmshelf.db.generated.Tables.TRIAL_SOWING;
+import static warmshelf.label.LabelSentences.SAY;
 
 import java.security.SecureRandom;
 import java.util.ArrayList;
@@ -149,7 +150,7 @@ final class CodeStore {
                 .on(SITE.ID.eq(RACK.SITE_ID))
                 .orderBy(SITE.WALK_ORDER, SITE.NAME, RACK.WALK_ORDER, RACK.NAME)
                 .forEach(rack -> {
-                    standing.add(new Subject(Kind.RACK, rack.value1(), "Rack " + rack.value2(), rack.value3()));
+                    standing.add(new Subject(Kind.RACK, rack.value1(), SAY.rack(rack.value2()), rack.value3()));
                     standing.addAll(mats.getOrDefault(rack.value1(), List.of()));
                 });
         return standing;
@@ -164,8 +165,8 @@ final class CodeStore {
                         row -> new Subject(
                                 Kind.MAT,
                                 row.value2(),
-                                "Mat " + row.value3(),
-                                "%s · %s · shelf %d".formatted(row.value4(), row.value5(), row.value6())));
+                                SAY.mat(row.value3()),
+                                SAY.shelf(row.value4(), row.value5(), row.value6())));
     }
 
     /** A member's sowings that are under way, in the order of asking. */

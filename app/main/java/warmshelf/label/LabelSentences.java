@@ -19,4 +19,12 @@ interface LabelSentences {
     String racksAndMats();
 
     String sowingsUnderWay();
+
+    String mySowings();
+
+    String rack(String rack);
+
+    String mat(String mat);
+
+    String shelf(String site, String rack, int shelf);
 }

@@ -1,9 +1,9 @@
 package warmshelf.label;
 
-import static warmshelf.label.LabelSentences.SAY;
-
 import java.util.Locale;
+import java.util.Optional;
 import java.util.random.RandomGenerator;
+import warmshelf.decision.Decision;
 
 /**
  * Six signs on a label: five of choice and one that finds out a slip of the pen. Signs that are easily taken for one another (0
@@ -15,22 +15,7 @@ import java.util.random.RandomGenerator;
 public record ShortCode(String text) {
     static final String SIGNS = "23456789ABCDEFGHJKMNPQRSTUVWXYZ";
     private static final int LENGTH = 6;
-
-    /** Why a typed code cannot be one. */
-    public static final class Mistyped extends Exception {
-        private static final long serialVersionUID = 1L;
-
-        private final String sentence;
-
-        Mistyped(String sentence) {
-            super(sentence);
-            this.sentence = sentence;
-        }
-
-        public String sentence() {
-            return sentence;
-        }
-    }
+    private static final int SHOWN = 12;
 
     /** A code at random; whether it is taken already is for the caller to see. */
     static ShortCode random(RandomGenerator random) {
@@ -47,30 +32,30 @@ public record ShortCode(String text) {
         return new ShortCode(five + SIGNS.charAt(check));
     }
 
-    /**
-     * A code as somebody typed it: small letters, spaces and hyphens do no harm.
-     *
-     * @throws Mistyped with a sentence that says what is wrong
-     */
-    public static ShortCode typed(String text) throws Mistyped {
+    /** A code as somebody typed it: small letters, spaces and hyphens do no harm. */
+    public static Decision<ShortCode> typed(String text) {
         String signs = text.strip().toUpperCase(Locale.ROOT).replaceAll("[\\s-]", "");
+        return refusal(signs)
+                .<Decision<ShortCode>>map(Decision.Refused::new)
+                .orElseGet(() -> new Decision.Done<>(new ShortCode(signs)));
+    }
+
+    private static Optional<CodeRefusal> refusal(String signs) {
         if (signs.isEmpty()) {
-            throw new Mistyped(SAY.codeEmpty());
+            return Optional.of(new CodeRefusal.Empty());
         }
-        String shown = signs.length() > 12 ? signs.substring(0, 12) + "…" : signs;
-        for (int i = 0; i < signs.length(); i++) {
-            if (SIGNS.indexOf(signs.charAt(i)) < 0) {
-                throw new Mistyped(SAY.signUnknown(shown, signs.charAt(i)));
+        String shown = signs.length() > SHOWN ? signs.substring(0, SHOWN) + "…" : signs;
+        for (char sign : signs.toCharArray()) {
+            if (SIGNS.indexOf(sign) < 0) {
+                return Optional.of(new CodeRefusal.UnknownSign(shown, sign));
             }
         }
         if (signs.length() != LENGTH) {
-            throw new Mistyped(SAY.codeLength(shown, signs.length()));
+            return Optional.of(new CodeRefusal.WrongLength(shown, signs.length()));
         }
-        if (Math.floorMod(sum(signs.substring(0, LENGTH - 1)) + SIGNS.indexOf(signs.charAt(LENGTH - 1)), SIGNS.length())
-                != 0) {
-            throw new Mistyped(SAY.codeCannotBe(shown));
-        }
-        return new ShortCode(signs);
+        return completed(signs.substring(0, LENGTH - 1)).text().equals(signs)
+                ? Optional.empty()
+                : Optional.of(new CodeRefusal.CannotBe(shown));
     }
 
     /** In two halves, as it stands on a label: 'K7P 4MX'. */

@@ -1,25 +1,26 @@
 package warmshelf.label;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.Random;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import warmshelf.decision.Decision;
+import warmshelf.words.Units;
 
 class ShortCodeTest {
     private static final int CODES = 300;
 
     @Test
-    void a_code_is_read_back_whatever_its_case_and_spaces() throws Exception {
+    void a_code_is_read_back_whatever_its_case_and_spaces() {
         ShortCode code = ShortCode.random(new Random(5));
 
-        assertThat(ShortCode.typed(code.text())).isEqualTo(code);
+        assertThat(ShortCode.typed(code.text())).isEqualTo(new Decision.Done<>(code));
         assertThat(ShortCode.typed(" " + code.spaced().toLowerCase(java.util.Locale.ROOT) + " "))
-                .isEqualTo(code);
-        assertThat(ShortCode.typed(code.spaced().replace(' ', '-'))).isEqualTo(code);
+                .isEqualTo(new Decision.Done<>(code));
+        assertThat(ShortCode.typed(code.spaced().replace(' ', '-'))).isEqualTo(new Decision.Done<>(code));
     }
 
     /** What ISO 2108 says of the check digit of ISBN-10, which is the same sum modulo 11: every single wrong digit is found. */
@@ -33,7 +34,7 @@ class ShortCodeTest {
                         String typed = code.text().substring(0, place)
                                 + wrong
                                 + code.text().substring(place + 1);
-                        assertThatThrownBy(() -> ShortCode.typed(typed)).isInstanceOf(ShortCode.Mistyped.class);
+                        assertCannotBe(typed);
                     }
                 }
             }
@@ -50,8 +51,7 @@ class ShortCodeTest {
                         StringBuilder typed = new StringBuilder(code.text());
                         typed.setCharAt(one, code.text().charAt(other));
                         typed.setCharAt(other, code.text().charAt(one));
-                        assertThatThrownBy(() -> ShortCode.typed(typed.toString()))
-                                .isInstanceOf(ShortCode.Mistyped.class);
+                        assertCannotBe(typed.toString());
                     }
                 }
             }
@@ -74,10 +74,12 @@ class ShortCodeTest {
                 "AAAAAAAAAAAAAAAAAAAAAAAAA | The code was 'AAAAAAAAAAAA…', which has 25 signs"
             })
     void what_cannot_be_a_code_is_refused_with_its_sentence(String typed, String sentence) {
-        assertThatThrownBy(() -> ShortCode.typed(typed))
-                .isInstanceOfSatisfying(
-                        ShortCode.Mistyped.class,
-                        mistyped -> assertThat(mistyped.sentence()).contains(sentence));
+        assertThat(ShortCode.typed(typed).refusal())
+                .hasValueSatisfying(no -> assertThat(no.words(Units.METRIC)).contains(sentence));
+    }
+
+    private static void assertCannotBe(String typed) {
+        assertThat(ShortCode.typed(typed).refusal()).contains(new CodeRefusal.CannotBe(typed));
     }
 
     private static java.util.List<ShortCode> codes() {
