@@ -12,6 +12,7 @@ import warmshelf.reminder.push.PushTarget;
 import warmshelf.reminder.push.PushWish;
 import warmshelf.words.DayWords;
 import warmshelf.words.FormReader;
+import warmshelf.words.Units;
 
 /** Reads what a browser gives to be told by, and what somebody wants to be told. */
 final class PushForm {
@@ -56,7 +57,7 @@ final class PushForm {
     /** Where the device takes notices; empty when something given cannot be used. */
     Optional<PushTarget> target(EndpointRule rule) {
         String endpoint = reader.text("endpoint");
-        rule.refusal(endpoint).ifPresent(sentence -> reader.refuse("device", sentence));
+        rule.refusal(endpoint).ifPresent(no -> reader.refuse("device", no.words(Units.METRIC)));
         String key = reader.text("p256dh");
         if (key.length() > LONGEST_KEY || !CurvePoint.isPublicKey(key)) {
             reader.refuse("device", SAY.keyUnfit());

@@ -6,8 +6,8 @@ import java.util.Optional;
 
 /** Which addresses are taken for a push service's. They come from outside, so this server could be made to ask anything. */
 public interface EndpointRule {
-    /** Why an address is not taken, as a sentence; empty when it is. */
-    Optional<String> refusal(String endpoint);
+    /** Why an address is not taken; empty when it is. */
+    Optional<EndpointRefusal> refusal(String endpoint);
 
     /**
      * Whether to connect now: a name may lead elsewhere than when it was taken.

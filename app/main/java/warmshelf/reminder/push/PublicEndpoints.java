@@ -7,12 +7,12 @@ import java.net.URISyntaxException;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import warmshelf.reminder.push.EndpointRefusal.Fault;
 
 /** The rule for real push services: https at the usual port, at a name in the public network. */
 public final class PublicEndpoints implements EndpointRule {
     static final int LONGEST = 1000;
     private static final int HTTPS_PORT = 443;
-    private static final String ACCEPTED = "an https address at a public name, as browsers give it, is accepted";
 
     /** A name with a dot whose last part is no number: no spelling of a bare network address passes. */
     private static final Pattern NAME = Pattern.compile(
@@ -34,38 +34,34 @@ public final class PublicEndpoints implements EndpointRule {
     }
 
     @Override
-    public Optional<String> refusal(String endpoint) {
+    public Optional<EndpointRefusal> refusal(String endpoint) {
         if (endpoint.isEmpty()) {
-            return sentence("is empty");
+            return Optional.of(Fault.EMPTY);
         }
         if (endpoint.length() > LONGEST) {
-            return sentence("has %,d characters, and at most %,d fit".formatted(endpoint.length(), LONGEST));
+            return Optional.of(new EndpointRefusal.TooLong(endpoint.length(), LONGEST));
         }
         try {
             return refusal(new URI(endpoint));
         } catch (URISyntaxException notAnAddress) {
-            return sentence("is no address");
+            return Optional.of(Fault.NO_ADDRESS);
         }
     }
 
-    private static Optional<String> refusal(URI address) {
+    private static Optional<EndpointRefusal> refusal(URI address) {
         if (!"https".equals(address.getScheme())) {
-            return sentence("does not begin with https://");
+            return Optional.of(Fault.NOT_HTTPS);
         }
         if (address.getRawAuthority() == null || address.getRawAuthority().contains("@")) {
-            return sentence("names a user or no server");
+            return Optional.of(Fault.NO_SERVER);
         }
         if (address.getHost() == null || !NAME.matcher(address.getHost()).matches()) {
-            return sentence("does not name its server by a public name");
+            return Optional.of(Fault.NOT_PUBLIC);
         }
         if (address.getPort() != -1 && address.getPort() != HTTPS_PORT) {
-            return sentence("asks for port %d, and only 443 is used".formatted(address.getPort()));
+            return Optional.of(new EndpointRefusal.OtherPort(address.getPort(), HTTPS_PORT));
         }
-        return address.getRawFragment() == null ? Optional.empty() : sentence("has a part after '#'");
-    }
-
-    private static Optional<String> sentence(String trouble) {
-        return Optional.of("The device’s push address %s; %s.".formatted(trouble, ACCEPTED));
+        return address.getRawFragment() == null ? Optional.empty() : Optional.of(Fault.HAS_FRAGMENT);
     }
 
     @Override

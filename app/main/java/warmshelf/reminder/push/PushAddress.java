@@ -1,5 +1,7 @@
 package warmshelf.reminder.push;
 
+import static warmshelf.reminder.push.PushSentences.SAY;
+
 import java.time.OffsetDateTime;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -24,10 +26,10 @@ public record PushAddress(
     /** For the list. */
     public String endedWords() {
         return switch (endedWhy) {
-            case "stopped" -> "you stopped it";
-            case "signed out" -> "you were signed out there";
-            case "gone" -> "the device no longer takes notices";
-            default -> "it has ended";
+            case "stopped" -> SAY.youStoppedIt();
+            case "signed out" -> SAY.youWereSignedOut();
+            case "gone" -> SAY.takesNoMore();
+            default -> SAY.hasEnded();
         };
     }
 }

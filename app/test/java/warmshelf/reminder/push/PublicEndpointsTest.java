@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import warmshelf.words.Units;
 
 class PublicEndpointsTest {
     private final PublicEndpoints rule = new PublicEndpoints();
@@ -56,7 +57,7 @@ class PublicEndpointsTest {
             })
     void any_other_is_refused_with_its_reason(String endpoint, String reason) {
         assertThat(rule.refusal(endpoint))
-                .hasValueSatisfying(sentence -> assertThat(sentence)
+                .hasValueSatisfying(no -> assertThat(no.words(Units.METRIC))
                         .isEqualTo(
                                 "The device’s push address %s; an https address at a public name, as browsers give it, is accepted."
                                         .formatted(reason)));
@@ -65,8 +66,8 @@ class PublicEndpointsTest {
     @Test
     void a_long_one_is_refused_with_its_length() {
         assertThat(rule.refusal("https://push.example.org/" + "a".repeat(1000)))
-                .hasValueSatisfying(
-                        sentence -> assertThat(sentence).contains("has 1,025 characters, and at most 1,000 fit"));
+                .hasValueSatisfying(no ->
+                        assertThat(no.words(Units.METRIC)).contains("has 1,025 characters, and at most 1,000 fit"));
     }
 
     /** Ranges of the IANA registries of special-purpose addresses. */

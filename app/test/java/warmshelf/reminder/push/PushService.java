@@ -88,8 +88,8 @@ public final class PushService implements AutoCloseable {
     public EndpointRule rule() {
         return new EndpointRule() {
             @Override
-            public Optional<String> refusal(String endpoint) {
-                return endpoint.startsWith(origin()) ? Optional.empty() : Optional.of("Not of this test.");
+            public Optional<EndpointRefusal> refusal(String endpoint) {
+                return endpoint.startsWith(origin()) ? Optional.empty() : Optional.of(EndpointRefusal.Fault.NOT_PUBLIC);
             }
 
             @Override
