@@ -1,5 +1,7 @@
 package warmshelf.demo;
 
+import static warmshelf.demo.DemoDecisions.done;
+
 import java.time.LocalDate;
 import java.util.Map;
 import java.util.Random;
@@ -40,7 +42,7 @@ final class DemoFrost {
     private void tell(CSVRecord row) {
         UUID who = DemoTable.known(members, row.get("who"));
         switch (row.get("what")) {
-            case "point" -> house.gardens().setPoint(who, point(row), 0, who);
+            case "point" -> done(house.gardens().setPoint(who, point(row), 0, who));
             case "area" -> correct(row, new Area.Postcodes("US", row.get("postcode_start")), who);
             case "garden" -> correct(row, new Area.Garden(who), who);
             default -> hang(row, who);

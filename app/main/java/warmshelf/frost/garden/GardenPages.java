@@ -7,7 +7,9 @@ import io.javalin.http.Context;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import warmshelf.decision.Decision;
 import warmshelf.frost.garden.FrostCorrection.Area;
+import warmshelf.web.Decisions;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
@@ -100,21 +102,22 @@ final class GardenPages implements Pages {
             Respond.again(ctx, TEMPLATE, page(visitor, kept(visitor).with(form)));
             return;
         }
-        if (!gardens.setPoint(member, form.point().get(), form.version(), member)) {
+        Decision<Integer> decision = gardens.setPoint(member, form.point().get(), form.version(), member);
+        if (decision instanceof Decision.Overtaken) {
             form.overtaken(gardens.versioned(member), visitor.units());
             Respond.overtaken(ctx, TEMPLATE, page(visitor, kept(visitor).with(form)));
             return;
         }
+        Decisions.doneOr(decision, visitor.units());
         Respond.seeOther(ctx, ADDRESS, SAY.pointKept());
     }
 
     private void clearPoint(Context ctx) {
-        UUID member = Visitor.of(ctx).memberId();
-        FormReader form = new FormReader(ctx.formParamMap());
-        int version = form.wholeNumber("version", "Version", 0, Integer.MAX_VALUE);
-        if (!form.ok() || !gardens.clearPoint(member, version, member)) {
-            throw Refusal.conflict(SAY.pointOvertaken());
-        }
+        Visitor visitor = Visitor.of(ctx);
+        UUID member = visitor.memberId();
+        // what is no version is none, and none was shown where a point can be cleared
+        int version = new FormReader(ctx.formParamMap()).wholeNumber("version", "Version", 0, Integer.MAX_VALUE);
+        Decisions.doneOr(gardens.clearPoint(member, version, member), visitor.units());
         Respond.seeOther(ctx, ADDRESS, SAY.pointCleared());
     }
 

@@ -9,6 +9,7 @@ import java.util.UUID;
 import org.jooq.DSLContext;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
+import warmshelf.decision.Decision;
 import warmshelf.frost.evidence.VersionStore;
 
 /** Where the members' gardens lie, and what people who know better say of their frost. */
@@ -48,16 +49,16 @@ public final class GardenStore {
      * Sets a garden's point, unless somebody changed it since.
      *
      * @param version its version when it was shown; 0 when there was none
-     * @return false when somebody was first; nothing is written then
+     * @return the version that it has now
      */
-    public boolean setPoint(UUID memberId, GardenPoint point, int version, UUID by) {
+    public Decision<Integer> setPoint(UUID memberId, GardenPoint point, int version, UUID by) {
         return database.sql().transactionResult(work -> {
             // taken from the count of all changes, so that a point set anew never has the version of one that was
             // cleared
             VersionStore.grow(work.dsl());
             int newVersion = Math.toIntExact(VersionStore.now(work.dsl()));
             if (version(work.dsl(), memberId) != version) {
-                return false;
+                return new Decision.Overtaken<>(new PointChanged());
             }
             delete(work.dsl(), memberId);
             work.dsl()
@@ -73,20 +74,24 @@ public final class GardenStore {
             String detail = String.format(
                     Locale.ROOT, "%.5f, %.5f, %.0f m", point.latitude(), point.longitude(), point.elevationM());
             audit.write(work.dsl(), by, "set", SUBJECT, memberId, detail);
-            return true;
+            return new Decision.Done<>(newVersion);
         });
     }
 
-    /** Forgets a garden's point, unless somebody changed it since; false when somebody was first. */
-    boolean clearPoint(UUID memberId, int version, UUID by) {
+    /**
+     * Forgets a garden's point, unless somebody changed it since.
+     *
+     * @return the version of the point that was forgotten
+     */
+    Decision<Integer> clearPoint(UUID memberId, int version, UUID by) {
         return database.sql().transactionResult(work -> {
             VersionStore.grow(work.dsl());
             if (version == NONE || version(work.dsl(), memberId) != version) {
-                return false;
+                return new Decision.Overtaken<>(new PointChanged());
             }
             delete(work.dsl(), memberId);
             audit.write(work.dsl(), by, "clear", SUBJECT, memberId, "");
-            return true;
+            return new Decision.Done<>(version);
         });
     }
 

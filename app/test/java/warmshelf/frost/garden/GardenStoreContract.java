@@ -15,6 +15,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import warmshelf.crop.Hardiness;
+import warmshelf.decision.Decision;
 import warmshelf.frost.garden.FrostCorrection.Area;
 import warmshelf.frost.garden.FrostCorrection.Change;
 import warmshelf.group.MemberStore;
@@ -24,6 +25,8 @@ import warmshelf.testing.StoreContract;
 abstract class GardenStoreContract extends StoreContract {
     private static final GardenPoint HILL = new GardenPoint(46.84, -92.22, 428.5);
     private static final GardenPoint SHORE = new GardenPoint(46.79, -92.05, 190);
+
+    private static final Decision<Integer> OVERTAKEN = new Decision.Overtaken<>(new PointChanged());
 
     private GardenStore gardens;
     private CorrectionStore corrections;
@@ -45,7 +48,7 @@ abstract class GardenStoreContract extends StoreContract {
     @Test
     void a_point_comes_out_as_it_went_in() {
         assertThat(gardens.point(tom)).isEmpty();
-        assertThat(gardens.setPoint(tom, HILL, 0, tom)).isTrue();
+        assertThat(gardens.setPoint(tom, HILL, 0, tom)).isEqualTo(new Decision.Done<>(version()));
 
         assertThat(gardens.point(tom)).contains(HILL);
         assertThat(gardens.point(priya)).isEmpty();
@@ -56,14 +59,14 @@ abstract class GardenStoreContract extends StoreContract {
         gardens.setPoint(tom, HILL, 0, tom);
         int seen = version();
 
-        assertThat(gardens.setPoint(tom, SHORE, 0, tom)).isFalse();
-        assertThat(gardens.setPoint(tom, SHORE, seen, tom)).isTrue();
-        assertThat(gardens.setPoint(tom, HILL, seen, tom)).isFalse();
-        assertThat(gardens.clearPoint(tom, seen, tom)).isFalse();
+        assertThat(gardens.setPoint(tom, SHORE, 0, tom)).isEqualTo(OVERTAKEN);
+        assertThat(gardens.setPoint(tom, SHORE, seen, tom)).isInstanceOf(Decision.Done.class);
+        assertThat(gardens.setPoint(tom, HILL, seen, tom)).isEqualTo(OVERTAKEN);
+        assertThat(gardens.clearPoint(tom, seen, tom)).isEqualTo(OVERTAKEN);
         assertThat(gardens.point(tom)).contains(SHORE);
-        assertThat(gardens.clearPoint(tom, version(), tom)).isTrue();
+        assertThat(gardens.clearPoint(tom, version(), tom)).isInstanceOf(Decision.Done.class);
         assertThat(gardens.point(tom)).isEmpty();
-        assertThat(gardens.clearPoint(tom, 0, tom)).isFalse();
+        assertThat(gardens.clearPoint(tom, 0, tom)).isEqualTo(OVERTAKEN);
     }
 
     @Test
