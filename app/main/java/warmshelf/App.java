@@ -2,6 +2,9 @@ package warmshelf;
 
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import warmshelf.archive.ExportCommand;
+import warmshelf.archive.ImportCommand;
+import warmshelf.archive.MoveCommand;
 import warmshelf.check.TodayCommand;
 import warmshelf.crop.EmergeCommand;
 import warmshelf.demo.DemoCommand;
@@ -30,10 +33,13 @@ import warmshelf.timeline.TimelineCommand;
         mixinStandardHelpOptions = true,
         subcommands = {
             DemoCommand.class,
+            ExportCommand.class,
             FindingsCommand.class,
             FrostCheckCommand.class,
             FrostCommand.class,
             FrostSurfaceCommand.class,
+            ImportCommand.class,
+            MoveCommand.class,
             PlanCheckCommand.class,
             PlanCommand.class,
             PushKeysCommand.class,

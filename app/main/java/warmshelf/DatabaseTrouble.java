@@ -10,7 +10,7 @@ final class DatabaseTrouble {
 
     private DatabaseTrouble() {}
 
-    static RuntimeException explained(RuntimeException trouble, Settings settings) {
+    static RuntimeException explained(RuntimeException trouble, DatabasePlace place) {
         if (Causes.has(trouble, FlywayValidateException.class)) {
             return new BadInput("The data was written by a newer Warmshelf, or its tables were changed by hand,"
                     + " so this version does not touch it. Start the newer version.");
@@ -19,17 +19,17 @@ final class DatabaseTrouble {
         if (refusal == null) {
             return trouble;
         }
-        return settings.jdbcUrl() == null
-                ? ofFile(trouble, refusal, settings)
-                : new BadInput("The database of --jdbc-url does not let Warmshelf in: %s."
-                        .formatted(firstLine(refusal.getMessage())));
+        return place.jdbcUrl() == null
+                ? ofFile(trouble, refusal, place)
+                : new BadInput("The database of %s does not let Warmshelf in: %s."
+                        .formatted(place.option(), firstLine(refusal.getMessage())));
     }
 
-    private static RuntimeException ofFile(RuntimeException trouble, SQLException refusal, Settings settings) {
+    private static RuntimeException ofFile(RuntimeException trouble, SQLException refusal, DatabasePlace place) {
         if (refusal.getErrorCode() == H2_IN_USE) {
             return new BadInput(
-                    "The data folder '%s' is in use by another Warmshelf. Stop that one, or name another by --data."
-                            .formatted(settings.dataFolder()));
+                    "The data folder '%s' is in use by another Warmshelf. Stop that one, or name another by %s."
+                            .formatted(place.folder(), place.option()));
         }
         return trouble;
     }

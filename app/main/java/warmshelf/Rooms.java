@@ -3,6 +3,8 @@ package warmshelf;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
+import warmshelf.archive.ArchivePages;
+import warmshelf.archive.ArchiveStore;
 import warmshelf.check.CheckRoom;
 import warmshelf.check.MatAlarmNews;
 import warmshelf.check.MatAlarmStore;
@@ -120,6 +122,7 @@ final class Rooms {
                 new SignInPages(admissions, members, sessions, passphrases, door, browsers),
                 new OwnSettingsPages(members, admissions, passphrases, door, browsers),
                 new GroupSettingsPages(group),
+                new ArchivePages(new ArchiveStore(database, audit)),
                 new SitePages(shelving, new SiteStore(database.sql(), audit), quarantine),
                 new RackPages(shelving, new RackStore(database.sql(), audit)),
                 new ShelfPages(shelving, new ShelfStore(database.sql(), audit), quarantine),

@@ -1,7 +1,5 @@
 package warmshelf;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.Set;
@@ -48,18 +46,10 @@ public record Settings(
      * @throws BadInput when it cannot be used as it was named
      */
     public Database openDatabase() {
-        try {
-            if (jdbcUrl != null) {
-                return Database.open(jdbcUrl, jdbcUser, jdbcPassword);
-            }
-            Files.createDirectories(dataFolder);
-            return Database.inFolder(dataFolder);
-        } catch (IOException noFolder) {
-            throw new BadInput(
-                    "The data folder '%s' cannot be used: it cannot be made or is a file.".formatted(dataFolder));
-        } catch (RuntimeException notOpened) {
-            throw DatabaseTrouble.explained(notOpened, this);
-        }
+        return jdbcUrl == null
+                ? DatabasePlace.inFolder("--data", dataFolder).open()
+                : DatabasePlace.at("--jdbc-url", jdbcUrl, jdbcUser, jdbcPassword)
+                        .open();
     }
 
     ReminderRoom.Means means() {

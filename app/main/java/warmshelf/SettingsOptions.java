@@ -226,7 +226,7 @@ public final class SettingsOptions {
         throw given.refused(accepted);
     }
 
-    private static Path folder(Given given) {
+    static Path folder(Given given) {
         try {
             return Path.of(given.text());
         } catch (InvalidPathException notAPath) {
@@ -234,7 +234,7 @@ public final class SettingsOptions {
         }
     }
 
-    private static String jdbcAddress(Given given) {
+    static String jdbcAddress(Given given) {
         if (!given.text().startsWith("jdbc:postgresql:") && !given.text().startsWith("jdbc:h2:")) {
             throw given.refused("an address that starts with jdbc:postgresql: or jdbc:h2: is accepted");
         }

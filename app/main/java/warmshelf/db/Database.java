@@ -9,7 +9,7 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.Collection;
 import java.util.UUID;
-import org.flywaydb.core.Flyway;
+import org.flywaydb.core.api.MigrationVersion;
 import org.flywaydb.core.api.configuration.FluentConfiguration;
 import org.jooq.DSLContext;
 import org.jooq.ExecuteListener;
@@ -66,18 +66,50 @@ public final class Database implements AutoCloseable {
 
     /** Opens the H2 file in a data folder, and makes both where they are missing. Closing it compacts the file. */
     public static Database inFolder(Path folder) {
-        String url = "jdbc:h2:file:" + folder.toAbsolutePath().resolve("warmshelf") + H2_OPTIONS;
-        return open(url + WRITTEN_AT_ONCE, null, null, url + WRITTEN_TOGETHER, "shutdown compact");
+        return inFolder(folder, MigrationVersion.LATEST);
+    }
+
+    /** The same with its tables as an earlier program had them. */
+    public static Database inFolder(Path folder, String version) {
+        return inFolder(folder, MigrationVersion.fromVersion(version));
+    }
+
+    private static Database inFolder(Path folder, MigrationVersion version) {
+        String url = fileAddress(folder);
+        return open(url + WRITTEN_AT_ONCE, null, null, url + WRITTEN_TOGETHER, "shutdown compact", version);
+    }
+
+    static String fileAddress(Path folder) {
+        return "jdbc:h2:file:" + folder.toAbsolutePath().resolve("warmshelf") + H2_OPTIONS;
     }
 
     /** An empty H2 database that lives as long as it is open. */
     public static Database inMemory(String name) {
-        return open("jdbc:h2:mem:" + name + ";DB_CLOSE_DELAY=-1" + H2_OPTIONS, null, null, null, "shutdown");
+        return inMemory(name, MigrationVersion.LATEST);
+    }
+
+    /** The same with its tables as an earlier program had them. */
+    public static Database inMemory(String name, String version) {
+        return inMemory(name, MigrationVersion.fromVersion(version));
+    }
+
+    private static Database inMemory(String name, MigrationVersion version) {
+        return open("jdbc:h2:mem:" + name + ";DB_CLOSE_DELAY=-1" + H2_OPTIONS, null, null, null, "shutdown", version);
     }
 
     /** Opens any JDBC address; user and password may also stand in the address. */
     public static Database open(String jdbcUrl, @Nullable String user, @Nullable String password) {
-        return open(jdbcUrl, user, password, isH2(jdbcUrl) ? null : jdbcUrl, null);
+        return open(jdbcUrl, user, password, MigrationVersion.LATEST);
+    }
+
+    /** The same with its tables as an earlier program had them; they are not to be newer already. */
+    public static Database open(String jdbcUrl, @Nullable String user, @Nullable String password, String version) {
+        return open(jdbcUrl, user, password, MigrationVersion.fromVersion(version));
+    }
+
+    private static Database open(
+            String jdbcUrl, @Nullable String user, @Nullable String password, MigrationVersion version) {
+        return open(jdbcUrl, user, password, isH2(jdbcUrl) ? null : jdbcUrl, null, version);
     }
 
     /**
@@ -96,11 +128,14 @@ public final class Database implements AutoCloseable {
             @Nullable String user,
             @Nullable String password,
             @Nullable String migratedAt,
-            @Nullable String lastWords) {
+            @Nullable String lastWords,
+            MigrationVersion version) {
         KeptConnections kept = new KeptConnections(jdbcUrl, user, password);
         try {
-            FluentConfiguration flyway = Flyway.configure();
-            migrate(migratedAt == null ? flyway.dataSource(kept) : flyway.dataSource(migratedAt, user, password));
+            FluentConfiguration flyway = Migrations.configuration().target(version);
+            (migratedAt == null ? flyway.dataSource(kept) : flyway.dataSource(migratedAt, user, password))
+                    .load()
+                    .migrate();
             if (isH2(jdbcUrl) && migratedAt != null) {
                 kept.getConnection();
             }
@@ -125,14 +160,6 @@ public final class Database implements AutoCloseable {
 
     private static boolean isH2(String jdbcUrl) {
         return jdbcUrl.startsWith("jdbc:h2:");
-    }
-
-    private static void migrate(FluentConfiguration flyway) {
-        flyway.locations("classpath:db/migration")
-                // a database that a newer program has changed is refused, rather than written to in the old way
-                .ignoreMigrationPatterns(new String[0])
-                .load()
-                .migrate();
     }
 
     private static HikariConfig config(String jdbcUrl, @Nullable String user, @Nullable String password) {

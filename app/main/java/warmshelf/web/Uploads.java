@@ -41,13 +41,18 @@ public final class Uploads {
         this.folder = folder;
     }
 
-    /** A fresh folder for what this request brings, to be deleted by whoever asked for it. */
+    /** A fresh folder for files of this request, to be deleted by whoever asked for it. */
     public static Path freshFolder(Context ctx) throws IOException {
         Path parent = ctx.attribute(FOLDER);
         if (parent == null) {
-            throw new IllegalStateException(ctx.path() + " takes no files");
+            throw new IllegalStateException("no folder was lent to " + ctx.path());
         }
         return Files.createTempDirectory(parent, "files");
+    }
+
+    /** Has a request find where its files may lie. */
+    void lendFolder(Context ctx) {
+        ctx.attribute(FOLDER, folder);
     }
 
     boolean takes(Context ctx) {
@@ -60,7 +65,6 @@ public final class Uploads {
      * @throws Refusal when it is too large
      */
     void receive(Context ctx) {
-        ctx.attribute(FOLDER, folder);
         if (ctx.req().getContentLengthLong() > LARGEST_REQUEST) {
             drop(ctx, READ_AND_DROPPED);
             throw tooLarge();

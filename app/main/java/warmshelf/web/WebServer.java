@@ -125,6 +125,7 @@ public final class WebServer implements AutoCloseable {
         config.routes.before(ctx -> {
             ctx.res().setCharacterEncoding("UTF-8");
             headers.put(ctx);
+            uploads.lendFolder(ctx);
             if (!uploads.takes(ctx)) {
                 refuseTooLarge(ctx);
             }
