@@ -86,9 +86,7 @@ final class ArchiveWriter {
 
     private static void writeDictionary(List<DescribedTable> described, Appendable out) throws IOException {
         TableWriter csv = new TableWriter(
-                out,
-                TableShape.PROGRAM,
-                List.of("table", "column", "kind", "may_be_empty", "about", "leads_to"));
+                out, TableShape.PROGRAM, List.of("table", "column", "kind", "may_be_empty", "about", "leads_to"));
         for (DescribedTable table : described) {
             csv.row(table.name(), null, null, null, table.about(), null);
             for (DescribedTable.Column column : table.columns()) {

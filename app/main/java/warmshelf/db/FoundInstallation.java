@@ -11,7 +11,7 @@ import org.jooq.exception.DataAccessException;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What is where a group is to move in, looked at without changing anything.
+ * What is where a group is to move in, looked at without changing its tables or rows.
  *
  * @param version of the tables there; null: there are none
  * @param group the name of the group that lives there; null: none does
