@@ -17,6 +17,7 @@ import warmshelf.crop.VarietyPages;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
 import warmshelf.duty.DutyRoom;
+import warmshelf.exchange.ExchangeRoom;
 import warmshelf.finding.prediction.PredictionPages;
 import warmshelf.finding.prediction.PredictionReader;
 import warmshelf.finding.season.EnergyPricePages;
@@ -173,6 +174,7 @@ final class Rooms {
         pages.add(new PeoplePages(members, links, browsers, leaving.undoable()));
         pages.addAll(plans.pages(RequestRoom.placements(stores)));
         pages.addAll(ImportRoom.pages(database, audit, clock));
+        pages.addAll(ExchangeRoom.pages(database, audit, clock, crops, stores.lots(), members, links, browsers));
         pages.addAll(ReminderRoom.pages(stores, group, browsers, clock, means));
         return pages;
     }

@@ -46,8 +46,12 @@ public final class LinkStore {
 
     /** Makes a link by which one person joins. Returns its token. */
     public String makeInvite(boolean coordinator, String note, UUID by) {
-        return database.sql()
-                .transactionResult(inside -> make(inside.dsl(), LinkPurpose.JOIN, coordinator, null, note, by, ONCE));
+        return database.sql().transactionResult(inside -> makeInvite(inside.dsl(), coordinator, note, by));
+    }
+
+    /** The same within the caller's transaction. */
+    public String makeInvite(DSLContext within, boolean coordinator, String note, UUID by) {
+        return make(within, LinkPurpose.JOIN, coordinator, null, note, by, ONCE);
     }
 
     /**

@@ -31,7 +31,7 @@ public record Member(
     }
 
     /** The name as it is compared: 'ADA  Moss' and 'Ada Moss' are one person. */
-    static String key(String name) {
+    public static String key(String name) {
         String plain = Normalizer.normalize(name, Normalizer.Form.NFKC).strip();
         return plain.replaceAll("\\s+", " ").toLowerCase(Locale.ROOT);
     }

@@ -53,16 +53,14 @@ public final class PeoplePages implements Pages {
     }
 
     private void invite(Context ctx) {
-        FormReader form = new FormReader(ctx.formParamMap());
-        String role = form.choice("role", SAY.joinsAsField(), List.of("member", "coordinator"));
-        String note = form.requiredText("note", SAY.forWhomField(), 80);
-        if (!form.ok()) {
-            Respond.again(ctx, "group/people.peb", page(ctx, form));
+        InviteForm form = InviteForm.of(ctx.formParamMap());
+        if (!form.reader().ok()) {
+            Respond.again(ctx, "group/people.peb", page(ctx, form.reader()));
             return;
         }
-        String token = links.makeInvite(
-                role.equals("coordinator"), note, Visitor.of(ctx).memberId());
-        showLink(ctx, LinkPurpose.JOIN.address(token), SAY.linkMade(note));
+        String token =
+                links.makeInvite(form.coordinator(), form.note(), Visitor.of(ctx).memberId());
+        showLink(ctx, LinkPurpose.JOIN.address(token), SAY.linkMade(form.note()));
     }
 
     private void withdraw(Context ctx) {

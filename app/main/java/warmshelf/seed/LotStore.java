@@ -47,7 +47,7 @@ public final class LotStore {
     }
 
     /** Adds a lot of that id within the caller's transaction. */
-    void add(DSLContext within, UUID id, NewLot lot, UUID by) {
+    public void add(DSLContext within, UUID id, NewLot lot, UUID by) {
         within.insertInto(LOT)
                 .set(LOT.ID, id)
                 .set(LOT.CROP_ID, lot.cropId())

@@ -61,7 +61,7 @@ final class UploadFolder implements AutoCloseable {
         return ProcessHandle.of(pid).isEmpty();
     }
 
-    private static void delete(Path folder) {
+    static void delete(Path folder) {
         try (Stream<Path> files = Files.walk(folder)) {
             List<Path> deepest = files.sorted(Comparator.reverseOrder()).toList();
             for (Path file : deepest) {

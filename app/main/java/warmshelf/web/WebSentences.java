@@ -56,6 +56,8 @@ interface WebSentences {
 
     String formUnreadable();
 
+    String tooManyFiles(int most);
+
     String filesTooLarge(long megabytes);
 
     String savedBefore();

@@ -76,8 +76,6 @@ interface FilesSentences {
 
     String placeMissing(String label);
 
-    String tooManyFiles(int most);
-
     String arrived();
 
     String givenUp();

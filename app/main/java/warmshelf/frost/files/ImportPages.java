@@ -4,13 +4,9 @@ import static warmshelf.frost.files.FilesSentences.SAY;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import io.javalin.http.HttpStatus;
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -19,6 +15,7 @@ import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
+import warmshelf.web.SentFiles;
 import warmshelf.web.Uploads;
 import warmshelf.web.Visitor;
 import warmshelf.words.Choice;
@@ -28,7 +25,6 @@ final class ImportPages implements Pages {
     private static final String ADDRESS = "/frost/imports";
     private static final int SECONDS_BETWEEN_LOOKS = 2;
     private static final int MOST_FILES = 200;
-    private static final int LONGEST_NAME = 200;
 
     private final ImportStore imports;
     private final StationStore stations;
@@ -97,32 +93,10 @@ final class ImportPages implements Pages {
         }
     }
 
-    /** The server throws away what was sent when it has answered, so that it is kept under another name. */
     private static List<UploadedFile> keep(Context ctx, Path folder) throws IOException {
-        List<UploadedFile> kept = new ArrayList<>();
-        if (!ctx.isMultipartFormData()) {
-            return kept;
-        }
-        for (io.javalin.http.UploadedFile sent : ctx.uploadedFiles("file")) {
-            // a browser sends a nameless file where none was chosen
-            if (sent.filename().isBlank()) {
-                continue;
-            }
-            Path path = folder.resolve("file-" + kept.size());
-            try (InputStream content = sent.content()) {
-                Files.copy(content, path);
-            }
-            kept.add(new UploadedFile(path, name(sent.filename())));
-            if (kept.size() > MOST_FILES) {
-                throw Refusal.of(HttpStatus.UNPROCESSABLE_CONTENT, SAY.tooManyFiles(MOST_FILES));
-            }
-        }
-        return kept;
-    }
-
-    private static String name(String given) {
-        String last = given.substring(Math.max(given.lastIndexOf('/'), given.lastIndexOf('\\')) + 1);
-        return StationCodes.shortened(last.replaceAll("\\p{Cntrl}", " ").strip(), LONGEST_NAME);
+        return SentFiles.keep(ctx, folder, MOST_FILES).stream()
+                .map(sent -> new UploadedFile(sent.path(), sent.name()))
+                .toList();
     }
 
     private void show(Context ctx) {

@@ -10,8 +10,8 @@ import java.util.OptionalDouble;
  * Temperatures that are asked back once, because a slip of the finger or of the sign is likelier than such a night. The
  * bounds are ours: they refuse nothing.
  */
-final class DoubtfulNight {
-    static final int DAYS_AROUND = 21;
+public final class DoubtfulNight {
+    public static final int DAYS_AROUND = 21;
     private static final int FEWEST_NIGHTS = 3;
     private static final double MUCH_COLDER_C = 10;
     private static final double WARM_C = 25;
@@ -23,7 +23,7 @@ final class DoubtfulNight {
      *
      * @param noted other nights; those more than three weeks away do not count, and fewer than three tell nothing
      */
-    static Optional<NightDoubt> why(LocalDate day, double celsius, Collection<Night> noted) {
+    public static Optional<NightDoubt> why(LocalDate day, double celsius, Collection<Night> noted) {
         if (celsius > WARM_C) {
             return Optional.of(new NightDoubt.Warm(celsius));
         }

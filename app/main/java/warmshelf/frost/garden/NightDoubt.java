@@ -6,7 +6,7 @@ import warmshelf.words.Degrees;
 import warmshelf.words.Units;
 
 /** Why a night's temperature is doubtful; all in degrees Celsius. */
-sealed interface NightDoubt {
+public sealed interface NightDoubt {
     /** The doubt as a clause, for example '77.2 °F is warm for the lowest of a night'. */
     String words(Units units);
 

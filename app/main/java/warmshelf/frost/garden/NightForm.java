@@ -35,7 +35,8 @@ public final class NightForm {
         return new NightForm(new FormReader(fields), day, 0);
     }
 
-    static NightForm of(Map<String, List<String>> typed, LocalDate today, Units units) {
+    /** A night as it was typed, in those units. */
+    public static NightForm of(Map<String, List<String>> typed, LocalDate today, Units units) {
         FormReader reader = new FormReader(MinusSign.ticked(typed, "temperature", "minus"));
         LocalDate day = reader.date("day", SAY.theMorning());
         if (day.isAfter(today)) {
@@ -61,15 +62,15 @@ public final class NightForm {
         }
     }
 
-    boolean ok() {
+    public boolean ok() {
         return reader.ok();
     }
 
-    LocalDate day() {
+    public LocalDate day() {
         return day;
     }
 
-    double celsius() {
+    public double celsius() {
         return celsius;
     }
 

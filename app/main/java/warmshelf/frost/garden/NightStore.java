@@ -34,7 +34,7 @@ public final class NightStore {
     }
 
     /** The nights noted over some days, both included, the newest first. */
-    List<Night> nights(UUID thermometer, LocalDate from, LocalDate to) {
+    public List<Night> nights(UUID thermometer, LocalDate from, LocalDate to) {
         return database.sql()
                 .select(THERMOMETER_NIGHT.ON_DAY, THERMOMETER_NIGHT.CELSIUS, MEMBER.NAME)
                 .from(THERMOMETER_NIGHT)
@@ -68,31 +68,34 @@ public final class NightStore {
      * @return how many of them had been noted before
      */
     public int noteAll(UUID thermometer, SortedMap<LocalDate, Double> nights, UUID by) {
-        return database.sql().transactionResult(work -> {
-            VersionStore.grow(work.dsl());
-            Map<LocalDate, Double> before = noted(work.dsl(), thermometer, nights.firstKey(), nights.lastKey());
-            Map<LocalDate, Double> fresh = new TreeMap<>();
-            int over = 0;
-            for (Map.Entry<LocalDate, Double> night : nights.entrySet()) {
-                @Nullable Double old = before.get(night.getKey());
-                if (old == null) {
-                    fresh.put(night.getKey(), night.getValue());
-                } else {
-                    change(work.dsl(), thermometer, night.getKey(), old, night.getValue(), by);
-                    over++;
-                }
+        return database.sql().transactionResult(work -> noteAll(work.dsl(), thermometer, nights, by));
+    }
+
+    /** The same within the caller's transaction. */
+    public int noteAll(DSLContext within, UUID thermometer, SortedMap<LocalDate, Double> nights, UUID by) {
+        VersionStore.grow(within);
+        Map<LocalDate, Double> before = noted(within, thermometer, nights.firstKey(), nights.lastKey());
+        Map<LocalDate, Double> fresh = new TreeMap<>();
+        int over = 0;
+        for (Map.Entry<LocalDate, Double> night : nights.entrySet()) {
+            @Nullable Double old = before.get(night.getKey());
+            if (old == null) {
+                fresh.put(night.getKey(), night.getValue());
+            } else {
+                change(within, thermometer, night.getKey(), old, night.getValue(), by);
+                over++;
             }
-            add(work.dsl(), thermometer, fresh, by);
-            audit.write(
-                    work.dsl(),
-                    by,
-                    "note nights",
-                    SUBJECT,
-                    thermometer,
-                    "%d from %s to %s, %d of them noted before"
-                            .formatted(nights.size(), nights.firstKey(), nights.lastKey(), over));
-            return over;
-        });
+        }
+        add(within, thermometer, fresh, by);
+        audit.write(
+                within,
+                by,
+                "note nights",
+                SUBJECT,
+                thermometer,
+                "%d from %s to %s, %d of them noted before"
+                        .formatted(nights.size(), nights.firstKey(), nights.lastKey(), over));
+        return over;
     }
 
     /** Takes a wrong night away; empty when it was not noted. */

@@ -59,7 +59,7 @@ public final class ThermometerStore {
     }
 
     /** Those that a person may see; the ones still read come first, then by name. */
-    List<Thermometer> seenBy(UUID visitor, boolean coordinator) {
+    public List<Thermometer> seenBy(UUID visitor, boolean coordinator) {
         return thermometers()
                 .orderBy(THERMOMETER.RETIRED_AT.isNotNull(), DSL.lower(THERMOMETER.NAME), THERMOMETER.ID)
                 .fetch(ThermometerStore::thermometer)

@@ -1,0 +1,40 @@
+package warmshelf.exchange;
+
+import java.time.Clock;
+import java.util.List;
+import warmshelf.crop.CropCatalogue;
+import warmshelf.db.Audit;
+import warmshelf.db.Database;
+import warmshelf.frost.garden.NightStore;
+import warmshelf.frost.garden.ThermometerStore;
+import warmshelf.group.LinkStore;
+import warmshelf.group.MemberStore;
+import warmshelf.seed.LotStore;
+import warmshelf.web.BrowserSession;
+import warmshelf.web.Pages;
+
+/** Tables that people take out and bring in, wired. */
+public final class ExchangeRoom {
+    private ExchangeRoom() {}
+
+    public static List<Pages> pages(
+            Database database,
+            Audit audit,
+            Clock clock,
+            CropCatalogue crops,
+            LotStore lots,
+            MemberStore members,
+            LinkStore links,
+            BrowserSession browsers) {
+        IncomingLogStore log = new IncomingLogStore(database, audit);
+        IncomingStore.Parts parts =
+                new IncomingStore.Parts(lots, crops, members, links, new NightStore(database, audit));
+        return List.of(
+                new FilesPages(new ExportStore(database, crops), log),
+                new IncomingPages(
+                        new IncomingJobs(new IncomingStore(database, log, parts), clock),
+                        log,
+                        new ThermometerStore(database, audit),
+                        browsers));
+    }
+}
