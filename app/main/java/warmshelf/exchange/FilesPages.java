@@ -39,8 +39,8 @@ final class FilesPages implements Pages {
     private void show(Context ctx) {
         Visitor visitor = Visitor.of(ctx);
         String asked = ctx.queryParam(TableAnswer.SHAPE);
-        TableShape shape = TableShape.named(asked == null ? "" : asked)
-                .orElseGet(() -> TableShape.ofCountry(visitor.country()));
+        TableShape shape =
+                TableShape.named(asked == null ? "" : asked).orElseGet(() -> TableShape.ofCountry(visitor.country()));
         Respond.page(
                 ctx,
                 "exchange/files.peb",

@@ -22,8 +22,7 @@ public final class IncomingForm {
     private final boolean coordinator;
 
     /** @param thermometers of which the person may note nights */
-    private IncomingForm(
-            FormReader reader, IncomingKind kind, List<Thermometer> thermometers, boolean coordinator) {
+    private IncomingForm(FormReader reader, IncomingKind kind, List<Thermometer> thermometers, boolean coordinator) {
         this.reader = reader;
         this.kind = kind;
         this.thermometers = thermometers;
@@ -33,8 +32,8 @@ public final class IncomingForm {
     static IncomingForm blank(IncomingKind kind, List<Thermometer> thermometers, boolean coordinator) {
         String first = thermometers.size() == 1 ? thermometers.get(0).id().toString() : "";
         return new IncomingForm(
-                new FormReader(Map.of(
-                        "kind", List.of(kind.word()), "whose", List.of("mine"), "thermometer", List.of(first))),
+                new FormReader(
+                        Map.of("kind", List.of(kind.word()), "whose", List.of("mine"), "thermometer", List.of(first))),
                 kind,
                 thermometers,
                 coordinator);

@@ -139,7 +139,7 @@ final class IncomingJobs implements AutoCloseable {
     /** Ends what is being read. */
     @Override
     public void close() {
-        jobs.values().forEach(IncomingJob::giveUp);
+        jobs.values().forEach(this::giveUp);
         thread.shutdown();
         try {
             if (!thread.awaitTermination(SECONDS_TO_STOP, TimeUnit.SECONDS)) {

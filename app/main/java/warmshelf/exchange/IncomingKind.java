@@ -59,7 +59,11 @@ public enum IncomingKind {
 
     /** The names of the columns that it needs. */
     public String neededColumns() {
-        return String.join(", ", columns.needed().stream().map(oneOf -> String.join(" / ", oneOf)).toList());
+        return String.join(
+                ", ",
+                columns.needed().stream()
+                        .map(oneOf -> String.join(" / ", oneOf))
+                        .toList());
     }
 
     /** The names of the columns that it may have besides. */

@@ -42,7 +42,13 @@ final class IncomingLogStore {
                 .set(INCOMING_TABLE.TAKEN_BY, order.by())
                 .set(INCOMING_TABLE.TAKEN_AT, audit.now())
                 .execute();
-        audit.write(within, order.by(), "take in", "table", id, "%s: %d rows".formatted(order.kind().word(), taken));
+        audit.write(
+                within,
+                order.by(),
+                "take in",
+                "table",
+                id,
+                "%s: %d rows".formatted(order.kind().word(), taken));
     }
 
     /** The files taken in last, the newest first: of everybody for coordinators, else a person's own. */

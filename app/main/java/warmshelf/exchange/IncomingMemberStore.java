@@ -48,8 +48,8 @@ final class IncomingMemberStore implements IncomingRows {
     @Override
     public RowJudgement judge(TableRow row) {
         String role = row.cell("role").toLowerCase(Locale.ROOT);
-        InviteForm form = InviteForm.of(Map.of(
-                "note", List.of(row.cell("name")), "role", List.of(role.isEmpty() ? "member" : role)));
+        InviteForm form = InviteForm.of(
+                Map.of("note", List.of(row.cell("name")), "role", List.of(role.isEmpty() ? "member" : role)));
         if (!form.reader().ok()) {
             return new RowJudgement.Wrong(form.reader().problems().entrySet().stream()
                     .map(each -> new RowTrouble(
@@ -58,8 +58,7 @@ final class IncomingMemberStore implements IncomingRows {
         }
         String key = Member.key(form.note());
         if (!met.add(key)) {
-            return new RowJudgement.Wrong(
-                    List.of(new RowTrouble(row.number(), "name", SAY.nameTwice(form.note()))));
+            return new RowJudgement.Wrong(List.of(new RowTrouble(row.number(), "name", SAY.nameTwice(form.note()))));
         }
         Member member = members.get(key);
         if (member != null) {

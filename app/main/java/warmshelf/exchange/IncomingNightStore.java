@@ -85,12 +85,11 @@ final class IncomingNightStore implements IncomingRows {
                         "day", List.of(days.read(text).map(LocalDate::toString).orElse(text)),
                         "temperature", List.of(row.cell(column))),
                 order.today(),
-                new Units(
-                        inCelsius ? TemperatureUnit.CELSIUS : TemperatureUnit.FAHRENHEIT, LengthUnit.CENTIMETRES));
+                new Units(inCelsius ? TemperatureUnit.CELSIUS : TemperatureUnit.FAHRENHEIT, LengthUnit.CENTIMETRES));
         if (!form.ok()) {
             return new RowJudgement.Wrong(form.problems().entrySet().stream()
-                    .map(each -> new RowTrouble(
-                            row.number(), each.getKey().equals("day") ? "day" : column, each.getValue()))
+                    .map(each ->
+                            new RowTrouble(row.number(), each.getKey().equals("day") ? "day" : column, each.getValue()))
                     .toList());
         }
         return judge(row, form.day(), Numbers.tenths(form.celsius()));

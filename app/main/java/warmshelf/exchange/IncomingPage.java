@@ -55,7 +55,8 @@ public record IncomingPage(
                 };
             case MEMBERS -> SAY.invitations();
             case NIGHTS ->
-                SAY.nightsOf(order.thermometer() == null ? "" : order.thermometer().name());
+                SAY.nightsOf(
+                        order.thermometer() == null ? "" : order.thermometer().name());
         };
     }
 
@@ -72,10 +73,7 @@ public record IncomingPage(
 
     /** Whether it can be taken in as it is. */
     public boolean isFit() {
-        return state == IncomingState.READY
-                && findings != null
-                && findings.wrongRows() == 0
-                && findings.goodRows() > 0;
+        return state == IncomingState.READY && findings != null && findings.wrongRows() == 0 && findings.goodRows() > 0;
     }
 
     /** Whether it has doubts that somebody has to say yes to first. */

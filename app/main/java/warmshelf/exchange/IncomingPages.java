@@ -40,8 +40,7 @@ final class IncomingPages implements Pages {
     private final ThermometerStore thermometers;
     private final BrowserSession browsers;
 
-    IncomingPages(
-            IncomingJobs jobs, IncomingLogStore log, ThermometerStore thermometers, BrowserSession browsers) {
+    IncomingPages(IncomingJobs jobs, IncomingLogStore log, ThermometerStore thermometers, BrowserSession browsers) {
         this.jobs = jobs;
         this.log = log;
         this.thermometers = thermometers;
@@ -130,8 +129,7 @@ final class IncomingPages implements Pages {
         }
     }
 
-    private static IncomingOrder order(IncomingForm form, SentFiles.SentFile sent, Visitor visitor)
-            throws IOException {
+    private static IncomingOrder order(IncomingForm form, SentFiles.SentFile sent, Visitor visitor) throws IOException {
         return new IncomingOrder(
                 form.getKind(),
                 sent.path(),

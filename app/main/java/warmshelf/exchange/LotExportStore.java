@@ -22,16 +22,17 @@ import warmshelf.table.TableWriter;
 final class LotExportStore {
     /** For example '2027-02-01 8/10 2026-02-03 9/10': the day, how many of how many came up. */
     private static final Field<String> TESTS = DSL.field(DSL.select(DSL.listAgg(
-                            DSL.concat(
-                                    GERMINATION_TEST.TESTED_ON.cast(SQLDataType.VARCHAR),
-                                    DSL.inline(" "),
-                                    GERMINATION_TEST.GERMINATED.cast(SQLDataType.VARCHAR),
-                                    DSL.inline("/"),
-                                    GERMINATION_TEST.SEEDS.cast(SQLDataType.VARCHAR)),
-                            " ")
-                    .withinGroupOrderBy(GERMINATION_TEST.TESTED_ON, GERMINATION_TEST.MADE_AT, GERMINATION_TEST.ID))
-            .from(GERMINATION_TEST)
-            .where(GERMINATION_TEST.LOT_ID.eq(LOT.ID)))
+                                    DSL.concat(
+                                            GERMINATION_TEST.TESTED_ON.cast(SQLDataType.VARCHAR),
+                                            DSL.inline(" "),
+                                            GERMINATION_TEST.GERMINATED.cast(SQLDataType.VARCHAR),
+                                            DSL.inline("/"),
+                                            GERMINATION_TEST.SEEDS.cast(SQLDataType.VARCHAR)),
+                                    " ")
+                            .withinGroupOrderBy(
+                                    GERMINATION_TEST.TESTED_ON, GERMINATION_TEST.MADE_AT, GERMINATION_TEST.ID))
+                    .from(GERMINATION_TEST)
+                    .where(GERMINATION_TEST.LOT_ID.eq(LOT.ID)))
             .as("tests");
 
     private final Database database;
@@ -68,7 +69,9 @@ final class LotExportStore {
 
     void passports(Taker taker, TableWriter table) throws IOException {
         StreamedRowsStore.each(
-                database.sql(), sql -> lots(sql, taker), row -> table.row(passport(row, taker).cells()));
+                database.sql(),
+                sql -> lots(sql, taker),
+                row -> table.row(passport(row, taker).cells()));
     }
 
     private SeedPassport passport(Record row, Taker taker) {

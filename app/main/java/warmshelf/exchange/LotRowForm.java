@@ -60,7 +60,8 @@ final class LotRowForm {
     record Read(UUID id, NewLot lot, List<GerminationTest> tests) {}
 
     /** The lot of a row; null where it has troubles, which are added. */
-    @Nullable Read read(TableRow row, List<RowTrouble> troubles) {
+    @Nullable
+    Read read(TableRow row, List<RowTrouble> troubles) {
         UUID owner = owner(row, troubles);
         Map<String, List<String>> typed = typed(row, owner, troubles);
         LotForm form = LotForm.of(typed, crops, order.latestYear(), owner == null ? order.by() : owner, Units.METRIC);
@@ -126,16 +127,15 @@ final class LotRowForm {
         String rest = row.cell("tests");
         Matcher test = TEST.matcher(rest);
         int from = 0;
-        while (test.find(from) && BETWEEN_TESTS.matcher(rest.substring(from, test.start())).matches()) {
+        while (test.find(from)
+                && BETWEEN_TESTS.matcher(rest.substring(from, test.start())).matches()) {
             TestForm form = TestForm.of(
                     Map.of(
                             "testedOn", List.of(test.group(1)),
                             "germinated", List.of(test.group(2)),
                             "testSeeds", List.of(test.group(3))),
                     order.today());
-            form.problems()
-                    .values()
-                    .forEach(sentence -> troubles.add(new RowTrouble(row.number(), "tests", sentence)));
+            form.problems().values().forEach(sentence -> troubles.add(new RowTrouble(row.number(), "tests", sentence)));
             form.test().ifPresent(tests::add);
             from = test.end();
         }

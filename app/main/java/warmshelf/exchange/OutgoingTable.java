@@ -98,8 +98,6 @@ public enum OutgoingTable {
     }
 
     static Optional<OutgoingTable> named(String word) {
-        return Arrays.stream(values())
-                .filter(table -> table.word.equals(word))
-                .findFirst();
+        return Arrays.stream(values()).filter(table -> table.word.equals(word)).findFirst();
     }
 }

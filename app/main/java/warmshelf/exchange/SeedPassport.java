@@ -38,7 +38,8 @@ record SeedPassport(
     private static final String SEED_COLLECTION = "10";
 
     /** The values in the descriptors' order; null is not known. */
-    @Nullable Object[] cells() {
+    @Nullable
+    Object[] cells() {
         Matcher name = NAME.matcher(species);
         boolean known = name.matches();
         return new @Nullable Object[] {

@@ -73,9 +73,10 @@ final class SowingExportStore {
                         .on(SOWING.ID.eq(ENTRY.SOWING_ID))
                         .join(MEMBER)
                         .on(MEMBER.ID.eq(ENTRY.MADE_BY))
-                        .where(taker.everything()
-                                ? DSL.noCondition()
-                                : theirs(taker).or(ENTRY.SOWING_ID.isNull()))
+                        .where(
+                                taker.everything()
+                                        ? DSL.noCondition()
+                                        : theirs(taker).or(ENTRY.SOWING_ID.isNull()))
                         .orderBy(ENTRY.SEEN_AT, ENTRY.KEPT_ORDER),
                 row -> table.row(
                         row.get(ENTRY.ID),
@@ -97,13 +98,7 @@ final class SowingExportStore {
     void stays(Taker taker, TableWriter table) throws IOException {
         StreamedRowsStore.each(
                 database.sql(),
-                sql -> sql.select(
-                                STAY.asterisk(),
-                                SITE.NAME,
-                                RACK.NAME,
-                                SHELF.FROM_TOP,
-                                MAT.NAME,
-                                PLACE.NUMBER)
+                sql -> sql.select(STAY.asterisk(), SITE.NAME, RACK.NAME, SHELF.FROM_TOP, MAT.NAME, PLACE.NUMBER)
                         .from(STAY)
                         .join(SOWING)
                         .on(SOWING.ID.eq(STAY.SOWING_ID))

@@ -24,9 +24,8 @@ final class StreamedRowsStore {
             throws IOException {
         try {
             sql.transaction(within -> {
-                try (Cursor<? extends Record> rows = question.apply(within.dsl())
-                        .fetchSize(FETCHED_AT_ONCE)
-                        .fetchLazy()) {
+                try (Cursor<? extends Record> rows =
+                        question.apply(within.dsl()).fetchSize(FETCHED_AT_ONCE).fetchLazy()) {
                     while (rows.hasNext()) {
                         reader.take(rows.fetchNext());
                     }

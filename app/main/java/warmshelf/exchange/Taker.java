@@ -1,7 +1,7 @@
 package warmshelf.exchange;
 
-import java.time.OffsetDateTime;
 import java.time.LocalDate;
+import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -13,12 +13,14 @@ import org.jspecify.annotations.Nullable;
  * @param zone in which days are told
  */
 record Taker(UUID memberId, boolean everything, ZoneId zone) {
-    @Nullable LocalDate day(@Nullable OffsetDateTime time) {
+    @Nullable
+    LocalDate day(@Nullable OffsetDateTime time) {
         return time == null ? null : time.atZoneSameInstant(zone).toLocalDate();
     }
 
     /** Somebody's name: of others members take out the first name only. */
-    @Nullable String name(@Nullable UUID id, @Nullable String name) {
+    @Nullable
+    String name(@Nullable UUID id, @Nullable String name) {
         if (name == null || everything || memberId.equals(id)) {
             return name;
         }

@@ -58,8 +58,8 @@ public final class PeoplePages implements Pages {
             Respond.again(ctx, "group/people.peb", page(ctx, form.reader()));
             return;
         }
-        String token =
-                links.makeInvite(form.coordinator(), form.note(), Visitor.of(ctx).memberId());
+        String token = links.makeInvite(
+                form.coordinator(), form.note(), Visitor.of(ctx).memberId());
         showLink(ctx, LinkPurpose.JOIN.address(token), SAY.linkMade(form.note()));
     }
 

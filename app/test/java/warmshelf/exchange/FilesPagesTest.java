@@ -21,8 +21,7 @@ import warmshelf.testing.TestGroup;
 import warmshelf.testing.Upload;
 
 class FilesPagesTest {
-    private static final String LOTS =
-            """
+    private static final String LOTS = """
             crop,variety,year,seeds_left,owner,treated,source,storage,storage_celsius,storage_moisture_percent,tests,note
             pepper,Jalapeño,2026,40,Tom Okafor,no,saved,fridge,,,2027-02-01 8/10 2026-02-03 9/10,"say ""so"", twice"
             tomato,=Brandywine,2025,,,yes,packet,own,4.5,6.2,,'-quoted
@@ -63,11 +62,16 @@ class FilesPagesTest {
             Browser ilse = one.signedIn(one.coordinator());
             bringLots(ilse, LOTS);
             String before = ilse.get("/files/tables/lots.csv?for=program").body();
-            assertThat(before).contains("Jalapeño").contains("'=Brandywine").contains("2026-02-03 9/10 2027-02-01 8/10");
+            assertThat(before)
+                    .contains("Jalapeño")
+                    .contains("'=Brandywine")
+                    .contains("2026-02-03 9/10 2027-02-01 8/10");
             for (String shape : List.of("commas", "semicolons", "program")) {
                 try (TestGroup other = TestGroup.open()) {
                     Browser there = other.signedIn(other.coordinator());
-                    bringLots(there, ilse.get("/files/tables/lots.csv?for=" + shape).body());
+                    bringLots(
+                            there,
+                            ilse.get("/files/tables/lots.csv?for=" + shape).body());
 
                     assertThat(there.get("/files/tables/lots.csv?for=program").body())
                             .as(shape)
@@ -145,7 +149,8 @@ class FilesPagesTest {
             assertThat(entries.get(1)).containsEntry("note", "'=1+1").containsEntry("sowing", sowing);
             assertThat(rows(cellar.member().get("/files/tables/sowings.csv")))
                     .singleElement()
-                    .satisfies(row -> assertThat(row).containsEntry("sowing", sowing).containsEntry("crop", "pepper"));
+                    .satisfies(row ->
+                            assertThat(row).containsEntry("sowing", sowing).containsEntry("crop", "pepper"));
             assertThat(rows(cellar.member().get("/files/tables/stays.csv")))
                     .isNotEmpty()
                     .allSatisfy(row -> assertThat(row).containsEntry("sowing", sowing));

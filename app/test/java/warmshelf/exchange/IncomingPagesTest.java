@@ -96,8 +96,8 @@ class IncomingPagesTest {
     @Test
     void saved_anew_with_other_separators_the_rows_are_known_all_the_same() {
         take(tom, lots("crop,variety,year,source\npepper,Jalapeño,2026,packet\npepper,Jalapeño,2026,packet\n"));
-        String again = sent(
-                tom, lots("\uFEFFYear;Crop;Variety\r\n2026;PEPPER;Jalapeño\r\n2026;pepper;Jalapeño\r\n;;\r\n"));
+        String again =
+                sent(tom, lots("\uFEFFYear;Crop;Variety\r\n2026;PEPPER;Jalapeño\r\n2026;pepper;Jalapeño\r\n;;\r\n"));
 
         // two packets alike are two, in the second file as in the first
         assertThat(rows()).isEqualTo(2);
@@ -126,10 +126,7 @@ class IncomingPagesTest {
 
     @Test
     void each_rows_trouble_is_named_and_nothing_is_taken_in() {
-        String address = sent(
-                tom,
-                lots(
-                        """
+        String address = sent(tom, lots("""
                         crop,variety,year,seeds_left,treated,source,storage,storage_celsius,storage_moisture_percent,tests,id,colour
                         peper,A,2026,,,,,,,,,
                         pepper,,2026,,,,,,,,,
@@ -171,10 +168,12 @@ class IncomingPagesTest {
     void a_row_that_is_good_no_more_undoes_all_others() {
         String text = "id,crop,variety,year\n%s,pepper,A,2026\n%s,pepper,B,2026\n"
                 .formatted(UUID.randomUUID(), UUID.randomUUID());
-        String address = sent(ilse, new Upload()
-                .field("kind", "lots")
-                .field("whose", "column")
-                .file("l.csv", text.replace("year\n", "year,owner\n").replace("2026\n", "2026,Tom Okafor\n")));
+        String address = sent(
+                ilse,
+                new Upload()
+                        .field("kind", "lots")
+                        .field("whose", "column")
+                        .file("l.csv", text.replace("year\n", "year,owner\n").replace("2026\n", "2026,Tom Okafor\n")));
         assertThat(ilse.get(address).text()).as("a good file").contains("2 rows good");
         String tomsId = group.database()
                 .sql()
@@ -259,10 +258,16 @@ class IncomingPagesTest {
 
     @Test
     void a_form_without_what_it_needs_is_told_what() {
-        assertThat(new Upload().field("kind", "lots").post(tom, "/files/incoming").text())
+        assertThat(new Upload()
+                        .field("kind", "lots")
+                        .post(tom, "/files/incoming")
+                        .text())
                 .contains("No file was chosen")
                 .contains("Whose they are was ''");
-        assertThat(new Upload().field("kind", "moon").post(tom, "/files/incoming").status())
+        assertThat(new Upload()
+                        .field("kind", "moon")
+                        .post(tom, "/files/incoming")
+                        .status())
                 .isEqualTo(422);
         assertThat(new Upload()
                         .field("kind", "nights")
@@ -296,7 +301,8 @@ class IncomingPagesTest {
         ilse.post(address + "/taking");
 
         assertThat(group.database().sql().fetchCount(ACCESS_LINK)).isEqualTo(before + 2);
-        Matcher link = Pattern.compile("/join/[\\w-]+").matcher(ilse.get(address).body());
+        Matcher link =
+                Pattern.compile("/join/[\\w-]+").matcher(ilse.get(address).body());
         assertThat(link.find()).isTrue();
         assertThat(group.stranger().get(link.group()).status()).isEqualTo(200);
         assertThat(tom.get(address).status()).isEqualTo(404);
@@ -360,7 +366,8 @@ class IncomingPagesTest {
         assertThat(asked.text()).contains("Some figures are doubtful");
         assertThat(group.database().sql().fetchCount(THERMOMETER_NIGHT)).isZero();
 
-        assertThat(tom.post(address + "/taking", Map.of("sure", "yes")).status()).isEqualTo(303);
+        assertThat(tom.post(address + "/taking", Map.of("sure", "yes")).status())
+                .isEqualTo(303);
         assertThat(group.database().sql().fetchCount(THERMOMETER_NIGHT)).isEqualTo(1);
     }
 
