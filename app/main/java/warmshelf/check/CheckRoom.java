@@ -9,6 +9,7 @@ import java.util.function.ToIntBiFunction;
 import warmshelf.allocation.RackHoldStore;
 import warmshelf.photo.PhotoStore;
 import warmshelf.seed.GerminationTest;
+import warmshelf.sowing.CompostStore;
 import warmshelf.sowing.LotUseStore;
 import warmshelf.sowing.SowingStores;
 import warmshelf.web.Aside;
@@ -29,7 +30,13 @@ public final class CheckRoom {
                 new TodayPages(rounds, stores.space(), photos, aside, clock),
                 new ProblemPages(stores.histories(), stores.problems()),
                 new HeldRackPages(new RackHoldStore(stores.database(), stores.audit())),
-                new TickPages(stores.histories(), lightUntil, ticks, stores.space(), clock),
+                new TickPages(
+                        stores.histories(),
+                        lightUntil,
+                        ticks,
+                        stores.space(),
+                        new CompostStore(stores.database().sql(), stores.audit()),
+                        clock),
                 new BatchPages(
                         stores.histories(),
                         lightUntil,

@@ -17,6 +17,7 @@ import warmshelf.sowing.Problem;
  * @param supersedes the entry this one corrects
  * @param goesHome the grower takes it home when it leaves the heat
  * @param fromPhone when it was seen, where it waited on a phone; null: it is entered now
+ * @param compost in which it is sown, or moved to; empty: nothing is said of it
  */
 public record Tick(
         UUID id,
@@ -31,7 +32,8 @@ public record Tick(
         @Nullable LightPlace lightPlace,
         @Nullable UUID supersedes,
         boolean goesHome,
-        @Nullable FromPhone fromPhone) {
+        @Nullable FromPhone fromPhone,
+        String compost) {
 
     /** A tick that is entered on a page, with what was seen known by its day. */
     public Tick(
@@ -46,7 +48,7 @@ public record Tick(
             String note,
             @Nullable LightPlace lightPlace,
             @Nullable UUID supersedes) {
-        this(id, step, seenOn, sprouted, moved, lost, finished, problem, note, lightPlace, supersedes, false, null);
+        this(id, step, seenOn, sprouted, moved, lost, finished, problem, note, lightPlace, supersedes, false, null, "");
     }
 
     /**
@@ -73,7 +75,8 @@ public record Tick(
                 lightPlace,
                 supersedes,
                 goesHome,
-                phone);
+                phone,
+                compost);
     }
 
     /** Quarters of a place under a light. */

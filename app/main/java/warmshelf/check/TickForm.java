@@ -11,6 +11,7 @@ import java.util.UUID;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.Slot;
+import warmshelf.sowing.CompostStore;
 import warmshelf.sowing.EntryStep;
 import warmshelf.sowing.Problem;
 import warmshelf.sowing.Sowing;
@@ -60,7 +61,8 @@ final class TickForm {
                 lightPlace(),
                 uuid("supersedes", SAY::correctedUnfit).orElse(null),
                 reader.text("lightPlace").equals("home"),
-                null);
+                null,
+                reader.optionalText("compost", "The compost", CompostStore.LONGEST));
         return reader.ok() ? Optional.of(tick) : Optional.empty();
     }
 

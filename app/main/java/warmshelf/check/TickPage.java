@@ -26,6 +26,7 @@ import warmshelf.words.FormReader;
  * @param correcting the entry it corrects, or empty
  * @param steps those that may be entered now
  * @param litPlaces where the tray could go
+ * @param composts those that the group has noted
  */
 record TickPage(
         History history,
@@ -37,9 +38,16 @@ record TickPage(
         String correcting,
         List<Choice> steps,
         List<Choice> problems,
-        List<LitPlace> litPlaces) {
+        List<LitPlace> litPlaces,
+        List<String> composts) {
 
-    static TickPage of(History history, FormReader form, LocalDate today, List<LitPlace> litPlaces, RackHolds holds) {
+    static TickPage of(
+            History history,
+            FormReader form,
+            LocalDate today,
+            List<LitPlace> litPlaces,
+            RackHolds holds,
+            List<String> composts) {
         Sowing sowing = history.sowing();
         return new TickPage(
                 history,
@@ -56,7 +64,8 @@ record TickPage(
                         .map(step -> new Choice(step.word(), step.done()))
                         .toList(),
                 problems(sowing.stage().isBeforeSowing()),
-                litPlaces);
+                litPlaces,
+                composts);
     }
 
     private static List<Choice> problems(boolean unsown) {

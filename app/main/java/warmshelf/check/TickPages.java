@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.UUID;
 import warmshelf.allocation.SpaceStore;
 import warmshelf.decision.Decision;
+import warmshelf.sowing.CompostStore;
 import warmshelf.sowing.History;
 import warmshelf.sowing.HistoryStore;
 import warmshelf.sowing.Problem;
@@ -33,13 +34,21 @@ public final class TickPages implements Pages {
     private final LightUntil lightUntil;
     private final TickStore ticks;
     private final SpaceStore space;
+    private final CompostStore composts;
     private final Clock clock;
 
-    TickPages(HistoryStore histories, LightUntil lightUntil, TickStore ticks, SpaceStore space, Clock clock) {
+    TickPages(
+            HistoryStore histories,
+            LightUntil lightUntil,
+            TickStore ticks,
+            SpaceStore space,
+            CompostStore composts,
+            Clock clock) {
         this.histories = histories;
         this.lightUntil = lightUntil;
         this.ticks = ticks;
         this.space = space;
+        this.composts = composts;
         this.clock = clock;
     }
 
@@ -52,7 +61,9 @@ public final class TickPages implements Pages {
     private void form(Context ctx) {
         Map<String, List<String>> typed = new HashMap<>(ctx.queryParamMap());
         typed.putIfAbsent("step", List.of("look"));
-        Respond.page(ctx, TEMPLATE, page(ctx, history(ctx), new FormReader(typed)));
+        History history = history(ctx);
+        composts.of(history.sowing().id()).ifPresent(compost -> typed.putIfAbsent("compost", List.of(compost)));
+        Respond.page(ctx, TEMPLATE, page(ctx, history, new FormReader(typed)));
     }
 
     private void tick(Context ctx) {
@@ -127,7 +138,8 @@ public final class TickPages implements Pages {
                 form,
                 today,
                 space.litPlacesFrom(lies, today, today.plusDays(LightUntil.DAYS_AHEAD), quarters),
-                space.holds());
+                space.holds(),
+                composts.known());
     }
 
     private History history(Context ctx) {

@@ -18,6 +18,7 @@ import warmshelf.db.Database;
 import warmshelf.decision.Decision;
 import warmshelf.decision.Declined;
 import warmshelf.seed.LotStore;
+import warmshelf.sowing.CompostStore;
 import warmshelf.sowing.Entry;
 import warmshelf.sowing.EntryStep;
 import warmshelf.sowing.EntryStore;
@@ -39,6 +40,7 @@ public final class TickStore {
     private final LotStore lots;
     private final LotRequestStore lotRequests;
     private final SlowSeedStore slowSeed;
+    private final CompostStore composts;
 
     public TickStore(
             Database database, Audit audit, SowingStore sowings, EntryStore entries, StayStore stays, LotStore lots) {
@@ -49,6 +51,7 @@ public final class TickStore {
         this.stays = stays;
         this.lots = lots;
         this.lotRequests = new LotRequestStore(database, audit);
+        this.composts = new CompostStore(sql, audit);
         this.slowSeed = new SlowSeedStore(sowings, entries, stays);
     }
 
@@ -110,6 +113,9 @@ public final class TickStore {
         }
         Entry entry = entry(sowingId, tick, by);
         entries.add(tx, entry);
+        if (!tick.compost().isEmpty()) {
+            composts.note(tx, sowingId, tick.compost(), by);
+        }
         List<Entry> after = new ArrayList<>(before);
         after.add(entry);
         Progress was = Progress.of(sowing.method(), sowing.seeds(), before);

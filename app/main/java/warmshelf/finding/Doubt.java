@@ -2,6 +2,8 @@ package warmshelf.finding;
 
 /** What keeps a comparison from saying more than it does. */
 public enum Doubt {
+    /** Two weeks or more lay between two looks while seed came: its days are little known. */
+    WEEKS_BETWEEN,
     /** A way had fewer than ten seeds: only large differences could show. */
     FEW_SEEDS,
     /** A way lay in one tray or bag only: what that one did to all its seeds cannot be told from what the way did. */

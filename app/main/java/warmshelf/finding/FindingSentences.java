@@ -28,7 +28,15 @@ interface FindingSentences {
 
     String severalChances(String speed, String share);
 
-    String nothingToCompare();
+    String oneWayOnly(String way, String share);
+
+    String oneSeedOnly(String way);
+
+    String nothingSprouted();
+
+    String oneName(String first, String second);
+
+    String weeksBetween();
 
     String fewSeeds();
 

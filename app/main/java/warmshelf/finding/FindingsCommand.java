@@ -2,6 +2,7 @@ package warmshelf.finding;
 
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -106,7 +107,9 @@ public final class FindingsCommand implements Callable<Integer> {
                         .speeds()
                         .map(speeds -> answer(speeds.days(), speeds.interval()))
                         .orElse(null));
-        answer.put("words", String.join(" ", WaysWords.of(comparison)));
+        List<String> words = new ArrayList<>(WaysWords.of(comparison));
+        WaysWords.oneName(comparison).ifPresent(words::add);
+        answer.put("words", String.join(" ", words));
         return answer;
     }
 

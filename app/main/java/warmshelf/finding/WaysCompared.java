@@ -20,7 +20,7 @@ import warmshelf.finding.statistics.TestOutcome;
  * Ways to sprout seed beside each other.
  *
  * @param ways each with what came of it, in the order given
- * @param logRank of speed and share together; empty where nothing could have differed
+ * @param logRank of speed and share together; empty where nothing could have differed, or a way had a single seed
  * @param dealtOut the same chance without approximation, for two ways with few seeds
  * @param shares for two ways: the 95 % interval of the first way's share less the second's
  * @param speeds for two ways: how much later the first way's seeds came
@@ -43,6 +43,11 @@ public record WaysCompared(
     private static final int MANY_SEEDS = 50;
 
     private static final int FEW_SEEDS = 10;
+
+    /** A single seed tells nothing of a way. */
+    private static final int FEWEST_SEEDS = 2;
+
+    private static final int WEEKS_BETWEEN_DAYS = 14;
 
     public WaysCompared {
         ways = List.copyOf(ways);
@@ -89,6 +94,9 @@ public record WaysCompared(
             OptionalDouble dealtOut,
             Set<Doubt> doubts) {
         List<WayFound> found = ways.values().stream().map(WayFound::of).toList();
+        if (found.size() < 2 || fewest(ways) < FEWEST_SEEDS) {
+            return withheld(found, doubts);
+        }
         boolean two = found.size() == 2;
         List<List<Arm>> arms = List.copyOf(ways.values());
         return new WaysCompared(
@@ -100,6 +108,20 @@ public record WaysCompared(
                 chance(LogRank.ofTimesBetweenLooks(thatSprouted(blocks))),
                 chance(LogRank.ofExactTimes(sproutedOrNot(blocks))),
                 doubts);
+    }
+
+    private static WaysCompared withheld(List<WayFound> found, Set<Doubt> doubts) {
+        Set<Doubt> others = new TreeSet<>(doubts);
+        others.remove(Doubt.FEW_SEEDS);
+        return new WaysCompared(
+                found,
+                Optional.empty(),
+                OptionalDouble.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                others);
     }
 
     private static OptionalDouble chance(Optional<TestOutcome> outcome) {
@@ -153,10 +175,18 @@ public record WaysCompared(
         if (fewest(ways) < FEW_SEEDS) {
             doubts.add(Doubt.FEW_SEEDS);
         }
+        if (blocks.stream().flatMap(List::stream).anyMatch(WaysCompared::weeksBetween)) {
+            doubts.add(Doubt.WEEKS_BETWEEN);
+        }
         if (blocks.stream().anyMatch(WaysCompared::looksDiffer)) {
             doubts.add(Doubt.LOOKS_DIFFER);
         }
         return doubts;
+    }
+
+    private static boolean weeksBetween(Arm arm) {
+        return arm.times().stream()
+                .anyMatch(time -> time.sprouted() && time.by() - time.after() >= WEEKS_BETWEEN_DAYS);
     }
 
     /** Whether one arm's seeds were bounded by days on which another's demonstrably were not looked at. */

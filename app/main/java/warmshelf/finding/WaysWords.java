@@ -4,8 +4,10 @@ import static warmshelf.finding.FindingSentences.SAY;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -61,7 +63,7 @@ public final class WaysWords {
     public static List<String> answer(WaysCompared compared) {
         List<String> words = new ArrayList<>();
         if (compared.logRank().isEmpty()) {
-            words.add(SAY.nothingToCompare());
+            words.add(nothing(compared.ways()));
         } else if (compared.ways().size() == 2) {
             WayFound first = compared.ways().get(0);
             WayFound second = compared.ways().get(1);
@@ -72,6 +74,30 @@ public final class WaysWords {
             words.add(together(compared, compared.chance()));
         }
         return words;
+    }
+
+    private static String nothing(List<WayFound> ways) {
+        if (ways.size() == 1) {
+            return SAY.oneWayOnly(ways.get(0).name(), hundred(ways.get(0)));
+        }
+        return ways.stream()
+                .filter(way -> way.sprouted().of() == 1)
+                .findFirst()
+                .map(way -> SAY.oneSeedOnly(way.name()))
+                .orElseGet(SAY::nothingSprouted);
+    }
+
+    /** What to say where two ways may be one under two names; empty where none are. */
+    static Optional<String> oneName(WaysCompared compared) {
+        Map<String, String> seen = new HashMap<>();
+        for (WayFound way : compared.ways()) {
+            String other =
+                    seen.putIfAbsent(way.name().toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]", ""), way.name());
+            if (other != null) {
+                return Optional.of(SAY.oneName(other, way.name()));
+            }
+        }
+        return Optional.empty();
     }
 
     private static String ofSpeeds(WayFound first, WayFound second, Optional<SpeedDifference> speeds) {
@@ -146,6 +172,7 @@ public final class WaysWords {
 
     private static String word(Doubt doubt) {
         return switch (doubt) {
+            case WEEKS_BETWEEN -> SAY.weeksBetween();
             case FEW_SEEDS -> SAY.fewSeeds();
             case ONE_TRAY_A_WAY -> SAY.oneTrayAWay();
             case LOOKS_DIFFER -> SAY.looksDiffer();

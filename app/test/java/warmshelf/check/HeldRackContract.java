@@ -173,7 +173,7 @@ abstract class HeldRackContract extends StoreContract {
             boolean home) {
         Integer up = step == EntryStep.LOOK ? 9 : null;
         return new Tick(
-                UUID.randomUUID(), step, TODAY, up, null, null, false, problem, "", light, corrects, home, null);
+                UUID.randomUUID(), step, TODAY, up, null, null, false, problem, "", light, corrects, home, null, "");
     }
 
     private List<UUID> lyingOn() {

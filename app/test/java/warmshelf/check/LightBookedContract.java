@@ -74,7 +74,8 @@ abstract class LightBookedContract extends StoreContract {
                         null,
                         press.id(),
                         true,
-                        null));
+                        null,
+                        ""));
 
         assertThat(lying(sowing)).containsExactly("mat until 2027-03-01", "lit 2027-03-01 to 2027-04-20");
     }
@@ -200,7 +201,8 @@ abstract class LightBookedContract extends StoreContract {
                         light,
                         null,
                         home,
-                        null));
+                        null,
+                        ""));
     }
 
     private void tick(UUID sowing, Tick tick) {

@@ -129,6 +129,7 @@ class SpaceAfterTickTest {
                 place,
                 null,
                 "home".equals(goes),
-                null);
+                null,
+                "");
     }
 }

@@ -108,6 +108,7 @@ abstract class TickContract extends StoreContract {
         private final UUID id = UUID.randomUUID();
         private final EntryStep step;
         private LocalDate seenOn = TODAY;
+        private String compost = "";
 
         @Nullable
         Integer sprouted;
@@ -157,6 +158,11 @@ abstract class TickContract extends StoreContract {
             return this;
         }
 
+        Draft in(String name) {
+            compost = name;
+            return this;
+        }
+
         Draft note(String text) {
             note = text;
             return this;
@@ -174,7 +180,20 @@ abstract class TickContract extends StoreContract {
 
         Tick tick() {
             return new Tick(
-                    id, step, seenOn, sprouted, moved, null, finished, problem, note, light, supersedes, false, phone);
+                    id,
+                    step,
+                    seenOn,
+                    sprouted,
+                    moved,
+                    null,
+                    finished,
+                    problem,
+                    note,
+                    light,
+                    supersedes,
+                    false,
+                    phone,
+                    compost);
         }
     }
 }

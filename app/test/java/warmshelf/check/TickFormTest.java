@@ -61,7 +61,8 @@ class TickFormTest {
                         null,
                         null,
                         false,
-                        null));
+                        null,
+                        ""));
     }
 
     @Test

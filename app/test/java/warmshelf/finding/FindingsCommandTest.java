@@ -131,6 +131,34 @@ class FindingsCommandTest {
                 .contains("there is no such file");
     }
 
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "bag,1,3,4,sprouted;bag,2,9,,not | There is one way only, bag, so there is nothing to compare it with: 1 of 2 (50 %)",
+                "bag,1,3,4,sprouted;tray,1,7,8,sprouted | Of bag there is a single seed, which tells nothing of a way",
+                "bag,1,9,,not;bag,2,9,,not;tray,1,9,,not;tray,2,9,,not | Nothing sprouted, so there is nothing to compare."
+            })
+    void what_would_mislead_is_withheld_and_the_reason_said(String rows, String sentence) throws IOException {
+        JsonNode answer = findings(HEADER + rows.replace(";", "\n") + "\n").json();
+
+        assertThat(answer.get("words").asText()).startsWith(sentence).doesNotContain("p = ");
+        assertThat(answer.get("logRank").isNull()).isTrue();
+        assertThat(answer.get("daysLater").isNull()).isTrue();
+    }
+
+    @Test
+    void gaps_of_weeks_and_one_way_under_two_names_are_said() throws IOException {
+        JsonNode weeks = findings(HEADER
+                        + "bag,1,0,21,sprouted\n" + "bag,2,0,21,sprouted\n" + "tray,1,7,8,sprouted\n" + "tray,2,8,9,sprouted\n").json();
+        JsonNode names = findings(HEADER
+                        + "bag,1,3,4,sprouted\n" + "bag,2,3,4,sprouted\n" + "Bag,3,3,4,sprouted\n" + "Bag,4,4,5,sprouted\n").json();
+
+        assertThat(weeks.get("words").asText()).contains("Two weeks or more lie between two looks while seed came");
+        assertThat(names.get("words").asText())
+                .contains("bag and Bag are taken for two ways; if they are one, give them one name.");
+    }
+
     @Test
     void a_season_is_printed_as_on_its_page() {
         try (Database database = Database.inFolder(folder)) {

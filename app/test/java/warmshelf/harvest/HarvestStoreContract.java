@@ -1,10 +1,12 @@
 package warmshelf.harvest;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.time.LocalDate;
 import java.util.List;
 import java.util.UUID;
+import org.jooq.exception.DataAccessException;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import warmshelf.sowing.EntryStep;
@@ -80,6 +82,24 @@ abstract class HarvestStoreContract extends StoreContract {
         harvests.keep(List.of(new HarvestNote(sowing, null, null, null, null, null, null, "")), room.tom());
 
         assertThat(harvests.notes(List.of(sowing))).isEmpty();
+    }
+
+    @Test
+    void a_list_that_breaks_off_leaves_nothing_of_it_and_all_of_the_one_before() {
+        UUID lot = seen.lot();
+        UUID first = plantedOut(lot);
+        UUID second = plantedOut(lot);
+        harvests.keep(List.of(note(first, HarvestAnswer.Again.AGAIN)), room.tom());
+        List<HarvestNote> broken = List.of(
+                note(first, HarvestAnswer.Again.NOT_AGAIN),
+                note(second, HarvestAnswer.Again.AGAIN),
+                note(UUID.randomUUID(), HarvestAnswer.Again.AGAIN));
+
+        assertThatThrownBy(() -> harvests.keep(broken, room.tom())).isInstanceOf(DataAccessException.class);
+
+        assertThat(harvests.notes(List.of(first, second)))
+                .containsOnlyKeys(first)
+                .containsValue(note(first, HarvestAnswer.Again.AGAIN));
     }
 
     @Test

@@ -47,7 +47,7 @@ public final class SeasonAnswer {
         answer.put(
                 "losses",
                 finding.losses().stream()
-                        .flatMap(losses -> losses.rates().stream().map(rate -> loss(losses.by(), rate)))
+                        .flatMap(losses -> losses.rates().stream().map(rate -> loss(losses, rate)))
                         .toList());
         answer.put("words", String.join(" ", SeasonWords.of(finding.totals())));
         return answer;
@@ -106,9 +106,10 @@ public final class SeasonAnswer {
         return answer;
     }
 
-    private static Map<String, Object> loss(SeasonFinding.By by, LossRate rate) {
+    private static Map<String, Object> loss(SeasonFinding.Losses losses, LossRate rate) {
         Map<String, Object> answer = new LinkedHashMap<>();
-        answer.put("by", by.name().toLowerCase(Locale.ROOT));
+        answer.put("loss", losses.loss().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+        answer.put("by", losses.by().name().toLowerCase(Locale.ROOT));
         answer.put("of", rate.of());
         answer.put("noted", rate.noted().came());
         answer.put("sowings", rate.noted().of());

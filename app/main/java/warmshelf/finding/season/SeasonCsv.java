@@ -50,6 +50,7 @@ final class SeasonCsv {
                 "planted_out",
                 "shelf",
                 "mean_celsius",
+                "compost",
                 "problems");
         for (SeasonSowing each : sowings) {
             csv.row(each, places);
@@ -81,6 +82,7 @@ final class SeasonCsv {
                 seen.plantedOut() == null ? null : each.plantedOut(),
                 where == null ? null : where.shelf(),
                 tenths(each.meanC()),
+                each.compost(),
                 Arrays.stream(Problem.values())
                         .filter(each::had)
                         .map(Problem::word)

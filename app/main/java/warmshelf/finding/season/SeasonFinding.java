@@ -3,18 +3,21 @@ package warmshelf.finding.season;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.temporal.TemporalAdjusters;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
+import warmshelf.sowing.Problem;
 
 /**
  * A season looked back on.
  *
  * @param year by which it is named
  * @param hints comparisons that nobody planned
- * @param losses damping-off by site, by shelf and by the week of sowing
+ * @param losses of each kind by site, by shelf, by the week of sowing and by compost
  */
 public record SeasonFinding(
         int year,
@@ -26,13 +29,20 @@ public record SeasonFinding(
         List<Losses> losses) {
 
     /** Rates of one kind. */
-    public record Losses(By by, List<LossRate> rates) {}
+    public record Losses(Loss loss, By by, List<LossRate> rates) {}
 
     /** What sowings have in common. */
     public enum By {
         SITE,
         SHELF,
-        WEEK
+        WEEK,
+        COMPOST
+    }
+
+    /** What was lost. */
+    public enum Loss {
+        DAMPING_OFF,
+        MANY_SEEDLINGS
     }
 
     /** Where a place is, in the names of its site and shelf. */
@@ -49,14 +59,28 @@ public record SeasonFinding(
                 MethodHint.of(sowings),
                 weeks,
                 LooksOf.of(sowings),
-                List.of(
-                        new Losses(
-                                By.SITE,
-                                LossRate.by(sowings, each -> at(each, places).map(Whereabouts::site))),
-                        new Losses(
-                                By.SHELF,
-                                LossRate.by(sowings, each -> at(each, places).map(Whereabouts::shelf))),
-                        new Losses(By.WEEK, LossRate.by(sowings, SeasonFinding::weekSown))));
+                losses(sowings, places));
+    }
+
+    private static List<Losses> losses(List<SeasonSowing> sowings, Map<UUID, Whereabouts> places) {
+        List<Losses> losses = new ArrayList<>();
+        for (Loss loss : Loss.values()) {
+            Predicate<SeasonSowing> lost =
+                    loss == Loss.DAMPING_OFF ? each -> each.had(Problem.DAMPING_OFF) : SeasonSowing::lostMany;
+            for (By by : By.values()) {
+                losses.add(new Losses(loss, by, LossRate.by(sowings, each -> common(each, by, places), lost)));
+            }
+        }
+        return losses;
+    }
+
+    private static Optional<String> common(SeasonSowing sowing, By by, Map<UUID, Whereabouts> places) {
+        return switch (by) {
+            case SITE -> at(sowing, places).map(Whereabouts::site);
+            case SHELF -> at(sowing, places).map(Whereabouts::shelf);
+            case WEEK -> weekSown(sowing);
+            case COMPOST -> Optional.ofNullable(sowing.compost());
+        };
     }
 
     private static Optional<Whereabouts> at(SeasonSowing sowing, Map<UUID, Whereabouts> places) {

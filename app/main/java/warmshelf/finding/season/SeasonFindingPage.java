@@ -1,6 +1,7 @@
 package warmshelf.finding.season;
 
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -34,7 +35,7 @@ record SeasonFindingPage(
         String energy,
         List<LooksOf> looks,
         List<String> losses,
-        List<LossLine> lossLines,
+        List<LossTable> lossTables,
         List<GrownLine> grown) {
 
     record CropLine(
@@ -55,6 +56,9 @@ record SeasonFindingPage(
 
     record WeekLine(String monday, String mats, String light, String kilowattHours) {}
 
+    /** Where and when one kind of loss was noted. */
+    record LossTable(String of, List<LossLine> lines) {}
+
     record LossLine(String of, int noted, int sowings, String range) {}
 
     static SeasonFindingPage of(
@@ -73,12 +77,20 @@ record SeasonFindingPage(
                 SeasonWords.ofEnergy(finding.kilowattHours(), price),
                 finding.looks(),
                 SeasonWords.ofLosses(finding.losses()),
-                finding.losses().stream()
-                        .flatMap(losses -> losses.rates().stream()
-                                .filter(rate -> rate.noted().came() > 0)
-                                .map(rate -> line(losses.by(), rate)))
+                Arrays.stream(SeasonFinding.Loss.values())
+                        .map(loss -> new LossTable(SeasonWords.of(loss), lines(finding, loss)))
+                        .filter(table -> !table.lines().isEmpty())
                         .toList(),
                 grown);
+    }
+
+    private static List<LossLine> lines(SeasonFinding finding, SeasonFinding.Loss loss) {
+        return finding.losses().stream()
+                .filter(losses -> losses.loss() == loss)
+                .flatMap(losses -> losses.rates().stream()
+                        .filter(rate -> rate.noted().came() > 0)
+                        .map(rate -> line(losses.by(), rate)))
+                .toList();
     }
 
     private static List<CropLine> lines(List<CropFinding> crops, boolean settled) {

@@ -28,11 +28,17 @@ interface SeasonSentences {
 
     String weeksBetween();
 
-    String lossesMore(String where, int noted, int sowings, int low, int high);
+    String lossesMore(String loss, String where, int noted, int sowings, int low, int high);
 
-    String noLossesMore();
+    String noLossesMore(String loss);
 
-    String noLosses();
+    String noLosses(String loss);
+
+    String lossesByChance();
+
+    String dampingOff();
+
+    String manySeedlings();
 
     String priceKept();
 

@@ -17,6 +17,7 @@ import warmshelf.sowing.SowingStage;
  * @param lot the seed as its owner would name it, for example 'Lantern Row 2025 of Tom Okafor'
  * @param placeId where its seed first lay; null: nowhere of the group's
  * @param meanC the mean set-point there over its days; null: not on a mat
+ * @param compost in which it was sown; null: nobody noted it
  */
 public record SeasonSowing(
         Sowing sowing,
@@ -24,14 +25,30 @@ public record SeasonSowing(
         Progress progress,
         String lot,
         @Nullable UUID placeId,
-        @Nullable Double meanC) {
+        @Nullable Double meanC,
+        @Nullable String compost) {
+    /** One part in so many is many. */
+    private static final int MANY = 4;
+
     public SeasonSowing {
         entries = List.copyOf(entries);
     }
 
-    static SeasonSowing of(Sowing sowing, List<Entry> all, String lot, @Nullable UUID placeId, @Nullable Double meanC) {
+    static SeasonSowing of(
+            Sowing sowing,
+            List<Entry> all,
+            String lot,
+            @Nullable UUID placeId,
+            @Nullable Double meanC,
+            @Nullable String compost) {
         return new SeasonSowing(
-                sowing, Entry.standing(all), Progress.of(sowing.method(), sowing.seeds(), all), lot, placeId, meanC);
+                sowing,
+                Entry.standing(all),
+                Progress.of(sowing.method(), sowing.seeds(), all),
+                lot,
+                placeId,
+                meanC,
+                compost);
     }
 
     public boolean isSown() {
@@ -51,6 +68,11 @@ public record SeasonSowing(
     /** Whether somebody noted that problem at it. */
     boolean had(Problem problem) {
         return entries.stream().anyMatch(entry -> entry.problem() == problem);
+    }
+
+    /** Whether a quarter or more of its seedlings was lost, or it was given up. */
+    boolean lostMany() {
+        return isGivenUp() || MANY * progress.lost() >= Math.max(1, progress.up());
     }
 
     public boolean isGivenUp() {

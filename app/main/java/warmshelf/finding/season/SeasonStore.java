@@ -89,6 +89,7 @@ public final class SeasonStore {
                 entries.ofSowings(sql, found.stream().map(Sowing::id).toList());
         Map<UUID, Lay> lays = lays(season);
         Map<UUID, String> lots = lots(season);
+        Map<UUID, String> composts = composts(season);
         return found.stream()
                 .map(sowing -> {
                     Lay lay = lays.get(sowing.id());
@@ -97,9 +98,18 @@ public final class SeasonStore {
                             entriesOf.getOrDefault(sowing.id(), List.of()),
                             lots.getOrDefault(sowing.lotId(), sowing.variety()),
                             lay == null ? null : lay.placeId(),
-                            lay == null ? null : lay.meanC());
+                            lay == null ? null : lay.meanC(),
+                            composts.get(sowing.id()));
                 })
                 .toList();
+    }
+
+    /** The compost of each sowing at which it was noted. */
+    private Map<UUID, String> composts(int season) {
+        return sql.select(SOWING.ID, SOWING.COMPOST)
+                .from(SOWING)
+                .where(SowingStore.ofSeason(season), SOWING.COMPOST.isNotNull())
+                .fetchMap(SOWING.ID, SOWING.COMPOST);
     }
 
     private Map<UUID, String> lots(int season) {

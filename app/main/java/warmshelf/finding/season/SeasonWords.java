@@ -58,16 +58,37 @@ final class SeasonWords {
         };
     }
 
-    /** Where damping-off was noted more often than chance explains; one sentence that says so where it was not. */
+    /** What was lost, for the head of a table. */
+    static String of(SeasonFinding.Loss loss) {
+        return loss == SeasonFinding.Loss.DAMPING_OFF ? SAY.dampingOff() : SAY.manySeedlings();
+    }
+
+    /** Where each kind of loss was noted more often than chance explains; a sentence that says so where it was not. */
     static List<String> ofLosses(List<SeasonFinding.Losses> losses) {
-        List<LossRate> all =
-                losses.stream().flatMap(each -> each.rates().stream()).toList();
-        if (all.stream().allMatch(rate -> rate.noted().came() == 0)) {
-            return List.of(SAY.noLosses());
+        List<String> words = new ArrayList<>();
+        for (SeasonFinding.Loss loss : SeasonFinding.Loss.values()) {
+            words.addAll(ofLoss(
+                    loss,
+                    losses.stream()
+                            .filter(each -> each.loss() == loss)
+                            .flatMap(each -> each.rates().stream())
+                            .toList()));
+        }
+        if (losses.stream()
+                .anyMatch(each ->
+                        each.rates().stream().anyMatch(rate -> rate.more().isPresent()))) {
+            words.add(SAY.lossesByChance());
+        }
+        return words;
+    }
+
+    private static List<String> ofLoss(SeasonFinding.Loss loss, List<LossRate> rates) {
+        if (rates.stream().allMatch(rate -> rate.noted().came() == 0)) {
+            return List.of(SAY.noLosses(of(loss)));
         }
         List<String> words = new ArrayList<>();
-        all.forEach(rate -> rate.more().ifPresent(more -> words.add(more(rate, more))));
-        return words.isEmpty() ? List.of(SAY.noLossesMore()) : words;
+        rates.forEach(rate -> rate.more().ifPresent(more -> words.add(more(loss, rate, more))));
+        return words.isEmpty() ? List.of(SAY.noLossesMore(of(loss))) : words;
     }
 
     /** What mats and lamps drew and cost at most; empty where they drew nothing. */
@@ -79,9 +100,9 @@ final class SeasonWords {
         return price.map(each -> SAY.energyCosts(drawn, each.of(kilowattHours))).orElseGet(() -> SAY.energy(drawn));
     }
 
-    private static String more(LossRate rate, ConfidenceInterval more) {
+    private static String more(SeasonFinding.Loss loss, LossRate rate, ConfidenceInterval more) {
         return SAY.lossesMore(
-                rate.of(), rate.noted().came(), rate.noted().of(), (int) Math.round(100 * more.low()), (int)
+                of(loss), rate.of(), rate.noted().came(), rate.noted().of(), (int) Math.round(100 * more.low()), (int)
                         Math.round(100 * more.high()));
     }
 }

@@ -62,7 +62,7 @@ class CropCurvesTest {
     @Test
     void counts_that_are_withheld_are_listed() {
         SeasonSowing uncounted = SeasonSowing.of(
-                peppers("Lantern Row", Method.CELLS), List.of(entry(0, EntryStep.SOWN, null)), "lot", null, null);
+                peppers("Lantern Row", Method.CELLS), List.of(entry(0, EntryStep.SOWN, null)), "lot", null, null, null);
 
         CropCurves curves = CropCurves.of(List.of(uncounted), CropCurves.By.METHOD, Units.METRIC);
 
@@ -75,7 +75,8 @@ class CropCurvesTest {
     private static SeasonSowing sowing(String variety, Method method, double celsius, int day) {
         List<Entry> entries = new ArrayList<>(List.of(
                 entry(0, EntryStep.SOWN, null), entry(day - 1, EntryStep.LOOK, 0), entry(day, EntryStep.LOOK, 9)));
-        return SeasonSowing.of(peppers(variety, method), entries, variety + " 2026 of Tom", new UUID(1, 1), celsius);
+        return SeasonSowing.of(
+                peppers(variety, method), entries, variety + " 2026 of Tom", new UUID(1, 1), celsius, null);
     }
 
     private static Entry entry(int day, EntryStep step, @Nullable Integer soFar) {

@@ -47,10 +47,48 @@ class LossRateTest {
         assertThat(rates(sowings(WET, 4, 4), sowings(DRY, 12, 0)).get(0).more()).isEmpty();
     }
 
+    @Test
+    void a_quarter_of_the_seedlings_is_many_and_so_is_a_tray_given_up() {
+        assertThat(with(8, 1).lostMany()).isFalse();
+        assertThat(with(8, 2).lostMany()).isTrue();
+        assertThat(with(0, 0).lostMany()).isFalse();
+        assertThat(SeasonSowing.of(
+                                peppers(),
+                                List.of(entry(EntryStep.SOWN, null), entry(EntryStep.GAVE_UP, null)),
+                                "",
+                                WET,
+                                null,
+                                null)
+                        .lostMany())
+                .isTrue();
+    }
+
+    private static SeasonSowing with(int up, int lost) {
+        Entry look = new Entry(
+                UUID.randomUUID(),
+                new UUID(3, 3),
+                EntryStep.LOOK,
+                LocalDate.of(2027, 3, 9),
+                LocalDate.of(2027, 3, 9).atStartOfDay().atOffset(ZoneOffset.UTC),
+                up,
+                null,
+                lost,
+                false,
+                null,
+                "",
+                null,
+                new UUID(4, 4),
+                "Tom");
+        return SeasonSowing.of(peppers(), List.of(entry(EntryStep.SOWN, null), look), "", WET, null, null);
+    }
+
     private static List<LossRate> rates(List<SeasonSowing> some, List<SeasonSowing> others) {
         List<SeasonSowing> all = new ArrayList<>(some);
         all.addAll(others);
-        return LossRate.by(all, sowing -> Optional.of(WET.equals(sowing.placeId()) ? "a wet shelf" : "dry shelf"));
+        return LossRate.by(
+                all,
+                sowing -> Optional.of(WET.equals(sowing.placeId()) ? "a wet shelf" : "dry shelf"),
+                sowing -> sowing.had(Problem.DAMPING_OFF));
     }
 
     private static List<SeasonSowing> sowings(UUID place, int count, int damped) {
@@ -60,7 +98,7 @@ class LossRateTest {
             if (i < damped) {
                 entries.add(entry(EntryStep.LOOK, Problem.DAMPING_OFF));
             }
-            sowings.add(SeasonSowing.of(peppers(), entries, "Lantern Row 2026 of Tom", place, null));
+            sowings.add(SeasonSowing.of(peppers(), entries, "Lantern Row 2026 of Tom", place, null, null));
         }
         return sowings;
     }

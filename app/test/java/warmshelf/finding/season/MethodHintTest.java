@@ -74,7 +74,7 @@ class MethodHintTest {
                 "",
                 1,
                 trial);
-        return SeasonSowing.of(sowing, entries, "Lantern Row 2026 of Tom", null, null);
+        return SeasonSowing.of(sowing, entries, "Lantern Row 2026 of Tom", null, null, null);
     }
 
     private static Entry entry(UUID sowing, int day, EntryStep step, @Nullable Integer soFar, @Nullable Integer moved) {

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import warmshelf.sowing.CompostStore;
 import warmshelf.sowing.Entry;
 import warmshelf.sowing.EntryStep;
 import warmshelf.sowing.EntryStore;
@@ -86,6 +87,22 @@ abstract class SeasonStoreContract extends StoreContract {
         assertThat(weeks.stream().mapToInt(SpaceWeek::onMats).sum()).isEqualTo(21 * 2);
         assertThat(weeks.get(0).ofMats()).isEqualTo(3 * 4 * 7);
         assertThat(weeks.stream().mapToLong(SpaceWeek::wattHours).sum()).isEqualTo(21L * 24 * 45);
+    }
+
+    @Test
+    void losses_are_told_by_compost_where_it_was_noted() {
+        UUID noted = seen.upOnDay(9, seen.lot());
+        seen.upOnDay(9, seen.lot());
+        CompostStore composts = new CompostStore(database().sql(), audit());
+        database().sql().transaction(tx -> composts.note(tx.dsl(), noted, "Fine peat-free", room.tom()));
+
+        assertThat(seasons.find(2027).losses())
+                .filteredOn(losses -> losses.by() == SeasonFinding.By.COMPOST)
+                .hasSize(2)
+                .allSatisfy(losses -> assertThat(losses.rates()).singleElement().satisfies(rate -> {
+                    assertThat(rate.of()).isEqualTo("Fine peat-free");
+                    assertThat(rate.noted().of()).isEqualTo(1);
+                }));
     }
 
     @Test
