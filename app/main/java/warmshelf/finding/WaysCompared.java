@@ -185,8 +185,7 @@ public record WaysCompared(
     }
 
     private static boolean weeksBetween(Arm arm) {
-        return arm.times().stream()
-                .anyMatch(time -> time.sprouted() && time.by() - time.after() >= WEEKS_BETWEEN_DAYS);
+        return arm.times().stream().anyMatch(time -> time.sprouted() && time.by() - time.after() >= WEEKS_BETWEEN_DAYS);
     }
 
     /** Whether one arm's seeds were bounded by days on which another's demonstrably were not looked at. */

@@ -149,10 +149,12 @@ class FindingsCommandTest {
 
     @Test
     void gaps_of_weeks_and_one_way_under_two_names_are_said() throws IOException {
-        JsonNode weeks = findings(HEADER
-                        + "bag,1,0,21,sprouted\n" + "bag,2,0,21,sprouted\n" + "tray,1,7,8,sprouted\n" + "tray,2,8,9,sprouted\n").json();
-        JsonNode names = findings(HEADER
-                        + "bag,1,3,4,sprouted\n" + "bag,2,3,4,sprouted\n" + "Bag,3,3,4,sprouted\n" + "Bag,4,4,5,sprouted\n").json();
+        JsonNode weeks = findings(HEADER + "bag,1,0,21,sprouted\n" + "bag,2,0,21,sprouted\n" + "tray,1,7,8,sprouted\n"
+                        + "tray,2,8,9,sprouted\n")
+                .json();
+        JsonNode names = findings(HEADER + "bag,1,3,4,sprouted\n" + "bag,2,3,4,sprouted\n" + "Bag,3,3,4,sprouted\n"
+                        + "Bag,4,4,5,sprouted\n")
+                .json();
 
         assertThat(weeks.get("words").asText()).contains("Two weeks or more lie between two looks while seed came");
         assertThat(names.get("words").asText())
