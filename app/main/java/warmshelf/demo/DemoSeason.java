@@ -101,7 +101,8 @@ final class DemoSeason {
                 asking.underCoverOn(),
                 SowingStage.PLANNED,
                 row.note(),
-                1);
+                1,
+                null);
         LocalDate askedOn = today.plusDays(row.asked());
         SpaceRequest request = row.warm() ? planting.request(sowing.id(), asking, row, askedOn) : null;
         return new DemoPlant(row, sowing, planting.start(row), askedOn, request, share.mean());

@@ -89,6 +89,7 @@ final class AskStore {
                 asking.underCoverOn(),
                 SowingStage.PLANNED,
                 ask.note(),
-                1);
+                1,
+                null);
     }
 }

@@ -45,52 +45,6 @@ public record Sowing(
         int version,
         @Nullable TrialPart trial) {
 
-    /** One that is of no trial. */
-    public Sowing(
-            UUID id,
-            Grower grower,
-            int season,
-            SeasonPart part,
-            Crop crop,
-            UUID lotId,
-            String variety,
-            boolean treatedSeed,
-            int plantsWanted,
-            Method method,
-            boolean warm,
-            Container container,
-            int seeds,
-            int seedsPerCell,
-            int cells,
-            double risk,
-            @Nullable LocalDate underCoverOn,
-            SowingStage stage,
-            String note,
-            int version) {
-        this(
-                id,
-                grower,
-                season,
-                part,
-                crop,
-                lotId,
-                variety,
-                treatedSeed,
-                plantsWanted,
-                method,
-                warm,
-                container,
-                seeds,
-                seedsPerCell,
-                cells,
-                risk,
-                underCoverOn,
-                stage,
-                note,
-                version,
-                null);
-    }
-
     /** Whose sowing it is, and where their garden lies. */
     public record Grower(UUID memberId, String name, String country, String postcode) {}
 

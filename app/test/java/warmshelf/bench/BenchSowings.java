@@ -175,7 +175,8 @@ final class BenchSowings {
                 null,
                 stage,
                 "",
-                1);
+                1,
+                null);
     }
 
     private static SpaceRequest request(UUID sowing, Intent intent, Band band, boolean placed) {

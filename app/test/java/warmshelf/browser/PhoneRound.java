@@ -101,7 +101,8 @@ final class PhoneRound implements AutoCloseable {
                 null,
                 SowingStage.PLANNED,
                 "",
-                1);
+                1,
+                null);
         sowingStore.add(group.database().sql(), sowing, tom.id());
         Tick sownThen = new Tick(
                 UUID.randomUUID(), EntryStep.SOWN, today().minusDays(3), null, null, null, false, null, "", null, null);

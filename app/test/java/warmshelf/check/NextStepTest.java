@@ -81,7 +81,8 @@ class NextStepTest {
                 OUT,
                 SowingStage.FED,
                 "",
-                1);
+                1,
+                null);
     }
 
     private static Entry entry(Sowing sowing, EntryStep step, LocalDate day) {

@@ -149,6 +149,7 @@ class NotedProblemTest {
                 null,
                 stage,
                 "",
-                1);
+                1,
+                null);
     }
 }

@@ -44,7 +44,8 @@ class RedatingTest {
             null,
             SowingStage.PLANNED,
             "",
-            1);
+            1,
+            null);
     private final List<Entry> entries = new ArrayList<>();
     private final LocalDate ideal =
             on(ASKED, Seen.nothing()).step(Step.SOW).orElseThrow().ideal();

@@ -199,7 +199,8 @@ public final class GrowRoom {
                 null,
                 SowingStage.PLANNED,
                 "",
-                1);
+                1,
+                null);
         sowings.add(database.sql(), sowing, member);
         return id;
     }

@@ -165,7 +165,8 @@ public final class TrialPlanner {
                 null,
                 SowingStage.PLANNED,
                 note,
-                1);
+                1,
+                null);
     }
 
     /** For the part of the season that is next, as whatever is asked for. */

@@ -119,6 +119,7 @@ class CropCurvesTest {
                 null,
                 SowingStage.SOWN,
                 "",
-                1);
+                1,
+                null);
     }
 }

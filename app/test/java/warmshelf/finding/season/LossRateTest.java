@@ -143,6 +143,7 @@ class LossRateTest {
                 null,
                 SowingStage.SOWN,
                 "",
-                1);
+                1,
+                null);
     }
 }

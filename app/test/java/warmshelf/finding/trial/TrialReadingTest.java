@@ -132,7 +132,8 @@ class TrialReadingTest {
                     null,
                     Progress.of(way.method(), SEEDS, entries).stage(),
                     "",
-                    1);
+                    1,
+                    null);
             return new History(sowing, entries, List.of(), null, setPointC);
         }
     }
