@@ -2,11 +2,13 @@ package warmshelf.plan;
 
 import java.time.LocalDate;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedMap;
 import java.util.UUID;
 import java.util.function.DoubleToIntFunction;
 import java.util.function.Function;
@@ -18,6 +20,8 @@ import warmshelf.allocation.SpaceCalendar;
 import warmshelf.allocation.SpaceOffer;
 import warmshelf.allocation.SpaceRequest;
 import warmshelf.allocation.SpaceWish;
+import warmshelf.allocation.WarmDays;
+import warmshelf.finding.trial.TrialWarmthStore;
 import warmshelf.placing.LyingStay;
 import warmshelf.placing.LyingStore;
 import warmshelf.placing.MoveOutlook;
@@ -91,6 +95,18 @@ final class DisplacedList {
                     .filter(each -> each.then() != null)
                     .sorted(Comparator.comparingInt(Proposal::turn))
                     .toList();
+        }
+
+        /** The set-points at the places proposed, of each day on a mat, by sowing. */
+        Map<UUID, SortedMap<LocalDate, Double>> warmth() {
+            Map<UUID, SortedMap<LocalDate, Double>> warmth = new HashMap<>();
+            for (Proposal each : placed()) {
+                WarmDays warm = each.change().warm();
+                if (warm != null) {
+                    warmth.put(each.lying().stay().sowingId(), TrialWarmthStore.byDay(warm));
+                }
+            }
+            return warmth;
         }
     }
 

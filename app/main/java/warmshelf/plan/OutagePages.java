@@ -5,15 +5,12 @@ import static warmshelf.plan.PlanSentences.SAY;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.LocalDate;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.SortedMap;
 import java.util.UUID;
 import warmshelf.allocation.MatSpace;
 import warmshelf.allocation.SpaceStore;
-import warmshelf.allocation.WarmDays;
 import warmshelf.decision.Decision;
 import warmshelf.finding.trial.TrialWarmthStore;
 import warmshelf.placing.LyingStay;
@@ -149,21 +146,10 @@ final class OutagePages implements Pages {
                 !out.to().isAfter(visitor.today()),
                 visitor.coordinator() ? List.of() : displaced.lying(out, visitor.today()),
                 proposals,
-                warnings(proposals, visitor),
+                trials.apart(proposals.warmth()).stream()
+                        .map(apart -> apart.words(visitor.units()))
+                        .toList(),
                 problems);
-    }
-
-    private List<String> warnings(DisplacedList.Proposals proposals, Visitor visitor) {
-        Map<UUID, SortedMap<LocalDate, Double>> proposed = new HashMap<>();
-        proposals.placed().forEach(each -> {
-            WarmDays warm = each.change().warm();
-            if (warm != null) {
-                proposed.put(each.lying().stay().sowingId(), TrialWarmthStore.byDay(warm));
-            }
-        });
-        return trials.apart(proposed).stream()
-                .map(apart -> apart.words(visitor.units()))
-                .toList();
     }
 
     /** Moves what was shown and chosen, all or none; when anything has changed since, nothing moves and it is shown anew. */
