@@ -43,7 +43,7 @@ class EveryPageTest {
 
     private void walk(Chromium chromium, SpringGroup spring, Screen screen) {
         Map<String, Page> pages = new HashMap<>();
-        for (PageVisit visit : spring.pages()) {
+        for (PageVisit visit : new SpringPages(spring).all()) {
             Person visitor = visit.visitor();
             Page page = visitor == null
                     ? pages.computeIfAbsent(

@@ -4,8 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
 import java.time.LocalDate;
-import java.time.ZoneId;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,22 +15,22 @@ import warmshelf.web.Role;
 
 /** A group in the middle of its spring: sowings at many stages, requests that wait, long names, and a page that fails. */
 final class SpringGroup implements AutoCloseable {
-    private static final String LONG_NOTE =
+    static final String LONG_NOTE =
             "The label is on the short side; please keep it away from the door, the last one dried out there.";
 
-    private final Cellar cellar;
-    private final String underLight;
-    private final String inTheBag;
-    private final String onTheMat;
-    private final String unheated;
-    private final String refused;
-    private final String placed;
-    private final String waiting;
-    private final String givenUp;
-    private final String thermometer;
-    private final String stations;
-    private final String ownTurn;
-    private final String seedAsked;
+    final Cellar cellar;
+    final String underLight;
+    final String inTheBag;
+    final String onTheMat;
+    final String unheated;
+    final String refused;
+    final String placed;
+    final String waiting;
+    final String givenUp;
+    final String thermometer;
+    final String stations;
+    final String ownTurn;
+    final String seedAsked;
 
     private SpringGroup(Cellar cellar) {
         this.cellar = cellar;
@@ -122,207 +120,8 @@ final class SpringGroup implements AutoCloseable {
         return cellar.group();
     }
 
-    /** Every page there is, with who looks at it. */
-    List<PageVisit> pages() {
-        takeAMatOut();
-        List<PageVisit> pages = new ArrayList<>(pagesOfMembers());
-        pages.addAll(pagesOfCoordinators());
-        pages.addAll(pagesOfStrangers());
-        return pages;
-    }
-
-    /** So that Racks, Weeks and Today draw one, with what lies there. */
-    private void takeAMatOut() {
-        if (cellar.coordinator().get("/plans/out-of-service").text().contains("Every mat can be used.")) {
-            LocalDate today = LocalDate.ofInstant(cellar.group().clock().instant(), ZoneId.of("America/Chicago"));
-            Map<String, String> days = Map.of(
-                    "mat",
-                    aMat(),
-                    "first",
-                    today.toString(),
-                    "last",
-                    today.plusDays(8).toString(),
-                    "reason",
-                    "The thermostat is broken");
-            cellar.coordinator().post("/plans/out-of-service", days);
-        }
-    }
-
-    private String aMat() {
-        return Cellar.first(cellar.coordinator().get("/sites").body(), "/sites/mats/([0-9a-f-]{36})/change");
-    }
-
-    private String outage() {
-        String page = cellar.coordinator().get("/plans/out-of-service").body();
-        return "/plans/out-of-service/" + Cellar.first(page, "/out-of-service/([0-9a-f-]{36})/end");
-    }
-
-    private List<PageVisit> pagesOfMembers() {
-        var member = group().member();
-        var idle = group().onDuty();
-        return List.of(
-                new PageVisit("today, mine", "/today?show=mine", member),
-                new PageVisit("today, the round", "/today?show=all", member),
-                new PageVisit("today, empty", "/today?show=mine", idle),
-                new PageVisit("open by code", "/code", member),
-                new PageVisit("open by code, wrong", "/code?code=K7P", member),
-                new PageVisit("codes", "/codes", member),
-                new PageVisit("codes of sowings", "/codes/sowings", member),
-                new PageVisit("codes, none", "/codes/sowings", idle),
-                new PageVisit("reminders", "/reminders", member),
-                new PageVisit("ask", "/ask", member),
-                new PageVisit("ask, wrong", "/ask/plan?lot=new&plants=none&crop=", member),
-                new PageVisit("plan", "/ask/plan?" + planQuery(), member),
-                new PageVisit("plan, too late", "/ask/plan?" + planQuery().replace("crop=pepper", "crop=leek"), member),
-                new PageVisit("sowings", "/sowings", member),
-                new PageVisit("sowings, empty", "/sowings", idle),
-                new PageVisit("crops", "/crops", member),
-                new PageVisit("crop", "/crops/pepper", member),
-                new PageVisit("supplies", "/supplies", member),
-                new PageVisit("findings", "/findings", member),
-                new PageVisit("predictions", "/findings/predictions", member),
-                new PageVisit("harvest, nothing yet", "/harvest", idle),
-                new PageVisit("harvest", "/harvest", member),
-                new PageVisit("findings of a crop", "/findings/2027/crops/pepper?by=sowing", member),
-                new PageVisit(
-                        "photo of a packet", "/packets/new?lot=" + firstLot().replace("/seeds/", ""), member),
-                new PageVisit("crop whose reprints disagree", "/crops/eggplant", member),
-                new PageVisit("how to", "/how-to", member),
-                new PageVisit("how to soak", "/how-to/soak", member),
-                new PageVisit("how to sow", "/how-to/sow?crop=pepper-very-hot", member),
-                new PageVisit("how to warm", "/how-to/bottom-heat", member),
-                new PageVisit("how to light", "/how-to/light", member),
-                new PageVisit("how to plant out", "/how-to/plant-out?crop=tomato", member),
-                new PageVisit("how to, no such crop", "/how-to/sow?crop=moonflower", member),
-                new PageVisit("sowing under light", "/sowings/" + underLight, member),
-                new PageVisit("sowing in a bag", "/sowings/" + inTheBag, member),
-                new PageVisit("sowing on a mat", "/sowings/" + onTheMat, member),
-                new PageVisit("sowing at home", "/sowings/" + unheated, member),
-                new PageVisit("sowing refused", "/sowings/" + refused, member),
-                new PageVisit("sowing placed", "/sowings/" + placed, member),
-                new PageVisit("withdrawal", "/sowings/" + placed + "/withdrawal", member),
-                new PageVisit("sowing waiting", "/sowings/" + waiting, member),
-                new PageVisit("sowing given up", "/sowings/" + givenUp, member),
-                new PageVisit("entry", "/sowings/" + onTheMat + "/entry", member),
-                new PageVisit("entry for a bag", "/sowings/" + inTheBag + "/entry", member),
-                new PageVisit("racks", "/racks", member),
-                new PageVisit("weeks", "/weeks", member),
-                new PageVisit("seed box", "/seeds", member),
-                new PageVisit("seed box, nothing found", "/seeds?q=turnip", member),
-                new PageVisit("lot", firstLot(), member),
-                new PageVisit("new lot", "/seeds/new", member),
-                new PageVisit("offer of seed", firstLot() + "/offer", member),
-                new PageVisit("when others want seed", firstLot() + "/sharing", member),
-                new PageVisit("seed is asked for", "/sowings/" + seedAsked + "/seed", member),
-                new PageVisit("another lot", "/sowings/" + waiting + "/lot", member),
-                new PageVisit("frost", "/frost", member),
-                new PageVisit("frost, mistyped", "/frost?country=US&postcode=55899", member),
-                new PageVisit("my garden", "/frost/garden", member),
-                new PageVisit("areas", "/frost/areas", member),
-                new PageVisit("thermometers", "/frost/thermometers", member),
-                new PageVisit("new thermometer", "/frost/thermometers/new", member),
-                new PageVisit("thermometer", thermometer, member),
-                new PageVisit("many nights", thermometer + "/nights", member),
-                new PageVisit("shares", "/plans/fairness", member),
-                new PageVisit("sites, for a member", "/sites", member),
-                new PageVisit("people, for a member", "/people", member),
-                new PageVisit("duty, for a member", "/duty", member),
-                new PageVisit("settings", "/settings", member),
-                new PageVisit("duty, for a member", "/duty", member),
-                new PageVisit("my days", "/duty/mine", member),
-                new PageVisit("swaps", "/duty/swaps", member),
-                new PageVisit("swaps, asked", "/duty/swaps", idle),
-                new PageVisit("a new swap", "/duty/swaps/new?turn=" + ownTurn, member),
-                new PageVisit("help", "/help", member),
-                new PageVisit("numbers", "/numbers", member),
-                new PageVisit("not allowed", "/requests", member),
-                new PageVisit("not there", "/sowings/00000000-0000-0000-0000-000000000000", member),
-                new PageVisit("fault", "/broken", member));
-    }
-
-    private List<PageVisit> pagesOfCoordinators() {
-        var coordinator = group().coordinator();
-        String sites = cellar.coordinator().get("/sites").body();
-        List<PageVisit> pages = new ArrayList<>(List.of(
-                new PageVisit("new crop", "/new-crop", coordinator),
-                new PageVisit("change of a crop", "/crops/pepper/change", coordinator),
-                new PageVisit("variety of a crop", "/crops/pepper/varieties", coordinator),
-                new PageVisit("supplies, for a coordinator", "/supplies", coordinator),
-                new PageVisit("a promise to change", promiseToChange(), coordinator),
-                new PageVisit("sowings, one without seed", "/sowings", coordinator),
-                new PageVisit("requests", "/requests", coordinator),
-                new PageVisit("one request", "/requests/" + waiting, coordinator),
-                new PageVisit("request refused", "/requests/" + refused, coordinator),
-                new PageVisit("racks to move on", "/racks", coordinator),
-                new PageVisit("weeks to move in", "/weeks", coordinator),
-                new PageVisit("stay", "/stays/" + stayToCome(), coordinator),
-                new PageVisit("move", "/stays/" + stayToCome() + "/move?from=2027-05-01", coordinator),
-                new PageVisit("move, wrong", "/stays/" + stayToCome() + "/move?from=soon", coordinator),
-                new PageVisit("areas, for a coordinator", "/frost/areas", coordinator),
-                new PageVisit("frost evidence", "/frost/evidence", coordinator),
-                new PageVisit("send a file", "/frost/imports/new", coordinator),
-                new PageVisit("a file that was read", stations, coordinator),
-                new PageVisit("monthly means", "/frost/months", coordinator),
-                new PageVisit("season plans", "/plans", coordinator),
-                new PageVisit("mats out of service", "/plans/out-of-service", coordinator),
-                new PageVisit("a mat out of service", outage(), coordinator),
-                new PageVisit("a mat out of service, for a member", outage(), group().member()),
-                new PageVisit("mat", "/mats/" + aMat(), coordinator),
-                new PageVisit("sites", "/sites", coordinator),
-                new PageVisit("new site", "/sites/new", coordinator),
-                new PageVisit("people", "/people", coordinator),
-                new PageVisit("handbook", "/handbook", coordinator),
-                new PageVisit("handbook, options", "/handbook/options", coordinator),
-                new PageVisit("handbook, commands", "/handbook/commands", coordinator),
-                new PageVisit("somebody leaves", "/people/" + group().member().id() + "/leaving", coordinator),
-                new PageVisit("duty", "/duty", coordinator),
-                new PageVisit(
-                        "days of another",
-                        "/duty/mine?member=" + group().member().id(),
-                        coordinator),
-                new PageVisit("proposal", "/duty/proposal", coordinator),
-                new PageVisit("proposal, wrong", "/duty/proposal?days=900&from=soon&site=none", coordinator),
-                new PageVisit("swaps, for a coordinator", "/duty/swaps", coordinator),
-                new PageVisit("group settings", "/settings/group", coordinator)));
-        for (String form : List.of(
-                "/sites/[0-9a-f-]{36}/change",
-                "/sites/[0-9a-f-]{36}/racks/new",
-                "/sites/racks/[0-9a-f-]{36}/change",
-                "/sites/racks/[0-9a-f-]{36}/shelves/new",
-                "/sites/shelves/[0-9a-f-]{36}/change",
-                "/sites/shelves/[0-9a-f-]{36}/mats/new",
-                "/sites/mats/[0-9a-f-]{36}/change")) {
-            String path = Cellar.first(sites, "(" + form + ")");
-            pages.add(new PageVisit(path.replaceAll("[0-9a-f-]{36}", "…"), path, coordinator));
-        }
-        return pages;
-    }
-
-    private List<PageVisit> pagesOfStrangers() {
-        return List.of(
-                new PageVisit("sign in", "/sign-in", null),
-                new PageVisit("join", group().invitation(false), null),
-                new PageVisit("used link", "/join/not-a-link", null),
-                new PageVisit("help, not signed in", "/help", null));
-    }
-
-    private String promiseToChange() {
-        posted("/supplies", Map.of("item", "pots", "amount", "30", "whose", "cupboard", "note", LONG_NOTE));
-        return Cellar.first(cellar.coordinator().get("/supplies").body(), "(/supplies/[0-9a-f-]{36}/change)");
-    }
-
-    private String firstLot() {
+    String firstLot() {
         return Cellar.first(cellar.member().get("/seeds").body(), "href=\"(/seeds/[0-9a-f-]{36})\"");
-    }
-
-    private static String planQuery() {
-        StringBuilder query = new StringBuilder();
-        Cellar.peppers()
-                .forEach((name, value) -> query.append(name)
-                        .append('=')
-                        .append(value.replace(" ", "+"))
-                        .append('&'));
-        return query.toString();
     }
 
     private void addGreenhouse() {
@@ -422,7 +221,7 @@ final class SpringGroup implements AutoCloseable {
         assertThat(answer.status()).as(fields + " " + answer.text()).isEqualTo(303);
     }
 
-    private void posted(String path, Map<String, String> fields) {
+    void posted(String path, Map<String, String> fields) {
         Answer answer = cellar.coordinator().post(path, fields);
         assertThat(answer.status()).as(path + " " + answer.text()).isEqualTo(303);
     }
