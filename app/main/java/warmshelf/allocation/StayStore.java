@@ -1,6 +1,5 @@
 package warmshelf.allocation;
 
-import static warmshelf.db.generated.Tables.FREED_SPACE;
 import static warmshelf.db.generated.Tables.MAT_DAY;
 import static warmshelf.db.generated.Tables.PLACE;
 import static warmshelf.db.generated.Tables.QUARTER_DAY;
@@ -27,6 +26,11 @@ public final class StayStore {
     public StayStore(Audit audit, ClashStore clashes) {
         this.audit = audit;
         this.clashes = clashes;
+    }
+
+    /** What is asked before something is laid. */
+    ClashStore clashes() {
+        return clashes;
     }
 
     /**
@@ -95,20 +99,7 @@ public final class StayStore {
 
     /** Calls a stay off that an undone plan had laid; its room, whoever left it, is held back from who waits. */
     public void callOff(DSLContext tx, Stay stay, UUID undonePlan, UUID by) {
-        tx.update(FREED_SPACE)
-                .set(FREED_SPACE.HELD_FOR_PLAN, undonePlan)
-                .where(
-                        FREED_SPACE.PLACE_ID.eq(stay.placeId()),
-                        FREED_SPACE.FIRST_QUARTER.lt(
-                                stay.slot().firstQuarter() + stay.slot().quarters()),
-                        FREED_SPACE
-                                .FIRST_QUARTER
-                                .plus(FREED_SPACE.QUARTERS)
-                                .gt(stay.slot().firstQuarter()),
-                        FREED_SPACE.FROM_DAY.lt(stay.to()),
-                        FREED_SPACE.TO_DAY.gt(stay.from()),
-                        FREED_SPACE.HELD_FOR_PLAN.isNull())
-                .execute();
+        FreedRoomStore.holdBack(tx, stay, undonePlan);
         end(tx, stay, stay.from(), undonePlan, by);
     }
 
@@ -126,24 +117,9 @@ public final class StayStore {
                 .where(STAY.ID.eq(stay.id()))
                 .execute();
         if (stay.isOnMat()) {
-            keepFreed(tx, stay, to, heldFor);
+            FreedRoomStore.keep(tx, stay, to, heldFor, audit.now());
         }
         audit.write(tx, by, "end stay", "stay", stay.id(), "free from " + to);
-    }
-
-    /** What is left of an ended stay's days, so that whoever waits can be offered them. */
-    private void keepFreed(DSLContext tx, Stay stay, LocalDate from, @Nullable UUID heldFor) {
-        tx.insertInto(FREED_SPACE)
-                .set(FREED_SPACE.ID, UUID.randomUUID())
-                .set(FREED_SPACE.STAY_ID, stay.id())
-                .set(FREED_SPACE.PLACE_ID, stay.placeId())
-                .set(FREED_SPACE.FIRST_QUARTER, stay.slot().firstQuarter())
-                .set(FREED_SPACE.QUARTERS, stay.slot().quarters())
-                .set(FREED_SPACE.FROM_DAY, from)
-                .set(FREED_SPACE.TO_DAY, stay.to())
-                .set(FREED_SPACE.FREED_AT, audit.now())
-                .set(FREED_SPACE.HELD_FOR_PLAN, heldFor)
-                .execute();
     }
 
     /**
@@ -228,65 +204,7 @@ public final class StayStore {
         audit.write(tx, by, "begin stay later", "stay", stay.id(), "from " + from);
     }
 
-    /**
-     * Lays a stay elsewhere or on other days, as if it had been laid there at first. The mats and the stay are held.
-     *
-     * @param warm the set-points at the new place; null under a light
-     * @return the stay's id
-     * @throws Declined when something is in the way
-     */
-    public UUID relay(DSLContext tx, Stay stay, PlaceAndDays spot, @Nullable WarmDays warm) {
-        WarmthNeed warmth = warmthAt(tx, stay, spot, warm);
-        refuseObstacles(tx, spot, warm, warmth == null ? null : warmth.band(), needsLightAt(tx, stay, spot), stay.id());
-        tx.deleteFrom(QUARTER_DAY).where(QUARTER_DAY.STAY_ID.eq(stay.id())).execute();
-        return QuarterDayStore.judged(() -> {
-            tx.update(STAY)
-                    .set(STAY.PLACE_ID, spot.placeId())
-                    .set(STAY.FIRST_QUARTER, spot.slot().firstQuarter())
-                    .set(STAY.FROM_DAY, spot.from())
-                    .set(STAY.TO_DAY, spot.to())
-                    .set(STAY.VERSION, STAY.VERSION.plus(1))
-                    .where(STAY.ID.eq(stay.id()))
-                    .execute();
-            QuarterDayStore.insert(tx, stay.id(), spot, warmth);
-            return stay.id();
-        });
-    }
-
-    /**
-     * Carries what lies there elsewhere: its stay ends on the first day of the spot and another begins.
-     *
-     * @param warm the set-points at the new place; null under a light
-     * @return the new stay's id
-     * @throws Declined when something is in the way
-     */
-    public UUID carry(DSLContext tx, Stay stay, PlaceAndDays spot, @Nullable WarmDays warm, UUID by) {
-        WarmthNeed warmth = warmthAt(tx, stay, spot, warm);
-        refuseObstacles(tx, spot, warm, warmth == null ? null : warmth.band(), needsLightAt(tx, stay, spot), stay.id());
-        end(tx, stay, spot.from(), by);
-        return QuarterDayStore.judged(() -> lay(tx, stay.sowingId(), spot, warmth, by));
-    }
-
-    /** How warm a stay would lie somewhere else: as the mat is set, else as is asked; null under a light. */
-    @Nullable
-    public WarmDays warmElsewhere(DSLContext tx, Stay stay, PlaceAndDays spot, @Nullable Double asked) {
-        return asked == null
-                ? null
-                : clashes.warm(tx, spot, QuarterDayStore.warmthOf(tx, stay).band(), asked, stay.id());
-    }
-
-    /** Everything in the way of a stay's lying somewhere else. */
-    public List<Obstacle> obstacles(DSLContext tx, Stay stay, PlaceAndDays spot, @Nullable WarmDays warm) {
-        return clashes.obstacles(
-                tx,
-                spot,
-                warm,
-                warm == null ? null : QuarterDayStore.warmthOf(tx, stay).band(),
-                needsLightAt(tx, stay, spot),
-                stay.id());
-    }
-
-    private void refuseObstacles(
+    void refuseObstacles(
             DSLContext tx,
             PlaceAndDays spot,
             @Nullable WarmDays warm,
@@ -299,32 +217,6 @@ public final class StayStore {
         }
     }
 
-    /** On the mat on which it lies already it may be moved about, whatever light reaches that. */
-    private static boolean needsLightAt(DSLContext tx, Stay stay, PlaceAndDays spot) {
-        return !matFor(tx, spot.placeId()).equals(matFor(tx, stay.placeId()))
-                && RequestStore.needsLight(tx, stay.sowingId());
-    }
-
-    private static Optional<UUID> matFor(DSLContext tx, UUID place) {
-        return Optional.ofNullable(
-                tx.select(PLACE.MAT_ID).from(PLACE).where(PLACE.ID.eq(place)).fetchSingle(PLACE.MAT_ID));
-    }
-
-    /** What a stay would need of the mat at another place; null under a light. */
-    private static @Nullable WarmthNeed warmthAt(DSLContext tx, Stay stay, PlaceAndDays spot, @Nullable WarmDays warm) {
-        UUID mat = tx.select(PLACE.MAT_ID)
-                .from(PLACE)
-                .where(PLACE.ID.eq(spot.placeId()))
-                .fetchSingle(PLACE.MAT_ID);
-        boolean toMat = mat != null;
-        if (toMat != stay.isOnMat() || toMat != (warm != null)) {
-            throw Declined.refused(new SpaceRefusal.OtherKind());
-        }
-        return mat == null || warm == null
-                ? null
-                : new WarmthNeed(mat, warm, QuarterDayStore.warmthOf(tx, stay).band());
-    }
-
     private static UUID matOf(DSLContext tx, UUID place) {
         UUID mat = tx.select(PLACE.MAT_ID).from(PLACE).where(PLACE.ID.eq(place)).fetchSingle(PLACE.MAT_ID);
         if (mat == null) {
@@ -333,7 +225,7 @@ public final class StayStore {
         return mat;
     }
 
-    private UUID lay(DSLContext tx, UUID sowingId, PlaceAndDays spot, @Nullable WarmthNeed warmth, UUID by) {
+    UUID lay(DSLContext tx, UUID sowingId, PlaceAndDays spot, @Nullable WarmthNeed warmth, UUID by) {
         UUID stay = insertStay(tx, sowingId, spot, by);
         QuarterDayStore.insert(tx, stay, spot, warmth);
         writeLaid(tx, stay, spot, warmth == null ? "lay under light" : "lay on mat", by);

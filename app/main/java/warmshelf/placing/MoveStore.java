@@ -22,6 +22,7 @@ import warmshelf.allocation.RequestStore;
 import warmshelf.allocation.SpaceRequest;
 import warmshelf.allocation.Stay;
 import warmshelf.allocation.StayBookStore;
+import warmshelf.allocation.StayRelayStore;
 import warmshelf.allocation.StayStore;
 import warmshelf.allocation.WarmDays;
 import warmshelf.db.Audit;
@@ -38,12 +39,14 @@ public final class MoveStore {
     private final DSLContext sql;
     private final Audit audit;
     private final StayStore stays;
+    private final StayRelayStore relays;
     private final RequestStore requests;
 
     public MoveStore(Database database, Audit audit, StayStore stays, RequestStore requests) {
         this.sql = database.sql();
         this.audit = audit;
         this.stays = stays;
+        this.relays = new StayRelayStore(stays);
         this.requests = requests;
     }
 
@@ -97,7 +100,7 @@ public final class MoveStore {
         refuseHeld(tx, seen, spot.placeId(), today);
         LyingStay before = read(seen, stay);
         UUID moved =
-                seen.isCarriedOn(today) ? stays.carry(tx, stay, spot, warm, by) : stays.relay(tx, stay, spot, warm);
+                seen.isCarriedOn(today) ? relays.carry(tx, stay, spot, warm, by) : relays.relay(tx, stay, spot, warm);
         stays.followUnderLight(tx, stay.sowingId(), stay.to(), spot.to(), by);
         keep(tx, before, moved, warm, null, by);
         return moved;
@@ -114,8 +117,8 @@ public final class MoveStore {
 
     private boolean fitsBack(Stay stay, MoveBookStore.Kept last) {
         PlaceAndDays back = backTo(stay, last);
-        WarmDays warm = stays.warmElsewhere(sql, stay, back, last.celsiusBefore());
-        return stays.obstacles(sql, stay, back, warm).isEmpty();
+        WarmDays warm = relays.warmElsewhere(sql, stay, back, last.celsiusBefore());
+        return relays.obstacles(sql, stay, back, warm).isEmpty();
     }
 
     /** What has been carried lies at the old place until today, so only the rest of its days is laid there again. */
@@ -143,8 +146,8 @@ public final class MoveStore {
                 stays.end(tx, stay, stay.from(), by);
                 stays.extend(tx, old, last.before().to(), by);
             } else {
-                stays.relay(
-                        tx, stay, last.before(), stays.warmElsewhere(tx, stay, last.before(), last.celsiusBefore()));
+                relays.relay(
+                        tx, stay, last.before(), relays.warmElsewhere(tx, stay, last.before(), last.celsiusBefore()));
             }
             stays.followUnderLight(tx, stay.sowingId(), stay.to(), last.before().to(), by);
             keep(tx, before, last.stayId(), warmOf(tx, last.stayId()), last.id(), by);
