@@ -20,11 +20,16 @@ public record Check(
         Subject subject,
         String caution,
         String careful,
-        @Nullable String remark,
+        @Nullable CheckRemark remark,
         boolean done) {
     /** What to look for, in a reader's units. */
     public String look(Units units) {
         return LookFor.look(kind, subject, units);
+    }
+
+    /** What else to know, in a reader's units; empty where there is nothing. */
+    public String remarkWords(Units units) {
+        return remark == null ? "" : remark.words(units);
     }
 
     /** What to do when it is seen. */

@@ -1,7 +1,5 @@
 package warmshelf.check;
 
-import static warmshelf.check.CheckSentences.SAY;
-
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -188,12 +186,12 @@ public final class ChecksDue {
                 .findFirst();
     }
 
-    private static @Nullable String late(LocalDate today, LocalDate dueOn) {
-        return today.isAfter(dueOn) ? SAY.wasDueOn(LookFor.day(dueOn)) : null;
+    private static @Nullable CheckRemark late(LocalDate today, LocalDate dueOn) {
+        return today.isAfter(dueOn) ? new CheckRemark.WasDue(dueOn) : null;
     }
 
-    private static @Nullable String lookRemark(LocalDate today, LocalDate firstLook, Subject subject) {
-        String missed = missed(today, firstLook, subject.progress());
+    private static @Nullable CheckRemark lookRemark(LocalDate today, LocalDate firstLook, Subject subject) {
+        CheckRemark missed = missed(today, firstLook, subject.progress());
         if (missed != null) {
             return missed;
         }
@@ -204,31 +202,26 @@ public final class ChecksDue {
     }
 
     /** Said once a look, without urging: some seed comes weeks later than the rest. */
-    private static @Nullable String lateRemark(Subject subject, int nearlyAllBy) {
+    private static @Nullable CheckRemark lateRemark(Subject subject, int nearlyAllBy) {
         Progress progress = subject.progress();
         boolean noneYet = progress.sprouted() == 0 && progress.up() == 0;
         OptionalDouble more = subject.moreToCome();
         if (more.isEmpty()) {
-            return noneYet ? SAY.slower(nearlyAllBy) : null;
+            return noneYet ? new CheckRemark.Slower(nearlyAllBy) : null;
         }
-        String chance = percent(more.getAsDouble());
-        return noneYet ? SAY.slowerWithChance(nearlyAllBy, chance) : SAY.moreMayCome(chance);
+        return noneYet
+                ? new CheckRemark.SlowerWithChance(nearlyAllBy, more.getAsDouble())
+                : new CheckRemark.MoreMayCome(more.getAsDouble());
     }
 
-    private static String percent(double chance) {
-        long percent = Math.round(100 * chance);
-        return percent == 0 ? SAY.noChance() : percent >= 99 ? "99 %" : percent + " %";
-    }
-
-    /** A missed day is shown, not hidden. */
-    private static @Nullable String missed(LocalDate today, LocalDate firstLook, Progress progress) {
+    private static @Nullable CheckRemark missed(LocalDate today, LocalDate firstLook, Progress progress) {
         LocalDate last = progress.lastLookOn();
         LocalDate since = last == null || last.isBefore(firstLook) ? firstLook.minusDays(1) : last;
-        return since.isBefore(today.minusDays(1)) ? SAY.notLookedSince(LookFor.day(since)) : null;
+        return since.isBefore(today.minusDays(1)) ? new CheckRemark.NotLookedSince(since) : null;
     }
 
     private static Check check(
-            LocalDate today, CheckKind kind, LocalDate since, Subject subject, @Nullable String remark) {
+            LocalDate today, CheckKind kind, LocalDate since, Subject subject, @Nullable CheckRemark remark) {
         return new Check(
                 kind,
                 since,

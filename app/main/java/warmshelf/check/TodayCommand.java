@@ -114,7 +114,7 @@ public final class TodayCommand implements Callable<Integer> {
             line.put("grower", item.subject().sowing().grower().name());
             line.put("ifSeen", check.ifSeen(Units.METRIC));
             line.put("caution", check.caution().isEmpty() ? null : check.caution());
-            line.put("remark", check.remark());
+            line.put("remark", check.remark() == null ? null : check.remarkWords(Units.METRIC));
             line.put("done", check.done());
             checks.add(line);
         }
