@@ -3,6 +3,7 @@ package warmshelf;
 import java.sql.SQLException;
 import org.flywaydb.core.api.exception.FlywayValidateException;
 import org.jspecify.annotations.Nullable;
+import warmshelf.db.DatabaseAway;
 
 /** Says in a sentence why a database cannot be opened, where the person who starts the program can help it. */
 final class DatabaseTrouble {
@@ -19,10 +20,13 @@ final class DatabaseTrouble {
         if (refusal == null) {
             return trouble;
         }
-        return place.jdbcUrl() == null
-                ? ofFile(trouble, refusal, place)
-                : new BadInput("The database of %s does not let Warmshelf in: %s."
-                        .formatted(place.option(), firstLine(refusal.getMessage())));
+        return place.jdbcUrl() == null ? ofFile(trouble, refusal, place) : ofServer(trouble, refusal, place);
+    }
+
+    private static RuntimeException ofServer(RuntimeException trouble, SQLException refusal, DatabasePlace place) {
+        String sentence = "The database of %s does not let Warmshelf in: %s."
+                .formatted(place.option(), firstLine(refusal.getMessage()));
+        return DatabaseAway.tellsOf(trouble) ? new DatabaseOutOfReach(sentence) : new BadInput(sentence);
     }
 
     private static RuntimeException ofFile(RuntimeException trouble, SQLException refusal, DatabasePlace place) {

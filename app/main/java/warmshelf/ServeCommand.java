@@ -21,6 +21,8 @@ import warmshelf.db.Database;
         abbreviateSynopsis = true,
         sortOptions = false)
 public final class ServeCommand implements Callable<Integer> {
+    private static final long BETWEEN_TRIES_MS = 2_000;
+
     @Mixin
     private SettingsOptions options;
 
@@ -31,7 +33,7 @@ public final class ServeCommand implements Callable<Integer> {
     public Integer call() throws InterruptedException {
         Settings settings = options.read(System.getenv());
         PrintWriter out = spec.commandLine().getOut();
-        Database database = settings.openDatabase();
+        Database database = openWhenItAnswers(settings, out);
         Server server = start(settings, database);
         out.println("Warmshelf is at " + server.address());
         server.openingLink()
@@ -46,6 +48,21 @@ public final class ServeCommand implements Callable<Integer> {
         }));
         stopped.await();
         return 0;
+    }
+
+    /** After a power cut the database server may come up later than this program. */
+    private static Database openWhenItAnswers(Settings settings, PrintWriter out) throws InterruptedException {
+        for (boolean told = false; ; told = true) {
+            try {
+                return settings.openDatabase();
+            } catch (DatabaseOutOfReach notYet) {
+                if (!told) {
+                    out.println(notYet.getMessage() + " Trying again until it does.");
+                    out.flush();
+                }
+                Thread.sleep(BETWEEN_TRIES_MS);
+            }
+        }
     }
 
     private static Server start(Settings settings, Database database) {

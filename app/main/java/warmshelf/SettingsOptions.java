@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import warmshelf.reminder.MailServer;
+import warmshelf.web.TrustedProxies;
 
 /** The settings as options of a command. What no option gives is taken from the environment, then from the defaults. */
 public final class SettingsOptions {
@@ -74,8 +75,8 @@ public final class SettingsOptions {
     @Option(
             names = "--trusted-proxies",
             paramLabel = "ADDRESSES",
-            description = "Network addresses of reverse proxies in front, separated by commas; their"
-                    + " X-Forwarded-For is believed (WARMSHELF_TRUSTED_PROXIES, default none).")
+            description = "Network addresses of reverse proxies in front, or networks such as 10.0.0.0/8, separated by"
+                    + " commas; their X-Forwarded-For is believed (WARMSHELF_TRUSTED_PROXIES, default none).")
     private @Nullable String trustedProxies;
 
     @Option(
@@ -245,7 +246,16 @@ public final class SettingsOptions {
         return Arrays.stream(given.text().split(","))
                 .map(String::strip)
                 .filter(address -> !address.isEmpty())
+                .map(address -> network(given, address))
                 .collect(Collectors.toUnmodifiableSet());
+    }
+
+    private static String network(Given given, String address) {
+        if (!TrustedProxies.isNetwork(address)) {
+            throw given.refused(
+                    "addresses such as 10.0.0.7 or networks such as 10.0.0.0/8, separated by commas, are accepted");
+        }
+        return address;
     }
 
     private static ZoneId zone(Given given) {

@@ -4,6 +4,9 @@ import static warmshelf.group.GroupSentences.SAY;
 
 import io.javalin.http.Context;
 import java.time.Duration;
+import java.util.Optional;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import warmshelf.db.Audit;
 import warmshelf.web.BrowserSession;
 import warmshelf.web.RateLimits;
@@ -42,9 +45,27 @@ public final class DoorPages {
         return Refusal.gone(used ? SAY.linkUsed() : SAY.linkClosed());
     }
 
-    /** @throws Refusal when the address that the request comes from, or anyone for this name, tried too often */
-    void limitSignIn(Context ctx, String name) {
-        limits.take("sign-in from " + browsers.address(ctx), 20, Duration.ofSeconds(15));
-        limits.take("sign-in as " + Member.key(name), 10, Duration.ofMinutes(1));
+    /**
+     * Slows down guessing at a passphrase: by where it comes from, and by the name where many ask for it from many places. A
+     * device on which its owner came in before has tries of its own, so that no stranger can keep the owner out.
+     *
+     * @param passphraseHash the member's, as kept; null for a name that nobody has
+     * @throws Refusal when there were too many
+     */
+    void limitSignIn(Context ctx, String name, @Nullable String passphraseHash) {
+        Optional<String> known = browsers.knownDevice(ctx, Member.key(name), passphraseHash);
+        if (known.isPresent()) {
+            limits.take("sign-in on " + known.get(), 10, Duration.ofMinutes(1));
+            return;
+        }
+        String address = browsers.address(ctx);
+        limits.take("sign-in from " + address, 20, Duration.ofSeconds(15));
+        limits.take("sign-in as " + Member.key(name) + " from " + address, 10, Duration.ofMinutes(1));
+        limits.take("sign-in as " + Member.key(name), 60, Duration.ofSeconds(20));
+    }
+
+    /** @throws Refusal when a member tried too often to change their passphrase */
+    void limitChange(UUID memberId) {
+        limits.take("passphrase of " + memberId, 10, Duration.ofMinutes(1));
     }
 }

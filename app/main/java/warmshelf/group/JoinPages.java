@@ -55,13 +55,15 @@ public final class JoinPages implements Pages {
             Respond.again(ctx, TEMPLATE, new JoinPage(link, form.reader()));
             return;
         }
-        Decision<String> decision = admissions.join(link, form.person(passphrases));
+        NewMember person = form.person(passphrases);
+        Decision<String> decision = admissions.join(link, person);
         if (decision instanceof Decision.Refused<String> taken) {
             form.reader().refuse("name", taken.reason().words(Units.METRIC));
             Respond.again(ctx, TEMPLATE, new JoinPage(link, form.reader()));
             return;
         }
         browsers.letIn(ctx, Decisions.doneOr(decision, Units.METRIC));
+        browsers.remember(ctx, Member.key(person.name()), person.passphraseHash());
         Respond.seeOther(ctx, "/", SAY.welcome(form.name()));
     }
 

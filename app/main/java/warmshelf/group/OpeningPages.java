@@ -85,11 +85,13 @@ public final class OpeningPages implements Pages {
             Respond.again(ctx, TEMPLATE, new OpeningPage(reader));
             return;
         }
-        Decision<String> decision = openings.open(link, groupForm.profile(), personForm.person(passphrases));
+        NewMember person = personForm.person(passphrases);
+        Decision<String> decision = openings.open(link, groupForm.profile(), person);
         if (!(decision instanceof Decision.Done<String> in)) {
             throw alreadyOpened();
         }
         browsers.letIn(ctx, in.value());
+        browsers.remember(ctx, Member.key(person.name()), person.passphraseHash());
         Respond.seeOther(ctx, "/sites", SAY.groupOpen(groupForm.profile().name()));
     }
 

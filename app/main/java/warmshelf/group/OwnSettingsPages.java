@@ -72,7 +72,7 @@ public final class OwnSettingsPages implements Pages {
 
     private void changePassphrase(Context ctx) {
         Visitor visitor = Visitor.of(ctx);
-        door.limitSignIn(ctx, visitor.name());
+        door.limitChange(visitor.memberId());
         FormReader form = new FormReader(ctx.formParamMap());
         String current = form.requiredText("current", SAY.passphraseNowField(), Passphrases.LONGEST);
         String next = PassphraseRule.read(form, "passphrase", SAY.newPassphraseField(), visitor.name());
@@ -85,6 +85,7 @@ public final class OwnSettingsPages implements Pages {
         }
         String hash = passphrases.hash(next);
         browsers.letIn(ctx, admissions.changePassphrase(visitor.memberId(), hash));
+        browsers.remember(ctx, Member.key(visitor.name()), hash);
         Respond.seeOther(ctx, "/settings", SAY.passphraseChanged());
     }
 

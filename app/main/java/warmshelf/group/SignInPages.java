@@ -69,12 +69,13 @@ public final class SignInPages implements Pages {
         String name = form.requiredText("name", SAY.ownNameField(), 60);
         String passphrase = form.requiredText("passphrase", SAY.passphraseField(), Passphrases.LONGEST);
         if (form.ok()) {
-            door.limitSignIn(ctx, name);
             Optional<Member> member = members.named(name);
             @Nullable
             String hash =
                     member.map(found -> members.passphraseHash(found.id())).orElse(null);
-            if (passphrases.fits(passphrase, hash)) {
+            door.limitSignIn(ctx, name, hash);
+            if (passphrases.fits(passphrase, hash) && hash != null) {
+                browsers.remember(ctx, Member.key(name), hash);
                 browsers.letIn(ctx, sessions.open(member.orElseThrow().id()));
                 ctx.redirect(then, HttpStatus.SEE_OTHER);
                 return;

@@ -8,13 +8,15 @@ import org.jspecify.annotations.Nullable;
 public final class BrowserSession {
     private final Doors doors;
     private final SessionCookie cookie;
+    private final KnownDevice device;
     private final ClientAddress address;
     private final @Nullable String baseUrl;
 
     public BrowserSession(Doors doors, WebSettings settings) {
         this.doors = doors;
         this.cookie = new SessionCookie(settings.https());
-        this.address = new ClientAddress(settings.trustedProxies());
+        this.device = new KnownDevice(settings.https());
+        this.address = new ClientAddress(new TrustedProxies(settings.trustedProxies()));
         this.baseUrl = settings.baseUrl();
     }
 
@@ -41,6 +43,16 @@ public final class BrowserSession {
     public void letIn(Context ctx, String sessionToken) {
         end(ctx);
         cookie.set(ctx, sessionToken);
+    }
+
+    /** Remembers that a member came in by passphrase here. */
+    public void remember(Context ctx, String name, String passphraseHash) {
+        device.remember(ctx, name, passphraseHash);
+    }
+
+    /** What tells this device from others, where the member with that passphrase has come in by it before. */
+    public Optional<String> knownDevice(Context ctx, String name, @Nullable String passphraseHash) {
+        return device.of(ctx, name, passphraseHash);
     }
 
     public void signOut(Context ctx) {

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.UUID;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import warmshelf.db.DatabaseAway;
 
 /** What people see when something cannot be done: a sentence, a way on, and never the program's insides. */
 final class ErrorPages {
@@ -44,6 +45,12 @@ final class ErrorPages {
     }
 
     private void fault(Exception exception, Context ctx) {
+        if (DatabaseAway.tellsOf(exception)) {
+            LOG.warn("the database is out of reach: {} {}", ctx.method(), ctx.path());
+            ctx.header("Retry-After", PlainAnswer.LATER);
+            showWithoutRecords(ctx, HttpStatus.SERVICE_UNAVAILABLE, SAY.recordsOutOfReach());
+            return;
+        }
         String reference = UUID.randomUUID().toString().substring(0, 8);
         LOG.error("fault {} at {} {}", reference, ctx.method(), ctx.path(), exception);
         show(ctx, HttpStatus.INTERNAL_SERVER_ERROR, SAY.fault(reference));
@@ -61,9 +68,18 @@ final class ErrorPages {
             Respond.page(ctx, "web/problem.peb", page);
         } catch (RuntimeException recordsAreOutOfReach) {
             LOG.error("the page for status {} is shown without the group's records", status, recordsAreOutOfReach);
-            Renderer.withoutRecords(ctx);
-            Respond.page(ctx, "web/problem.peb", page);
+            showWithoutRecords(ctx, status, sentence);
         }
+    }
+
+    private void showWithoutRecords(Context ctx, HttpStatus status, String sentence) {
+        ctx.status(status);
+        if (Respond.wantsJson(ctx)) {
+            ctx.json(Map.of("error", sentence));
+            return;
+        }
+        Renderer.withoutRecords(ctx);
+        Respond.page(ctx, "web/problem.peb", new ProblemPage(heading(status), sentence));
     }
 
     private record ProblemPage(String heading, String sentence) {}
@@ -78,7 +94,8 @@ final class ErrorPages {
             case 410 -> SAY.noLongerOpen();
             case 413 -> SAY.tooLarge();
             case 429 -> SAY.tooManyTries();
-            case 500, 503 -> SAY.somethingBroke();
+            case 500 -> SAY.somethingBroke();
+            case 503 -> SAY.notJustNow();
             default -> SAY.didNotWork();
         };
     }

@@ -9,6 +9,8 @@ import java.util.function.BooleanSupplier;
 
 /** Tells a watching script whether the program and its database answer. */
 public final class HealthPages implements Pages {
+    static final String ADDRESS = "/health";
+
     private final BooleanSupplier databaseAnswers;
 
     public HealthPages(BooleanSupplier databaseAnswers) {
@@ -18,7 +20,7 @@ public final class HealthPages implements Pages {
     @Override
     public void register(RoutesConfig routes) {
         // Anyone: watching scripts have no sign-in, and the answer tells nothing of the group.
-        routes.get("/health", this::health, Role.ANYONE);
+        routes.get(ADDRESS, this::health, Role.ANYONE);
     }
 
     private void health(Context ctx) {

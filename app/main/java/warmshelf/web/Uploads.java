@@ -55,6 +55,10 @@ public final class Uploads {
         ctx.attribute(FOLDER, folder);
     }
 
+    Set<String> addresses() {
+        return addresses;
+    }
+
     boolean takes(Context ctx) {
         return ctx.method().equals(HandlerType.POST) && addresses.contains(ctx.path());
     }

@@ -65,4 +65,12 @@ interface WebSentences {
     String phoneApp();
 
     String pretends(String day, long number, String season);
+
+    String notJustNow();
+
+    String recordsOutOfReach();
+
+    String busy();
+
+    String sentTooSlowly(long seconds);
 }

@@ -15,8 +15,6 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.eclipse.jetty.server.AbstractConnector;
-import org.eclipse.jetty.server.Connector;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -28,8 +26,6 @@ public final class WebServer implements AutoCloseable {
     // A browser shows the answer to an over-large form only if its sending was not cut off, so that much is read and
     // dropped.
     private static final long READ_AND_DROPPED = 32_000_000;
-
-    private static final long IDLE_AT_STOP_MS = 50;
 
     private final Javalin javalin;
     private final List<Pages> pages;
@@ -67,13 +63,7 @@ public final class WebServer implements AutoCloseable {
             config.router.handlerWrapper(new SubmissionGuard(submissions)::before);
             configure(config, settings, doors, clock, pages, uploads);
         });
-        javalin.start(settings.host(), settings.port());
-        for (Connector connector : javalin.jettyServer().server().getConnectors()) {
-            if (connector instanceof AbstractConnector idle) {
-                // At a stop, connections that browsers only keep open are not waited for.
-                idle.setShutdownIdleTimeout(IDLE_AT_STOP_MS);
-            }
-        }
+        javalin.start();
         return new WebServer(javalin, pages, folder);
     }
 
@@ -111,7 +101,7 @@ public final class WebServer implements AutoCloseable {
         config.http.compressionStrategy = Packing.strategy();
         config.jetty.multipartConfig.maxTotalRequestSize(1, SizeUnit.MB);
         config.jetty.modifyHttpConfiguration(http -> http.setSendServerVersion(false));
-        config.jetty.modifyServer(server -> server.setStopTimeout(5_000));
+        Sockets.setUp(config.jetty, settings, LARGEST_REQUEST, uploads.addresses());
 
         Assets assets = new Assets();
         Access access = new Access(

@@ -45,9 +45,9 @@ class SignInPagesTest {
         Answer answer = signIn(group.stranger(), "Tom Okafor", group.member().passphrase());
 
         assertThat(answer.cookiesSet())
+                .filteredOn(cookie -> cookie.startsWith("warmshelf="))
                 .singleElement()
                 .asString()
-                .startsWith("warmshelf=")
                 .contains("HttpOnly", "SameSite=Lax", "Path=/", "Max-Age=34560000");
     }
 
@@ -174,6 +174,54 @@ class SignInPagesTest {
         assertThat(eleventh.status()).isEqualTo(429);
         assertThat(eleventh.text()).contains("Please wait 60 seconds");
         assertThat(later.status()).isEqualTo(303);
+    }
+
+    @Test
+    void a_device_that_signed_in_before_lets_its_owner_in_while_others_guess_at_the_name() {
+        Browser own = group.stranger();
+        signIn(own, "Tom Okafor", group.member().passphrase());
+        own.post("/sign-out");
+        guessOften("Tom Okafor");
+
+        assertThat(signIn(group.stranger(), "Tom Okafor", group.member().passphrase())
+                        .status())
+                .isEqualTo(429);
+        assertThat(signIn(own, "Tom Okafor", group.member().passphrase()).status())
+                .isEqualTo(303);
+    }
+
+    @Test
+    void a_device_is_known_for_its_owner_only_and_has_no_endless_tries_either() {
+        Browser own = group.stranger();
+        signIn(own, "Tom Okafor", group.member().passphrase());
+        own.post("/sign-out");
+        guessOften(group.coordinator().name());
+
+        assertThat(signIn(own, group.coordinator().name(), group.coordinator().passphrase())
+                        .status())
+                .isEqualTo(429);
+        for (int i = 0; i < 10; i++) {
+            signIn(own, "Tom Okafor", "guess number " + i);
+        }
+        assertThat(signIn(own, "Tom Okafor", "one more guess").status()).isEqualTo(429);
+    }
+
+    @Test
+    void guessing_at_a_name_from_outside_does_not_keep_its_owner_from_changing_the_passphrase() {
+        Browser own = group.signedIn(group.member());
+        guessOften("Tom Okafor");
+
+        Answer changed = own.post(
+                "/settings/passphrase",
+                Map.of("current", group.member().passphrase(), "passphrase", "four cold frames outside"));
+
+        assertThat(changed.status()).isEqualTo(303);
+    }
+
+    private void guessOften(String name) {
+        for (int i = 0; i < 11; i++) {
+            signIn(group.stranger(), name, "guess number " + i);
+        }
     }
 
     @Test

@@ -107,6 +107,11 @@ public final class TestGroup implements AutoCloseable {
         return cast.get(2);
     }
 
+    /** Where the server listens, on this machine. */
+    public int port() {
+        return server.port();
+    }
+
     /** A browser that nobody is signed in on. */
     public Browser stranger() {
         return Browser.at("http://127.0.0.1:" + server.port());
