@@ -50,6 +50,22 @@ sealed interface PhotoRefusal extends Message {
         }
     }
 
+    /** Decoding it would hold too much memory, or take too long, for the way in which it was saved. */
+    record TooManyScans() implements PhotoRefusal {
+        @Override
+        public String words(Units units) {
+            return SAY.tooManyScans();
+        }
+    }
+
+    /** Too many others are being made small. */
+    record OthersFirst() implements PhotoRefusal {
+        @Override
+        public String words(Units units) {
+            return SAY.othersFirst();
+        }
+    }
+
     /** Even small and blurred it takes more room than one picture may. */
     record TooRich() implements PhotoRefusal {
         @Override

@@ -22,6 +22,10 @@ interface PhotoSentences {
 
     String tooManyPixels(int width, int height, long millions);
 
+    String tooManyScans();
+
+    String othersFirst();
+
     String tooRich();
 
     String notAPhoto();

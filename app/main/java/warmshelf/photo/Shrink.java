@@ -15,6 +15,8 @@ import java.util.Iterator;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.Semaphore;
+import java.util.concurrent.TimeUnit;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageReadParam;
 import javax.imageio.ImageReader;
@@ -39,6 +41,17 @@ final class Shrink {
     /** What is read at all; the largest phone cameras make twice a hundred million. */
     static final long MOST_PIXELS = 220_000_000L;
 
+    /** What the decoder may hold of a picture in several scans: some 35 million pixels of a progressive one. */
+    private static final long MOST_HELD = 110_000_000L;
+
+    /** Programs write about ten scans; each costs a look at the whole picture. */
+    private static final int MOST_SCANS = 64;
+
+    /** Decoding takes memory outside the heap, so only one picture is decoded at a time. */
+    private static final Semaphore ONE_AT_A_TIME = new Semaphore(1, true);
+
+    private static final int PATIENCE_SECONDS = 30;
+
     private static final Set<String> FORMATS = Set.of("jpeg", "png");
     /** The Exif standard numbers eight ways to hold a camera. */
     private static final int ORIENTATIONS = 8;
@@ -59,6 +72,31 @@ final class Shrink {
     }
 
     private static Picture read(byte[] file) {
+        Optional<JpegFile> jpeg = JpegFile.of(file);
+        if (jpeg.isPresent()
+                && (jpeg.get().heldBytes() > MOST_HELD || jpeg.get().scans() > MOST_SCANS)) {
+            throw Declined.refused(new PhotoRefusal.TooManyScans());
+        }
+        waitForTurn();
+        try {
+            return readAlone(file);
+        } finally {
+            ONE_AT_A_TIME.release();
+        }
+    }
+
+    private static void waitForTurn() {
+        try {
+            if (!ONE_AT_A_TIME.tryAcquire(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
+                throw Declined.refused(new PhotoRefusal.OthersFirst());
+            }
+        } catch (InterruptedException stopping) {
+            Thread.currentThread().interrupt();
+            throw Declined.refused(new PhotoRefusal.OthersFirst());
+        }
+    }
+
+    private static Picture readAlone(byte[] file) {
         try (ImageInputStream input = ImageIO.createImageInputStream(new ByteArrayInputStream(file))) {
             Iterator<ImageReader> readers = ImageIO.getImageReaders(input);
             if (!readers.hasNext()) {

@@ -16,8 +16,14 @@ public final class Notice {
     private static final String LINK = "warmshelf-link";
     private static final int SECONDS = 60;
     private static final String LEFT = "warmshelf.left";
+    private static final String HTTPS = "warmshelf.https";
 
     private Notice() {}
+
+    /** Whether what this request leaves may be sent over https only. */
+    static void overHttps(Context ctx, boolean https) {
+        ctx.attribute(HTTPS, https);
+    }
 
     public static void leave(Context ctx, String sentence) {
         leave(ctx, SENTENCE, sentence);
@@ -62,7 +68,7 @@ public final class Notice {
         left.put(name, text);
         ctx.attribute(LEFT, left);
         String value = Base64.getUrlEncoder().withoutPadding().encodeToString(text.getBytes(StandardCharsets.UTF_8));
-        ctx.cookie(cookie(name, value, SECONDS));
+        ctx.cookie(cookie(ctx, name, value, SECONDS));
     }
 
     private static @Nullable String take(Context ctx, String name) {
@@ -70,7 +76,7 @@ public final class Notice {
         if (value == null) {
             return null;
         }
-        ctx.cookie(cookie(name, "", 0));
+        ctx.cookie(cookie(ctx, name, "", 0));
         try {
             return new String(Base64.getUrlDecoder().decode(value), StandardCharsets.UTF_8);
         } catch (IllegalArgumentException notOurs) {
@@ -78,7 +84,8 @@ public final class Notice {
         }
     }
 
-    private static Cookie cookie(String name, String value, int seconds) {
-        return new Cookie(name, value, "/", seconds, false, true, null, SameSite.LAX);
+    private static Cookie cookie(Context ctx, String name, String value, int seconds) {
+        boolean https = Boolean.TRUE.equals(ctx.attribute(HTTPS));
+        return new Cookie(name, value, "/", seconds, https, true, null, SameSite.LAX);
     }
 }

@@ -48,6 +48,8 @@ interface WebSentences {
 
     String otherSite();
 
+    String otherHost(String host);
+
     String waitThenTry(String time);
 
     String charsetUnknown(String charset);

@@ -8,6 +8,7 @@ import io.javalin.config.SizeUnit;
 import io.javalin.http.ContentTooLargeResponse;
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
+import io.javalin.http.HttpStatus;
 import io.javalin.router.Endpoint;
 import io.javalin.security.Roles;
 import io.javalin.util.JavalinException;
@@ -110,12 +111,15 @@ public final class WebServer implements AutoCloseable {
                 uploads,
                 pages.stream().flatMap(page -> page.forScripts().stream()).collect(Collectors.toSet()));
         SecurityHeaders headers = new SecurityHeaders(settings.https());
+        KnownHosts hosts = new KnownHosts(settings.baseUrl());
         CrossSite crossSite = new CrossSite(settings.baseUrl());
         config.fileRenderer(new Renderer(assets, doors, clock, settings.zone(), pages));
         config.routes.before(ctx -> {
             ctx.res().setCharacterEncoding("UTF-8");
             headers.put(ctx);
             uploads.lendFolder(ctx);
+            Notice.overHttps(ctx, settings.https());
+            refuseUnknownHost(ctx, hosts);
             if (!uploads.takes(ctx)) {
                 refuseTooLarge(ctx);
             }
@@ -168,6 +172,14 @@ public final class WebServer implements AutoCloseable {
         if (ctx.req().getContentLengthLong() > LARGEST_REQUEST) {
             Uploads.drop(ctx, READ_AND_DROPPED);
             throw new ContentTooLargeResponse();
+        }
+    }
+
+    /** Links are made from the name that a browser used, so that it must be one of ours. */
+    private static void refuseUnknownHost(Context ctx, KnownHosts hosts) {
+        String host = ctx.header("Host");
+        if (host != null && !hosts.know(host)) {
+            throw Refusal.of(HttpStatus.MISDIRECTED_REQUEST, SAY.otherHost(host));
         }
     }
 

@@ -11,7 +11,11 @@ import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.Objects;
 import java.util.Random;
+import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
+import javax.imageio.ImageWriteParam;
+import javax.imageio.ImageWriter;
+import javax.imageio.stream.ImageOutputStream;
 
 /** Files such as cameras and people send. */
 public final class Pictures {
@@ -31,6 +35,51 @@ public final class Pictures {
         paint.fillRect(width / 2, 0, width - width / 2, height);
         paint.dispose();
         return picture;
+    }
+
+    /** A progressive JPEG, as picture programs save them. */
+    static byte[] progressive(int width, int height) {
+        ImageWriter writer = ImageIO.getImageWritersByFormatName("jpg").next();
+        ImageWriteParam way = writer.getDefaultWriteParam();
+        way.setProgressiveMode(ImageWriteParam.MODE_DEFAULT);
+        try (ByteArrayOutputStream file = new ByteArrayOutputStream();
+                ImageOutputStream output = ImageIO.createImageOutputStream(file)) {
+            writer.setOutput(output);
+            writer.write(null, new IIOImage(redAndBlue(width, height), null, null), way);
+            output.flush();
+            return file.toByteArray();
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        } finally {
+            writer.dispose();
+        }
+    }
+
+    /** The same file, which says of itself that it is of another size. */
+    static byte[] sayingItIs(byte[] jpeg, int width, int height) {
+        ByteBuffer file = ByteBuffer.wrap(jpeg.clone());
+        for (int i = 2; i < jpeg.length - 9; i++) {
+            if ((jpeg[i] & 0xff) == 0xff && ((jpeg[i + 1] & 0xff) == 0xc0 || (jpeg[i + 1] & 0xff) == 0xc2)) {
+                file.putShort(i + 5, (short) height).putShort(i + 7, (short) width);
+                return file.array();
+            }
+        }
+        throw new IllegalArgumentException("no frame");
+    }
+
+    /** The same file, with its last scan so many times more. */
+    static byte[] withMoreScans(byte[] jpeg, int more) {
+        int scan = jpeg.length - 2;
+        while ((jpeg[scan] & 0xff) != 0xff || (jpeg[scan + 1] & 0xff) != 0xda) {
+            scan--;
+        }
+        ByteArrayOutputStream file = new ByteArrayOutputStream();
+        file.write(jpeg, 0, jpeg.length - 2);
+        for (int i = 0; i < more; i++) {
+            file.write(jpeg, scan, jpeg.length - 2 - scan);
+        }
+        file.write(jpeg, jpeg.length - 2, 2);
+        return file.toByteArray();
     }
 
     /** Nothing is harder to make small than this. */

@@ -43,10 +43,12 @@ class DatabaseAwayPostgresTest {
 
     @AfterEach
     void stop() throws IOException {
-        server.close();
-        database.close();
-        way.close();
-        group.close();
+        if (server != null) {
+            server.close();
+            database.close();
+            way.close();
+            group.close();
+        }
     }
 
     @Test
