@@ -1,8 +1,10 @@
 package warmshelf;
 
 import java.io.IOException;
+import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import warmshelf.db.Database;
@@ -63,10 +65,28 @@ public record DatabasePlace(
 
     private Path madeFolder() {
         try {
-            return Files.createDirectories(named());
+            Path made = Files.createDirectories(named());
+            tryWriting(made);
+            return made;
         } catch (IOException noFolder) {
             throw new BadInput(
                     "The data folder '%s' cannot be used: it cannot be made or is a file.".formatted(folder));
+        }
+    }
+
+    /** A folder that can only be read would let everybody in and then fail at their first entry. */
+    private void tryWriting(Path made) {
+        Path data = made.resolve("warmshelf.mv.db");
+        try {
+            Files.delete(Files.createTempFile(made, "warmshelf", ".try"));
+            if (Files.exists(data)) {
+                FileChannel.open(data, StandardOpenOption.WRITE).close();
+            }
+        } catch (IOException onlyRead) {
+            throw new BadInput(
+                    ("The data folder '%s' or the file in it can only be read. Give the user who runs Warmshelf"
+                                    + " the right to write there, or name another folder by %s.")
+                            .formatted(folder, option));
         }
     }
 

@@ -48,6 +48,7 @@ public final class Database implements AutoCloseable {
     private final DSLContext sql;
     private final WriteCount writes = new WriteCount();
     private final @Nullable String lastWords;
+    private @Nullable MarkKeeper marks;
 
     private Database(HikariDataSource pool, KeptConnections kept, SQLDialect dialect, @Nullable String lastWords) {
         this.pool = pool;
@@ -76,7 +77,12 @@ public final class Database implements AutoCloseable {
 
     private static Database inFolder(Path folder, MigrationVersion version) {
         String url = fileAddress(folder);
-        return open(url + WRITTEN_AT_ONCE, null, null, url + WRITTEN_TOGETHER, "shutdown compact", version);
+        FolderMark mark = new FolderMark(folder);
+        mark.compare(url + WRITTEN_AT_ONCE);
+        Database database =
+                open(url + WRITTEN_AT_ONCE, null, null, url + WRITTEN_TOGETHER, "shutdown compact", version);
+        database.marks = MarkKeeper.start(database, mark);
+        return database;
     }
 
     static String fileAddress(Path folder) {
@@ -239,6 +245,9 @@ public final class Database implements AutoCloseable {
     public void close() {
         if (pool.isClosed()) {
             return;
+        }
+        if (marks != null) {
+            marks.close();
         }
         pool.close();
         letGo(kept);
