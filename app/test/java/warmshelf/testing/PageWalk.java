@@ -27,6 +27,7 @@ public final class PageWalk {
             "/duty",
             "/settings",
             "/settings/group",
+            "/archive",
             "/plans",
             "/supplies",
             "/findings",
