@@ -33,7 +33,7 @@ final class PredictionWords {
                                 range.held().came(),
                                 range.held().of(),
                                 range(range.held())),
-                        verdict(range.chance(), range.held())))
+                        verdict(emergence.ranges())))
                 .orElseGet(() -> List.of(SAY.noEmergence()));
     }
 
@@ -62,7 +62,7 @@ final class PredictionWords {
                     widest.held().came(),
                     widest.held().of(),
                     range(widest.held())));
-            words.add(verdict(widest.chance(), widest.held()));
+            words.add(verdict(plants.ranges()));
             plants.wanted().map(PredictionWords::wanted).ifPresent(words::add);
         }
         if (plants.leftOut() > 0) {
@@ -163,14 +163,16 @@ final class PredictionWords {
         return side == Side.SPRING ? SAY.springSeasons() : SAY.autumnSeasons();
     }
 
-    private static String verdict(double chance, ObservedShare held) {
-        if (held.of() < FEW) {
+    /** Of all the ranges: a narrow one may hold too often though the widest does as told. */
+    private static String verdict(List<ToldRange> ranges) {
+        if (ranges.get(0).held().of() < FEW) {
             return SAY.fewToJudge(FEW);
         }
-        if (held.wilson().holds(chance)) {
-            return SAY.fits();
-        }
-        return held.value() < chance ? SAY.heldLess() : SAY.heldMore();
+        return ranges.stream()
+                .filter(range -> !range.held().wilson().holds(range.chance()))
+                .findFirst()
+                .map(range -> range.held().value() < range.chance() ? SAY.heldLess() : SAY.heldMore())
+                .orElseGet(SAY::fits);
     }
 
     private static String range(ObservedShare share) {

@@ -65,6 +65,13 @@ class EmergencePredictionsTest {
                 .containsOnly(new ObservedShare(1, 1));
     }
 
+    @Test
+    void narrow_ranges_that_hold_too_often_are_told_though_the_widest_cannot_hold_more() {
+        assertThat(PredictionWords.of(predictions(spread(24, 1, 0.05))))
+                .contains("Ranges held more often than was told: the figures are more careful than they need be.");
+        assertThat(PredictionWords.of(predictions(spread(200, 1, STATED)))).contains("That fits what was told.");
+    }
+
     private static EmergencePredictions predictions(List<SeenEmergence> seen) {
         return EmergencePredictions.of(Map.of(PEPPER, seen), crop -> PUBLISHED);
     }

@@ -43,7 +43,7 @@ class PlantPredictionsTest {
             assertThat(crop.seen()).isLessThan((int) crop.told());
         });
         assertThat(PredictionWords.of(predictions))
-                .anyMatch(each -> each.startsWith("That is less often than was told"));
+                .anyMatch(each -> each.startsWith("Ranges held less often than was told"));
     }
 
     @Test
