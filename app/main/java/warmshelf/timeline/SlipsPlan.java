@@ -71,9 +71,9 @@ final class SlipsPlan {
         return DayWords.dayOfMonth(usualOut.days().ideal());
     }
 
-    private List<String> notes(Judgement judgement) {
-        List<String> notes = new ArrayList<>(judgement.notes());
-        Slips.insteadOfSowing(question.crop(), question.units()).ifPresent(notes::add);
+    private List<TimelineNote> notes(Judgement judgement) {
+        List<TimelineNote> notes = new ArrayList<>(judgement.notes());
+        notes.add(new TimelineNote.RaisedFromSlips(question.crop()));
         return notes;
     }
 }

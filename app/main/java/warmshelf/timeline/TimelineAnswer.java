@@ -11,6 +11,7 @@ import warmshelf.crop.Crop;
 import warmshelf.crop.LifeCycle;
 import warmshelf.crop.Method;
 import warmshelf.words.Numbers;
+import warmshelf.words.Units;
 
 /** What {@code timeline} prints, as names and values. */
 final class TimelineAnswer {
@@ -32,7 +33,7 @@ final class TimelineAnswer {
         answer.put("warmDays", timeline.warmDays());
         answer.put("parts", all.values().stream().map(TimelineAnswer::part).toList());
         addSeason(answer, timeline.season());
-        answer.put("notes", List.copyOf(timeline.notes()));
+        answer.put("notes", timeline.noteWords(Units.METRIC));
         return answer;
     }
 

@@ -1,21 +1,17 @@
 package warmshelf.timeline;
 
-import static warmshelf.timeline.TimelineSentences.SAY;
-
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import warmshelf.crop.BagFit;
-import warmshelf.crop.CelsiusRange;
 import warmshelf.crop.HeatNeed;
 import warmshelf.crop.Method;
 import warmshelf.crop.Prospect;
-import warmshelf.crop.ProspectWords;
+import warmshelf.crop.RaisedFrom;
 import warmshelf.timeline.PlantingOut.ByFrost;
-import warmshelf.words.Counted;
-import warmshelf.words.DayWords;
 
 /**
  * Works one timeline out: back from planting out to sowing, then forward from sowing, or from what was seen. What has not
@@ -125,17 +121,19 @@ final class TimelinePlan {
         return 1 + (question.method() == Method.BAG ? emergence.roots() : emergence.seedlings()).last();
     }
 
-    private List<String> notes(Judgement judgement, Seedlings seedlings, Outdoors outdoors) {
-        List<String> notes = new ArrayList<>(judgement.notes());
+    private List<TimelineNote> notes(Judgement judgement, Seedlings seedlings, Outdoors outdoors) {
+        List<TimelineNote> notes = new ArrayList<>(judgement.notes());
         addTemperatureNote(notes);
         if (!isSown()) {
             addSeedNotes(notes);
         }
         if (hasNoTimeForTheCold(judgement.verdict())) {
-            ColdSpell.of(question.crop()).ifPresent(cold -> notes.add(cold.noTime(question.units())));
+            ColdSpell.of(question.crop())
+                    .map(TimelineNote.NoTimeForTheCold::new)
+                    .ifPresent(notes::add);
         }
         if (question.plantingOut() instanceof ByFrost frost && !frost.dates().isFrostFeared()) {
-            notes.add(isSown() ? SAY.noFrostFromSowing() : SAY.noFrostFromToday());
+            notes.add(new TimelineNote.NoFrost(isSown()));
         }
         addWaitingNote(
                 notes,
@@ -146,43 +144,38 @@ final class TimelinePlan {
     }
 
     /** What of the method does not suit the seed. */
-    private void addSeedNotes(List<String> notes) {
+    private void addSeedNotes(List<TimelineNote> notes) {
         String crop = question.crop().name();
         BagFit fit = BagFit.of(question.crop());
         if (question.method() == Method.BAG && fit != BagFit.FITS) {
-            notes.add(fit == BagFit.TOO_FINE ? SAY.tooFineForBag(crop) : SAY.rootsBreakInBag(crop));
+            notes.add(
+                    fit == BagFit.TOO_FINE
+                            ? new TimelineNote.TooFineForBag(crop)
+                            : new TimelineNote.RootsBreakInBag(crop));
         }
         if (question.warm() && HeatNeed.of(question.crop(), question.response()) == HeatNeed.NO_MAT) {
-            notes.add(SAY.needsNoMat(crop, question.units().temperature(HeatNeed.ROOM_C)));
+            notes.add(new TimelineNote.NeedsNoMat(crop));
         }
     }
 
-    private void addTemperatureNote(List<String> notes) {
-        Optional<String> slips = Slips.insteadOfSowing(question.crop(), question.units());
-        if (slips.isPresent()) {
-            notes.add(slips.get());
+    private void addTemperatureNote(List<TimelineNote> notes) {
+        if (question.crop().raisedFrom() == RaisedFrom.SLIPS) {
+            notes.add(new TimelineNote.RaisedFromSlips(question.crop()));
             return;
         }
         Prospect there = question.response().prospect(question.matC());
         if (!emergence.possible()) {
-            notes.add(ProspectWords.instead(
-                    question.crop().name(), question.units().temperature(question.matC()), comfortable(), there));
+            notes.add(new TimelineNote.NoDaysThere(
+                    question.crop().name(), question.matC(), question.response().comfortable(), there));
         } else if (there instanceof Prospect.Timed timed && timed.basis() == Prospect.Basis.PUBLISHED_RANGE) {
-            notes.add(SAY.daysNotTested(question.units().temperature(question.matC())));
+            notes.add(new TimelineNote.DaysNotTested(question.matC()));
         }
     }
 
-    private String comfortable() {
-        CelsiusRange range = question.response().comfortable();
-        return question.units().temperatureRange(range.low(), range.high());
-    }
-
     private void addWaitingNote(
-            List<String> notes, LocalDate expected, @Nullable LocalDate seenUp, LocalDate plantOut) {
+            List<TimelineNote> notes, LocalDate expected, @Nullable LocalDate seenUp, LocalDate plantOut) {
         if (seenUp != null && seenUp.isBefore(expected) && seen.plantedOut() == null) {
-            notes.add(SAY.upSooner(
-                    Counted.days(java.time.temporal.ChronoUnit.DAYS.between(seenUp, expected)),
-                    DayWords.dayOfMonth(plantOut)));
+            notes.add(new TimelineNote.UpSooner(ChronoUnit.DAYS.between(seenUp, expected), plantOut));
         }
     }
 }

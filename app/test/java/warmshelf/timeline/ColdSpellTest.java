@@ -13,6 +13,7 @@ import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.crop.SeedTreatment;
 import warmshelf.testing.Crops;
+import warmshelf.words.Units;
 
 class ColdSpellTest {
     private static final Crop LAVENDER = Crops.of("lavender");
@@ -54,7 +55,8 @@ class ColdSpellTest {
 
         assertThat(late.step(Step.CHILL)).isEmpty();
         assertThat(late.step(Step.SOW)).isPresent();
-        assertThat(late.notes()).anySatisfy(note -> assertThat(note).contains("there is no time left for them"));
+        assertThat(late.noteWords(Units.METRIC))
+                .anySatisfy(note -> assertThat(note).contains("there is no time left for them"));
     }
 
     @Test

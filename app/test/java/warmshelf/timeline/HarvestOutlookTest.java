@@ -24,6 +24,7 @@ import warmshelf.frost.station.MonthlyFrost;
 import warmshelf.frost.station.Side;
 import warmshelf.testing.Crops;
 import warmshelf.testing.Everything;
+import warmshelf.words.Units;
 
 /**
  * Stations as NOAA/NCEI's 1981-2010 US Climate Normals give them (public domain), first frost at 32 °F: at International
@@ -68,7 +69,7 @@ class HarvestOutlookTest {
         Timeline timeline = Asked.of(Crops.of(id), 26, INTERNATIONAL_FALLS).answered();
 
         assertThat(timeline.verdict()).isEqualTo(verdict);
-        assertThat(String.join(" ", timeline.notes())).contains(words);
+        assertThat(String.join(" ", timeline.noteWords(Units.METRIC))).contains(words);
     }
 
     /** A verdict of 'tight' beside 'in 9 of 10 years' would be a contradiction: nine are what 'in time' asks for. */
@@ -101,7 +102,7 @@ class HarvestOutlookTest {
         List<String> notes = Asked.of(Crops.TOMATO, 26, INTERNATIONAL_FALLS)
                 .on(june)
                 .answered()
-                .notes();
+                .noteWords(Units.METRIC);
 
         assertThat(notes.get(0))
                 .startsWith("Only the quickest kinds: about 45 to 60 days from planting out. The first harvest, from");
@@ -202,7 +203,7 @@ class HarvestOutlookTest {
                 .answered();
 
         assertThat(timeline.verdict()).isEqualTo(Verdict.TOO_LATE);
-        assertThat(timeline.notes()).anyMatch(note -> note.contains("in hardly any year"));
+        assertThat(timeline.noteWords(Units.METRIC)).anyMatch(note -> note.contains("in hardly any year"));
     }
 
     /**

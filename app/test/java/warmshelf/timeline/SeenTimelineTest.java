@@ -12,6 +12,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.testing.Crops;
+import warmshelf.words.Units;
 
 class SeenTimelineTest {
     private static final LocalDate SOWN = LocalDate.of(2027, 3, 22);
@@ -55,7 +56,7 @@ class SeenTimelineTest {
         assertThat(early.step(Step.LIGHT).ideal()).isEqualTo(up);
         assertThat(early.step(Step.FIRST_FEED).ideal()).isEqualTo(up.plusDays(12));
         assertThat(early.step(Step.PLANT_OUT).ideal()).isEqualTo(LocalDate.of(2027, 5, 31));
-        assertThat(early.answered().notes())
+        assertThat(early.answered().noteWords(Units.METRIC))
                 .anyMatch(note -> note.contains("Up 4 days sooner") && note.contains("31 May"));
     }
 

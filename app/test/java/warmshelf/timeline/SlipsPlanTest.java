@@ -45,7 +45,7 @@ class SlipsPlanTest {
         assertThat(timeline.steps())
                 .extracting(TimelineStep::why)
                 .allSatisfy(why -> assertThat(why).doesNotContainIgnoringCase("leaves", "seed"));
-        assertThat(timeline.notes())
+        assertThat(timeline.noteWords(Units.AMERICAN))
                 .anySatisfy(note -> assertThat(note)
                         .contains("not from seed", "half buried in damp sand or light mix at 70–80 °F", "6–8 in long"));
     }

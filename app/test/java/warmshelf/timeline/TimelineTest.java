@@ -181,7 +181,7 @@ class TimelineTest {
         Timeline timeline = Asked.of(Crops.PEPPER, 10, MAY_24).answered();
 
         assertThat(timeline.warmDays()).isZero();
-        assertThat(timeline.notes()).anyMatch(note -> note.contains("does not come up at 10 °C"));
+        assertThat(timeline.noteWords(Units.METRIC)).anyMatch(note -> note.contains("does not come up at 10 °C"));
     }
 
     @Test
@@ -189,10 +189,10 @@ class TimelineTest {
         Asked cool = Asked.of(Crops.PEPPER, 10, MAY_24).readIn(Units.AMERICAN);
         Timeline timeline = cool.answered();
 
-        assertThat(timeline.notes()).anyMatch(note -> note.contains("does not come up at 50 °F"));
+        assertThat(timeline.noteWords(Units.AMERICAN)).anyMatch(note -> note.contains("does not come up at 50 °F"));
         assertThat(timeline.steps()).extracting(TimelineStep::why).noneMatch(why -> why.contains("°C"));
         assertThat(cool.step(Step.PLANT_OUT).why()).contains("50 °F");
-        assertThat(timeline.notes()).noneMatch(note -> note.contains("°C"));
+        assertThat(timeline.noteWords(Units.AMERICAN)).noneMatch(note -> note.contains("°C"));
     }
 
     @Test
@@ -222,7 +222,7 @@ class TimelineTest {
 
         assertThat(timeline.verdict()).isEqualTo(Verdict.IN_TIME);
         assertThat(timeline.step(Step.SOW).orElseThrow().ideal()).isEqualTo(LocalDate.of(2027, 8, 3));
-        assertThat(timeline.notes()).anyMatch(note -> note.contains("any day"));
+        assertThat(timeline.noteWords(Units.METRIC)).anyMatch(note -> note.contains("any day"));
     }
 
     @ParameterizedTest

@@ -11,6 +11,7 @@ import warmshelf.crop.Crop;
 import warmshelf.crop.Crop.Basis;
 import warmshelf.crop.Crop.DaysToMaturity;
 import warmshelf.testing.Crops;
+import warmshelf.words.Units;
 
 class VerdictTest {
     private static final LocalDate LAST = LocalDate.of(2027, 5, 24);
@@ -42,14 +43,15 @@ class VerdictTest {
     void when_it_is_too_late_to_sow_bought_plants_are_named() {
         Timeline late = PEPPER.on(LocalDate.of(2027, 6, 20)).answered();
 
-        assertThat(late.notes()).anyMatch(note -> note.contains("21 May") && note.contains("Buy plants"));
+        assertThat(late.noteWords(Units.METRIC))
+                .anyMatch(note -> note.contains("21 May") && note.contains("Buy plants"));
     }
 
     @Test
     void when_even_bought_plants_come_too_late_a_quicker_crop_is_named() {
         Timeline late = PEPPER.on(LocalDate.of(2027, 8, 1)).answered();
 
-        assertThat(late.notes()).anyMatch(note -> note.contains("choose a quicker crop"));
+        assertThat(late.noteWords(Units.METRIC)).anyMatch(note -> note.contains("choose a quicker crop"));
     }
 
     @Test
@@ -69,7 +71,8 @@ class VerdictTest {
                 .answered();
 
         assertThat(timeline.verdict()).isEqualTo(Verdict.TOO_LATE);
-        assertThat(timeline.notes()).anyMatch(note -> note.contains("58 to 62 days") && note.contains("quicker crop"));
+        assertThat(timeline.noteWords(Units.METRIC))
+                .anyMatch(note -> note.contains("58 to 62 days") && note.contains("quicker crop"));
     }
 
     @Test
@@ -78,7 +81,7 @@ class VerdictTest {
                 .answered();
 
         assertThat(timeline.verdict()).isEqualTo(Verdict.TIGHT);
-        assertThat(timeline.notes()).anyMatch(note -> note.contains("58 to 62 days"));
+        assertThat(timeline.noteWords(Units.METRIC)).anyMatch(note -> note.contains("58 to 62 days"));
     }
 
     // 69 days between planting out and the frost: fewer than the 70 of the usual kinds, enough for early ones, which
@@ -94,7 +97,7 @@ class VerdictTest {
         assertThat(timeline.verdict()).isEqualTo(Verdict.TIGHT);
         assertThat(timeline.quickest().orElseThrow().alone()).isTrue();
         assertThat(timeline.quickest().orElseThrow().days().words()).isEqualTo("45 to 60 days from planting out");
-        assertThat(timeline.notes())
+        assertThat(timeline.noteWords(Units.METRIC))
                 .anyMatch(note -> note.startsWith("Only the quickest kinds: about 45 to 60 days from planting out.")
                         && note.contains("8 July"));
         assertThat(timeline.harvest().orElseThrow().first()).isEqualTo(frost.plusDays(1));
@@ -119,7 +122,7 @@ class VerdictTest {
         Timeline timeline = Asked.of(Crops.PEPPER, 26, dates).answered();
 
         assertThat(timeline.verdict()).isEqualTo(Verdict.TOO_LATE);
-        assertThat(timeline.notes()).anyMatch(note -> note.contains("under cover only"));
+        assertThat(timeline.noteWords(Units.METRIC)).anyMatch(note -> note.contains("under cover only"));
         assertThat(Asked.of(Crops.KALE, 20, dates).answered().verdict())
                 .as("what bears frost is not kept in by it")
                 .isNotEqualTo(Verdict.TOO_LATE);
@@ -149,7 +152,7 @@ class VerdictTest {
                 .answered();
 
         assertThat(timeline.verdict()).isEqualTo(Verdict.TOO_LATE);
-        assertThat(timeline.notes()).anyMatch(note -> note.contains("not expected to ripen"));
+        assertThat(timeline.noteWords(Units.METRIC)).anyMatch(note -> note.contains("not expected to ripen"));
     }
 
     @Test
