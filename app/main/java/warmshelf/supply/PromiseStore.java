@@ -12,6 +12,7 @@ import org.jooq.DSLContext;
 import org.jooq.Record;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
+import warmshelf.decision.Decision;
 
 /** Who brings what. A promise that is taken back stays in the table and counts no more. */
 public final class PromiseStore {
@@ -120,9 +121,9 @@ public final class PromiseStore {
      * Has a promise be of another amount, in millilitres or pieces.
      *
      * @param read the amount that was shown when the change was made
-     * @return false when it is of another amount by now, or was taken back; then nothing is changed
+     * @return the amount that it is of now; overtaken where it was of another by then, or taken back
      */
-    boolean change(UUID id, double read, double amount, UUID by) {
+    Decision<Double> change(UUID id, double read, double amount, UUID by) {
         return database.sql().transactionResult(work -> {
             int changed = work.dsl()
                     .update(SUPPLY_PROMISE)
@@ -130,10 +131,11 @@ public final class PromiseStore {
                     .where(SUPPLY_PROMISE.ID.eq(id), SUPPLY_PROMISE.AMOUNT.eq(BigDecimal.valueOf(read)))
                     .and(SUPPLY_PROMISE.TAKEN_BACK_AT.isNull())
                     .execute();
-            if (changed == 1) {
-                audit.write(work.dsl(), by, "change", SUBJECT, id, "from %s to %s".formatted(read, amount));
+            if (changed == 0) {
+                return new Decision.Overtaken<>(new PromiseChanged());
             }
-            return changed == 1;
+            audit.write(work.dsl(), by, "change", SUBJECT, id, "from %s to %s".formatted(read, amount));
+            return new Decision.Done<>(amount);
         });
     }
 

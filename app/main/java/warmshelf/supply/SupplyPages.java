@@ -14,6 +14,7 @@ import warmshelf.sowing.Sowing;
 import warmshelf.sowing.SowingPlanner;
 import warmshelf.sowing.SowingStores;
 import warmshelf.timeline.Caution;
+import warmshelf.web.Decisions;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
@@ -98,9 +99,8 @@ public final class SupplyPages implements Pages {
             Respond.again(ctx, "supply/change.peb", new ChangePage(promise, form, visitor.units()));
             return;
         }
-        if (!promises.change(promise.id(), form.read(), form.written().get(), visitor.memberId())) {
-            throw Refusal.conflict(SAY.promiseChanged());
-        }
+        Decisions.doneOr(
+                promises.change(promise.id(), form.read(), form.written().get(), visitor.memberId()), visitor.units());
         Respond.seeOther(ctx, ADDRESS, "Changed.");
     }
 

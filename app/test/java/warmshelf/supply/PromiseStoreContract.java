@@ -8,6 +8,7 @@ import java.util.UUID;
 import org.jooq.exception.DataAccessException;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import warmshelf.decision.Decision;
 import warmshelf.group.MemberStore;
 import warmshelf.group.NewMember;
 import warmshelf.testing.GrowRoom;
@@ -86,11 +87,11 @@ abstract class PromiseStoreContract extends StoreContract {
         UUID id = UUID.randomUUID();
         promises.add(id, 2027, COMPOST, tom);
 
-        assertThat(promises.change(id, 20_000, 25_000, tom)).isTrue();
-        assertThat(promises.change(id, 20_000, 30_000, tom)).isFalse();
+        assertThat(promises.change(id, 20_000, 25_000, tom)).isEqualTo(new Decision.Done<>(25_000.0));
+        assertThat(promises.change(id, 20_000, 30_000, tom)).isEqualTo(new Decision.Overtaken<>(new PromiseChanged()));
         assertThat(promises.find(id).orElseThrow().amount()).isEqualTo(25_000);
         promises.takeBack(id, tom);
-        assertThat(promises.change(id, 25_000, 30_000, tom)).isFalse();
+        assertThat(promises.change(id, 25_000, 30_000, tom)).isEqualTo(new Decision.Overtaken<>(new PromiseChanged()));
         assertThat(promises.isTakenBack(id)).isTrue();
         assertThat(lines("change")).isEqualTo(1);
     }
