@@ -24,6 +24,7 @@ final class ConnectionsOfAddress implements SelectorManager.AcceptListener, Conn
     private final int most;
     private final Predicate<InetAddress> proxies;
     private final Map<InetAddress, Integer> open = new ConcurrentHashMap<>();
+    private final Map<Connection, InetAddress> senders = new ConcurrentHashMap<>();
 
     ConnectionsOfAddress(int most, Predicate<InetAddress> proxies) {
         this.most = most;
@@ -44,17 +45,18 @@ final class ConnectionsOfAddress implements SelectorManager.AcceptListener, Conn
 
     @Override
     public void onOpened(Connection connection) {
-        count(connection, 1);
+        if (connection.getEndPoint().getRemoteSocketAddress() instanceof InetSocketAddress sender) {
+            // remembered, because a closed connection does not know it any more
+            senders.put(connection, sender.getAddress());
+            open.merge(sender.getAddress(), 1, Integer::sum);
+        }
     }
 
     @Override
     public void onClosed(Connection connection) {
-        count(connection, -1);
-    }
-
-    private void count(Connection connection, int more) {
-        if (connection.getEndPoint().getRemoteSocketAddress() instanceof InetSocketAddress sender) {
-            open.merge(sender.getAddress(), more, (now, change) -> now + change == 0 ? null : now + change);
+        InetAddress sender = senders.remove(connection);
+        if (sender != null) {
+            open.computeIfPresent(sender, (address, now) -> now == 1 ? null : now - 1);
         }
     }
 

@@ -8,6 +8,7 @@ import io.javalin.http.HttpResponseException;
 import io.javalin.http.HttpStatus;
 import java.util.Map;
 import java.util.UUID;
+import org.eclipse.jetty.io.EofException;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import warmshelf.db.DatabaseAway;
@@ -45,6 +46,10 @@ final class ErrorPages {
     }
 
     private void fault(Exception exception, Context ctx) {
+        if (hungUp(exception)) {
+            LOG.info("whoever asked for {} {} did not wait for the answer", ctx.method(), ctx.path());
+            return;
+        }
         if (DatabaseAway.tellsOf(exception)) {
             LOG.warn("the database is out of reach: {} {}", ctx.method(), ctx.path());
             ctx.header("Retry-After", PlainAnswer.LATER);
@@ -54,6 +59,15 @@ final class ErrorPages {
         String reference = UUID.randomUUID().toString().substring(0, 8);
         LOG.error("fault {} at {} {}", reference, ctx.method(), ctx.path(), exception);
         show(ctx, HttpStatus.INTERNAL_SERVER_ERROR, SAY.fault(reference));
+    }
+
+    private static boolean hungUp(Throwable trouble) {
+        for (Throwable cause = trouble; cause != null; cause = cause.getCause()) {
+            if (cause instanceof EofException) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private void show(Context ctx, HttpStatus status, String sentence) {

@@ -67,6 +67,16 @@ class SlowSendersTest {
     }
 
     @Test
+    void connections_that_have_ended_do_not_count() throws IOException {
+        for (int i = 0; i < 1_000; i++) {
+            try (Socket socket = connect("127.0.0.1")) {
+                send(socket, "GET /health HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n");
+                assertThat(firstLine(socket)).as("connection %s", i).contains("200");
+            }
+        }
+    }
+
+    @Test
     void who_sends_below_the_least_rate_is_told_and_hung_up_on() throws Exception {
         Socket slow = connect("127.0.0.1");
         send(slow, FORM.formatted(100));
