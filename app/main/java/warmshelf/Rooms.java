@@ -53,6 +53,7 @@ import warmshelf.harvest.HarvestPages;
 import warmshelf.harvest.HarvestStore;
 import warmshelf.label.CodePages;
 import warmshelf.leaving.LeavingRoom;
+import warmshelf.paper.PaperRoom;
 import warmshelf.photo.PacketPhotoPages;
 import warmshelf.photo.PhotoStore;
 import warmshelf.placing.RequestRoom;
@@ -167,8 +168,9 @@ final class Rooms {
                 duty.today(),
                 new SeedNews(stores),
                 new HarvestNews(harvests));
-        pages.addAll(CheckRoom.pages(stores, rounds, photos, today, clock));
+        pages.addAll(CheckRoom.pages(stores, rounds, photos, members, today, clock));
         pages.addAll(duty.pages());
+        pages.addAll(PaperRoom.pages(stores, browsers));
         LeavingRoom leaving = new LeavingRoom(database, audit, members, stores, duty.duties());
         pages.addAll(leaving.pages());
         pages.add(new PeoplePages(members, links, browsers, leaving.undoable()));

@@ -2,6 +2,7 @@ package warmshelf.check;
 
 import static warmshelf.check.CheckSentences.SAY;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -14,8 +15,8 @@ import warmshelf.decision.Decision;
 import warmshelf.words.Units;
 
 /**
- * Keeps what waited on a phone in one transaction, each entry behind a savepoint of its own: what can be kept is kept. It is on
- * the disk itself before the phone is told, because the phone forgets it then.
+ * Keeps what waited on a phone or on paper in one transaction, each entry behind a savepoint of its own: what can be kept is
+ * kept. It is on the disk itself before the phone is told, because the phone forgets it then.
  */
 public final class BatchStore {
     private final Database database;
@@ -41,6 +42,7 @@ public final class BatchStore {
             order.add(i);
         }
         order.sort(Comparator.comparing((Integer i) -> subject(entries.get(i).sent()))
+                .thenComparing(i -> seenOn(entries.get(i).sent()))
                 .thenComparing(i -> seenAt(entries.get(i).sent())));
         Map<Integer, SentAnswer> answers = new LinkedHashMap<>();
         database.sql()
@@ -59,6 +61,14 @@ public final class BatchStore {
             return tick.sowing().toString();
         }
         return sent instanceof Sent.AtMat mat ? mat.reading().mat().toString() : "";
+    }
+
+    /** Of what was written on paper only the day is known. */
+    private static LocalDate seenOn(Sent sent) {
+        if (sent instanceof Sent.AtSowing at) {
+            return at.tick().seenOn();
+        }
+        return sent instanceof Sent.AtMat mat ? mat.reading().seenOn() : LocalDate.MIN;
     }
 
     private static String seenAt(Sent sent) {

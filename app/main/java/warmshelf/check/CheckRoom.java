@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.UUID;
 import java.util.function.ToIntBiFunction;
 import warmshelf.allocation.RackHoldStore;
+import warmshelf.group.MemberStore;
+import warmshelf.label.SowingCodes;
 import warmshelf.photo.PhotoStore;
 import warmshelf.seed.GerminationTest;
 import warmshelf.sowing.CompostStore;
@@ -20,12 +22,15 @@ public final class CheckRoom {
     private CheckRoom() {}
 
     public static List<Pages> pages(
-            SowingStores stores, RoundStore rounds, PhotoStore photos, Aside aside, Clock clock) {
+            SowingStores stores, RoundStore rounds, PhotoStore photos, MemberStore members, Aside aside, Clock clock) {
         RoundReader reader = reader(stores);
         TickStore ticks = new TickStore(
                 stores.database(), stores.audit(), stores.sowings(), stores.entries(), stores.stays(), stores.lots());
         ReadingStore readings = new ReadingStore(stores.database(), stores.audit());
         LightUntil lightUntil = new LightUntil(reader, stores.space());
+        BatchStore batches = new BatchStore(stores.database(), ticks, readings);
+        WeekSheetStore sheets = new WeekSheetStore(
+                stores.histories(), new TodayStore(stores.database()), new WalkStore(stores.database()), reader);
         return List.of(
                 new TodayPages(rounds, stores.space(), photos, aside, clock),
                 new ProblemPages(stores.histories(), stores.problems()),
@@ -37,11 +42,13 @@ public final class CheckRoom {
                         stores.space(),
                         new CompostStore(stores.database().sql(), stores.audit()),
                         clock),
-                new BatchPages(
-                        stores.histories(),
+                new BatchPages(stores.histories(), lightUntil, readings, batches, clock),
+                new WeekSheetPages(
+                        sheets,
+                        new SowingCodes(stores.database(), stores.audit()),
+                        members,
                         lightUntil,
-                        readings,
-                        new BatchStore(stores.database(), ticks, readings),
+                        batches,
                         clock),
                 new ReadingPages(readings, clock));
     }

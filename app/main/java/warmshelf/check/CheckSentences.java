@@ -166,4 +166,22 @@ interface CheckSentences {
     String kept(String sowing, String step);
 
     String toldOfIt(String member);
+
+    String cellUnfit(String whose, String given);
+
+    String noteWithoutDay(String sowing);
+
+    String stepNeedsPlace(String whose, String step);
+
+    String nothingToBeDone(String whose);
+
+    String lookerUnfit(String day);
+
+    String notOnSheet(String given);
+
+    String sheetEmpty();
+
+    String sheetKept(int kept, int before);
+
+    String sheetKeptPartly(int kept, int refused);
 }

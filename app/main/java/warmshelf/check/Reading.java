@@ -5,6 +5,7 @@ import static warmshelf.check.CheckSentences.SAY;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import warmshelf.words.FormReader;
 import warmshelf.words.TemperatureUnit;
 
@@ -13,10 +14,18 @@ import warmshelf.words.TemperatureUnit;
  *
  * @param id made by the phone, so that sending twice stores once
  * @param seenOn the day, in the group's time zone
+ * @param seenBy who read it, where somebody else types it in from paper; null: who enters it
  */
-record Reading(UUID id, UUID mat, LocalDate seenOn, OffsetDateTime seenAt, double celsius, String note) {
+record Reading(
+        UUID id,
+        UUID mat,
+        LocalDate seenOn,
+        OffsetDateTime seenAt,
+        double celsius,
+        String note,
+        @Nullable UUID seenBy) {
     Reading(UUID id, UUID mat, LocalDate seenOn, OffsetDateTime seenAt, double celsius) {
-        this(id, mat, seenOn, seenAt, celsius, "");
+        this(id, mat, seenOn, seenAt, celsius, "", null);
     }
 
     /** The bounds of what is believed, in °C; those in °F are the same temperatures. */

@@ -8,6 +8,7 @@ import java.math.RoundingMode;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import org.jooq.DSLContext;
@@ -50,6 +51,7 @@ public final class ReadingStore {
     Decision<Boolean> add(DSLContext within, Reading reading, UUID by) {
         return Decision.of(() -> within.transactionResult(inside -> {
             DSLContext tx = inside.dsl();
+            UUID readBy = Objects.requireNonNullElse(reading.seenBy(), by);
             int added = tx.insertInto(ENTRY)
                     .set(ENTRY.ID, reading.id())
                     .set(ENTRY.MAT_ID, reading.mat())
@@ -59,7 +61,8 @@ public final class ReadingStore {
                     .set(ENTRY.CELSIUS, BigDecimal.valueOf(reading.celsius()).setScale(1, RoundingMode.HALF_UP))
                     .set(ENTRY.FINISHED, false)
                     .set(ENTRY.NOTE, reading.note())
-                    .set(ENTRY.MADE_BY, by)
+                    .set(ENTRY.MADE_BY, readBy)
+                    .set(ENTRY.TYPED_BY, by.equals(readBy) ? null : by)
                     .set(ENTRY.MADE_AT, audit.now())
                     .onConflict(ENTRY.ID)
                     .doNothing()

@@ -20,6 +20,15 @@ public record SentAnswer(String id, String answer, String sentence, boolean agai
         return new SentAnswer(id, before ? KEPT_BEFORE : KEPT, remark, false, "");
     }
 
+    boolean isRefused() {
+        return answer.equals(REFUSED);
+    }
+
+    /** Whether something was added. */
+    boolean isNew() {
+        return answer.equals(KEPT);
+    }
+
     /** It says nothing that is not kept already. */
     static SentAnswer repeated(String id, UUID entry) {
         return new SentAnswer(id, KEPT_BEFORE, CheckSentences.SAY.sameLook(), false, entry.toString());

@@ -93,7 +93,7 @@ final class SentForm {
         }
         problem = String.join(" ", form.problems().values());
         return form.ok()
-                ? Optional.of(new Reading(id(), mat, day, utc(seenAt.get()), celsius, skew.remark()))
+                ? Optional.of(new Reading(id(), mat, day, utc(seenAt.get()), celsius, skew.remark(), null))
                 : Optional.empty();
     }
 

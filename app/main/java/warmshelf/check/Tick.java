@@ -18,6 +18,7 @@ import warmshelf.sowing.Problem;
  * @param goesHome the grower takes it home when it leaves the heat
  * @param fromPhone when it was seen, where it waited on a phone; null: it is entered now
  * @param compost in which it is sown, or moved to; empty: nothing is said of it
+ * @param seenBy who looked, where somebody else types it in from paper; null: who enters it
  */
 public record Tick(
         UUID id,
@@ -33,7 +34,42 @@ public record Tick(
         @Nullable UUID supersedes,
         boolean goesHome,
         @Nullable FromPhone fromPhone,
-        String compost) {
+        String compost,
+        @Nullable UUID seenBy) {
+
+    /** A tick that whoever looked enters. */
+    public Tick(
+            UUID id,
+            EntryStep step,
+            LocalDate seenOn,
+            @Nullable Integer sprouted,
+            @Nullable Integer moved,
+            @Nullable Integer lost,
+            boolean finished,
+            @Nullable Problem problem,
+            String note,
+            @Nullable LightPlace lightPlace,
+            @Nullable UUID supersedes,
+            boolean goesHome,
+            @Nullable FromPhone fromPhone,
+            String compost) {
+        this(
+                id,
+                step,
+                seenOn,
+                sprouted,
+                moved,
+                lost,
+                finished,
+                problem,
+                note,
+                lightPlace,
+                supersedes,
+                goesHome,
+                fromPhone,
+                compost,
+                null);
+    }
 
     /** A tick that is entered on a page, with what was seen known by its day. */
     public Tick(
@@ -76,7 +112,28 @@ public record Tick(
                 supersedes,
                 goesHome,
                 phone,
-                compost);
+                compost,
+                seenBy);
+    }
+
+    /** The same tick as somebody else saw it, who wrote it on paper. */
+    Tick seenBy(UUID looker) {
+        return new Tick(
+                id,
+                step,
+                seenOn,
+                sprouted,
+                moved,
+                lost,
+                finished,
+                problem,
+                note,
+                lightPlace,
+                supersedes,
+                goesHome,
+                fromPhone,
+                compost,
+                looker);
     }
 
     /** Quarters of a place under a light. */

@@ -107,12 +107,16 @@ public final class TickStore {
         judge.refusal().ifPresent(reason -> {
             throw Declined.refused(reason);
         });
-        Optional<Entry> same = judge.repeats(by);
+        Optional<Entry> same = judge.repeats(lookedBy(tick, by));
         if (same.isPresent()) {
             return new TickOutcome.Repeated(same.get().id());
         }
-        Entry entry = entry(sowingId, tick, by);
-        entries.add(tx, entry);
+        Entry entry = entry(sowingId, tick, lookedBy(tick, by));
+        if (entry.by().equals(by)) {
+            entries.add(tx, entry);
+        } else {
+            entries.addTyped(tx, entry, by);
+        }
         if (!tick.compost().isEmpty()) {
             composts.note(tx, sowingId, tick.compost(), by);
         }
@@ -177,6 +181,11 @@ public final class TickStore {
         return tick.step() == EntryStep.LOOK || tick.step() == EntryStep.UNDONE
                 ? List.of()
                 : List.of(new PlaceRemark.Stays());
+    }
+
+    private static UUID lookedBy(Tick tick, UUID by) {
+        UUID looked = tick.seenBy();
+        return looked == null ? by : looked;
     }
 
     private Entry entry(UUID sowingId, Tick tick, UUID by) {

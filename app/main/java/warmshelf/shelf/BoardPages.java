@@ -35,6 +35,7 @@ public final class BoardPages implements Pages {
     @Override
     public void register(RoutesConfig routes) {
         routes.get("/racks", this::racks, Role.MEMBER);
+        routes.get("/paper/racks", this::plans, Role.MEMBER);
         routes.get("/weeks", this::weeks, Role.MEMBER);
     }
 
@@ -46,6 +47,15 @@ public final class BoardPages implements Pages {
         List<Site> all = shelving.all();
         Board read = board.read(DayStrip.from(day), DayStrip.to(day));
         Respond.page(ctx, "shelf/racks.peb", new WholePage(RacksPage.of(all, chosen(asked, all), read, day, today)));
+    }
+
+    private void plans(Context ctx) {
+        FormReader asked = new FormReader(ctx.queryParamMap());
+        LocalDate day = asked.text("day").isEmpty() ? Visitor.of(ctx).today() : asked.date("day", "Day");
+        refuseUnusable(asked);
+        List<Site> all = shelving.all();
+        Board read = board.read(day, day.plusDays(1));
+        Respond.page(ctx, "shelf/plans.peb", new WholePage(RackPlanPage.of(all, chosen(asked, all), read, day)));
     }
 
     private void weeks(Context ctx) {

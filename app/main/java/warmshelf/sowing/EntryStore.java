@@ -20,6 +20,7 @@ import org.jooq.Record;
 import org.jooq.Table;
 import org.jooq.exception.DataAccessException;
 import org.jooq.impl.DSL;
+import org.jspecify.annotations.Nullable;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
 
@@ -57,8 +58,17 @@ public final class EntryStore {
                 .fetchSet(ENTRY.ID);
     }
 
-    /** Adds an entry within the caller's transaction. */
+    /** Adds an entry of whoever looked within the caller's transaction. */
     public void add(DSLContext tx, Entry entry) {
+        add(tx, entry, null, entry.by());
+    }
+
+    /** Adds, within the caller's transaction, what one person wrote on paper and another one types in. */
+    public void addTyped(DSLContext tx, Entry entry, UUID typist) {
+        add(tx, entry, typist, typist);
+    }
+
+    private void add(DSLContext tx, Entry entry, @Nullable UUID typist, UUID enteredBy) {
         tx.insertInto(ENTRY)
                 .set(ENTRY.ID, entry.id())
                 .set(ENTRY.SOWING_ID, entry.sowingId())
@@ -75,9 +85,10 @@ public final class EntryStore {
                 .set(ENTRY.NOTE, entry.note())
                 .set(ENTRY.SUPERSEDES, entry.supersedes())
                 .set(ENTRY.MADE_BY, entry.by())
+                .set(ENTRY.TYPED_BY, typist)
                 .set(ENTRY.MADE_AT, audit.now())
                 .execute();
-        audit.write(tx, entry.by(), "enter " + entry.step().word(), "sowing", entry.sowingId(), "entry " + entry.id());
+        audit.write(tx, enteredBy, "enter " + entry.step().word(), "sowing", entry.sowingId(), "entry " + entry.id());
     }
 
     /** Takes entries one by one. */

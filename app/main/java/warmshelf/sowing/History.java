@@ -29,6 +29,16 @@ public record History(
         @Nullable SpaceRequest request,
         @Nullable Double setPointC) {
 
+    /** The same as it was known before anything of a day was seen. */
+    public History before(LocalDate day) {
+        return new History(
+                sowing,
+                entries.stream().filter(entry -> entry.seenOn().isBefore(day)).toList(),
+                stays,
+                request,
+                setPointC);
+    }
+
     public Progress progress() {
         return Progress.of(sowing.method(), sowing.seeds(), entries);
     }

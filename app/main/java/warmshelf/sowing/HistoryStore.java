@@ -1,11 +1,15 @@
 package warmshelf.sowing;
 
+import static warmshelf.db.generated.Tables.ENTRY;
 import static warmshelf.db.generated.Tables.QUARTER_DAY;
 
+import java.time.LocalDate;
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -56,6 +60,19 @@ public final class HistoryStore {
     /** Every sowing of which something can still be seen or done. */
     public List<History> underWay() {
         return histories(sowings.underWay());
+    }
+
+    /** Every sowing of which something can still be seen or done, or was on a day or after it. */
+    public List<History> underWaySince(LocalDate day) {
+        Map<UUID, Sowing> found = new LinkedHashMap<>();
+        sowings.underWay().forEach(sowing -> found.put(sowing.id(), sowing));
+        Set<UUID> seen = sql.selectDistinct(ENTRY.SOWING_ID)
+                .from(ENTRY)
+                .where(ENTRY.SEEN_ON.ge(day), ENTRY.SOWING_ID.isNotNull())
+                .fetchSet(ENTRY.SOWING_ID);
+        seen.removeAll(found.keySet());
+        sowings.all(seen).forEach(sowing -> found.put(sowing.id(), sowing));
+        return histories(List.copyOf(found.values()));
     }
 
     /** A member's sowings of which something can still be seen or done. */

@@ -32,7 +32,8 @@ public final class PageWalk {
             "/supplies",
             "/findings",
             "/harvest",
-            "/reminders");
+            "/reminders",
+            "/paper");
 
     private static final Pattern LINK = Pattern.compile("href=\"(/[^\"#]*)");
     private static final Pattern ID = Pattern.compile("[0-9a-f]{8}-[0-9a-f-]{27}|[0-9a-f]{64}");
