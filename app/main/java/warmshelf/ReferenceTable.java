@@ -6,25 +6,18 @@ import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import warmshelf.table.HeadedTable;
 
 /** A bundled table of {@code db/reference}; where each is from and how far to trust it stands in its own columns. */
 public final class ReferenceTable {
-    private static final CSVFormat FORMAT = CSVFormat.RFC4180
-            .builder()
-            .setHeader()
-            .setSkipHeaderRecord(true)
-            .setTrim(true)
-            .get();
-
     private ReferenceTable() {}
 
     /** The rows of a table, readable by column name. */
     public static List<CSVRecord> rows(String file) {
         try (InputStream stream = open(file);
-                CSVParser parser = FORMAT.parse(new InputStreamReader(stream, StandardCharsets.UTF_8))) {
+                CSVParser parser = HeadedTable.parse(new InputStreamReader(stream, StandardCharsets.UTF_8))) {
             return parser.getRecords();
         } catch (IOException unreadable) {
             throw new UncheckedIOException("the bundled table " + file + " cannot be read", unreadable);

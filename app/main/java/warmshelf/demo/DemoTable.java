@@ -7,15 +7,12 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
-import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import warmshelf.table.HeadedTable;
 
 /** A table of the folder demo. */
 final class DemoTable {
-    private static final CSVFormat FORMAT =
-            CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
-
     private DemoTable() {}
 
     /** The rows of a table, readable by column name. */
@@ -24,7 +21,7 @@ final class DemoTable {
             if (stream == null) {
                 throw new IllegalStateException("the demo's table " + file + " is missing from the program");
             }
-            try (CSVParser parser = FORMAT.parse(new InputStreamReader(stream, StandardCharsets.UTF_8))) {
+            try (CSVParser parser = HeadedTable.parse(new InputStreamReader(stream, StandardCharsets.UTF_8))) {
                 return parser.getRecords();
             }
         } catch (IOException unreadable) {

@@ -29,12 +29,11 @@ public final class ExchangeRoom {
         IncomingLogStore log = new IncomingLogStore(database, audit);
         IncomingStore.Parts parts =
                 new IncomingStore.Parts(lots, crops, members, links, new NightStore(database, audit));
+        IncomingJobs jobs = new IncomingJobs(new IncomingStore(database, log, parts), clock);
+        ThermometerStore thermometers = new ThermometerStore(database, audit);
         return List.of(
                 new FilesPages(new ExportStore(database, crops), log),
-                new IncomingPages(
-                        new IncomingJobs(new IncomingStore(database, log, parts), clock),
-                        log,
-                        new ThermometerStore(database, audit),
-                        browsers));
+                new SendingPages(jobs, thermometers),
+                new IncomingPages(jobs, log, thermometers, browsers));
     }
 }

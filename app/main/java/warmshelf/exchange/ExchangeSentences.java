@@ -131,6 +131,8 @@ interface ExchangeSentences {
 
     String changedMeanwhile();
 
+    String notAllowedAnyMore();
+
     String notFit();
 
     String decidedBefore(String words);

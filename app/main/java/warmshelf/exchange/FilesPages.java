@@ -34,7 +34,7 @@ final class FilesPages implements Pages {
      * @param tables the words of all tables
      */
     private record FilesPage(
-            TableShape shape, List<OutgoingTable> tables, List<IncomingKind> incoming, List<TakenIn> taken) {}
+            TableShape shape, List<OutgoingTable> tables, List<IncomingKind> incoming, List<TakenTable> taken) {}
 
     private void show(Context ctx) {
         Visitor visitor = Visitor.of(ctx);

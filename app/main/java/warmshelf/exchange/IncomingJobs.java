@@ -6,10 +6,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.time.Clock;
 import java.time.Duration;
-import java.util.Map;
+import java.util.Deque;
 import java.util.Optional;
 import java.util.UUID;
-import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ConcurrentLinkedDeque;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -28,11 +28,14 @@ import warmshelf.decision.Decision;
 final class IncomingJobs implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(IncomingJobs.class);
     private static final Duration KEPT = Duration.ofHours(2);
+    private static final int MOST_OF_ONE = 5;
     private static final int SECONDS_TO_STOP = 10;
 
     private final IncomingStore store;
     private final Clock clock;
-    private final Map<UUID, IncomingJob> jobs = new ConcurrentHashMap<>();
+    /** The newest first. */
+    private final Deque<IncomingJob> jobs = new ConcurrentLinkedDeque<>();
+
     private final ExecutorService thread = Executors.newSingleThreadExecutor(job -> {
         Thread made = new Thread(job, "incoming-table");
         made.setDaemon(true);
@@ -47,8 +50,9 @@ final class IncomingJobs implements AutoCloseable {
     /** Has a file looked at as soon as it is its turn, and waits a moment, because most are small. */
     IncomingJob start(IncomingOrder order, Duration patience) {
         forgetOld();
+        makeRoom(order.by());
         IncomingJob job = new IncomingJob(order, clock.instant());
-        jobs.put(job.id(), job);
+        jobs.addFirst(job);
         await(thread.submit(() -> run(job, () -> job.ready(store.check(order, job::at)))), patience);
         return job;
     }
@@ -72,7 +76,7 @@ final class IncomingJobs implements AutoCloseable {
     }
 
     Optional<IncomingJob> find(UUID id) {
-        return Optional.ofNullable(jobs.get(id));
+        return jobs.stream().filter(job -> job.id().equals(id)).findFirst();
     }
 
     private void take(IncomingJob job) {
@@ -117,7 +121,7 @@ final class IncomingJobs implements AutoCloseable {
     }
 
     private void forgetOld() {
-        jobs.values().removeIf(job -> {
+        jobs.removeIf(job -> {
             boolean old = job.startedAt().plus(KEPT).isBefore(clock.instant())
                     && !job.standing().state().isBusy();
             if (old) {
@@ -125,6 +129,17 @@ final class IncomingJobs implements AutoCloseable {
             }
             return old;
         });
+    }
+
+    /** Files take room while they wait, so a person's oldest gives way to a new one. */
+    private void makeRoom(UUID member) {
+        jobs.stream()
+                .filter(job -> job.order().by().equals(member))
+                .skip(MOST_OF_ONE - 1)
+                .forEach(job -> {
+                    giveUp(job);
+                    jobs.remove(job);
+                });
     }
 
     private static void delete(IncomingJob job) {
@@ -139,7 +154,7 @@ final class IncomingJobs implements AutoCloseable {
     /** Ends what is being read. */
     @Override
     public void close() {
-        jobs.values().forEach(this::giveUp);
+        jobs.forEach(this::giveUp);
         thread.shutdown();
         try {
             if (!thread.awaitTermination(SECONDS_TO_STOP, TimeUnit.SECONDS)) {

@@ -52,20 +52,20 @@ final class IncomingLogStore {
     }
 
     /** The files taken in last, the newest first: of everybody for coordinators, else a person's own. */
-    List<TakenIn> latest(UUID visitor, boolean coordinator, ZoneId zone) {
+    List<TakenTable> latest(UUID visitor, boolean coordinator, ZoneId zone) {
         return taken(coordinator ? DSL.noCondition() : INCOMING_TABLE.TAKEN_BY.eq(visitor))
                 .orderBy(INCOMING_TABLE.TAKEN_AT.desc(), INCOMING_TABLE.ID)
                 .limit(MOST_LISTED)
-                .fetch(row -> takenIn(row, zone));
+                .fetch(row -> takenTable(row, zone));
     }
 
     /** The file of an id, where it was taken in. */
-    Optional<TakenIn> find(UUID id, ZoneId zone) {
-        return taken(INCOMING_TABLE.ID.eq(id)).fetchOptional(row -> takenIn(row, zone));
+    Optional<TakenTable> find(UUID id, ZoneId zone) {
+        return taken(INCOMING_TABLE.ID.eq(id)).fetchOptional(row -> takenTable(row, zone));
     }
 
     /** When the very same file was taken in before, where it was: last, for the same thermometer if it has nights. */
-    Optional<TakenIn> before(IncomingOrder order, ZoneId zone) {
+    Optional<TakenTable> before(IncomingOrder order, ZoneId zone) {
         return taken(INCOMING_TABLE
                         .FINGERPRINT
                         .eq(order.fingerprint())
@@ -76,7 +76,7 @@ final class IncomingLogStore {
                                         : order.thermometer().id())))
                 .orderBy(INCOMING_TABLE.TAKEN_AT.desc())
                 .limit(1)
-                .fetchOptional(row -> takenIn(row, zone));
+                .fetchOptional(row -> takenTable(row, zone));
     }
 
     private SelectConditionStep<? extends Record> taken(Condition which) {
@@ -88,8 +88,8 @@ final class IncomingLogStore {
                 .where(which);
     }
 
-    private static TakenIn takenIn(Record row, ZoneId zone) {
-        return new TakenIn(
+    private static TakenTable takenTable(Record row, ZoneId zone) {
+        return new TakenTable(
                 IncomingKind.named(row.get(INCOMING_TABLE.KIND)).orElseThrow(),
                 row.get(INCOMING_TABLE.FILE_NAME),
                 row.get(INCOMING_TABLE.ROWS_TAKEN),

@@ -24,10 +24,10 @@ public record IncomingPage(
         String words,
         @Nullable IncomingFindings findings,
         List<IncomingRows.MadeLink> links,
-        @Nullable TakenIn before,
+        @Nullable TakenTable before,
         String about) {
 
-    static IncomingPage of(IncomingJob job, @Nullable TakenIn before, UnaryOperator<String> wholeAddress) {
+    static IncomingPage of(IncomingJob job, @Nullable TakenTable before, UnaryOperator<String> wholeAddress) {
         IncomingJob.Standing now = job.standing();
         IncomingOrder order = job.order();
         return new IncomingPage(

@@ -12,25 +12,18 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import warmshelf.BadInput;
 import warmshelf.Given;
 import warmshelf.finding.statistics.Arm;
 import warmshelf.finding.statistics.SproutingTime;
+import warmshelf.table.HeadedTable;
 
 /** A table with one row a seed: {@code arm,unit,last_without,first_with,status}, days since sowing. */
 final class SeedFile {
     private static final List<String> COLUMNS = List.of("arm", "unit", "last_without", "first_with", "status");
     private static final double MOST_DAYS = 10_000;
-    private static final CSVFormat FORMAT = CSVFormat.RFC4180
-            .builder()
-            .setHeader()
-            .setSkipHeaderRecord(true)
-            .setTrim(true)
-            .setIgnoreEmptyLines(true)
-            .get();
 
     private SeedFile() {}
 
@@ -43,7 +36,7 @@ final class SeedFile {
     static List<Arm> read(Path file, boolean exact) {
         Map<String, List<SproutingTime>> times = new LinkedHashMap<>();
         try (Reader reader = Files.newBufferedReader(file, StandardCharsets.UTF_8);
-                CSVParser rows = FORMAT.parse(reader)) {
+                CSVParser rows = HeadedTable.parse(reader)) {
             requireColumns(file, rows.getHeaderNames());
             for (CSVRecord row : rows) {
                 if (!row.isConsistent()) {

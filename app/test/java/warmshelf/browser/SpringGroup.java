@@ -29,6 +29,7 @@ final class SpringGroup implements AutoCloseable {
     final String givenUp;
     final String thermometer;
     final String stations;
+    final String lots;
     final String ownTurn;
     final String seedAsked;
 
@@ -67,6 +68,7 @@ final class SpringGroup implements AutoCloseable {
         ownTurn = keepTheRota();
         thermometer = hangThermometer();
         stations = sendStations();
+        lots = sendLots();
     }
 
     /** The coordinator asks twice for seed of the member's; once the answer is no. */
@@ -96,6 +98,20 @@ final class SpringGroup implements AutoCloseable {
                     Hill,46.9,-92.2,high,05-20,09-28
                     """)
                 .post(cellar.coordinator(), "/frost/imports");
+        assertThat(answer.status()).as(answer.text()).isEqualTo(303);
+        return answer.location();
+    }
+
+    private String sendLots() {
+        Answer answer = new Upload()
+                .field("kind", "lots")
+                .field("whose", "group")
+                .file("lots from the seed swap in the hall.csv", """
+                    crop,variety,year,seeds_left,treated
+                    pepper,Corno di Toro,2026,30,no
+                    peper,Jalapeño,26,many,perhaps
+                    """)
+                .post(cellar.coordinator(), "/files/incoming");
         assertThat(answer.status()).as(answer.text()).isEqualTo(303);
         return answer.location();
     }

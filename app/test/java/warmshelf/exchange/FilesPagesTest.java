@@ -52,8 +52,9 @@ class FilesPagesTest {
                 .field("whose", "column")
                 .file("lots.csv", text)
                 .post(ilse, "/files/incoming");
-        assertThat(ilse.post(sent.location() + "/taking").status()).isEqualTo(303);
-        assertThat(ilse.get(sent.location()).text()).contains("Taken in.");
+        String address = Waiting.untilRead(ilse, sent.location());
+        Waiting.take(ilse, address);
+        assertThat(ilse.get(address).text()).contains("Taken in.");
     }
 
     @Test

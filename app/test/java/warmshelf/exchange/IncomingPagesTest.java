@@ -57,7 +57,7 @@ class IncomingPagesTest {
     private String sent(Browser browser, Upload upload) {
         Answer answer = upload.post(browser, "/files/incoming");
         assertThat(answer.status()).as(answer.text()).isEqualTo(303);
-        return answer.location();
+        return Waiting.untilRead(browser, answer.location());
     }
 
     private int rows() {
@@ -76,7 +76,7 @@ class IncomingPagesTest {
                 .contains("Nothing of it is taken in yet.");
         assertThat(rows()).isZero();
 
-        assertThat(tom.post(address + "/taking").status()).isEqualTo(303);
+        Waiting.take(tom, address);
         assertThat(tom.get(address).text()).contains("Taken in.").contains("2 rows taken in");
         assertThat(rows()).isEqualTo(2);
         assertThat(tom.get("/seeds").text()).contains("Jalapeño").contains("Brandywine");
@@ -106,7 +106,7 @@ class IncomingPagesTest {
 
     private void take(Browser browser, Upload upload) {
         String address = sent(browser, upload);
-        assertThat(browser.post(address + "/taking").status()).isEqualTo(303);
+        Waiting.take(browser, address);
         assertThat(browser.get(address).text()).contains("Taken in.");
     }
 
@@ -117,6 +117,7 @@ class IncomingPagesTest {
 
         assertThat(tom.post(address + "/taking", form).status()).isEqualTo(303);
         assertThat(tom.post(address + "/taking", form).location()).isEqualTo(address);
+        Waiting.untilRead(tom, address);
         assertThat(tom.post(address + "/taking").location()).isEqualTo(address);
         assertThat(tom.post(address + "/cancellation").status()).isEqualTo(409);
 
@@ -181,7 +182,7 @@ class IncomingPagesTest {
                 .toString();
         group.database().sql().execute("update member set left_at = current_timestamp where id = '" + tomsId + "'");
 
-        ilse.post(address + "/taking");
+        Waiting.take(ilse, address);
 
         assertThat(ilse.get(address).text()).contains("Something changed since the file was looked at");
         assertThat(rows()).isZero();
@@ -298,7 +299,7 @@ class IncomingPagesTest {
                 .contains("Make 2 links");
         int before = group.database().sql().fetchCount(ACCESS_LINK);
 
-        ilse.post(address + "/taking");
+        Waiting.take(ilse, address);
 
         assertThat(group.database().sql().fetchCount(ACCESS_LINK)).isEqualTo(before + 2);
         Matcher link =
@@ -312,6 +313,27 @@ class IncomingPagesTest {
                 .contains("Has an open link to join already.")
                 .contains("name was ‘Bo’, which stands on an earlier row too")
                 .contains("The row has 2 cells");
+    }
+
+    @Test
+    void whoever_coordinates_no_more_takes_no_names_in() {
+        String address = sent(ilse, new Upload().field("kind", "members").file("p.csv", "name\nAda Moss\n"));
+        int before = group.database().sql().fetchCount(ACCESS_LINK);
+        group.database().sql().execute("update member set role = 'member' where name = 'Ilse Brandt'");
+        Browser stillIlse = group.signedIn(group.coordinator());
+
+        assertThat(stillIlse.post(address + "/taking").status()).isEqualTo(403);
+        assertThat(group.database().sql().fetchCount(ACCESS_LINK)).isEqualTo(before);
+    }
+
+    @Test
+    void of_many_files_that_wait_the_oldest_gives_way() {
+        String first = sent(tom, lots(LOTS));
+        for (int i = 0; i < 5; i++) {
+            sent(tom, lots(LOTS));
+        }
+        assertThat(tom.get(first).status()).isEqualTo(404);
+        assertThat(leftFiles()).isEqualTo(5);
     }
 
     @Test
@@ -330,7 +352,7 @@ class IncomingPagesTest {
                 .contains("2 rows good")
                 .contains("2 rows left out")
                 .contains("It is of another thermometer, ‘Elsewhere’.");
-        tom.post(address + "/taking");
+        Waiting.take(tom, address);
         assertThat(group.database()
                         .sql()
                         .select(THERMOMETER_NIGHT.ON_DAY, THERMOMETER_NIGHT.CELSIUS)
@@ -361,7 +383,7 @@ class IncomingPagesTest {
         String address = sent(tom, nights(thermometer(), "day,celsius\n2027-02-01,31\n"));
         assertThat(tom.get(address).text()).contains("warm for the lowest of a night");
 
-        Answer asked = tom.post(address + "/taking");
+        Answer asked = Waiting.take(tom, address);
         assertThat(asked.status()).isEqualTo(422);
         assertThat(asked.text()).contains("Some figures are doubtful");
         assertThat(group.database().sql().fetchCount(THERMOMETER_NIGHT)).isZero();

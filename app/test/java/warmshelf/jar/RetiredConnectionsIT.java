@@ -43,7 +43,10 @@ class RetiredConnectionsIT {
             "/reminders/devices/wishes",
             "/reminders/devices/{id}/removal",
             "/reminders/devices/{id}/test",
-            // a photo is no file of weather records, so nothing of these is ever there
+            // a photo is neither a table nor a file of weather records, so nothing of these is ever there
+            "/files/incoming",
+            "/files/incoming/{id}/cancellation",
+            "/files/incoming/{id}/taking",
             "/frost/imports",
             "/frost/imports/{id}/cancellation",
             "/frost/imports/{id}/taking",

@@ -31,6 +31,7 @@ public final class PageWalk {
             "/plans",
             "/supplies",
             "/findings",
+            "/files",
             "/harvest",
             "/reminders",
             "/paper");

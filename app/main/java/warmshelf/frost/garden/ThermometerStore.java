@@ -59,12 +59,19 @@ public final class ThermometerStore {
     }
 
     /** Those that a person may see; the ones still read come first, then by name. */
-    public List<Thermometer> seenBy(UUID visitor, boolean coordinator) {
+    List<Thermometer> seenBy(UUID visitor, boolean coordinator) {
         return thermometers()
                 .orderBy(THERMOMETER.RETIRED_AT.isNotNull(), DSL.lower(THERMOMETER.NAME), THERMOMETER.ID)
                 .fetch(ThermometerStore::thermometer)
                 .stream()
                 .filter(each -> each.mayBeSeenBy(visitor, coordinator))
+                .toList();
+    }
+
+    /** Those of which a person may note nights. */
+    public List<Thermometer> readableBy(UUID visitor, boolean coordinator) {
+        return seenBy(visitor, coordinator).stream()
+                .filter(each -> !each.retired())
                 .toList();
     }
 

@@ -12,11 +12,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import warmshelf.BadInput;
 import warmshelf.Given;
+import warmshelf.table.HeadedTable;
 
 /**
  * Reads stations' monthly mean minima: a CSV with the columns {@code station_id} and {@code jan_c} to {@code dec_c} in degrees
@@ -40,13 +40,7 @@ public final class MonthlyFile {
         Map<String, StationFrost> dated = stations.stream()
                 .filter(StationFrost::hasDates)
                 .collect(Collectors.toMap(StationFrost::id, Function.identity(), (first, again) -> first));
-        CSVFormat format = CSVFormat.RFC4180
-                .builder()
-                .setHeader()
-                .setSkipHeaderRecord(true)
-                .setTrim(true)
-                .get();
-        try (CSVParser parser = format.parse(Files.newBufferedReader(file, StandardCharsets.UTF_8))) {
+        try (CSVParser parser = HeadedTable.parse(Files.newBufferedReader(file, StandardCharsets.UTF_8))) {
             if (!parser.getHeaderNames().contains("station_id")
                     || !parser.getHeaderNames().containsAll(MONTHS)) {
                 throw new BadInput(SAY.monthsMissing(file.toString()));

@@ -8,10 +8,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import warmshelf.BadInput;
+import warmshelf.table.HeadedTable;
 
 /** Reads a whole file of stations with published frost dates, a CSV with the columns of {@link StationRow}. */
 public final class StationFile {
@@ -28,14 +28,7 @@ public final class StationFile {
         if (!Files.isRegularFile(file)) {
             throw new BadInput(SAY.noFile(file.toString()));
         }
-        CSVFormat format = CSVFormat.RFC4180
-                .builder()
-                .setHeader()
-                .setSkipHeaderRecord(true)
-                .setTrim(true)
-                .setAllowMissingColumnNames(true)
-                .get();
-        try (CSVParser parser = format.parse(Files.newBufferedReader(file, StandardCharsets.UTF_8))) {
+        try (CSVParser parser = HeadedTable.parse(Files.newBufferedReader(file, StandardCharsets.UTF_8))) {
             return rows(file, parser);
         } catch (IOException | IllegalArgumentException | java.io.UncheckedIOException unreadable) {
             throw new BadInput(SAY.notCsv(file.toString(), sentence(unreadable)));

@@ -8,5 +8,5 @@ import java.util.UUID;
  *
  * @param leftOut rows of which the same was there already
  */
-public record TakenIn(
+public record TakenTable(
         IncomingKind kind, String fileName, int rows, int leftOut, UUID memberId, String by, LocalDate on) {}
