@@ -76,6 +76,7 @@ final class IncomingJobs implements AutoCloseable {
     }
 
     Optional<IncomingJob> find(UUID id) {
+        forgetOld();
         return jobs.stream().filter(job -> job.id().equals(id)).findFirst();
     }
 
@@ -134,7 +135,8 @@ final class IncomingJobs implements AutoCloseable {
     /** Files take room while they wait, so a person's oldest gives way to a new one. */
     private void makeRoom(UUID member) {
         jobs.stream()
-                .filter(job -> job.order().by().equals(member))
+                .filter(job -> job.order().by().equals(member)
+                        && job.standing().state().isUndecided())
                 .skip(MOST_OF_ONE - 1)
                 .forEach(job -> {
                     giveUp(job);

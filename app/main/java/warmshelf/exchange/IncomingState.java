@@ -15,6 +15,11 @@ public enum IncomingState {
         return this == CHECKING || this == TAKING;
     }
 
+    /** Whether nobody has said yet what becomes of it. */
+    boolean isUndecided() {
+        return this == CHECKING || this == READY;
+    }
+
     /** Whether its file is needed no more. */
     boolean isOver() {
         return !isBusy() && this != READY;
