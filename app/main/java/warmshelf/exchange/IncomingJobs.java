@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.time.Clock;
 import java.time.Duration;
 import java.util.Deque;
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.ConcurrentLinkedDeque;
@@ -134,14 +135,13 @@ final class IncomingJobs implements AutoCloseable {
 
     /** Files take room while they wait, so a person's oldest gives way to a new one. */
     private void makeRoom(UUID member) {
-        jobs.stream()
+        List<IncomingJob> gone = jobs.stream()
                 .filter(job -> job.order().by().equals(member)
                         && job.standing().state().isUndecided())
                 .skip(MOST_OF_ONE - 1)
-                .forEach(job -> {
-                    giveUp(job);
-                    jobs.remove(job);
-                });
+                .toList();
+        gone.forEach(this::giveUp);
+        jobs.removeAll(gone);
     }
 
     private static void delete(IncomingJob job) {

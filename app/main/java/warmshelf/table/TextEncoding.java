@@ -82,9 +82,9 @@ public enum TextEncoding {
     private static @Nullable TextEncoding byMark(byte[] start) {
         for (TextEncoding encoding : values()) {
             ByteBuffer mark = encoding.charset.encode("\uFEFF");
-            byte[] bytes = new byte[mark.remaining()];
-            mark.get(bytes);
-            if (encoding.markBytes > 0 && startsWith(start, bytes)) {
+            byte[] marking = new byte[mark.remaining()];
+            mark.get(marking);
+            if (encoding.markBytes > 0 && startsWith(start, marking)) {
                 return encoding;
             }
         }
@@ -145,7 +145,7 @@ public enum TextEncoding {
                         .onUnmappableCharacter(CodingErrorAction.REPORT));
     }
 
-    private static boolean startsWith(byte[] bytes, byte[] start) {
-        return bytes.length >= start.length && Arrays.equals(bytes, 0, start.length, start, 0, start.length);
+    private static boolean startsWith(byte[] whole, byte[] sought) {
+        return whole.length >= sought.length && Arrays.equals(whole, 0, sought.length, sought, 0, sought.length);
     }
 }

@@ -383,7 +383,7 @@ class IncomingPagesTest {
         String address = sent(tom, nights(thermometer(), "day,celsius\n2027-02-01,31\n"));
         assertThat(tom.get(address).text()).contains("warm for the lowest of a night");
 
-        Answer asked = Waiting.take(tom, address);
+        Answer asked = tom.post(address + "/taking");
         assertThat(asked.status()).isEqualTo(422);
         assertThat(asked.text()).contains("Some figures are doubtful");
         assertThat(group.database().sql().fetchCount(THERMOMETER_NIGHT)).isZero();
