@@ -9,6 +9,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.Collections;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -42,7 +43,7 @@ final class InsertStore implements RowSource.Visitor, AutoCloseable {
 
         /** The database's own words, on one line and without a stop at the end. */
         String why() {
-            SQLException refusal = (SQLException) getCause();
+            SQLException refusal = (SQLException) Objects.requireNonNull(getCause());
             SQLException first = refusal.getNextException() == null ? refusal : refusal.getNextException();
             String words = String.valueOf(first.getMessage());
             return words.lines().findFirst().orElse("").replaceAll("[.;]?\\s*$", "");

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Function;
@@ -85,9 +86,9 @@ final class PlantsReader {
         List<PlantPrediction> found = new ArrayList<>();
         for (SeasonSowing sowing : sowings) {
             UUID lotId = sowing.sowing().lotId();
-            Lot lot = lots.get(lotId);
             known(sowing, tests.getOrDefault(lotId, List.of()), results.getOrDefault(lotId, List.of()))
-                    .ifPresent(evidence -> found.add(one(sowing, lot, evidence, survival)));
+                    .ifPresent(evidence ->
+                            found.add(one(sowing, Objects.requireNonNull(lots.get(lotId)), evidence, survival)));
         }
         return found;
     }
