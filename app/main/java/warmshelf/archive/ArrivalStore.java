@@ -4,11 +4,8 @@ import static warmshelf.archive.ArchiveSentences.SAY;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.Comparator;
@@ -25,7 +22,6 @@ import warmshelf.db.FoundInstallation;
  * beside it, and gets it in one step, so that whoever stops the program half way finds nothing new there.
  */
 final class ArrivalStore {
-    private static final String FILE = "warmshelf.mv.db";
     private static final String BESIDE = "moving-in-";
 
     private ArrivalStore() {}
@@ -90,20 +86,9 @@ final class ArrivalStore {
             fillThere(DatabasePlace.inFolder(place.option(), beside), version, filling, afterwards);
             // what came meanwhile is not replaced
             refuseTaken(place, version);
-            onDisk(beside.resolve(FILE));
-            Files.move(
-                    beside.resolve(FILE),
-                    folder.resolve(FILE),
-                    StandardCopyOption.ATOMIC_MOVE,
-                    StandardCopyOption.REPLACE_EXISTING);
+            Database.move(beside, folder);
         } finally {
             delete(beside);
-        }
-    }
-
-    private static void onDisk(Path file) throws IOException {
-        try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
-            channel.force(true);
         }
     }
 

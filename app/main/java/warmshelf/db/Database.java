@@ -3,6 +3,12 @@ package warmshelf.db;
 import com.zaxxer.hikari.HikariConfig;
 import com.zaxxer.hikari.HikariDataSource;
 import java.nio.file.Path;
+import java.util.List;
+import java.nio.file.StandardOpenOption;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.Files;
+import java.nio.channels.FileChannel;
+import java.io.IOException;
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
@@ -83,6 +89,25 @@ public final class Database implements AutoCloseable {
                 open(url + WRITTEN_AT_ONCE, null, null, url + WRITTEN_TOGETHER, "shutdown compact", version);
         database.marks = MarkKeeper.start(database, mark);
         return database;
+    }
+
+    /**
+     * Moves the data of a folder that nobody has open into another, in one step, and their mark after them. What lay there, with
+     * its mark, is replaced.
+     */
+    public static void move(Path from, Path to) throws IOException {
+        try (FileChannel written = FileChannel.open(from.resolve(FolderMark.DATA), StandardOpenOption.WRITE)) {
+            written.force(true);
+        }
+        // the mark of what lay there would tell of lost changes
+        Files.deleteIfExists(to.resolve(FolderMark.NAME));
+        for (String file : List.of(FolderMark.DATA, FolderMark.NAME)) {
+            Files.move(
+                    from.resolve(file),
+                    to.resolve(file),
+                    StandardCopyOption.ATOMIC_MOVE,
+                    StandardCopyOption.REPLACE_EXISTING);
+        }
     }
 
     static String fileAddress(Path folder) {

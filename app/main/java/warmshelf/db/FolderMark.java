@@ -25,7 +25,7 @@ import org.slf4j.LoggerFactory;
  */
 final class FolderMark {
     static final String NAME = "warmshelf.mark";
-    private static final String DATA = "warmshelf.mv.db";
+    static final String DATA = "warmshelf.mv.db";
 
     private static final Logger LOG = LoggerFactory.getLogger(FolderMark.class);
 

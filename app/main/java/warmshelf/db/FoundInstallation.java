@@ -19,11 +19,10 @@ import org.jspecify.annotations.Nullable;
 public record FoundInstallation(
         @Nullable String version, @Nullable String group) {
     private static final FoundInstallation NOTHING = new FoundInstallation(null, null);
-    private static final String FILE = "warmshelf.mv.db";
 
     /** Looks into a data folder, which need not be there. */
     public static FoundInstallation inFolder(Path folder) {
-        return Files.exists(folder.resolve(FILE)) ? at(Database.fileAddress(folder), null, null) : NOTHING;
+        return Files.exists(folder.resolve(FolderMark.DATA)) ? at(Database.fileAddress(folder), null, null) : NOTHING;
     }
 
     /** Looks into the database at a JDBC address. */

@@ -27,6 +27,7 @@ import static warmshelf.db.generated.Tables.GARDEN_POINT;
 import static warmshelf.db.generated.Tables.GERMINATION_TEST;
 import static warmshelf.db.generated.Tables.GROUP_PROFILE;
 import static warmshelf.db.generated.Tables.HARVEST_NOTE;
+import static warmshelf.db.generated.Tables.INCOMING_TABLE;
 import static warmshelf.db.generated.Tables.LEAVING;
 import static warmshelf.db.generated.Tables.LEAVING_THING;
 import static warmshelf.db.generated.Tables.LETTER;
@@ -119,6 +120,7 @@ public final class TableOwnership {
             GERMINATION_TEST,
             GROUP_PROFILE,
             HARVEST_NOTE,
+            INCOMING_TABLE,
             LEAVING,
             LEAVING_THING,
             LETTER,

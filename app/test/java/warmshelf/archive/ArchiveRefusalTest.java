@@ -12,9 +12,11 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -26,6 +28,9 @@ import warmshelf.testing.TestGroup;
 
 /** A file that is not whole, not ours or not meant for here is refused with a sentence, and nothing is there afterwards. */
 class ArchiveRefusalTest {
+    /** The version of the tables of the first program that made such files. */
+    private static final String FIRST = "20261130180500";
+
     private static final MutableClock CLOCK = new MutableClock(TestGroup.MORNING);
 
     @TempDir
@@ -91,7 +96,9 @@ class ArchiveRefusalTest {
         assertThat(taken.group()).isEqualTo(TestGroup.NAME);
         assertThat(folder.resolve("data")).isDirectoryContaining("glob:**/warmshelf.mv.db");
         try (var left = Files.list(folder.resolve("data"))) {
-            assertThat(left).hasSize(1);
+            assertThat(left)
+                    .extracting(each -> each.getFileName().toString())
+                    .containsExactlyInAnyOrder("warmshelf.mv.db", "warmshelf.mark");
         }
     }
 
@@ -229,8 +236,13 @@ class ArchiveRefusalTest {
         try (Database empty = Database.inFolder(data)) {
             assertThat(empty.answers()).isTrue();
         }
+        // how far it had come is not held against the group that moves in
+        Files.writeString(data.resolve("warmshelf.mark"), "900\n\na469314f\n");
 
         assertThat(IntakeStore.takeIn(whole, place(), CLOCK).tally().members()).isEqualTo(3);
+        try (Database there = place().open()) {
+            assertThat(there.answers()).isTrue();
+        }
         assertThat(place().look().group()).isEqualTo(TestGroup.NAME);
     }
 
@@ -238,7 +250,7 @@ class ArchiveRefusalTest {
     void a_file_of_an_older_program_is_taken_in_and_brought_up_to_date() throws IOException {
         // the version after which only a table of the installation was added
         Map<String, String> older =
-                changed("manifest.json", SchemaStore.newest().version(), "20261130175000");
+                changed("manifest.json", SchemaStore.newest().version(), FIRST);
 
         TakenIn taken =
                 IntakeStore.takeIn(Archives.zipWithChecksums(older, folder.resolve("older.zip")), place(), CLOCK);
@@ -254,7 +266,7 @@ class ArchiveRefusalTest {
         DatabasePlace place = DatabasePlace.at("--jdbc-url", address, null, null);
         place.open().close();
         Map<String, String> older =
-                changed("manifest.json", SchemaStore.newest().version(), "20261130175000");
+                changed("manifest.json", SchemaStore.newest().version(), FIRST);
         Path file = Archives.zipWithChecksums(older, folder.resolve("older.zip"));
 
         assertThatThrownBy(() -> IntakeStore.takeIn(file, place, CLOCK))
