@@ -6,6 +6,7 @@ import java.util.List;
 import warmshelf.archive.ArchivePages;
 import warmshelf.archive.ArchiveStore;
 import warmshelf.check.CheckRoom;
+import warmshelf.check.HeldRackStore;
 import warmshelf.check.MatAlarmNews;
 import warmshelf.check.MatAlarmStore;
 import warmshelf.check.RoundStore;
@@ -129,7 +130,7 @@ final class Rooms {
                 new RackPages(shelving, new RackStore(database.sql(), audit)),
                 new ShelfPages(shelving, new ShelfStore(database.sql(), audit), quarantine),
                 new MatPages(shelving, new MatStore(database.sql(), audit)),
-                new BoardPages(shelving, board),
+                new BoardPages(shelving, board, new HeldRackStore(database, crops)::marks),
                 new FrostPages(frost, new AcceptedRiskStore(database, audit)::of, members::coordinatorNames),
                 new CodePages(
                         database, audit, id -> crops.find(id).map(Crop::name).orElse(id), browsers)));

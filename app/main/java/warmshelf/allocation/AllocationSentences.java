@@ -28,6 +28,8 @@ interface AllocationSentences {
 
     String rackIsHeld(String rack, String since);
 
+    String rackTakesNothing(String rack, String since);
+
     String noHeatUnderLight();
 
     String onlyUnderLight();
@@ -47,6 +49,8 @@ interface AllocationSentences {
     String noMatInBand(String band);
 
     String allDark(String band);
+
+    String allHeld(String band);
 
     String allTaken(String first, String last);
 

@@ -14,6 +14,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import org.jooq.Condition;
 import org.jooq.DSLContext;
 import org.jooq.Record;
 import org.jooq.SelectOnConditionStep;
@@ -81,17 +82,34 @@ public final class ClashStore {
      */
     List<Obstacle> obstacles(
             DSLContext tx,
+            UUID sowing,
             PlaceAndDays spot,
             @Nullable WarmDays warm,
             @Nullable Band band,
             boolean needsLight,
             @Nullable UUID except) {
         CandidatePlace place = place(tx, spot.placeId());
-        SpaceJudge judge = new SpaceJudge(around(tx, place, except, spot.from(), spot.to()));
+        Surroundings around = around(tx, place, except, spot.from(), spot.to());
+        SpaceJudge judge = new SpaceJudge(around, lies(tx, around.holds(), sowing, spot.from(), except));
         MatSpace mat = place.mat();
         return mat == null || warm == null || band == null
                 ? judge.underLight(place, spot)
                 : judge.onMat(place, mat, spot, warm, band, needsLight);
+    }
+
+    /** Where a sowing lies up to a day, or is booked in the stay that is about to be moved; asked only where a rack is held. */
+    private static Set<UUID> lies(DSLContext tx, RackHolds holds, UUID sowing, LocalDate day, @Nullable UUID except) {
+        if (holds.byRack().isEmpty()) {
+            return Set.of();
+        }
+        Condition until = STAY.FROM_DAY.le(day).and(STAY.TO_DAY.ge(day));
+        return Set.copyOf(tx.selectDistinct(STAY.PLACE_ID)
+                .from(STAY)
+                .where(
+                        STAY.SOWING_ID.eq(sowing),
+                        STAY.FROM_DAY.lt(STAY.TO_DAY),
+                        except == null ? until : until.or(STAY.ID.eq(except)))
+                .fetch(STAY.PLACE_ID));
     }
 
     /** How warm something would lie somewhere: as the mat is set, else as is asked. */

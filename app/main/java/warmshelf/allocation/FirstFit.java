@@ -73,9 +73,13 @@ public final class FirstFit {
         if (inBand.isEmpty()) {
             return new NoSpace.NoMatInBand(wish.band());
         }
-        return inBand.stream().anyMatch(wish::sees)
-                ? new NoSpace.Full(firstDay(wish), wish.latest())
-                : new NoSpace.AllDark(wish.band());
+        List<MatSpace> lit = inBand.stream().filter(wish::sees).toList();
+        if (lit.isEmpty()) {
+            return new NoSpace.AllDark(wish.band());
+        }
+        return lit.stream().allMatch(mat -> board.isClosed(mat.id()))
+                ? new NoSpace.AllHeld(wish.band())
+                : new NoSpace.Full(firstDay(wish), wish.latest());
     }
 
     /** The best offer on one place. */
@@ -88,7 +92,7 @@ public final class FirstFit {
     }
 
     private Optional<SpaceOffer> bestOn(MatSpace mat, List<UUID> places, SpaceWish wish) {
-        if (!wish.sees(mat) || !new StayWarmth(board, mat, wish.band()).isPossible()) {
+        if (board.isClosed(mat.id()) || !wish.sees(mat) || !new StayWarmth(board, mat, wish.band()).isPossible()) {
             return Optional.empty();
         }
         for (LocalDate start : startsNearestFirst(wish)) {

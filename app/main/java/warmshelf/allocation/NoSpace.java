@@ -25,6 +25,14 @@ public sealed interface NoSpace extends Message {
         }
     }
 
+    /** Every mat that would do is on a rack that is held. */
+    record AllHeld(Band band) implements NoSpace {
+        @Override
+        public String words(Units units) {
+            return SAY.allHeld(band.words(units));
+        }
+    }
+
     /** Every fitting mat is taken, out of service, or set to what does not suit, from the first to the last sensible start. */
     record Full(LocalDate first, LocalDate last) implements NoSpace {
         @Override

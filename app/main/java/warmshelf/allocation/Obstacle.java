@@ -94,6 +94,14 @@ public sealed interface Obstacle extends Message {
         }
     }
 
+    /** Something was found on the rack where it would lie that spreads. */
+    record RackTakesNothing(RackHold hold) implements Obstacle {
+        @Override
+        public String words(Units units) {
+            return SAY.rackTakesNothing(hold.rack(), hold.sinceWords());
+        }
+    }
+
     /** From a mat to a light, or the other way. */
     record OtherKind(boolean fromMat) implements Obstacle {
         @Override

@@ -6,10 +6,12 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import warmshelf.shelf.Outage;
@@ -29,6 +31,7 @@ public final class SpaceCalendar {
     private final Map<UUID, double[]> setPoints = new LinkedHashMap<>();
     private final Map<UUID, double[]> ready = new HashMap<>();
     private final List<Outage> outages = new ArrayList<>();
+    private final Set<UUID> closed = new HashSet<>();
 
     /**
      * An empty board.
@@ -53,6 +56,7 @@ public final class SpaceCalendar {
         setPoints.forEach((mat, onDays) -> copy.setPoints.put(mat, onDays.clone()));
         ready.forEach((mat, onDays) -> copy.ready.put(mat, onDays.clone()));
         copy.outages.addAll(outages);
+        copy.closed.addAll(closed);
         return copy;
     }
 
@@ -60,6 +64,7 @@ public final class SpaceCalendar {
     public SpaceCalendar bare() {
         SpaceCalendar bare = new SpaceCalendar(from, to(), mats);
         outages.forEach(bare::takeOut);
+        bare.closed.addAll(closed);
         return bare;
     }
 
@@ -68,6 +73,7 @@ public final class SpaceCalendar {
         SpaceCalendar unset = new SpaceCalendar(from, to(), mats);
         taken.forEach((place, masks) -> unset.taken.put(place, masks.clone()));
         unset.outages.addAll(outages);
+        unset.closed.addAll(closed);
         return unset;
     }
 
@@ -107,6 +113,16 @@ public final class SpaceCalendar {
             outages.add(outage);
             mat.places().forEach(place -> take(place, WHOLE, outage.from(), outage.to()));
         });
+    }
+
+    /** Offers nothing on a mat, because its rack is held; nobody knows until when. */
+    public void close(UUID mat) {
+        closed.add(mat);
+    }
+
+    /** Whether nothing is offered on a mat, because its rack is held. */
+    public boolean isClosed(UUID mat) {
+        return closed.contains(mat);
     }
 
     /** The days on which a mat cannot be used, the earliest first. */

@@ -4,6 +4,8 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -13,10 +15,20 @@ import org.jspecify.annotations.Nullable;
 public final class SpaceJudge {
     private final SpaceCalendar board;
     private final List<Neighbour> neighbours;
+    private final RackHolds holds;
+    private final Set<UUID> lies;
 
+    /** For what lies nowhere yet. */
     public SpaceJudge(Surroundings around) {
+        this(around, Set.of());
+    }
+
+    /** @param lies the places where what is to be laid down lies or is booked already; on their racks it is nothing new */
+    public SpaceJudge(Surroundings around, Set<UUID> lies) {
         board = around.board();
         neighbours = around.neighbours();
+        holds = around.holds();
+        this.lies = Set.copyOf(lies);
     }
 
     /** Everything in the way of lying under a light. */
@@ -47,6 +59,11 @@ public final class SpaceJudge {
     }
 
     private void addTaken(List<Obstacle> obstacles, CandidatePlace place, PlaceAndDays spot) {
+        // What began to lie there before its rack was held is nothing new.
+        holds.keepsOut(lies, place.id())
+                .filter(hold -> !spot.from().isBefore(hold.since()))
+                .map(Obstacle.RackTakesNothing::new)
+                .ifPresent(obstacles::add);
         if (spot.to().isAfter(board.to())) {
             obstacles.add(new Obstacle.TooFar(board.to().minusDays(1)));
         }

@@ -32,10 +32,12 @@ public final class SpaceStore {
         this.sql = database.sql();
     }
 
-    /** The board of what may be planned and offered, from one day up to but not on another. */
+    /** The board of what may be planned and offered, from one day up to but not on another; mats of held racks are closed on it. */
     public SpaceCalendar board(LocalDate from, LocalDate to) {
         SpaceCalendar board = new SpaceCalendar(from, to, offeredMats());
         SurroundingsStore.fill(sql, board);
+        RackHolds holds = holds();
+        board.mats().stream().filter(mat -> holds.keepsOut(mat).isPresent()).forEach(mat -> board.close(mat.id()));
         return board;
     }
 
@@ -44,7 +46,7 @@ public final class SpaceStore {
         return mats(DSL.noCondition());
     }
 
-    /** The mats that may be planned and offered: all but those of quarantine shelves. */
+    /** All mats but those of quarantine shelves. */
     public List<MatSpace> offeredMats() {
         return mats(DSL.not(isQuarantine()));
     }
@@ -89,12 +91,15 @@ public final class SpaceStore {
                         places.getOrDefault(id, List.of()))));
     }
 
-    /** Lit places with no one on them from a day on, and how long they stay free: the day after the last free one. */
+    /** Lit places that take something new from a day on, and how long they stay free: the day after the last free one. */
     public List<LitPlace> litPlaces(LocalDate from, LocalDate to, int quarters) {
-        return litPlaces(from, to, quarters, DSL.not(isQuarantine()));
+        RackHolds holds = holds();
+        return litPlaces(from, to, quarters, DSL.not(isQuarantine())).stream()
+                .filter(place -> holds.at(place.placeId()).isEmpty())
+                .toList();
     }
 
-    /** The same with those of quarantine shelves, where nothing is planned or offered. */
+    /** The same with those of quarantine shelves and held racks, where nothing is planned or offered. */
     public List<LitPlace> allLitPlaces(LocalDate from, LocalDate to, int quarters) {
         return litPlaces(from, to, quarters, DSL.noCondition());
     }

@@ -29,7 +29,13 @@ public final class StayRelayStore {
     public UUID relay(DSLContext tx, Stay stay, PlaceAndDays spot, @Nullable WarmDays warm) {
         WarmthNeed warmth = warmthAt(tx, stay, spot, warm);
         stays.refuseObstacles(
-                tx, spot, warm, warmth == null ? null : warmth.band(), needsLightAt(tx, stay, spot), stay.id());
+                tx,
+                stay.sowingId(),
+                spot,
+                warm,
+                warmth == null ? null : warmth.band(),
+                needsLightAt(tx, stay, spot),
+                stay.id());
         tx.deleteFrom(QUARTER_DAY).where(QUARTER_DAY.STAY_ID.eq(stay.id())).execute();
         return QuarterDayStore.judged(() -> {
             tx.update(STAY)
@@ -55,7 +61,13 @@ public final class StayRelayStore {
     public UUID carry(DSLContext tx, Stay stay, PlaceAndDays spot, @Nullable WarmDays warm, UUID by) {
         WarmthNeed warmth = warmthAt(tx, stay, spot, warm);
         stays.refuseObstacles(
-                tx, spot, warm, warmth == null ? null : warmth.band(), needsLightAt(tx, stay, spot), stay.id());
+                tx,
+                stay.sowingId(),
+                spot,
+                warm,
+                warmth == null ? null : warmth.band(),
+                needsLightAt(tx, stay, spot),
+                stay.id());
         stays.end(tx, stay, spot.from(), by);
         return QuarterDayStore.judged(() -> stays.lay(tx, stay.sowingId(), spot, warmth, by));
     }
@@ -74,6 +86,7 @@ public final class StayRelayStore {
         return stays.clashes()
                 .obstacles(
                         tx,
+                        stay.sowingId(),
                         spot,
                         warm,
                         warm == null ? null : QuarterDayStore.warmthOf(tx, stay).band(),

@@ -53,7 +53,7 @@ public final class StayStore {
     public UUID layOnMat(DSLContext tx, UUID sowingId, PlaceAndDays spot, WarmDays warm, Band band, UUID by) {
         UUID mat = matOf(tx, spot.placeId());
         MatDayStore.lock(tx, mat);
-        refuseObstacles(tx, spot, warm, band, RequestStore.needsLight(tx, sowingId), null);
+        refuseObstacles(tx, sowingId, spot, warm, band, RequestStore.needsLight(tx, sowingId), null);
         return QuarterDayStore.judged(() -> lay(tx, sowingId, spot, new WarmthNeed(mat, warm, band), by));
     }
 
@@ -88,7 +88,7 @@ public final class StayStore {
         if (!tx.fetchExists(PLACE, PLACE.ID.eq(spot.placeId()), PLACE.KIND.eq("lit"))) {
             throw Declined.overtaken(new SpaceRefusal.NotUnderLight());
         }
-        refuseObstacles(tx, spot, null, null, false, null);
+        refuseObstacles(tx, sowingId, spot, null, null, false, null);
         return QuarterDayStore.judged(() -> lay(tx, sowingId, spot, null, by));
     }
 
@@ -133,6 +133,7 @@ public final class StayStore {
         // It lies there already: what light it gets is not asked again.
         refuseObstacles(
                 tx,
+                stay.sowingId(),
                 more,
                 warmth == null ? null : warmth.days(),
                 warmth == null ? null : warmth.band(),
@@ -164,7 +165,8 @@ public final class StayStore {
     public boolean beginEarlier(DSLContext tx, Stay stay, LocalDate from, UUID by) {
         PlaceAndDays before = new PlaceAndDays(stay.placeId(), stay.slot(), from, stay.from());
         if (stay.isOnMat()
-                || !clashes.obstacles(tx, before, null, null, false, stay.id()).isEmpty()) {
+                || !clashes.obstacles(tx, stay.sowingId(), before, null, null, false, stay.id())
+                        .isEmpty()) {
             return false;
         }
         QuarterDayStore.judged(() -> {
@@ -206,12 +208,13 @@ public final class StayStore {
 
     void refuseObstacles(
             DSLContext tx,
+            UUID sowing,
             PlaceAndDays spot,
             @Nullable WarmDays warm,
             @Nullable Band band,
             boolean needsLight,
             @Nullable UUID except) {
-        List<Obstacle> obstacles = clashes.obstacles(tx, spot, warm, band, needsLight, except);
+        List<Obstacle> obstacles = clashes.obstacles(tx, sowing, spot, warm, band, needsLight, except);
         if (!obstacles.isEmpty()) {
             throw Declined.overtaken(new SpaceRefusal.InTheWay(obstacles));
         }

@@ -30,7 +30,9 @@
  * <p><b>Held racks.</b> An entry of pests or virus ({@code Problem.spreads}) holds the racks on which its sowing lay that
  * day ({@code rack_hold}), as long as it stands and until a coordinator clears them. {@code RackHolds} says what may not
  * leave such a rack, to {@code MoveJudge} and {@code MoveStore}, and to ticks ({@code SpaceAfterTick}); what has not begun
- * lies nowhere yet and is free to move. Quarantine shelves ({@code quarantine_shelf}) are left out of boards, offers and
+ * lies nowhere yet and is free to move. It also says what may not come to one, to {@code SpaceJudge} and ticks: nothing new, from
+ * whatever day, as nobody knows when it will be cleared; what lies or is booked there already stays. So boards close the mats of
+ * such racks, plans do without them, and places under their lights are offered to nobody. Quarantine shelves ({@code quarantine_shelf}) are left out of boards, offers and
  * plans, and take what a held rack gives up.
  *
  * <p><b>Light.</b> Some seed comes up in light only ({@code SeedLight}). Its request says so ({@code needs_light}), and the one

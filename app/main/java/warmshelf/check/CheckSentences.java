@@ -51,6 +51,8 @@ interface CheckSentences {
 
     String rackIsHeld(String rack, String since);
 
+    String rackTakesNothing(String rack, String since);
+
     String rackIsTold();
 
     String underTheLight();

@@ -24,6 +24,7 @@ import warmshelf.allocation.RackHoldStore;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.db.Database;
+import warmshelf.shelf.HeldMark;
 import warmshelf.shelf.OnSiteStore;
 import warmshelf.sowing.Problem;
 
@@ -43,6 +44,29 @@ public final class HeldRackStore {
 
     /** The racks that are held, in walking order; whom they concern as of a day. */
     public List<HeldRack> on(LocalDate day) {
+        return read().entrySet().stream()
+                .map(each -> new HeldRack(
+                        each.getKey(),
+                        each.getValue().site(),
+                        each.getValue().rack(),
+                        each.getValue().notes(),
+                        concerned(each.getKey(), day)))
+                .toList();
+    }
+
+    /** The same as the racks show them: each with the first note that holds it. */
+    public List<HeldMark> marks() {
+        return read().entrySet().stream()
+                .map(each -> mark(each.getKey(), each.getValue().notes().get(0)))
+                .toList();
+    }
+
+    private static HeldMark mark(UUID rack, HeldRack.Note first) {
+        return new HeldMark(
+                rack, first.seenOn(), first.problem().words(), first.sowing(), first.title(), first.byName());
+    }
+
+    private Map<UUID, Held> read() {
         Map<UUID, Held> held = new LinkedHashMap<>();
         sql.select(
                         RACK.ID,
@@ -76,14 +100,7 @@ public final class HeldRackStore {
                                 id -> new Held(row.get(SITE.NAME), row.get(RACK.NAME), new ArrayList<>()))
                         .notes()
                         .add(note(row)));
-        return held.entrySet().stream()
-                .map(each -> new HeldRack(
-                        each.getKey(),
-                        each.getValue().site(),
-                        each.getValue().rack(),
-                        each.getValue().notes(),
-                        concerned(each.getKey(), day)))
-                .toList();
+        return held;
     }
 
     private HeldRack.Note note(Record row) {

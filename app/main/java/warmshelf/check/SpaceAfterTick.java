@@ -4,7 +4,11 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import warmshelf.allocation.PlaceAndDays;
 import warmshelf.allocation.RackHold;
 import warmshelf.allocation.RackHolds;
@@ -53,15 +57,45 @@ record SpaceAfterTick(
         return changes;
     }
 
-    /** The hold of a rack that keeps the sowing from where it would go; what was done before the rack was held stands. */
-    Optional<RackHold> heldBy(RackHolds holds) {
-        return changes().stream()
-                .flatMap(change -> to(change).stream())
-                .flatMap(to -> lying.stream()
-                        .filter(stay -> stay.covers(tick.seenOn()))
-                        .flatMap(stay -> holds.inTheWay(stay.placeId(), to).stream()))
-                .filter(hold -> !tick.seenOn().isBefore(hold.since()))
+    /** Why held racks keep the sowing from where it would go; what was done before a rack was held stands. */
+    Optional<TickRefusal> heldBy(RackHolds holds) {
+        Set<UUID> lies = liesOn();
+        return Stream.concat(
+                        changes().stream().flatMap(change -> to(change).stream()),
+                        bookedBegins().map(Stay::placeId).stream())
+                .flatMap(to -> refusals(holds, lies, to))
                 .findFirst();
+    }
+
+    private Stream<TickRefusal> refusals(RackHolds holds, Set<UUID> lies, UUID to) {
+        Stream<TickRefusal> leaves = lies.stream()
+                .flatMap(from -> holds.keepsIn(from, to).stream())
+                .filter(this::isHeldByThen)
+                .map(TickRefusal.RackIsHeld::new);
+        Stream<TickRefusal> comes =
+                holds.keepsOut(lies, to).stream().filter(this::isHeldByThen).map(TickRefusal.RackTakesNothing::new);
+        return Stream.concat(leaves, comes);
+    }
+
+    private boolean isHeldByThen(RackHold hold) {
+        return !tick.seenOn().isBefore(hold.since());
+    }
+
+    /** The place booked under a light whose days have begun, where it goes there by this tick. */
+    private Optional<Stay> bookedBegins() {
+        return booked().filter(stay ->
+                leavesMat() && !tick.goesHome() && tick.lightPlace() == null && stay.isBegunBy(tick.seenOn()));
+    }
+
+    /** The places from which it would go: where it lies that day, or on whose mat its days end with it. */
+    private Set<UUID> liesOn() {
+        Set<UUID> lies = places(stay -> stay.covers(tick.seenOn())
+                && !bookedBegins().filter(stay::equals).isPresent());
+        return lies.isEmpty() ? places(stay -> stay.isOnMat() && stay.to().equals(tick.seenOn())) : lies;
+    }
+
+    private Set<UUID> places(Predicate<Stay> which) {
+        return lying.stream().filter(which).map(Stay::placeId).collect(Collectors.toSet());
     }
 
     private static Optional<UUID> to(Change change) {

@@ -43,6 +43,14 @@ sealed interface TickRefusal extends Message {
         }
     }
 
+    /** Something was found on the rack to which it would go that spreads. */
+    record RackTakesNothing(RackHold hold) implements TickRefusal {
+        @Override
+        public String words(Units units) {
+            return SAY.rackTakesNothing(hold.rack(), hold.sinceWords());
+        }
+    }
+
     /** Another entry corrects it already. */
     record CorrectedAlready() implements TickRefusal {
         @Override

@@ -223,8 +223,8 @@ public final class TickStore {
     }
 
     private void moveSpace(DSLContext tx, UUID sowingId, SpaceAfterTick space, UUID by) {
-        space.heldBy(RackHoldStore.read(tx)).ifPresent(hold -> {
-            throw Declined.refused(new TickRefusal.RackIsHeld(hold));
+        space.heldBy(RackHoldStore.read(tx)).ifPresent(reason -> {
+            throw Declined.refused(reason);
         });
         for (SpaceAfterTick.Change change : space.changes()) {
             if (change instanceof SpaceAfterTick.Change.End end) {

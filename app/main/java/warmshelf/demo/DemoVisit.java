@@ -24,6 +24,9 @@ import warmshelf.timeline.TimelineStep;
 final class DemoVisit {
     private static final int LIGHT_DAYS_AHEAD = 120;
     private static final int USUAL_LIGHT_DAYS = 42;
+    /** So long ago pests were found, and a coordinator still keeps that rack held. */
+    private static final int PESTS_DAYS_AGO = 2;
+
     private static final double NOTED = 0.05;
     private static final List<String> NOTES =
             List.of(SAY.watered(), SAY.stillDamp(), SAY.wipedLid(), SAY.turned(), SAY.looksWell(), SAY.aired());
@@ -93,6 +96,10 @@ final class DemoVisit {
             return look.lost(lostBefore + Math.max(0, lost))
                     .problem(Problem.DAMPING_OFF)
                     .note(SAY.stoodApart());
+        }
+        boolean lately = !look.day().isBefore(season.today().minusDays(PESTS_DAYS_AGO));
+        if (lately && plant.meets("pests")) {
+            return look.problem(Problem.PESTS).note("Small dark flies about the cells, a dozen on the sticky card.");
         }
         if (plant.meets("dry")) {
             return look.problem(Problem.DRY).note(SAY.dryAtEdges());
@@ -197,7 +204,11 @@ final class DemoVisit {
             return null;
         }
         String rack = from.site() + " · " + from.rack() + " ·";
-        return house.space().litPlaces(day, day.plusDays(LIGHT_DAYS_AHEAD), quarters).stream()
+        UUID lies = house.histories()
+                .find(plant.sowing().id())
+                .flatMap(history -> history.liesOn(day))
+                .orElse(null);
+        return house.space().litPlacesFrom(lies, day, day.plusDays(LIGHT_DAYS_AHEAD), quarters).stream()
                 .filter(place -> !place.freeUntil().isBefore(until))
                 .min(Comparator.comparing((LitPlace place) -> !place.where().startsWith(rack))
                         .thenComparing(place -> !place.where().startsWith(from.site())))

@@ -5,18 +5,19 @@ import static warmshelf.placing.PlacingSentences.SAY;
 import java.util.ArrayList;
 import java.util.List;
 import warmshelf.allocation.MatSpace;
+import warmshelf.allocation.SpaceCalendar;
 import warmshelf.shelf.LightAbove;
 import warmshelf.words.Choice;
 import warmshelf.words.Units;
 
-/** The places on mats to choose from by hand. */
+/** The places on mats to choose from by hand; those of held racks are left out. */
 final class MatPlaceChoices {
     private MatPlaceChoices() {}
 
-    static List<Choice> of(List<MatSpace> mats, Units units) {
+    static List<Choice> of(SpaceCalendar board, Units units) {
         List<Choice> places = new ArrayList<>();
-        for (MatSpace mat : mats) {
-            for (int number = 1; number <= mat.places().size(); number++) {
+        for (MatSpace mat : board.mats()) {
+            for (int number = 1; number <= mat.places().size() && !board.isClosed(mat.id()); number++) {
                 places.add(new Choice(mat.places().get(number - 1).toString(), words(mat, number, units)));
             }
         }

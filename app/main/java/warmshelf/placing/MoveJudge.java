@@ -3,6 +3,7 @@ package warmshelf.placing;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.function.DoubleToIntFunction;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.Band;
@@ -19,12 +20,10 @@ import warmshelf.allocation.WarmDays;
 /** Says what a move would come to and what is in its way, from a board on which the moved stay itself does not count. */
 public final class MoveJudge {
     private final Surroundings around;
-    private final SpaceJudge judge;
     private final LocalDate today;
 
     public MoveJudge(Surroundings around, LocalDate today) {
         this.around = around;
-        this.judge = new SpaceJudge(around);
         this.today = today;
     }
 
@@ -44,11 +43,12 @@ public final class MoveJudge {
         }
         if (begun) {
             around.holds()
-                    .inTheWay(lying.stay().placeId(), place.id())
+                    .keepsIn(lying.stay().placeId(), place.id())
                     .map(Obstacle.RackIsHeld::new)
                     .ifPresent(obstacles::add);
         }
         Band band = lying.band();
+        SpaceJudge judge = new SpaceJudge(around, Set.of(lying.stay().placeId()));
         MatSpace mat = place.mat();
         if (lying.stay().isOnMat() != (mat != null)) {
             obstacles.add(new Obstacle.OtherKind(lying.stay().isOnMat()));

@@ -251,7 +251,7 @@ public final class MoveStore {
     /** What has not begun lies nowhere yet, and carries nothing along. */
     private static Optional<RackHold> rackHeld(DSLContext from, LyingStay lying, UUID place, LocalDate today) {
         return lying.isBegunBy(today)
-                ? RackHoldStore.read(from).inTheWay(lying.stay().placeId(), place)
+                ? RackHoldStore.read(from).keepsIn(lying.stay().placeId(), place)
                 : Optional.empty();
     }
 

@@ -151,7 +151,7 @@ public final class RequestPages implements Pages {
                 request.isWaiting() ? wishes.held() : List.of(),
                 form,
                 refusal,
-                MatPlaceChoices.of(board.mats(), visitor.units()),
+                MatPlaceChoices.of(board, visitor.units()),
                 Slot.of(request.quarters()).stream()
                         .map(slot -> new Choice(String.valueOf(slot.firstQuarter()), slot.words()))
                         .toList());

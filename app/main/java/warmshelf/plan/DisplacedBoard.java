@@ -43,6 +43,7 @@ final class DisplacedBoard {
     /** What a stay would be laid down on while some of the displaced ones lie elsewhere and the rest where they lie now. */
     SpaceCalendar around(Displaced one, Map<UUID, SpaceOffer> elsewhere) {
         SpaceCalendar board = others.copy();
+        one.closed().forEach(board::close);
         for (Displaced each : displaced) {
             SpaceOffer offer = elsewhere.get(each.id());
             if (each.equals(one)) {
@@ -83,7 +84,8 @@ final class DisplacedBoard {
         SpaceCalendar board = around(one, elsewhere);
         CandidatePlace place = new CandidatePlace(
                 offer.placeId(), offer.placeNumber(), offer.mat().where(), offer.mat());
-        return board.isFree(offer.placeId(), offer.slot(), offer.from(), offer.to())
+        return !board.isClosed(offer.mat().id())
+                && board.isFree(offer.placeId(), offer.slot(), offer.from(), offer.to())
                 && new SpaceJudge(new Surroundings(board, List.of()))
                         .onMat(
                                 place,

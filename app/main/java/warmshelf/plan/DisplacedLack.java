@@ -2,6 +2,7 @@ package warmshelf.plan;
 
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -9,6 +10,7 @@ import java.util.UUID;
 import java.util.stream.IntStream;
 import warmshelf.allocation.Band;
 import warmshelf.allocation.FirstFit;
+import warmshelf.allocation.MatSpace;
 import warmshelf.allocation.Obstacle;
 import warmshelf.allocation.SpaceCalendar;
 import warmshelf.allocation.SpaceOffer;
@@ -32,8 +34,18 @@ final class DisplacedLack {
     NoOtherPlace of(Displaced one) {
         SpaceWish wish = one.wish();
         SpaceCalendar board = room.around(one, places);
-        if (board.mats().stream().noneMatch(mat -> degrees(mat.thermostat()).overlaps(wish.band()))) {
+        List<UUID> warm = board.mats().stream()
+                .filter(mat -> degrees(mat.thermostat()).overlaps(wish.band()))
+                .map(MatSpace::id)
+                .toList();
+        if (warm.isEmpty()) {
             return new NoOtherPlace.NoWarmMat(wish.band());
+        }
+        if (!one.closed().isEmpty()
+                && warm.stream()
+                        .allMatch(mat ->
+                                board.isClosed(mat) || mat.equals(one.lying().matId()))) {
+            return new NoOtherPlace.AllClosed();
         }
         if (first(board.bare(), wish).isEmpty()) {
             return new NoOtherPlace.AllOut();

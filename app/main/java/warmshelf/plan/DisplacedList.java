@@ -16,10 +16,12 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.Band;
 import warmshelf.allocation.CandidatePlace;
-import warmshelf.allocation.SpaceCalendar;
+import warmshelf.allocation.MatSpace;
+import warmshelf.allocation.RackHolds;
 import warmshelf.allocation.SpaceOffer;
 import warmshelf.allocation.SpaceRequest;
 import warmshelf.allocation.SpaceWish;
+import warmshelf.allocation.Surroundings;
 import warmshelf.allocation.WarmDays;
 import warmshelf.finding.trial.TrialWarmthStore;
 import warmshelf.placing.LyingStay;
@@ -150,13 +152,30 @@ final class DisplacedList {
 
     private DisplacedBoard room(List<LyingStay> stays, Set<UUID> near, List<CandidatePlace> places, LocalDate today) {
         Set<UUID> ids = stays.stream().map(each -> each.stay().id()).collect(Collectors.toSet());
-        SpaceCalendar others =
-                lying.around(ids, places, today, today.plusDays(DAYS_AHEAD)).board();
+        Surroundings around = lying.around(ids, places, today, today.plusDays(DAYS_AHEAD));
+        Set<UUID> offered =
+                stores.space().offeredMats().stream().map(MatSpace::id).collect(Collectors.toSet());
         return new DisplacedBoard(
-                others,
+                around.board(),
                 stays.stream()
-                        .map(each -> new Displaced(each, wish(each, today), near))
+                        .map(each -> new Displaced(
+                                each, wish(each, today), near, closed(each, places, offered, around.holds(), today)))
                         .toList());
+    }
+
+    /** The mats that are not for a stay: of quarantine shelves unless it lies on one, then all others; and what a held rack forbids. */
+    private static Set<UUID> closed(
+            LyingStay each, List<CandidatePlace> places, Set<UUID> offered, RackHolds holds, LocalDate today) {
+        UUID lies = each.stay().placeId();
+        boolean apart = !offered.contains(each.matId());
+        return places.stream()
+                .filter(place -> place.mat() != null)
+                .filter(place -> offered.contains(place.mat().id()) == apart
+                        || (each.isBegunBy(today)
+                                ? holds.inTheWay(lies, place.id()).isPresent()
+                                : holds.keepsOut(Set.of(lies), place.id()).isPresent()))
+                .map(place -> place.mat().id())
+                .collect(Collectors.toSet());
     }
 
     /** The mats at its site. */

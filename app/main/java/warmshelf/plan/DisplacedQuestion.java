@@ -59,7 +59,9 @@ final class DisplacedQuestion {
         days = new DayRange(others.from(), to.isAfter(others.to()) ? others.to() : to);
         for (MatSpace mat : others.mats()) {
             Band band = held(mat);
-            if (displaced.stream().anyMatch(each -> band.overlaps(each.wish().band()))) {
+            if (displaced.stream()
+                    .anyMatch(each -> !each.closed().contains(mat.id())
+                            && band.overlaps(each.wish().band()))) {
                 mats.put(mat.id().toString(), mat);
                 held.put(mat, band);
             }

@@ -47,6 +47,19 @@ public sealed interface NoOtherPlace {
         }
     }
 
+    /** Every other mat warm enough is closed to it: its rack is held, or a quarantine shelf stays apart. */
+    record AllClosed() implements NoOtherPlace {
+        @Override
+        public String words(Units units) {
+            return SAY.allClosed();
+        }
+
+        @Override
+        public String help(Units units) {
+            return SAY.allClosedHelp();
+        }
+    }
+
     /** A place is free, but what lies beside it needs another warmth. */
     record SetOtherwise(MatSpace mat, int placeNumber, Obstacle.SetForOthers obstacle) implements NoOtherPlace {
         @Override

@@ -11,6 +11,8 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.UUID;
+import warmshelf.allocation.Obstacle;
+import warmshelf.allocation.RackHold;
 import warmshelf.plan.engine.NoPlaceReason;
 import warmshelf.plan.engine.PlaceChange;
 import warmshelf.plan.engine.PlacedStay;
@@ -113,10 +115,19 @@ record PlanDraft(SeasonQuestion asked, SeasonPlan plan, List<PlanProblem> proble
     }
 
     private List<String> worded(List<PlanProblem> some) {
-        return some.stream()
-                .map(problem -> problem.words(asked.names(), units))
-                .distinct()
-                .toList();
+        return some.stream().map(this::words).distinct().toList();
+    }
+
+    /** A mat of a held rack serves on no day; the reason is the rack's. */
+    private String words(PlanProblem problem) {
+        if (!(problem instanceof PlanProblem.MatOut out)) {
+            return problem.words(asked.names(), units);
+        }
+        RackHold hold = asked.held().get(out.mat());
+        return hold == null
+                ? problem.words(asked.names(), units)
+                : new PlanRefusal.InTheWay(asked.names().of(out.who()), new Obstacle.RackTakesNothing(hold))
+                        .words(units);
     }
 
     /** The places under a light that are free when a request is not counted. */

@@ -10,6 +10,8 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import warmshelf.allocation.Band;
 import warmshelf.allocation.MatSpace;
+import warmshelf.allocation.Obstacle;
+import warmshelf.allocation.RackHold;
 import warmshelf.allocation.Slot;
 import warmshelf.placing.SetPointForm;
 import warmshelf.plan.SeasonQuestion.Asked;
@@ -66,10 +68,13 @@ final class PlanEditForm {
         return set == null ? band.middle() : set;
     }
 
+    /** The places to choose from; those of held racks are left out. */
     static List<Choice> places(SeasonQuestion question, Units units) {
         List<Choice> places = new ArrayList<>();
         for (MatSpace mat : question.mats().values()) {
-            for (int place = 1; place <= mat.places().size(); place++) {
+            int open =
+                    question.held().containsKey(mat.name()) ? 0 : mat.places().size();
+            for (int place = 1; place <= open; place++) {
                 places.add(new Choice(
                         mat.name() + "/" + place,
                         SAY.matPlaceHolds(
@@ -97,7 +102,10 @@ final class PlanEditForm {
         celsius = SetPointForm.celsius(reader, units, shown);
         Slot slot = slot();
         if (mat.isEmpty()) {
-            reader.refuse("place", SAY.placeUnknown());
+            RackHold hold =
+                    question.held().get(place.contains("/") ? place.substring(0, place.lastIndexOf('/')) : place);
+            reader.refuse(
+                    "place", hold == null ? SAY.placeUnknown() : new Obstacle.RackTakesNothing(hold).words(units));
         }
         if (reader.ok()) {
             within(from);

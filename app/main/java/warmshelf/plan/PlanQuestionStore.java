@@ -30,6 +30,7 @@ import warmshelf.allocation.Band;
 import warmshelf.allocation.MatSpace;
 import warmshelf.allocation.RackHold;
 import warmshelf.allocation.RackHoldStore;
+import warmshelf.allocation.RackHolds;
 import warmshelf.allocation.SpaceRequest;
 import warmshelf.allocation.Stay;
 import warmshelf.allocation.StayBookStore;
@@ -85,7 +86,8 @@ final class PlanQuestionStore {
             }
         });
         Set<UUID> moving = new HashSet<>();
-        for (Stay stay : movable(stays, freed, today)) {
+        RackHolds holds = RackHoldStore.read(sql);
+        for (Stay stay : movable(stays, freed, holds, today)) {
             Sowing sowing = sowings.get(stay.sowingId());
             SpaceRequest request = stores.requests().find(stay.sowingId()).orElse(null);
             if (sowing != null && request != null && request.state() == SpaceRequest.State.PLACED) {
@@ -98,17 +100,18 @@ final class PlanQuestionStore {
             }
         }
         stays.removeIf(stay -> moving.contains(stay.id()));
-        return around(asked, stays, sowings, mats, today);
+        return around(asked, stays, sowings, mats, holds, today);
     }
 
-    /** The racks that are held: what lies there stays, and what a plan puts there comes beside it. */
+    /** The racks that are held: a plan leaves what is there as it is, and puts nothing new there. */
     List<RackHold> held() {
         return RackHoldStore.read(sql).inOrder();
     }
 
-    private static List<Stay> movable(List<Stay> stays, Set<UUID> freed, LocalDate today) {
+    private static List<Stay> movable(List<Stay> stays, Set<UUID> freed, RackHolds holds, LocalDate today) {
         return stays.stream()
                 .filter(stay -> freed.contains(stay.id()) && stay.isOnMat() && !stay.isBegunBy(today))
+                .filter(stay -> holds.at(stay.placeId()).isEmpty())
                 .toList();
     }
 
@@ -124,8 +127,11 @@ final class PlanQuestionStore {
             List<Stay> stays,
             Map<UUID, Sowing> sowings,
             Map<String, MatSpace> mats,
+            RackHolds holds,
             LocalDate today) {
-        Map<UUID, Spot> spots = spots();
+        Map<UUID, Spot> spots = spots(holds);
+        Map<String, RackHold> held = new HashMap<>();
+        mats.forEach((name, mat) -> holds.keepsOut(mat).ifPresent(hold -> held.put(name, hold)));
         Map<UUID, WarmDays> warm = warm(today);
         FixedAround fixed = new FixedAround();
         Map<String, Lying> lying = new LinkedHashMap<>();
@@ -142,11 +148,11 @@ final class PlanQuestionStore {
         PlanQuestion question = new PlanQuestion(
                 days,
                 circuits(),
-                planMats(mats, days),
+                planMats(mats, held.keySet(), days),
                 litShelves(spots.values()),
                 fixed.stays(),
                 asked.values().stream().map(Asked::wanted).toList());
-        return new SeasonQuestion(question, asked, lying, mats, standing(days), litPlaces(spots.values()));
+        return new SeasonQuestion(question, asked, lying, mats, standing(days), litPlaces(spots.values()), held);
     }
 
     private Map<UUID, Sowing> sowings(List<Stay> stays, List<SpaceRequest> waiting) {
@@ -156,9 +162,9 @@ final class PlanQuestionStore {
         return stores.sowings().all(ids).stream().collect(Collectors.toMap(Sowing::id, sowing -> sowing));
     }
 
-    /** Of quarantine shelves none: a plan neither uses them nor asks what lies there. */
-    private Map<UUID, Spot> spots() {
-        return OnSiteStore.ofPlaces(
+    /** Of quarantine shelves none: a plan neither uses them nor asks what lies there; nor of lights on held racks. */
+    private Map<UUID, Spot> spots(RackHolds holds) {
+        Map<UUID, Spot> spots = OnSiteStore.ofPlaces(
                         sql.select(PLACE.ID, PLACE.KIND, PLACE.NUMBER, MAT.NAME, SITE.NAME, RACK.NAME, SHELF.FROM_TOP)
                                 .from(PLACE))
                 .where(DSL.notExists(
@@ -169,6 +175,8 @@ final class PlanQuestionStore {
                             .formatted(row.get(SITE.NAME), row.get(RACK.NAME), row.get(SHELF.FROM_TOP));
                     return new Spot(row.get(PLACE.ID), lit ? shelf : row.get(MAT.NAME), lit, row.get(PLACE.NUMBER));
                 });
+        spots.values().removeIf(spot -> spot.lit() && holds.at(spot.place()).isPresent());
+        return spots;
     }
 
     /** The set-points of what lies on mats, from a day on. */
@@ -210,7 +218,8 @@ final class PlanQuestionStore {
                 });
     }
 
-    private List<PlannedMat> planMats(Map<String, MatSpace> mats, DayRange days) {
+    /** Nobody knows when a rack will be cleared, so a plan does without its mats on all its days. */
+    private List<PlannedMat> planMats(Map<String, MatSpace> mats, Set<String> held, DayRange days) {
         Map<UUID, List<DayRange>> out = OutageStore.touching(sql, days.from(), days.to()).stream()
                 .collect(Collectors.groupingBy(
                         Outage::matId,
@@ -230,7 +239,7 @@ final class PlanQuestionStore {
                                 row.value3(),
                                 row.value4(),
                                 mat.light(),
-                                out.getOrDefault(row.value1(), List.of())));
+                                held.contains(mat.name()) ? List.of(days) : out.getOrDefault(row.value1(), List.of())));
                     }
                 });
         return planned;

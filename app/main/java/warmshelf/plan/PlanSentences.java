@@ -109,6 +109,10 @@ interface PlanSentences {
 
     String allOutHelp();
 
+    String allClosed();
+
+    String allClosedHelp();
+
     String setOtherwise(int place, String mat, String why);
 
     String setOtherwiseHelp();

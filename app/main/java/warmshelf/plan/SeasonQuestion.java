@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.MatSpace;
+import warmshelf.allocation.RackHold;
 import warmshelf.allocation.Slot;
 import warmshelf.allocation.SpaceRequest;
 import warmshelf.allocation.Stay;
@@ -32,7 +33,8 @@ import warmshelf.sowing.Sowing;
  * @param lying fixed stays by id
  * @param mats by name, in walking order
  * @param standing how the mats are set already, to a tenth of a degree
- * @param litPlaces the places of each lit shelf by its name, in the order of their numbers
+ * @param litPlaces the places of each lit shelf by its name, in the order of their numbers; none of held racks
+ * @param held the mats by name that take nothing new, because their racks are held
  */
 public record SeasonQuestion(
         PlanQuestion question,
@@ -40,7 +42,8 @@ public record SeasonQuestion(
         Map<String, Lying> lying,
         Map<String, MatSpace> mats,
         List<SetPointSpan> standing,
-        Map<String, List<UUID>> litPlaces) {
+        Map<String, List<UUID>> litPlaces,
+        Map<String, RackHold> held) {
 
     /**
      * A request.

@@ -10,6 +10,7 @@ import java.time.LocalDate;
 import java.time.temporal.TemporalAdjusters;
 import java.util.List;
 import java.util.UUID;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
@@ -26,10 +27,13 @@ public final class BoardPages implements Pages {
 
     private final ShelvingStore shelving;
     private final BoardStore board;
+    private final Supplier<List<HeldMark>> held;
 
-    public BoardPages(ShelvingStore shelving, BoardStore board) {
+    /** @param held the racks that are held now */
+    public BoardPages(ShelvingStore shelving, BoardStore board, Supplier<List<HeldMark>> held) {
         this.shelving = shelving;
         this.board = board;
+        this.held = held;
     }
 
     @Override
@@ -46,7 +50,10 @@ public final class BoardPages implements Pages {
         refuseUnusable(asked);
         List<Site> all = shelving.all();
         Board read = board.read(DayStrip.from(day), DayStrip.to(day));
-        Respond.page(ctx, "shelf/racks.peb", new WholePage(RacksPage.of(all, chosen(asked, all), read, day, today)));
+        Respond.page(
+                ctx,
+                "shelf/racks.peb",
+                new WholePage(RacksPage.of(all, chosen(asked, all), read, day, today, held.get())));
     }
 
     private void plans(Context ctx) {

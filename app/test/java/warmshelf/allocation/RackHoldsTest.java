@@ -24,7 +24,7 @@ class RackHoldsTest {
 
     @Test
     void nothing_leaves_a_held_rack_for_another() {
-        assertThat(HELD.inTheWay(NORTH_MAT, SOUTH_LIGHT)).contains(HOLD);
+        assertThat(HELD.inTheWay(NORTH_MAT, SOUTH_LIGHT)).contains(new Obstacle.RackIsHeld(HOLD));
     }
 
     @Test
@@ -34,8 +34,20 @@ class RackHoldsTest {
     }
 
     @Test
+    void nothing_new_comes_to_a_held_rack_from_another_or_from_nowhere() {
+        assertThat(HELD.inTheWay(SOUTH_LIGHT, NORTH_LIGHT)).contains(new Obstacle.RackTakesNothing(HOLD));
+        assertThat(HELD.keepsOut(Set.of(), NORTH_MAT)).contains(HOLD);
+    }
+
+    @Test
+    void what_lies_on_the_rack_already_is_not_new_to_it() {
+        assertThat(HELD.keepsOut(Set.of(NORTH_MAT), NORTH_LIGHT)).isEmpty();
+        assertThat(HELD.keepsOut(Set.of(SOUTH_LIGHT, NORTH_MAT), NORTH_LIGHT)).isEmpty();
+    }
+
+    @Test
     void a_rack_that_is_not_held_keeps_nothing() {
-        assertThat(HELD.inTheWay(SOUTH_LIGHT, NORTH_LIGHT)).isEmpty();
+        assertThat(HELD.keepsOut(Set.of(), SOUTH_LIGHT)).isEmpty();
         assertThat(RackHolds.NONE.inTheWay(NORTH_MAT, SOUTH_LIGHT)).isEmpty();
     }
 }

@@ -1,6 +1,7 @@
 package warmshelf.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static warmshelf.db.generated.Tables.PLACE;
 import static warmshelf.db.generated.Tables.RACK;
 import static warmshelf.db.generated.Tables.RACK_HOLD;
@@ -14,13 +15,19 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import warmshelf.allocation.Band;
 import warmshelf.allocation.ClashStore;
+import warmshelf.allocation.LitPlace;
+import warmshelf.allocation.Obstacle;
 import warmshelf.allocation.PlaceAndDays;
 import warmshelf.allocation.RackHoldStore;
 import warmshelf.allocation.Slot;
+import warmshelf.allocation.SpaceRefusal;
+import warmshelf.allocation.SpaceStore;
+import warmshelf.allocation.Stay;
 import warmshelf.allocation.StayBookStore;
 import warmshelf.allocation.StayStore;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.decision.Decision;
+import warmshelf.decision.Declined;
 import warmshelf.shelf.QuarantineStore;
 import warmshelf.sowing.EntryStep;
 import warmshelf.sowing.EntryStore;
@@ -94,6 +101,58 @@ abstract class HeldRackContract extends StoreContract {
     }
 
     @Test
+    void to_a_held_rack_nothing_goes_from_another_and_what_went_before_went() {
+        UUID tomatoes = room.priyasTomatoes();
+        keep(tomatoes, step(EntryStep.SOWN, TODAY.minusDays(9), null));
+        note(Problem.PESTS, null);
+        Tick.LightPlace light = new Tick.LightPlace(room.lit1(), LEFT);
+
+        assertThat(ticks.keep(tomatoes, step(EntryStep.OFF_HEAT, TODAY, light), TODAY.plusDays(40), room.priya())
+                        .refusal())
+                .containsInstanceOf(TickRefusal.RackTakesNothing.class);
+        keep(tomatoes, step(EntryStep.OFF_HEAT, TODAY.minusDays(1), light));
+    }
+
+    @Test
+    void on_a_held_rack_nothing_new_is_laid_and_what_lies_there_may_stay_longer() {
+        note(Problem.PESTS, null);
+        UUID tomatoes = room.priyasTomatoes();
+
+        assertThatThrownBy(() -> lay(tomatoes, new PlaceAndDays(room.m1Place2(), LEFT, TODAY, TODAY.plusDays(9))))
+                .isInstanceOfSatisfying(
+                        Declined.class,
+                        no -> assertThat(no.reason())
+                                .isInstanceOfSatisfying(
+                                        SpaceRefusal.InTheWay.class,
+                                        way -> assertThat(way.obstacles())
+                                                .singleElement()
+                                                .isInstanceOf(Obstacle.RackTakesNothing.class)));
+        Stay lies = StayBookStore.ofSowing(database().sql(), peppers).get(0);
+        database()
+                .sql()
+                .transaction(tx -> stays.extend(tx.dsl(), lies, lies.to().plusDays(3), room.priya()));
+        assertThat(new SpaceStore(database()).litPlaces(TODAY, TODAY.plusDays(9), 2))
+                .extracting(LitPlace::placeId)
+                .containsExactly(otherLight);
+
+        holds.clear(held.on(TODAY).get(0).rackId(), room.priya());
+        lay(tomatoes, new PlaceAndDays(room.m1Place2(), LEFT, TODAY, TODAY.plusDays(9)));
+    }
+
+    @Test
+    void the_booked_light_of_another_rack_does_not_take_in_what_comes_from_a_held_one_on_its_day_either() {
+        note(Problem.PESTS, null);
+        Stay lies = StayBookStore.ofSowing(database().sql(), peppers).get(0);
+        database().sql().transaction(tx -> {
+            stays.layUnderLight(
+                    tx.dsl(), peppers, new PlaceAndDays(otherLight, LEFT, TODAY, TODAY.plusDays(20)), room.priya());
+            stays.end(tx.dsl(), lies, TODAY, room.priya());
+        });
+
+        assertThat(offHeat(null, false).refusal()).containsInstanceOf(TickRefusal.RackIsHeld.class);
+    }
+
+    @Test
     void home_with_its_grower_it_always_goes() {
         note(Problem.PESTS, null);
 
@@ -162,7 +221,19 @@ abstract class HeldRackContract extends StoreContract {
     }
 
     private void keep(Tick tick) {
-        assertThat(ticks.keep(peppers, tick, TODAY.plusDays(40), room.priya())).isInstanceOf(Decision.Done.class);
+        keep(peppers, tick);
+    }
+
+    private void keep(UUID sowing, Tick tick) {
+        assertThat(ticks.keep(sowing, tick, TODAY.plusDays(40), room.priya())).isInstanceOf(Decision.Done.class);
+    }
+
+    private static Tick step(EntryStep step, LocalDate day, Tick.@Nullable LightPlace light) {
+        return new Tick(UUID.randomUUID(), step, day, null, null, null, false, null, "", light, null);
+    }
+
+    private void lay(UUID sowing, PlaceAndDays spot) {
+        database().sql().transaction(tx -> stays.layOnMat(tx.dsl(), sowing, spot, 26, new Band(24, 30), room.priya()));
     }
 
     private static Tick tick(
@@ -186,10 +257,8 @@ abstract class HeldRackContract extends StoreContract {
     private UUID upOnTheMat() {
         UUID sowing = room.tomsPeppers();
         PlaceAndDays spot = new PlaceAndDays(room.m1Place1(), LEFT, TODAY.minusDays(9), TODAY.plusDays(5));
-        database().sql().transaction(tx -> stays.layOnMat(tx.dsl(), sowing, spot, 26, new Band(24, 30), room.priya()));
-        Tick sown = new Tick(
-                UUID.randomUUID(), EntryStep.SOWN, TODAY.minusDays(9), null, null, null, false, null, "", null, null);
-        assertThat(ticks.keep(sowing, sown, TODAY, room.priya())).isInstanceOf(Decision.Done.class);
+        lay(sowing, spot);
+        keep(sowing, step(EntryStep.SOWN, TODAY.minusDays(9), null));
         return sowing;
     }
 

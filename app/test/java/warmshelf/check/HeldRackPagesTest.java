@@ -90,11 +90,34 @@ class HeldRackPagesTest {
     }
 
     @Test
-    void whoever_places_another_request_is_told() {
+    void no_other_request_is_offered_a_place_there_and_none_is_taken_there_until_it_is_cleared() {
         String another = cellar.ask(Cellar.peppers());
+        String placement = "/requests/" + another + "/placement";
+        String page = cellar.coordinator().get("/requests/" + another).body();
+        String held = Cellar.first(cellar.coordinator().get("/racks").body(), "data-place=\"([0-9a-f-]{36})\"");
+        Map<String, String> there = Map.of("place", held, "quarter", "3", "from", "2027-03-02", "celsius", "79");
 
-        assertThat(cellar.coordinator().get("/requests/" + another).text())
-                .contains("Rack North rack is held since Mon 1 Mar", "better another until it is cleared");
+        assertThat(page)
+                .contains("Rack North rack is held since Mon 1 Mar", "Mat M3")
+                .doesNotContain("M1, place");
+        Answer refused = cellar.coordinator().post(placement, there);
+        assertThat(refused.status()).isEqualTo(409);
+        assertThat(refused.text()).contains("nothing new is laid on it until a coordinator has cleared it");
+
+        cellar.coordinator().post(clearing(), Map.of());
+        assertThat(cellar.coordinator().post(placement, there).status()).isEqualTo(303);
+    }
+
+    @Test
+    void the_racks_page_marks_a_held_rack_and_says_what_was_found_on_which_sowing() {
+        Answer racks = cellar.member().get("/racks");
+
+        assertThat(racks.text())
+                .contains("Rack North rack: held", "Held since Mon 1 Mar: pests", "found on Pepper", "by Priya Nair")
+                .contains("Hall cellar, rack North rack (held), shelf 1");
+        assertThat(racks.body()).contains("/sowings/" + peppers).doesNotContain("/clearing");
+        assertThat(cellar.member().get("/racks?day=2027-02-28").text()).doesNotContain("Held since");
+        assertThat(cellar.coordinator().get("/racks").body()).contains(clearing());
     }
 
     @Test
@@ -142,8 +165,7 @@ class HeldRackPagesTest {
 
     @Test
     void only_a_coordinator_clears_it_and_twice_counts_once() {
-        String clearing =
-                Cellar.first(cellar.coordinator().get("/today").body(), "action=\"(/racks/[^\"]*/clearing)\"");
+        String clearing = clearing();
 
         assertThat(cellar.member().post(clearing, Map.of()).status()).isEqualTo(403);
         assertThat(cellar.coordinator().post(clearing, Map.of("then", "/today")).location())
@@ -154,6 +176,10 @@ class HeldRackPagesTest {
         cellar.coordinator().post(clearing, Map.of());
         assertThat(cellar.coordinator().get("/today").text()).contains("cleared before");
         assertThat(cellar.member().get("/today").text()).doesNotContain(HELD);
+    }
+
+    private String clearing() {
+        return Cellar.first(cellar.coordinator().get("/today").body(), "action=\"(/racks/[^\"]*/clearing)\"");
     }
 
     private String stay() {

@@ -1,6 +1,8 @@
 package warmshelf.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static warmshelf.db.generated.Tables.MAT;
+import static warmshelf.db.generated.Tables.RACK;
 import static warmshelf.testing.Decided.done;
 
 import java.time.LocalDate;
@@ -17,6 +19,11 @@ import warmshelf.placing.LyingStay;
 import warmshelf.placing.LyingStore;
 import warmshelf.placing.MoveOutlook;
 import warmshelf.placing.MoveStore;
+import warmshelf.shelf.MatDraft;
+import warmshelf.shelf.MatStore;
+import warmshelf.shelf.QuarantineStore;
+import warmshelf.shelf.ShelfDraft;
+import warmshelf.shelf.ShelfStore;
 import warmshelf.sowing.SowingStores;
 import warmshelf.testing.GrowRoom;
 import warmshelf.testing.StoreContract;
@@ -91,6 +98,51 @@ abstract class DisplacedContract extends StoreContract {
                 assertThat(lack.obstacle().celsius()).isEqualTo(26);
             });
         });
+    }
+
+    @Test
+    void a_quarantine_mat_is_offered_to_nothing_ordinary_and_only_another_one_to_what_lies_there() {
+        UUID m3 = anotherShelfWithMat();
+        UUID ordinary = lay(room.tomsPeppers(), room.m2Place1(), WHOLE, 21, new Band(20, 28));
+        lay(room.priyasTomatoes(), room.m1Place2(), WHOLE, 26, new Band(24, 30));
+        UUID apart = shelfOf(m3);
+        QuarantineStore quarantine = new QuarantineStore(database().sql(), audit());
+
+        quarantine.name(apart, true, room.priya());
+        assertThat(displaced.proposals(out(), TODAY).stays()).singleElement().satisfies(proposal -> {
+            assertThat(proposal.lying().stay().id()).isEqualTo(ordinary);
+            assertThat(proposal.then()).isNull();
+        });
+
+        quarantine.name(apart, false, room.priya());
+        assertThat(displaced.proposals(out(), TODAY).placed())
+                .singleElement()
+                .satisfies(proposal -> assertThat(Objects.requireNonNull(Objects.requireNonNull(proposal.then())
+                                        .place()
+                                        .mat())
+                                .name())
+                        .isEqualTo("M3"));
+
+        quarantine.name(shelfOf(room.m2()), true, room.priya());
+        assertThat(displaced.proposals(out(), TODAY).stays())
+                .singleElement()
+                .satisfies(proposal -> assertThat(proposal.then()).isNull());
+    }
+
+    private UUID shelfOf(UUID mat) {
+        return database()
+                .sql()
+                .select(MAT.SHELF_ID)
+                .from(MAT)
+                .where(MAT.ID.eq(mat))
+                .fetchSingle(MAT.SHELF_ID);
+    }
+
+    private UUID anotherShelfWithMat() {
+        UUID rack = database().sql().select(RACK.ID).from(RACK).fetchSingle(RACK.ID);
+        UUID shelf = done(new ShelfStore(database().sql(), audit()).add(rack, new ShelfDraft(3, 0, 0), room.priya()));
+        return done(new MatStore(database().sql(), audit())
+                .add(shelf, new MatDraft("M3", 1, 1, 20, 32, 45, 26), room.priya()));
     }
 
     private OutageDecisionStore.Out out() {

@@ -55,6 +55,7 @@ abstract class PlanStoreContract extends StoreContract {
                 Map.of(),
                 Map.of(),
                 List.of(),
+                Map.of(),
                 Map.of());
     }
 

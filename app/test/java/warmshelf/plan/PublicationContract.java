@@ -17,12 +17,16 @@ import java.util.concurrent.Future;
 import org.junit.jupiter.api.Test;
 import warmshelf.allocation.Band;
 import warmshelf.allocation.PlaceAndDays;
+import warmshelf.allocation.RackHoldStore;
 import warmshelf.allocation.SpaceRequest;
 import warmshelf.allocation.Stay;
 import warmshelf.plan.engine.DayRange;
 import warmshelf.plan.engine.PlacedStay;
 import warmshelf.plan.engine.SeasonPlan;
 import warmshelf.plan.engine.SetPointSpan;
+import warmshelf.sowing.Entry;
+import warmshelf.sowing.EntryStep;
+import warmshelf.sowing.Problem;
 import warmshelf.testing.Decided;
 import warmshelf.words.Units;
 
@@ -79,6 +83,51 @@ abstract class PublicationContract extends PublicationRoom {
         assertThat(state(first)).isEqualTo(SpaceRequest.State.WAITING);
         assertThat(plans.find(plan).orElseThrow().state()).isEqualTo(KeptPlan.State.PROPOSED);
         assertThat(notes.ofMember(room.tom(), Units.METRIC)).isEmpty();
+    }
+
+    @Test
+    void on_a_held_rack_no_plan_puts_anything_and_one_made_before_is_not_published() {
+        UUID sowing = waiting(room.tomsPeppers(), false);
+        UUID plan = proposed(Set.of(), false, List.of(on(sowing, 1, LEFT)));
+        PlanDraft before = draft(plan);
+        holdTheRack(room.priyasTomatoes());
+
+        assertThatThrownBy(() -> done(publications.publish(plan, 1, before, room.priya())))
+                .isInstanceOf(Decided.NotDone.class)
+                .hasMessageContaining("Rack North rack is held since Mon 1 Mar")
+                .hasMessageContaining("nothing new is laid on it");
+
+        SeasonQuestion now = questions.question(Set.of(), true, TODAY);
+        assertThat(now.held()).containsOnlyKeys("M1", "M2");
+        assertThat(now.litPlaces()).isEmpty();
+        assertThat(new QuickPlanner().apply(now.question()).placed()).isEmpty();
+        assertThat(PlanDraft.of(now, before.plan(), Units.METRIC).clashes())
+                .singleElement()
+                .asString()
+                .contains("Tom Okafor's", "Rack North rack is held");
+        assertThat(PlanEditForm.places(now, Units.METRIC)).isEmpty();
+    }
+
+    private void holdTheRack(UUID sowing) {
+        Entry note = new Entry(
+                UUID.randomUUID(),
+                sowing,
+                EntryStep.LOOK,
+                TODAY,
+                audit().now(),
+                null,
+                null,
+                null,
+                false,
+                Problem.PESTS,
+                "",
+                null,
+                room.tom(),
+                "");
+        database().sql().transaction(tx -> {
+            stores.entries().add(tx.dsl(), note);
+            RackHoldStore.hold(tx.dsl(), note.id(), null, List.of(room.m1Place1()));
+        });
     }
 
     @Test
