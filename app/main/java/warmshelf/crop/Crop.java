@@ -119,6 +119,11 @@ public record Crop(
                 standing);
     }
 
+    /** Whether each is sown in a pot that rots, and planted with it, because its roots bear no moving. */
+    public boolean inOwnPot() {
+        return UsualSowing.of(this).isPresent();
+    }
+
     /**
      * Days to the first harvest, counted from planting out or from sowing.
      *

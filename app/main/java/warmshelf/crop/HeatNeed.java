@@ -36,10 +36,10 @@ public enum HeatNeed {
 
     /**
      * The temperatures at which a crop's seed is laid on a mat: where it comes up best, but crops of the cool season no warmer than
-     * they need.
+     * they need, unless the group itself says what suits a crop of its own.
      */
     public static CelsiusRange onMat(Crop crop, TemperatureResponse response) {
-        if (of(crop, response) != ROOM_IS_ENOUGH) {
+        if (response.isSaidByTheGroup() || of(crop, response) != ROOM_IS_ENOUGH) {
             return response.comfortable();
         }
         int low = ROOM_C;

@@ -58,7 +58,7 @@ final class Horticulture {
         OwnEmergence emergence = own.emergence();
         if (emergence instanceof OwnEmergence.Stated stated) {
             String source = SAY.asTradeStates(own.by(), own.crop().source());
-            return new StatedRangeResponse(stated.daysMin(), stated.daysMax(), stated.at(), source);
+            return new StatedRangeResponse(stated.daysMin(), stated.daysMax(), stated.at(), source, true);
         }
         String like = emergence instanceof OwnEmergence.Like of
                 ? of.cropId()

@@ -54,7 +54,8 @@ final class Responses {
                             number(row, "days_min"),
                             number(row, "days_max"),
                             new CelsiusRange(number(row, "at_c_low"), number(row, "at_c_high")),
-                            row.get("source")));
+                            row.get("source"),
+                            false));
         }
         return ranges;
     }

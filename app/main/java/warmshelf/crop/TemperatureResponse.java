@@ -26,6 +26,11 @@ public interface TemperatureResponse {
     /** Within 25 % of the fastest emergence and 90 % of the best share. */
     CelsiusRange comfortable();
 
+    /** Whether the group itself said at which temperatures its seed is laid to come up, so that no other rule narrows them. */
+    default boolean isSaidByTheGroup() {
+        return false;
+    }
+
     /** Where it was seen to come up, or is said to. */
     CelsiusRange possible();
 

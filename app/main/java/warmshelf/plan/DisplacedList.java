@@ -12,7 +12,9 @@ import java.util.SortedMap;
 import java.util.UUID;
 import java.util.function.DoubleToIntFunction;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.Band;
 import warmshelf.allocation.CandidatePlace;
@@ -168,13 +170,13 @@ final class DisplacedList {
             LyingStay each, List<CandidatePlace> places, Set<UUID> offered, RackHolds holds, LocalDate today) {
         UUID lies = each.stay().placeId();
         boolean apart = !offered.contains(each.matId());
+        Predicate<UUID> isHeld = to -> each.isBegunBy(today)
+                ? holds.inTheWay(lies, to).isPresent()
+                : holds.keepsOut(Set.of(lies), to).isPresent();
         return places.stream()
-                .filter(place -> place.mat() != null)
-                .filter(place -> offered.contains(place.mat().id()) == apart
-                        || (each.isBegunBy(today)
-                                ? holds.inTheWay(lies, place.id()).isPresent()
-                                : holds.keepsOut(Set.of(lies), place.id()).isPresent()))
-                .map(place -> place.mat().id())
+                .flatMap(place -> Stream.ofNullable(place.mat())
+                        .map(MatSpace::id)
+                        .filter(mat -> offered.contains(mat) == apart || isHeld.test(place.id())))
                 .collect(Collectors.toSet());
     }
 

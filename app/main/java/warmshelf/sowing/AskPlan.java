@@ -73,12 +73,13 @@ public record AskPlan(
     /** How many seeds go to a cell and why, such as '2 to a cell: a safety margin (common practice)'. */
     public String perCellWords() {
         SeedsToACell advised = SeedsToACell.advised();
+        int pot = asking.crop().inOwnPot() ? 1 : 0;
         if (ask.seedsPerCell() == advised.seeds()) {
-            return SAY.toACell(advised.seeds(), advised.why());
+            return SAY.toACell(advised.seeds(), pot, advised.why());
         }
         return ask.seedsPerCell() < advised.seeds()
-                ? SAY.toACellSavesSeed(ask.seedsPerCell(), advised.seeds(), advised.why())
-                : SAY.toACellAdvised(ask.seedsPerCell(), advised.seeds(), advised.why());
+                ? SAY.toACellSavesSeed(ask.seedsPerCell(), pot, advised.seeds(), advised.why())
+                : SAY.toACellAdvised(ask.seedsPerCell(), pot, advised.seeds(), advised.why());
     }
 
     /** Whether sending it makes sense. */

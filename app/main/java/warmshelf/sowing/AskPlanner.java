@@ -245,7 +245,9 @@ public final class AskPlanner {
                 season,
                 chosen == null ? SeasonPart.SPRING : chosen,
                 risk,
-                ask.underCoverOn());
+                ask.underCoverOn(),
+                null,
+                Math.max(1, ask.seedsPerCell()));
         return chosen == null ? planner.inNextPart(asking, celsius, today) : asking;
     }
 

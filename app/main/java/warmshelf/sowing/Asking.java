@@ -17,6 +17,7 @@ import warmshelf.timeline.SeasonPart;
  * @param risk the chance of a later frost the member accepts, 0..1
  * @param underCoverOn the day the plants go out under cover; null: outdoors, by frost
  * @param soaks whether the seed is soaked, where a trial decided that; null: as is advised
+ * @param seedsToACell how many are sown into a cell, or a pot of its own
  */
 public record Asking(
         Sowing.Grower grower,
@@ -28,9 +29,10 @@ public record Asking(
         SeasonPart part,
         double risk,
         @Nullable LocalDate underCoverOn,
-        @Nullable Boolean soaks) {
+        @Nullable Boolean soaks,
+        int seedsToACell) {
 
-    /** One whose seed is soaked as is advised. */
+    /** One seed to a cell, soaked as is advised. */
     public Asking(
             Sowing.Grower grower,
             Crop crop,
@@ -41,12 +43,12 @@ public record Asking(
             SeasonPart part,
             double risk,
             @Nullable LocalDate underCoverOn) {
-        this(grower, crop, lotId, method, warm, season, part, risk, underCoverOn, null);
+        this(grower, crop, lotId, method, warm, season, part, risk, underCoverOn, null, 1);
     }
 
     /** The same for another part of the season. */
     Asking in(SeasonPart other) {
-        return new Asking(grower, crop, lotId, method, warm, season, other, risk, underCoverOn, soaks);
+        return new Asking(grower, crop, lotId, method, warm, season, other, risk, underCoverOn, soaks, seedsToACell);
     }
 
     /** What decided the dates of a sowing when it was asked for. */
@@ -61,6 +63,7 @@ public record Asking(
                 sowing.part(),
                 sowing.risk(),
                 sowing.underCoverOn(),
-                sowing.trial() == null ? null : sowing.trial().soaked());
+                sowing.trial() == null ? null : sowing.trial().soaked(),
+                sowing.seedsPerCell());
     }
 }

@@ -207,6 +207,7 @@ public final class SowingPlanner {
                         today,
                         seen,
                         asking.soaks(),
+                        asking.seedsToACell(),
                         units)));
     }
 

@@ -155,11 +155,11 @@ interface SowingSentences {
 
     String lostLater(long lost, String from);
 
-    String toACell(int seeds, String why);
+    String toACell(int seeds, int pot, String why);
 
-    String toACellSavesSeed(int seeds, int advised, String why);
+    String toACellSavesSeed(int seeds, int pot, int advised, String why);
 
-    String toACellAdvised(int seeds, int advised, String why);
+    String toACellAdvised(int seeds, int pot, int advised, String why);
 
     String aWholeTray();
 

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import warmshelf.timeline.SeasonPicture.Bar;
 import warmshelf.timeline.SeasonPicture.Head;
@@ -30,18 +31,22 @@ final class SeasonDrawing {
     private final LocalDate from;
     private final LocalDate to;
 
-    /** Each of the sowings has something to draw. */
-    SeasonDrawing(List<Growing> sowings, List<FrostRisk> frost, LocalDate today) {
+    /**
+     * Each of the sowings has something to draw.
+     *
+     * @param frostUntil the shades behind, up to a day
+     */
+    SeasonDrawing(List<Growing> sowings, Function<LocalDate, List<FrostRisk>> frostUntil, LocalDate today) {
         this.sowings = sowings.stream()
                 .sorted(Comparator.comparing(
                         (Growing growing) -> growing.first().orElseThrow()))
                 .toList();
-        this.frost = frost;
         this.today = today;
         LocalDate first = this.sowings.get(0).first().orElseThrow();
         LocalDate begin = today.isBefore(first) && !today.isBefore(first.minusDays(DAYS_BEFORE)) ? today : first;
         this.from = begin.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
         this.to = end().with(TemporalAdjusters.next(DayOfWeek.MONDAY));
+        this.frost = frostUntil.apply(to);
     }
 
     private LocalDate end() {
@@ -131,12 +136,13 @@ final class SeasonDrawing {
 
     private List<Shade> shades() {
         List<Shade> shades = new ArrayList<>();
-        LocalDate begin = from;
+        LocalDate drawn = from;
         for (FrostRisk risk : frost) {
+            LocalDate begin = risk.from().isBefore(drawn) ? drawn : risk.from();
             LocalDate end = risk.to().isAfter(to) ? to : risk.to();
             if (begin.isBefore(end)) {
                 shades.add(new Shade(x(begin), x(end) - x(begin), risk));
-                begin = end;
+                drawn = end;
             }
         }
         return shades;

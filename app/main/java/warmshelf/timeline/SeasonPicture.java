@@ -38,10 +38,24 @@ public record SeasonPicture(
         return List.of(Phase.values());
     }
 
+    /** The shades of spring, in the order of their days. */
+    public List<Shade> springFrost() {
+        return frost.stream()
+                .filter(shade -> shade.risk().side() == FrostRisk.Side.SPRING)
+                .toList();
+    }
+
+    /** The shades of autumn and the winter after it. */
+    public List<Shade> autumnFrost() {
+        return frost.stream()
+                .filter(shade -> shade.risk().side() == FrostRisk.Side.AUTUMN)
+                .toList();
+    }
+
     /** Words above a day. */
     public record Head(int x, String words) {}
 
-    /** A run of days with one chance of another frost. */
+    /** A run of days with one chance of frost. */
     public record Shade(int x, int width, FrostRisk risk) {}
 
     /** One sowing. */
@@ -74,14 +88,17 @@ public record SeasonPicture(
      * Draws a season.
      *
      * @param climate null: nothing is known of the garden's frost
-     * @param year of the spring whose frost is shaded
+     * @param year of the first spring whose frost is shaded
      * @return empty where there is nothing to draw
      */
     public static Optional<SeasonPicture> of(
             List<Growing> sowings, @Nullable FrostClimate climate, int year, LocalDate today) {
         List<Growing> drawn =
                 sowings.stream().filter(growing -> growing.first().isPresent()).toList();
-        List<FrostRisk> frost = climate == null ? List.of() : FrostRisk.of(climate, year);
-        return drawn.isEmpty() ? Optional.empty() : Optional.of(new SeasonDrawing(drawn, frost, today).draw());
+        return drawn.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new SeasonDrawing(
+                                drawn, until -> climate == null ? List.of() : FrostRisk.of(climate, year, until), today)
+                        .draw());
     }
 }

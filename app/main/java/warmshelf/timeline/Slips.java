@@ -29,7 +29,12 @@ public final class Slips {
                                 Counted.weeks(crop.weeksIndoorsMin(), crop.weeksIndoorsMax()))));
     }
 
-    /** The days on which to do that in one garden, or that it is too late for roots; empty where the timeline has them not. */
+    /** Why nothing is to be done for them this season, by its section of the text. */
+    static String late(String section, Map<String, ?> values, Units units) {
+        return Advice.in(units).say(Advice.stepFile("slips"), section, values);
+    }
+
+    /** The days on which to do that in one garden, or why there are none; empty where the timeline has them not. */
     public static Optional<String> dates(Timeline timeline, Units units) {
         Optional<TimelineStep> roots = timeline.step(Step.LAY_ROOTS);
         Optional<TimelineStep> slips = timeline.step(Step.CUT_SLIPS);
@@ -38,11 +43,7 @@ public final class Slips {
             return Optional.empty();
         }
         if (timeline.verdict() == Verdict.TOO_LATE) {
-            return Optional.of(Advice.in(units)
-                    .say(
-                            Advice.stepFile("slips"),
-                            "too late",
-                            Map.of("out", DayWords.dayOfMonth(out.get().ideal()))));
+            return timeline.notes().stream().findFirst().map(note -> note.words(units));
         }
         return Optional.of(Advice.in(units)
                 .say(

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import warmshelf.crop.Crop;
+import warmshelf.crop.Crop.DaysToMaturity;
+import warmshelf.crop.QuickKinds;
 import warmshelf.guide.PracticeDays;
 import warmshelf.words.Counted;
 import warmshelf.words.DayWords;
@@ -67,12 +69,31 @@ final class SlipsPlan {
         return Step.CUT_SLIPS.why("why", Map.of("plantingOut", plantingOut()), question.units());
     }
 
+    /** Whether the season is too short whatever the day, roots come too late but bought slips do not, or both do. */
+    private TimelineNote late(DaysToMaturity quickest) {
+        SeasonEnd end = SeasonEnd.of(question, usualOut.days());
+        LocalDate first = usualOut.days().earliest();
+        if (end.tooShortFor(roots.earliest(), first)) {
+            return new TimelineNote.LateForSlips(TimelineNote.LateForSlips.What.ANY_DAY, quickest, end.daysLeftAfter(first), first);
+        }
+        LocalDate out = DateWindow.later(question.today(), usualOut.days().ideal());
+        LocalDate laid = out.minusDays(SowingWindow.idealDaysIndoors(question.crop()));
+        TimelineNote.LateForSlips.What what = end.leavesTimeFor(laid, out) ? TimelineNote.LateForSlips.What.ROOTS : TimelineNote.LateForSlips.What.BOUGHT_SLIPS;
+        return new TimelineNote.LateForSlips(what, quickest, end.daysLeftAfter(out), out);
+    }
+
     private String plantingOut() {
         return DayWords.dayOfMonth(usualOut.days().ideal());
     }
 
     private List<TimelineNote> notes(Judgement judgement) {
-        List<TimelineNote> notes = new ArrayList<>(judgement.notes());
+        List<TimelineNote> notes = new ArrayList<>();
+        Optional<DaysToMaturity> quickest = QuickKinds.of(question.crop().id()).or(question.crop()::maturity);
+        if (judgement.verdict() == Verdict.TOO_LATE && !Judgement.neverFrostFree(question) && quickest.isPresent()) {
+            notes.add(late(quickest.get()));
+        } else {
+            notes.addAll(judgement.notes());
+        }
         notes.add(new TimelineNote.RaisedFromSlips(question.crop()));
         return notes;
     }

@@ -19,6 +19,7 @@ public enum Step {
     MOVE_TO_CELLS("move-to-cells", Handled.SEED),
     OFF_HEAT("off-heat"),
     LIGHT("light"),
+    THIN("thin", Handled.YOUNG_PLANT),
     FIRST_FEED("first-feed"),
     POT_ON("pot-on", Handled.YOUNG_PLANT),
     TRIM("trim", Handled.YOUNG_PLANT),

@@ -2,7 +2,9 @@ package warmshelf.timeline;
 
 import java.time.LocalDate;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import warmshelf.crop.Method;
 import warmshelf.crop.SlowSeedlings;
@@ -126,9 +128,17 @@ record StepsIndoors(
     private void addGrowingOn(StepList steps, DateWindow up, DateWindow hardenOff) {
         Seen seen = question.seen();
         boolean slow = SlowSeedlings.has(question.crop());
+        DateWindow trueLeaves = up.plus(slow ? SLOW_TRUE_LEAVES : TRUE_LEAVES).notAfter(hardenOff);
+        if (isToBeThinned()) {
+            steps.add(
+                    Step.THIN,
+                    trueLeaves,
+                    Step.THIN.why("why", Map.of("seeds", question.seedsToACell(), "isSlow", slow), question.units()),
+                    null);
+        }
         steps.add(
                 Step.FIRST_FEED,
-                up.plus(slow ? SLOW_TRUE_LEAVES : TRUE_LEAVES).notAfter(hardenOff),
+                trueLeaves,
                 Step.FIRST_FEED.why("why", Map.of("isSlow", slow), question.units()),
                 seen.firstFeed());
         DateWindow pot = up.plus(FULL_CELL);
@@ -149,6 +159,15 @@ record StepsIndoors(
         if (!trimmedFirst) {
             addCare(steps, up, hardenOff);
         }
+    }
+
+    /** Nobody notes it: it is to come until something is noted that is done after it. */
+    private boolean isToBeThinned() {
+        Seen seen = question.seen();
+        return !isBag()
+                && question.seedsToACell() > 1
+                && Stream.of(seen.firstFeed(), seen.trimmed(), seen.pottedOn(), seen.hardeningOff(), seen.plantedOut())
+                        .allMatch(Objects::isNull);
     }
 
     private void addCare(StepList steps, DateWindow up, DateWindow hardenOff) {

@@ -3,6 +3,7 @@ package warmshelf.timeline;
 import static warmshelf.timeline.TimelineSentences.SAY;
 
 import java.time.LocalDate;
+import java.util.Map;
 import java.util.Optional;
 import warmshelf.crop.CelsiusRange;
 import warmshelf.crop.Crop;
@@ -199,6 +200,38 @@ public sealed interface TimelineNote extends Message {
         @Override
         public String words(Units units) {
             return cold.noTime(units);
+        }
+    }
+
+    /**
+     * No roots are laid for slips any more, or ever in a season that short.
+     *
+     * @param quickest days of the quickest kinds from planting out
+     * @param left days between planting out and the usual frost that ends them; empty where that is not known
+     */
+    record LateForSlips(What what, DaysToMaturity quickest, Optional<Long> left, LocalDate plantingOut)
+            implements TimelineNote {
+        /** What it is too late for, by its text. */
+        enum What {
+            /** Whatever the day, the season is too short. */
+            ANY_DAY("too short"),
+            ROOTS("too late for roots"),
+            BOUGHT_SLIPS("too late for slips");
+
+            private final String section;
+
+            What(String section) {
+                this.section = section;
+            }
+        }
+
+        @Override
+        public String words(Units units) {
+            String days = left.filter(each -> each > 0)
+                    .map(each -> Counted.days(each.intValue()))
+                    .orElse("");
+            return Slips.late(
+                    what.section, Map.of("out", day(plantingOut), "days", quickest.words(), "left", days), units);
         }
     }
 

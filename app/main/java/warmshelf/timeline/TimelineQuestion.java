@@ -13,6 +13,7 @@ import warmshelf.words.Units;
  * @param warm whether it lies on a mat
  * @param matC the temperature it lies at, in degrees Celsius: the mat's set-point, or the room where it is not warm
  * @param soaks whether the seed is soaked, where that was decided; null: as is advised
+ * @param seedsToACell how many are sown into a cell or pot; of more than one a single plant is kept
  * @param units in which the reasons and notes are written
  */
 public record TimelineQuestion(
@@ -25,9 +26,10 @@ public record TimelineQuestion(
         LocalDate today,
         Seen seen,
         @Nullable Boolean soaks,
+        int seedsToACell,
         Units units) {
 
-    /** One whose seed is soaked as is advised. */
+    /** One seed to a cell, soaked as is advised. */
     public TimelineQuestion(
             Crop crop,
             TemperatureResponse response,
@@ -38,6 +40,6 @@ public record TimelineQuestion(
             LocalDate today,
             Seen seen,
             Units units) {
-        this(crop, response, method, plantingOut, warm, matC, today, seen, null, units);
+        this(crop, response, method, plantingOut, warm, matC, today, seen, null, 1, units);
     }
 }

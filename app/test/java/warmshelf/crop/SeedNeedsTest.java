@@ -105,6 +105,16 @@ class SeedNeedsTest {
     }
 
     @Test
+    void a_coordinators_own_cool_crop_is_laid_where_that_coordinator_says_it_comes_up() {
+        CelsiusRange said = new CelsiusRange(18, 25);
+
+        assertThat(HeatNeed.onMat(CROPS.get("kale"), new StatedRangeResponse(5, 10, said, "ours", true)))
+                .isEqualTo(said);
+        assertThat(HeatNeed.onMat(CROPS.get("kale"), new StatedRangeResponse(5, 10, said, "theirs", false)))
+                .isEqualTo(new CelsiusRange(18, 23));
+    }
+
+    @Test
     void crops_of_the_warm_season_are_sent_where_they_come_up_best() {
         for (String id : List.of("tomato", "pepper", "cucumber", "basil", "petunia")) {
             assertThat(HeatNeed.onMat(CROPS.get(id), CROPS.responseOf(CROPS.get(id))))

@@ -75,6 +75,19 @@ class AskPagesTest {
     }
 
     @Test
+    void what_bears_no_moving_is_sown_in_pots_that_rot_and_thinned_to_one_in_each() {
+        Map<String, String> asked = Cellar.peppers();
+        asked.putAll(Map.of("crop", "dill", "variety", "Fern Hill", "seedsPerCell", "2", "plants", "6"));
+
+        Answer plan = member.get("/ask/plan?" + query(asked));
+
+        assertThat(plan.status()).as(plan.text()).isEqualTo(200);
+        assertThat(plan.text())
+                .contains("pots that rot, 2 to a pot", "Thin to one", "2 seeds went into each")
+                .doesNotContain("2 to a cell");
+    }
+
+    @Test
     void a_tray_larger_than_a_place_is_refused_in_the_groups_inches() {
         Map<String, String> asked = Cellar.peppers();
         asked.putAll(Map.of("container", "own", "trayLong", "23.6", "trayShort", "15.7"));

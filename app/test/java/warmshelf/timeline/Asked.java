@@ -49,6 +49,22 @@ record Asked(TimelineQuestion question) {
         return with(question.method(), question.warm(), question.today(), seen);
     }
 
+    Asked seedsToACell(int seeds) {
+        TimelineQuestion q = question;
+        return new Asked(new TimelineQuestion(
+                q.crop(),
+                q.response(),
+                q.method(),
+                q.plantingOut(),
+                q.warm(),
+                q.matC(),
+                q.today(),
+                q.seen(),
+                null,
+                seeds,
+                q.units()));
+    }
+
     Asked readIn(Units units) {
         TimelineQuestion q = question;
         return new Asked(new TimelineQuestion(

@@ -26,6 +26,38 @@ class PlantCareTest {
                 .isBeforeOrEqualTo(asked.step(Step.HARDEN_OFF).ideal());
     }
 
+    // Gardener's Supply, Thinning out seedlings: as soon as the first true leaves appear one is kept in each cell, the
+    // rest snipped.
+    @Test
+    void of_two_in_a_cell_one_is_kept_when_the_first_true_leaves_open_and_until_a_later_step_is_noted() {
+        Asked asked = Asked.of(Crops.of("tomato"), 26, MAY_24);
+        Asked two = asked.seedsToACell(2);
+        LocalDate fed = LocalDate.of(2027, 4, 20);
+
+        assertThat(two.step(Step.THIN).ideal())
+                .isEqualTo(two.step(Step.FIRST_FEED).ideal());
+        assertThat(two.step(Step.THIN).reason().words()).contains("2 seeds went into each");
+        assertThat(asked.answered().step(Step.THIN)).isEmpty();
+        assertThat(two.inBag().answered().step(Step.THIN)).isEmpty();
+        assertThat(two.having(new Seen(
+                                null,
+                                null,
+                                fed.minusDays(30),
+                                null,
+                                null,
+                                fed.minusDays(20),
+                                null,
+                                null,
+                                fed,
+                                null,
+                                null,
+                                null,
+                                null))
+                        .answered()
+                        .step(Step.THIN))
+                .isEmpty();
+    }
+
     // Michigan State University Extension: flowers of cucumber kin want bees, and so no cover.
     @ParameterizedTest
     @CsvSource({"cucumber", "muskmelon", "watermelon", "summer-squash", "winter-squash"})

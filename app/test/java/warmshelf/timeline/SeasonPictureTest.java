@@ -161,6 +161,38 @@ class SeasonPictureTest {
                 .containsExactly(tuple(0, 50 * 6), tuple(50 * 6, 5 * 6), tuple(55 * 6, 8 * 6));
     }
 
+    /**
+     * By hand from the same table: the first frost of autumn is normal around day 280 (7 October), so a tenth of autumns have one
+     * by day 280 - 12.82 (24 September) and three tenths by day 280 - 5.24 (2 October).
+     */
+    @Test
+    void towards_its_end_frost_is_shaded_by_the_chance_that_the_first_one_has_come() {
+        step(Step.SOW, day(8, 1), null);
+        step(Step.PLANT_OUT, day(10, 6), null);
+
+        SeasonPicture picture = picture(growing(false), climate(1, 130), TODAY);
+
+        assertThat(picture.springFrost()).isEmpty();
+        assertThat(picture.autumnFrost())
+                .extracting(shade -> shade.risk().level(), shade -> shade.risk().from())
+                .containsExactly(tuple(1, day(9, 24)), tuple(2, day(10, 2)), tuple(3, day(10, 7)));
+        assertThat(picture.autumnFrost())
+                .extracting(SeasonPicture.Shade::width)
+                .as("8 days, 5 days, and from 7 October to the end of the picture on Monday 25 October")
+                .containsExactly(8 * 6, 5 * 6, 18 * 6);
+    }
+
+    @Test
+    void over_winter_the_shades_darken_and_lighten_again() {
+        step(Step.SOW, day(8, 1), null);
+        step(Step.PLANT_OUT, LocalDate.of(2028, 6, 1), null);
+
+        SeasonPicture picture = picture(growing(false), climate(1, 130), TODAY);
+
+        assertThat(picture.frost()).extracting(shade -> shade.risk().level()).containsExactly(1, 2, 3, 3, 2, 1);
+        assertThat(picture.springFrost().get(2).risk().until()).isEqualTo(LocalDate.of(2028, 5, 23));
+    }
+
     @Test
     void where_frost_is_over_or_rare_or_unknown_nothing_is_shaded() {
         assertThat(picture(peppers(true), climate(1, 40), TODAY).frost()).isEmpty();

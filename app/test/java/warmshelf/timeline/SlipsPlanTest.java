@@ -54,12 +54,49 @@ class SlipsPlanTest {
     void where_it_is_too_late_for_roots_slips_are_to_be_bought() {
         Timeline inTime = Asked.of(SWEET_POTATO, 26, MAY_24).answered();
         Timeline late =
-                Asked.of(SWEET_POTATO, 26, MAY_24).on(LocalDate.of(2027, 9, 1)).answered();
+                Asked.of(SWEET_POTATO, 26, MAY_24).on(LocalDate.of(2027, 7, 5)).answered();
 
         assertThat(Slips.dates(inTime, Units.METRIC))
                 .contains("In your garden: lay roots about 19 April, cut slips about 28 May, plant out about 7 June.");
         assertThat(late.verdict()).isEqualTo(Verdict.TOO_LATE);
         assertThat(Slips.dates(late, Units.METRIC).orElseThrow()).contains("too late to lay roots: plant bought slips");
+    }
+
+    @Test
+    void where_it_is_too_late_for_slips_too_none_are_to_be_bought() {
+        Timeline late =
+                Asked.of(SWEET_POTATO, 26, MAY_24).on(LocalDate.of(2027, 9, 1)).answered();
+
+        assertThat(Slips.dates(late, Units.METRIC).orElseThrow())
+                .contains("too late for this season", "90 to 100 days from planting out")
+                .doesNotContain("bought");
+    }
+
+    // WBTW, How to plant sweet potatoes: 90 to 120 days by variety, 'Beauregard' 90 to 100.
+    @Test
+    void where_the_season_is_too_short_its_days_are_counted_from_slips_to_frost_and_no_day_is_called_late() {
+        LocalDate frost = LocalDate.of(2027, 8, 25);
+        Timeline tooShort = Asked.of(SWEET_POTATO, 26, FrostDates.of(MAY_24, frost))
+                .on(LocalDate.of(2027, 1, 2))
+                .answered();
+
+        // 7 June, the earliest of planting out, to 25 August: 23 + 31 + 25 days
+        assertThat(Slips.dates(tooShort, Units.METRIC).orElseThrow())
+                .startsWith("In your garden its season is too short, whatever the day: slips planted out about 7 June")
+                .contains("have 79 days", "90 to 100 days", "row cover")
+                .doesNotContain("late");
+        assertThat(tooShort.notes())
+                .noneMatch(note -> note.words(Units.METRIC).contains("sowing"));
+    }
+
+    @Test
+    void a_season_long_enough_for_the_quickest_kinds_alone_says_so() {
+        Timeline quick = Asked.of(SWEET_POTATO, 26, FrostDates.of(MAY_24, LocalDate.of(2027, 9, 20)))
+                .answered();
+
+        assertThat(quick.verdict()).isEqualTo(Verdict.TIGHT);
+        assertThat(quick.notes().get(0).words(Units.METRIC))
+                .startsWith("Only the quickest kinds: about 90 to 100 days from planting out");
     }
 
     @Test
