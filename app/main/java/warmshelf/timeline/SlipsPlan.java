@@ -74,11 +74,14 @@ final class SlipsPlan {
         SeasonEnd end = SeasonEnd.of(question, usualOut.days());
         LocalDate first = usualOut.days().earliest();
         if (end.tooShortFor(roots.earliest(), first)) {
-            return new TimelineNote.LateForSlips(TimelineNote.LateForSlips.What.ANY_DAY, quickest, end.daysLeftAfter(first), first);
+            return new TimelineNote.LateForSlips(
+                    TimelineNote.LateForSlips.What.ANY_DAY, quickest, end.daysLeftAfter(first), first);
         }
         LocalDate out = DateWindow.later(question.today(), usualOut.days().ideal());
         LocalDate laid = out.minusDays(SowingWindow.idealDaysIndoors(question.crop()));
-        TimelineNote.LateForSlips.What what = end.leavesTimeFor(laid, out) ? TimelineNote.LateForSlips.What.ROOTS : TimelineNote.LateForSlips.What.BOUGHT_SLIPS;
+        TimelineNote.LateForSlips.What what = end.leavesTimeFor(laid, out)
+                ? TimelineNote.LateForSlips.What.ROOTS
+                : TimelineNote.LateForSlips.What.BOUGHT_SLIPS;
         return new TimelineNote.LateForSlips(what, quickest, end.daysLeftAfter(out), out);
     }
 

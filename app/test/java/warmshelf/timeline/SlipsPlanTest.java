@@ -85,8 +85,7 @@ class SlipsPlanTest {
                 .startsWith("In your garden its season is too short, whatever the day: slips planted out about 7 June")
                 .contains("have 79 days", "90 to 100 days", "row cover")
                 .doesNotContain("late");
-        assertThat(tooShort.notes())
-                .noneMatch(note -> note.words(Units.METRIC).contains("sowing"));
+        assertThat(tooShort.notes()).noneMatch(note -> note.words(Units.METRIC).contains("sowing"));
     }
 
     @Test
