@@ -38,7 +38,7 @@ public final class MoveCommand implements Callable<Integer> {
         Map<String, String> environment = System.getenv();
         Output.json(Map.of(
                 "tables",
-                MoveStore.move(
+                GroupMoveStore.move(
                         DatabaseOptions.named("--from", from, environment),
                         DatabaseOptions.named("--to", to, environment))));
         return 0;

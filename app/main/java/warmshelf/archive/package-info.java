@@ -10,7 +10,7 @@
  * ({@code RowStore}) and a file ({@code ArchiveFile}) give rows in the same way ({@code RowSource}), so that
  * {@code TakingInStore} fills a database from either, and reads back what it wrote before it commits.
  *
- * <p>{@code MoveStore} moves an installation whole from one database to another with the same pieces: all tables instead of the
+ * <p>{@code GroupMoveStore} moves an installation whole from one database to another with the same pieces: all tables instead of the
  * group's.
  *
  * <p>Whoever takes a group in replaces what is there. No page does: it is done by command, on the machine itself.

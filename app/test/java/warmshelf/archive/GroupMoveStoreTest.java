@@ -15,7 +15,7 @@ import warmshelf.db.Database;
 import warmshelf.testing.TestDatabase;
 import warmshelf.testing.TestGroup;
 
-class MoveStoreTest {
+class GroupMoveStoreTest {
     @TempDir
     private Path folder;
 
@@ -31,8 +31,8 @@ class MoveStoreTest {
             DatabasePlace from = DatabasePlace.at("--from", first.address(), null, null);
             DatabasePlace there = DatabasePlace.at("--to", postgres.address(), null, null);
 
-            Map<String, MoveStore.Moved> out = MoveStore.move(from, there);
-            Map<String, MoveStore.Moved> back = MoveStore.move(there, place("back"));
+            Map<String, GroupMoveStore.Moved> out = GroupMoveStore.move(from, there);
+            Map<String, GroupMoveStore.Moved> back = GroupMoveStore.move(there, place("back"));
 
             assertThat(back).isEqualTo(out);
             assertThat(out.get("access_link").rows()).isPositive();
@@ -52,11 +52,11 @@ class MoveStoreTest {
                 TestDatabase empty = TestDatabase.h2()) {
             DatabasePlace full = DatabasePlace.at("--from", addressOf(group), null, null);
 
-            assertThatThrownBy(() -> MoveStore.move(full, full))
+            assertThatThrownBy(() -> GroupMoveStore.move(full, full))
                     .isInstanceOf(BadInput.class)
                     .hasMessage(SAY.groupThere(TestGroup.NAME));
             assertThatThrownBy(
-                            () -> MoveStore.move(DatabasePlace.at("--from", empty.address(), null, null), place("new")))
+                            () -> GroupMoveStore.move(DatabasePlace.at("--from", empty.address(), null, null), place("new")))
                     .isInstanceOf(BadInput.class)
                     .hasMessage(SAY.noGroup());
         }

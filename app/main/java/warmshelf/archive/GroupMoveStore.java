@@ -16,8 +16,8 @@ import warmshelf.DatabasePlace;
 import warmshelf.db.Database;
 
 /** Moves an installation whole, sign-ins and devices included, from one database to another. Where it was, it stays as it is. */
-final class MoveStore {
-    private MoveStore() {}
+final class GroupMoveStore {
+    private GroupMoveStore() {}
 
     /**
      * What was moved of a table.
