@@ -52,7 +52,7 @@ import warmshelf.handbook.HandbookPages;
 import warmshelf.harvest.HarvestNews;
 import warmshelf.harvest.HarvestPages;
 import warmshelf.harvest.HarvestStore;
-import warmshelf.label.CodePages;
+import warmshelf.label.LabelRoom;
 import warmshelf.leaving.LeavingRoom;
 import warmshelf.paper.PaperRoom;
 import warmshelf.photo.PacketPhotoPages;
@@ -131,9 +131,7 @@ final class Rooms {
                 new ShelfPages(shelving, new ShelfStore(database.sql(), audit), quarantine),
                 new MatPages(shelving, new MatStore(database.sql(), audit)),
                 new BoardPages(shelving, board, new HeldRackStore(database, crops)::marks),
-                new FrostPages(frost, new AcceptedRiskStore(database, audit)::of, members::coordinatorNames),
-                new CodePages(
-                        database, audit, id -> crops.find(id).map(Crop::name).orElse(id), browsers)));
+                new FrostPages(frost, new AcceptedRiskStore(database, audit)::of, members::coordinatorNames)));
         pages.addAll(GardenRoom.pages(database, audit));
         // Asking, placing and the daily round stand on the same stores.
         SowingStores stores = SowingStores.over(database, audit, frost, crops);
@@ -146,6 +144,7 @@ final class Rooms {
         pages.add(new SetPointPages(database, stores.matDays()));
         PlanRoom plans = new PlanRoom(stores);
         pages.addAll(SowingRoom.pages(stores, photos, plans.ownSowings(), harvests));
+        pages.addAll(LabelRoom.pages(stores, browsers));
         pages.add(new GuidePages(crops));
         pages.add(new CropPages(crops, stores.emergence(), stores.sowings()));
         pages.add(new OwnCropPages(crops, ownCrops));

@@ -8,6 +8,7 @@ import java.util.UUID;
 import java.util.function.ToIntBiFunction;
 import warmshelf.allocation.RackHoldStore;
 import warmshelf.group.MemberStore;
+import warmshelf.label.LabelRunStore;
 import warmshelf.label.SowingCodes;
 import warmshelf.photo.PhotoStore;
 import warmshelf.seed.GerminationTest;
@@ -68,7 +69,8 @@ public final class CheckRoom {
                 new WalkStore(stores.database()),
                 reader(stores),
                 stores.problems(),
-                new HeldRackStore(stores.database(), stores.crops()));
+                new HeldRackStore(stores.database(), stores.crops()),
+                new LabelRunStore(stores.database(), stores.audit()));
     }
 
     private static RoundReader reader(SowingStores stores) {

@@ -70,6 +70,7 @@ public record Round(List<Stop> stops, List<Item> elsewhere) {
      * @param booked the place under a light that waits for it; null: none does
      * @param problems that were noted before today and are not dealt with yet
      * @param hold what holds the rack on which it lies; null: nothing does
+     * @param unlabelled whether it wants a label that it has not
      */
     public record Item(
             Subject subject,
@@ -79,7 +80,8 @@ public record Round(List<Stop> stops, List<Item> elsewhere) {
             boolean underLight,
             @Nullable Stay booked,
             List<NotedProblem> problems,
-            @Nullable RackHold hold) {
+            @Nullable RackHold hold,
+            boolean unlabelled) {
         public boolean isDone() {
             return open().isEmpty();
         }
@@ -226,7 +228,8 @@ public record Round(List<Stop> stops, List<Item> elsewhere) {
             List<NotedProblem> open,
             LocalDate today,
             Map<UUID, PlaceAddress> addresses,
-            RackHolds holds) {
+            RackHolds holds,
+            boolean unlabelled) {
         List<Check> checks = ChecksDue.on(today, subject);
         Entry done = doneToday(history, subject, today);
         if (checks.isEmpty() && done == null) {
@@ -244,7 +247,16 @@ public record Round(List<Stop> stops, List<Item> elsewhere) {
                 .filter(problem -> problem.entry().seenOn().isBefore(today))
                 .toList();
         RackHold hold = history.liesOn(today).flatMap(holds::at).orElse(null);
-        return new Item(subject, checks, address, done, underLight, history.lightBooked(today, holds), earlier, hold);
+        return new Item(
+                subject,
+                checks,
+                address,
+                done,
+                underLight,
+                history.lightBooked(today, holds),
+                earlier,
+                hold,
+                unlabelled);
     }
 
     private static @Nullable Entry doneToday(History history, Subject subject, LocalDate today) {

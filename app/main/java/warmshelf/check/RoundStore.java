@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.RackHoldStore;
 import warmshelf.allocation.RackHolds;
 import warmshelf.db.Database;
+import warmshelf.label.LabelRunStore;
 import warmshelf.sowing.History;
 import warmshelf.sowing.HistoryStore;
 import warmshelf.sowing.NotedProblem;
@@ -31,6 +32,7 @@ public final class RoundStore {
     private final RoundReader reader;
     private final ProblemStore problems;
     private final HeldRackStore racks;
+    private final LabelRunStore labels;
     private volatile @Nullable Kept kept;
 
     public RoundStore(
@@ -40,7 +42,8 @@ public final class RoundStore {
             WalkStore walk,
             RoundReader reader,
             ProblemStore problems,
-            HeldRackStore racks) {
+            HeldRackStore racks,
+            LabelRunStore labels) {
         this.database = database;
         this.histories = histories;
         this.today = today;
@@ -48,6 +51,7 @@ public final class RoundStore {
         this.reader = reader;
         this.problems = problems;
         this.racks = racks;
+        this.labels = labels;
     }
 
     /** Everything due on a day, with every mat that is warm. */
@@ -138,6 +142,7 @@ public final class RoundStore {
         List<History> underWay = histories.underWay();
         Map<UUID, List<NotedProblem>> open = problems.open(underWay);
         RackHolds holds = RackHoldStore.read(database.sql());
+        LabelRunStore.Unlabelled unlabelled = labels.unlabelled();
         List<Round.Item> items = underWay.stream()
                 .map(history -> Round.item(
                         history,
@@ -145,7 +150,8 @@ public final class RoundStore {
                         open.getOrDefault(history.sowing().id(), List.of()),
                         day,
                         addresses,
-                        holds))
+                        holds,
+                        unlabelled.includes(history)))
                 .filter(Objects::nonNull)
                 .toList();
         Watch watch = new Watch(today.onDuty(day), today.onDuty(day.plusDays(1)));

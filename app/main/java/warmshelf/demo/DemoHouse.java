@@ -30,6 +30,7 @@ import warmshelf.frost.garden.NightStore;
 import warmshelf.frost.garden.ThermometerStore;
 import warmshelf.group.GroupStore;
 import warmshelf.group.MemberStore;
+import warmshelf.label.LabelRunStore;
 import warmshelf.seed.LotBalanceStore;
 import warmshelf.seed.LotStore;
 import warmshelf.seed.OfferStore;
@@ -71,6 +72,7 @@ record DemoHouse(
         SpaceStore space,
         RoundStore rounds,
         ProblemStore problems,
+        LabelRunStore labels,
         TickStore ticks,
         ReadingStore readings,
         DutyStore duties,
@@ -104,6 +106,7 @@ record DemoHouse(
         SeedClaimStore claims = new SeedClaimStore(database, sowings, balances, new LotRequestStore(database, audit));
         HistoryStore histories = new HistoryStore(database, audit, sowings, entries, requests, stays);
         ProblemStore problems = new ProblemStore(database, audit);
+        LabelRunStore labels = new LabelRunStore(database, audit);
         Random draws = new Random(FIRST_DRAW);
         return new DemoHouse(
                 crops,
@@ -131,8 +134,10 @@ record DemoHouse(
                         new WalkStore(database),
                         new RoundReader(planner, sowing -> java.util.Optional.empty()),
                         problems,
-                        new HeldRackStore(database, crops)),
+                        new HeldRackStore(database, crops),
+                        labels),
                 problems,
+                labels,
                 new TickStore(database, audit, sowings, entries, stays, lots),
                 new ReadingStore(database, audit),
                 new DutyStore(database, audit, standIns),

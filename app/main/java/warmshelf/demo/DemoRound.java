@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Random;
 import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import warmshelf.check.Round;
 import warmshelf.shelf.Site;
@@ -25,6 +26,9 @@ final class DemoRound {
     private static final double READING_SPREAD_C = 0.7;
     /** One thermometer slipped off its mat on this day. */
     private static final int COLD_READING_DAYS_AGO = 6;
+
+    /** What was sown or moved since then has no label yet. */
+    private static final int UNLABELLED_DAYS = 2;
 
     /** Today's round has got so far at each site. */
     private static final int SEEN_TODAY = 5;
@@ -58,9 +62,23 @@ final class DemoRound {
         if (day.equals(season.today())) {
             noteBeforeSowing(round, day);
         }
+        if (!day.isAfter(season.today().minusDays(UNLABELLED_DAYS))) {
+            label(round, rota.onDuty(0, day));
+        }
         for (Round.Item item : round.elsewhere()) {
             UUID grower = item.subject().sowing().grower().memberId();
             see(item, day, grower, false);
+        }
+    }
+
+    private void label(Round round, UUID person) {
+        Set<UUID> unlabelled = items(round)
+                .filter(item ->
+                        item.unlabelled() && !item.subject().progress().stage().isBeforeSowing())
+                .map(item -> item.subject().sowing().id())
+                .collect(Collectors.toSet());
+        if (!unlabelled.isEmpty()) {
+            house.labels().label(List.copyOf(house.histories().all(unlabelled).values()), person);
         }
     }
 

@@ -1,32 +1,28 @@
 package warmshelf.label;
 
-import static warmshelf.db.generated.Tables.LOT;
 import static warmshelf.db.generated.Tables.MAT;
 import static warmshelf.db.generated.Tables.MEMBER;
+import static warmshelf.db.generated.Tables.PLACE;
 import static warmshelf.db.generated.Tables.RACK;
 import static warmshelf.db.generated.Tables.SHELF;
 import static warmshelf.db.generated.Tables.SHORT_CODE;
 import static warmshelf.db.generated.Tables.SITE;
-import static warmshelf.db.generated.Tables.SOWING;
-import static warmshelf.db.generated.Tables.TRIAL;
-import static warmshelf.db.generated.Tables.TRIAL_SOWING;
 import static warmshelf.label.LabelSentences.SAY;
 
 import java.security.SecureRandom;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
-import java.util.function.UnaryOperator;
 import org.jooq.Condition;
 import org.jooq.DSLContext;
 import org.jooq.exception.IntegrityConstraintViolationException;
-import org.jooq.impl.DSL;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
 import warmshelf.shelf.OnSiteStore;
-import warmshelf.sowing.TrialPart;
 
 /** Keeps which code means what. A code is made when it is first to be shown, and never changed or given anew. */
 final class CodeStore {
@@ -44,6 +40,7 @@ final class CodeStore {
     /** What a code stands for. */
     enum Kind {
         RACK("rack"),
+        SHELF("shelf"),
         MAT("mat"),
         SOWING("sowing");
 
@@ -55,6 +52,15 @@ final class CodeStore {
 
         String word() {
             return word;
+        }
+
+        static Kind named(String word) {
+            for (Kind kind : values()) {
+                if (kind.word.equals(word)) {
+                    return kind;
+                }
+            }
+            throw new IllegalArgumentException("no code stands for a '" + word + "'");
         }
     }
 
@@ -72,18 +78,24 @@ final class CodeStore {
                 .where(SHORT_CODE.CODE.eq(code.text()))
                 .fetchOptional()
                 .map(found -> switch (found.value1()) {
-                    case "rack" -> rackAddress(found.value2());
+                    case "rack" -> rackAddress(RACK.ID.eq(found.value2()));
+                    case "shelf" -> rackAddress(SHELF.ID.eq(found.value2()));
                     case "mat" -> "/mats/" + found.value2();
                     default -> "/sowings/" + found.value2();
                 });
     }
 
-    private String rackAddress(UUID rack) {
-        return sql.select(RACK.SITE_ID)
+    private String rackAddress(Condition which) {
+        return sql
+                .select(RACK.SITE_ID, RACK.ID)
                 .from(RACK)
-                .where(RACK.ID.eq(rack))
-                .fetchOptional(RACK.SITE_ID)
-                .map(site -> "/racks?site=" + site + "#rack-" + rack)
+                .leftJoin(SHELF)
+                .on(SHELF.RACK_ID.eq(RACK.ID))
+                .where(which)
+                .fetch()
+                .stream()
+                .findFirst()
+                .map(found -> "/racks?site=" + found.value1() + "#rack-" + found.value2())
                 .orElse("/racks");
     }
 
@@ -91,19 +103,26 @@ final class CodeStore {
     List<ShortCode> codesOf(List<Subject> subjects, UUID by) {
         return sql.transactionResult(inside -> {
             DSLContext tx = inside.dsl();
-            Map<UUID, String> known = tx.select(SHORT_CODE.SUBJECT_ID, SHORT_CODE.CODE)
-                    .from(Database.listed(
-                            SHORT_CODE,
-                            SHORT_CODE.SUBJECT_ID,
-                            subjects.stream().map(Subject::id).toList()))
-                    .fetchMap(SHORT_CODE.SUBJECT_ID, SHORT_CODE.CODE);
-            List<ShortCode> codes = new ArrayList<>();
-            for (Subject subject : subjects) {
-                String code = known.get(subject.id());
-                codes.add(code == null ? make(tx, subject, by) : new ShortCode(code));
-            }
-            return codes;
+            Map<UUID, ShortCode> known =
+                    new HashMap<>(known(tx, subjects.stream().map(Subject::id).toList()));
+            return subjects.stream()
+                    .map(subject -> known.computeIfAbsent(subject.id(), none -> make(tx, subject, by)))
+                    .toList();
         });
+    }
+
+    /** The codes that some things have by now. */
+    Map<UUID, ShortCode> known(Collection<UUID> subjects) {
+        return known(sql, subjects);
+    }
+
+    private static Map<UUID, ShortCode> known(DSLContext tx, Collection<UUID> subjects) {
+        return tx.select(SHORT_CODE.SUBJECT_ID, SHORT_CODE.CODE)
+                .from(Database.listed(
+                        SHORT_CODE,
+                        SHORT_CODE.SUBJECT_ID,
+                        subjects.stream().distinct().toList()))
+                .fetchMap(row -> row.value1(), row -> new ShortCode(row.value2()));
     }
 
     private ShortCode make(DSLContext tx, Subject subject, UUID by) {
@@ -140,10 +159,11 @@ final class CodeStore {
         }
     }
 
-    /** Every rack and mat in walking order, each rack before its mats. */
+    /** Every rack, mat and lit shelf in walking order, each rack before what is on it. */
     List<Subject> standing() {
         List<Subject> standing = new ArrayList<>();
         Map<UUID, List<Subject>> mats = mats();
+        Map<UUID, List<Subject>> shelves = litShelves();
         sql.select(RACK.ID, RACK.NAME, SITE.NAME)
                 .from(RACK)
                 .join(SITE)
@@ -152,6 +172,7 @@ final class CodeStore {
                 .forEach(rack -> {
                     standing.add(new Subject(Kind.RACK, rack.value1(), SAY.rack(rack.value2()), rack.value3()));
                     standing.addAll(mats.getOrDefault(rack.value1(), List.of()));
+                    standing.addAll(shelves.getOrDefault(rack.value1(), List.of()));
                 });
         return standing;
     }
@@ -169,39 +190,41 @@ final class CodeStore {
                                 SAY.shelf(row.value4(), row.value5(), row.value6())));
     }
 
-    /** A member's sowings that are under way, in the order of asking. */
-    List<Subject> sowingsOf(UUID member, UnaryOperator<String> cropNames) {
-        return sowings(SOWING.MEMBER_ID.eq(member), cropNames);
+    private Map<UUID, List<Subject>> litShelves() {
+        return OnSiteStore.ofShelves(sql.select(RACK.ID, SHELF.ID, SITE.NAME, RACK.NAME, SHELF.FROM_TOP)
+                        .from(SHELF))
+                .where(SHELF.LIT_PLACES.gt(0))
+                .orderBy(SHELF.FROM_TOP)
+                .fetchGroups(
+                        row -> row.value1(),
+                        row -> new Subject(
+                                Kind.SHELF,
+                                row.value2(),
+                                SAY.litShelf(row.value5()),
+                                SAY.underLight(row.value3(), row.value4())));
     }
 
-    /** Everyone's sowings that are under way. */
-    List<Subject> allSowings(UnaryOperator<String> cropNames) {
-        return sowings(DSL.noCondition(), cropNames);
+    /** The site of each place on which something can lie. */
+    Map<UUID, UUID> sitesOfPlaces() {
+        return OnSiteStore.ofPlaces(sql.select(PLACE.ID, SITE.ID).from(PLACE)).fetchMap(PLACE.ID, SITE.ID);
     }
 
-    /** One sowing, if it is under way. */
-    List<Subject> sowing(UUID id, UnaryOperator<String> cropNames) {
-        return sowings(SOWING.ID.eq(id), cropNames);
+    /** A site by its name. */
+    record SiteName(UUID id, String name) {}
+
+    /** The sites in walking order. */
+    List<SiteName> sites() {
+        return sql.select(SITE.ID, SITE.NAME)
+                .from(SITE)
+                .orderBy(SITE.WALK_ORDER, SITE.NAME)
+                .fetch(row -> new SiteName(row.value1(), row.value2()));
     }
 
-    private List<Subject> sowings(Condition which, UnaryOperator<String> cropNames) {
-        return sql.select(SOWING.ID, SOWING.CROP_ID, LOT.VARIETY, MEMBER.NAME, TRIAL.NUMBER, TRIAL_SOWING.LETTER)
-                .from(SOWING)
-                .join(LOT)
-                .on(LOT.ID.eq(SOWING.LOT_ID))
-                .join(MEMBER)
-                .on(MEMBER.ID.eq(SOWING.MEMBER_ID))
-                .leftJoin(TRIAL_SOWING)
-                .on(TRIAL_SOWING.SOWING_ID.eq(SOWING.ID))
-                .leftJoin(TRIAL)
-                .on(TRIAL.ID.eq(TRIAL_SOWING.TRIAL_ID))
-                .where(which, SOWING.STAGE.notIn("planted-out", "given-up", "withdrawn"))
-                .orderBy(SOWING.ASKED_AT, SOWING.ID)
-                .fetch(row -> {
-                    String crop = cropNames.apply(row.value2());
-                    String title = row.value3().isEmpty() ? crop : crop + " · " + row.value3();
-                    String part = row.value5() == null ? "" : " · " + TrialPart.words(row.value5(), row.value6());
-                    return new Subject(Kind.SOWING, row.value1(), title + part, row.value4());
-                });
+    /** The names of all who have not left, by which first names are told apart. */
+    List<String> people() {
+        return sql.select(MEMBER.NAME)
+                .from(MEMBER)
+                .where(MEMBER.LEFT_AT.isNull())
+                .fetch(MEMBER.NAME);
     }
 }

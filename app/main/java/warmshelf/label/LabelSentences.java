@@ -16,15 +16,65 @@ interface LabelSentences {
 
     String codeCannotBe(String code);
 
-    String racksAndMats();
-
-    String sowingsUnderWay();
-
-    String mySowings();
+    String forCoordinators();
 
     String rack(String rack);
 
     String mat(String mat);
 
     String shelf(String site, String rack, int shelf);
+
+    String litShelf(int shelf);
+
+    String underLight(String site, String rack);
+
+    String stockUnknown(String stock);
+
+    String printerUnknown();
+
+    String tooSmall(String measures);
+
+    String withoutQr();
+
+    String leftOut(String what);
+
+    String unwritable(String what);
+
+    String ownAddress(String address);
+
+    String tooMany(int labels, int most);
+
+    String nothingTicked();
+
+    String marked(String what);
+
+    String byHand(String what);
+
+    String undone();
+
+    String runOfAnother(String byName);
+
+    String pdfTitle(String group);
+
+    String screenKept();
+
+    String beyondThePage();
+
+    String nothingToPrintOn();
+
+    String sizeAdded(String size);
+
+    String sizeRemoved();
+
+    String sheetTitle();
+
+    String sheetAcross();
+
+    String sheetDown();
+
+    String sheetActualSize();
+
+    String printerMeasured(String printer);
+
+    String printerRemoved();
 }

@@ -136,6 +136,14 @@ final class SpringGroup implements AutoCloseable {
         return cellar.group();
     }
 
+    /** The page of a label that was just printed. */
+    String labelsPrinted() {
+        return cellar.member()
+                .post("/labels/runs", Map.of("of", "sowing-" + inTheBag, "take", "bag-" + inTheBag))
+                .location()
+                .replace("?fresh=yes", "");
+    }
+
     String firstLot() {
         return Cellar.first(cellar.member().get("/seeds").body(), "href=\"(/seeds/[0-9a-f-]{36})\"");
     }

@@ -191,7 +191,7 @@ class RoundTest {
     }
 
     private static Round.@Nullable Item item(Cases cases, LocalDate today) {
-        return Round.item(cases.history(), cases.on(today), List.of(), today, ADDRESSES, RackHolds.NONE);
+        return Round.item(cases.history(), cases.on(today), List.of(), today, ADDRESSES, RackHolds.NONE, false);
     }
 
     private static Map<UUID, PlaceAddress> addresses() {

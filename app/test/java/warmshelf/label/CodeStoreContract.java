@@ -29,18 +29,19 @@ abstract class CodeStoreContract extends StoreContract {
     }
 
     @Test
-    void racks_and_mats_come_in_walking_order_each_with_a_code_of_its_own() {
+    void racks_mats_and_lit_shelves_come_in_walking_order_each_with_a_code_of_its_own() {
         List<CodeStore.Subject> standing = codes.standing();
 
         assertThat(standing)
                 .extracting(CodeStore.Subject::title)
-                .containsExactly("Rack North rack", "Mat M1", "Mat M2");
+                .containsExactly("Rack North rack", "Mat M1", "Mat M2", "Shelf 2");
         List<ShortCode> made = codes.codesOf(standing, room.tom());
         assertThat(made).doesNotHaveDuplicates();
         assertThat(codes.codesOf(standing, room.priya())).isEqualTo(made);
         assertThat(codes.address(made.get(1))).contains("/mats/" + room.m1());
+        assertThat(codes.address(made.get(3))).isEqualTo(codes.address(made.get(0)));
         assertThat(database().sql().fetchCount(AUDIT_LINE, AUDIT_LINE.ACTION.eq("make code")))
-                .isEqualTo(3);
+                .isEqualTo(4);
     }
 
     @Test

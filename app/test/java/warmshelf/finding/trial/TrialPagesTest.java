@@ -75,7 +75,7 @@ class TrialPagesTest {
                 .contains("Not sown yet; to be sown on Sat 6 Mar.")
                 .contains("Drawn from the number");
         assertThat(member.get("/sowings").text()).contains("trial 1 way A").contains("trial 1 way B");
-        assertThat(member.get("/codes/sowings").text()).contains("Lantern Row · trial 1 way B");
+        assertThat(member.get("/labels?again=yes").text()).contains("Lantern Row · trial 1 way B");
         assertThat(member.get("/trials").text()).contains("not sown yet; 1 block of 1 member");
         assertThat(group.signedIn(group.coordinator()).get("/requests").text()).contains("trial 1 way A");
     }

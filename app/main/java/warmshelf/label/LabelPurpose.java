@@ -1,0 +1,82 @@
+package warmshelf.label;
+
+import java.util.ArrayList;
+import java.util.List;
+import warmshelf.crop.Method;
+import warmshelf.sowing.Progress;
+import warmshelf.sowing.Sowing;
+import warmshelf.sowing.SowingStage;
+import warmshelf.words.Counted;
+
+/** What a label is stuck on. */
+public enum LabelPurpose {
+    BAG("bag", "bag", "bags"),
+    TRAY("tray", "tray", "trays"),
+    POT("pot", "pot", "pots"),
+    /** A rack, a shelf or a mat. */
+    PLACE("place", "place", "places");
+
+    private static final int MOST_POTS = 60;
+
+    private final String word;
+    private final String one;
+    private final String many;
+
+    LabelPurpose(String word, String one, String many) {
+        this.word = word;
+        this.one = one;
+        this.many = many;
+    }
+
+    /** The word the database keeps. */
+    public String word() {
+        return word;
+    }
+
+    /** For example '6 trays'. */
+    public String counted(int number) {
+        return Counted.of(number, one, many);
+    }
+
+    /** The purpose of that word. */
+    public static LabelPurpose named(String word) {
+        for (LabelPurpose purpose : values()) {
+            if (purpose.word.equals(word)) {
+                return purpose;
+            }
+        }
+        throw new IllegalArgumentException("no label is for a '" + word + "'");
+    }
+
+    /**
+     * What of a sowing wants a label as far as it has come: its bag until all is moved, its tray from then on, or from sowing on,
+     * its pots once it is potted on. What is not sown yet wants the label of what it will be sown in, as one writes it first.
+     */
+    public static List<LabelPurpose> wantedBy(Sowing sowing, Progress progress) {
+        SowingStage stage = progress.stage();
+        if (stage.isOver()) {
+            return List.of();
+        }
+        if (progress.seen().pottedOn() != null) {
+            return List.of(POT);
+        }
+        List<LabelPurpose> wanted = new ArrayList<>();
+        boolean inBag = sowing.method() == Method.BAG && stage.compareTo(SowingStage.SPROUTING) <= 0;
+        if (inBag) {
+            wanted.add(BAG);
+        }
+        if (!inBag || progress.moved() > 0) {
+            wanted.add(TRAY);
+        }
+        return wanted;
+    }
+
+    /** How many labels alike it takes: one, but one for each pot. */
+    int copies(Sowing sowing, Progress progress) {
+        if (this != POT) {
+            return 1;
+        }
+        int plants = progress.alive() > 0 ? progress.alive() : sowing.plantsWanted();
+        return Math.min(MOST_POTS, plants);
+    }
+}

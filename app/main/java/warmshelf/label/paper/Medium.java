@@ -1,0 +1,38 @@
+package warmshelf.label.paper;
+
+import java.util.Arrays;
+import java.util.Optional;
+
+/** What labels come as. */
+public enum Medium {
+    /** A plant stick, whose pointed end goes into the compost and is not printed. */
+    STICK("stick", "stick"),
+    /** A tag with a hole or a loop. */
+    TAG("tag", "tag"),
+    /** Stickers on a roll, one after another. */
+    ROLL("roll", "roll"),
+    /** Stickers, or plain paper to cut, many to a sheet. */
+    SHEET("sheet", "sheet");
+
+    private final String word;
+    private final String words;
+
+    Medium(String word, String words) {
+        this.word = word;
+        this.words = words;
+    }
+
+    /** The word that tables and forms keep. */
+    public String word() {
+        return word;
+    }
+
+    public String words() {
+        return words;
+    }
+
+    /** The medium of that word; empty where none is called so. */
+    public static Optional<Medium> withWord(String word) {
+        return Arrays.stream(values()).filter(each -> each.word.equals(word)).findFirst();
+    }
+}

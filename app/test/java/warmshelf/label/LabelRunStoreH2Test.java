@@ -1,0 +1,10 @@
+package warmshelf.label;
+
+import warmshelf.testing.TestDatabase;
+
+class LabelRunStoreH2Test extends LabelRunStoreContract {
+    @Override
+    protected TestDatabase open() {
+        return TestDatabase.h2();
+    }
+}
