@@ -9,10 +9,10 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import warmshelf.label.LabelPrinterStore.MeasuredPrinter;
-import warmshelf.label.paper.Calibration;
 import warmshelf.label.paper.CalibrationSheet;
 import warmshelf.label.paper.LabelPdf;
 import warmshelf.label.paper.LabelStock;
+import warmshelf.label.paper.PrinterScale;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
@@ -95,7 +95,7 @@ final class LabelPrinterPages implements Pages {
         }
         printers.measure(
                 name,
-                Calibration.read(sheet, across, down, orNull(left), orNull(top)),
+                PrinterScale.read(sheet, across, down, orNull(left), orNull(top)),
                 Visitor.of(ctx).memberId());
         Respond.seeOther(ctx, ADDRESS, SAY.printerMeasured(name));
     }

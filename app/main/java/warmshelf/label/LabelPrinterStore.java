@@ -12,7 +12,7 @@ import org.jooq.DSLContext;
 import org.jooq.impl.DSL;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
-import warmshelf.label.paper.Calibration;
+import warmshelf.label.paper.PrinterScale;
 
 /** Keeps how true the group's printers are. */
 final class LabelPrinterStore {
@@ -27,7 +27,7 @@ final class LabelPrinterStore {
     }
 
     /** A printer by the name that the group gives it. */
-    record MeasuredPrinter(UUID id, String name, Calibration calibration) {}
+    record MeasuredPrinter(UUID id, String name, PrinterScale scale) {}
 
     List<MeasuredPrinter> all() {
         return read(LABEL_PRINTER.REMOVED_AT.isNull());
@@ -45,7 +45,7 @@ final class LabelPrinterStore {
                 .fetch(row -> new MeasuredPrinter(
                         row.getId(),
                         row.getName(),
-                        new Calibration(
+                        new PrinterScale(
                                 row.getScaleAcross().doubleValue(),
                                 row.getScaleDown().doubleValue(),
                                 row.getShiftAcrossMm().doubleValue(),
@@ -53,7 +53,7 @@ final class LabelPrinterStore {
     }
 
     /** Keeps what was measured of a printer; one of that name, whatever its capitals, is measured anew. */
-    void measure(String name, Calibration calibration, UUID by) {
+    void measure(String name, PrinterScale scale, UUID by) {
         sql.transaction(inside -> {
             DSLContext tx = inside.dsl();
             UUID id = tx
@@ -70,10 +70,10 @@ final class LabelPrinterStore {
             var row = tx.newRecord(LABEL_PRINTER);
             row.setId(id);
             row.setName(name);
-            row.setScaleAcross(decimal(calibration.scaleAcross()));
-            row.setScaleDown(decimal(calibration.scaleDown()));
-            row.setShiftAcrossMm(decimal(calibration.shiftAcross()));
-            row.setShiftDownMm(decimal(calibration.shiftDown()));
+            row.setScaleAcross(decimal(scale.scaleAcross()));
+            row.setScaleDown(decimal(scale.scaleDown()));
+            row.setShiftAcrossMm(decimal(scale.shiftAcross()));
+            row.setShiftDownMm(decimal(scale.shiftDown()));
             row.setMeasuredBy(by);
             row.setMeasuredAt(audit.now());
             row.merge();

@@ -39,7 +39,7 @@ final class LabelSource {
     /**
      * What of a scope wants a label, in the order of asking.
      *
-     * @param again whether what has its label comes too
+     * @param again whether what has its label comes too, and what is not sown for days
      */
     List<LabelItem> of(LabelScope scope, UUID visitor, boolean again, LocalDate today) {
         if (scope.kind() == LabelScope.Kind.PLACES) {
@@ -50,7 +50,7 @@ final class LabelSource {
         Map<UUID, UUID> sites = scope.kind() == LabelScope.Kind.SITE ? codes.sitesOfPlaces() : Map.of();
         List<History> chosen = underWay.stream()
                 .filter(history -> isOf(history, scope, visitor, sites, today))
-                .filter(history -> one || isSownSoon(history, today))
+                .filter(history -> one || again || isSownSoon(history, today))
                 .sorted((a, b) ->
                         a.sowing().title().compareToIgnoreCase(b.sowing().title()))
                 .toList();

@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import warmshelf.label.paper.LabelMedium;
 import warmshelf.label.paper.LabelStock;
-import warmshelf.label.paper.Medium;
 import warmshelf.words.FormReader;
 import warmshelf.words.Numbers;
 import warmshelf.words.Units;
@@ -21,18 +21,18 @@ record LabelStockForm(FormReader form, Optional<LabelStock> stock) {
     private static final int MOST_IN_A_ROW = 50;
 
     private static final List<String> MEDIA =
-            Arrays.stream(Medium.values()).map(Medium::word).toList();
+            Arrays.stream(LabelMedium.values()).map(LabelMedium::word).toList();
 
     static LabelStockForm of(Map<String, List<String>> typed, Units units) {
         FormReader form = new FormReader(typed);
         double unit = units.inInches() ? INCH : 1;
         Reading in = new Reading(form, unit);
         String name = form.requiredText("name", "Name", 40);
-        Medium medium = Medium.withWord(form.choice("medium", "What they come as", MEDIA))
-                .orElse(Medium.SHEET);
+        LabelMedium medium = LabelMedium.withWord(form.choice("medium", "What they come as", MEDIA))
+                .orElse(LabelMedium.SHEET);
         double width = in.required("width", "Label’s width");
         double height = in.required("height", "Label’s height");
-        LabelStock stock = medium == Medium.SHEET
+        LabelStock stock = medium == LabelMedium.SHEET
                 ? in.sheet(name, width, height)
                 : LabelStock.single(
                         UUID.randomUUID().toString(), medium, name, width, height, in.optional("point", "Not printed"));
@@ -59,7 +59,7 @@ record LabelStockForm(FormReader form, Optional<LabelStock> stock) {
         LabelStock sheet(String name, double width, double height) {
             return new LabelStock(
                     UUID.randomUUID().toString(),
-                    Medium.SHEET,
+                    LabelMedium.SHEET,
                     name,
                     required("pageWidth", "Sheet’s width"),
                     required("pageHeight", "Sheet’s height"),

@@ -7,8 +7,8 @@ import io.javalin.http.Context;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import warmshelf.label.paper.LabelMedium;
 import warmshelf.label.paper.LabelStock;
-import warmshelf.label.paper.Medium;
 import warmshelf.label.paper.StockTable;
 import warmshelf.web.BrowserSession;
 import warmshelf.web.Pages;
@@ -23,7 +23,7 @@ import warmshelf.words.FormReader;
 final class LabelStockPages implements Pages {
     private static final String ADDRESS = LabelPages.ADDRESS + "/sizes";
     private static final String TEMPLATE = "label/sizes.peb";
-    private static final List<Choice> MEDIA = Arrays.stream(Medium.values())
+    private static final List<Choice> MEDIA = Arrays.stream(LabelMedium.values())
             .map(medium -> new Choice(medium.word(), medium.words()))
             .toList();
 
@@ -55,7 +55,7 @@ final class LabelStockPages implements Pages {
     }
 
     private void list(Context ctx) {
-        Respond.page(ctx, TEMPLATE, page(ctx, new FormReader(Map.of("medium", List.of(Medium.ROLL.word())))));
+        Respond.page(ctx, TEMPLATE, page(ctx, new FormReader(Map.of("medium", List.of(LabelMedium.ROLL.word())))));
     }
 
     private void add(Context ctx) {

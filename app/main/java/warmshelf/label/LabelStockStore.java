@@ -12,8 +12,8 @@ import org.jooq.Record;
 import org.jooq.impl.DSL;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
+import warmshelf.label.paper.LabelMedium;
 import warmshelf.label.paper.LabelStock;
-import warmshelf.label.paper.Medium;
 import warmshelf.label.paper.StockTable;
 
 /** Keeps the group's own sizes of labels, beside the usual ones of the reference table. */
@@ -54,7 +54,7 @@ final class LabelStockStore {
     private static LabelStock stock(Record row) {
         return new LabelStock(
                 row.get(LABEL_STOCK.ID).toString(),
-                Medium.withWord(row.get(LABEL_STOCK.MEDIUM)).orElseThrow(),
+                LabelMedium.withWord(row.get(LABEL_STOCK.MEDIUM)).orElseThrow(),
                 row.get(LABEL_STOCK.NAME),
                 row.get(LABEL_STOCK.PAGE_WIDTH_MM).doubleValue(),
                 row.get(LABEL_STOCK.PAGE_HEIGHT_MM).doubleValue(),

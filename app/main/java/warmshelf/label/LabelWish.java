@@ -3,9 +3,9 @@ package warmshelf.label;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import warmshelf.label.LabelPrinterStore.MeasuredPrinter;
-import warmshelf.label.paper.Calibration;
 import warmshelf.label.paper.LabelPdf;
 import warmshelf.label.paper.LabelStock;
+import warmshelf.label.paper.PrinterScale;
 
 /**
  * How labels are to be printed.
@@ -17,7 +17,7 @@ record LabelWish(LabelStock stock, @Nullable MeasuredPrinter printer, int startA
 
     LabelPdf.Setting setting() {
         return new LabelPdf.Setting(
-                stock, printer == null ? Calibration.NONE : printer.calibration(), startAt, cuttingLines);
+                stock, printer == null ? PrinterScale.NONE : printer.scale(), startAt, cuttingLines);
     }
 
     LabelRunStore.Manner manner() {

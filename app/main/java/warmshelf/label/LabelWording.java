@@ -8,7 +8,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import warmshelf.label.paper.FirstNames;
 import warmshelf.label.paper.LabelPart;
-import warmshelf.label.paper.Telling;
+import warmshelf.label.paper.TellingForms;
 import warmshelf.sowing.Sowing;
 import warmshelf.sowing.TrialPart;
 import warmshelf.timeline.Seen;
@@ -37,10 +37,10 @@ record LabelWording(Collection<String> varieties, Collection<String> people) {
         List<LabelPart> parts = new ArrayList<>();
         String crop = sowing.crop().name();
         if (sowing.variety().isEmpty()) {
-            parts.add(new LabelPart(LabelPart.Kind.VARIETY, Telling.crop(crop)));
+            parts.add(new LabelPart(LabelPart.Kind.VARIETY, TellingForms.crop(crop)));
         } else {
-            parts.add(new LabelPart(LabelPart.Kind.VARIETY, Telling.forms(sowing.variety(), crop, varieties)));
-            parts.add(new LabelPart(LabelPart.Kind.CROP, Telling.crop(crop)));
+            parts.add(new LabelPart(LabelPart.Kind.VARIETY, TellingForms.forms(sowing.variety(), crop, varieties)));
+            parts.add(new LabelPart(LabelPart.Kind.CROP, TellingForms.crop(crop)));
         }
         TrialPart trial = sowing.trial();
         if (trial != null) {
@@ -76,7 +76,7 @@ record LabelWording(Collection<String> varieties, Collection<String> people) {
     /** The parts of a place's label. */
     static List<LabelPart> ofPlace(String title, String where) {
         return List.of(
-                new LabelPart(LabelPart.Kind.VARIETY, Telling.forms(title, "", List.of())),
+                new LabelPart(LabelPart.Kind.VARIETY, TellingForms.forms(title, "", List.of())),
                 new LabelPart(LabelPart.Kind.CROP, List.of(where)));
     }
 }

@@ -8,9 +8,9 @@ import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import warmshelf.decision.Decision;
-import warmshelf.label.paper.Calibration;
+import warmshelf.label.paper.LabelMedium;
 import warmshelf.label.paper.LabelStock;
-import warmshelf.label.paper.Medium;
+import warmshelf.label.paper.PrinterScale;
 import warmshelf.label.paper.StockTable;
 import warmshelf.testing.GrowRoom;
 import warmshelf.testing.StoreContract;
@@ -83,7 +83,8 @@ abstract class LabelRunStoreContract extends StoreContract {
     @Test
     void a_size_of_ones_own_is_kept_as_it_was_measured_and_stays_readable_when_it_is_off_the_list() {
         LabelStockStore stocks = new LabelStockStore(database(), audit());
-        LabelStock roll = LabelStock.single(UUID.randomUUID().toString(), Medium.ROLL, "cupboard roll", 62.25, 29, 0);
+        LabelStock roll =
+                LabelStock.single(UUID.randomUUID().toString(), LabelMedium.ROLL, "cupboard roll", 62.25, 29, 0);
 
         stocks.add(roll, room.tom());
         assertThat(stocks.own()).containsExactly(roll);
@@ -102,12 +103,12 @@ abstract class LabelRunStoreContract extends StoreContract {
     void a_printer_measured_again_under_its_name_is_one_printer() {
         LabelPrinterStore printers = new LabelPrinterStore(database(), audit());
 
-        printers.measure("Upstairs", new Calibration(0.98, 0.97, 1.5, -0.5), room.tom());
-        printers.measure("upstairs", new Calibration(0.99, 1, 0, 0), room.priya());
+        printers.measure("Upstairs", new PrinterScale(0.98, 0.97, 1.5, -0.5), room.tom());
+        printers.measure("upstairs", new PrinterScale(0.99, 1, 0, 0), room.priya());
 
         assertThat(printers.all()).singleElement().satisfies(printer -> {
             assertThat(printer.name()).isEqualTo("upstairs");
-            assertThat(printer.calibration()).isEqualTo(new Calibration(0.99, 1, 0, 0));
+            assertThat(printer.scale()).isEqualTo(new PrinterScale(0.99, 1, 0, 0));
         });
         UUID id = printers.all().get(0).id();
         assertThat(printers.remove(id, room.tom())).isTrue();

@@ -8,17 +8,20 @@ import java.util.UUID;
 /** Fills in what a form leaves empty, as somebody of a group near Duluth might who wants to be done with it. */
 public final class FormFiller {
     private static final Map<String, String> TYPED = Map.ofEntries(
+            Map.entry("across", "170"),
             Map.entry("amount", "3"),
             Map.entry("autumnDays", "2"),
             Map.entry("celsius", "75"),
             Map.entry("currency", "USD"),
             Map.entry("depth", "0.25"),
+            Map.entry("down", "230"),
             Map.entry("elevation", "700"),
             Map.entry("emergenceDaysMax", "10"),
             Map.entry("emergenceDaysMin", "5"),
             Map.entry("emergenceHigh", "86"),
             Map.entry("emergenceLow", "68"),
             Map.entry("germinated", "8"),
+            Map.entry("height", "1.5"),
             Map.entry("high", "86"),
             Map.entry("latitude", "46.8"),
             Map.entry("longitude", "-92.1"),
@@ -31,6 +34,7 @@ public final class FormFiller {
             Map.entry("offsetLatest", "14"),
             Map.entry("places", "2"),
             Map.entry("price", "0.2"),
+            Map.entry("printer", "upstairs"),
             Map.entry("reason", "tried it out"),
             Map.entry("risk", ""),
             Map.entry("seeds", "12"),
@@ -42,6 +46,7 @@ public final class FormFiller {
             Map.entry("usual", "77"),
             Map.entry("varietySource", "the packet"),
             Map.entry("watts", "60"),
+            Map.entry("width", "3"),
             Map.entry("weeksMax", "6"),
             Map.entry("weeksMin", "4"));
     private static final String[] MONTHS = {

@@ -28,7 +28,7 @@ public final class FirstNames {
     }
 
     private static List<String> shortened(String name) {
-        return Telling.forms(name, "", List.of());
+        return TellingForms.forms(name, "", List.of());
     }
 
     private static String first(String name) {

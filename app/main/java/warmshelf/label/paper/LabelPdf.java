@@ -22,7 +22,7 @@ public final class LabelPdf {
      * @param startAt the number of the first label used on the first page, from 1
      * @param cuttingLines whether each label is framed, for plain paper
      */
-    public record Setting(LabelStock stock, Calibration printer, int startAt, boolean cuttingLines) {}
+    public record Setting(LabelStock stock, PrinterScale printer, int startAt, boolean cuttingLines) {}
 
     /** The file with all labels in their order. */
     public static byte[] of(Setting setting, List<LabelDrawing> labels, String title) {
@@ -65,7 +65,7 @@ public final class LabelPdf {
      */
     public static byte[] calibration(CalibrationSheet sheet, List<String> words, String title) {
         return written(title, (pdf, texts) -> {
-            try (PdfInk ink = new PdfInk(pdf, sheet.pageWidth(), sheet.pageHeight(), Calibration.NONE, texts)) {
+            try (PdfInk ink = new PdfInk(pdf, sheet.pageWidth(), sheet.pageHeight(), PrinterScale.NONE, texts)) {
                 double corner = sheet.corner();
                 ink.line(corner, corner, corner + sheet.across(), corner);
                 ink.line(corner, corner, corner, corner + sheet.down());

@@ -17,7 +17,7 @@ import warmshelf.words.Units;
  */
 public record LabelStock(
         String key,
-        Medium medium,
+        LabelMedium medium,
         String name,
         double pageWidth,
         double pageHeight,
@@ -35,7 +35,8 @@ public record LabelStock(
     private static final double ROUNDED = 0.6;
 
     /** Labels of which each is a page. */
-    public static LabelStock single(String key, Medium medium, String name, double width, double height, double point) {
+    public static LabelStock single(
+            String key, LabelMedium medium, String name, double width, double height, double point) {
         return new LabelStock(key, medium, name, width, height, width, height, 1, 1, 0, 0, 0, 0, point);
     }
 

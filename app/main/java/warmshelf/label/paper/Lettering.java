@@ -12,9 +12,12 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.text.AttributedString;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
@@ -50,6 +53,18 @@ public final class Lettering {
         "DroidSansFallback"
     };
 
+    /** Scripts whose letters keep their form and run from left to right; digits and points are of the common one. */
+    private static final Set<Character.UnicodeScript> ALONE = EnumSet.of(
+            Character.UnicodeScript.COMMON,
+            Character.UnicodeScript.LATIN,
+            Character.UnicodeScript.GREEK,
+            Character.UnicodeScript.CYRILLIC,
+            Character.UnicodeScript.ARMENIAN,
+            Character.UnicodeScript.GEORGIAN,
+            Character.UnicodeScript.HAN,
+            Character.UnicodeScript.HIRAGANA,
+            Character.UnicodeScript.KATAKANA);
+
     /** Outlines are made this large, so that nothing is rounded to a pixel, and scaled down. */
     private static final float EM = 1000;
 
@@ -83,7 +98,23 @@ public final class Lettering {
 
     /** The width of a text in millimetres, in letters of one millimetre. */
     public double width(String text, boolean bold) {
-        return run(text, bold).width();
+        return pieces(text).stream()
+                .mapToDouble(piece -> run(piece, bold).width())
+                .sum();
+    }
+
+    /**
+     * A text in pieces that are drawn side by side: sign by sign where each stands for itself, which makes many labels of few
+     * outlines, and as a whole where signs change by their neighbours or run from right to left.
+     */
+    static List<String> pieces(String text) {
+        return text.codePoints().allMatch(Lettering::standsAlone)
+                ? text.codePoints().mapToObj(Character::toString).toList()
+                : List.of(text);
+    }
+
+    private static boolean standsAlone(int sign) {
+        return !isJoined(sign) && !isFormat(sign) && ALONE.contains(Character.UnicodeScript.of(sign));
     }
 
     /** Whether there is a letter for each sign of a text. */
@@ -140,9 +171,11 @@ public final class Lettering {
 
     /** Draws nothing itself: spaces, joiners and marks of direction. */
     private static boolean isBare(int sign) {
-        return Character.isWhitespace(sign)
-                || Character.isSpaceChar(sign)
-                || Character.getType(sign) == Character.FORMAT;
+        return Character.isWhitespace(sign) || Character.isSpaceChar(sign) || isFormat(sign);
+    }
+
+    private static boolean isFormat(int sign) {
+        return Character.getType(sign) == Character.FORMAT;
     }
 
     private static boolean isJoined(int sign) {

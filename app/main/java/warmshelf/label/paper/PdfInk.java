@@ -13,7 +13,7 @@ import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
 import org.apache.pdfbox.util.Matrix;
 
-/** Draws on a page of a PDF in millimetres from its upper left corner. Each text is kept once in the file, however often it stands there. */
+/** Draws on a page of a PDF in millimetres from its upper left corner. Each letter is kept once in the file, however often it stands there. */
 final class PdfInk implements AutoCloseable {
     static final double POINTS = 72 / 25.4;
 
@@ -25,7 +25,7 @@ final class PdfInk implements AutoCloseable {
     private final PDPageContentStream page;
     private final Texts texts;
 
-    PdfInk(PDDocument pdf, double width, double height, Calibration printer, Texts texts) throws IOException {
+    PdfInk(PDDocument pdf, double width, double height, PrinterScale printer, Texts texts) throws IOException {
         PDPage sheet = new PDPage(new PDRectangle((float) (width * POINTS), (float) (height * POINTS)));
         pdf.addPage(sheet);
         this.page = new PDPageContentStream(pdf, sheet, PDPageContentStream.AppendMode.OVERWRITE, true);
@@ -132,7 +132,13 @@ final class PdfInk implements AutoCloseable {
         page.saveGraphicsState();
         float scale = (float) (text.size() / FINE);
         page.transform(new Matrix(scale, 0, 0, scale, (float) text.x(), (float) text.baseline()));
-        page.drawForm(texts.of(text.text(), text.bold()));
+        for (String piece : Lettering.pieces(text.text())) {
+            Lettering.Run run = texts.letters.run(piece, text.bold());
+            if (!piece.isBlank()) {
+                page.drawForm(texts.of(piece, text.bold()));
+            }
+            page.transform(Matrix.getTranslateInstance((float) (run.width() * FINE), 0));
+        }
         page.restoreGraphicsState();
     }
 

@@ -40,7 +40,7 @@ public final class StockTable {
         String wanted = isLetter(country) ? "US" : "";
         return ROWS.stream()
                 .filter(row ->
-                        row.get("units_of").equals(wanted) || row.get("medium").equals(Medium.TAG.word()))
+                        row.get("units_of").equals(wanted) || row.get("medium").equals(LabelMedium.TAG.word()))
                 .map(StockTable::stock)
                 .toList();
     }
@@ -48,7 +48,7 @@ public final class StockTable {
     private static LabelStock stock(CSVRecord row) {
         return new LabelStock(
                 row.get("id"),
-                Medium.withWord(row.get("medium")).orElseThrow(),
+                LabelMedium.withWord(row.get("medium")).orElseThrow(),
                 row.get("name"),
                 number(row, "page_width_mm"),
                 number(row, "page_height_mm"),

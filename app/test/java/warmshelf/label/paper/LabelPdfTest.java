@@ -34,7 +34,7 @@ class LabelPdfTest {
         int labels = stock.toAPage() + 1;
         LabelDrawing label = label(stock);
         byte[] pdf =
-                LabelPdf.of(new LabelPdf.Setting(stock, Calibration.NONE, 1, true), copies(label, labels), "Labels");
+                LabelPdf.of(new LabelPdf.Setting(stock, PrinterScale.NONE, 1, true), copies(label, labels), "Labels");
 
         try (PDDocument read = Loader.loadPDF(pdf)) {
             assertThat(read.getNumberOfPages()).isEqualTo(2);
@@ -56,8 +56,8 @@ class LabelPdfTest {
     @Test
     void a_begun_sheet_is_used_up_from_the_label_named() throws Exception {
         LabelStock stock = StockTable.find("a4-21").orElseThrow();
-        byte[] pdf =
-                LabelPdf.of(new LabelPdf.Setting(stock, Calibration.NONE, 21, true), copies(label(stock), 2), "Labels");
+        byte[] pdf = LabelPdf.of(
+                new LabelPdf.Setting(stock, PrinterScale.NONE, 21, true), copies(label(stock), 2), "Labels");
 
         try (PDDocument read = Loader.loadPDF(pdf)) {
             Rectangle2D last = Frames.on(read.getPage(0)).get(0);
@@ -72,7 +72,7 @@ class LabelPdfTest {
     void what_was_read_on_the_calibration_sheet_brings_labels_where_they_belong() throws Exception {
         LabelStock stock = StockTable.find("letter-30").orElseThrow();
         CalibrationSheet sheet = CalibrationSheet.on(stock.pageWidth(), stock.pageHeight());
-        Calibration printer = Calibration.read(
+        PrinterScale printer = PrinterScale.read(
                 sheet,
                 sheet.across() * 0.98,
                 sheet.down() * 0.97,
@@ -110,7 +110,7 @@ class LabelPdfTest {
     void no_font_is_needed_to_print_it() throws Exception {
         LabelStock stock = StockTable.find("letter-10").orElseThrow();
         byte[] pdf = LabelPdf.of(
-                new LabelPdf.Setting(stock, Calibration.NONE, 1, false), copies(label(stock), 10), "Labels");
+                new LabelPdf.Setting(stock, PrinterScale.NONE, 1, false), copies(label(stock), 10), "Labels");
 
         try (PDDocument read = Loader.loadPDF(pdf)) {
             PDPage page = read.getPage(0);

@@ -41,7 +41,7 @@ class LabelScanTest {
         }
         int last = stock.toAPage();
         byte[] pdf = LabelPdf.of(
-                new LabelPdf.Setting(stock, Calibration.NONE, last, stock.medium() == Medium.SHEET),
+                new LabelPdf.Setting(stock, PrinterScale.NONE, last, stock.medium() == LabelMedium.SHEET),
                 List.of(label),
                 "Labels");
 

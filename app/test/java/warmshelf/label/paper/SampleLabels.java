@@ -21,11 +21,11 @@ public final class SampleLabels {
         List<String> varieties = List.of("Lantern Row Early", "Lantern Row Late", "Ore Dock Sweet");
         List<String> people = List.of("Tom Okafor", "Priya Nair", "Frank Osei");
         Map<LabelPart.Kind, List<String>> parts = Map.of(
-                LabelPart.Kind.VARIETY, Telling.forms(variety, "Pepper, sweet and mild hot", varieties),
+                LabelPart.Kind.VARIETY, TellingForms.forms(variety, "Pepper, sweet and mild hot", varieties),
                 LabelPart.Kind.TRIAL, List.of("trial 3 way B", "3B"),
                 LabelPart.Kind.GROWER, FirstNames.forms(grower, people),
                 LabelPart.Kind.DATE, List.of("sown 2 Mar 2027", "2 Mar 2027", "2 Mar"),
-                LabelPart.Kind.CROP, Telling.crop("Pepper, sweet and mild hot"),
+                LabelPart.Kind.CROP, TellingForms.crop("Pepper, sweet and mild hot"),
                 LabelPart.Kind.LOT, List.of("lot 2026"));
         List<LabelPart> all = new ArrayList<>();
         parts.forEach((kind, forms) -> all.add(new LabelPart(kind, forms)));

@@ -11,9 +11,9 @@ import org.jspecify.annotations.Nullable;
  * @param shiftAcross millimetres by which all comes out too far right
  * @param shiftDown millimetres by which all comes out too far down
  */
-public record Calibration(double scaleAcross, double scaleDown, double shiftAcross, double shiftDown) {
+public record PrinterScale(double scaleAcross, double scaleDown, double shiftAcross, double shiftDown) {
     /** A printer that puts everything where it is drawn, as far as anybody knows. */
-    public static final Calibration NONE = new Calibration(1, 1, 0, 0);
+    public static final PrinterScale NONE = new PrinterScale(1, 1, 0, 0);
 
     /**
      * From what somebody read on a calibration sheet.
@@ -23,12 +23,12 @@ public record Calibration(double scaleAcross, double scaleDown, double shiftAcro
      * @param fromLeft where the corner lies from the paper's left edge; null: not measured
      * @param fromTop where the corner lies from the paper's upper edge; null: not measured
      */
-    public static Calibration read(
+    public static PrinterScale read(
             CalibrationSheet sheet, double across, double down, @Nullable Double fromLeft, @Nullable Double fromTop) {
         double scaleAcross = across / sheet.across();
         double scaleDown = down / sheet.down();
         double corner = sheet.corner();
-        return new Calibration(
+        return new PrinterScale(
                 scaleAcross,
                 scaleDown,
                 fromLeft == null ? 0 : fromLeft - scaleAcross * corner,

@@ -12,14 +12,14 @@ import java.util.Set;
  * Shorter forms of a name that still tell it from others. Words that say nothing go first, then those that others share, then the
  * rest from the end; a single word is at last shortened in its middle, where fewest people look, and with the sign that says so.
  */
-public final class Telling {
+public final class TellingForms {
     private static final Set<String> SAY_NOTHING =
             Set.of("f1", "f2", "hybrid", "organic", "seed", "seeds", "the", "variety");
     private static final int LONGEST_WORD = 12;
     private static final int BEGINNING = 7;
     private static final int END = 3;
 
-    private Telling() {}
+    private TellingForms() {}
 
     /**
      * The forms of a name, from the whole to the shortest.
@@ -67,8 +67,8 @@ public final class Telling {
 
     private static Set<String> words(Collection<String> names) {
         Set<String> words = new LinkedHashSet<>();
-        names.forEach(
-                name -> Arrays.stream(name.split("[\\s,·]+")).map(Telling::bare).forEach(words::add));
+        names.forEach(name ->
+                Arrays.stream(name.split("[\\s,·]+")).map(TellingForms::bare).forEach(words::add));
         words.remove("");
         return words;
     }

@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.Optional;
 
 /** What labels come as. */
-public enum Medium {
+public enum LabelMedium {
     /** A plant stick, whose pointed end goes into the compost and is not printed. */
     STICK("stick", "stick"),
     /** A tag with a hole or a loop. */
@@ -17,7 +17,7 @@ public enum Medium {
     private final String word;
     private final String words;
 
-    Medium(String word, String words) {
+    LabelMedium(String word, String words) {
         this.word = word;
         this.words = words;
     }
@@ -32,7 +32,7 @@ public enum Medium {
     }
 
     /** The medium of that word; empty where none is called so. */
-    public static Optional<Medium> withWord(String word) {
+    public static Optional<LabelMedium> withWord(String word) {
         return Arrays.stream(values()).filter(each -> each.word.equals(word)).findFirst();
     }
 }

@@ -7,12 +7,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class TellingTest {
+class TellingFormsTest {
     private static final List<String> OTHERS = List.of("Lantern Row Early", "Lantern Row Late", "Ore Dock Sweet");
 
     @Test
     void what_others_share_goes_before_what_tells_apart() {
-        assertThat(Telling.forms("Lantern Row Early", "Pepper, sweet", OTHERS))
+        assertThat(TellingForms.forms("Lantern Row Early", "Pepper, sweet", OTHERS))
                 .containsExactly("Lantern Row Early", "Early");
     }
 
@@ -28,7 +28,7 @@ class TellingTest {
             })
     void a_name_has_forms_from_the_whole_to_one_word_that_is_never_cut_without_a_sign(
             String name, String crop, String longest, String shortest) {
-        List<String> forms = Telling.forms(name, crop, List.of());
+        List<String> forms = TellingForms.forms(name, crop, List.of());
 
         assertThat(forms.get(0)).isEqualTo(longest);
         assertThat(forms.get(forms.size() - 1)).isEqualTo(shortest);
@@ -37,7 +37,7 @@ class TellingTest {
 
     @Test
     void words_in_the_middle_are_shortened_between_whole_signs() {
-        String last = last(Telling.forms("मिर्चकालीमिर्चकालीमिर्च", "", List.of()));
+        String last = last(TellingForms.forms("मिर्चकालीमिर्चकालीमिर्च", "", List.of()));
 
         assertThat(Character.getType(last.codePointAt(last.indexOf('…') + 1)))
                 .as(last)
@@ -46,8 +46,9 @@ class TellingTest {
 
     @Test
     void a_crop_loses_its_kinds_before_its_name() {
-        assertThat(Telling.crop("Pepper, sweet and mild hot")).containsExactly("Pepper, sweet and mild hot", "Pepper");
-        assertThat(Telling.crop("Squash (winter)")).containsExactly("Squash (winter)", "Squash");
+        assertThat(TellingForms.crop("Pepper, sweet and mild hot"))
+                .containsExactly("Pepper, sweet and mild hot", "Pepper");
+        assertThat(TellingForms.crop("Squash (winter)")).containsExactly("Squash (winter)", "Squash");
     }
 
     @ParameterizedTest
