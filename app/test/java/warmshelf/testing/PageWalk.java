@@ -34,12 +34,11 @@ public final class PageWalk {
             "/files",
             "/harvest",
             "/reminders",
-            "/paper");
             "/labels?again=yes",
             "/labels?of=places",
             "/labels/sizes",
             "/labels/printers",
-            "/reminders");
+            "/paper");
 
     private static final Pattern LINK = Pattern.compile("href=\"(/[^\"#]*)");
     private static final Pattern ID = Pattern.compile("[0-9a-f]{8}-[0-9a-f-]{27}|[0-9a-f]{64}");
