@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.Stay;
 import warmshelf.label.ShortCode;
 import warmshelf.label.SowingCodes;
@@ -42,7 +43,7 @@ final class GrowerSheetPages implements Pages {
     }
 
     /** A sowing with its steps and its places that are not over. */
-    public record SeasonLine(History history, ShortCode code, List<TimelineStep> steps, List<Stay> stays) {}
+    public record SeasonLine(History history, @Nullable ShortCode code, List<TimelineStep> steps, List<Stay> stays) {}
 
     /** One member's sowings. */
     public record GrowerSeason(String grower, List<SeasonLine> lines) {}

@@ -1,16 +1,18 @@
 package warmshelf.archive;
 
 import java.nio.file.Path;
+import org.jspecify.annotations.Nullable;
 import warmshelf.DatabasePlace;
 import warmshelf.testing.TestDatabase;
 
 class ArchiveRoundTripPostgresTest extends ArchiveRoundTripContract {
-    private TestDatabase there;
+    private @Nullable TestDatabase there;
 
     @Override
     DatabasePlace place(Path folder) {
-        there = TestDatabase.postgres();
-        return DatabasePlace.at("--jdbc-url", there.address(), null, null);
+        TestDatabase fresh = TestDatabase.postgres();
+        there = fresh;
+        return DatabasePlace.at("--jdbc-url", fresh.address(), null, null);
     }
 
     @Override

@@ -6,6 +6,7 @@ import static warmshelf.archive.ArchiveSentences.SAY;
 
 import java.nio.file.Path;
 import java.util.Map;
+import java.util.Objects;
 import org.jooq.impl.DSL;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -35,15 +36,19 @@ class GroupMoveStoreTest {
             Map<String, GroupMoveStore.Moved> back = GroupMoveStore.move(there, place("back"));
 
             assertThat(back).isEqualTo(out);
-            assertThat(out.get("access_link").rows()).isPositive();
-            assertThat(out.get("photo").rows()).isEqualTo(5);
+            assertThat(rows(out, "access_link")).isPositive();
+            assertThat(rows(out, "photo")).isEqualTo(5);
             try (Database moved = place("back").open()) {
                 assertThat(SchemaStore.newest().tables())
                         .allSatisfy(table -> assertThat(moved.sql().fetchCount(DSL.table(table.name())))
                                 .as(table.name())
-                                .isEqualTo((int) out.get(table.name()).rows()));
+                                .isEqualTo((int) rows(out, table.name())));
             }
         }
+    }
+
+    private static long rows(Map<String, GroupMoveStore.Moved> moved, String table) {
+        return Objects.requireNonNull(moved.get(table)).rows();
     }
 
     @Test
@@ -55,8 +60,8 @@ class GroupMoveStoreTest {
             assertThatThrownBy(() -> GroupMoveStore.move(full, full))
                     .isInstanceOf(BadInput.class)
                     .hasMessage(SAY.groupThere(TestGroup.NAME));
-            assertThatThrownBy(
-                            () -> GroupMoveStore.move(DatabasePlace.at("--from", empty.address(), null, null), place("new")))
+            assertThatThrownBy(() ->
+                            GroupMoveStore.move(DatabasePlace.at("--from", empty.address(), null, null), place("new")))
                     .isInstanceOf(BadInput.class)
                     .hasMessage(SAY.noGroup());
         }

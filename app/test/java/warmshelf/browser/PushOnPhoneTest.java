@@ -265,6 +265,7 @@ class PushOnPhoneTest {
             page.waitForCondition(() -> registration.get() != null);
         }
 
+        @Nullable
         Object pathOf(String title, String path) {
             return shown("{\"title\":\"%s\",\"body\":\"\",\"path\":\"%s\"}".formatted(title, path), title)
                     .get("path");
