@@ -28,6 +28,10 @@ import static warmshelf.db.generated.Tables.GERMINATION_TEST;
 import static warmshelf.db.generated.Tables.GROUP_PROFILE;
 import static warmshelf.db.generated.Tables.HARVEST_NOTE;
 import static warmshelf.db.generated.Tables.INCOMING_TABLE;
+import static warmshelf.db.generated.Tables.LABEL_PRINT;
+import static warmshelf.db.generated.Tables.LABEL_PRINTER;
+import static warmshelf.db.generated.Tables.LABEL_RUN;
+import static warmshelf.db.generated.Tables.LABEL_STOCK;
 import static warmshelf.db.generated.Tables.LEAVING;
 import static warmshelf.db.generated.Tables.LEAVING_THING;
 import static warmshelf.db.generated.Tables.LETTER;
@@ -121,6 +125,10 @@ public final class TableOwnership {
             GROUP_PROFILE,
             HARVEST_NOTE,
             INCOMING_TABLE,
+            LABEL_PRINT,
+            LABEL_PRINTER,
+            LABEL_RUN,
+            LABEL_STOCK,
             LEAVING,
             LEAVING_THING,
             LETTER,

@@ -5,16 +5,20 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static warmshelf.archive.ArchiveSentences.SAY;
 import static warmshelf.db.generated.Tables.GROUP_PROFILE;
 
+import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -29,6 +33,7 @@ class ArchiveRefusalTest {
     /** The version of the tables of the first program that made such files. */
     private static final String FIRST = "20261130180500";
 
+    private static final JsonMapper JSON = JsonMapper.builder().build();
     private static final MutableClock CLOCK = new MutableClock(TestGroup.MORNING);
 
     @TempDir
@@ -83,6 +88,33 @@ class ArchiveRefusalTest {
         String bytes = String.valueOf(parts.get(part));
         assertThat(bytes).contains(from);
         return with(part, bytes.replaceFirst(Pattern.quote(from), Matcher.quoteReplacement(to)));
+    }
+
+    /** The file as the first program wrote it: without the tables that came later. None of those has rows here. */
+    private static Map<String, String> asOfFirst() throws IOException {
+        Set<String> later = names(SchemaStore.newest());
+        later.removeAll(names(SchemaStore.at(FIRST)));
+        Manifest manifest = JSON.readValue(parts.get("manifest.json"), Manifest.class);
+        Map<String, Long> rows = new LinkedHashMap<>(manifest.rows());
+        rows.keySet().removeAll(later);
+        Map<String, String> older = with(
+                "manifest.json",
+                JSON.writeValueAsString(new Manifest(
+                        manifest.format(),
+                        manifest.formatVersion(),
+                        FIRST,
+                        manifest.group(),
+                        manifest.madeAt(),
+                        rows)));
+        later.forEach(table -> {
+            older.remove(PartName.data(table));
+            older.remove("tables/" + table + ".csv");
+        });
+        return older;
+    }
+
+    private static Set<String> names(ArchiveSchema schema) {
+        return schema.ofTheGroup().stream().map(ArchiveTable::name).collect(Collectors.toCollection(HashSet::new));
     }
 
     @Test
@@ -246,12 +278,9 @@ class ArchiveRefusalTest {
 
     @Test
     void a_file_of_an_older_program_is_taken_in_and_brought_up_to_date() throws IOException {
-        // the version after which only a table of the installation was added
-        Map<String, String> older =
-                changed("manifest.json", SchemaStore.newest().version(), FIRST);
+        Path older = Archives.zipWithChecksums(asOfFirst(), folder.resolve("older.zip"));
 
-        TakenIn taken =
-                IntakeStore.takeIn(Archives.zipWithChecksums(older, folder.resolve("older.zip")), place(), CLOCK);
+        TakenIn taken = IntakeStore.takeIn(older, place(), CLOCK);
 
         assertThat(taken.tally().members()).isEqualTo(3);
         assertThat(place().look().version()).isEqualTo(SchemaStore.newest().version());
@@ -263,9 +292,7 @@ class ArchiveRefusalTest {
                 + ";DB_CLOSE_DELAY=-1;MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH";
         DatabasePlace place = DatabasePlace.at("--jdbc-url", address, null, null);
         place.open().close();
-        Map<String, String> older =
-                changed("manifest.json", SchemaStore.newest().version(), FIRST);
-        Path file = Archives.zipWithChecksums(older, folder.resolve("older.zip"));
+        Path file = Archives.zipWithChecksums(asOfFirst(), folder.resolve("older.zip"));
 
         assertThatThrownBy(() -> IntakeStore.takeIn(file, place, CLOCK))
                 .isInstanceOf(BadInput.class)

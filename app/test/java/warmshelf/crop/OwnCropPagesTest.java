@@ -47,10 +47,10 @@ class OwnCropPagesTest {
                 .get("/ask/plan?lot=new&crop=oca-red&variety=Dawn&plants=6&method=cells&heat=warm&after=light"
                         + "&container=half-tray&where=outdoors&cellsInATray=72&risk=");
         assertThat(plan.status()).isEqualTo(200);
-        // 68 to 77 °F by the trade; a crop of the cool season is sent to a mat only as warm as it needs
+        // 68 to 77 °F by the trade, as its coordinator wrote
         assertThat(plan.text())
                 .contains("Oca, red · Dawn")
-                .contains("68 °F to 73 °F suits it")
+                .contains("68 °F to 77 °F suits it")
                 .contains("It needs no mat");
     }
 
