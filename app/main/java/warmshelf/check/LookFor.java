@@ -59,6 +59,7 @@ final class LookFor {
                 "off", units.temperatureDifference(MatAlarm.BEARABLE_C)));
         values.putAll(lamp(subject.lamp()));
         values.put("onSurface", sowing.crop().light().isNeeded());
+        values.put("severalInACell", sowing.seedsPerCell() > 1);
         values.put("ownPot", UsualSowing.of(sowing.crop()).isPresent());
         return values;
     }
