@@ -147,7 +147,7 @@ final class PlanQuestionStore {
         DayRange days = RequestsAsked.days(today, asked.values(), stays);
         PlanQuestion question = new PlanQuestion(
                 days,
-                circuits(),
+                circuits(held.keySet()),
                 planMats(mats, held.keySet(), days),
                 litShelves(spots.values()),
                 fixed.stays(),
@@ -162,7 +162,7 @@ final class PlanQuestionStore {
         return stores.sowings().all(ids).stream().collect(Collectors.toMap(Sowing::id, sowing -> sowing));
     }
 
-    /** Of quarantine shelves none: a plan neither uses them nor asks what lies there; nor of lights on held racks. */
+    /** Of quarantine shelves and held racks none: a plan neither uses them nor asks what lies there. */
     private Map<UUID, Spot> spots(RackHolds holds) {
         Map<UUID, Spot> spots = OnSiteStore.ofPlaces(
                         sql.select(PLACE.ID, PLACE.KIND, PLACE.NUMBER, MAT.NAME, SITE.NAME, RACK.NAME, SHELF.FROM_TOP)
@@ -175,7 +175,7 @@ final class PlanQuestionStore {
                             .formatted(row.get(SITE.NAME), row.get(RACK.NAME), row.get(SHELF.FROM_TOP));
                     return new Spot(row.get(PLACE.ID), lit ? shelf : row.get(MAT.NAME), lit, row.get(PLACE.NUMBER));
                 });
-        spots.values().removeIf(spot -> spot.lit() && holds.at(spot.place()).isPresent());
+        spots.values().removeIf(spot -> holds.at(spot.place()).isPresent());
         return spots;
     }
 
@@ -203,18 +203,25 @@ final class PlanQuestionStore {
                         row.value1(), new DayRange(row.value2(), row.value2().plusDays(1)), row.value3()));
     }
 
-    /** The lights of a site burn on the same circuit, so what they take is not there for mats. */
-    private List<CircuitFeed> circuits() {
-        Map<String, Integer> lights = OnSiteStore.ofShelves(
+    /**
+     * The lights of a site burn on the same circuit, so what they take is not there for mats; nor is what the mats of held racks
+     * take, which go on warming what lies there.
+     */
+    private List<CircuitFeed> circuits(Set<String> held) {
+        Map<String, Integer> taken = new HashMap<>(OnSiteStore.ofShelves(
                         sql.select(SITE.NAME, DSL.sum(SHELF.LIGHT_WATTS)).from(SHELF))
                 .groupBy(SITE.NAME)
-                .fetchMap(row -> row.value1(), row -> row.value2().intValue());
+                .fetchMap(row -> row.value1(), row -> row.value2().intValue()));
+        OnSiteStore.ofMats(sql.select(SITE.NAME, DSL.sum(MAT.WATTS)).from(MAT))
+                .where(MAT.NAME.in(held))
+                .groupBy(SITE.NAME)
+                .forEach(row -> taken.merge(row.value1(), row.value2().intValue(), Integer::sum));
         return sql.select(SITE.NAME, SITE.CIRCUIT_AMPS, SITE.CIRCUIT_VOLTS)
                 .from(SITE)
                 .orderBy(SITE.NAME)
                 .fetch(row -> {
                     Circuit whole = new Circuit(row.value2().doubleValue(), row.value3());
-                    return new CircuitFeed(row.value1(), whole.without(lights.getOrDefault(row.value1(), 0)));
+                    return new CircuitFeed(row.value1(), whole.without(taken.getOrDefault(row.value1(), 0)));
                 });
     }
 
