@@ -1,6 +1,7 @@
 package warmshelf.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static warmshelf.db.generated.Tables.MAT;
 import static warmshelf.db.generated.Tables.SPACE_REQUEST;
@@ -21,6 +22,7 @@ import warmshelf.allocation.RackHoldStore;
 import warmshelf.allocation.SpaceRequest;
 import warmshelf.allocation.Stay;
 import warmshelf.plan.engine.DayRange;
+import warmshelf.plan.engine.FixedStays;
 import warmshelf.plan.engine.PlacedStay;
 import warmshelf.plan.engine.SeasonPlan;
 import warmshelf.plan.engine.SetPointSpan;
@@ -106,6 +108,26 @@ abstract class PublicationContract extends PublicationRoom {
                 .asString()
                 .contains("Tom Okafor's", "Rack North rack is held");
         assertThat(PlanEditForm.places(now, Units.METRIC)).isEmpty();
+    }
+
+    @Test
+    void what_lies_on_a_held_rack_keeps_no_season_from_being_planned() {
+        UUID plan = proposed(Set.of(), false, List.of(on(waiting(room.tomsPeppers(), false), 1, LEFT)));
+        done(publications.publish(plan, 1, draft(plan), room.priya()));
+        int watts = questions
+                .question(Set.of(), true, TODAY)
+                .question()
+                .circuits()
+                .get(0)
+                .rating()
+                .continuousWatts();
+        holdTheRack(room.priyasTomatoes());
+
+        SeasonQuestion now = questions.question(Set.of(), true, TODAY);
+
+        assertThatCode(() -> FixedStays.check(now.question())).doesNotThrowAnyException();
+        assertThat(now.question().fixed()).isEmpty();
+        assertThat(now.question().circuits().get(0).rating().continuousWatts()).isLessThan(watts);
     }
 
     private void holdTheRack(UUID sowing) {
