@@ -98,26 +98,15 @@ public record Tick(
     /** The same tick as a phone kept it, with a remark after its note where there is one and it fits. */
     Tick fromPhone(FromPhone phone, String remark) {
         String both = (note + " " + remark).strip();
-        return new Tick(
-                id,
-                step,
-                seenOn,
-                sprouted,
-                moved,
-                lost,
-                finished,
-                problem,
-                both.length() > TickForm.LONGEST_NOTE ? note : both,
-                lightPlace,
-                supersedes,
-                goesHome,
-                phone,
-                compost,
-                seenBy);
+        return known(both.length() > TickForm.LONGEST_NOTE ? note : both, phone, seenBy);
     }
 
     /** The same tick as somebody else saw it, who wrote it on paper. */
     Tick seenBy(UUID looker) {
+        return known(note, fromPhone, looker);
+    }
+
+    private Tick known(String newNote, @Nullable FromPhone phone, @Nullable UUID looker) {
         return new Tick(
                 id,
                 step,
@@ -127,11 +116,11 @@ public record Tick(
                 lost,
                 finished,
                 problem,
-                note,
+                newNote,
                 lightPlace,
                 supersedes,
                 goesHome,
-                fromPhone,
+                phone,
                 compost,
                 looker);
     }

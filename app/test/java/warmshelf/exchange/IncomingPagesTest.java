@@ -4,12 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static warmshelf.db.generated.Tables.ACCESS_LINK;
 import static warmshelf.db.generated.Tables.INCOMING_TABLE;
 import static warmshelf.db.generated.Tables.LOT;
-import static warmshelf.db.generated.Tables.THERMOMETER_NIGHT;
 
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.Charset;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -54,19 +52,13 @@ class IncomingPagesTest {
         return new Upload().field("kind", "lots").field("whose", "mine").file("lots.csv", text);
     }
 
-    private String sent(Browser browser, Upload upload) {
-        Answer answer = upload.post(browser, "/files/incoming");
-        assertThat(answer.status()).as(answer.text()).isEqualTo(303);
-        return Waiting.untilRead(browser, answer.location());
-    }
-
     private int rows() {
         return group.database().sql().fetchCount(LOT);
     }
 
     @Test
     void lots_are_looked_at_then_taken_in_and_known_again() {
-        String address = sent(tom, lots(LOTS));
+        String address = Waiting.sent(tom, lots(LOTS));
 
         assertThat(tom.get(address).text())
                 .contains("2 rows good")
@@ -82,7 +74,7 @@ class IncomingPagesTest {
         assertThat(tom.get("/seeds").text()).contains("Jalapeño").contains("Brandywine");
         assertThat(tom.get("/files").text()).contains("lots.csv, 2 lots");
 
-        String again = sent(tom, lots(LOTS));
+        String again = Waiting.sent(tom, lots(LOTS));
         assertThat(tom.get(again).text())
                 .contains("This very file was taken in before")
                 .contains("There is nothing new in it.")
@@ -96,8 +88,8 @@ class IncomingPagesTest {
     @Test
     void saved_anew_with_other_separators_the_rows_are_known_all_the_same() {
         take(tom, lots("crop,variety,year,source\npepper,Jalapeño,2026,packet\npepper,Jalapeño,2026,packet\n"));
-        String again =
-                sent(tom, lots("\uFEFFYear;Crop;Variety\r\n2026;PEPPER;Jalapeño\r\n2026;pepper;Jalapeño\r\n;;\r\n"));
+        String again = Waiting.sent(
+                tom, lots("\uFEFFYear;Crop;Variety\r\n2026;PEPPER;Jalapeño\r\n2026;pepper;Jalapeño\r\n;;\r\n"));
 
         // two packets alike are two, in the second file as in the first
         assertThat(rows()).isEqualTo(2);
@@ -105,14 +97,14 @@ class IncomingPagesTest {
     }
 
     private void take(Browser browser, Upload upload) {
-        String address = sent(browser, upload);
+        String address = Waiting.sent(browser, upload);
         Waiting.take(browser, address);
         assertThat(browser.get(address).text()).contains("Taken in.");
     }
 
     @Test
     void what_is_sent_twice_counts_once() {
-        String address = sent(tom, lots(LOTS));
+        String address = Waiting.sent(tom, lots(LOTS));
         Map<String, String> form = Map.of("submission", UUID.randomUUID().toString());
 
         assertThat(tom.post(address + "/taking", form).status()).isEqualTo(303);
@@ -127,7 +119,7 @@ class IncomingPagesTest {
 
     @Test
     void each_rows_trouble_is_named_and_nothing_is_taken_in() {
-        String address = sent(tom, lots("""
+        String address = Waiting.sent(tom, lots("""
                         crop,variety,year,seeds_left,treated,source,storage,storage_celsius,storage_moisture_percent,tests,id,colour
                         peper,A,2026,,,,,,,,,
                         pepper,,2026,,,,,,,,,
@@ -169,7 +161,7 @@ class IncomingPagesTest {
     void a_row_that_is_good_no_more_undoes_all_others() {
         String text = "id,crop,variety,year\n%s,pepper,A,2026\n%s,pepper,B,2026\n"
                 .formatted(UUID.randomUUID(), UUID.randomUUID());
-        String address = sent(
+        String address = Waiting.sent(
                 ilse,
                 new Upload()
                         .field("kind", "lots")
@@ -190,7 +182,7 @@ class IncomingPagesTest {
 
     @Test
     void a_member_sees_nobody_elses_file() {
-        String address = sent(ilse, lots(LOTS));
+        String address = Waiting.sent(ilse, lots(LOTS));
 
         assertThat(tom.get(address).status()).isEqualTo(404);
         assertThat(tom.post(address + "/taking").status()).isEqualTo(404);
@@ -199,7 +191,7 @@ class IncomingPagesTest {
 
     @Test
     void a_guessed_charset_is_said() {
-        String address = sent(
+        String address = Waiting.sent(
                 tom,
                 new Upload()
                         .field("kind", "lots")
@@ -223,7 +215,7 @@ class IncomingPagesTest {
                         "crop,variety,year\n\"pepper,A,2026\n", "quotation mark",
                         "crop,variety,year\npep\u0000per,A,2026\n", "NUL")
                 .entrySet()) {
-            String address = sent(tom, lots(each.getKey()));
+            String address = Waiting.sent(tom, lots(each.getKey()));
             assertThat(tom.get(address).text()).contains(each.getValue()).contains("Send another table");
         }
         assertThat(leftFiles()).isZero();
@@ -287,7 +279,7 @@ class IncomingPagesTest {
 
     @Test
     void names_become_links_that_are_shown_to_whoever_made_them() {
-        String address = sent(
+        String address = Waiting.sent(
                 ilse,
                 new Upload()
                         .field("kind", "members")
@@ -308,7 +300,8 @@ class IncomingPagesTest {
         assertThat(group.stranger().get(link.group()).status()).isEqualTo(200);
         assertThat(tom.get(address).status()).isEqualTo(404);
 
-        String again = sent(ilse, new Upload().field("kind", "members").file("p.csv", "name\nada moss\nBo\nBo\nx,y\n"));
+        String again = Waiting.sent(
+                ilse, new Upload().field("kind", "members").file("p.csv", "name\nada moss\nBo\nBo\nx,y\n"));
         assertThat(ilse.get(again).text())
                 .contains("Has an open link to join already.")
                 .contains("name was ‘Bo’, which stands on an earlier row too")
@@ -317,7 +310,8 @@ class IncomingPagesTest {
 
     @Test
     void whoever_coordinates_no_more_takes_no_names_in() {
-        String address = sent(ilse, new Upload().field("kind", "members").file("p.csv", "name\nAda Moss\n"));
+        String address =
+                Waiting.sent(ilse, new Upload().field("kind", "members").file("p.csv", "name\nAda Moss\n"));
         int before = group.database().sql().fetchCount(ACCESS_LINK);
         group.database().sql().execute("update member set role = 'member' where name = 'Ilse Brandt'");
         Browser stillIlse = group.signedIn(group.coordinator());
@@ -328,91 +322,12 @@ class IncomingPagesTest {
 
     @Test
     void of_many_files_that_wait_the_oldest_gives_way() {
-        String first = sent(tom, lots(LOTS));
+        String first = Waiting.sent(tom, lots(LOTS));
         for (int i = 0; i < 5; i++) {
-            sent(tom, lots(LOTS));
+            Waiting.sent(tom, lots(LOTS));
         }
         assertThat(tom.get(first).status()).isEqualTo(404);
         assertThat(leftFiles()).isEqualTo(5);
-    }
-
-    @Test
-    void nights_are_noted_with_dates_as_a_spreadsheet_wrote_them() {
-        UUID thermometer = thermometer();
-        String address = sent(tom, nights(thermometer, """
-                day;celsius;thermometer
-                2/27/2027;-2,5;
-                2/3/2027;1,0;Back fence
-                2/4/2027;1,0;Elsewhere
-                2/3/2027;1,0;
-                """));
-
-        assertThat(tom.get(address).text())
-                .contains("Dates are read as month, day, year, because ‘2/27/2027’")
-                .contains("2 rows good")
-                .contains("2 rows left out")
-                .contains("It is of another thermometer, ‘Elsewhere’.");
-        Waiting.take(tom, address);
-        assertThat(group.database()
-                        .sql()
-                        .select(THERMOMETER_NIGHT.ON_DAY, THERMOMETER_NIGHT.CELSIUS)
-                        .from(THERMOMETER_NIGHT)
-                        .orderBy(THERMOMETER_NIGHT.ON_DAY)
-                        .fetch(row -> row.value1() + " " + row.value2()))
-                .containsExactly("2027-02-03 1.0", "2027-02-27 -2.5");
-
-        String again = sent(tom, nights(thermometer, "date,fahrenheit\n2027-02-03,33.8\n2027-02-27,28\n"));
-        assertThat(tom.get(again).text())
-                .contains("This night is noted already")
-                .contains("instead of");
-    }
-
-    @Test
-    void a_day_that_could_be_two_is_not_guessed() {
-        String address = sent(tom, nights(thermometer(), "day,celsius\n1/2/2027,1\n2027-02-30,1\n2027-03-02,1\n"));
-
-        assertThat(tom.get(address).text())
-                .contains("day was ‘1/2/2027’, which could be two days")
-                .contains("The morning was '2027-02-30'")
-                .contains("still to come")
-                .contains("3 rows that cannot be taken in");
-    }
-
-    @Test
-    void doubtful_nights_are_asked_back_once() {
-        String address = sent(tom, nights(thermometer(), "day,celsius\n2027-02-01,31\n"));
-        assertThat(tom.get(address).text()).contains("warm for the lowest of a night");
-
-        Answer asked = tom.post(address + "/taking");
-        assertThat(asked.status()).isEqualTo(422);
-        assertThat(asked.text()).contains("Some figures are doubtful");
-        assertThat(group.database().sql().fetchCount(THERMOMETER_NIGHT)).isZero();
-
-        assertThat(tom.post(address + "/taking", Map.of("sure", "yes")).status())
-                .isEqualTo(303);
-        assertThat(group.database().sql().fetchCount(THERMOMETER_NIGHT)).isEqualTo(1);
-    }
-
-    private Upload nights(UUID thermometer, String text) {
-        return new Upload()
-                .field("kind", "nights")
-                .field("thermometer", thermometer.toString())
-                .file("nights.csv", text.getBytes(StandardCharsets.UTF_8));
-    }
-
-    private UUID thermometer() {
-        tom.post(
-                "/frost/thermometers",
-                Map.of(
-                        "name", "Back fence",
-                        "whose", "mine",
-                        "latitude", "46.8",
-                        "longitude", "-92.1",
-                        "elevation", "700"));
-        Matcher id = Pattern.compile("/frost/thermometers/([0-9a-f-]{36})")
-                .matcher(tom.get("/frost/thermometers").body());
-        assertThat(id.find()).isTrue();
-        return UUID.fromString(id.group(1));
     }
 
     /** Files that wait in the folders of what was sent to this process. */

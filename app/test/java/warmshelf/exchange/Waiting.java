@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
 import java.util.concurrent.locks.LockSupport;
+import warmshelf.testing.Answer;
 import warmshelf.testing.Browser;
+import warmshelf.testing.Upload;
 
 /** Waits for what is read in the background. */
 final class Waiting {
@@ -26,5 +28,12 @@ final class Waiting {
     static void take(Browser browser, String address) {
         assertThat(browser.post(address + "/taking").status()).isEqualTo(303);
         untilRead(browser, address);
+    }
+
+    /** Sends a table and waits until it was looked at; answers with the address of what was found. */
+    static String sent(Browser browser, Upload upload) {
+        Answer answer = upload.post(browser, "/files/incoming");
+        assertThat(answer.status()).as(answer.text()).isEqualTo(303);
+        return untilRead(browser, answer.location());
     }
 }
