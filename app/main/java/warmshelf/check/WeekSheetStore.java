@@ -48,6 +48,7 @@ final class WeekSheetStore {
                 .filter(place -> place.siteId().equals(site))
                 .forEach(place -> places.put(place.placeId(), place));
         List<WeekLine> lines = histories.underWaySince(days.get(0)).stream()
+                .filter(history -> history.stays().stream().anyMatch(stay -> places.containsKey(stay.placeId())))
                 .flatMap(history -> line(history, days, now, places).stream())
                 .toList();
         Map<LocalDate, Map<UUID, TodayStore.MatToRead>> mats = new HashMap<>();

@@ -68,6 +68,11 @@ public final class Forwarder implements AutoCloseable {
     private void join(Socket in, Socket out) {
         open.add(in);
         open.add(out);
+        if (away) {
+            // taken away between the knock and the door
+            end(in);
+            end(out);
+        }
         start(() -> copy(in, out));
         start(() -> copy(out, in));
     }
