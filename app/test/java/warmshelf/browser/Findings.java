@@ -28,8 +28,13 @@ final class Findings {
         return byKind.getOrDefault(kind, List.of());
     }
 
-    /** Opens a page, unfolds what is folded on it, and looks at it by day and in the dark. */
-    void look(Page page, String name, String address, boolean narrowToo) {
+    /**
+     * Opens a page, unfolds what is folded on it, and looks at it.
+     *
+     * @param phone whether the screen is a phone's: then the page is also looked at in the dark, as colours are the same on every
+     *     width, and at 320 pixels
+     */
+    void look(Page page, String name, String address, boolean phone) {
         Consumer<ConsoleMessage> listener = message -> {
             if (message.type().equals("error") && !ownStatus(message, address)) {
                 add("console", name + ": " + message.text());
@@ -39,12 +44,9 @@ final class Findings {
         page.navigate(address);
         unfold(page);
         report(name, Axe.violations(page, "tag", WCAG));
-        page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.DARK));
-        // only the colours change in the dark
-        report(name + " in the dark", Axe.violations(page, "rule", List.of("color-contrast")));
-        page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.LIGHT));
         measure(page, name);
-        if (narrowToo) {
+        if (phone) {
+            lookInTheDark(page, name);
             int width = page.viewportSize().width;
             int height = page.viewportSize().height;
             page.setViewportSize(Screen.NARROW.width(), Screen.NARROW.height());
@@ -52,6 +54,13 @@ final class Findings {
             page.setViewportSize(width, height);
         }
         page.offConsoleMessage(listener);
+    }
+
+    private void lookInTheDark(Page page, String name) {
+        page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.DARK));
+        // only the colours change in the dark
+        report(name + " in the dark", Axe.violations(page, "rule", List.of("color-contrast")));
+        page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.LIGHT));
     }
 
     private static void unfold(Page page) {
