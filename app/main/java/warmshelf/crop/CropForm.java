@@ -222,11 +222,12 @@ final class CropForm {
     /**
      * The same form once more, because somebody else was first; what was typed stays.
      *
+     * @param why what that one did
      * @param version the version that stands now
      */
-    CropForm overtakenBy(String name, int version) {
+    CropForm overtaken(String why, int version) {
         FormReader again = reader.retyped("version", String.valueOf(version));
-        again.refuse("name", SAY.cropOvertaken(name));
+        again.refuse("name", why);
         return new CropForm(again, null);
     }
 

@@ -6,11 +6,13 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import warmshelf.web.Decisions;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
+import warmshelf.words.Message;
 
 /** Where coordinators add crops and change what the reference says of them. */
 public final class OwnCropPages implements Pages {
@@ -72,16 +74,13 @@ public final class OwnCropPages implements Pages {
 
     private void save(Context ctx, CropForm form, CropForm.Written written, @Nullable Crop crop) {
         String id = written.crop().id();
-        boolean first = store.write(
-                written.crop(),
-                written.emergence(),
-                true,
-                form.version(),
-                Visitor.of(ctx).memberId());
-        if (!first) {
-            CropForm again = crops.written(id)
-                    .map(other -> form.overtakenBy(other.by(), other.version()))
-                    .orElse(form);
+        Visitor visitor = Visitor.of(ctx);
+        Optional<Message> overtaken = store.write(
+                        written.crop(), written.emergence(), form.version(), visitor.memberId())
+                .refusal();
+        if (overtaken.isPresent()) {
+            int version = crops.written(id).map(OwnCrop::version).orElse(0);
+            CropForm again = form.overtaken(overtaken.get().words(visitor.units()), version);
             Respond.again(ctx, "crop/form.peb", page(ctx, again, crop));
             return;
         }
@@ -91,15 +90,8 @@ public final class OwnCropPages implements Pages {
     private void takeBack(Context ctx) {
         Crop crop = crop(ctx);
         OwnCrop own = crops.written(crop.id()).filter(OwnCrop::kept).orElseThrow(Refusal::notFound);
-        boolean first = store.write(
-                own.crop(),
-                own.emergence(),
-                false,
-                version(ctx),
-                Visitor.of(ctx).memberId());
-        if (!first) {
-            throw Refusal.conflict(SAY.cropOvertakenTakeBack());
-        }
+        Visitor visitor = Visitor.of(ctx);
+        Decisions.doneOr(store.takeBack(own, version(ctx), visitor.memberId()), visitor.units());
         Respond.seeOther(
                 ctx,
                 "/crops/" + crop.id(),

@@ -23,6 +23,7 @@ import warmshelf.crop.Crop.Basis;
 import warmshelf.crop.Crop.DaysToMaturity;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
+import warmshelf.decision.Decision;
 
 /** What coordinators wrote of crops. */
 public final class OwnCropStore {
@@ -97,16 +98,48 @@ public final class OwnCropStore {
      * Writes what a coordinator says of a crop, as the version after the one that was shown.
      *
      * @param shown the version that was shown; 0 where nothing had been written
-     * @return false when somebody else was first; nothing is written then
+     * @return the version that was written; overtaken when somebody else was first
      */
-    public boolean write(Crop crop, OwnEmergence emergence, boolean keep, int shown, UUID by) {
+    public Decision<Integer> write(Crop crop, OwnEmergence emergence, int shown, UUID by) {
+        return isNext(crop, emergence, true, shown + 1, by)
+                ? new Decision.Done<>(shown + 1)
+                : new Decision.Overtaken<>(new CropChanged(lastBy(crop.id())));
+    }
+
+    /**
+     * Takes back what was written of a crop; what was said stays on record.
+     *
+     * @param shown the version that was shown
+     * @return the version that was written; overtaken when somebody wrote meanwhile
+     */
+    public Decision<Integer> takeBack(OwnCrop own, int shown, UUID by) {
+        return isNext(own.crop(), own.emergence(), false, shown + 1, by)
+                ? new Decision.Done<>(shown + 1)
+                : new Decision.Overtaken<>(new TakenBackTooLate());
+    }
+
+    /** Writes a version; false when it, or a later one, is there already: nothing is written then. */
+    private boolean isNext(Crop crop, OwnEmergence emergence, boolean keep, int version, UUID by) {
         try {
-            database.sql().transaction(work -> write(work.dsl(), crop, emergence, keep, shown + 1, by));
+            database.sql().transaction(work -> write(work.dsl(), crop, emergence, keep, version, by));
             readAgain();
             return true;
         } catch (IntegrityConstraintViolationException somebodyElseWas) {
+            readAgain();
             return false;
         }
+    }
+
+    private String lastBy(String cropId) {
+        return database.sql()
+                .select(MEMBER.NAME)
+                .from(OWN_CROP)
+                .join(MEMBER)
+                .on(MEMBER.ID.eq(OWN_CROP.MADE_BY))
+                .where(OWN_CROP.CROP_ID.eq(cropId))
+                .orderBy(OWN_CROP.VERSION.desc())
+                .limit(1)
+                .fetchSingle(MEMBER.NAME);
     }
 
     private void write(DSLContext sql, Crop crop, OwnEmergence emergence, boolean keep, int version, UUID by) {

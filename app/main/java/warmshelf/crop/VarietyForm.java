@@ -58,11 +58,12 @@ public final class VarietyForm {
     /**
      * The same form once more, because somebody else was first; what was typed stays.
      *
+     * @param why what that one did
      * @param version the version that stands now
      */
-    VarietyForm overtaken(int version) {
+    VarietyForm overtaken(String why, int version) {
         FormReader again = reader.retyped("version", String.valueOf(version));
-        again.refuse("variety", SAY.varietyOvertaken());
+        again.refuse("variety", why);
         return new VarietyForm(again, null);
     }
 

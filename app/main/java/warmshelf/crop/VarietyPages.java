@@ -12,6 +12,7 @@ import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
 import warmshelf.words.Choice;
+import warmshelf.words.Message;
 
 /** Where coordinators write how soon a variety bears. */
 public final class VarietyPages implements Pages {
@@ -48,18 +49,23 @@ public final class VarietyPages implements Pages {
             return;
         }
         VarietyForm.Written variety = written.get();
-        boolean first = store.write(
-                crop.id(),
-                variety.name(),
-                variety.maturity(),
-                variety.source(),
-                variety.version(),
-                Visitor.of(ctx).memberId());
-        if (!first) {
+        Visitor visitor = Visitor.of(ctx);
+        Optional<Message> overtaken = store.write(
+                        crop.id(),
+                        variety.name(),
+                        variety.maturity(),
+                        variety.source(),
+                        variety.version(),
+                        visitor.memberId())
+                .refusal();
+        if (overtaken.isPresent()) {
             int version = crops.variety(crop.id(), variety.name())
                     .map(Variety::version)
                     .orElse(0);
-            Respond.again(ctx, "crop/variety.peb", new VarietyFormPage(crop, form.overtaken(version)));
+            Respond.again(
+                    ctx,
+                    "crop/variety.peb",
+                    new VarietyFormPage(crop, form.overtaken(overtaken.get().words(visitor.units()), version)));
             return;
         }
         Respond.seeOther(ctx, "/crops/" + crop.id(), SAY.varietySaved(variety.name()));

@@ -14,6 +14,7 @@ import warmshelf.crop.Crop.Basis;
 import warmshelf.crop.Crop.DaysToMaturity;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
+import warmshelf.decision.Decision;
 
 /** How soon single varieties bear. */
 public final class VarietyStore {
@@ -42,9 +43,10 @@ public final class VarietyStore {
      * Writes how soon a variety bears.
      *
      * @param shown the version that was shown; 0 where nothing had been written
-     * @return false when somebody else was first; nothing is written then
+     * @return the version that was written; overtaken when somebody else was first
      */
-    public boolean write(String cropId, String name, DaysToMaturity maturity, String source, int shown, UUID by) {
+    public Decision<Integer> write(
+            String cropId, String name, DaysToMaturity maturity, String source, int shown, UUID by) {
         try {
             boolean first = database.sql().transactionResult(work -> {
                 boolean written = shown == 0
@@ -57,9 +59,10 @@ public final class VarietyStore {
                 return written;
             });
             afterWriting.run();
-            return first;
+            return first ? new Decision.Done<>(shown + 1) : new Decision.Overtaken<>(new VarietyChanged());
         } catch (IntegrityConstraintViolationException somebodyElseWas) {
-            return false;
+            afterWriting.run();
+            return new Decision.Overtaken<>(new VarietyChanged());
         }
     }
 

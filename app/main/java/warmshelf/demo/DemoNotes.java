@@ -27,8 +27,7 @@ final class DemoNotes {
 
     void writeCrops() {
         for (CSVRecord row : DemoTable.rows("crops.csv")) {
-            house.ownCrops()
-                    .write(crop(row), new OwnEmergence.Like(row.get("like")), true, 0, person(row.get("written_by")));
+            house.ownCrops().write(crop(row), new OwnEmergence.Like(row.get("like")), 0, person(row.get("written_by")));
         }
         for (CSVRecord row : DemoTable.rows("varieties.csv")) {
             house.ownCrops()

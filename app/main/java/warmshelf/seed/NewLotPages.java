@@ -9,6 +9,7 @@ import java.util.UUID;
 import warmshelf.crop.Crop.DaysToMaturity;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.crop.VarietyStore;
+import warmshelf.decision.Decision;
 import warmshelf.web.Pages;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
@@ -60,9 +61,12 @@ final class NewLotPages implements Pages {
         if (maturity.isEmpty()) {
             return "";
         }
-        boolean first =
+        Decision<Integer> written =
                 varieties.write(lot.cropId(), lot.variety(), maturity.get(), "the packet", 0, visitor.memberId());
-        return first || crops.ofVariety(lot.cropId(), lot.variety()).maturity().equals(maturity)
+        return written instanceof Decision.Done
+                        || crops.ofVariety(lot.cropId(), lot.variety())
+                                .maturity()
+                                .equals(maturity)
                 ? SAY.datesByPacket(lot.variety())
                 : SAY.datesKnown(lot.variety());
     }

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import warmshelf.crop.Crop.Basis;
 import warmshelf.crop.Crop.DaysToMaturity;
+import warmshelf.decision.Decision;
 import warmshelf.group.MemberStore;
 import warmshelf.group.NewMember;
 import warmshelf.testing.StoreContract;
@@ -39,7 +40,7 @@ abstract class OwnCropStoreContract extends StoreContract {
     void a_new_crop_comes_out_as_it_went_in_and_is_offered_last() {
         Crop ulluco = ulluco();
 
-        assertThat(store.write(ulluco, STATED, true, 0, maria)).isTrue();
+        assertThat(store.write(ulluco, STATED, 0, maria)).isEqualTo(new Decision.Done<>(1));
 
         assertThat(crops.find("ulluco")).contains(ulluco);
         assertThat(crops.all()).last().isEqualTo(ulluco);
@@ -53,13 +54,13 @@ abstract class OwnCropStoreContract extends StoreContract {
         Crop pepper = CropCatalogue.bundled().get("pepper");
         Crop later = ulluco("pepper", "Pepper of ours");
 
-        store.write(later, new OwnEmergence.AsReference(), true, 0, maria);
+        store.write(later, new OwnEmergence.AsReference(), 0, maria);
         assertThat(crops.get("pepper").name()).isEqualTo("Pepper of ours");
         assertThat(crops.get("pepper").legalMinimumPercent()).isEqualTo(pepper.legalMinimumPercent());
         assertThat(crops.responseOf(pepper).bestC())
                 .isEqualTo(CropCatalogue.bundled().responseOf(pepper).bestC());
 
-        store.write(later, new OwnEmergence.AsReference(), false, 1, maria);
+        store.takeBack(crops.written(later.id()).orElseThrow(), 1, maria);
         assertThat(crops.get("pepper")).isEqualTo(pepper);
         assertThat(crops.all())
                 .containsExactlyElementsOf(CropCatalogue.bundled().all());
@@ -67,8 +68,8 @@ abstract class OwnCropStoreContract extends StoreContract {
 
     @Test
     void a_crop_that_is_no_longer_offered_is_still_found_by_what_was_sown_of_it() {
-        store.write(ulluco(), STATED, true, 0, maria);
-        store.write(ulluco(), STATED, false, 1, maria);
+        store.write(ulluco(), STATED, 0, maria);
+        store.takeBack(crops.written("ulluco").orElseThrow(), 1, maria);
 
         assertThat(crops.all()).extracting(Crop::id).doesNotContain("ulluco");
         assertThat(crops.orUnlisted("ulluco").name()).isEqualTo("Ulluco");
@@ -77,14 +78,16 @@ abstract class OwnCropStoreContract extends StoreContract {
 
     @Test
     void of_two_who_change_the_same_figures_one_is_told() throws Exception {
-        store.write(ulluco(), STATED, true, 0, maria);
+        store.write(ulluco(), STATED, 0, maria);
         ExecutorService two = Executors.newFixedThreadPool(2);
         try {
-            List<Future<Boolean>> answers = two.invokeAll(List.of(
-                    () -> store.write(ulluco(), STATED, true, 1, maria),
-                    () -> store.write(ulluco(), new OwnEmergence.Like("tomato"), true, 1, maria)));
+            List<Future<Decision<Integer>>> answers = two.invokeAll(List.of(
+                    () -> store.write(ulluco(), STATED, 1, maria),
+                    () -> store.write(ulluco(), new OwnEmergence.Like("tomato"), 1, maria)));
 
-            assertThat(List.of(answers.get(0).get(), answers.get(1).get())).containsExactlyInAnyOrder(true, false);
+            assertThat(List.of(answers.get(0).get(), answers.get(1).get()))
+                    .containsExactlyInAnyOrder(
+                            new Decision.Done<>(2), new Decision.Overtaken<>(new CropChanged("Maria Lindqvist")));
         } finally {
             two.shutdown();
         }
@@ -92,8 +95,18 @@ abstract class OwnCropStoreContract extends StoreContract {
     }
 
     @Test
+    void what_was_written_meanwhile_is_not_taken_back_unseen() {
+        store.write(ulluco(), STATED, 0, maria);
+        OwnCrop seen = crops.written("ulluco").orElseThrow();
+        store.write(ulluco(), new OwnEmergence.Like("tomato"), 1, maria);
+
+        assertThat(store.takeBack(seen, 1, maria)).isEqualTo(new Decision.Overtaken<>(new TakenBackTooLate()));
+        assertThat(crops.written("ulluco").orElseThrow().kept()).isTrue();
+    }
+
+    @Test
     void what_another_process_wrote_shows_within_moments() throws Exception {
-        new OwnCropStore(database(), audit()).write(ulluco(), STATED, true, 0, maria);
+        new OwnCropStore(database(), audit()).write(ulluco(), STATED, 0, maria);
 
         long deadline = System.nanoTime() + java.time.Duration.ofSeconds(20).toNanos();
         while (crops.find("ulluco").isEmpty() && System.nanoTime() < deadline) {
@@ -105,7 +118,7 @@ abstract class OwnCropStoreContract extends StoreContract {
 
     @Test
     void every_write_says_who_and_when() {
-        store.write(ulluco(), STATED, true, 0, maria);
+        store.write(ulluco(), STATED, 0, maria);
         store.varieties().write("pepper", "Harbour Light", QUICK, "the packet", 0, maria);
 
         assertThat(database()
@@ -138,11 +151,11 @@ abstract class OwnCropStoreContract extends StoreContract {
         DaysToMaturity slow = new DaysToMaturity(90, 90, Basis.SOWING);
 
         assertThat(varieties.write("pepper", "harbour light", slow, "our own note", 0, maria))
-                .isFalse();
+                .isEqualTo(new Decision.Overtaken<>(new VarietyChanged()));
         assertThat(varieties.write("pepper", "harbour light", slow, "our own note", 1, maria))
-                .isTrue();
+                .isEqualTo(new Decision.Done<>(2));
         assertThat(varieties.write("pepper", "harbour light", QUICK, "the packet", 1, maria))
-                .isFalse();
+                .isEqualTo(new Decision.Overtaken<>(new VarietyChanged()));
         assertThat(crops.variety("pepper", "Harbour Light").orElseThrow().maturity())
                 .isEqualTo(slow);
     }
