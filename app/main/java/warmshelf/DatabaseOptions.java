@@ -3,6 +3,7 @@ package warmshelf;
 import java.nio.file.Path;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Which group's database a command is about. It is named on the command line, so that nothing happens to another by mistake. */
@@ -16,18 +17,8 @@ public final class DatabaseOptions {
             description = "JDBC address of the group's PostgreSQL database, instead of --data.")
     private @Nullable String jdbcUrl;
 
-    @Option(
-            names = "--jdbc-user",
-            paramLabel = "NAME",
-            description = "User at that database (WARMSHELF_JDBC_USER, default none).")
-    private @Nullable String jdbcUser;
-
-    @Option(
-            names = "--jdbc-password",
-            paramLabel = "WORD",
-            description = "Password at that database. Others on this machine can read a command's options,"
-                    + " so prefer the environment (WARMSHELF_JDBC_PASSWORD, default none).")
-    private @Nullable String jdbcPassword;
+    @Mixin
+    private DatabaseLogin login = new DatabaseLogin();
 
     /**
      * The one database that was named.
@@ -44,9 +35,8 @@ public final class DatabaseOptions {
         return DatabasePlace.at(
                 "--jdbc-url",
                 SettingsOptions.jdbcAddress(new SettingsOptions.Given("--jdbc-url", jdbcUrl)),
-                SettingsOptions.given("--jdbc-user", jdbcUser, environment).orNothing(SettingsOptions.Given::text),
-                SettingsOptions.given("--jdbc-password", jdbcPassword, environment)
-                        .orNothing(SettingsOptions.Given::text));
+                login.user(environment),
+                login.password(environment));
     }
 
     /**
@@ -61,7 +51,7 @@ public final class DatabaseOptions {
         return DatabasePlace.at(
                 option,
                 SettingsOptions.jdbcAddress(new SettingsOptions.Given(option, word)),
-                SettingsOptions.given("--jdbc-user", null, environment).orNothing(SettingsOptions.Given::text),
-                SettingsOptions.given("--jdbc-password", null, environment).orNothing(SettingsOptions.Given::text));
+                new DatabaseLogin().user(environment),
+                new DatabaseLogin().password(environment));
     }
 }

@@ -59,18 +59,8 @@ public final class SettingsOptions {
                     + " jdbc:postgresql://127.0.0.1/warmshelf (WARMSHELF_JDBC_URL, default none).")
     private @Nullable String jdbcUrl;
 
-    @Option(
-            names = "--jdbc-user",
-            paramLabel = "NAME",
-            description = "User at that database (WARMSHELF_JDBC_USER, default none).")
-    private @Nullable String jdbcUser;
-
-    @Option(
-            names = "--jdbc-password",
-            paramLabel = "WORD",
-            description = "Password at that database. Others on this machine can read a command's options,"
-                    + " so prefer the environment (WARMSHELF_JDBC_PASSWORD, default none).")
-    private @Nullable String jdbcPassword;
+    @Mixin
+    private DatabaseLogin login = new DatabaseLogin();
 
     @Option(
             names = "--trusted-proxies",
@@ -136,8 +126,8 @@ public final class SettingsOptions {
                 given("--base-url", baseUrl, environment).orNothing(SettingsOptions::webAddress),
                 given("--data", data, environment).orDefault(DATA, SettingsOptions::folder),
                 given("--jdbc-url", jdbcUrl, environment).orNothing(SettingsOptions::jdbcAddress),
-                given("--jdbc-user", jdbcUser, environment).orNothing(Given::text),
-                given("--jdbc-password", jdbcPassword, environment).orNothing(Given::text),
+                login.user(environment),
+                login.password(environment),
                 given("--trusted-proxies", trustedProxies, environment).orDefault("", SettingsOptions::addresses),
                 given("--time-zone", timeZone, environment)
                         .orDefault(ZoneId.systemDefault().getId(), SettingsOptions::zone),

@@ -4,11 +4,11 @@ import static warmshelf.seed.SeedSentences.SAY;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.UUID;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import warmshelf.words.Counted;
+import warmshelf.words.Numbers;
 
 /** What is left of a lot, and for whom, in words. */
 public final class BalanceWords {
@@ -25,7 +25,7 @@ public final class BalanceWords {
         if (counted == null) {
             return spoken == 0 ? SAY.notCountedYet() : SAY.notCountedSpokenFor(are(spoken));
         }
-        String left = counted == 0 ? SAY.noneLeft() : number(counted);
+        String left = counted == 0 ? SAY.noneLeft() : Numbers.grouped(counted);
         if (spoken == 0) {
             return left;
         }
@@ -54,11 +54,11 @@ public final class BalanceWords {
             return SAY.usedUp();
         }
         if (free.equals(counted)) {
-            return SAY.lotHas(number(counted));
+            return SAY.lotHas(Numbers.grouped(counted));
         }
         return free == 0
-                ? SAY.noneFreeForYou(number(counted), held(member))
-                : SAY.freeForYou(number(counted), held(member), are(free));
+                ? SAY.noneFreeForYou(Numbers.grouped(counted), held(member))
+                : SAY.freeForYou(Numbers.grouped(counted), held(member), are(free));
     }
 
     /** How many an owner can give to a request that waits and why, up to '… at most 8'. */
@@ -73,8 +73,8 @@ public final class BalanceWords {
 
     private String forOwner(List<String> parts, @Nullable Integer most) {
         Integer counted = balance.lot().seedsLeft();
-        String has = SAY.ownersLotHas(number(counted == null ? 0 : counted));
-        String atMost = number(most == null ? 0 : most);
+        String has = SAY.ownersLotHas(Numbers.grouped(counted == null ? 0 : counted));
+        String atMost = Numbers.grouped(most == null ? 0 : most);
         return parts.isEmpty() ? SAY.soAtMost(has, atMost) : SAY.becauseSoAtMost(has, Counted.all(parts), atMost);
     }
 
@@ -113,9 +113,5 @@ public final class BalanceWords {
 
     private static String are(int seeds) {
         return Counted.of(seeds, "is", "are");
-    }
-
-    private static String number(int seeds) {
-        return String.format(Locale.ROOT, "%,d", seeds);
     }
 }

@@ -68,7 +68,7 @@ public final class LotForm {
         NewLot lot = new NewLot(
                 cropId,
                 reader.requiredText("variety", SAY.varietyField(), LONGEST_VARIETY),
-                reader.wholeNumber("year", SAY.yearField(), OLDEST_YEAR, latestYear),
+                reader.year("year", SAY.yearField(), OLDEST_YEAR, latestYear),
                 reader.optionalWholeNumber("seeds", SAY.seedsLeftField(), 0, MOST_SEEDS)
                         .orElse(null),
                 reader.choice("owner", SAY.ownerField(), List.of("mine", "group"))

@@ -139,7 +139,7 @@ final class AskForm {
         if (reader.text("seedYear").isEmpty()) {
             return today.getYear();
         }
-        return reader.wholeNumber("seedYear", SAY.seedYearField(), 1980, newest);
+        return reader.year("seedYear", SAY.seedYearField(), 1980, newest);
     }
 
     private Method method() {

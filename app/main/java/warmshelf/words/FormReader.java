@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.IntFunction;
 
 /**
  * Reads typed text into checked values, collecting one problem sentence per field. Each sentence names the field, what was
@@ -82,12 +83,26 @@ public final class FormReader {
     public int wholeNumber(String field, String label, int least, int most) {
         Optional<Integer> number = optionalWholeNumber(field, label, least, most);
         if (number.isEmpty() && !problems.containsKey(field)) {
-            refuse(field, SAY.numberEmpty(label, least, most));
+            refuse(field, SAY.numberEmpty(label, Numbers.grouped(least), Numbers.grouped(most)));
         }
         return number.orElse(least);
     }
 
+    /** A year, which is written without a mark between its digits. */
+    public int year(String field, String label, int oldest, int newest) {
+        Optional<Integer> year = optionalWithin(field, label, oldest, newest, Integer::toString);
+        if (year.isEmpty() && !problems.containsKey(field)) {
+            refuse(field, SAY.numberEmpty(label, Integer.toString(oldest), Integer.toString(newest)));
+        }
+        return year.orElse(oldest);
+    }
+
     public Optional<Integer> optionalWholeNumber(String field, String label, int least, int most) {
+        return optionalWithin(field, label, least, most, Numbers::grouped);
+    }
+
+    private Optional<Integer> optionalWithin(
+            String field, String label, int least, int most, IntFunction<String> written) {
         String text = text(field);
         if (text.isEmpty()) {
             return Optional.empty();
@@ -100,7 +115,7 @@ public final class FormReader {
         } catch (NumberFormatException notANumber) {
             // falls through to the sentence below, which covers both cases
         }
-        refuse(field, SAY.wholeNumberUnfit(label, shown(text), least, most));
+        refuse(field, SAY.wholeNumberUnfit(label, shown(text), written.apply(least), written.apply(most)));
         return Optional.empty();
     }
 

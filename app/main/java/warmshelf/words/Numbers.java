@@ -22,6 +22,11 @@ public final class Numbers {
         return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
     }
 
+    /** A count with a comma between its thousands, for example '2,000'. */
+    public static String grouped(int count) {
+        return String.format(Locale.ROOT, "%,d", count);
+    }
+
     /** With one decimal always, for example '9.0' or '8.5'. */
     public static String oneDecimal(double number) {
         return String.format(Locale.ROOT, "%.1f", number);

@@ -28,9 +28,9 @@ interface WordsSentences {
 
     String empty(String field);
 
-    String numberEmpty(String field, int least, int most);
+    String numberEmpty(String field, String least, String most);
 
-    String wholeNumberUnfit(String field, String given, int least, int most);
+    String wholeNumberUnfit(String field, String given, String least, String most);
 
     String numberUnfit(String field, String given, String least, String most);
 

@@ -150,7 +150,7 @@ class SeedBoxPagesTest {
                 "crop | unicorn | Crop is not one of those in the list",
                 "crop | '' | Crop is not one of those in the list",
                 "variety | '' | Variety is empty",
-                "year | 2031 | Year of the seed was '2031'; a whole number from 1,950 to 2,027",
+                "year | 2031 | Year of the seed was '2031'; a whole number from 1950 to 2027",
                 "year | soon | Year of the seed was 'soon'",
                 "seeds | -1 | Seeds left was '-1'; a whole number from 0",
                 "owner | thief | Whose it is was 'thief'",

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import warmshelf.crop.Hardiness;
@@ -60,7 +61,7 @@ public final class RiskForm {
     }
 
     private static String field(Hardiness hardiness) {
-        return "risk-" + hardiness.words().replace(' ', '-');
+        return "risk-" + hardiness.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     /** One field of the form: its name, its label, a few crops of the class and what may be chosen. */
@@ -75,7 +76,7 @@ public final class RiskForm {
             String words = hardiness.words();
             lines.add(new Line(
                     field(hardiness),
-                    SAY.plants(words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1)),
+                    SAY.plants(words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1)),
                     SAY.suchAs(hardiness.examples()),
                     choices));
         }
