@@ -14,6 +14,7 @@ public enum Chapter {
     NOTICES("notices", SAY.notices(), SAY.noticesAbout()),
     BACKUP("backup", SAY.backup(), SAY.backupAbout()),
     MOVING("moving", SAY.moving(), SAY.movingAbout()),
+    SERVERS("servers", SAY.servers(), SAY.serversAbout()),
     OPTIONS("options", SAY.options(), SAY.optionsAbout()),
     FROST("frost", SAY.frost(), SAY.frostAbout()),
     TOUR("tour", SAY.tour(), SAY.tourAbout()),

@@ -30,6 +30,10 @@ interface HandbookSentences {
 
     String movingAbout();
 
+    String servers();
+
+    String serversAbout();
+
     String options();
 
     String optionsAbout();

@@ -77,22 +77,24 @@ final class BenchGroup {
 
     /** The same with so many mats on each of the twelve racks. */
     static BenchGroup moveInto(Path folder, LocalDate today, int matsOnRack) {
+        try (Database database = Database.inFolder(folder)) {
+            return fill(database, today, matsOnRack);
+        }
+    }
+
+    /** Makes the group in an empty database, which stays open. */
+    static BenchGroup fill(Database database, LocalDate today, int matsOnRack) {
         Clock morning =
                 Clock.fixed(today.atTime(LocalTime.of(9, 0)).atZone(ZONE).toInstant(), ZONE);
-        try (Database database = Database.inFolder(folder)) {
-            Audit audit = new Audit(morning);
-            List<UUID> members = members(database, audit, today);
-            BenchSpace space = BenchSpace.build(database, audit, members.get(0), today, matsOnRack);
-            onDuty(database, audit, space.sites(), members, today);
-            BenchSowings sowings = new BenchSowings(database, audit, space, members.get(1), today);
-            sow(database, audit, sowings, members, today);
-            SessionStore sessions = new SessionStore(database, morning);
-            return new BenchGroup(
-                    sessions.open(members.get(7)),
-                    sessions.open(members.get(1)),
-                    sessions.open(members.get(0)),
-                    sowings);
-        }
+        Audit audit = new Audit(morning);
+        List<UUID> members = members(database, audit, today);
+        BenchSpace space = BenchSpace.build(database, audit, members.get(0), today, matsOnRack);
+        onDuty(database, audit, space.sites(), members, today);
+        BenchSowings sowings = new BenchSowings(database, audit, space, members.get(1), today);
+        sow(database, audit, sowings, members, today);
+        SessionStore sessions = new SessionStore(database, morning);
+        return new BenchGroup(
+                sessions.open(members.get(7)), sessions.open(members.get(1)), sessions.open(members.get(0)), sowings);
     }
 
     /** The session of a member with sowings of her own. */

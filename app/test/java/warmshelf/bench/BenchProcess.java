@@ -33,6 +33,23 @@ final class BenchProcess implements AutoCloseable {
                 port, "/sign-in", "warmshelf.App", "serve", "--port", String.valueOf(port), "--data", data.toString());
     }
 
+    /** The application on a PostgreSQL database, one of several behind a proxy on this machine. */
+    static BenchProcess node(int port, String jdbcUrl, String baseUrl) throws IOException, InterruptedException {
+        return start(
+                port,
+                "/health",
+                "warmshelf.App",
+                "serve",
+                "--port",
+                String.valueOf(port),
+                "--jdbc-url",
+                jdbcUrl,
+                "--base-url",
+                baseUrl,
+                "--trusted-proxies",
+                "127.0.0.1");
+    }
+
     /** A server of the same make that does nothing but answer with the file. */
     static BenchProcess bare(Path page) throws IOException, InterruptedException {
         int port = freePort();
@@ -107,6 +124,11 @@ final class BenchProcess implements AutoCloseable {
                 .orElse(Double.NaN);
     }
 
+    /** Ends it as a power cut would. */
+    void kill() throws InterruptedException {
+        process.destroyForcibly().waitFor();
+    }
+
     @Override
     public void close() throws IOException {
         process.destroy();
@@ -123,7 +145,7 @@ final class BenchProcess implements AutoCloseable {
         return Path.of(System.getProperty("java.home"), "bin", name).toString();
     }
 
-    private static int freePort() throws IOException {
+    static int freePort() throws IOException {
         try (ServerSocket any = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
             return any.getLocalPort();
         }
