@@ -61,6 +61,7 @@ import warmshelf.placing.RequestRoom;
 import warmshelf.placing.SetPointPages;
 import warmshelf.placing.StayRoom;
 import warmshelf.plan.PlanRoom;
+import warmshelf.privacy.PrivacyRoom;
 import warmshelf.reminder.ReminderRoom;
 import warmshelf.response.CropPages;
 import warmshelf.seed.OfferStore;
@@ -176,7 +177,19 @@ final class Rooms {
         pages.add(new PeoplePages(members, links, browsers, leaving.undoable()));
         pages.addAll(plans.pages(RequestRoom.placements(stores)));
         pages.addAll(ImportRoom.pages(database, audit, clock));
-        pages.addAll(ExchangeRoom.pages(database, audit, clock, crops, stores.lots(), members, links, browsers));
+        ExchangeRoom exchange =
+                new ExchangeRoom(database, audit, clock, crops, stores.lots(), members, links, browsers);
+        pages.addAll(exchange.pages());
+        pages.addAll(PrivacyRoom.pages(
+                database,
+                audit,
+                clock,
+                members,
+                leaving.leavings(),
+                passphrases,
+                door,
+                browsers,
+                exchange::forgetIncoming));
         pages.addAll(ReminderRoom.pages(stores, group, browsers, clock, means));
         return pages;
     }

@@ -17,22 +17,23 @@ import java.util.zip.ZipOutputStream;
  * A zip that is written part by part, with the SHA-256 of each as its last part, in the form that {@code sha256sum -c} reads. Of a
  * part that was written, nothing is kept but its line there.
  */
-final class ZipParts implements AutoCloseable {
+public final class ZipParts implements AutoCloseable {
     private final ZipOutputStream zip;
     private final LocalDateTime at;
     private final StringBuilder checksums = new StringBuilder();
 
-    ZipParts(OutputStream out, Instant at) {
+    public ZipParts(OutputStream out, Instant at) {
         this.zip = new ZipOutputStream(out, StandardCharsets.UTF_8);
         this.at = LocalDateTime.ofInstant(at, ZoneOffset.UTC);
     }
 
     /** What writes a part. */
-    interface Part {
+    public interface Part {
         void writeTo(OutputStream out) throws IOException;
     }
 
-    void add(String name, Part part) throws IOException {
+    /** Adds a part. */
+    public void add(String name, Part part) throws IOException {
         zip.putNextEntry(entry(name));
         DigestOutputStream digested = new DigestOutputStream(new LeftOpen(zip), Digests.sha256());
         part.writeTo(digested);
@@ -41,7 +42,7 @@ final class ZipParts implements AutoCloseable {
     }
 
     /** A part that is packed already, such as a picture. */
-    void addPacked(String name, byte[] bytes) throws IOException {
+    public void addPacked(String name, byte[] bytes) throws IOException {
         CRC32 crc = new CRC32();
         crc.update(bytes);
         ZipEntry entry = entry(name);

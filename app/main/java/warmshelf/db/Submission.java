@@ -19,7 +19,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Submission {
     /** A form is sent again within moments, or by a page that was left open; nobody keeps one open that long. */
-    private static final Duration KEPT = Duration.ofDays(30);
+    public static final Duration KEPT = Duration.ofDays(30);
 
     private static final ThreadLocal<@Nullable Submission> CURRENT = new ThreadLocal<>();
 

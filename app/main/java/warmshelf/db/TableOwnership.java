@@ -184,7 +184,16 @@ public final class TableOwnership {
             List.of(MEMBER_SESSION, ACCESS_LINK, PUSH_ADDRESS, PUSH_NOTICE, SUBMISSION, ARCHIVE_FILE);
 
     /** What nobody reads and only the program needs, because it lets somebody in. Tables for people leave it out. */
-    private static final Set<TableField<?, ?>> SECRET = Set.of(MEMBER.PASSPHRASE_HASH, CALENDAR_ADDRESS.TOKEN_HASH);
+    private static final Set<TableField<?, ?>> SECRET = Set.of(
+            MEMBER.PASSPHRASE_HASH,
+            CALENDAR_ADDRESS.TOKEN_HASH,
+            ACCESS_LINK.TOKEN_HASH,
+            MEMBER_SESSION.TOKEN_HASH,
+            MEMBER_SESSION.CSRF_TOKEN,
+            PUSH_ADDRESS.ENDPOINT_HASH,
+            PUSH_ADDRESS.P256DH,
+            PUSH_ADDRESS.AUTH,
+            PUSH_ADDRESS.SESSION_HASH);
 
     private static final Set<String> NAMES_OF_THE_INSTALLATION =
             OF_THE_INSTALLATION.stream().map(Table::getName).collect(Collectors.toUnmodifiableSet());

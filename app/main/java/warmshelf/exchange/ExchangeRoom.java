@@ -1,6 +1,7 @@
 package warmshelf.exchange;
 
 import java.time.Clock;
+import java.time.Duration;
 import java.util.List;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.db.Audit;
@@ -15,9 +16,13 @@ import warmshelf.web.Pages;
 
 /** Tables that people take out and bring in, wired. */
 public final class ExchangeRoom {
-    private ExchangeRoom() {}
+    /** How long a file waits to be taken in. */
+    public static final Duration KEPT = IncomingJobs.KEPT;
 
-    public static List<Pages> pages(
+    private final IncomingJobs jobs;
+    private final List<Pages> pages;
+
+    public ExchangeRoom(
             Database database,
             Audit audit,
             Clock clock,
@@ -29,11 +34,20 @@ public final class ExchangeRoom {
         IncomingLogStore log = new IncomingLogStore(database, audit);
         IncomingStore.Parts parts =
                 new IncomingStore.Parts(lots, crops, members, links, new NightStore(database, audit));
-        IncomingJobs jobs = new IncomingJobs(new IncomingStore(database, log, parts), clock);
+        this.jobs = new IncomingJobs(new IncomingStore(database, log, parts), clock);
         ThermometerStore thermometers = new ThermometerStore(database, audit);
-        return List.of(
+        this.pages = List.of(
                 new FilesPages(new ExportStore(database, crops), log),
                 new SendingPages(jobs, thermometers),
                 new IncomingPages(jobs, log, thermometers, browsers));
+    }
+
+    public List<Pages> pages() {
+        return pages;
+    }
+
+    /** Drops files that wait to be taken in, with all that was found in them. */
+    public void forgetIncoming() {
+        jobs.forgetAll();
     }
 }

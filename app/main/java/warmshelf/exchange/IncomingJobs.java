@@ -28,7 +28,7 @@ import warmshelf.decision.Decision;
  */
 final class IncomingJobs implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(IncomingJobs.class);
-    private static final Duration KEPT = Duration.ofHours(2);
+    static final Duration KEPT = Duration.ofHours(2);
     private static final int MOST_OF_ONE = 5;
     private static final int SECONDS_TO_STOP = 10;
 
@@ -120,6 +120,14 @@ final class IncomingJobs implements AutoCloseable {
         } catch (ExecutionException broken) {
             throw new IllegalStateException(broken);
         }
+    }
+
+    /** Drops all but what is being taken in at this moment, with its file. */
+    void forgetAll() {
+        jobs.removeIf(job -> {
+            giveUp(job);
+            return job.standing().state().isOver();
+        });
     }
 
     private void forgetOld() {

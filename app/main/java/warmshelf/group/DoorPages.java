@@ -64,8 +64,8 @@ public final class DoorPages {
         limits.take("sign-in as " + Member.key(name), 60, Duration.ofSeconds(20));
     }
 
-    /** @throws Refusal when a member tried too often to change their passphrase */
-    void limitChange(UUID memberId) {
+    /** @throws Refusal when a member tried too often with their passphrase, to change it or to be erased */
+    public void limitChange(UUID memberId) {
         limits.take("passphrase of " + memberId, 10, Duration.ofMinutes(1));
     }
 }

@@ -27,7 +27,8 @@ public enum LinkPurpose {
         return stored;
     }
 
-    Duration life() {
+    /** How long it lets somebody in. */
+    public Duration life() {
         return life;
     }
 

@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param temperatureUnit 'C' or 'F'; null: as the group shows it
  * @param lengthUnit 'cm' or 'in'; null: as the group shows it
  * @param leftAt null while the person belongs to the group
+ * @param erased whether all that was known of the person is gone; the name is then a word for anybody
  * @param version counts changes, so that two people do not overwrite each other's
  */
 public record Member(
@@ -24,6 +25,7 @@ public record Member(
         @Nullable String lengthUnit,
         OffsetDateTime joinedAt,
         @Nullable OffsetDateTime leftAt,
+        boolean erased,
         int version) {
 
     public boolean present() {

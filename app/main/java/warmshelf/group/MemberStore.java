@@ -105,17 +105,27 @@ public final class MemberStore {
             if (!coordinator) {
                 keepACoordinator(sql, id);
             }
-            sql.update(MEMBER)
-                    .set(MEMBER.ROLE, coordinator ? "coordinator" : "member")
-                    .set(MEMBER.VERSION, MEMBER.VERSION.plus(1))
-                    .where(MEMBER.ID.eq(id))
-                    .execute();
+            setRole(sql, id, coordinator, by);
             if (!coordinator) {
                 LinkStore.withdrawAllOf(sql, id, audit.now());
             }
-            audit.write(sql, by, coordinator ? "make coordinator" : "make member", "member", id, "");
             return id;
         }));
+    }
+
+    /** Makes somebody present a coordinator within the caller's transaction. */
+    public void makeCoordinator(DSLContext sql, UUID id, UUID by) {
+        setRole(sql, id, true, by);
+    }
+
+    private void setRole(DSLContext sql, UUID id, boolean coordinator, UUID by) {
+        sql.update(MEMBER)
+                .set(MEMBER.ROLE, coordinator ? "coordinator" : "member")
+                .set(MEMBER.VERSION, MEMBER.VERSION.plus(1))
+                .where(MEMBER.ID.eq(id))
+                .and(MEMBER.LEFT_AT.isNull())
+                .execute();
+        audit.write(sql, by, coordinator ? "make coordinator" : "make member", "member", id, "");
     }
 
     /** Notes, within the caller's transaction, that someone has left, and signs them out everywhere. */
@@ -142,8 +152,7 @@ public final class MemberStore {
                 .setNull(MEMBER.LEFT_AT)
                 .set(MEMBER.ROLE, coordinator ? "coordinator" : "member")
                 .set(MEMBER.VERSION, MEMBER.VERSION.plus(1))
-                .where(MEMBER.ID.eq(id))
-                .and(MEMBER.LEFT_AT.isNotNull())
+                .where(MEMBER.ID.eq(id), MEMBER.LEFT_AT.isNotNull(), MEMBER.ERASED_AT.isNull())
                 .execute();
         audit.write(sql, by, "come back", "member", id, "");
     }
@@ -215,6 +224,7 @@ public final class MemberStore {
                 row.getLengthUnit(),
                 row.getJoinedAt(),
                 row.getLeftAt(),
+                row.getErasedAt() != null,
                 row.getVersion());
     }
 }

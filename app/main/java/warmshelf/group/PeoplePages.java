@@ -91,6 +91,9 @@ public final class PeoplePages implements Pages {
 
     private void comeBack(Context ctx) {
         Member member = member(ctx);
+        if (member.erased()) {
+            throw Refusal.notFound();
+        }
         members.comeBack(member.id(), Visitor.of(ctx).memberId());
         Respond.seeOther(ctx, "/people", SAY.belongsAgain(member.name()));
     }
@@ -118,7 +121,9 @@ public final class PeoplePages implements Pages {
         @Nullable String link = coordinator ? Notice.takeLink(ctx) : null;
         return new PeoplePage(
                 everyone.stream().filter(Member::present).toList(),
-                everyone.stream().filter(member -> !member.present()).toList(),
+                everyone.stream()
+                        .filter(member -> !member.present() && !member.erased())
+                        .toList(),
                 coordinator ? undoable.get() : Set.of(),
                 coordinator ? links.open() : List.of(),
                 coordinator ? links.madeForAnother() : Map.of(),

@@ -1,5 +1,6 @@
 package warmshelf.leaving;
 
+import java.time.Duration;
 import java.util.List;
 import java.util.Set;
 import java.util.UUID;
@@ -13,6 +14,9 @@ import warmshelf.web.Pages;
 
 /** Members who leave, and what becomes of what they leave, wired. */
 public final class LeavingRoom {
+    /** How long a leaving can be taken back. */
+    public static final Duration UNDOABLE = LeavingUndoStore.UNDOABLE;
+
     private final LeavingStore leavings;
     private final LeavingUndoStore undos;
     private final MemberStore members;
@@ -32,6 +36,11 @@ public final class LeavingRoom {
 
     public List<Pages> pages() {
         return List.of(new LeavingPages(members, leavings, undos));
+    }
+
+    /** What becomes of all that somebody has who is erased. */
+    public LeavingStore leavings() {
+        return leavings;
     }
 
     /** The members whose leaving can still be taken back. */

@@ -7,6 +7,7 @@ import static warmshelf.db.generated.Tables.SOWING;
 
 import java.time.LocalDate;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -25,7 +26,7 @@ import warmshelf.reminder.CalendarLinkStore;
 import warmshelf.sowing.HistoryStore;
 
 /** Keeps that somebody has left, and carries out what was decided of all they leave, in one transaction. */
-final class LeavingStore {
+public final class LeavingStore {
     private final DSLContext sql;
     private final Audit audit;
     private final LeftThingStore things;
@@ -77,6 +78,47 @@ final class LeavingStore {
             CalendarLinkStore.endAll(tx, member.id());
             return leaving;
         }));
+    }
+
+    /**
+     * How much of what somebody has would end or be the group's if they were gone.
+     *
+     * @param trays under way; they stay where they lie, without a name
+     * @param requests not sown yet; they are withdrawn
+     * @param turns on duty to come; they stand empty
+     * @param lots of seed with something in them; they are the group's
+     */
+    public record Left(int trays, int requests, int turns, int lots) {}
+
+    /** What somebody has that has not ended by a day. */
+    public Left left(UUID member, LocalDate today) {
+        List<LeftThing> found = things(member, today);
+        return new Left(
+                count(found, LeftKind.TRAY),
+                count(found, LeftKind.REQUEST),
+                count(found, LeftKind.TURN),
+                count(found, LeftKind.LOT));
+    }
+
+    private static int count(List<LeftThing> things, LeftKind kind) {
+        return (int) things.stream().filter(thing -> thing.kind() == kind).count();
+    }
+
+    /**
+     * Carries out, within the caller's transaction, what becomes of all that somebody has when there is nobody any more to have it:
+     * nothing goes to anybody, and nothing is kept to take it back by.
+     */
+    public void giveUpAll(DSLContext tx, Member member, LocalDate today, UUID by) {
+        Map<LeftThing, Fate> fates = new LinkedHashMap<>();
+        things.of(tx, member.id(), today)
+                .forEach(thing -> fates.put(thing, thing.kind().fateWithoutOwner()));
+        if (!handTurns(tx, member.id(), new LeavingForm.Decided(fates, null), today, by)) {
+            throw Declined.overtaken(new LeavingRefusal.ChangedMeanwhile(member.name()));
+        }
+        fates.forEach((thing, fate) -> carryOut(tx, thing, fate, null, by));
+        if (member.present()) {
+            members.leave(tx, member.id(), by);
+        }
     }
 
     private boolean handTurns(DSLContext tx, UUID member, LeavingForm.Decided decided, LocalDate today, UUID by) {

@@ -43,6 +43,16 @@ enum LeftKind {
         };
     }
 
+    /** What becomes of it where nobody is left to have it and nobody has decided. */
+    Fate fateWithoutOwner() {
+        return switch (this) {
+            case TRAY -> Fate.KEPT;
+            case REQUEST -> Fate.WITHDRAWN;
+            case TURN -> Fate.EMPTIED;
+            case LOT -> Fate.TO_GROUP;
+        };
+    }
+
     static LeftKind named(String word) {
         for (LeftKind kind : values()) {
             if (kind.word.equals(word)) {

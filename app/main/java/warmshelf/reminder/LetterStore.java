@@ -11,6 +11,7 @@ import org.jooq.DSLContext;
 import org.jooq.exception.IntegrityConstraintViolationException;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
+import warmshelf.reminder.push.MessageLife;
 
 /**
  * Keeps letters until they are sent. A node that sends one takes it for some minutes first; if it dies, another sends it, so a
@@ -43,6 +44,7 @@ final class LetterStore {
         if (knows(member, about)) {
             return;
         }
+        forgetOld();
         try {
             sql.insertInto(LETTER)
                     .set(LETTER.ID, UUID.randomUUID())
@@ -60,6 +62,13 @@ final class LetterStore {
         } catch (IntegrityConstraintViolationException toldMeanwhile) {
             // Another node thought of it at the same moment; its letter will do.
         }
+    }
+
+    private void forgetOld() {
+        sql.deleteFrom(LETTER)
+                .where(LETTER.MADE_AT.lt(audit.now().minus(MessageLife.KEPT)))
+                .and(LETTER.SENT_AT.isNotNull().or(LETTER.GIVEN_UP_AT.isNotNull()))
+                .execute();
     }
 
     /** Takes the letters that are due, so that nobody else sends them for a while. */

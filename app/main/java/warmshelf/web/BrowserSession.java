@@ -60,6 +60,12 @@ public final class BrowserSession {
         cookie.clear(ctx);
     }
 
+    /** Takes from the browser all that it was given of a member, whose sessions are over. */
+    public void forget(Context ctx) {
+        cookie.clear(ctx);
+        device.forget(ctx);
+    }
+
     private void end(Context ctx) {
         @Nullable String token = cookie.read(ctx);
         if (token != null) {

@@ -19,9 +19,9 @@ import org.jspecify.annotations.Nullable;
  * keep its owner out. It opens nothing. It is signed with the kept hash of the passphrase, which nobody outside has, over the
  * member's name, so that it fits one member only and ends with that passphrase.
  */
-final class KnownDevice {
+public final class KnownDevice {
     private static final String NAME = "warmshelf-device";
-    private static final Duration KEPT_BY_BROWSER = Duration.ofDays(400);
+    public static final Duration KEPT_BY_BROWSER = Duration.ofDays(400);
     private static final SecureRandom RANDOM = new SecureRandom();
     private static final Base64.Encoder TEXT = Base64.getUrlEncoder().withoutPadding();
     private static final int NONCE_BYTES = 16;
@@ -38,7 +38,15 @@ final class KnownDevice {
         RANDOM.nextBytes(bytes);
         String nonce = TEXT.encodeToString(bytes);
         String value = nonce + "." + signature(nonce, name, passphraseHash);
-        ctx.cookie(new Cookie(NAME, value, "/", (int) KEPT_BY_BROWSER.toSeconds(), https, true, null, SameSite.STRICT));
+        ctx.cookie(cookie(value, (int) KEPT_BY_BROWSER.toSeconds()));
+    }
+
+    void forget(Context ctx) {
+        ctx.cookie(cookie("", 0));
+    }
+
+    private Cookie cookie(String value, int seconds) {
+        return new Cookie(NAME, value, "/", seconds, https, true, null, SameSite.STRICT);
     }
 
     /** What tells this device from others, where a member has signed in on it. */

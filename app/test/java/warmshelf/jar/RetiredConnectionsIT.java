@@ -33,6 +33,9 @@ class RetiredConnectionsIT {
             // ends the session that the rest needs
             "/sign-out",
             "/settings/passphrase",
+            "/settings/erasure",
+            // only once somebody has left, and only by their name
+            "/people/{id}/erasure",
             // sent by scripts as JSON, not by forms
             "/round/entries",
             "/round/photos",

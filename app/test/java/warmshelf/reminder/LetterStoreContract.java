@@ -13,6 +13,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import warmshelf.reminder.push.MessageLife;
 import warmshelf.testing.GrowRoom;
 import warmshelf.testing.StoreContract;
 
@@ -35,6 +36,18 @@ abstract class LetterStoreContract extends StoreContract {
         assertThat(letters.take()).hasSize(2);
         assertThat(letters.knows(room.tom(), "morning 2027-03-01")).isTrue();
         assertThat(letters.knows(room.priya(), "morning 2027-03-01")).isFalse();
+    }
+
+    @Test
+    void a_letter_that_went_out_is_forgotten_after_ninety_days_and_one_that_waits_is_not() {
+        write("morning 2027-03-01");
+        write("evening 2027-03-02");
+        letters.sent(letters.take().get(0).id());
+
+        clock.set(clock.instant().plus(MessageLife.KEPT).plusSeconds(1));
+        write("morning 2027-06-01");
+
+        assertThat(database().sql().fetchCount(LETTER)).isEqualTo(2);
     }
 
     @Test

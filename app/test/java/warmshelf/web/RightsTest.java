@@ -91,6 +91,7 @@ class RightsTest {
                         "/numbers",
                         "/offline",
                         "/open/{token}",
+                        "/privacy",
                         "/sign-in",
                         "/static/{hash}/<file>",
                         "/worker.js");

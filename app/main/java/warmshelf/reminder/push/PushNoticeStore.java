@@ -67,7 +67,15 @@ public final class PushNoticeStore {
         return told;
     }
 
+    private void forgetOld() {
+        sql.deleteFrom(PUSH_NOTICE)
+                .where(PUSH_NOTICE.MADE_AT.lt(audit.now().minus(MessageLife.KEPT)))
+                .and(PUSH_NOTICE.SENT_AT.isNotNull().or(PUSH_NOTICE.GIVEN_UP_AT.isNotNull()))
+                .execute();
+    }
+
     private void lay(UUID member, UUID address, PushMessage notice) {
+        forgetOld();
         try {
             sql.insertInto(PUSH_NOTICE)
                     .set(PUSH_NOTICE.ID, UUID.randomUUID())
