@@ -121,7 +121,7 @@ final class LabelPages implements Pages {
         }
         if (!made.leftOut().isEmpty()) {
             notes.add(SAY.leftOut(Counted.all(
-                    made.leftOut().stream().map(LabelPart.Kind::words).toList())));
+                    made.leftOut().stream().map(LabelWords::of).toList())));
         }
         if (!made.unwritable().isEmpty()) {
             notes.add(SAY.unwritable(Counted.all(List.copyOf(made.unwritable()))));

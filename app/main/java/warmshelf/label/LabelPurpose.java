@@ -1,31 +1,28 @@
 package warmshelf.label;
 
+import static warmshelf.label.LabelSentences.SAY;
+
 import java.util.ArrayList;
 import java.util.List;
 import warmshelf.crop.Method;
 import warmshelf.sowing.Progress;
 import warmshelf.sowing.Sowing;
 import warmshelf.sowing.SowingStage;
-import warmshelf.words.Counted;
 
 /** What a label is stuck on. */
 public enum LabelPurpose {
-    BAG("bag", "bag", "bags"),
-    TRAY("tray", "tray", "trays"),
-    POT("pot", "pot", "pots"),
+    BAG("bag"),
+    TRAY("tray"),
+    POT("pot"),
     /** A rack, a shelf or a mat. */
-    PLACE("place", "place", "places");
+    PLACE("place");
 
     private static final int MOST_POTS = 60;
 
     private final String word;
-    private final String one;
-    private final String many;
 
-    LabelPurpose(String word, String one, String many) {
+    LabelPurpose(String word) {
         this.word = word;
-        this.one = one;
-        this.many = many;
     }
 
     /** The word the database keeps. */
@@ -35,7 +32,12 @@ public enum LabelPurpose {
 
     /** For example '6 trays'. */
     public String counted(int number) {
-        return Counted.of(number, one, many);
+        return switch (this) {
+            case BAG -> SAY.bags(number);
+            case TRAY -> SAY.trays(number);
+            case POT -> SAY.pots(number);
+            case PLACE -> SAY.places(number);
+        };
     }
 
     /** The purpose of that word. */

@@ -77,4 +77,46 @@ interface LabelSentences {
     String printerMeasured(String printer);
 
     String printerRemoved();
+
+    String bags(int number);
+
+    String trays(int number);
+
+    String pots(int number);
+
+    String places(int number);
+
+    String stick();
+
+    String tag();
+
+    String roll();
+
+    String sheet();
+
+    String partVariety();
+
+    String partTrial();
+
+    String partTreated();
+
+    String partGrower();
+
+    String partDate();
+
+    String partCrop();
+
+    String partLot();
+
+    String treatedSeed();
+
+    String treated();
+
+    String potted();
+
+    String sown();
+
+    String toSow();
+
+    String lot(String year);
 }

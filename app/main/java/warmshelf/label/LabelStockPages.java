@@ -24,7 +24,7 @@ final class LabelStockPages implements Pages {
     private static final String ADDRESS = LabelPages.ADDRESS + "/sizes";
     private static final String TEMPLATE = "label/sizes.peb";
     private static final List<Choice> MEDIA = Arrays.stream(LabelMedium.values())
-            .map(medium -> new Choice(medium.word(), medium.words()))
+            .map(medium -> new Choice(medium.word(), LabelWords.of(medium)))
             .toList();
 
     private final LabelStockStore stocks;

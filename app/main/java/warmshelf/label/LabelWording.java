@@ -1,5 +1,7 @@
 package warmshelf.label;
 
+import static warmshelf.label.LabelSentences.SAY;
+
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -47,30 +49,30 @@ record LabelWording(Collection<String> varieties, Collection<String> people) {
             parts.add(new LabelPart(LabelPart.Kind.TRIAL, List.of(trial.words(), trial.number() + trial.way())));
         }
         if (sowing.treatedSeed()) {
-            parts.add(new LabelPart(LabelPart.Kind.TREATED, List.of("treated seed", "treated")));
+            parts.add(new LabelPart(LabelPart.Kind.TREATED, List.of(SAY.treatedSeed(), SAY.treated())));
         }
         parts.add(new LabelPart(
                 LabelPart.Kind.GROWER, FirstNames.forms(sowing.grower().name(), people)));
         date(seen, purpose, plannedFor).ifPresent(parts::add);
         if (seedYear != null) {
-            parts.add(new LabelPart(LabelPart.Kind.LOT, List.of("lot " + seedYear)));
+            parts.add(new LabelPart(LabelPart.Kind.LOT, List.of(SAY.lot(String.valueOf(seedYear)))));
         }
         return parts;
     }
 
     private static Optional<LabelPart> date(Seen seen, LabelPurpose purpose, @Nullable LocalDate plannedFor) {
         if (purpose == LabelPurpose.POT && seen.pottedOn() != null) {
-            return Optional.of(date("potted ", seen.pottedOn()));
+            return Optional.of(date(SAY.potted(), seen.pottedOn()));
         }
         if (seen.sown() != null) {
-            return Optional.of(date("sown ", seen.sown()));
+            return Optional.of(date(SAY.sown(), seen.sown()));
         }
-        return Optional.ofNullable(plannedFor).map(day -> date("to sow ", day));
+        return Optional.ofNullable(plannedFor).map(day -> date(SAY.toSow(), day));
     }
 
     private static LabelPart date(String what, LocalDate day) {
         String full = DayWords.dateAndYear(day);
-        return new LabelPart(LabelPart.Kind.DATE, List.of(what + full, full, DayWords.date(day)));
+        return new LabelPart(LabelPart.Kind.DATE, List.of(what + " " + full, full, DayWords.date(day)));
     }
 
     /** The parts of a place's label. */

@@ -4,7 +4,7 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import warmshelf.label.QrPicture;
+import warmshelf.label.paper.QrSquare;
 import warmshelf.web.BrowserSession;
 import warmshelf.web.Pages;
 import warmshelf.web.Respond;
@@ -29,7 +29,7 @@ final class PaperPages implements Pages {
      *
      * @param picture of the group's address; null: no other device can open the address there is
      */
-    private record PosterPage(String address, @Nullable QrPicture picture) {}
+    private record PosterPage(String address, @Nullable QrSquare picture) {}
 
     private void poster(Context ctx) {
         String address = browsers.wholeAddress(ctx, "");
@@ -37,6 +37,6 @@ final class PaperPages implements Pages {
         Respond.page(
                 ctx,
                 "paper/poster.peb",
-                new PosterPage(address, unreachable.isPresent() ? null : QrPicture.of(address)));
+                new PosterPage(address, unreachable.isPresent() ? null : QrSquare.alone(address)));
     }
 }

@@ -6,29 +6,23 @@ import java.util.Optional;
 /** What labels come as. */
 public enum LabelMedium {
     /** A plant stick, whose pointed end goes into the compost and is not printed. */
-    STICK("stick", "stick"),
+    STICK("stick"),
     /** A tag with a hole or a loop. */
-    TAG("tag", "tag"),
+    TAG("tag"),
     /** Stickers on a roll, one after another. */
-    ROLL("roll", "roll"),
+    ROLL("roll"),
     /** Stickers, or plain paper to cut, many to a sheet. */
-    SHEET("sheet", "sheet");
+    SHEET("sheet");
 
     private final String word;
-    private final String words;
 
-    LabelMedium(String word, String words) {
+    LabelMedium(String word) {
         this.word = word;
-        this.words = words;
     }
 
     /** The word that tables and forms keep. */
     public String word() {
         return word;
-    }
-
-    public String words() {
-        return words;
     }
 
     /** The medium of that word; empty where none is called so. */

@@ -11,24 +11,18 @@ public record LabelPart(Kind kind, List<String> forms) {
 
     /** What it is, in the order in which it is kept where room is short: first what tells one tray from another. */
     public enum Kind {
-        VARIETY("the variety", 0),
-        TRIAL("the way of its trial", 2),
-        TREATED("that its seed is treated", 3),
-        GROWER("whose it is", 4),
-        DATE("the date", 5),
-        CROP("the crop", 1),
-        LOT("the lot", 6);
+        VARIETY(0),
+        TRIAL(2),
+        TREATED(3),
+        GROWER(4),
+        DATE(5),
+        CROP(1),
+        LOT(6);
 
-        private final String words;
         private final int shown;
 
-        Kind(String words, int shown) {
-            this.words = words;
+        Kind(int shown) {
             this.shown = shown;
-        }
-
-        public String words() {
-            return words;
         }
 
         /** Its place in the order in which a label is read. */

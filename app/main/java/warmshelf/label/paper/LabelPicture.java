@@ -24,7 +24,7 @@ public record LabelPicture(double width, double height, double point, String qr,
                 stock.along() + stock.point(),
                 stock.across(),
                 stock.point(),
-                qr == null ? "" : path(qr),
+                qr == null ? "" : qr.path(),
                 qr == null
                         ? ""
                         : place(
@@ -45,14 +45,6 @@ public record LabelPicture(double width, double height, double point, String qr,
 
     private static String place(double x, double y, double scale) {
         return "translate(%s %s) scale(%s)".formatted(number(x), number(y), number(scale));
-    }
-
-    private static String path(QrSquare qr) {
-        StringBuilder path = new StringBuilder();
-        for (QrSquare.Run run : qr.runs()) {
-            path.append("M%d %dh%dv1h-%dz".formatted(run.x(), run.y(), run.length(), run.length()));
-        }
-        return path.toString();
     }
 
     private static String path(Shape shape) {

@@ -48,6 +48,26 @@ public record QrSquare(int modules, List<Run> runs, double module) {
         return Optional.empty();
     }
 
+    /** The code of an address that has a page to itself, as large as that is: its module is the unit. */
+    public static QrSquare alone(String address) {
+        ByteMatrix matrix = matrix(address, ErrorCorrectionLevel.M);
+        return new QrSquare(matrix.getWidth(), runs(matrix), 1);
+    }
+
+    /** The dark modules as a path in an SVG whose unit is one module, from 0; the quiet zone lies around it. */
+    public String path() {
+        StringBuilder path = new StringBuilder();
+        for (Run run : runs) {
+            path.append("M%d %dh%dv1h-%dz".formatted(run.x(), run.y(), run.length(), run.length()));
+        }
+        return path.toString();
+    }
+
+    /** The light margin on each side, in modules. */
+    public int quiet() {
+        return QUIET;
+    }
+
     /** The side of the smallest square in which an address can be read, in millimetres, quiet zone included. */
     static double leastRoom(String address) {
         return (matrix(address, ErrorCorrectionLevel.L).getWidth() + 2 * QUIET) * LEAST_MODULE;

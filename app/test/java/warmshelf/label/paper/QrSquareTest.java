@@ -1,4 +1,4 @@
-package warmshelf.label;
+package warmshelf.label.paper;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -12,7 +12,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-class QrPictureTest {
+class QrSquareTest {
     private static final Pattern RUN = Pattern.compile("M(\\d+) (\\d+)h(\\d+)v1h-(\\d+)z");
     private static final int PIXELS = 4;
 
@@ -24,7 +24,7 @@ class QrPictureTest {
                 "https://a-very-long-name-of-a-machine.somewhere-in-the-north.example.org:8443/c/K7P4MX"
             })
     void a_reader_finds_in_the_drawing_what_was_written(String address) throws Exception {
-        QrPicture picture = QrPicture.of(address);
+        QrSquare picture = QrSquare.alone(address);
 
         assertThat(new QRCodeReader()
                         .decode(new BinaryBitmap(new HybridBinarizer(new Painted(picture))))
@@ -35,14 +35,16 @@ class QrPictureTest {
     @ParameterizedTest
     @ValueSource(strings = "https://seeds.example.org/c/K7P4MX")
     void a_quiet_zone_of_four_modules_surrounds_it(String address) {
-        QrPicture picture = QrPicture.of(address);
+        QrSquare picture = QrSquare.alone(address);
 
+        // ISO/IEC 18004: four modules on each side
+        assertThat(picture.quiet()).isEqualTo(4);
+        assertThat(picture.side()).isEqualTo(picture.modules() + 8);
         Matcher run = RUN.matcher(picture.path());
         while (run.find()) {
-            assertThat(Integer.parseInt(run.group(1))).isGreaterThanOrEqualTo(4);
-            assertThat(Integer.parseInt(run.group(2))).isBetween(4, picture.side() - 5);
+            assertThat(Integer.parseInt(run.group(2))).isBetween(0, picture.modules() - 1);
             assertThat(Integer.parseInt(run.group(1)) + Integer.parseInt(run.group(3)))
-                    .isLessThanOrEqualTo(picture.side() - 4);
+                    .isLessThanOrEqualTo(picture.modules());
         }
     }
 
@@ -50,15 +52,15 @@ class QrPictureTest {
     private static final class Painted extends LuminanceSource {
         private final byte[] light;
 
-        Painted(QrPicture picture) {
-            super(picture.side() * PIXELS, picture.side() * PIXELS);
+        Painted(QrSquare picture) {
+            super((int) picture.side() * PIXELS, (int) picture.side() * PIXELS);
             light = new byte[getWidth() * getHeight()];
             Arrays.fill(light, (byte) 255);
             Matcher run = RUN.matcher(picture.path());
             while (run.find()) {
                 paint(
-                        Integer.parseInt(run.group(1)) * PIXELS,
-                        Integer.parseInt(run.group(2)) * PIXELS,
+                        (picture.quiet() + Integer.parseInt(run.group(1))) * PIXELS,
+                        (picture.quiet() + Integer.parseInt(run.group(2))) * PIXELS,
                         Integer.parseInt(run.group(3)) * PIXELS);
             }
         }
