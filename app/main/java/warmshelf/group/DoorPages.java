@@ -7,6 +7,8 @@ import java.time.Duration;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import warmshelf.db.Audit;
 import warmshelf.web.BrowserSession;
 import warmshelf.web.RateLimits;
@@ -14,6 +16,8 @@ import warmshelf.web.Refusal;
 
 /** What all pages at which people come in share, by a link or by passphrase: which links are open, and guessing slowed down. */
 public final class DoorPages {
+    private static final Logger LOG = LoggerFactory.getLogger(DoorPages.class);
+
     private final LinkStore links;
     private final RateLimits limits;
     private final Audit audit;
@@ -62,6 +66,24 @@ public final class DoorPages {
         limits.take("sign-in from " + address, 20, Duration.ofSeconds(15));
         limits.take("sign-in as " + Member.key(name) + " from " + address, 10, Duration.ofMinutes(1));
         limits.take("sign-in as " + Member.key(name), 60, Duration.ofSeconds(20));
+    }
+
+    /** Notes for whoever runs the server that somebody came in. */
+    void noteComingIn(Context ctx, UUID memberId, String how) {
+        LOG.info("member {} came in by {} from {}", memberId, how, browsers.address(ctx));
+    }
+
+    /**
+     * Notes for whoever runs the server that somebody tried in vain. What was typed is not noted: people type their passphrase
+     * into the field of the name.
+     *
+     * @param memberId whose name it was; null for a name that nobody has
+     */
+    void noteRefusal(Context ctx, @Nullable UUID memberId) {
+        LOG.info(
+                "a passphrase was wrong for {} from {}",
+                memberId == null ? "a name that nobody has" : "member " + memberId,
+                browsers.address(ctx));
     }
 
     /** @throws Refusal when a member tried too often with their passphrase, to change it or to be erased */

@@ -36,6 +36,8 @@ interface GroupSentences {
 
     String passphraseIsName(String label);
 
+    String passphraseEasy(String label);
+
     String passphraseWrong();
 
     String zoneUnknown(String zone);

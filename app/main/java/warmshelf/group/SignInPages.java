@@ -76,10 +76,13 @@ public final class SignInPages implements Pages {
             door.limitSignIn(ctx, name, hash);
             if (passphrases.fits(passphrase, hash) && hash != null) {
                 browsers.remember(ctx, Member.key(name), hash);
-                browsers.letIn(ctx, sessions.open(member.orElseThrow().id()));
+                UUID memberId = member.orElseThrow().id();
+                browsers.letIn(ctx, sessions.open(memberId));
+                door.noteComingIn(ctx, memberId, "passphrase");
                 ctx.redirect(then, HttpStatus.SEE_OTHER);
                 return;
             }
+            door.noteRefusal(ctx, member.map(Member::id).orElse(null));
             form.refuse("name", SAY.noSuchPassphrase());
         }
         Respond.again(ctx, "group/sign-in.peb", new SignInPage(form, then));
@@ -104,6 +107,7 @@ public final class SignInPages implements Pages {
         }
         @Nullable String hash = newPassphrase ? passphrases.hash(passphrase) : null;
         browsers.letIn(ctx, Decisions.doneOr(admissions.signIn(link, memberId, hash), Units.METRIC));
+        door.noteComingIn(ctx, memberId, "link");
         ctx.redirect(LocalPath.HOME, HttpStatus.SEE_OTHER);
     }
 

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
-import warmshelf.label.paper.LabelPart;
 import warmshelf.label.paper.LabelPicture;
 import warmshelf.label.paper.Lettering;
 import warmshelf.web.BrowserSession;
@@ -120,8 +119,8 @@ final class LabelPages implements Pages {
             notes.add(SAY.withoutQr());
         }
         if (!made.leftOut().isEmpty()) {
-            notes.add(SAY.leftOut(Counted.all(
-                    made.leftOut().stream().map(LabelWords::of).toList())));
+            notes.add(SAY.leftOut(
+                    Counted.all(made.leftOut().stream().map(LabelWords::of).toList())));
         }
         if (!made.unwritable().isEmpty()) {
             notes.add(SAY.unwritable(Counted.all(List.copyOf(made.unwritable()))));

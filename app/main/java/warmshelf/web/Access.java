@@ -14,9 +14,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 
 /** Stands before every route: finds who asks, and lets through only those the route is for. */
 final class Access {
+    private static final Logger LOG = LoggerFactory.getLogger(Access.class);
     private static final String LOOKED = "warmshelf.looked";
 
     private final Doors doors;
@@ -42,6 +45,7 @@ final class Access {
             return;
         }
         if (role == Role.COORDINATOR && !visitor.get().coordinator()) {
+            LOG.info("member {} was refused {} {}", visitor.get().memberId(), ctx.method(), ctx.path());
             throw Refusal.forbidden(SAY.forCoordinators());
         }
         if (uploads.takes(ctx)) {
@@ -50,6 +54,10 @@ final class Access {
         if (isForScripts(ctx)) {
             refuseForms(ctx);
         } else if (ctx.method().equals(HandlerType.POST) && !carriesToken(ctx, visitor.get())) {
+            LOG.info(
+                    "a form without its token was refused to member {}: {}",
+                    visitor.get().memberId(),
+                    ctx.path());
             throw Refusal.forbidden(SAY.otherSignIn());
         }
     }

@@ -7,6 +7,7 @@ final class SecurityHeaders {
     private static final String CONTENT_POLICY = String.join(
             "; ",
             "default-src 'none'",
+            "object-src 'none'",
             "script-src 'self'",
             "style-src 'self'",
             "img-src 'self' data:",

@@ -14,7 +14,7 @@ import java.util.concurrent.TimeUnit;
 
 /** A server in a process of its own with a heap of 256 MiB, as a small rented machine would run it. */
 final class BenchProcess implements AutoCloseable {
-    private static final Duration LONGEST_START = Duration.ofSeconds(60);
+    private static final Duration LONGEST_START = Duration.ofMinutes(3);
 
     private final Process process;
     private final int port;

@@ -53,7 +53,12 @@ class HeadersTest {
             Answer answer = group.stranger().get(path);
 
             assertThat(answer.header("Content-Security-Policy"))
-                    .contains("default-src 'none'", "script-src 'self'", "frame-ancestors 'none'", "base-uri 'none'")
+                    .contains(
+                            "default-src 'none'",
+                            "object-src 'none'",
+                            "script-src 'self'",
+                            "frame-ancestors 'none'",
+                            "base-uri 'none'")
                     .doesNotContain("unsafe");
             assertThat(answer.header("X-Content-Type-Options")).isEqualTo("nosniff");
             assertThat(answer.header("Referrer-Policy")).isEqualTo("same-origin");
