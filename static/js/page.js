@@ -7,6 +7,17 @@ document.getElementById("problems")?.focus();
 const why = document.getElementById("offline-why");
 if (why) why.textContent = navigator.onLine ? "The server cannot be reached." : "There is no signal here.";
 
+// Paper cannot be unfolded: tables are printed open, also where a style sheet cannot open them.
+const unfolded = [];
+addEventListener("beforeprint", () => {
+  for (const folded of document.querySelectorAll("details:not([open])")) {
+    if (!folded.querySelector("table")) continue;
+    folded.open = true;
+    unfolded.push(folded);
+  }
+});
+addEventListener("afterprint", () => unfolded.splice(0).forEach((folded) => (folded.open = false)));
+
 // Escape closes the phone's 'More' and returns to its button.
 document.addEventListener("keydown", (event) => {
   const more = document.querySelector(".foot-nav details[open]");

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedMap;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.FirstFit;
@@ -18,6 +19,9 @@ import warmshelf.allocation.SpaceOffer;
 import warmshelf.allocation.SpaceRequest;
 import warmshelf.allocation.SpaceWish;
 import warmshelf.decision.Decision;
+import warmshelf.finding.trial.TrialWarmth;
+import warmshelf.finding.trial.TrialWarmthStore;
+import warmshelf.finding.trial.TrialWarnings;
 import warmshelf.sowing.History;
 import warmshelf.sowing.HistoryStore;
 import warmshelf.web.Aside;
@@ -34,6 +38,7 @@ public final class RequestListPages implements Pages {
     private final RequestWishes wishes;
     private final PlacementStore placements;
     private final LightAfterHeat lights;
+    private final TrialWarmthStore trials;
     private final Aside aside;
 
     RequestListPages(
@@ -41,11 +46,13 @@ public final class RequestListPages implements Pages {
             RequestWishes wishes,
             PlacementStore placements,
             LightAfterHeat lights,
+            TrialWarmthStore trials,
             Aside aside) {
         this.histories = histories;
         this.wishes = wishes;
         this.placements = placements;
         this.lights = lights;
+        this.trials = trials;
         this.aside = aside;
     }
 
@@ -55,12 +62,17 @@ public final class RequestListPages implements Pages {
         routes.post("/requests/placements", this::placeAll, Role.COORDINATOR);
     }
 
-    /** A waiting request with what first fit suggests for it. */
+    /**
+     * A waiting request with what first fit suggests for it.
+     *
+     * @param warnings what placing this one as suggested would do to a trial that it is of
+     */
     public record Line(
             History history,
             SpaceRequest request,
             @Nullable SpaceOffer offer,
-            @Nullable String noSpace) {}
+            @Nullable String noSpace,
+            TrialWarnings warnings) {}
 
     private void all(Context ctx) {
         Visitor visitor = Visitor.of(ctx);
@@ -73,12 +85,32 @@ public final class RequestListPages implements Pages {
         Respond.page(
                 ctx,
                 "placing/requests.peb",
-                new ListPage(suggestions(visitor, underWay), decided),
+                page(suggestions(visitor, underWay), decided, visitor.units()),
                 aside.model(visitor));
     }
 
-    /** What waits, with what is suggested for it, and what is decided but not sown yet. */
-    private record ListPage(List<Line> waiting, List<History> decided) {}
+    /**
+     * What waits, with what is suggested for it, and what is decided but not sown yet.
+     *
+     * @param warnings what placing all as suggested would do to trials, beyond what stands at each
+     */
+    private record ListPage(List<Line> waiting, List<History> decided, List<String> warnings) {}
+
+    private ListPage page(List<Line> waiting, List<History> decided, Units units) {
+        Map<UUID, SortedMap<LocalDate, Double>> all = new HashMap<>();
+        List<TrialWarmth> told = new ArrayList<>();
+        for (Line line : waiting) {
+            if (line.offer() != null && line.history().sowing().trial() != null) {
+                all.put(
+                        line.request().sowingId(),
+                        TrialWarmthStore.byDay(line.offer().warm()));
+                told.addAll(line.warnings().apart());
+            }
+        }
+        List<TrialWarmth> together = new ArrayList<>(trials.apart(all));
+        together.removeAll(told);
+        return new ListPage(waiting, decided, new TrialWarnings(together).words(units));
+    }
 
     private List<Line> suggestions(Visitor visitor, List<History> underWay) {
         LocalDate today = visitor.today();
@@ -100,12 +132,17 @@ public final class RequestListPages implements Pages {
         return lines;
     }
 
-    private static Line line(History history, SpaceRequest request, SpaceAnswer answer, Units units) {
+    private Line line(History history, SpaceRequest request, SpaceAnswer answer, Units units) {
         if (answer instanceof SpaceAnswer.Space found) {
-            return new Line(history, request, found.offer(), null);
+            return new Line(
+                    history,
+                    request,
+                    found.offer(),
+                    null,
+                    trials.warnings(history.sowing(), found.offer().warm()));
         }
         return new Line(
-                history, request, null, ((SpaceAnswer.None) answer).reason().words(units));
+                history, request, null, ((SpaceAnswer.None) answer).reason().words(units), TrialWarnings.NONE);
     }
 
     private void placeAll(Context ctx) {

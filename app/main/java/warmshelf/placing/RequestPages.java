@@ -1,5 +1,6 @@
 package warmshelf.placing;
 
+import static warmshelf.finding.trial.TrialWarnings.NONE;
 import static warmshelf.placing.PlacingSentences.SAY;
 
 import io.javalin.config.RoutesConfig;
@@ -10,7 +11,6 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import warmshelf.allocation.FirstFit;
-import warmshelf.allocation.RackHold;
 import warmshelf.allocation.Slot;
 import warmshelf.allocation.SpaceAnswer;
 import warmshelf.allocation.SpaceCalendar;
@@ -18,10 +18,11 @@ import warmshelf.allocation.SpaceOffer;
 import warmshelf.allocation.SpaceRequest;
 import warmshelf.allocation.SpaceWish;
 import warmshelf.decision.Decision;
+import warmshelf.finding.trial.TrialWarmthStore;
+import warmshelf.finding.trial.TrialWarnings;
 import warmshelf.sowing.History;
 import warmshelf.sowing.HistoryStore;
 import warmshelf.sowing.SeedAgain;
-import warmshelf.sowing.Sowing;
 import warmshelf.web.Decisions;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
@@ -31,6 +32,7 @@ import warmshelf.web.Visitor;
 import warmshelf.words.Choice;
 import warmshelf.words.DayWords;
 import warmshelf.words.FormReader;
+import warmshelf.words.Units;
 
 /** One request: where it could lie, and the decision on it. */
 public final class RequestPages implements Pages {
@@ -41,12 +43,19 @@ public final class RequestPages implements Pages {
     private final RequestWishes wishes;
     private final PlacementStore placements;
     private final LightAfterHeat lights;
+    private final TrialWarmthStore trials;
 
-    RequestPages(HistoryStore histories, RequestWishes wishes, PlacementStore placements, LightAfterHeat lights) {
+    RequestPages(
+            HistoryStore histories,
+            RequestWishes wishes,
+            PlacementStore placements,
+            LightAfterHeat lights,
+            TrialWarmthStore trials) {
         this.histories = histories;
         this.wishes = wishes;
         this.placements = placements;
         this.lights = lights;
+        this.trials = trials;
     }
 
     @Override
@@ -59,7 +68,7 @@ public final class RequestPages implements Pages {
 
     private void one(Context ctx) {
         History history = history(ctx);
-        Respond.page(ctx, TEMPLATE, page(ctx, history, new FormReader(Map.of()), new FormReader(Map.of())));
+        Respond.page(ctx, TEMPLATE, page(ctx, history, new FormReader(Map.of()), new FormReader(Map.of()), NONE));
     }
 
     private void place(Context ctx) {
@@ -70,7 +79,13 @@ public final class RequestPages implements Pages {
                 ctx.formParamMap(), request, wishes.board(visitor.today()), visitor.today(), visitor.units());
         Optional<PlacementForm.Placement> placement = form.placement(wishes.daysAt(history, request, visitor.today()));
         if (placement.isEmpty()) {
-            Respond.again(ctx, TEMPLATE, page(ctx, history, form.reader(), new FormReader(Map.of())));
+            Respond.again(ctx, TEMPLATE, page(ctx, history, form.reader(), new FormReader(Map.of()), NONE));
+            return;
+        }
+        TrialWarnings warnings =
+                trials.warnings(history.sowing(), placement.get().warm());
+        if (!warnings.wereShownIn(form.reader())) {
+            Respond.again(ctx, TEMPLATE, page(ctx, history, form.reader(), new FormReader(Map.of()), warnings));
             return;
         }
         LightAfterHeat.Found light =
@@ -84,7 +99,7 @@ public final class RequestPages implements Pages {
                 visitor.memberId());
         if (!(decision instanceof Decision.Done)) {
             form.reader().refuse("place", Decisions.words(decision, visitor.units()));
-            Respond.overtaken(ctx, TEMPLATE, page(ctx, history, form.reader(), new FormReader(Map.of())));
+            Respond.overtaken(ctx, TEMPLATE, page(ctx, history, form.reader(), new FormReader(Map.of()), NONE));
             return;
         }
         Respond.seeOther(
@@ -103,7 +118,7 @@ public final class RequestPages implements Pages {
         FormReader form = new FormReader(ctx.formParamMap());
         String reason = form.requiredText("reason", "The reason", 400);
         if (!form.ok()) {
-            Respond.again(ctx, TEMPLATE, page(ctx, history, new FormReader(Map.of()), form));
+            Respond.again(ctx, TEMPLATE, page(ctx, history, new FormReader(Map.of()), form, NONE));
             return;
         }
         Visitor visitor = Visitor.of(ctx);
@@ -134,7 +149,7 @@ public final class RequestPages implements Pages {
         return Objects.requireNonNull(history.request());
     }
 
-    private RequestPage page(Context ctx, History history, FormReader form, FormReader refusal) {
+    private RequestPage page(Context ctx, History history, FormReader form, FormReader refusal, TrialWarnings warned) {
         Visitor visitor = Visitor.of(ctx);
         SpaceRequest request = request(history);
         SpaceCalendar board = wishes.board(visitor.today());
@@ -144,37 +159,27 @@ public final class RequestPages implements Pages {
                 history,
                 history.sowing(),
                 request,
-                request.isWaiting() ? firstFit.offers(wish, OFFERS) : List.of(),
+                request.isWaiting() ? offered(history, firstFit.offers(wish, OFFERS), visitor.units()) : List.of(),
                 firstFit.answer(wish) instanceof SpaceAnswer.None none
                         ? none.reason().words(visitor.units())
                         : "",
                 request.isWaiting() ? wishes.held() : List.of(),
                 form,
                 refusal,
+                warned.words(visitor.units()),
+                warned.key(),
                 MatPlaceChoices.of(board, visitor.units()),
                 Slot.of(request.quarters()).stream()
                         .map(slot -> new Choice(String.valueOf(slot.firstQuarter()), slot.words()))
                         .toList());
     }
 
-    /**
-     * One request.
-     *
-     * @param offers where it could lie, best first; none once it is decided on
-     * @param noSpace why it finds no space, or empty
-     * @param held the racks that are held while somebody chooses
-     * @param refusal the form that refuses it
-     * @param places all places on mats, to choose another one
-     */
-    private record RequestPage(
-            History history,
-            Sowing sowing,
-            SpaceRequest request,
-            List<SpaceOffer> offers,
-            String noSpace,
-            List<RackHold> held,
-            FormReader form,
-            FormReader refusal,
-            List<Choice> places,
-            List<Choice> slots) {}
+    private List<RequestPage.Offered> offered(History history, List<SpaceOffer> offers, Units units) {
+        return offers.stream()
+                .map(offer -> {
+                    TrialWarnings warnings = trials.warnings(history.sowing(), offer.warm());
+                    return new RequestPage.Offered(offer, warnings.words(units), warnings.key());
+                })
+                .toList();
+    }
 }

@@ -1,6 +1,7 @@
 package warmshelf.placing;
 
 import java.util.List;
+import warmshelf.finding.trial.TrialWarmthStore;
 import warmshelf.sowing.SowingStores;
 import warmshelf.web.Aside;
 import warmshelf.web.Pages;
@@ -19,9 +20,10 @@ public final class RequestRoom {
         RequestWishes wishes = new RequestWishes(stores.planner(), stores.space());
         LightAfterHeat lights = new LightAfterHeat(stores.planner(), stores.space());
         PlacementStore placements = placements(stores);
+        TrialWarmthStore trials = new TrialWarmthStore(stores.database());
         return List.of(
-                new RequestListPages(stores.histories(), wishes, placements, lights, aside),
+                new RequestListPages(stores.histories(), wishes, placements, lights, trials, aside),
                 new RequestLightPages(placements),
-                new RequestPages(stores.histories(), wishes, placements, lights));
+                new RequestPages(stores.histories(), wishes, placements, lights, trials));
     }
 }

@@ -12,6 +12,8 @@ import java.util.UUID;
 import warmshelf.allocation.MatDayStore;
 import warmshelf.db.Database;
 import warmshelf.decision.Decision;
+import warmshelf.finding.trial.TrialWarmthStore;
+import warmshelf.finding.trial.TrialWarnings;
 import warmshelf.web.Decisions;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
@@ -30,9 +32,11 @@ public final class SetPointPages implements Pages {
     private static final int LONGEST_SPAN_DAYS = 200;
 
     private final SetPointStore setPoints;
+    private final TrialWarmthStore trials;
 
     public SetPointPages(Database database, MatDayStore matDays) {
         this.setPoints = new SetPointStore(database, matDays);
+        this.trials = new TrialWarmthStore(database);
     }
 
     @Override
@@ -42,30 +46,39 @@ public final class SetPointPages implements Pages {
     }
 
     private void show(Context ctx) {
-        Respond.page(ctx, TEMPLATE, page(ctx, mat(ctx), new FormReader(Map.of())));
+        Respond.page(ctx, TEMPLATE, page(ctx, mat(ctx), new FormReader(Map.of()), TrialWarnings.NONE));
     }
 
     private SetPointStore.MatFacts mat(Context ctx) {
         return setPoints.mat(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
     }
 
-    private MatPage page(Context ctx, SetPointStore.MatFacts mat, FormReader form) {
+    private MatPage page(Context ctx, SetPointStore.MatFacts mat, FormReader form, TrialWarnings warned) {
         LocalDate today = Visitor.of(ctx).today();
         return new MatPage(
                 mat,
                 setPoints.spans(mat.id(), today),
                 setPoints.lying(mat.id(), today),
                 setPoints.readings(mat.id(), today.minusDays(READINGS_DAYS)),
-                form);
+                form,
+                warned.words(Visitor.of(ctx).units()),
+                warned.key());
     }
 
-    /** A mat: its set-points from today on, what lies on it, and what its thermometer showed lately. */
+    /**
+     * A mat: its set-points from today on, what lies on it, and what its thermometer showed lately.
+     *
+     * @param warnings what turning it as typed would do to trials, or empty
+     * @param warned says in the form that these were shown
+     */
     private record MatPage(
             SetPointStore.MatFacts mat,
             List<SetPointStore.Span> spans,
             List<SetPointStore.Lying> lying,
             List<SetPointStore.Reading> readings,
-            FormReader form) {}
+            FormReader form,
+            List<String> warnings,
+            String warned) {}
 
     private void set(Context ctx) {
         Visitor visitor = Visitor.of(ctx);
@@ -78,7 +91,12 @@ public final class SetPointPages implements Pages {
             refuseOddDays(form, first, last, visitor.today());
         }
         if (!form.ok()) {
-            Respond.again(ctx, TEMPLATE, page(ctx, mat, form));
+            Respond.again(ctx, TEMPLATE, page(ctx, mat, form, TrialWarnings.NONE));
+            return;
+        }
+        TrialWarnings warnings = new TrialWarnings(trials.turned(mat.id(), first, last, celsius));
+        if (!warnings.wereShownIn(form)) {
+            Respond.again(ctx, TEMPLATE, page(ctx, mat, form, warnings));
             return;
         }
         set(ctx, mat, form, first, last, celsius);
@@ -91,7 +109,7 @@ public final class SetPointPages implements Pages {
         Decision<UUID> decision = setPoints.set(mat.id(), first, last, celsius, by);
         if (!(decision instanceof Decision.Done)) {
             form.refuse("celsius", Decisions.words(decision, units));
-            Respond.overtaken(ctx, TEMPLATE, page(ctx, mat, form));
+            Respond.overtaken(ctx, TEMPLATE, page(ctx, mat, form, TrialWarnings.NONE));
             return;
         }
         Respond.seeOther(

@@ -12,7 +12,7 @@ import java.util.stream.Stream;
 import warmshelf.testing.Browser;
 
 /**
- * Measures the boards and the counter of a group with 60 mats and some 600 stays: what one person waits for, and what a page
+ * Measures the boards, the counter and the findings of a group with 60 mats and some 600 stays: what one person waits for, and what a page
  * weighs.
  */
 public final class BoardBench {
@@ -39,6 +39,8 @@ public final class BoardBench {
     }
 
     private static void measure(BenchProcess server, BenchGroup group) throws IOException {
+        line(server, "Findings of the season", "/findings", group.memberSession());
+        line(server, "Predicted and seen", "/findings/predictions", group.coordinatorSession());
         line(server, "Racks, a member", "/racks", group.memberSession());
         line(server, "Racks, a coordinator", "/racks", group.coordinatorSession());
         line(server, "Weeks, a member", "/weeks", group.memberSession());

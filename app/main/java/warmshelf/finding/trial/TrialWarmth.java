@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.UUID;
+import java.util.function.Predicate;
 import warmshelf.words.DayWords;
 import warmshelf.words.Message;
 import warmshelf.words.Units;
@@ -40,22 +41,28 @@ public record TrialWarmth(int number, String way, double celsius, String fellow,
 
     /** Each two ways of a block of which at least one is moved and that differ on a day on which both lie on mats. */
     static List<TrialWarmth> of(List<Lying> ways) {
+        return of(ways, day -> true);
+    }
+
+    /** The same where only some days change: on the others they are as they were. */
+    static List<TrialWarmth> of(List<Lying> ways, Predicate<LocalDate> changes) {
         List<TrialWarmth> apart = new ArrayList<>();
         for (int one = 0; one < ways.size(); one++) {
             for (int other = one + 1; other < ways.size(); other++) {
-                apart(ways.get(one), ways.get(other)).ifPresent(apart::add);
+                apart(ways.get(one), ways.get(other), changes).ifPresent(apart::add);
             }
         }
         return apart;
     }
 
-    private static Optional<TrialWarmth> apart(Lying one, Lying other) {
+    private static Optional<TrialWarmth> apart(Lying one, Lying other, Predicate<LocalDate> changes) {
         if (!one.isFellowOf(other) || !(one.moves || other.moves)) {
             return Optional.empty();
         }
         Lying moved = one.moves ? one : other;
         Lying fellow = one.moves ? other : one;
         return moved.celsius.entrySet().stream()
+                .filter(day -> changes.test(day.getKey()))
                 .filter(day -> differ(day, fellow.celsius))
                 .findFirst()
                 .map(day -> new TrialWarmth(

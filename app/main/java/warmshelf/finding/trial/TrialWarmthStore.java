@@ -14,14 +14,16 @@ import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.UUID;
+import java.util.function.Predicate;
 import org.jooq.DSLContext;
 import org.jooq.Record;
 import org.jooq.impl.DSL;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.WarmDays;
 import warmshelf.db.Database;
+import warmshelf.sowing.Sowing;
 
-/** Tells beforehand whether moving stays would lay ways of a trial at another warmth than their fellows. */
+/** Tells beforehand whether moving stays or turning a mat would lay ways of a trial at another warmth than their fellows. */
 public final class TrialWarmthStore {
     private static final List<String> LIE_TOGETHER = Arrays.stream(TrialKind.values())
             .filter(TrialKind::liesTogether)
@@ -39,12 +41,37 @@ public final class TrialWarmthStore {
         return warm == null ? List.of() : apart(Map.of(sowing, byDay(warm)));
     }
 
+    /** The same of a sowing that is to be placed, as warnings. */
+    public TrialWarnings warnings(Sowing sowing, WarmDays warm) {
+        return sowing.trial() == null ? TrialWarnings.NONE : new TrialWarnings(apart(sowing.id(), warm));
+    }
+
     /**
      * Ways that would lie apart in warmth, where warmth is not what their trial compares.
      *
      * @param proposed the set-points of each day on a mat, by sowing
      */
     public List<TrialWarmth> apart(Map<UUID, SortedMap<LocalDate, Double>> proposed) {
+        return apart(proposed, day -> true);
+    }
+
+    /** The same of all that lies on a mat, were it set to another temperature on days, the last included. */
+    public List<TrialWarmth> turned(UUID mat, LocalDate first, LocalDate last, double celsius) {
+        Map<UUID, List<LocalDate>> turned = sql.selectDistinct(STAY.SOWING_ID, QUARTER_DAY.ON_DAY)
+                .from(QUARTER_DAY)
+                .join(STAY)
+                .on(STAY.ID.eq(QUARTER_DAY.STAY_ID))
+                .join(TRIAL_SOWING)
+                .on(TRIAL_SOWING.SOWING_ID.eq(STAY.SOWING_ID))
+                .where(QUARTER_DAY.MAT_ID.eq(mat), QUARTER_DAY.ON_DAY.between(first, last))
+                .fetchGroups(STAY.SOWING_ID, QUARTER_DAY.ON_DAY);
+        Map<UUID, SortedMap<LocalDate, Double>> proposed = asTheyLie(turned.keySet());
+        turned.forEach((sowing, days) -> days.forEach(
+                day -> proposed.computeIfAbsent(sowing, none -> new TreeMap<>()).put(day, celsius)));
+        return apart(proposed, day -> !day.isBefore(first) && !day.isAfter(last));
+    }
+
+    private List<TrialWarmth> apart(Map<UUID, SortedMap<LocalDate, Double>> proposed, Predicate<LocalDate> changes) {
         List<? extends Record> ways = ways(proposed.keySet());
         List<UUID> fellows = ways.stream()
                 .map(row -> row.get(TRIAL_SOWING.SOWING_ID))
@@ -52,15 +79,17 @@ public final class TrialWarmthStore {
                 .toList();
         Map<UUID, SortedMap<LocalDate, Double>> celsius = new HashMap<>(asTheyLie(fellows));
         celsius.putAll(proposed);
-        return TrialWarmth.of(ways.stream()
-                .map(row -> new TrialWarmth.Lying(
-                        row.get(TRIAL_SOWING.TRIAL_ID),
-                        row.get(TRIAL.NUMBER),
-                        row.get(TRIAL_SOWING.BLOCK),
-                        row.get(TRIAL_SOWING.LETTER),
-                        celsius.getOrDefault(row.get(TRIAL_SOWING.SOWING_ID), new TreeMap<>()),
-                        proposed.containsKey(row.get(TRIAL_SOWING.SOWING_ID))))
-                .toList());
+        return TrialWarmth.of(
+                ways.stream()
+                        .map(row -> new TrialWarmth.Lying(
+                                row.get(TRIAL_SOWING.TRIAL_ID),
+                                row.get(TRIAL.NUMBER),
+                                row.get(TRIAL_SOWING.BLOCK),
+                                row.get(TRIAL_SOWING.LETTER),
+                                celsius.getOrDefault(row.get(TRIAL_SOWING.SOWING_ID), new TreeMap<>()),
+                                proposed.containsKey(row.get(TRIAL_SOWING.SOWING_ID))))
+                        .toList(),
+                changes);
     }
 
     /** The set-points of days, by day. */
@@ -92,7 +121,7 @@ public final class TrialWarmthStore {
                         .fetch();
     }
 
-    private Map<UUID, SortedMap<LocalDate, Double>> asTheyLie(List<UUID> sowings) {
+    private Map<UUID, SortedMap<LocalDate, Double>> asTheyLie(Collection<UUID> sowings) {
         Map<UUID, SortedMap<LocalDate, Double>> lying = new HashMap<>();
         if (!sowings.isEmpty()) {
             sql.selectDistinct(STAY.SOWING_ID, QUARTER_DAY.ON_DAY, QUARTER_DAY.CELSIUS)
