@@ -5,6 +5,7 @@ import static warmshelf.placing.PlacingSentences.SAY;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -180,6 +181,9 @@ public final class RequestPages implements Pages {
                     TrialWarnings warnings = trials.warnings(history.sowing(), offer.warm());
                     return new RequestPage.Offered(offer, warnings.words(units), warnings.key());
                 })
+                // Those at its fellow's warmth first; the others keep their order.
+                .sorted(Comparator.comparing(
+                        (RequestPage.Offered offered) -> !offered.warnings().isEmpty()))
                 .toList();
     }
 }
