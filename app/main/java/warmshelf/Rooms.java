@@ -83,6 +83,7 @@ import warmshelf.sowing.SowingRoom;
 import warmshelf.sowing.SowingStores;
 import warmshelf.sowing.TrialPart;
 import warmshelf.supply.SupplyPages;
+import warmshelf.surplus.SurplusRoom;
 import warmshelf.web.Aside;
 import warmshelf.web.BookPages;
 import warmshelf.web.BrowserSession;
@@ -159,6 +160,7 @@ final class Rooms {
         pages.add(new SeasonFindingPages(seasons, crops, harvests, prices));
         pages.add(new SeasonCsvPages(seasons));
         pages.addAll(TrialRoom.pages(stores));
+        pages.addAll(SurplusRoom.pages(stores));
         pages.addAll(RequestRoom.pages(stores, plans.requests()));
         pages.addAll(StayRoom.pages(stores));
         RoundStore rounds = CheckRoom.rounds(stores);
@@ -168,7 +170,8 @@ final class Rooms {
                 new MatAlarmNews(new MatAlarmStore(database)),
                 duty.today(),
                 new SeedNews(stores),
-                new HarvestNews(harvests));
+                new HarvestNews(harvests),
+                SurplusRoom.today(stores));
         pages.addAll(CheckRoom.pages(stores, rounds, photos, members, today, clock));
         pages.addAll(duty.pages());
         pages.addAll(PaperRoom.pages(stores, browsers));

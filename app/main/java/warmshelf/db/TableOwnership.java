@@ -26,7 +26,7 @@ import static warmshelf.db.generated.Tables.FROST_STATION_SEASON;
 import static warmshelf.db.generated.Tables.GARDEN_POINT;
 import static warmshelf.db.generated.Tables.GERMINATION_TEST;
 import static warmshelf.db.generated.Tables.GROUP_PROFILE;
-import static warmshelf.db.generated.Tables.HARVEST_NOTE;
+import static warmshelf.db.generated.Tables.HARVEST_REPORT;
 import static warmshelf.db.generated.Tables.INCOMING_TABLE;
 import static warmshelf.db.generated.Tables.LABEL_PRINT;
 import static warmshelf.db.generated.Tables.LABEL_PRINTER;
@@ -72,6 +72,8 @@ import static warmshelf.db.generated.Tables.STAY;
 import static warmshelf.db.generated.Tables.STAY_MOVE;
 import static warmshelf.db.generated.Tables.SUBMISSION;
 import static warmshelf.db.generated.Tables.SUPPLY_PROMISE;
+import static warmshelf.db.generated.Tables.SURPLUS_OFFER;
+import static warmshelf.db.generated.Tables.SURPLUS_TAKING;
 import static warmshelf.db.generated.Tables.THERMOMETER;
 import static warmshelf.db.generated.Tables.THERMOMETER_NIGHT;
 import static warmshelf.db.generated.Tables.TRIAL;
@@ -123,7 +125,7 @@ public final class TableOwnership {
             GARDEN_POINT,
             GERMINATION_TEST,
             GROUP_PROFILE,
-            HARVEST_NOTE,
+            HARVEST_REPORT,
             INCOMING_TABLE,
             LABEL_PRINT,
             LABEL_PRINTER,
@@ -165,6 +167,8 @@ public final class TableOwnership {
             STAY,
             STAY_MOVE,
             SUPPLY_PROMISE,
+            SURPLUS_OFFER,
+            SURPLUS_TAKING,
             THERMOMETER,
             THERMOMETER_NIGHT,
             TRIAL,

@@ -7,10 +7,13 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import warmshelf.db.Audit;
 import warmshelf.db.Database;
+import warmshelf.frost.evidence.EvidenceStore;
 import warmshelf.group.GroupProfile;
 import warmshelf.group.GroupStore;
 import warmshelf.group.NewMember;
+import warmshelf.sowing.SowingStores;
 import warmshelf.words.Units;
 
 /** Fills an empty database with the demo group, as it stands on the day given. */
@@ -59,6 +62,9 @@ final class DemoGroup {
         DemoSeason sowings = new DemoSeason(house, lots, today, season);
         new DemoDiary(house, clock, sowings, rota, coordinator).live();
         rota.askForSwap(house);
+        Audit audit = new Audit(clock);
+        SowingStores stores = SowingStores.over(database, audit, EvidenceStore.over(database, audit));
+        new DemoSurplus(stores, today, season).offer(members);
     }
 
     private static Map<String, UUID> moveIn(DemoHouse house, int season) {

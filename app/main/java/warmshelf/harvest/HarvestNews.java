@@ -25,7 +25,9 @@ public final class HarvestNews implements Aside {
                 .filter(each -> isAsked(each.plantedOutOn(), visitor.today()))
                 .map(HarvestStore.PlantedOut::sowingId)
                 .toList();
-        int open = due.isEmpty() ? 0 : due.size() - harvests.notes(due).size();
+        int open = due.isEmpty()
+                ? 0
+                : due.size() - harvests.notes(visitor.memberId(), due).size();
         return Map.of("harvestsAsked", open);
     }
 

@@ -5,7 +5,7 @@ import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What its grower says of a sowing after the season; null: not answered.
+ * What somebody says after the season of what they planted out of a sowing; null: not answered.
  *
  * @param kilograms where somebody weighed
  * @param trouble what went wrong, in their words

@@ -15,7 +15,7 @@ import warmshelf.web.Visitor;
 import warmshelf.words.Choice;
 import warmshelf.words.FormReader;
 
-/** How it was: one list of what a member planted out, answered in a minute. */
+/** How it was: one list of what a member planted out, their own or taken from others, answered in a minute. */
 public final class HarvestPages implements Pages {
     private static final String TEMPLATE = "harvest/mine.peb";
 
@@ -36,7 +36,10 @@ public final class HarvestPages implements Pages {
     private void show(Context ctx) {
         List<HarvestStore.PlantedOut> mine = mine(ctx);
         List<UUID> ids = mine.stream().map(HarvestStore.PlantedOut::sowingId).toList();
-        Respond.page(ctx, TEMPLATE, page(mine, HarvestForm.filled(harvests.notes(ids))));
+        Respond.page(
+                ctx,
+                TEMPLATE,
+                page(mine, HarvestForm.filled(harvests.notes(Visitor.of(ctx).memberId(), ids))));
     }
 
     private void keep(Context ctx) {

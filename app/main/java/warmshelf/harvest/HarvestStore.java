@@ -1,22 +1,26 @@
 package warmshelf.harvest;
 
 import static warmshelf.db.generated.Tables.ENTRY;
-import static warmshelf.db.generated.Tables.HARVEST_NOTE;
+import static warmshelf.db.generated.Tables.HARVEST_REPORT;
 import static warmshelf.db.generated.Tables.LOT;
 import static warmshelf.db.generated.Tables.MEMBER;
 import static warmshelf.db.generated.Tables.SOWING;
+import static warmshelf.db.generated.Tables.SURPLUS_TAKING;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jooq.Condition;
 import org.jooq.DSLContext;
 import org.jooq.Record;
+import org.jooq.Records;
 import org.jooq.impl.DSL;
 import org.jspecify.annotations.Nullable;
 import warmshelf.db.Audit;
@@ -25,7 +29,7 @@ import warmshelf.seed.GrownBefore;
 import warmshelf.sowing.EntryStep;
 import warmshelf.sowing.SowingStage;
 
-/** Keeps what growers say of what they planted out. */
+/** Keeps what people say of what they planted out: their own, and what they took of others' seedlings. */
 public final class HarvestStore implements GrownBefore {
     private final DSLContext sql;
     private final Audit audit;
@@ -36,14 +40,40 @@ public final class HarvestStore implements GrownBefore {
     }
 
     /**
-     * A sowing that its grower can be asked about.
+     * A sowing that somebody can be asked about.
      *
-     * @param plantedOutOn the first day on which any of it went out
+     * @param plantedOutOn the first day on which any of it went out, or on which they got it from its grower
      */
     public record PlantedOut(UUID sowingId, int season, String cropId, String variety, LocalDate plantedOutOn) {}
 
-    /** What a member planted out in a season and the one before it, the latest first. */
+    /** What a member planted out in a season and the one before it, or took of others' seedlings; the latest first. */
     public List<PlantedOut> plantedOut(UUID member, int season) {
+        return Stream.concat(own(member, season).stream(), takenOver(member, season).stream())
+                .sorted(Comparator.comparing(PlantedOut::season)
+                        .thenComparing(PlantedOut::plantedOutOn)
+                        .reversed()
+                        .thenComparing(PlantedOut::sowingId))
+                .toList();
+    }
+
+    private List<PlantedOut> takenOver(UUID member, int season) {
+        var on = DSL.min(SURPLUS_TAKING.HANDED_OVER_ON).as("on_day");
+        return sql.select(SOWING.ID, SOWING.SEASON, SOWING.CROP_ID, LOT.VARIETY, on)
+                .from(SURPLUS_TAKING)
+                .join(SOWING)
+                .on(SOWING.ID.eq(SURPLUS_TAKING.SOWING_ID))
+                .join(LOT)
+                .on(LOT.ID.eq(SOWING.LOT_ID))
+                .where(
+                        SURPLUS_TAKING.MEMBER_ID.eq(member),
+                        SURPLUS_TAKING.HANDED_OVER_ON.isNotNull(),
+                        SOWING.MEMBER_ID.ne(member),
+                        SOWING.SEASON.between(season - 1, season))
+                .groupBy(SOWING.ID, SOWING.SEASON, SOWING.CROP_ID, LOT.VARIETY)
+                .fetch(Records.mapping(PlantedOut::new));
+    }
+
+    private List<PlantedOut> own(UUID member, int season) {
         var on = DSL.min(ENTRY.SEEN_ON).as("on_day");
         return sql.select(SOWING.ID, SOWING.SEASON, SOWING.CROP_ID, LOT.VARIETY, on)
                 .from(SOWING)
@@ -56,26 +86,21 @@ public final class HarvestStore implements GrownBefore {
                         SOWING.STAGE.eq(SowingStage.PLANTED_OUT.word()),
                         SOWING.SEASON.between(season - 1, season))
                 .groupBy(SOWING.ID, SOWING.SEASON, SOWING.CROP_ID, LOT.VARIETY)
-                .orderBy(SOWING.SEASON.desc(), on.desc(), SOWING.ID)
-                .fetch(row -> new PlantedOut(
-                        row.get(SOWING.ID),
-                        row.get(SOWING.SEASON),
-                        row.get(SOWING.CROP_ID),
-                        row.get(LOT.VARIETY),
-                        row.get(on)));
+                .fetch(Records.mapping(PlantedOut::new));
     }
 
-    /** What was said of these sowings; those of which nothing was are missing. */
-    public Map<UUID, HarvestNote> notes(Collection<UUID> sowings) {
+    /** What a member said of these sowings; those of which they said nothing are missing. */
+    public Map<UUID, HarvestNote> notes(UUID member, Collection<UUID> sowings) {
         Map<UUID, HarvestNote> notes = new HashMap<>();
-        sql.select(HARVEST_NOTE.asterisk())
-                .from(Database.listed(HARVEST_NOTE, HARVEST_NOTE.SOWING_ID, sowings))
-                .forEach(row -> notes.put(row.get(HARVEST_NOTE.SOWING_ID), note(row)));
+        sql.select(HARVEST_REPORT.asterisk())
+                .from(Database.listed(HARVEST_REPORT, HARVEST_REPORT.SOWING_ID, sowings))
+                .where(HARVEST_REPORT.MEMBER_ID.eq(member))
+                .forEach(row -> notes.put(row.get(HARVEST_REPORT.SOWING_ID), note(row)));
         return notes;
     }
 
     /**
-     * What one grower said of a variety.
+     * What one person said of a variety that they grew.
      *
      * @param grower their name; that of whoever has left is kept with their sowings
      */
@@ -101,14 +126,14 @@ public final class HarvestStore implements GrownBefore {
     }
 
     private List<Said> said(Condition which) {
-        return sql.select(HARVEST_NOTE.asterisk(), SOWING.SEASON, SOWING.CROP_ID, LOT.VARIETY, MEMBER.NAME)
-                .from(HARVEST_NOTE)
+        return sql.select(HARVEST_REPORT.asterisk(), SOWING.SEASON, SOWING.CROP_ID, LOT.VARIETY, MEMBER.NAME)
+                .from(HARVEST_REPORT)
                 .join(SOWING)
-                .on(SOWING.ID.eq(HARVEST_NOTE.SOWING_ID))
+                .on(SOWING.ID.eq(HARVEST_REPORT.SOWING_ID))
                 .join(LOT)
                 .on(LOT.ID.eq(SOWING.LOT_ID))
                 .join(MEMBER)
-                .on(MEMBER.ID.eq(SOWING.MEMBER_ID))
+                .on(MEMBER.ID.eq(HARVEST_REPORT.MEMBER_ID))
                 .where(which)
                 .orderBy(SOWING.SEASON.desc(), MEMBER.NAME, SOWING.ID)
                 .fetch(row -> new Said(
@@ -120,23 +145,23 @@ public final class HarvestStore implements GrownBefore {
     }
 
     private static HarvestNote note(Record row) {
-        BigDecimal kilograms = row.get(HARVEST_NOTE.KILOGRAMS);
+        BigDecimal kilograms = row.get(HARVEST_REPORT.KILOGRAMS);
         return new HarvestNote(
-                row.get(HARVEST_NOTE.SOWING_ID),
-                answer(HarvestAnswer.Again.values(), row.get(HARVEST_NOTE.AGAIN)),
-                answer(HarvestAnswer.Amount.values(), row.get(HARVEST_NOTE.AMOUNT)),
+                row.get(HARVEST_REPORT.SOWING_ID),
+                answer(HarvestAnswer.Again.values(), row.get(HARVEST_REPORT.AGAIN)),
+                answer(HarvestAnswer.Amount.values(), row.get(HARVEST_REPORT.AMOUNT)),
                 kilograms == null ? null : kilograms.doubleValue(),
-                answer(HarvestAnswer.Taste.values(), row.get(HARVEST_NOTE.TASTE)),
-                row.get(HARVEST_NOTE.FIRST_ON),
-                row.get(HARVEST_NOTE.LAST_ON),
-                row.get(HARVEST_NOTE.TROUBLE));
+                answer(HarvestAnswer.Taste.values(), row.get(HARVEST_REPORT.TASTE)),
+                row.get(HARVEST_REPORT.FIRST_ON),
+                row.get(HARVEST_REPORT.LAST_ON),
+                row.get(HARVEST_REPORT.TROUBLE));
     }
 
     private static <T extends HarvestAnswer> @Nullable T answer(T[] answers, @Nullable String word) {
         return word == null ? null : HarvestAnswer.named(answers, word).orElseThrow();
     }
 
-    /** Keeps what a grower says of some sowings, in place of what they said before; what says nothing is taken out. */
+    /** Keeps what somebody says of some sowings, in place of what they said before; what says nothing is taken out. */
     public void keep(Collection<HarvestNote> notes, UUID by) {
         sql.transaction(work -> {
             for (HarvestNote note : notes) {
@@ -146,21 +171,22 @@ public final class HarvestStore implements GrownBefore {
     }
 
     private void keep(DSLContext tx, HarvestNote note, UUID by) {
-        tx.deleteFrom(HARVEST_NOTE)
-                .where(HARVEST_NOTE.SOWING_ID.eq(note.sowingId()))
+        tx.deleteFrom(HARVEST_REPORT)
+                .where(HARVEST_REPORT.SOWING_ID.eq(note.sowingId()), HARVEST_REPORT.MEMBER_ID.eq(by))
                 .execute();
         if (note.saysAnything()) {
-            tx.insertInto(HARVEST_NOTE)
-                    .set(HARVEST_NOTE.SOWING_ID, note.sowingId())
-                    .set(HARVEST_NOTE.AGAIN, word(note.again()))
-                    .set(HARVEST_NOTE.AMOUNT, word(note.amount()))
-                    .set(HARVEST_NOTE.KILOGRAMS, decimal(note.kilograms()))
-                    .set(HARVEST_NOTE.TASTE, word(note.taste()))
-                    .set(HARVEST_NOTE.FIRST_ON, note.firstOn())
-                    .set(HARVEST_NOTE.LAST_ON, note.lastOn())
-                    .set(HARVEST_NOTE.TROUBLE, note.trouble())
-                    .set(HARVEST_NOTE.MADE_BY, by)
-                    .set(HARVEST_NOTE.MADE_AT, audit.now())
+            tx.insertInto(HARVEST_REPORT)
+                    .set(HARVEST_REPORT.SOWING_ID, note.sowingId())
+                    .set(HARVEST_REPORT.MEMBER_ID, by)
+                    .set(HARVEST_REPORT.AGAIN, word(note.again()))
+                    .set(HARVEST_REPORT.AMOUNT, word(note.amount()))
+                    .set(HARVEST_REPORT.KILOGRAMS, decimal(note.kilograms()))
+                    .set(HARVEST_REPORT.TASTE, word(note.taste()))
+                    .set(HARVEST_REPORT.FIRST_ON, note.firstOn())
+                    .set(HARVEST_REPORT.LAST_ON, note.lastOn())
+                    .set(HARVEST_REPORT.TROUBLE, note.trouble())
+                    .set(HARVEST_REPORT.MADE_BY, by)
+                    .set(HARVEST_REPORT.MADE_AT, audit.now())
                     .execute();
         }
         audit.write(tx, by, "note harvest", "sowing", note.sowingId(), String.valueOf(word(note.again())));

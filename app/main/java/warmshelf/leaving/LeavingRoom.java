@@ -10,6 +10,7 @@ import warmshelf.db.Database;
 import warmshelf.duty.DutyStore;
 import warmshelf.group.MemberStore;
 import warmshelf.sowing.SowingStores;
+import warmshelf.surplus.SurplusStore;
 import warmshelf.web.Pages;
 
 /** Members who leave, and what becomes of what they leave, wired. */
@@ -29,7 +30,8 @@ public final class LeavingRoom {
                 new LeftThingStore(stores.sowings(), stores.crops()),
                 members,
                 stores.histories(),
-                duties);
+                duties,
+                new SurplusStore(stores));
         this.undos = new LeavingUndoStore(
                 database, audit, members, duties, stores.histories().withdrawals());
     }

@@ -24,6 +24,7 @@ import warmshelf.group.Member;
 import warmshelf.group.MemberStore;
 import warmshelf.reminder.CalendarLinkStore;
 import warmshelf.sowing.HistoryStore;
+import warmshelf.surplus.SurplusStore;
 
 /** Keeps that somebody has left, and carries out what was decided of all they leave, in one transaction. */
 public final class LeavingStore {
@@ -33,6 +34,7 @@ public final class LeavingStore {
     private final MemberStore members;
     private final HistoryStore histories;
     private final DutyStore duties;
+    private final SurplusStore surplus;
 
     LeavingStore(
             Database database,
@@ -40,13 +42,15 @@ public final class LeavingStore {
             LeftThingStore things,
             MemberStore members,
             HistoryStore histories,
-            DutyStore duties) {
+            DutyStore duties,
+            SurplusStore surplus) {
         this.sql = database.sql();
         this.audit = audit;
         this.things = things;
         this.members = members;
         this.histories = histories;
         this.duties = duties;
+        this.surplus = surplus;
     }
 
     List<LeftThing> things(UUID member, LocalDate today) {
@@ -74,6 +78,8 @@ public final class LeavingStore {
                 keep(tx, leaving, thing, fate);
                 carryOut(tx, thing, fate, decided.receiver(), by);
             });
+            // Seedlings that they were to fetch are free for others.
+            surplus.giveAllBack(tx, member.id(), by);
             members.leave(tx, member.id(), by);
             CalendarLinkStore.endAll(tx, member.id());
             return leaving;

@@ -83,6 +83,8 @@ record SpringPages(SpringGroup spring) {
                 new PageVisit("supplies", "/supplies", member),
                 new PageVisit("findings", "/findings", member),
                 new PageVisit("predictions", "/findings/predictions", member),
+                new PageVisit("seedlings to give away", "/surplus", member),
+                new PageVisit("seedlings offered", "/sowings/" + spring.underLight + "/surplus", member),
                 new PageVisit("harvest, nothing yet", "/harvest", idle),
                 new PageVisit("harvest", "/harvest", member),
                 new PageVisit("findings of a crop", "/findings/2027/crops/pepper?by=sowing", member),

@@ -64,7 +64,9 @@ abstract class HarvestStoreContract extends StoreContract {
                 "slugs");
         harvests.keep(List.of(whole), room.tom());
 
-        assertThat(harvests.notes(List.of(sowing))).containsOnlyKeys(sowing).containsValue(whole);
+        assertThat(harvests.notes(room.tom(), List.of(sowing)))
+                .containsOnlyKeys(sowing)
+                .containsValue(whole);
         assertThat(harvests.words("pepper", "Lantern Row"))
                 .isEqualTo(
                         "Again: 1 of 1 who grew it. Enough or plenty: 1 of 1. Good or very good: 1 of 1. Weighed: 3.5 kg."
@@ -81,7 +83,7 @@ abstract class HarvestStoreContract extends StoreContract {
         harvests.keep(List.of(note(sowing, HarvestAnswer.Again.AGAIN)), room.tom());
         harvests.keep(List.of(new HarvestNote(sowing, null, null, null, null, null, null, "")), room.tom());
 
-        assertThat(harvests.notes(List.of(sowing))).isEmpty();
+        assertThat(harvests.notes(room.tom(), List.of(sowing))).isEmpty();
     }
 
     @Test
@@ -97,7 +99,7 @@ abstract class HarvestStoreContract extends StoreContract {
 
         assertThatThrownBy(() -> harvests.keep(broken, room.tom())).isInstanceOf(DataAccessException.class);
 
-        assertThat(harvests.notes(List.of(first, second)))
+        assertThat(harvests.notes(room.tom(), List.of(first, second)))
                 .containsOnlyKeys(first)
                 .containsValue(note(first, HarvestAnswer.Again.AGAIN));
     }

@@ -33,6 +33,7 @@ public final class PageWalk {
             "/findings",
             "/files",
             "/harvest",
+            "/surplus",
             "/reminders",
             "/labels?again=yes",
             "/labels?of=places",

@@ -118,6 +118,6 @@ final class PlantsReader {
                 sowing.seeds(),
                 new PlantOutlook(share, survival.share(), sowing.seedsPerCell(), sowing.cells()),
                 sowing.plantsWanted(),
-                Math.min(found.plantedOut(), sowing.cells()));
+                Math.min(found.grown(), sowing.cells()));
     }
 }

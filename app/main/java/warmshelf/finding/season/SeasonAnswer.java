@@ -64,6 +64,7 @@ public final class SeasonAnswer {
         answer.put("counted", totals.counted());
         answer.put("came", totals.came());
         answer.put("plantedOut", totals.plantedOut());
+        answer.put("given", totals.given());
         answer.put("lost", totals.lost());
         answer.put("givenUp", totals.givenUp());
         Map<String, Integer> reasons = new LinkedHashMap<>();

@@ -14,6 +14,8 @@ interface SeasonSentences {
 
     String plants(String plantedOut, int lost);
 
+    String given(String seedlings);
+
     String givenUp(String sowings, String reasons);
 
     String givenUpFor(String problem, int sowings);

@@ -18,6 +18,7 @@ import warmshelf.sowing.SowingStage;
  * @param placeId where its seed first lay; null: nowhere of the group's
  * @param meanC the mean set-point there over its days; null: not on a mat
  * @param compost in which it was sown; null: nobody noted it
+ * @param given plants that were handed over to others
  */
 public record SeasonSowing(
         Sowing sowing,
@@ -26,7 +27,8 @@ public record SeasonSowing(
         String lot,
         @Nullable UUID placeId,
         @Nullable Double meanC,
-        @Nullable String compost) {
+        @Nullable String compost,
+        int given) {
     /** One part in so many is many. */
     private static final int MANY = 4;
 
@@ -48,7 +50,13 @@ public record SeasonSowing(
                 lot,
                 placeId,
                 meanC,
-                compost);
+                compost,
+                0);
+    }
+
+    /** The same with so many plants handed over to others. */
+    SeasonSowing giving(int plants) {
+        return new SeasonSowing(sowing, entries, progress, lot, placeId, meanC, compost, plants);
     }
 
     public boolean isSown() {
@@ -60,9 +68,14 @@ public record SeasonSowing(
         return CountedSeeds.whereSown(sowing.method(), sowing.seeds(), progress);
     }
 
-    /** Plants that went out; 0 while none did. */
-    public int plantedOut() {
+    /** Plants that were there when they went out, those given to others among them; 0 while none did. */
+    public int grown() {
         return progress.seen().plantedOut() == null ? 0 : progress.alive();
+    }
+
+    /** Plants that went out into the grower's garden; 0 while none did. */
+    public int plantedOut() {
+        return Math.max(0, grown() - given);
     }
 
     /** Whether somebody noted that problem at it. */

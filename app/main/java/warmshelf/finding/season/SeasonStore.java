@@ -6,6 +6,7 @@ import static warmshelf.db.generated.Tables.PLACE;
 import static warmshelf.db.generated.Tables.QUARTER_DAY;
 import static warmshelf.db.generated.Tables.SOWING;
 import static warmshelf.db.generated.Tables.STAY;
+import static warmshelf.db.generated.Tables.SURPLUS_TAKING;
 
 import java.io.IOException;
 import java.math.BigDecimal;
@@ -14,6 +15,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.UUID;
 import org.jooq.DSLContext;
 import org.jooq.Field;
@@ -90,16 +92,18 @@ public final class SeasonStore {
         Map<UUID, Lay> lays = lays(season);
         Map<UUID, String> lots = lots(season);
         Map<UUID, String> composts = composts(season);
+        Map<UUID, Integer> given = given(season);
         return found.stream()
                 .map(sowing -> {
                     Lay lay = lays.get(sowing.id());
                     return SeasonSowing.of(
-                            sowing,
-                            entriesOf.getOrDefault(sowing.id(), List.of()),
-                            lots.getOrDefault(sowing.lotId(), sowing.variety()),
-                            lay == null ? null : lay.placeId(),
-                            lay == null ? null : lay.meanC(),
-                            composts.get(sowing.id()));
+                                    sowing,
+                                    entriesOf.getOrDefault(sowing.id(), List.of()),
+                                    lots.getOrDefault(sowing.lotId(), sowing.variety()),
+                                    lay == null ? null : lay.placeId(),
+                                    lay == null ? null : lay.meanC(),
+                                    composts.get(sowing.id()))
+                            .giving(given.getOrDefault(sowing.id(), 0));
                 })
                 .toList();
     }
@@ -110,6 +114,20 @@ public final class SeasonStore {
                 .from(SOWING)
                 .where(SowingStore.ofSeason(season), SOWING.COMPOST.isNotNull())
                 .fetchMap(SOWING.ID, SOWING.COMPOST);
+    }
+
+    /** How many plants of each sowing were handed over to other members. */
+    private Map<UUID, Integer> given(int season) {
+        Field<BigDecimal> plants = DSL.sum(SURPLUS_TAKING.PLANTS);
+        return sql.select(SURPLUS_TAKING.SOWING_ID, plants)
+                .from(SURPLUS_TAKING)
+                .join(SOWING)
+                .on(SOWING.ID.eq(SURPLUS_TAKING.SOWING_ID))
+                .where(SowingStore.ofSeason(season), SURPLUS_TAKING.HANDED_OVER_AT.isNotNull())
+                .groupBy(SURPLUS_TAKING.SOWING_ID)
+                .fetchMap(
+                        SURPLUS_TAKING.SOWING_ID,
+                        row -> Objects.requireNonNull(row.value2()).intValue());
     }
 
     private Map<UUID, String> lots(int season) {

@@ -18,6 +18,7 @@ import warmshelf.sowing.SowingStage;
  * @param counted seeds of sowings that were counted and are waited for no longer
  * @param came of those
  * @param plantedOut plants
+ * @param given plants that were handed over to other members
  * @param lost seedlings
  * @param givenUp sowings
  * @param reasons the last problem noted at those given up, with how many; those without any are missing
@@ -32,6 +33,7 @@ public record SeasonTotals(
         int counted,
         int came,
         int plantedOut,
+        int given,
         int lost,
         int givenUp,
         Map<Problem, Integer> reasons) {
@@ -70,6 +72,7 @@ public record SeasonTotals(
                         .mapToInt(share -> share.came())
                         .sum(),
                 sown.stream().mapToInt(SeasonSowing::plantedOut).sum(),
+                sown.stream().mapToInt(SeasonSowing::given).sum(),
                 sown.stream().mapToInt(each -> each.progress().lost()).sum(),
                 givenUp.size(),
                 reasons);

@@ -31,6 +31,9 @@ final class SeasonWords {
         if (totals.plantedOut() > 0 || totals.lost() > 0) {
             words.add(SAY.plants(Counted.of(totals.plantedOut(), "plant", "plants"), totals.lost()));
         }
+        if (totals.given() > 0) {
+            words.add(SAY.given(Counted.of(totals.given(), "seedling was", "seedlings were")));
+        }
         if (totals.givenUp() > 0) {
             words.add(SAY.givenUp(Counted.of(totals.givenUp(), "sowing was", "sowings were"), reasons(totals)));
         }

@@ -1,0 +1,10 @@
+package warmshelf.surplus;
+
+import warmshelf.testing.TestDatabase;
+
+class SurplusStoreH2Test extends SurplusStoreContract {
+    @Override
+    protected TestDatabase open() {
+        return TestDatabase.h2();
+    }
+}
