@@ -11,7 +11,6 @@ import static warmshelf.db.generated.Tables.FROST_STATION_DATE;
 import static warmshelf.db.generated.Tables.FROST_STATION_SEASON;
 import static warmshelf.db.generated.Tables.GERMINATION_TEST;
 import static warmshelf.db.generated.Tables.GROUP_PROFILE;
-import static warmshelf.db.generated.Tables.HARVEST_NOTE;
 import static warmshelf.db.generated.Tables.LABEL_PRINT;
 import static warmshelf.db.generated.Tables.LABEL_RUN;
 import static warmshelf.db.generated.Tables.LEAVING;
@@ -39,6 +38,8 @@ import static warmshelf.db.generated.Tables.SITE;
 import static warmshelf.db.generated.Tables.SOWING;
 import static warmshelf.db.generated.Tables.SPACE_REQUEST;
 import static warmshelf.db.generated.Tables.STAY;
+import static warmshelf.db.generated.Tables.SURPLUS_OFFER;
+import static warmshelf.db.generated.Tables.SURPLUS_TAKING;
 import static warmshelf.db.generated.Tables.THERMOMETER;
 import static warmshelf.db.generated.Tables.THERMOMETER_NIGHT;
 import static warmshelf.db.generated.Tables.TRIAL_SOWING;
@@ -82,11 +83,12 @@ public final class PersonalRows {
             new Child(FROST_IMPORT_PROBLEM.IMPORT_ID, FROST_IMPORT.ID, FROST_IMPORT.STARTED_BY),
             new Child(GERMINATION_TEST.LOT_ID, LOT.ID, LOT.OWNER_ID),
             new Child(ENTRY.SOWING_ID, SOWING.ID, SOWING.MEMBER_ID),
-            new Child(HARVEST_NOTE.SOWING_ID, SOWING.ID, SOWING.MEMBER_ID),
             new Child(LOT_REQUEST.SOWING_ID, SOWING.ID, SOWING.MEMBER_ID),
             new Child(REQUEST_RANK.SOWING_ID, SOWING.ID, SOWING.MEMBER_ID),
             new Child(SPACE_REQUEST.SOWING_ID, SOWING.ID, SOWING.MEMBER_ID),
             new Child(STAY.SOWING_ID, SOWING.ID, SOWING.MEMBER_ID),
+            new Child(SURPLUS_OFFER.SOWING_ID, SOWING.ID, SOWING.MEMBER_ID),
+            new Child(SURPLUS_TAKING.SOWING_ID, SOWING.ID, SOWING.MEMBER_ID),
             new Child(SHORT_CODE.SUBJECT_ID, SOWING.ID, SOWING.MEMBER_ID),
             new Child(TRIAL_SOWING.SOWING_ID, SOWING.ID, SOWING.MEMBER_ID),
             new Child(WITHDRAWAL.SOWING_ID, SOWING.ID, SOWING.MEMBER_ID));

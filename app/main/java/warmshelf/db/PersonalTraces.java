@@ -36,7 +36,7 @@ import static warmshelf.db.generated.Tables.FROST_IMPORT;
 import static warmshelf.db.generated.Tables.FROST_STATION;
 import static warmshelf.db.generated.Tables.GARDEN_POINT;
 import static warmshelf.db.generated.Tables.GERMINATION_TEST;
-import static warmshelf.db.generated.Tables.HARVEST_NOTE;
+import static warmshelf.db.generated.Tables.HARVEST_REPORT;
 import static warmshelf.db.generated.Tables.INCOMING_TABLE;
 import static warmshelf.db.generated.Tables.LABEL_PRINTER;
 import static warmshelf.db.generated.Tables.LABEL_RUN;
@@ -66,6 +66,8 @@ import static warmshelf.db.generated.Tables.STAY;
 import static warmshelf.db.generated.Tables.STAY_MOVE;
 import static warmshelf.db.generated.Tables.SUBMISSION;
 import static warmshelf.db.generated.Tables.SUPPLY_PROMISE;
+import static warmshelf.db.generated.Tables.SURPLUS_OFFER;
+import static warmshelf.db.generated.Tables.SURPLUS_TAKING;
 import static warmshelf.db.generated.Tables.THERMOMETER;
 import static warmshelf.db.generated.Tables.THERMOMETER_NIGHT;
 import static warmshelf.db.generated.Tables.TRIAL;
@@ -130,7 +132,8 @@ public final class PersonalTraces {
             nameless(FROST_STATION.REMOVED_BY, OTHER_WORK),
             nameless(GARDEN_POINT.SET_BY, OTHER_WORK),
             nameless(GERMINATION_TEST.MADE_BY, ENTRIES),
-            nameless(HARVEST_NOTE.MADE_BY, ENTRIES),
+            nameless(HARVEST_REPORT.MADE_BY, ENTRIES),
+            nameless(HARVEST_REPORT.MEMBER_ID, ENTRIES),
             nameless(INCOMING_TABLE.TAKEN_BY, OTHER_WORK),
             nameless(LABEL_PRINTER.MEASURED_BY, OTHER_WORK),
             nameless(LABEL_PRINTER.REMOVED_BY, OTHER_WORK),
@@ -164,6 +167,10 @@ public final class PersonalTraces {
             nameless(SUPPLY_PROMISE.MADE_BY, OTHER_WORK),
             nameless(SUPPLY_PROMISE.BROUGHT_BY, OTHER_WORK),
             nameless(SUPPLY_PROMISE.TAKEN_BACK_BY, OTHER_WORK),
+            nameless(SURPLUS_OFFER.OFFERED_BY, OTHER_WORK),
+            nameless(SURPLUS_TAKING.MEMBER_ID, OTHER_WORK),
+            nameless(SURPLUS_TAKING.HANDED_OVER_BY, OTHER_WORK),
+            nameless(SURPLUS_TAKING.ENDED_BY, OTHER_WORK),
             nameless(THERMOMETER.ADDED_BY, OTHER_WORK),
             nameless(THERMOMETER.RETIRED_BY, OTHER_WORK),
             nameless(THERMOMETER_NIGHT.NOTED_BY, OTHER_WORK),
@@ -196,7 +203,7 @@ public final class PersonalTraces {
             new Note(SOWING.NOTE, SOWING.MEMBER_ID),
             new Note(LOT.NOTE, LOT.OWNER_ID),
             new Note(LOT.NOTE, LOT.MADE_BY),
-            new Note(HARVEST_NOTE.TROUBLE, HARVEST_NOTE.MADE_BY),
+            new Note(HARVEST_REPORT.TROUBLE, HARVEST_REPORT.MADE_BY),
             new Note(LOT_REQUEST.REASON, LOT_REQUEST.ANSWERED_BY),
             new Note(SUPPLY_PROMISE.NOTE, SUPPLY_PROMISE.MADE_BY),
             new Note(SUPPLY_PROMISE.NOTE, SUPPLY_PROMISE.MEMBER_ID),

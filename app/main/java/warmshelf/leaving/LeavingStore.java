@@ -122,6 +122,7 @@ public final class LeavingStore {
             throw Declined.overtaken(new LeavingRefusal.ChangedMeanwhile(member.name()));
         }
         fates.forEach((thing, fate) -> carryOut(tx, thing, fate, null, by));
+        surplus.giveAllBack(tx, member.id(), by);
         if (member.present()) {
             members.leave(tx, member.id(), by);
         }
