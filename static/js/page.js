@@ -26,3 +26,27 @@ document.addEventListener("keydown", (event) => {
     more.querySelector("summary").focus();
   }
 });
+
+// A search shows what fits while it is typed; the button does the same where nothing is typed with scripts.
+for (const form of document.querySelectorAll("form[data-found]")) {
+  const found = document.getElementById(form.dataset.found);
+  let asked = 0;
+  let wait = 0;
+  const find = async () => {
+    const mine = ++asked;
+    try {
+      const answer = await fetch(form.action + "?" + new URLSearchParams(new FormData(form)));
+      if (!answer.ok || answer.redirected) return;
+      const page = new DOMParser().parseFromString(await answer.text(), "text/html");
+      const fits = page.getElementById(found.id);
+      // of two answers the later question's counts
+      if (mine === asked && fits) found.replaceChildren(...fits.childNodes);
+    } catch {
+      // no signal: the button leads to the page that says so
+    }
+  };
+  form.addEventListener("input", () => {
+    clearTimeout(wait);
+    wait = setTimeout(find, 200);
+  });
+}

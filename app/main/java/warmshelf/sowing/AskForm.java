@@ -28,6 +28,9 @@ final class AskForm {
     static final int AS_ADVISED = 0;
 
     static final List<String> CELLS_IN_A_TRAY = List.of("18", "32", "36", "48", "50", "72", "98", "128", "200", "288");
+    /** What nobody chose stands at. */
+    static final int USUAL_CELLS = 72;
+
     private static final int MOST_PLANTS = 1000;
     private static final double LONGEST_SIDE_MM = 2000;
 
@@ -193,10 +196,10 @@ final class AskForm {
 
     private int cellsInATray() {
         if (reader.text("cellsInATray").isEmpty()) {
-            return 72;
+            return USUAL_CELLS;
         }
         String word = reader.choice("cellsInATray", SAY.cellsInATrayField(), CELLS_IN_A_TRAY);
-        return reader.problems().containsKey("cellsInATray") ? 72 : Integer.parseInt(word);
+        return reader.problems().containsKey("cellsInATray") ? USUAL_CELLS : Integer.parseInt(word);
     }
 
     private int seedsPerCell(Method method) {

@@ -2,71 +2,112 @@ package warmshelf.sowing;
 
 import static warmshelf.sowing.SowingSentences.SAY;
 
-import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
-import java.util.UUID;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.seed.BalanceWords;
 import warmshelf.seed.Lot;
-import warmshelf.seed.LotBalance;
 import warmshelf.seed.LotBalanceStore;
 import warmshelf.seed.LotStore;
+import warmshelf.seed.SeedSource;
+import warmshelf.seed.StorageKind;
 import warmshelf.web.Visitor;
 import warmshelf.words.Choice;
 import warmshelf.words.FormReader;
 
-/** Gathers the page of the form that asks for space. */
+/** Gathers the page of the second question of Ask. */
 final class AskFormView {
+    /** What a new form stands at. */
+    private static final Map<String, String> USUAL = Map.of(
+            "method", "cells",
+            "heat", "warm",
+            "after", "light",
+            "container", "half-tray",
+            "where", "outdoors",
+            "source", SeedSource.PACKET.word(),
+            "storage", StorageKind.UNKNOWN.word(),
+            "cellsInATray", String.valueOf(AskForm.USUAL_CELLS),
+            "risk", "");
+
     private final CropCatalogue crops;
     private final SowingPlanner planner;
     private final LotStore lots;
     private final LotBalanceStore balances;
+    private final UsualPlantsStore plants;
 
-    AskFormView(SowingStores stores) {
+    AskFormView(SowingStores stores, UsualPlantsStore plants) {
         this.crops = stores.crops();
         this.planner = stores.planner();
         this.lots = stores.lots();
         this.balances = stores.balances();
+        this.plants = plants;
     }
 
+    /** Whether anything can be counted back from this member's frost. */
+    boolean isFrostKnown(Visitor visitor) {
+        return planner.climate(AskPlanView.grower(visitor)).isPresent();
+    }
+
+    /** A form that stands at what is usual where nothing was answered yet; a lot that is gone is said so. */
+    AskFormPage fresh(Visitor visitor, Map<String, List<String>> given) {
+        Map<String, List<String>> typed = new HashMap<>(given);
+        USUAL.forEach((field, usual) -> typed.putIfAbsent(field, List.of(usual)));
+        FormReader form = new FormReader(typed);
+        Optional<Lot> lot = lot(form);
+        Crop crop = crop(form, lot.orElse(null));
+        if (crop != null) {
+            typed.putIfAbsent("plants", List.of(String.valueOf(plants.of(crop.id()))));
+        }
+        if (lot.isEmpty() && !form.text("lot").isEmpty() && !form.text("lot").equals(AskForm.NEW_PACKET)) {
+            form.refuse("lot", SAY.lotGone());
+        }
+        return page(visitor, form);
+    }
+
+    /** The form as it came, with what is wrong with it. */
     AskFormPage page(Visitor visitor, FormReader form) {
+        Lot lot = lot(form).orElse(null);
         return new AskFormPage(
                 form,
-                planner.climate(AskPlanView.grower(visitor)).isPresent(),
-                lotChoices(visitor.memberId(), form.text("lot")),
-                crops.fromSeed().stream()
-                        .map(crop -> new Choice(crop.id(), crop.name() + AskFormPage.sownElsewhere(crop)))
-                        .toList(),
-                crops.fromSlips(),
-                visitor.units().inInches());
+                isFrostKnown(visitor),
+                lot == null ? null : chosen(lot, visitor),
+                crop(form, lot),
+                lot == null ? choices() : List.of(),
+                AskAssumed.of(form),
+                AskChoices.all(visitor.units().inInches()),
+                AskAddress.firstQuestion(form.typed()));
     }
 
-    /** The lots of which this member may plan on something, and the one chosen already. */
-    private List<Choice> lotChoices(UUID member, String chosen) {
-        List<Choice> choices = new ArrayList<>();
-        choices.add(new Choice(AskForm.NEW_PACKET, SAY.newPacket()));
-        List<Lot> box = lots.withSeed();
-        Map<UUID, LotBalance> all = balances.of(box);
-        for (Lot lot : box) {
-            LotBalance balance = Objects.requireNonNull(all.get(lot.id()));
-            if (balance.isUsedUpFor(member) && !lot.id().toString().equals(chosen)) {
-                continue;
-            }
-            Crop crop = crops.orUnlisted(lot.cropId());
-            String whose = new BalanceWords(balance).whoseAndFree(member);
-            choices.add(new Choice(
-                    lot.id().toString(),
-                    "%s · %s %d (%s)%s"
-                            .formatted(
-                                    crop.name(),
-                                    lot.variety(),
-                                    lot.seedYear(),
-                                    whose,
-                                    AskFormPage.sownElsewhere(crop))));
-        }
-        return choices;
+    private AskFormPage.Chosen chosen(Lot lot, Visitor visitor) {
+        return new AskFormPage.Chosen(
+                lot.id().toString(),
+                lot.variety(),
+                lot.seedYear(),
+                new BalanceWords(balances.of(lot)).whoseAndFree(visitor.memberId()));
+    }
+
+    private Optional<Lot> lot(FormReader form) {
+        String typed = form.text("lot");
+        return typed.isEmpty() || typed.equals(AskForm.NEW_PACKET)
+                ? Optional.empty()
+                : lots.withSeed().stream()
+                        .filter(each -> each.id().toString().equals(typed))
+                        .findFirst();
+    }
+
+    private @Nullable Crop crop(FormReader form, @Nullable Lot lot) {
+        return lot != null
+                ? crops.orUnlisted(lot.cropId())
+                : crops.find(form.text("crop")).orElse(null);
+    }
+
+    private List<Choice> choices() {
+        return crops.fromSeed().stream()
+                .map(crop -> new Choice(crop.id(), crop.name() + AskFormPage.sownElsewhere(crop)))
+                .toList();
     }
 }

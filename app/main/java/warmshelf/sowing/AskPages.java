@@ -2,41 +2,68 @@ package warmshelf.sowing;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import warmshelf.seed.SeedSource;
-import warmshelf.seed.StorageKind;
 import warmshelf.web.Pages;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
-import warmshelf.words.FormReader;
 
-/** Asking for space: the form. */
+/** Asking for space: its two questions, what and how many. */
 final class AskPages implements Pages {
     private final AskFormView forms;
+    private final GrowView search;
 
-    AskPages(AskFormView forms) {
+    AskPages(AskFormView forms, GrowView search) {
         this.forms = forms;
+        this.search = search;
     }
 
     @Override
     public void register(RoutesConfig routes) {
-        routes.get("/ask", this::form, Role.MEMBER);
+        routes.get("/ask", this::ask, Role.MEMBER);
     }
 
-    private void form(Context ctx) {
-        Map<String, List<String>> typed = new HashMap<>(ctx.queryParamMap());
-        typed.putIfAbsent("method", List.of("cells"));
-        typed.putIfAbsent("heat", List.of("warm"));
-        typed.putIfAbsent("after", List.of("light"));
-        typed.putIfAbsent("container", List.of("half-tray"));
-        typed.putIfAbsent("where", List.of("outdoors"));
-        typed.putIfAbsent("source", List.of(SeedSource.PACKET.word()));
-        typed.putIfAbsent("storage", List.of(StorageKind.UNKNOWN.word()));
-        typed.putIfAbsent("cellsInATray", List.of("72"));
-        typed.putIfAbsent("risk", List.of(""));
-        Respond.page(ctx, AskFormPage.TEMPLATE, forms.page(Visitor.of(ctx), new FormReader(typed)));
+    private void ask(Context ctx) {
+        Visitor visitor = Visitor.of(ctx);
+        Map<String, String> answers = AskAddress.answers(ctx.queryParamMap());
+        if (answers.containsKey("lot") || answers.containsKey("crop")) {
+            howMany(ctx, visitor);
+        } else {
+            Respond.page(ctx, "sowing/ask.peb", what(visitor, answers));
+        }
+    }
+
+    private void howMany(Context ctx, Visitor visitor) {
+        AskFormPage page = forms.fresh(visitor, ctx.queryParamMap());
+        if (page.form().ok()) {
+            Respond.page(ctx, AskFormPage.TEMPLATE, page);
+        } else {
+            Respond.again(ctx, AskFormPage.TEMPLATE, page);
+        }
+    }
+
+    /**
+     * The first question: what.
+     *
+     * @param every crop, for whoever would rather read than type
+     * @param rest other answers given before, to be kept
+     * @param to the second question with those answers, up to the seed
+     */
+    private record WhatPage(
+            boolean frostKnown,
+            GrowView.Found found,
+            List<GrowView.CropLine> every,
+            Map<String, String> rest,
+            String to) {}
+
+    private WhatPage what(Visitor visitor, Map<String, String> answers) {
+        Map<String, String> rest = AskAddress.withoutSeed(answers);
+        return new WhatPage(
+                forms.isFrostKnown(visitor),
+                search.find(answers.getOrDefault("q", ""), visitor),
+                search.everyCrop(),
+                rest,
+                AskAddress.of("/ask", rest) + (rest.isEmpty() ? "?" : "&"));
     }
 }

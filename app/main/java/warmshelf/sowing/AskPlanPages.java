@@ -2,18 +2,23 @@ package warmshelf.sowing;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.util.LinkedHashMap;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.crop.Hardiness;
 import warmshelf.frost.garden.AcceptedRiskStore;
 import warmshelf.seed.GrownBefore;
 import warmshelf.seed.LotBalanceStore;
+import warmshelf.timeline.Step;
+import warmshelf.timeline.Timeline;
+import warmshelf.timeline.TimelineStep;
 import warmshelf.web.Pages;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
+import warmshelf.words.FormReader;
 
 /** Asking for space: the plan that the form leads to, before anything is sent. */
 final class AskPlanPages implements Pages {
@@ -48,63 +53,86 @@ final class AskPlanPages implements Pages {
             Respond.again(ctx, AskFormPage.TEMPLATE, forms.page(visitor, reading.form()));
             return;
         }
-        Respond.page(ctx, "sowing/plan.peb", page(ctx, visitor, reading.plan().get()));
+        Respond.page(
+                ctx,
+                "sowing/plan.peb",
+                page(ctx, visitor, reading.form(), reading.plan().get()));
+    }
+
+    /** The days in short: when to sow, when it goes out, and the first harvest; null where the plan has none. */
+    public record Days(
+            @Nullable LocalDate sow,
+            @Nullable LocalDate out,
+            @Nullable LocalDate ripe) {
+        static Days of(Timeline timeline) {
+            return new Days(ideal(timeline, Step.SOW), ideal(timeline, Step.PLANT_OUT), ideal(timeline, Step.RIPE));
+        }
+
+        private static @Nullable LocalDate ideal(Timeline timeline, Step step) {
+            return timeline.step(step).map(TimelineStep::ideal).orElse(null);
+        }
     }
 
     /**
      * What would come of a request.
      *
+     * @param steps none where it is too late: nobody needs a plan that is dead
      * @param instead what is still in time, where this is not
      * @param others the other parts of the season for which it is
      * @param alsoToKnow sentences of its season
      * @param grown what growers said of the variety; empty where nobody has
      * @param typed what was asked for, to be sent on
-     * @param changeAddress back to the form
+     * @param kept what of it the folds of the assumptions do not ask
+     * @param changeAddress back to the second question
      * @param roomAddress the same plan at room temperature
      */
     private record AskPlanPage(
             AskPlan plan,
+            Days days,
             List<StepLine> steps,
             List<StillInTime.Other> instead,
             List<OtherPart> others,
             List<String> alsoToKnow,
             String grown,
             Map<String, String> typed,
+            Map<String, String> kept,
+            FormReader form,
+            AskAssumed assumed,
+            AskChoices choices,
             String changeAddress,
             String roomAddress) {}
 
-    private AskPlanPage page(Context ctx, Visitor visitor, AskPlan plan) {
-        Map<String, String> typed = firstOfEach(ctx.queryParamMap());
+    private AskPlanPage page(Context ctx, Visitor visitor, FormReader form, AskPlan plan) {
+        Map<String, String> typed = AskAddress.answers(ctx.queryParamMap());
         return new AskPlanPage(
                 plan,
-                StepLine.of(
-                        plan.timeline(),
-                        plan.asking(),
-                        plan.asking().crop().hazardsOf(plan.ask().treated()),
-                        crops,
-                        visitor.units()),
+                Days.of(plan.timeline()),
+                plan.canBeSent() ? steps(plan, visitor) : List.of(),
                 plan.canBeSent() ? List.of() : instead(visitor, plan),
                 OtherPart.of(plan, planner, visitor.today(), typed),
                 plan.timeline().season().sentences(visitor.units()),
                 grown.words(plan.asking().crop().id(), plan.ask().variety()),
                 typed,
-                "/ask?" + ctx.queryString(),
-                "/ask/plan?" + String.valueOf(ctx.queryString()).replace("heat=warm", "heat=room"));
+                AskAddress.withoutAssumed(typed),
+                form,
+                AskAssumed.of(plan, form),
+                AskChoices.all(visitor.units().inInches()),
+                AskAddress.of("/ask", typed),
+                AskAddress.with("/ask/plan", typed, "heat", "room"));
+    }
+
+    private List<StepLine> steps(AskPlan plan, Visitor visitor) {
+        return StepLine.of(
+                plan.timeline(),
+                plan.asking(),
+                plan.asking().crop().hazardsOf(plan.ask().treated()),
+                crops,
+                visitor.units());
     }
 
     private List<StillInTime.Other> instead(Visitor visitor, AskPlan plan) {
         Map<Hardiness, Double> accepted = risks.of(visitor.memberId());
         return new StillInTime(planner, crops, each -> accepted.getOrDefault(each, each.usualRisk()))
                 .insteadOf(plan.asking(), balances.freeFor(visitor.memberId()), visitor.today());
-    }
-
-    private static Map<String, String> firstOfEach(Map<String, List<String>> typed) {
-        Map<String, String> texts = new LinkedHashMap<>();
-        typed.forEach((name, values) -> {
-            if (!name.equals("csrf") && !values.isEmpty()) {
-                texts.put(name, values.get(0));
-            }
-        });
-        return texts;
     }
 }

@@ -49,7 +49,8 @@ final class AskSendPages implements Pages {
             return;
         }
         SeedClaimStore.Held held = Decisions.doneOr(decision, visitor.units());
-        Respond.seeOther(ctx, "/sowings/" + held.sowingId(), said(plan, held));
+        boolean another = "ask".equals(ctx.formParam("then"));
+        Respond.seeOther(ctx, another ? "/ask" : "/sowings/" + held.sowingId(), said(plan, held));
     }
 
     private void again(Context ctx, FormReader form) {

@@ -1,13 +1,9 @@
 package warmshelf.sowing;
 
-import java.net.URLEncoder;
-import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import warmshelf.timeline.SeasonPart;
 import warmshelf.timeline.Seen;
 import warmshelf.timeline.Step;
@@ -42,18 +38,7 @@ public record OtherPart(SeasonPart part, LocalDate from, LocalDate to, String ad
         return planner.timeline(asking.in(part), celsius, today, Seen.nothing())
                 .filter(timeline -> timeline.verdict() != Verdict.TOO_LATE)
                 .flatMap(timeline -> timeline.step(Step.SOW))
-                .map(sow -> new OtherPart(part, sow.earliest(), sow.latest(), address(part, typed)));
-    }
-
-    private static String address(SeasonPart part, Map<String, String> typed) {
-        Map<String, String> all = new LinkedHashMap<>(typed);
-        all.put("part", part.word());
-        return all.entrySet().stream()
-                .map(each -> encoded(each.getKey()) + "=" + encoded(each.getValue()))
-                .collect(Collectors.joining("&", "/ask/plan?", ""));
-    }
-
-    private static String encoded(String text) {
-        return URLEncoder.encode(text, StandardCharsets.UTF_8);
+                .map(sow -> new OtherPart(
+                        part, sow.earliest(), sow.latest(), AskAddress.with("/ask/plan", typed, "part", part.word())));
     }
 }

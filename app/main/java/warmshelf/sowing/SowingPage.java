@@ -21,6 +21,7 @@ import warmshelf.timeline.Timeline;
  * @param learned what the group's own sowings say of its crop, or empty
  * @param moves what moved its dates
  * @param instead what is still in time, where this is too late
+ * @param again where the visitor asks for the same again; null where it is not theirs, or is still to be sown
  */
 record SowingPage(
         History history,
@@ -41,4 +42,5 @@ record SowingPage(
         int dayCount,
         List<Redating.Move> moves,
         boolean tooLate,
-        List<StillInTime.Other> instead) {}
+        List<StillInTime.Other> instead,
+        @Nullable String again) {}

@@ -149,7 +149,8 @@ public final class SowingPages implements Pages {
                         history.dayCount(visitor.today()),
                         moves(history, visitor),
                         tooLate,
-                        tooLate ? instead(sowing, visitor.today()) : List.of()));
+                        tooLate ? instead(sowing, visitor.today()) : List.of(),
+                        mayAskAgain(visitor, history) ? AskAddress.again(sowing) : null));
     }
 
     private List<Redating.Move> moves(History history, Visitor visitor) {
@@ -175,6 +176,12 @@ public final class SowingPages implements Pages {
     private Optional<Timeline> timeline(History history, Visitor visitor) {
         return planner.inUnits(visitor.units())
                 .timeline(history.sowing(), history.progress(), history.celsius(planner), visitor.today());
+    }
+
+    private static boolean mayAskAgain(Visitor visitor, History history) {
+        return visitor.memberId().equals(history.sowing().grower().memberId())
+                && (history.progress().seen().sown() != null
+                        || history.sowing().stage().isOver());
     }
 
     private static boolean mayWithdraw(Visitor visitor, Sowing sowing) {

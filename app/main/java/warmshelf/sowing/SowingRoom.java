@@ -17,9 +17,9 @@ public final class SowingRoom {
                 new AskStore(stores.database(), stores.lots(), stores.sowings(), stores.requests(), stores.claims());
         AcceptedRiskStore risks = new AcceptedRiskStore(stores.database(), stores.audit());
         AskPlanView plans = new AskPlanView(stores, risks);
-        AskFormView forms = new AskFormView(stores);
+        AskFormView forms = new AskFormView(stores, new UsualPlantsStore(stores.database()));
         return List.of(
-                new AskPages(forms),
+                new AskPages(forms, new GrowView(stores)),
                 new AskPlanPages(plans, forms, stores, risks, grown),
                 new AskSendPages(plans, forms, asks),
                 new SeedChoicePages(stores),

@@ -93,7 +93,37 @@ interface SowingSentences {
 
     String bagTooSmall(int seeds, int holds);
 
-    String newPacket();
+    String ownPacketOf(String crop);
+
+    String comesUp(long tenths);
+
+    String assumedCells(String tray, int perCell);
+
+    String assumedCellsOf(String tray, int cells, int perCell);
+
+    String assumedBag();
+
+    String aTrayOfMyOwn();
+
+    String assumedWarmLight();
+
+    String assumedWarmHome();
+
+    String assumedRoom();
+
+    String assumedOutdoors(String part, long percent);
+
+    String assumedOutdoorsAsSet(String part);
+
+    String assumedOutdoorsAt(String part, int percent);
+
+    String assumedCover();
+
+    String assumedCoverOn(String day);
+
+    String noNote();
+
+    String withNote();
 
     String inCells();
 

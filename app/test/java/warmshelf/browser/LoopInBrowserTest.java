@@ -143,11 +143,13 @@ class LoopInBrowserTest {
 
     private static void askForSpace(Page page, String address) {
         page.navigate(address + "/ask");
-        page.locator("select[name=crop]").selectOption("pepper");
+        fill(page, "Crop or variety", "pepper, sweet");
+        press(page, "Search");
+        page.locator("#found a[href*='crop=pepper']").first().click();
         fill(page, "Variety", "Lantern Row");
-        fill(page, "Seeds in it", "40");
         fill(page, "Plants wanted", "10");
-        page.getByLabel("Half a tray").check();
+        page.getByText("Bought for this year").click();
+        fill(page, "Seeds in it", "40");
         press(page, "Show the plan");
         assertThat(main(page)).containsText("Seeds to sow");
         assertThat(main(page)).containsText("weeks before planting out");

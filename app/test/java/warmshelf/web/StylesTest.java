@@ -21,7 +21,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class StylesTest {
     private static final Path STYLES = Path.of("static/css");
-    private static final int LARGEST = 29 * 1024;
+    // Two kilobytes above what it was before pages were made of lines that open, navigation got a second row, and the
+    // one
+    // button of a page came into the thumb's reach: what they save in each page's own bytes is more.
+    private static final int LARGEST = 31 * 1024;
 
     @Test
     void every_variable_used_is_defined() {
