@@ -18,7 +18,7 @@ addEventListener("beforeprint", () => {
 });
 addEventListener("afterprint", () => unfolded.splice(0).forEach((folded) => (folded.open = false)));
 
-// Escape closes the phone's 'More' and returns to its button.
+// Escape closes the phone's 'Menu' and returns to its button.
 document.addEventListener("keydown", (event) => {
   const more = document.querySelector(".foot-nav details[open]");
   if (event.key === "Escape" && more) {
