@@ -2,7 +2,9 @@ package warmshelf.response;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
@@ -10,10 +12,12 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
+import warmshelf.crop.Hardiness;
 import warmshelf.crop.OwnCrop;
 import warmshelf.crop.SeenEmergence;
 import warmshelf.crop.TemperatureResponse;
 import warmshelf.crop.Variety;
+import warmshelf.seed.Spelling;
 import warmshelf.sowing.EmergenceStore;
 import warmshelf.sowing.Sowing;
 import warmshelf.sowing.SowingStore;
@@ -27,6 +31,8 @@ import warmshelf.words.Units;
 
 /** How each crop's seed answers to temperature: as published, and as the group saw it. */
 public final class CropPages implements Pages {
+    private static final int LONGEST_SEARCH = 80;
+
     private final CropCatalogue crops;
     private final EmergenceStore emergence;
     private final SowingStore sowings;
@@ -46,7 +52,18 @@ public final class CropPages implements Pages {
     /** A crop of the list, with the number of sowings seen. */
     public record Line(Crop crop, TemperatureResponse response, int sowings, boolean own) {}
 
-    private record ListPage(List<Line> lines) {}
+    /** Crops that stand a frost alike. */
+    public record Alike(String words, List<Line> lines) {}
+
+    /**
+     * The list.
+     *
+     * @param text what was searched for, or empty
+     * @param found what fits it
+     * @param seen crops that the group has sown, where nothing is searched for
+     * @param all every crop, by how it stands frost, where nothing is searched for
+     */
+    private record ListPage(String text, List<Line> found, List<Line> seen, List<Alike> all) {}
 
     /** A variety of which more is known than of its crop. */
     public record KnownVariety(Variety variety, String harvest) {}
@@ -60,7 +77,35 @@ public final class CropPages implements Pages {
                         seen.getOrDefault(crop.id(), List.of()).size(),
                         crops.written(crop.id()).filter(OwnCrop::kept).isPresent()))
                 .toList();
-        Respond.page(ctx, "response/list.peb", new ListPage(lines));
+        String asked = ctx.queryParam("q");
+        Respond.page(ctx, "response/list.peb", listPage(lines, asked == null ? "" : asked.strip()));
+    }
+
+    private static ListPage listPage(List<Line> lines, String asked) {
+        String text = asked.length() <= LONGEST_SEARCH ? asked : asked.substring(0, LONGEST_SEARCH);
+        if (!text.isEmpty()) {
+            List<Line> found =
+                    lines.stream().filter(line -> fits(text, line.crop())).toList();
+            return new ListPage(text, found, List.of(), List.of());
+        }
+        return new ListPage(
+                "",
+                List.of(),
+                lines.stream().filter(line -> line.sowings() > 0).toList(),
+                Arrays.stream(Hardiness.values())
+                        .map(hardiness -> new Alike(
+                                hardiness.words(),
+                                lines.stream()
+                                        .filter(line -> line.crop().hardiness() == hardiness)
+                                        .toList()))
+                        .filter(alike -> !alike.lines().isEmpty())
+                        .toList());
+    }
+
+    private static boolean fits(String text, Crop crop) {
+        return (crop.name() + "\n" + crop.species()).toLowerCase(Locale.ROOT).contains(text.toLowerCase(Locale.ROOT))
+                || Spelling.meant(text, crop.name())
+                || Spelling.meant(text, crop.species());
     }
 
     private void one(Context ctx) {

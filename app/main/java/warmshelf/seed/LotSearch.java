@@ -12,7 +12,7 @@ import java.util.List;
  * @param forgiving whether crops and varieties were chosen by likeness
  */
 public record LotSearch(String text, List<String> cropIds, List<String> varieties, int page, boolean forgiving) {
-    public static final int LOTS_PER_PAGE = 50;
+    public static final int LOTS_PER_PAGE = 30;
 
     public LotSearch {
         cropIds = List.copyOf(cropIds);

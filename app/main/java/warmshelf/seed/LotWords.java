@@ -17,7 +17,8 @@ import warmshelf.crop.CropCatalogue;
  * @param source where it came from, in words
  * @param offered how many seeds anybody may take
  * @param tested the newest test in words, or that there is none
- * @param expected the share expected to come up, with its range
+ * @param inShort the share expected to come up, in tenths
+ * @param expected the same with its range
  */
 public record LotWords(
         UUID id,
@@ -31,6 +32,7 @@ public record LotWords(
         String source,
         int offered,
         String tested,
+        String inShort,
         String expected,
         String note) {
 
@@ -38,6 +40,7 @@ public record LotWords(
         Lot lot = balance.lot();
         List<GerminationTest> tests = evidence.tests(lot);
         Crop crop = crops.orUnlisted(lot.cropId());
+        GerminationShare share = lot.share(crop, evidence.all(lot), season);
         return new LotWords(
                 lot.id(),
                 crop.name(),
@@ -50,7 +53,8 @@ public record LotWords(
                 lot.source().words(),
                 balance.offered(),
                 tests.isEmpty() ? SAY.notTested() : inWords(tests.get(0)),
-                inWords(lot.share(crop, evidence.all(lot), season)),
+                SAY.inTen(Math.round(10 * share.mean())),
+                inWords(share),
                 lot.note());
     }
 

@@ -105,6 +105,8 @@ interface SeedSentences {
 
     String cameUp(int up, int tested);
 
+    String inTen(long tenths);
+
     String aboutInTen(long tenths, long low, long high);
 
     String testSays(int up, int tested, String between);

@@ -5,118 +5,49 @@ import io.javalin.http.Context;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
-import java.util.UUID;
-import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
-import warmshelf.allocation.SpaceRequest;
-import warmshelf.allocation.Stay;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.crop.Hardiness;
 import warmshelf.frost.garden.AcceptedRiskStore;
 import warmshelf.photo.PhotoStore;
-import warmshelf.seed.LotBalance;
-import warmshelf.timeline.SeasonPicture;
 import warmshelf.timeline.Timeline;
-import warmshelf.timeline.TimelineStep;
 import warmshelf.timeline.Verdict;
-import warmshelf.web.Aside;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
 
-/** A member's sowings, and the page of each. */
-public final class SowingPages implements Pages {
+/** The page of each sowing. */
+final class SowingPages implements Pages {
     private final SowingStores stores;
     private final CropCatalogue crops;
     private final SowingPlanner planner;
     private final HistoryStore histories;
     private final PhotoStore photos;
     private final AcceptedRiskStore risks;
-    private final Aside aside;
+    private final SowingView view;
 
-    SowingPages(SowingStores stores, PhotoStore photos, AcceptedRiskStore risks, Aside aside) {
+    SowingPages(SowingStores stores, PhotoStore photos, AcceptedRiskStore risks, SowingView view) {
         this.stores = stores;
         this.crops = stores.crops();
         this.planner = stores.planner();
         this.histories = stores.histories();
         this.photos = photos;
         this.risks = risks;
-        this.aside = aside;
+        this.view = view;
     }
 
     @Override
     public void register(RoutesConfig routes) {
-        routes.get("/sowings", this::mine, Role.MEMBER);
         routes.get("/sowings/{id}", this::one, Role.MEMBER);
-    }
-
-    /** One line of a member's list. */
-    public record Line(
-            Sowing sowing,
-            @Nullable SpaceRequest request,
-            @Nullable Stay stay,
-            @Nullable TimelineStep next) {}
-
-    private void mine(Context ctx) {
-        Visitor visitor = Visitor.of(ctx);
-        List<History> mine = histories.ofMember(visitor.memberId());
-        List<Line> lines = mine.stream().map(history -> line(history, visitor)).toList();
-        Respond.page(
-                ctx,
-                "sowing/list.peb",
-                new ListPage(
-                        seedOf(mine.stream().map(History::sowing).toList()),
-                        SeasonRows.of(mine).picture(planner, visitor.today()),
-                        lines.stream()
-                                .filter(line -> !line.sowing().stage().isOver())
-                                .toList(),
-                        lines.stream()
-                                .filter(line -> line.sowing().stage().isOver())
-                                .toList()),
-                aside.model(visitor));
-    }
-
-    /** A member's sowings: those under way, then those that are over, with how each stands with its seed. */
-    private record ListPage(
-            Map<UUID, SeedStanding> seeds, @Nullable SeasonPicture season, List<Line> underWay, List<Line> over) {}
-
-    /** How each sowing that is not sown yet stands with its seed. */
-    private Map<UUID, SeedStanding> seedOf(List<Sowing> some) {
-        List<Sowing> planned =
-                some.stream().filter(sowing -> sowing.stage().isBeforeSowing()).toList();
-        Map<UUID, LotRequest> requests =
-                stores.lotRequests().ofSowings(planned.stream().map(Sowing::id).toList());
-        Map<UUID, LotBalance> balances = stores.balances()
-                .of(stores.lots()
-                        .all(planned.stream().map(Sowing::lotId).distinct().toList()));
-        return planned.stream()
-                .collect(Collectors.toMap(
-                        Sowing::id,
-                        sowing -> SeedStanding.of(
-                                sowing,
-                                Objects.requireNonNull(balances.get(sowing.lotId())),
-                                requests.get(sowing.id()))));
-    }
-
-    private Line line(History history, Visitor visitor) {
-        LocalDate today = visitor.today();
-        TimelineStep next = timeline(history, visitor)
-                .flatMap(timeline -> timeline.steps().stream()
-                        .filter(step -> step.done() == null)
-                        .findFirst())
-                .orElse(null);
-        return new Line(history.sowing(), history.request(), history.stayOn(today), next);
     }
 
     private void one(Context ctx) {
         Visitor visitor = Visitor.of(ctx);
         History history = histories.find(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
         Sowing sowing = history.sowing();
-        Optional<Timeline> timeline = timeline(history, visitor);
+        Optional<Timeline> timeline = view.timeline(history, visitor);
         boolean tooLate = sowing.stage().isBeforeSowing()
                 && timeline.filter(dates -> dates.verdict() == Verdict.TOO_LATE).isPresent();
         Respond.page(
@@ -138,7 +69,7 @@ public final class SowingPages implements Pages {
                         mayWithdraw(visitor, sowing),
                         WithdrawalPages.isOurs(visitor, sowing)
                                 && histories.withdrawals().mayTakeBack(sowing),
-                        seedOf(List.of(sowing)).get(sowing.id()),
+                        view.seedOf(List.of(sowing)).get(sowing.id()),
                         timeline.orElse(null),
                         timeline.map(dates -> dates.season().sentences(visitor.units()))
                                 .orElse(List.of()),
@@ -171,11 +102,6 @@ public final class SowingPages implements Pages {
                         Asking.of(sowing),
                         stores.balances().freeFor(sowing.grower().memberId()),
                         today);
-    }
-
-    private Optional<Timeline> timeline(History history, Visitor visitor) {
-        return planner.inUnits(visitor.units())
-                .timeline(history.sowing(), history.progress(), history.celsius(planner), visitor.today());
     }
 
     private static boolean mayAskAgain(Visitor visitor, History history) {

@@ -18,13 +18,15 @@ public final class SowingRoom {
         AcceptedRiskStore risks = new AcceptedRiskStore(stores.database(), stores.audit());
         AskPlanView plans = new AskPlanView(stores, risks);
         AskFormView forms = new AskFormView(stores, new UsualPlantsStore(stores.database()));
+        SowingView view = new SowingView(stores);
         return List.of(
                 new AskPages(forms, new GrowView(stores)),
                 new AskPlanPages(plans, forms, stores, risks, grown),
                 new AskSendPages(plans, forms, asks),
                 new SeedChoicePages(stores),
                 new LotRequestPages(stores, new SeedNews(stores)),
-                new SowingPages(stores, photos, risks, aside),
+                new MySowingsPages(stores, view, aside),
+                new SowingPages(stores, photos, risks, view),
                 new WithdrawalPages(stores.histories()),
                 new PhotoPages(photos));
     }

@@ -46,12 +46,10 @@ class SeedBoxPagesTest {
         assertThat(list.text())
                 .contains("Harbour Light")
                 .contains("Pepper, sweet and mild hot")
-                .contains("2025, 2 years old")
-                .contains("Tom Okafor")
-                .contains("40")
+                .contains("2025 · Tom Okafor · 40 · about ")
                 .contains("Treated")
-                .contains("Not tested")
-                .contains("in 10 (likely");
+                .contains("in 10 come up");
+        assertThat(member().get(added.location()).text()).contains("Not tested").contains("in 10 (likely");
     }
 
     @Test
