@@ -131,6 +131,16 @@ public final class EntryStore {
         }
     }
 
+    /** Who typed in from paper what others had seen at a sowing, by entry. */
+    Map<UUID, String> typists(DSLContext sql, UUID sowing) {
+        return sql.select(ENTRY.ID, MEMBER.NAME)
+                .from(ENTRY)
+                .join(MEMBER)
+                .on(MEMBER.ID.eq(ENTRY.TYPED_BY))
+                .where(ENTRY.SOWING_ID.eq(sowing))
+                .fetchMap(ENTRY.ID, MEMBER.NAME);
+    }
+
     private static List<Entry> entries(DSLContext sql, Table<?> among, Condition which) {
         return sql.select(ENTRY.asterisk(), MEMBER.NAME)
                 .from(among)

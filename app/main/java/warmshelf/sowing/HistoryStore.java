@@ -101,6 +101,11 @@ public final class HistoryStore {
                 .toList();
     }
 
+    /** Who typed in from paper what others had seen at a sowing, by entry. */
+    Map<UUID, String> typists(UUID sowing) {
+        return entries.typists(sql, sowing);
+    }
+
     private static History history(
             Sowing sowing,
             Map<UUID, List<Entry>> entriesOf,

@@ -12,6 +12,7 @@ import warmshelf.timeline.Timeline;
  * The page of one sowing.
  *
  * @param noted its open problems
+ * @param typists who typed an entry in from paper for whoever looked, by entry
  * @param answers to what was noted, by entry
  * @param mayTakeOut whether the visitor may take photos of it away
  * @param stay where it lies today; null: nowhere of the group's
@@ -28,6 +29,7 @@ record SowingPage(
         Sowing sowing,
         Progress progress,
         Map<UUID, List<Photo>> photos,
+        Map<UUID, String> typists,
         List<NotedProblem> noted,
         Map<UUID, List<ProblemAnswer>> answers,
         boolean mayTakeOut,

@@ -58,6 +58,7 @@ final class SowingPages implements Pages {
                         sowing,
                         history.progress(),
                         photos.ofSowing(sowing.id()),
+                        histories.typists(sowing.id()),
                         stores.problems().open(List.of(history)).getOrDefault(sowing.id(), List.of()),
                         stores.problems()
                                 .answersTo(history.entries().stream()

@@ -3,12 +3,22 @@ package warmshelf.archive;
 import static org.assertj.core.api.Assertions.assertThat;
 import static warmshelf.db.generated.Tables.ARCHIVE_FILE;
 import static warmshelf.db.generated.Tables.AUDIT_LINE;
+import static warmshelf.db.generated.Tables.PHOTO;
+import static warmshelf.db.generated.Tables.SOWING;
 
 import java.io.IOException;
+import java.net.Socket;
 import java.net.http.HttpClient;
 import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import java.util.UUID;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.locks.LockSupport;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -16,6 +26,7 @@ import org.junit.jupiter.api.io.TempDir;
 import warmshelf.DatabasePlace;
 import warmshelf.testing.Answer;
 import warmshelf.testing.Browser;
+import warmshelf.testing.GrowRoom;
 import warmshelf.testing.TestGroup;
 
 class ArchivePagesTest {
@@ -95,6 +106,102 @@ class ArchivePagesTest {
             assertThat(group.stranger().get(path).status()).as(path).isEqualTo(303);
         }
         assertThat(group.database().sql().fetchCount(ARCHIVE_FILE)).isZero();
+    }
+
+    /** One is made at a time; whoever comes meanwhile is asked to come again. */
+    @Test
+    void two_downloads_at_once_leave_nothing_behind_and_each_is_whole_or_says_why_not() throws Exception {
+        addPhotos();
+        var client = HttpClient.newHttpClient();
+        var request = ilse.request("/archive/everything.zip").GET().build();
+        var both = List.of(
+                client.sendAsync(request, HttpResponse.BodyHandlers.ofByteArray()),
+                client.sendAsync(request, HttpResponse.BodyHandlers.ofByteArray()));
+
+        int whole = 0;
+        for (var each : both) {
+            HttpResponse<byte[]> answer = each.get(60, TimeUnit.SECONDS);
+            assertThat(answer.statusCode()).isIn(200, 503);
+            if (answer.statusCode() == 200) {
+                whole++;
+                assertThat(answer.headers().firstValueAsLong("Content-Length")).hasValue(answer.body().length);
+            } else {
+                assertThat(answer.headers().firstValue("Retry-After")).isPresent();
+            }
+        }
+        assertThat(whole).isPositive();
+        nothingIsLeft();
+        assertThat(group.database().sql().fetchCount(ARCHIVE_FILE)).isEqualTo(whole);
+        assertThat(download().statusCode()).isEqualTo(200);
+    }
+
+    @Test
+    void a_download_that_is_broken_off_leaves_nothing_behind() throws Exception {
+        addPhotos();
+        try (Socket socket = new Socket("127.0.0.1", group.port())) {
+            // the end comes as a reset, as from a phone that lost its signal
+            socket.setSoLinger(true, 0);
+            socket.getOutputStream()
+                    .write(("GET /archive/everything.zip HTTP/1.1\r\nHost: 127.0.0.1\r\nCookie: warmshelf="
+                                    + ilse.cookie("warmshelf") + "\r\n\r\n")
+                            .getBytes(StandardCharsets.US_ASCII));
+            assertThat(new String(socket.getInputStream().readNBytes(15), StandardCharsets.US_ASCII))
+                    .isEqualTo("HTTP/1.1 200 OK");
+        }
+        nothingIsLeft();
+        assertThat(download().statusCode()).isEqualTo(200);
+    }
+
+    /** More than a connection holds on its way. */
+    private void addPhotos() {
+        GrowRoom room = GrowRoom.of(group);
+        UUID lot = lotOf(room.tomsPeppers());
+        for (int i = 0; i < 40; i++) {
+            byte[] jpeg = new byte[300_000];
+            jpeg[0] = (byte) 0xff;
+            jpeg[1] = (byte) 0xd8;
+            jpeg[2] = (byte) 0xff;
+            group.database()
+                    .sql()
+                    .insertInto(PHOTO)
+                    .set(PHOTO.ID, UUID.randomUUID())
+                    .set(PHOTO.LOT_ID, lot)
+                    .set(PHOTO.WIDTH, 2)
+                    .set(PHOTO.HEIGHT, 1)
+                    .set(PHOTO.JPEG, jpeg)
+                    .set(PHOTO.ADDED_BY, group.member().id())
+                    .set(PHOTO.ADDED_AT, group.audit().now())
+                    .execute();
+        }
+    }
+
+    private UUID lotOf(UUID sowing) {
+        return group.database()
+                .sql()
+                .select(SOWING.LOT_ID)
+                .from(SOWING)
+                .where(SOWING.ID.eq(sowing))
+                .fetchSingle(SOWING.LOT_ID);
+    }
+
+    /** Waits until the server has put away what it wrote beside; it does when the connection is over. */
+    private static void nothingIsLeft() throws IOException {
+        long until = System.nanoTime() + Duration.ofSeconds(30).toNanos();
+        while (!filesBeside().isEmpty()) {
+            assertThat(System.nanoTime()).as("a moment before patience ends").isLessThan(until);
+            LockSupport.parkNanos(20_000_000);
+        }
+    }
+
+    private static List<Path> filesBeside() throws IOException {
+        String ours = "warmshelf-uploads-" + ProcessHandle.current().pid() + "-";
+        try (Stream<Path> files = Files.find(
+                Path.of(System.getProperty("java.io.tmpdir")),
+                3,
+                (path, about) ->
+                        path.endsWith("everything.zip") && path.toString().contains(ours))) {
+            return files.toList();
+        }
     }
 
     @Test

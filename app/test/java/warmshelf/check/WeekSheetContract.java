@@ -117,6 +117,8 @@ abstract class WeekSheetContract {
                         .fetchCount(AUDIT_LINE, AUDIT_LINE.MEMBER_ID.eq(tomsId()), AUDIT_LINE.ACTION.eq("enter look")))
                 .isEqualTo(6);
         assertThat(tom.get(kept.location()).text()).contains("6 entries were kept.");
+        assertThat(tom.get("/sowings/" + sowing).text())
+                .contains("looked by Priya Nair, 2 so far (typed in from paper by Tom Okafor)");
     }
 
     @Test

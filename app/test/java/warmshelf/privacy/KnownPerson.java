@@ -213,7 +213,7 @@ final class KnownPerson {
 
     /** What others were told of this person, and the link by which they came. */
     private void others(TestGroup group) {
-        letter(group.onDuty().id(), "priya@example.org", "Please look after TOM OKAFOR’s peppers (" + EMAIL + ").");
+        letter(group.coordinator().id(), "ilse@example.org", "Please look after TOM OKAFOR’s peppers (" + EMAIL + ").");
         sql.insertInto(ACCESS_LINK)
                 .set(ACCESS_LINK.TOKEN_HASH, "3".repeat(64))
                 .set(ACCESS_LINK.PURPOSE, "join")

@@ -8,6 +8,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.regex.Pattern;
 
 /** Follows every link from some pages on, a few of each kind, and keeps the forms that it finds. */
@@ -50,10 +51,13 @@ public final class PageWalk {
     private final Map<String, Integer> seenOfKind = new HashMap<>();
     private final List<PageForm> forms = new ArrayList<>();
     private final Map<String, Integer> failed = new HashMap<>();
+    private final List<String> words;
+    private final Map<String, List<String>> said = new TreeMap<>();
 
-    private PageWalk(Browser browser, int eachKind) {
+    private PageWalk(Browser browser, int eachKind, List<String> words) {
         this.browser = browser;
         this.eachKind = eachKind;
+        this.words = words;
     }
 
     /**
@@ -62,7 +66,12 @@ public final class PageWalk {
      * @param eachKind of the pages that differ only by what they are about, this many are looked at
      */
     public static PageWalk from(Browser browser, int eachKind, List<String> starts) {
-        PageWalk walk = new PageWalk(browser, eachKind);
+        return inSearchOf(browser, eachKind, starts, List.of());
+    }
+
+    /** The same, noting on which pages and in which files one of some words stands. */
+    public static PageWalk inSearchOf(Browser browser, int eachKind, List<String> starts, List<String> words) {
+        PageWalk walk = new PageWalk(browser, eachKind, words);
         walk.follow(starts);
         return walk;
     }
@@ -79,6 +88,11 @@ public final class PageWalk {
             if (answer.status() >= 400) {
                 failed.put(path, answer.status());
                 continue;
+            }
+            List<String> found =
+                    words.stream().filter(word -> answer.body().contains(word)).toList();
+            if (!found.isEmpty()) {
+                said.put(path, found);
             }
             forms.addAll(PageForm.on(path, answer.body()));
             List<String> next = new ArrayList<>();
@@ -98,6 +112,16 @@ public final class PageWalk {
 
     public List<PageForm> forms() {
         return forms;
+    }
+
+    /** The words that were searched for, by the page or file that says them. */
+    public Map<String, List<String>> said() {
+        return said;
+    }
+
+    /** How many pages and files were looked at. */
+    public int seen() {
+        return seenOfKind.size();
     }
 
     /** The pages that did not answer as they should, with their status. */
