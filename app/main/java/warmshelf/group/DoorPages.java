@@ -3,7 +3,6 @@ package warmshelf.group;
 import static warmshelf.group.GroupSentences.SAY;
 
 import io.javalin.http.Context;
-import java.time.Duration;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -36,7 +35,7 @@ public final class DoorPages {
      * @throws Refusal when it is unknown, used, expired or withdrawn, or too many were tried from where the request comes
      */
     Link openLink(Context ctx, LinkPurpose purpose) {
-        limits.take("link from " + browsers.address(ctx), 40, Duration.ofSeconds(10));
+        take(GuessLimit.LINKS_FROM_ADDRESS, browsers.address(ctx));
         Link link = links.find(purpose, ctx.pathParam("token")).orElseThrow(() -> Refusal.notFound(SAY.linkUnknown()));
         if (!link.open(audit.now())) {
             throw spent(link.used());
@@ -59,13 +58,13 @@ public final class DoorPages {
     void limitSignIn(Context ctx, String name, @Nullable String passphraseHash) {
         Optional<String> known = browsers.knownDevice(ctx, Member.key(name), passphraseHash);
         if (known.isPresent()) {
-            limits.take("sign-in on " + known.get(), 10, Duration.ofMinutes(1));
+            take(GuessLimit.SIGN_IN_ON_KNOWN_DEVICE, known.get());
             return;
         }
         String address = browsers.address(ctx);
-        limits.take("sign-in from " + address, 20, Duration.ofSeconds(15));
-        limits.take("sign-in as " + Member.key(name) + " from " + address, 10, Duration.ofMinutes(1));
-        limits.take("sign-in as " + Member.key(name), 60, Duration.ofSeconds(20));
+        take(GuessLimit.SIGN_IN_FROM_ADDRESS, address);
+        take(GuessLimit.SIGN_IN_BY_NAME_FROM_ADDRESS, Member.key(name) + " from " + address);
+        take(GuessLimit.SIGN_IN_BY_NAME, Member.key(name));
     }
 
     /** Notes for whoever runs the server that somebody came in. */
@@ -88,6 +87,10 @@ public final class DoorPages {
 
     /** @throws Refusal when a member tried too often with their passphrase, to change it or to be erased */
     public void limitChange(UUID memberId) {
-        limits.take("passphrase of " + memberId, 10, Duration.ofMinutes(1));
+        take(GuessLimit.PASSPHRASE_CHANGE, memberId.toString());
+    }
+
+    private void take(GuessLimit limit, String whose) {
+        limits.take(limit + " " + whose, limit.tries(), limit.oneBackEach());
     }
 }

@@ -32,6 +32,18 @@ interface GroupSentences {
 
     String passphraseLength(String label, int length, int least, int most);
 
+    String linksFromAddress();
+
+    String signInFromAddress();
+
+    String signInByNameFromAddress();
+
+    String signInByName();
+
+    String signInOnKnownDevice();
+
+    String passphraseChange();
+
     String passphraseRepeats(String label);
 
     String passphraseIsName(String label);

@@ -15,6 +15,7 @@ public enum Chapter {
     BACKUP("backup", SAY.backup(), SAY.backupAbout()),
     MOVING("moving", SAY.moving(), SAY.movingAbout()),
     SERVERS("servers", SAY.servers(), SAY.serversAbout()),
+    SECURITY("security", SAY.security(), SAY.securityAbout()),
     OPTIONS("options", SAY.options(), SAY.optionsAbout()),
     FROST("frost", SAY.frost(), SAY.frostAbout()),
     TOUR("tour", SAY.tour(), SAY.tourAbout()),

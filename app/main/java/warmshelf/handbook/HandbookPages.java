@@ -32,6 +32,10 @@ public final class HandbookPages implements Pages {
     private void chapter(Context ctx) {
         Chapter chapter =
                 Chapter.named(ctx.pathParam("chapter")).orElseThrow(() -> Refusal.notFound(SAY.noSuchChapter()));
+        if (chapter == Chapter.SECURITY) {
+            Respond.page(ctx, chapter.template(), SecurityPage.of(chapter));
+            return;
+        }
         HandbookPage page = new HandbookPage(chapter, chapter.next().orElse(null), program.get(), DescribedTable.all());
         Respond.page(ctx, chapter.template(), page);
     }

@@ -34,6 +34,10 @@ interface HandbookSentences {
 
     String serversAbout();
 
+    String security();
+
+    String securityAbout();
+
     String options();
 
     String optionsAbout();

@@ -1,10 +1,11 @@
 package warmshelf.photo;
 
-import com.drew.imaging.ImageMetadataReader;
-import com.drew.imaging.ImageProcessingException;
+import com.drew.imaging.jpeg.JpegMetadataReader;
+import com.drew.imaging.jpeg.JpegProcessingException;
 import com.drew.metadata.Metadata;
 import com.drew.metadata.exif.ExifDirectoryBase;
 import com.drew.metadata.exif.ExifIFD0Directory;
+import com.drew.metadata.exif.ExifReader;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
@@ -12,6 +13,7 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.Iterator;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
@@ -145,16 +147,18 @@ final class Shrink {
                 .orElse(decoded);
     }
 
-    /** How the camera was held, where it says so readably. */
+    /** How the camera was held, where a photo (a JPEG) says so readably. */
     private static Optional<Orientation> orientation(byte[] file) {
         try {
-            Metadata beside = ImageMetadataReader.readMetadata(new ByteArrayInputStream(file));
+            // Only this part is read: others can hold XML, which nobody needs.
+            Metadata beside =
+                    JpegMetadataReader.readMetadata(new ByteArrayInputStream(file), List.of(new ExifReader()));
             ExifIFD0Directory camera = beside.getFirstDirectoryOfType(ExifIFD0Directory.class);
             Integer number = camera == null ? null : camera.getInteger(ExifDirectoryBase.TAG_ORIENTATION);
             return number == null || number < 1 || number > ORIENTATIONS
                     ? Optional.empty()
                     : Optional.of(Orientation.typeOf(number));
-        } catch (ImageProcessingException | IOException | RuntimeException unreadable) {
+        } catch (JpegProcessingException | IOException | RuntimeException unreadable) {
             return Optional.empty();
         }
     }
