@@ -1,5 +1,6 @@
 package warmshelf.surplus;
 
+import static warmshelf.db.generated.Tables.MEMBER;
 import static warmshelf.db.generated.Tables.SURPLUS_OFFER;
 import static warmshelf.db.generated.Tables.SURPLUS_TAKING;
 
@@ -211,6 +212,11 @@ public final class SurplusStore {
 
     private Held holdOpen(DSLContext tx, UUID id, Moment moment) {
         Held held = hold(tx, id);
+        // What stays of somebody who has left is offered nowhere.
+        if (tx.fetchExists(MEMBER, MEMBER.ID.eq(held.sowing().grower().memberId()), MEMBER.LEFT_AT.isNotNull())) {
+            throw Declined.refused(
+                    new SurplusRefusal.NotOpen(held.sowing().title()));
+        }
         SurplusJudge judge = new SurplusJudge(moment.today(), moment.season(), RackHoldStore.read(tx));
         judge.whyClosed(held.sowing(), held.progress(), StayBookStore.ofSowing(tx, id))
                 .ifPresent(reason -> {

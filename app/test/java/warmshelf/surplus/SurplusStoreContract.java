@@ -236,6 +236,7 @@ abstract class SurplusStoreContract extends StoreContract {
                 .where(MEMBER.ID.eq(room.tom()))
                 .execute();
         assertThat(book.all(NOW)).isEmpty();
+        assertThat(surplus.take(peppers, 1, NOW, room.priya())).isInstanceOf(Decision.Refused.class);
     }
 
     private int free(LocalDate day) {
