@@ -5,6 +5,9 @@ import picocli.CommandLine.Command;
 import warmshelf.archive.ExportCommand;
 import warmshelf.archive.ImportCommand;
 import warmshelf.archive.MoveCommand;
+import warmshelf.backup.BackupCommand;
+import warmshelf.backup.CheckCommand;
+import warmshelf.backup.RestoreCommand;
 import warmshelf.check.TodayCommand;
 import warmshelf.crop.EmergeCommand;
 import warmshelf.demo.DemoCommand;
@@ -32,6 +35,8 @@ import warmshelf.timeline.TimelineCommand;
         },
         mixinStandardHelpOptions = true,
         subcommands = {
+            BackupCommand.class,
+            CheckCommand.class,
             DemoCommand.class,
             ExportCommand.class,
             FindingsCommand.class,
@@ -43,6 +48,7 @@ import warmshelf.timeline.TimelineCommand;
             PlanCheckCommand.class,
             PlanCommand.class,
             PushKeysCommand.class,
+            RestoreCommand.class,
             ServeCommand.class,
             SowCommand.class,
             TimelineCommand.class,

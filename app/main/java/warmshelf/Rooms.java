@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import warmshelf.archive.ArchivePages;
 import warmshelf.archive.ArchiveStore;
+import warmshelf.backup.BackupRoom;
 import warmshelf.check.CheckRoom;
 import warmshelf.check.HeldRackStore;
 import warmshelf.check.MatAlarmNews;
@@ -102,7 +103,8 @@ final class Rooms {
             SessionStore sessions,
             Passphrases passphrases,
             WebSettings web,
-            ReminderRoom.Means means) {
+            ReminderRoom.Means means,
+            BackupRoom backups) {
         Audit audit = new Audit(clock);
         OwnCropStore ownCrops = new OwnCropStore(database, audit);
         CropCatalogue crops = ownCrops.catalogue();
@@ -121,12 +123,12 @@ final class Rooms {
         List<Pages> pages = new ArrayList<>(List.of(
                 new BookPages(),
                 new HandbookPages(CommandBook::words),
-                new HealthPages(database::answers),
+                new HealthPages(database::answers, List.of(backups::health, backups::diskHealth)),
                 new OpeningPages(openings, passphrases, door, browsers, clock, web.zone()),
                 new JoinPages(admissions, passphrases, door, browsers),
                 new SignInPages(admissions, members, sessions, passphrases, door, browsers),
                 new OwnSettingsPages(members, admissions, passphrases, door, browsers),
-                new GroupSettingsPages(group),
+                new GroupSettingsPages(group, backups.news()),
                 new ArchivePages(new ArchiveStore(database, audit)),
                 new SitePages(shelving, new SiteStore(database.sql(), audit), quarantine),
                 new RackPages(shelving, new RackStore(database.sql(), audit)),
@@ -171,7 +173,9 @@ final class Rooms {
                 duty.today(),
                 new SeedNews(stores),
                 new HarvestNews(harvests),
-                SurplusRoom.today(stores));
+                SurplusRoom.today(stores),
+                backups.news(),
+                backups.diskNews());
         pages.addAll(CheckRoom.pages(stores, rounds, photos, members, today, clock));
         pages.addAll(duty.pages());
         pages.addAll(PaperRoom.pages(stores, browsers));

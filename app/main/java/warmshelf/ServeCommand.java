@@ -16,7 +16,10 @@ import warmshelf.db.Database;
         description = "Serve the group's pages. Each setting is an option or, in brackets, an environment variable;"
                 + " the option counts more.",
         footerHeading = "%n",
-        footer = {"Prints where it is, not JSON. GET /health answers 200 while the program and its database work."},
+        footer = {
+            "Prints where it is, not JSON. GET /health answers 200 while the program and its database work,"
+                    + " and says what is amiss."
+        },
         mixinStandardHelpOptions = true,
         abbreviateSynopsis = true,
         sortOptions = false)

@@ -5,6 +5,7 @@ import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import warmshelf.backup.BackupRoom;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
 import warmshelf.group.GroupStore;
@@ -23,16 +24,19 @@ public final class Server implements AutoCloseable {
     private final Database database;
     private final Clock clock;
     private final WebServer web;
-    private final AutoCloseable work;
+    private final List<AutoCloseable> work;
 
-    private Server(Settings settings, Database database, Clock clock, WebServer web) {
+    private Server(Settings settings, Database database, Clock clock, WebServer web, BackupRoom backups) {
         this.settings = settings;
         this.database = database;
         this.clock = clock;
         this.web = web;
-        this.work = settings.means().none()
-                ? () -> {}
-                : Rooms.work(database, clock, settings.means(), settings.addressAt(web.port()));
+        List<AutoCloseable> begun = new ArrayList<>();
+        begun.add(backups.start());
+        if (!settings.means().none()) {
+            begun.add(Rooms.work(database, clock, settings.means(), settings.addressAt(web.port())));
+        }
+        this.work = begun;
     }
 
     public static Server start(Settings settings, Database database, Clock clock) {
@@ -47,15 +51,18 @@ public final class Server implements AutoCloseable {
     public static Server start(
             Settings settings, Database database, Clock clock, Passphrases passphrases, List<Pages> more) {
         SessionStore sessions = new SessionStore(database, clock);
-        List<Pages> pages =
-                new ArrayList<>(Rooms.pages(database, clock, sessions, passphrases, settings.web(), settings.means()));
+        BackupRoom backups =
+                BackupRoom.over(database, new GroupStore(database, new Audit(clock)), settings.upkeep(), clock);
+        List<Pages> pages = new ArrayList<>(
+                Rooms.pages(database, clock, sessions, passphrases, settings.web(), settings.means(), backups));
         pages.addAll(more);
         try {
             return new Server(
                     settings,
                     database,
                     clock,
-                    WebServer.start(settings.web(), sessions, new SubmissionStore(database), clock, pages));
+                    WebServer.start(settings.web(), sessions, new SubmissionStore(database), clock, pages),
+                    backups);
         } catch (RuntimeException notStarted) {
             if (Causes.has(notStarted, BindException.class)) {
                 throw new BadInput(
@@ -92,7 +99,9 @@ public final class Server implements AutoCloseable {
     @Override
     public void close() {
         try {
-            work.close();
+            for (AutoCloseable each : work) {
+                each.close();
+            }
         } catch (Exception neverHappens) {
             throw new IllegalStateException("what goes on by itself could not be stopped", neverHappens);
         }

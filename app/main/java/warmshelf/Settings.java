@@ -21,6 +21,7 @@ import warmshelf.web.WebSettings;
  * @param zone counts the days until the group has named its own zone
  * @param mail the server that takes letters; null: none are sent
  * @param push the keys for notices on phones; null: none are sent
+ * @param upkeep what the program sees to by itself
  */
 public record Settings(
         String host,
@@ -33,7 +34,36 @@ public record Settings(
         Set<String> trustedProxies,
         ZoneId zone,
         @Nullable MailServer mail,
-        @Nullable PushKeys push) {
+        @Nullable PushKeys push,
+        Upkeep upkeep) {
+
+    /** With nothing that the program sees to by itself. */
+    public Settings(
+            String host,
+            int port,
+            @Nullable String baseUrl,
+            Path dataFolder,
+            @Nullable String jdbcUrl,
+            @Nullable String jdbcUser,
+            @Nullable String jdbcPassword,
+            Set<String> trustedProxies,
+            ZoneId zone,
+            @Nullable MailServer mail,
+            @Nullable PushKeys push) {
+        this(
+                host,
+                port,
+                baseUrl,
+                dataFolder,
+                jdbcUrl,
+                jdbcUser,
+                jdbcPassword,
+                trustedProxies,
+                zone,
+                mail,
+                push,
+                Upkeep.NONE);
+    }
 
     /** On this machine only, at any free port, in UTC: for tests and trials. */
     public static Settings onFreePort(Path dataFolder) {
@@ -46,10 +76,12 @@ public record Settings(
      * @throws BadInput when it cannot be used as it was named
      */
     public Database openDatabase() {
-        return jdbcUrl == null
+        Database database = jdbcUrl == null
                 ? DatabasePlace.inFolder("--data", dataFolder).open()
                 : DatabasePlace.at("--jdbc-url", jdbcUrl, jdbcUser, jdbcPassword)
                         .open();
+        database.room().ifPresent(room -> room.keepFree(upkeep.keepFree()));
+        return database;
     }
 
     ReminderRoom.Means means() {

@@ -114,6 +114,9 @@ public final class SettingsOptions {
     @Mixin
     private PushOptions push = new PushOptions();
 
+    @Mixin
+    private UpkeepOptions upkeep = new UpkeepOptions();
+
     /**
      * Reads every setting.
      *
@@ -132,7 +135,8 @@ public final class SettingsOptions {
                 given("--time-zone", timeZone, environment)
                         .orDefault(ZoneId.systemDefault().getId(), SettingsOptions::zone),
                 mailServer(environment),
-                push.read(environment));
+                push.read(environment),
+                upkeep.read(environment));
     }
 
     private @Nullable MailServer mailServer(Map<String, String> environment) {

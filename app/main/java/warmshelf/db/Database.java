@@ -14,6 +14,8 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 import org.flywaydb.core.api.MigrationVersion;
 import org.flywaydb.core.api.configuration.FluentConfiguration;
@@ -34,6 +36,11 @@ import org.slf4j.LoggerFactory;
 
 /** The group's database: H2 in a file, or PostgreSQL by its JDBC address. Opening it migrates it. */
 public final class Database implements AutoCloseable {
+    /** The name of the data file in its folder. */
+    public static final String FILE = FolderMark.DATA;
+    /** The name of the small file beside it that tells how far the data had come. */
+    public static final String MARK = FolderMark.NAME;
+
     // Makes one SQL serve both engines. QUERY_CACHE_SIZE: a page asks some dozens of questions, each worth planning
     // once
     // a connection.
@@ -55,19 +62,30 @@ public final class Database implements AutoCloseable {
     private final WriteCount writes = new WriteCount();
     private final @Nullable String lastWords;
     private @Nullable MarkKeeper marks;
+    private @Nullable Path folder;
+    private final @Nullable DiskRoom room;
 
-    private Database(HikariDataSource pool, KeptConnections kept, SQLDialect dialect, @Nullable String lastWords) {
+    private Database(
+            HikariDataSource pool,
+            KeptConnections kept,
+            SQLDialect dialect,
+            @Nullable String lastWords,
+            @Nullable DiskRoom room) {
         this.pool = pool;
         this.kept = kept;
         this.lastWords = lastWords;
+        this.room = room;
         Settings settings = new Settings()
                 .withRenderSchema(false)
                 .withRenderQuotedNames(RenderQuotedNames.EXPLICIT_DEFAULT_UNQUOTED);
+        ExecuteListener[] listeners = room == null
+                ? new ExecuteListener[] {writes}
+                : new ExecuteListener[] {writes, new DiskGuard(room, this::connectAnew)};
         this.sql = DSL.using(new DefaultConfiguration()
                 .set(pool)
                 .set(dialect)
                 .set(settings)
-                .set((ExecuteListener) writes)
+                .set(listeners)
                 .set((TransactionListener) writes));
     }
 
@@ -85,8 +103,10 @@ public final class Database implements AutoCloseable {
         String url = fileAddress(folder);
         FolderMark mark = new FolderMark(folder);
         mark.compare(url + WRITTEN_AT_ONCE);
+        DiskRoom room = DiskRoom.of(folder);
         Database database =
-                open(url + WRITTEN_AT_ONCE, null, null, url + WRITTEN_TOGETHER, "shutdown compact", version);
+                open(url + WRITTEN_AT_ONCE, null, null, url + WRITTEN_TOGETHER, "shutdown compact", version, room);
+        database.folder = folder;
         database.marks = MarkKeeper.start(database, mark);
         return database;
     }
@@ -125,7 +145,8 @@ public final class Database implements AutoCloseable {
     }
 
     private static Database inMemory(String name, MigrationVersion version) {
-        return open("jdbc:h2:mem:" + name + ";DB_CLOSE_DELAY=-1" + H2_OPTIONS, null, null, null, "shutdown", version);
+        return open(
+                "jdbc:h2:mem:" + name + ";DB_CLOSE_DELAY=-1" + H2_OPTIONS, null, null, null, "shutdown", version, null);
     }
 
     /** Opens any JDBC address; user and password may also stand in the address. */
@@ -140,7 +161,7 @@ public final class Database implements AutoCloseable {
 
     private static Database open(
             String jdbcUrl, @Nullable String user, @Nullable String password, MigrationVersion version) {
-        return open(jdbcUrl, user, password, isH2(jdbcUrl) ? null : jdbcUrl, null, version);
+        return open(jdbcUrl, user, password, isH2(jdbcUrl) ? null : jdbcUrl, null, version, null);
     }
 
     /**
@@ -153,6 +174,7 @@ public final class Database implements AutoCloseable {
      * machine's clock was put back, would close the file under everybody's feet.
      *
      * @param migratedAt the address by which it is migrated and closed first; null where those connections are kept
+     * @param room on the disk where its file lies; null: it has none of ours
      */
     private static Database open(
             String jdbcUrl,
@@ -160,7 +182,8 @@ public final class Database implements AutoCloseable {
             @Nullable String password,
             @Nullable String migratedAt,
             @Nullable String lastWords,
-            MigrationVersion version) {
+            MigrationVersion version,
+            @Nullable DiskRoom room) {
         KeptConnections kept = new KeptConnections(jdbcUrl, user, password);
         try {
             FluentConfiguration flyway = Migrations.configuration().target(version);
@@ -171,7 +194,7 @@ public final class Database implements AutoCloseable {
                 kept.getConnection();
             }
             HikariDataSource pool = new HikariDataSource(config(jdbcUrl, user, password));
-            return new Database(pool, kept, isH2(jdbcUrl) ? SQLDialect.H2 : SQLDialect.POSTGRES, lastWords);
+            return new Database(pool, kept, isH2(jdbcUrl) ? SQLDialect.H2 : SQLDialect.POSTGRES, lastWords, room);
         } catch (RuntimeException notOpened) {
             letGo(kept);
             throw notOpened;
@@ -254,6 +277,49 @@ public final class Database implements AutoCloseable {
         } finally {
             sql.execute("set write_delay 0");
             flush();
+        }
+    }
+
+    /** The folder in which its file lies; empty where it lies elsewhere. */
+    public Optional<Path> folder() {
+        return Optional.ofNullable(folder);
+    }
+
+    /** The room on the disk where its file lies; empty where it lies elsewhere. */
+    public Optional<DiskRoom> room() {
+        return Optional.ofNullable(room);
+    }
+
+    /** After it has closed itself: the connections to what is gone are let go of, and the next ones open the file anew. */
+    private void connectAnew() {
+        pool.getHikariPoolMXBean().softEvictConnections();
+    }
+
+    /** The size of its file. */
+    public long bytes() throws IOException {
+        return Files.size(folder().orElseThrow().resolve(FILE));
+    }
+
+    /** How many rows each table has, at one moment. */
+    public Map<String, Long> rows() {
+        return sql.connectionResult(connection -> {
+            try (Statement statement = connection.createStatement()) {
+                return DataReading.rows(statement);
+            }
+        });
+    }
+
+    /**
+     * Writes the data file as it is at one moment into a zip, whatever is written meanwhile.
+     *
+     * @throws UnreadableData when it cannot be read, or the zip not be written
+     */
+    public void copyTo(Path zip) {
+        try {
+            sql.execute(
+                    "backup to '%s'".formatted(zip.toAbsolutePath().toString().replace("'", "''")));
+        } catch (DataAccessException refused) {
+            throw new UnreadableData(refused);
         }
     }
 

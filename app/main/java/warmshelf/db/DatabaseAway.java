@@ -3,9 +3,11 @@ package warmshelf.db;
 import java.sql.SQLException;
 import java.sql.SQLTransientConnectionException;
 import java.util.Set;
+import org.h2.mvstore.DataUtils;
+import org.h2.mvstore.MVStoreException;
 import org.jspecify.annotations.Nullable;
 
-/** Tells a database that cannot be reached just now, or has no connection left, from a fault: it may be tried again later. */
+/** Tells a database that cannot be reached just now, has no connection left, has closed itself, or finds no room, from a fault: it may be tried again later. */
 public final class DatabaseAway {
     /** Class 08 of the SQL standard: the connection. */
     private static final String CONNECTION = "08";
@@ -17,7 +19,9 @@ public final class DatabaseAway {
     public static boolean tellsOf(Throwable trouble) {
         for (Throwable cause = trouble; cause != null; cause = cause.getCause()) {
             if (cause instanceof SQLTransientConnectionException
-                    || (cause instanceof SQLException refusal && isAway(refusal.getSQLState()))) {
+                    || (cause instanceof MVStoreException file && file.getErrorCode() == DataUtils.ERROR_WRITING_FAILED)
+                    || (cause instanceof SQLException refusal
+                            && (isAway(refusal.getSQLState()) || DiskGuard.isClosed(refusal.getErrorCode())))) {
                 return true;
             }
         }

@@ -26,6 +26,7 @@ import warmshelf.BadInput;
 import warmshelf.Server;
 import warmshelf.Settings;
 import warmshelf.SettingsOptions;
+import warmshelf.UpkeepOptions;
 import warmshelf.check.TodayStore;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
@@ -85,6 +86,7 @@ public final class DemoCommand implements Callable<Integer> {
         Map<String, String> environment = new HashMap<>(System.getenv());
         environment.keySet().removeIf(variable -> variable.startsWith("WARMSHELF_JDBC"));
         environment.put("WARMSHELF_DATA", temporary.toString());
+        environment.put("WARMSHELF_BACKUP_AT", UpkeepOptions.NEVER);
         return environment;
     }
 

@@ -4,8 +4,10 @@ import static warmshelf.group.GroupSentences.SAY;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
 import java.util.List;
 import warmshelf.decision.Decision;
+import warmshelf.web.Aside;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
@@ -20,9 +22,11 @@ public final class GroupSettingsPages implements Pages {
     private static final String TEMPLATE = "group/settings.peb";
 
     private final GroupStore group;
+    private final Aside aside;
 
-    public GroupSettingsPages(GroupStore group) {
+    public GroupSettingsPages(GroupStore group, Aside aside) {
         this.group = group;
+        this.aside = aside;
     }
 
     @Override
@@ -34,7 +38,7 @@ public final class GroupSettingsPages implements Pages {
     private void show(Context ctx) {
         GroupStore.Versioned stored = stored();
         FormReader form = new FormReader(GroupForm.typed(stored.profile()));
-        Respond.page(ctx, TEMPLATE, new SettingsPage(form, stored.version(), List.of()));
+        Respond.page(ctx, TEMPLATE, new SettingsPage(form, stored.version(), List.of()), aside.model(Visitor.of(ctx)));
     }
 
     private void change(Context ctx) {
@@ -42,7 +46,7 @@ public final class GroupSettingsPages implements Pages {
         GroupForm form = GroupForm.from(reader);
         int version = reader.wholeNumber("version", SAY.versionField(), 1, Integer.MAX_VALUE);
         if (!reader.ok()) {
-            Respond.again(ctx, TEMPLATE, new SettingsPage(reader, version, List.of()));
+            Respond.again(ctx, TEMPLATE, new SettingsPage(reader, version, List.of()), aside.model(Visitor.of(ctx)));
             return;
         }
         if (group.change(version, form.profile(), Visitor.of(ctx).memberId()) instanceof Decision.Done) {
@@ -50,10 +54,12 @@ public final class GroupSettingsPages implements Pages {
             return;
         }
         GroupStore.Versioned newer = stored();
-        Respond.overtaken(
+        ctx.status(HttpStatus.CONFLICT);
+        Respond.page(
                 ctx,
                 TEMPLATE,
-                new SettingsPage(reader, newer.version(), newer.profile().differences(form.profile())));
+                new SettingsPage(reader, newer.version(), newer.profile().differences(form.profile())),
+                aside.model(Visitor.of(ctx)));
     }
 
     private GroupStore.Versioned stored() {

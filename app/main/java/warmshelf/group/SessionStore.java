@@ -101,11 +101,16 @@ public final class SessionStore implements Doors {
             return Optional.empty();
         }
         // Once an hour is enough to know who is about, and spares a write for every page.
-        if (isLongAgo(row, now)) {
+        if (isLongAgo(row, now) && haveRoom()) {
             prolong(hash, now);
         }
         keep(hash, new Kept(writes, row));
         return Optional.of(visitor(row));
+    }
+
+    /** A full disk keeps nobody from reading. */
+    private boolean haveRoom() {
+        return database.room().map(room -> !room.isFull()).orElse(true);
     }
 
     /** A session as it was read when so much had been written. */

@@ -16,6 +16,11 @@ public final class SubmissionStore implements Submissions {
     }
 
     @Override
+    public boolean haveRoom() {
+        return database.room().map(room -> !room.isFull()).orElse(true);
+    }
+
+    @Override
     public boolean answer(String fingerprint, UUID memberId, Answering answering) throws Exception {
         if (database.sql().fetchExists(SUBMISSION, SUBMISSION.FINGERPRINT.eq(fingerprint))) {
             return false;

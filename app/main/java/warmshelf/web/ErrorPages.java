@@ -12,10 +12,14 @@ import org.eclipse.jetty.io.EofException;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import warmshelf.db.DatabaseAway;
+import warmshelf.db.NoRoomOnDisk;
 
 /** What people see when something cannot be done: a sentence, a way on, and never the program's insides. */
 final class ErrorPages {
     private static final Logger LOG = LoggerFactory.getLogger(ErrorPages.class);
+
+    /** In seconds; somebody has to delete something. */
+    private static final String UNTIL_THERE_IS_ROOM = "60";
 
     private static final Map<Integer, String> SENTENCES = Map.of(
             400, SAY.unreadableRequest(),
@@ -56,9 +60,24 @@ final class ErrorPages {
             showWithoutRecords(ctx, HttpStatus.SERVICE_UNAVAILABLE, SAY.recordsOutOfReach());
             return;
         }
+        if (tellsOfNoRoom(exception)) {
+            LOG.warn("the disk has no room: {} {}", ctx.method(), ctx.path());
+            ctx.header("Retry-After", UNTIL_THERE_IS_ROOM);
+            show(ctx, HttpStatus.SERVICE_UNAVAILABLE, SAY.noRoomOnDisk());
+            return;
+        }
         String reference = UUID.randomUUID().toString().substring(0, 8);
         LOG.error("fault {} at {} {}", reference, ctx.method(), ctx.path(), exception);
         show(ctx, HttpStatus.INTERNAL_SERVER_ERROR, SAY.fault(reference));
+    }
+
+    private static boolean tellsOfNoRoom(Throwable trouble) {
+        for (Throwable cause = trouble; cause != null; cause = cause.getCause()) {
+            if (cause instanceof NoRoomOnDisk) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static boolean hungUp(Throwable trouble) {

@@ -38,7 +38,7 @@ final class RequestsAtWork extends QoSHandler {
 
     @Override
     protected int getPriority(Request request) {
-        return Request.getPathInContext(request).equals(HealthPages.ADDRESS) ? 1 : 0;
+        return Request.getPathInContext(request).startsWith(HealthPages.ADDRESS) ? 1 : 0;
     }
 
     @Override

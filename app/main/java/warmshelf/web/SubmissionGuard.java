@@ -20,6 +20,7 @@ import java.util.UUID;
 import java.util.concurrent.locks.Lock;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.stream.Stream;
+import warmshelf.db.NoRoomOnDisk;
 
 /**
  * Has each form counted once: pressed twice, or sent again because the first answer got lost, it gets the first answer again.
@@ -56,6 +57,10 @@ final class SubmissionGuard {
 
     private void answer(Context ctx, Handler handler) throws Exception {
         Optional<Visitor> visitor = Visitor.maybe(ctx);
+        // Strangers go on: whoever signs in can read. Whoever signs out may have to.
+        if (visitor.isPresent() && !submissions.haveRoom() && !ctx.path().equals("/sign-out")) {
+            throw new NoRoomOnDisk();
+        }
         String name = visitor.isEmpty() ? null : ctx.formParam(FIELD);
         if (visitor.isEmpty() || name == null || name.isEmpty()) {
             handler.handle(ctx);

@@ -9,6 +9,9 @@ public interface Submissions {
         void run() throws Exception;
     }
 
+    /** Whether what members send can be kept just now. */
+    boolean haveRoom();
+
     /**
      * Answers a form, unless it has been counted.
      *

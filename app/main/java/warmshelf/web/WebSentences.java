@@ -72,6 +72,10 @@ interface WebSentences {
 
     String recordsOutOfReach();
 
+    String noRoomOnDisk();
+
+    String databaseAway();
+
     String busy();
 
     String sentTooSlowly(long seconds);

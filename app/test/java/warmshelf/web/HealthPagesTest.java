@@ -14,7 +14,9 @@ class HealthPagesTest {
             Answer answer = group.stranger().get("/health");
 
             assertThat(answer.status()).isEqualTo(200);
-            assertThat(answer.body()).startsWith("{\"status\":\"ok\",\"database\":\"ok\",\"version\":\"");
+            assertThat(answer.body())
+                    .startsWith("{\"status\":\"ok\",\"database\":\"ok\",\"version\":\"")
+                    .contains("\"live\":true,\"ready\":true", "\"problems\":[]");
         }
     }
 
@@ -28,7 +30,10 @@ class HealthPagesTest {
             Answer page = tom.get("/people");
 
             assertThat(health.status()).isEqualTo(503);
-            assertThat(health.body()).contains("\"database\":\"does not answer\"");
+            assertThat(health.body())
+                    .contains("\"database\":\"does not answer\"", "\"live\":true,\"ready\":false")
+                    .contains("{\"code\":\"database-away\",\"sentence\":\"The database does not answer.\"}");
+            assertThat(group.stranger().get("/health/live").status()).isEqualTo(200);
             assertThat(page.status()).isEqualTo(500);
             assertThat(page.body()).contains("Something went wrong on our side").doesNotContain("Hikari");
         }

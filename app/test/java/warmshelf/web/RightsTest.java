@@ -84,6 +84,7 @@ class RightsTest {
                         "/",
                         "/calendar/{token}",
                         "/health",
+                        "/health/live",
                         "/help",
                         "/in/{token}",
                         "/join/{token}",
