@@ -25,7 +25,12 @@ final class RowCheck {
         if (!written) {
             return copy.equals(before);
         }
-        return ONLY_GROW.stream().allMatch(table -> isBetween(before.get(table), copy.get(table), after.get(table)));
+        return ONLY_GROW.stream()
+                .allMatch(table -> isBetween(rows(before, table), rows(copy, table), rows(after, table)));
+    }
+
+    private static long rows(Map<String, Long> counted, String table) {
+        return counted.getOrDefault(table, 0L);
     }
 
     private static boolean isBetween(long least, long found, long most) {
