@@ -82,12 +82,9 @@ public final class SurplusBookStore {
         Map<UUID, History> histories = stores.histories().all(offered.keySet());
         SurplusJudge judge = judge(moment);
         return offered.entrySet().stream()
-                .filter(each -> histories.containsKey(each.getKey()))
-                .map(each -> surplus(
-                        histories.get(each.getKey()),
-                        each.getValue(),
-                        takings.getOrDefault(each.getKey(), List.of()),
-                        judge))
+                .flatMap(each -> Optional.ofNullable(histories.get(each.getKey())).stream()
+                        .map(history -> surplus(
+                                history, each.getValue(), takings.getOrDefault(each.getKey(), List.of()), judge)))
                 .toList();
     }
 

@@ -214,8 +214,7 @@ public final class SurplusStore {
         Held held = hold(tx, id);
         // What stays of somebody who has left is offered nowhere.
         if (tx.fetchExists(MEMBER, MEMBER.ID.eq(held.sowing().grower().memberId()), MEMBER.LEFT_AT.isNotNull())) {
-            throw Declined.refused(
-                    new SurplusRefusal.NotOpen(held.sowing().title()));
+            throw Declined.refused(new SurplusRefusal.NotOpen(held.sowing().title()));
         }
         SurplusJudge judge = new SurplusJudge(moment.today(), moment.season(), RackHoldStore.read(tx));
         judge.whyClosed(held.sowing(), held.progress(), StayBookStore.ofSowing(tx, id))
