@@ -2,7 +2,6 @@ package warmshelf.seed;
 
 import static warmshelf.seed.SeedSentences.SAY;
 
-import java.util.List;
 import java.util.UUID;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
@@ -16,7 +15,6 @@ import warmshelf.crop.CropCatalogue;
  * @param age for example 'fresh', '3 years old'
  * @param source where it came from, in words
  * @param offered how many seeds anybody may take
- * @param tested the newest test in words, or that there is none
  * @param inShort the share expected to come up, in tenths
  * @param expected the same with its range
  */
@@ -31,14 +29,12 @@ public record LotWords(
         boolean treated,
         String source,
         int offered,
-        String tested,
         String inShort,
         String expected,
         String note) {
 
     static LotWords of(LotBalance balance, LotEvidence evidence, CropCatalogue crops, int season) {
         Lot lot = balance.lot();
-        List<GerminationTest> tests = evidence.tests(lot);
         Crop crop = crops.orUnlisted(lot.cropId());
         GerminationShare share = lot.share(crop, evidence.all(lot), season);
         return new LotWords(
@@ -52,7 +48,6 @@ public record LotWords(
                 lot.treated(),
                 lot.source().words(),
                 balance.offered(),
-                tests.isEmpty() ? SAY.notTested() : inWords(tests.get(0)),
                 SAY.inTen(Math.round(10 * share.mean())),
                 inWords(share),
                 lot.note());
@@ -60,10 +55,6 @@ public record LotWords(
 
     private static String age(int years) {
         return SAY.age(years);
-    }
-
-    private static String inWords(GerminationTest test) {
-        return SAY.cameUp(test.germinated(), test.seeds());
     }
 
     /** For example 'about 8 in 10 (likely 69 to 94 %)': the range holds the true share nine times in ten. */

@@ -103,8 +103,6 @@ interface SeedSentences {
 
     String testRecorded();
 
-    String cameUp(int up, int tested);
-
     String inTen(long tenths);
 
     String aboutInTen(long tenths, long low, long high);
@@ -176,8 +174,6 @@ interface SeedSentences {
     String notedBy(String source, String member);
 
     String age(int years);
-
-    String notTested();
 
     String partSpokenFor(String seeds);
 

@@ -1,0 +1,85 @@
+package warmshelf.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.Page;
+import java.util.Map;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** How much the pages that members open most ask and say on a phone before anything is unfolded, so that it does not grow again. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class WeightOnPhoneTest {
+    private static final String WEIGH = """
+            () => {
+                const asked = [...document.querySelectorAll('main :is(input:not([type=hidden]), select, textarea)')];
+                return {
+                    fields: asked.filter(field => field.checkVisibility()).length,
+                    screens: document.documentElement.scrollHeight / innerHeight,
+                    words: document.querySelector('main').innerText.trim().split(/\\s+/).length
+                };
+            }
+            """;
+
+    private SpringGroup spring;
+    private Chromium chromium;
+    private Page phone;
+
+    @BeforeAll
+    void open() {
+        spring = SpringGroup.open();
+        chromium = Chromium.open();
+        phone = chromium.on(Screen.PHONE, spring.group(), spring.group().member())
+                .newPage();
+    }
+
+    @AfterAll
+    void close() {
+        chromium.close();
+        spring.close();
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource({
+        "/ask, 1, 2, 220",
+        "/ask?lot=new&crop=tomato, 6, 2, 140",
+        "/frost, 0, 2.5, 220",
+        "/sowings, 0, 3, 400",
+        "/seeds, 1, 4, 700",
+        "/crops, 1, 4, 500"
+    })
+    void a_page_asks_and_says_no_more_than_this(String path, int fields, double screens, int words) {
+        phone.navigate(Chromium.address(spring.group()) + path);
+
+        Map<?, ?> weight = (Map<?, ?>) phone.evaluate(WEIGH);
+
+        assertThat(number(weight, "fields")).as("fields").isLessThanOrEqualTo(fields);
+        assertThat(number(weight, "screens")).as("screens").isLessThanOrEqualTo(screens);
+        assertThat(number(weight, "words")).as("words").isLessThanOrEqualTo(words);
+    }
+
+    private static double number(Map<?, ?> weight, String of) {
+        return ((Number) java.util.Objects.requireNonNull(weight.get(of))).doubleValue();
+    }
+
+    @Test
+    void a_coordinators_navigation_has_eight_entries_at_most() {
+        Page desk = chromium.on(Screen.DESKTOP, spring.group(), spring.group().coordinator())
+                .newPage();
+        desk.navigate(Chromium.address(spring.group()) + "/seeds");
+
+        assertThat(desk.locator(".head__nav a:visible").count()).isBetween(5, 8);
+    }
+
+    @Test
+    void the_phones_menu_leads_a_member_to_duty_and_their_days() {
+        phone.navigate(Chromium.address(spring.group()) + "/seeds");
+        phone.locator(".foot-nav summary").click();
+
+        assertThat(phone.locator(".foot-nav__more").innerText()).contains("Duty", "My days", "Frost", "Sign out");
+    }
+}
