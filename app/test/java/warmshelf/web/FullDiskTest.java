@@ -55,7 +55,7 @@ class FullDiskTest {
         Browser ilse = signedIn(cast.get(0));
         assertThat(lot(ilse).status()).isEqualTo(303);
 
-        room.keepFree(room.free() + 1_000_000_000);
+        room.keepFree(room.free() * 5 / 4);
         Answer refused = lot(ilse);
         assertThat(refused.status()).isEqualTo(503);
         assertThat(refused.header("Retry-After")).isEqualTo("60");
