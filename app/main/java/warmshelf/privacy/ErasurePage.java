@@ -1,7 +1,6 @@
 package warmshelf.privacy;
 
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 import warmshelf.group.Member;
 import warmshelf.words.Choice;
 import warmshelf.words.FormReader;
@@ -22,5 +21,5 @@ record ErasurePage(
         String back,
         ErasureFigures figures,
         boolean onlyCoordinator,
-        @Nullable List<Choice> successors,
+        List<Choice> successors,
         FormReader form) {}
