@@ -81,13 +81,16 @@ final class KnownFile {
         for (List<@Nullable Object> row : table.rows()) {
             Map<String, @Nullable Object> object = new LinkedHashMap<>();
             for (int i = 0; i < row.size(); i++) {
-                Object cell = cell(row.get(i));
-                boolean plain = cell == null || cell instanceof Number || cell instanceof Boolean;
-                object.put(table.columns().get(i).name(), plain ? cell : cell.toString());
+                object.put(table.columns().get(i).name(), plain(cell(row.get(i))));
             }
             objects.add(object);
         }
         return objects;
+    }
+
+    /** Numbers and yes or no as JSON has them, all else as text. */
+    private static @Nullable Object plain(@Nullable Object cell) {
+        return cell == null || cell instanceof Number || cell instanceof Boolean ? cell : cell.toString();
     }
 
     private static @Nullable Object cell(@Nullable Object value) {

@@ -9,6 +9,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.jooq.DSLContext;
@@ -46,7 +47,7 @@ final class KnownStore {
     private KnownTable read(Table<?> table, UUID person, Map<String, DescribedTable> described) {
         List<Field<?>> told =
                 Arrays.stream(table.fields()).filter(PersonalRows::isTold).toList();
-        Map<String, DescribedTable.Column> columns = described.get(table.getName()).columns().stream()
+        Map<String, DescribedTable.Column> columns = Objects.requireNonNull(described.get(table.getName())).columns().stream()
                 .collect(Collectors.toMap(DescribedTable.Column::name, column -> column));
         // pictures are files of their own
         List<Field<?>> asked =
