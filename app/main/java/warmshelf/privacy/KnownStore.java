@@ -47,8 +47,9 @@ final class KnownStore {
     private KnownTable read(Table<?> table, UUID person, Map<String, DescribedTable> described) {
         List<Field<?>> told =
                 Arrays.stream(table.fields()).filter(PersonalRows::isTold).toList();
-        Map<String, DescribedTable.Column> columns = Objects.requireNonNull(described.get(table.getName())).columns().stream()
-                .collect(Collectors.toMap(DescribedTable.Column::name, column -> column));
+        Map<String, DescribedTable.Column> columns =
+                Objects.requireNonNull(described.get(table.getName())).columns().stream()
+                        .collect(Collectors.toMap(DescribedTable.Column::name, column -> column));
         // pictures are files of their own
         List<Field<?>> asked =
                 told.stream().filter(field -> !field.equals(PHOTO.JPEG)).toList();
