@@ -63,6 +63,7 @@ import warmshelf.placing.SetPointPages;
 import warmshelf.placing.StayRoom;
 import warmshelf.plan.PlanRoom;
 import warmshelf.privacy.PrivacyRoom;
+import warmshelf.program.ProgramRoom;
 import warmshelf.reminder.ReminderRoom;
 import warmshelf.response.CropPages;
 import warmshelf.seed.OfferStore;
@@ -178,6 +179,7 @@ final class Rooms {
                 backups.diskNews());
         pages.addAll(CheckRoom.pages(stores, rounds, photos, members, today, clock));
         pages.addAll(duty.pages());
+        pages.addAll(ProgramRoom.pages(stores, rounds, browsers, clock));
         pages.addAll(PaperRoom.pages(stores, browsers));
         LeavingRoom leaving = new LeavingRoom(database, audit, members, stores, duty.duties());
         pages.addAll(leaving.pages());

@@ -25,11 +25,9 @@ public final class CheckRoom {
     public static List<Pages> pages(
             SowingStores stores, RoundStore rounds, PhotoStore photos, MemberStore members, Aside aside, Clock clock) {
         RoundReader reader = reader(stores);
-        TickStore ticks = new TickStore(
-                stores.database(), stores.audit(), stores.sowings(), stores.entries(), stores.stays(), stores.lots());
+        TickStore ticks = ticks(stores);
         ReadingStore readings = new ReadingStore(stores.database(), stores.audit());
         LightUntil lightUntil = new LightUntil(reader, stores.space());
-        BatchStore batches = new BatchStore(stores.database(), ticks, readings);
         WeekSheetStore sheets = new WeekSheetStore(
                 stores.histories(), new TodayStore(stores.database()), new WalkStore(stores.database()), reader);
         return List.of(
@@ -43,15 +41,30 @@ public final class CheckRoom {
                         stores.space(),
                         new CompostStore(stores.database().sql(), stores.audit()),
                         clock),
-                new BatchPages(stores.histories(), lightUntil, readings, batches, clock),
+                new BatchPages(sentEntries(stores), clock),
                 new WeekSheetPages(
                         sheets,
                         new SowingCodes(stores.database(), stores.audit()),
                         members,
                         lightUntil,
-                        batches,
+                        new BatchStore(stores.database(), ticks, readings),
                         clock),
                 new ReadingPages(readings, clock));
+    }
+
+    /** What takes ticks and readings that phones and scripts send. */
+    public static SentEntries sentEntries(SowingStores stores) {
+        ReadingStore readings = new ReadingStore(stores.database(), stores.audit());
+        return new SentEntries(
+                stores.histories(),
+                new LightUntil(reader(stores), stores.space()),
+                readings,
+                new BatchStore(stores.database(), ticks(stores), readings));
+    }
+
+    private static TickStore ticks(SowingStores stores) {
+        return new TickStore(
+                stores.database(), stores.audit(), stores.sowings(), stores.entries(), stores.stays(), stores.lots());
     }
 
     /** How many of a member's own sowings want a look on a day. */

@@ -60,7 +60,7 @@ public final class RoundStore {
     }
 
     /** What is due on a day at one member's sowings. */
-    Round of(UUID member, LocalDate day) {
+    public Round of(UUID member, LocalDate day) {
         Kept now = kept(day);
         return Round.of(now.itemsOf().getOrDefault(member, List.of()), now.addresses(), Map.of());
     }

@@ -20,7 +20,7 @@ public record SentAnswer(String id, String answer, String sentence, boolean agai
         return new SentAnswer(id, before ? KEPT_BEFORE : KEPT, remark, false, "");
     }
 
-    boolean isRefused() {
+    public boolean wasRefused() {
         return answer.equals(REFUSED);
     }
 

@@ -7,9 +7,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -24,7 +22,6 @@ import warmshelf.db.Database;
 import warmshelf.frost.evidence.EvidenceStore;
 import warmshelf.group.GroupStore;
 import warmshelf.sowing.SowingStores;
-import warmshelf.words.Units;
 
 /** Prints the round of a day as JSON, from the group's database. */
 @Command(
@@ -56,7 +53,9 @@ public final class TodayCommand implements Callable<Integer> {
                     .whole(day);
             Map<String, Object> answer = new LinkedHashMap<>();
             answer.put("date", day);
-            answer.put("checks", checks(round, day));
+            answer.put(
+                    "checks",
+                    RoundLines.of(round, day, sowing -> sowing.grower().name()));
             Output.json(answer);
         }
         return 0;
@@ -65,58 +64,5 @@ public final class TodayCommand implements Callable<Integer> {
     private static LocalDate today(GroupStore group) {
         return LocalDate.now(
                 Clock.system(group.find().map(found -> found.profile().zone()).orElse(ZoneOffset.UTC)));
-    }
-
-    private static List<Map<String, @Nullable Object>> checks(Round round, LocalDate day) {
-        List<Map<String, @Nullable Object>> checks = new ArrayList<>();
-        for (Round.Stop stop : round.stops()) {
-            Round.MatReading mat = stop.mat();
-            if (mat != null) {
-                checks.add(reading(stop, mat));
-            }
-            stop.items().forEach(item -> addChecks(checks, item, day));
-        }
-        round.elsewhere().forEach(item -> addChecks(checks, item, day));
-        return checks;
-    }
-
-    private static Map<String, @Nullable Object> reading(Round.Stop stop, Round.MatReading mat) {
-        Map<String, @Nullable Object> line = new LinkedHashMap<>();
-        line.put("site", stop.site());
-        line.put("rack", stop.rack());
-        line.put("shelf", stop.shelf());
-        line.put("place", null);
-        line.put("sowing", null);
-        line.put("crop", null);
-        line.put("day", null);
-        line.put("look", SAY.readThermometer(mat.name(), Units.METRIC.fineTemperature(mat.setPointC())));
-        line.put("kind", CheckKind.MAT_READING.step().word());
-        line.put("surface", stop.surface());
-        line.put("done", mat.readC() != null);
-        return line;
-    }
-
-    private static void addChecks(List<Map<String, @Nullable Object>> checks, Round.Item item, LocalDate day) {
-        PlaceAddress address = item.address();
-        for (Check check : item.checks()) {
-            Map<String, @Nullable Object> line = new LinkedHashMap<>();
-            line.put("site", address == null ? null : address.site());
-            line.put("rack", address == null ? null : address.rack());
-            line.put("shelf", address == null ? null : address.shelf());
-            line.put("place", address == null ? null : address.number());
-            line.put("sowing", item.subject().sowing().id().toString());
-            line.put("crop", item.subject().sowing().crop().id());
-            line.put("day", item.subject().dayCount(day));
-            line.put("look", check.look(Units.METRIC));
-            line.put("kind", check.kind().step().word());
-            line.put("surface", address == null ? null : address.surface());
-            line.put("variety", item.subject().sowing().variety());
-            line.put("grower", item.subject().sowing().grower().name());
-            line.put("ifSeen", check.ifSeen(Units.METRIC));
-            line.put("caution", check.caution().isEmpty() ? null : check.caution());
-            line.put("remark", check.remark() == null ? null : check.remarkWords(Units.METRIC));
-            line.put("done", check.done());
-            checks.add(line);
-        }
     }
 }

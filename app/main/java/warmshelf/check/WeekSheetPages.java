@@ -94,7 +94,7 @@ public final class WeekSheetPages implements Pages {
         List<SentAnswer> answers =
                 entries.isEmpty() ? List.of() : batches.keep(entries, visitor.memberId(), visitor.units());
         answers.stream()
-                .filter(SentAnswer::isRefused)
+                .filter(SentAnswer::wasRefused)
                 .forEach(answer -> form.reader().refuse(answer.id(), whose(answer, ticks) + answer.sentence()));
         answer(ctx, sheet, form, ticks, answers);
     }
@@ -121,7 +121,7 @@ public final class WeekSheetPages implements Pages {
             return;
         }
         Set<String> done = new HashSet<>();
-        answers.stream().filter(answer -> !answer.isRefused()).forEach(answer -> done.add(answer.id()));
+        answers.stream().filter(answer -> !answer.wasRefused()).forEach(answer -> done.add(answer.id()));
         ticks.stream()
                 .filter(tick -> tick.noted() && done.contains(tick.field()))
                 .forEach(tick -> done.add(WeekSheetForm.note(tick.line().id())));

@@ -49,6 +49,8 @@ import static warmshelf.db.generated.Tables.PLACE;
 import static warmshelf.db.generated.Tables.PLAN_NOTE;
 import static warmshelf.db.generated.Tables.POSTCODE_PLACE;
 import static warmshelf.db.generated.Tables.PROBLEM_ANSWER;
+import static warmshelf.db.generated.Tables.PROGRAM_ANSWER;
+import static warmshelf.db.generated.Tables.PROGRAM_TOKEN;
 import static warmshelf.db.generated.Tables.PUSH_ADDRESS;
 import static warmshelf.db.generated.Tables.PUSH_NOTICE;
 import static warmshelf.db.generated.Tables.PUSH_WISH;
@@ -181,11 +183,18 @@ public final class TableOwnership {
 
     /**
      * What opens or serves this one installation, and is made anew where the group moves in: sign-ins and the links that let
-     * somebody in; devices, which are tied to a sign-in, to the keys of this server and to its address, and what was or is to be
+     * somebody in; tokens of scripts, which know this address, and what those were answered; devices, which are tied to a sign-in, to the keys of this server and to its address, and what was or is to be
      * sent to them; forms that this server has answered; the files that were made or taken in here.
      */
-    private static final List<Table<?>> OF_THE_INSTALLATION =
-            List.of(MEMBER_SESSION, ACCESS_LINK, PUSH_ADDRESS, PUSH_NOTICE, SUBMISSION, ARCHIVE_FILE);
+    private static final List<Table<?>> OF_THE_INSTALLATION = List.of(
+            MEMBER_SESSION,
+            ACCESS_LINK,
+            PROGRAM_TOKEN,
+            PROGRAM_ANSWER,
+            PUSH_ADDRESS,
+            PUSH_NOTICE,
+            SUBMISSION,
+            ARCHIVE_FILE);
 
     /** What nobody reads and only the program needs, because it lets somebody in. Tables for people leave it out. */
     private static final Set<TableField<?, ?>> SECRET = Set.of(

@@ -6,7 +6,6 @@ import static warmshelf.db.generated.Tables.MEMBER;
 
 import java.io.IOException;
 import java.util.Objects;
-import org.jooq.Condition;
 import org.jooq.DSLContext;
 import org.jooq.Field;
 import org.jooq.Record;
@@ -87,13 +86,11 @@ final class LotExportStore {
     }
 
     private static ResultQuery<? extends Record> lots(DSLContext sql, Taker taker) {
-        Condition theirs =
-                taker.everything() ? DSL.noCondition() : LOT.OWNER_ID.isNull().or(LOT.OWNER_ID.eq(taker.memberId()));
         return sql.select(LOT.asterisk(), MEMBER.NAME, TESTS)
                 .from(LOT)
                 .leftJoin(MEMBER)
                 .on(MEMBER.ID.eq(LOT.OWNER_ID))
-                .where(theirs)
+                .where(TakenRowsStore.lots(taker))
                 .orderBy(LOT.CROP_ID, DSL.lower(LOT.VARIETY), LOT.SEED_YEAR, LOT.ID);
     }
 }

@@ -12,7 +12,6 @@ import static warmshelf.db.generated.Tables.SOWING;
 import static warmshelf.db.generated.Tables.STAY;
 
 import java.io.IOException;
-import org.jooq.Condition;
 import org.jooq.impl.DSL;
 import warmshelf.db.Database;
 import warmshelf.table.TableWriter;
@@ -25,10 +24,6 @@ final class SowingExportStore {
         this.database = database;
     }
 
-    private static Condition theirs(Taker taker) {
-        return taker.everything() ? DSL.noCondition() : SOWING.MEMBER_ID.eq(taker.memberId());
-    }
-
     void sowings(Taker taker, TableWriter table) throws IOException {
         StreamedRowsStore.each(
                 database.sql(),
@@ -38,7 +33,7 @@ final class SowingExportStore {
                         .on(LOT.ID.eq(SOWING.LOT_ID))
                         .join(MEMBER)
                         .on(MEMBER.ID.eq(SOWING.MEMBER_ID))
-                        .where(theirs(taker))
+                        .where(TakenRowsStore.sowings(taker))
                         .orderBy(SOWING.SEASON, SOWING.ASKED_AT, SOWING.ID),
                 row -> table.row(
                         row.get(SOWING.ID),
@@ -76,7 +71,7 @@ final class SowingExportStore {
                         .where(
                                 taker.everything()
                                         ? DSL.noCondition()
-                                        : theirs(taker).or(ENTRY.SOWING_ID.isNull()))
+                                        : TakenRowsStore.sowings(taker).or(ENTRY.SOWING_ID.isNull()))
                         .orderBy(ENTRY.SEEN_AT, ENTRY.KEPT_ORDER),
                 row -> table.row(
                         row.get(ENTRY.ID),
@@ -112,7 +107,7 @@ final class SowingExportStore {
                         .on(RACK.ID.eq(SHELF.RACK_ID))
                         .join(SITE)
                         .on(SITE.ID.eq(RACK.SITE_ID))
-                        .where(theirs(taker))
+                        .where(TakenRowsStore.sowings(taker))
                         .orderBy(STAY.FROM_DAY, STAY.ID),
                 row -> table.row(
                         row.get(STAY.ID),

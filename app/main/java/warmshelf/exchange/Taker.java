@@ -12,15 +12,13 @@ import org.jspecify.annotations.Nullable;
  * @param everything of everybody, for coordinators; else what is theirs and the group's
  * @param zone in which days are told
  */
-record Taker(UUID memberId, boolean everything, ZoneId zone) {
-    @Nullable
-    LocalDate day(@Nullable OffsetDateTime time) {
+public record Taker(UUID memberId, boolean everything, ZoneId zone) {
+    public @Nullable LocalDate day(@Nullable OffsetDateTime time) {
         return time == null ? null : time.atZoneSameInstant(zone).toLocalDate();
     }
 
     /** Somebody's name: of others members take out the first name only. */
-    @Nullable
-    String name(@Nullable UUID id, @Nullable String name) {
+    public @Nullable String name(@Nullable UUID id, @Nullable String name) {
         if (name == null || everything || memberId.equals(id)) {
             return name;
         }

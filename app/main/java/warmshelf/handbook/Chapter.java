@@ -20,6 +20,7 @@ public enum Chapter {
     FROST("frost", SAY.frost(), SAY.frostAbout()),
     TOUR("tour", SAY.tour(), SAY.tourAbout()),
     COMMANDS("commands", SAY.commands(), SAY.commandsAbout()),
+    PROGRAMS("programs", SAY.programs(), SAY.programsAbout()),
     LIMITS("limits", SAY.limits(), SAY.limitsAbout()),
     DATA("data", SAY.data(), SAY.dataAbout());
 

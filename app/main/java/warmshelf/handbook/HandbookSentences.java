@@ -54,6 +54,10 @@ interface HandbookSentences {
 
     String commandsAbout();
 
+    String programs();
+
+    String programsAbout();
+
     String limits();
 
     String limitsAbout();

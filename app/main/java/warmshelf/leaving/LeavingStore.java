@@ -22,6 +22,7 @@ import warmshelf.duty.DutyStore;
 import warmshelf.duty.Turn;
 import warmshelf.group.Member;
 import warmshelf.group.MemberStore;
+import warmshelf.program.ProgramTokenStore;
 import warmshelf.reminder.CalendarLinkStore;
 import warmshelf.sowing.HistoryStore;
 import warmshelf.surplus.SurplusStore;
@@ -82,6 +83,7 @@ public final class LeavingStore {
             surplus.giveAllBack(tx, member.id(), by);
             members.leave(tx, member.id(), by);
             CalendarLinkStore.endAll(tx, member.id());
+            ProgramTokenStore.endAll(tx, member.id(), by, audit.now());
             return leaving;
         }));
     }

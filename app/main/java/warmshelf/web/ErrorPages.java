@@ -35,9 +35,18 @@ final class ErrorPages {
     }
 
     void register(RoutesConfig routes) {
-        routes.exception(Refusal.class, (refusal, ctx) -> show(ctx, refusal.status(), refusal.sentence()));
+        routes.exception(Refusal.class, this::refused);
         routes.exception(HttpResponseException.class, this::answered);
         routes.exception(Exception.class, this::fault);
+    }
+
+    private void refused(Refusal refusal, Context ctx) {
+        refusal.headers().forEach(ctx::header);
+        if (ProblemDetails.wants(ctx)) {
+            ProblemDetails.send(ctx, refusal.status(), refusal.sentence(), refusal.problems());
+            return;
+        }
+        show(ctx, refusal.status(), refusal.sentence());
     }
 
     private void answered(HttpResponseException exception, Context ctx) {
@@ -90,9 +99,7 @@ final class ErrorPages {
     }
 
     private void show(Context ctx, HttpStatus status, String sentence) {
-        ctx.status(status);
-        if (Respond.wantsJson(ctx)) {
-            ctx.json(Map.of("error", sentence));
+        if (answersAScript(ctx, status, sentence)) {
             return;
         }
         ProblemPage page = new ProblemPage(heading(status), sentence);
@@ -106,13 +113,25 @@ final class ErrorPages {
     }
 
     private void showWithoutRecords(Context ctx, HttpStatus status, String sentence) {
-        ctx.status(status);
-        if (Respond.wantsJson(ctx)) {
-            ctx.json(Map.of("error", sentence));
+        if (answersAScript(ctx, status, sentence)) {
             return;
         }
         Renderer.withoutRecords(ctx);
         Respond.page(ctx, "web/problem.peb", new ProblemPage(heading(status), sentence));
+    }
+
+    /** @return whether it was a script that asked, and so has its answer */
+    private static boolean answersAScript(Context ctx, HttpStatus status, String sentence) {
+        ctx.status(status);
+        if (ProblemDetails.wants(ctx)) {
+            ProblemDetails.send(ctx, status, sentence, Map.of());
+            return true;
+        }
+        if (Respond.wantsJson(ctx)) {
+            ctx.json(Map.of("error", sentence));
+            return true;
+        }
+        return false;
     }
 
     private record ProblemPage(String heading, String sentence) {}

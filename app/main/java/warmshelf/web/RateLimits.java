@@ -45,7 +45,8 @@ public final class RateLimits {
                     Duration.ofNanos(probe.getNanosToWaitForRefill())
                             .plusMillis(999)
                             .toSeconds());
-            throw Refusal.of(HttpStatus.TOO_MANY_REQUESTS, SAY.waitThenTry(inWords(seconds)));
+            throw Refusal.of(HttpStatus.TOO_MANY_REQUESTS, SAY.waitThenTry(inWords(seconds)))
+                    .with("Retry-After", String.valueOf(seconds));
         }
     }
 

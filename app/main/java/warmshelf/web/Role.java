@@ -8,6 +8,8 @@ public enum Role implements RouteRole {
     ANYONE,
     /** Any signed-in member. */
     MEMBER,
+    /** A script of a member's, by a token of its own; a browser's sign-in opens nothing there. The room of programs judges it. */
+    PROGRAM,
     /** A member who also runs shelves, rota and people. */
     COORDINATOR
 }

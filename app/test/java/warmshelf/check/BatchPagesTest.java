@@ -171,7 +171,7 @@ class BatchPagesTest {
                 "\"sowing\":\"00000000-0000-0000-0000-000000000007\" | There is no such sowing.",
                 "\"seenAt\":\"soon\" | 'seenAt' was 'soon'; a moment such as",
                 "\"seenAt\":null | 'seenAt' was ''; a moment such as",
-                "\"seenAt\":\"2027-03-01T15:02:01Z\" | It was ticked at 2027-03-01T09:02:01 by this phone's clock,"
+                "\"seenAt\":\"2027-03-01T15:02:01Z\" | It was ticked or read at 2027-03-01T09:02:01 by this device's clock,"
                         + " which is still to come.",
                 "\"seenAt\":\"2026-12-29T15:00:00Z\" | The day it was seen was 2026-12-29; at most 60 days back is"
                         + " accepted."

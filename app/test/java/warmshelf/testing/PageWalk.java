@@ -40,6 +40,7 @@ public final class PageWalk {
             "/labels?of=places",
             "/labels/sizes",
             "/labels/printers",
+            "/tokens",
             "/paper");
 
     private static final Pattern LINK = Pattern.compile("href=\"(/[^\"#]*)");

@@ -40,7 +40,7 @@ class RightsTest {
             }
             Answer answer = ask(group.stranger(), right);
 
-            if (right.method().equals("POST")) {
+            if (right.method().equals("POST") || right.role() == Role.PROGRAM) {
                 assertThat(answer.status()).as(right.toString()).isEqualTo(401);
             } else {
                 assertThat(answer.status()).as(right.toString()).isEqualTo(303);
@@ -62,12 +62,25 @@ class RightsTest {
     @Test
     void scripts_of_strangers_get_json_and_no_redirect() {
         for (RouteRight right : group.server().rights()) {
-            if (right.role() != Role.ANYONE && right.method().equals("GET")) {
+            boolean forPeople = right.role() == Role.MEMBER || right.role() == Role.COORDINATOR;
+            if (forPeople && right.method().equals("GET")) {
                 Answer answer = group.stranger().getJson(path(right));
 
                 assertThat(answer.status()).as(right.toString()).isEqualTo(401);
                 assertThat(answer.header("Content-Type")).startsWith("application/json");
                 assertThat(answer.body()).contains("\"error\":\"You are signed out");
+            }
+        }
+    }
+
+    @Test
+    void a_browsers_sign_in_opens_nothing_that_is_for_programs() {
+        Browser coordinator = group.signedIn(group.coordinator());
+        for (RouteRight right : group.server().rights()) {
+            if (right.role() == Role.PROGRAM) {
+                assertThat(ask(coordinator, right).status())
+                        .as(right.toString())
+                        .isEqualTo(401);
             }
         }
     }
@@ -82,6 +95,7 @@ class RightsTest {
         assertThat(open)
                 .containsExactly(
                         "/",
+                        "/api/v1/openapi.json",
                         "/calendar/{token}",
                         "/health",
                         "/health/live",

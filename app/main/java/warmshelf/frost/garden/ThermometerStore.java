@@ -54,7 +54,7 @@ public final class ThermometerStore {
         });
     }
 
-    Optional<Thermometer> find(UUID id) {
+    public Optional<Thermometer> find(UUID id) {
         return thermometers().where(THERMOMETER.ID.eq(id)).fetchOptional(ThermometerStore::thermometer);
     }
 

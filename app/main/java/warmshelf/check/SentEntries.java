@@ -1,0 +1,94 @@
+package warmshelf.check;
+
+import static warmshelf.check.CheckSentences.SAY;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.TextNode;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import warmshelf.sowing.History;
+import warmshelf.sowing.HistoryStore;
+import warmshelf.words.Units;
+
+/** Takes ticks and readings that were not typed on a page: what waited on a phone, and what scripts send. One judge for both. */
+public final class SentEntries {
+    /** The most entries that are taken at once. */
+    public static final int MOST = BatchForm.MOST;
+
+    private final HistoryStore histories;
+    private final LightUntil lightUntil;
+    private final ReadingStore readings;
+    private final BatchStore batches;
+
+    SentEntries(HistoryStore histories, LightUntil lightUntil, ReadingStore readings, BatchStore batches) {
+        this.histories = histories;
+        this.lightUntil = lightUntil;
+        this.readings = readings;
+        this.batches = batches;
+    }
+
+    /**
+     * Who sends, and when by this server.
+     *
+     * @param units in which they read the answers
+     * @param zone the group's
+     * @param now by the server's clock
+     * @param pretended how far that clock is ahead of the real one on purpose
+     */
+    public record Sender(UUID memberId, Units units, ZoneId zone, Instant now, Duration pretended) {
+        LocalDate today() {
+            return LocalDate.ofInstant(now, zone);
+        }
+    }
+
+    /** A moment with its zone, such as 2027-03-01T07:00:00Z; empty where there is none. */
+    public static Optional<Instant> moment(String text) {
+        return BatchForm.moment(TextNode.valueOf(text));
+    }
+
+    /** The mat's name; empty where there is none. */
+    public Optional<String> matName(UUID mat) {
+        return readings.matName(mat);
+    }
+
+    /**
+     * Keeps what can be kept; the answers come in the order in which the entries were sent.
+     *
+     * @param sentAt by the sender's clock
+     */
+    public List<SentAnswer> take(List<JsonNode> sent, Instant sentAt, Sender sender) {
+        ClockSkew skew = ClockSkew.between(sentAt, sender.now(), sender.pretended());
+        List<BatchStore.Numbered> entries = sent.stream()
+                .map(entry -> new SentForm(entry, skew, sender.now(), sender.zone()))
+                .map(entry -> new BatchStore.Numbered(entry.idAsSent(), checked(entry, sender.today())))
+                .toList();
+        return batches.keep(entries, sender.memberId(), sender.units()).stream()
+                .map(answer -> answer.isNew() ? answer.with(skew.remark()) : answer)
+                .toList();
+    }
+
+    private Sent checked(SentForm form, LocalDate today) {
+        Optional<UUID> subject = form.subject();
+        if (form.isReading()) {
+            if (subject.flatMap(readings::matName).isEmpty()) {
+                return new Sent.Unfit(SAY.noSuchMat());
+            }
+            return form.reading(subject.get())
+                    .<Sent>map(Sent.AtMat::new)
+                    .orElseGet(() -> new Sent.Unfit(form.problem()));
+        }
+        Optional<History> history = subject.flatMap(histories::find);
+        if (history.isEmpty()) {
+            return new Sent.Unfit(SAY.noSuchSowing());
+        }
+        return form.tick(history.get().sowing())
+                .<Sent>map(tick ->
+                        new Sent.AtSowing(history.get().sowing().id(), tick, lightUntil.of(history.get(), tick, today)))
+                .orElseGet(() -> new Sent.Unfit(form.problem()));
+    }
+}
