@@ -60,7 +60,6 @@ final class ProgramDoorPages {
     Handler reading(@Nullable TokenScope scope, Answering answering) {
         return ctx -> {
             ProgramCaller caller = admit(ctx, scope);
-            limits.take("reading by token " + caller.tokenId(), 120, Duration.ofSeconds(1));
             send(ctx, ProgramJson.text(answering.answer(ctx, caller)));
         };
     }
@@ -135,6 +134,7 @@ final class ProgramDoorPages {
                     ctx, decision.refusal().map(why -> why.words(Units.METRIC)).orElseGet(SAY::tokenUnknown));
         }
         ProgramCaller caller = done.value();
+        limits.take("request by token " + caller.tokenId(), 120, Duration.ofSeconds(1));
         if (scope != null && !caller.scopes().contains(scope)) {
             throw Refusal.forbidden(SAY.scopeMissing(scope.word()))
                     .with(CHALLENGE, REALM + ", error=\"insufficient_scope\", scope=\"" + scope.word() + "\"");

@@ -73,7 +73,7 @@ final class ProgramQuery {
 
     @Nullable
     Integer season() {
-        return reader.optionalWholeNumber("season", "season", 1900, 2200).orElse(null);
+        return reader.text("season").isEmpty() ? null : (Integer) reader.year("season", "season", 1900, 2200);
     }
 
     @Nullable

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -54,7 +55,8 @@ final class SentNights {
         noted.stream().filter(night -> !celsius.containsKey(night.day())).forEach(all::add);
         celsius.forEach((day, lowest) -> all.add(new Night(day, lowest, "")));
         celsius.forEach((day, lowest) -> DoubtfulNight.why(day, lowest, all)
-                .ifPresent(why -> fields.get(day).refuse("lowestCelsius", SAY.nightDoubtful(why.words(Units.METRIC)))));
+                .ifPresent(why -> Objects.requireNonNull(fields.get(day))
+                        .refuse("lowestCelsius", SAY.nightDoubtful(why.words(Units.METRIC)))));
     }
 
     /** Those that are not noted so already. */

@@ -3,6 +3,7 @@ package warmshelf.web;
 import static warmshelf.web.WebSentences.SAY;
 
 import io.javalin.http.HttpStatus;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
@@ -56,7 +57,11 @@ public final class Refusal extends RuntimeException {
      */
     public static Refusal unfit(Map<String, String> problems) {
         return new Refusal(
-                HttpStatus.UNPROCESSABLE_CONTENT, String.join(" ", problems.values()), Map.of(), Map.copyOf(problems));
+                HttpStatus.UNPROCESSABLE_CONTENT,
+                String.join(" ", problems.values()),
+                Map.of(),
+                // in the order in which they were found
+                Collections.unmodifiableMap(new LinkedHashMap<>(problems)));
     }
 
     /** The same no with something that the answer says in its head. */
