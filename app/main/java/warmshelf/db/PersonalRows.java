@@ -22,6 +22,8 @@ import static warmshelf.db.generated.Tables.MAT_DAY;
 import static warmshelf.db.generated.Tables.MEMBER;
 import static warmshelf.db.generated.Tables.PLACE;
 import static warmshelf.db.generated.Tables.POSTCODE_PLACE;
+import static warmshelf.db.generated.Tables.PROGRAM_ANSWER;
+import static warmshelf.db.generated.Tables.PROGRAM_TOKEN;
 import static warmshelf.db.generated.Tables.PUSH_ADDRESS;
 import static warmshelf.db.generated.Tables.PUSH_NOTICE;
 import static warmshelf.db.generated.Tables.QUARTER_DAY;
@@ -78,6 +80,7 @@ public final class PersonalRows {
     private static final List<Child> CHILDREN = List.of(
             new Child(LABEL_PRINT.RUN_ID, LABEL_RUN.ID, LABEL_RUN.MADE_BY),
             new Child(LEAVING_THING.LEAVING_ID, LEAVING.ID, LEAVING.MEMBER_ID),
+            new Child(PROGRAM_ANSWER.TOKEN_ID, PROGRAM_TOKEN.ID, PROGRAM_TOKEN.MEMBER_ID),
             new Child(PUSH_NOTICE.ADDRESS_ID, PUSH_ADDRESS.ID, PUSH_ADDRESS.MEMBER_ID),
             new Child(THERMOMETER_NIGHT.THERMOMETER_ID, THERMOMETER.ID, THERMOMETER.MEMBER_ID),
             new Child(FROST_IMPORT_PROBLEM.IMPORT_ID, FROST_IMPORT.ID, FROST_IMPORT.STARTED_BY),

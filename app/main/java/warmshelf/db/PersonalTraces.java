@@ -52,6 +52,7 @@ import static warmshelf.db.generated.Tables.OWN_CROP;
 import static warmshelf.db.generated.Tables.PHOTO;
 import static warmshelf.db.generated.Tables.PLAN_NOTE;
 import static warmshelf.db.generated.Tables.PROBLEM_ANSWER;
+import static warmshelf.db.generated.Tables.PROGRAM_TOKEN;
 import static warmshelf.db.generated.Tables.PUSH_ADDRESS;
 import static warmshelf.db.generated.Tables.PUSH_NOTICE;
 import static warmshelf.db.generated.Tables.PUSH_WISH;
@@ -104,6 +105,7 @@ public final class PersonalTraces {
             goes(MAIL_WISH.MEMBER_ID, WISHES),
             goes(MEMBER_SESSION.MEMBER_ID, SIGN_INS),
             goes(PLAN_NOTE.MEMBER_ID, MESSAGES),
+            goes(PROGRAM_TOKEN.MEMBER_ID, SIGN_INS),
             goes(PUSH_NOTICE.MEMBER_ID, MESSAGES),
             goes(PUSH_ADDRESS.MEMBER_ID, DEVICES),
             goes(PUSH_ADDRESS.ADDED_BY, DEVICES),
@@ -153,6 +155,7 @@ public final class PersonalTraces {
             nameless(PHOTO.ADDED_BY, PHOTOS),
             nameless(PHOTO.REMOVED_BY, OTHER_WORK),
             nameless(PROBLEM_ANSWER.MADE_BY, OTHER_WORK),
+            nameless(PROGRAM_TOKEN.REVOKED_BY, OTHER_WORK),
             nameless(QUARANTINE_SHELF.MADE_BY, OTHER_WORK),
             nameless(RACK_HOLD.CLEARED_BY, OTHER_WORK),
             nameless(SEASON_PLAN.ASKED_BY, OTHER_WORK),

@@ -203,6 +203,7 @@ public final class TableOwnership {
             ACCESS_LINK.TOKEN_HASH,
             MEMBER_SESSION.TOKEN_HASH,
             MEMBER_SESSION.CSRF_TOKEN,
+            PROGRAM_TOKEN.TOKEN_HASH,
             PUSH_ADDRESS.ENDPOINT_HASH,
             PUSH_ADDRESS.P256DH,
             PUSH_ADDRESS.AUTH,

@@ -7,6 +7,8 @@ import static warmshelf.db.generated.Tables.LEAVING;
 import static warmshelf.db.generated.Tables.LEAVING_THING;
 import static warmshelf.db.generated.Tables.MEMBER;
 import static warmshelf.db.generated.Tables.PHOTO;
+import static warmshelf.db.generated.Tables.PROGRAM_ANSWER;
+import static warmshelf.db.generated.Tables.PROGRAM_TOKEN;
 import static warmshelf.db.generated.Tables.PUSH_ADDRESS;
 import static warmshelf.db.generated.Tables.PUSH_NOTICE;
 import static warmshelf.db.generated.Tables.THERMOMETER;
@@ -146,6 +148,10 @@ final class ErasureStore {
         tx.deleteFrom(LEAVING_THING)
                 .where(LEAVING_THING.LEAVING_ID.in(
                         tx.select(LEAVING.ID).from(LEAVING).where(LEAVING.MEMBER_ID.eq(person))))
+                .execute();
+        tx.deleteFrom(PROGRAM_ANSWER)
+                .where(PROGRAM_ANSWER.TOKEN_ID.in(
+                        tx.select(PROGRAM_TOKEN.ID).from(PROGRAM_TOKEN).where(PROGRAM_TOKEN.MEMBER_ID.eq(person))))
                 .execute();
         tx.deleteFrom(PUSH_NOTICE)
                 .where(PUSH_NOTICE.ADDRESS_ID.in(tx.select(PUSH_ADDRESS.ID)

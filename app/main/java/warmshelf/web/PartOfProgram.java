@@ -19,6 +19,7 @@ public enum PartOfProgram {
             "/settings",
             "/findings",
             "/files",
+            "/tokens",
             "/paper",
             "/archive",
             "/how-to",

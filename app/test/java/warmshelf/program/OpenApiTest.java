@@ -13,6 +13,7 @@ import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -77,10 +78,11 @@ class OpenApiTest {
     void each_route_is_described_and_each_described_one_is_a_route() {
         Set<String> described = new TreeSet<>();
         document.path("paths")
-                .fields()
-                .forEachRemaining(path -> path.getValue()
+                .properties()
+                .forEach(path -> path.getValue()
                         .fieldNames()
-                        .forEachRemaining(method -> described.add(method.toUpperCase() + " " + path.getKey())));
+                        .forEachRemaining(
+                                method -> described.add(method.toUpperCase(Locale.ROOT) + " " + path.getKey())));
         Set<String> routes = new TreeSet<>();
         for (RouteRight right : group.server().rights()) {
             // HEAD answers wherever GET does, by HTTP itself
@@ -172,7 +174,7 @@ class OpenApiTest {
     @Test
     void a_route_asks_for_the_scope_that_is_described() {
         Script bare = Script.of(group, cellar.member(), TokenScope.LOTS);
-        document.path("paths").fields().forEachRemaining(path -> {
+        document.path("paths").properties().forEach(path -> {
             JsonNode scope = path.getValue()
                     .path("get")
                     .path("security")
@@ -192,8 +194,8 @@ class OpenApiTest {
         Schema meta = SCHEMAS.getSchema(SchemaLocation.of("https://json-schema.org/draft/2020-12/schema"));
         document.path("components")
                 .path("schemas")
-                .fields()
-                .forEachRemaining(schema -> assertThat(meta.validate(schema.getValue()))
+                .properties()
+                .forEach(schema -> assertThat(meta.validate(schema.getValue()))
                         .as(schema.getKey())
                         .isEmpty());
     }
