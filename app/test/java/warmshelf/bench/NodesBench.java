@@ -104,6 +104,8 @@ public final class NodesBench {
 
     private static Thread begin(Runnable work) {
         Thread thread = new Thread(work);
+        // where something breaks off, nobody goes on asking
+        thread.setDaemon(true);
         thread.start();
         return thread;
     }

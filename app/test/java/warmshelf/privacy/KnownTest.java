@@ -10,6 +10,7 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import org.apache.commons.csv.CSVFormat;
@@ -107,7 +108,7 @@ class KnownTest {
     }
 
     private static String text(Map<String, byte[]> parts, String name) {
-        return text(parts.get(name));
+        return text(Objects.requireNonNull(parts.get(name)));
     }
 
     private static String text(byte[] part) {
