@@ -101,7 +101,7 @@ final class Renderer implements FileRenderer {
         frame.put("visitor", visitor.orElse(null));
         frame.put("csrf", visitor.map(Visitor::csrfToken).orElse(""));
         frame.put("path", ctx.path());
-        frame.put("part", PartOfProgram.of(ctx.path()).name());
+        frame.put("programPart", PartOfProgram.of(ctx.path()).name());
         frame.put("notice", Notice.take(ctx));
         frame.put("undo", Notice.takeUndo(ctx));
         if (visitor.isPresent()) {

@@ -90,13 +90,19 @@ class ArchiveRefusalTest {
         return with(part, bytes.replaceFirst(Pattern.quote(from), Matcher.quoteReplacement(to)));
     }
 
-    /** The file as the first program wrote it: without the tables that came later. None of those has rows here. */
+    /**
+     * The file as the first program wrote it: without the tables and the column that came later, and with those that went since.
+     * None of these has rows here.
+     */
     private static Map<String, String> asOfFirst() throws IOException {
         Set<String> later = names(SchemaStore.newest());
         later.removeAll(names(SchemaStore.at(FIRST)));
+        Set<String> gone = names(SchemaStore.at(FIRST));
+        gone.removeAll(names(SchemaStore.newest()));
         Manifest manifest = JSON.readValue(parts.get("manifest.json"), Manifest.class);
         Map<String, Long> rows = new LinkedHashMap<>(manifest.rows());
         rows.keySet().removeAll(later);
+        gone.forEach(table -> rows.put(table, 0L));
         Map<String, String> older = with(
                 "manifest.json",
                 JSON.writeValueAsString(new Manifest(
@@ -110,6 +116,8 @@ class ArchiveRefusalTest {
             older.remove(PartName.data(table));
             older.remove("tables/" + table + ".csv");
         });
+        gone.forEach(table -> older.put(PartName.data(table), ""));
+        older.computeIfPresent("data/member.jsonl", (part, members) -> members.replace(",\"erased_at\":null", ""));
         return older;
     }
 
@@ -233,9 +241,9 @@ class ArchiveRefusalTest {
     void rows_that_are_none() throws IOException {
         assertPartsRefused(changed("data/member.jsonl", "\"role\"", "\"rank\""), SAY.columnUnknown("rank"));
         assertPartsRefused(
-                changed("data/member.jsonl", "\"version\":1}", "\"version\":\"1\"}"), SAY.valueUnreadable("version"));
-        assertPartsRefused(changed("data/member.jsonl", ",\"version\":1}", "}"), SAY.columnMissing("version"));
-        assertPartsRefused(changed("data/member.jsonl", ",\"version\":1}", ",\"version\":1"), SAY.noRow());
+                changed("data/member.jsonl", "\"version\":1", "\"version\":\"1\""), SAY.valueUnreadable("version"));
+        assertPartsRefused(changed("data/member.jsonl", ",\"version\":1", ""), SAY.columnMissing("version"));
+        assertPartsRefused(changed("data/member.jsonl", "\"version\":1", "\"version\":"), SAY.noRow());
         assertPartsRefused(with("data/member.jsonl", "[1,2]\n"), SAY.noRow());
         assertPartsRefused(with("data/member.jsonl", ""), "should have 3 rows, but has 0");
     }
