@@ -190,7 +190,7 @@ class ChecksDueTest {
                 .isNull();
         assertThat(remark(lookedThrough(nearlyAll), SOWN.plusDays(nearlyAll + 1)))
                 .isEqualTo(
-                        "Slower than expected: nearly all should show by day %d. The chance that any more comes is about 40 %%. Give it time, or give it up."
+                        "Slower than expected: nearly all should show by day %d. The chance that any more comes is about 38 %%. Give it time, or give it up."
                                 .formatted(nearlyAll));
     }
 

@@ -65,6 +65,21 @@ class LateSeedTest {
                 .isCloseTo((double) more / kept, within(4 * Math.sqrt(0.25 / kept)));
     }
 
+    /** Summed elsewhere over 400,000 even slices of the share itself, in plain Python. */
+    @ParameterizedTest
+    @CsvSource({
+        "17, 3, 12, 0, 0.95, 0.5231497611",
+        "8, 2, 12, 0, 0.95, 0.3143730271",
+        "17, 3, 12, 5, 0.9, 0.8188161757",
+        "2, 6, 12, 0, 0.95, 0.0692448802",
+        "30, 10, 12, 0, 0.95, 0.5744813404"
+    })
+    void where_nothing_or_little_has_shown_it_is_as_exact(
+            double a, double b, int sown, int shown, double byNow, double chance) {
+        assertThat(LateSeed.chanceOfMore(new GerminationShare.Uncertain(a, b), sown, shown, byNow))
+                .isCloseTo(chance, within(1e-8));
+    }
+
     @Test
     void it_falls_day_by_day_and_is_nothing_when_all_good_seed_has_shown() {
         double before = 1;
