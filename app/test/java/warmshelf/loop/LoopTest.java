@@ -87,7 +87,7 @@ class LoopTest {
                     .isEqualTo(303);
         }
         assertThat(taken("lit", today.plusDays(60))).isZero();
-        assertThat(cellar.member().get("/sowings").text()).contains("Ended", "planted out");
+        assertThat(cellar.member().get("/sowings").text()).contains("Finished: 1", "planted out");
     }
 
     @Test

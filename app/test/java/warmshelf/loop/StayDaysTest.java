@@ -50,7 +50,6 @@ class StayDaysTest {
         String leaving = DAY.format(stay.getToDay());
         String both = first + " to " + last;
         Map<String, String> told = new LinkedHashMap<>();
-        told.put("/sowings", both);
         told.put("/sowings/" + sowing, both);
         told.put("/sowings/" + sowing + "/withdrawal", both);
         told.put("/stays/" + stay.getId(), both);
