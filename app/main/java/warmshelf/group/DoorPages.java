@@ -85,7 +85,11 @@ public final class DoorPages {
                 browsers.address(ctx));
     }
 
-    /** @throws Refusal when a member tried too often with their passphrase, to change it or to be erased */
+    /**
+     * Slows down guessing by somebody who is signed in.
+     *
+     * @throws Refusal when a member tried too often with their passphrase, to change it or to be erased
+     */
     public void limitChange(UUID memberId) {
         take(GuessLimit.PASSPHRASE_CHANGE, memberId.toString());
     }

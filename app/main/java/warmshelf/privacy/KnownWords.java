@@ -21,7 +21,11 @@ import warmshelf.words.DayWords;
 record KnownWords(String title, String about, int total, List<Column> columns, List<List<String>> rows) {
     static final int SHOWN = 12;
 
-    /** @param about what it means, in the words of the data dictionary */
+    /**
+     * A column of the table.
+     *
+     * @param about what it means, in the words of the data dictionary
+     */
     public record Column(String title, String about) {}
 
     public boolean shortened() {

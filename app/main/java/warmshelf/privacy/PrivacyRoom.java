@@ -15,7 +15,11 @@ import warmshelf.web.Pages;
 public final class PrivacyRoom {
     private PrivacyRoom() {}
 
-    /** @param forgetIncoming drops files that wait to be taken in, as they may name somebody who is erased */
+    /**
+     * The room's pages, wired.
+     *
+     * @param forgetIncoming drops files that wait to be taken in, as they may name somebody who is erased
+     */
     public static List<Pages> pages(
             Database database,
             Audit audit,
