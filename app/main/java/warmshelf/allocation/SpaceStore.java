@@ -170,7 +170,7 @@ public final class SpaceStore {
     }
 
     private List<LitPlace> litPlacesInOrder(Condition which) {
-        return OnSiteStore.ofLitPlaces(sql.select(PLACE.ID, PLACE.NUMBER, SITE.NAME, RACK.NAME, SHELF.FROM_TOP)
+        return OnSiteStore.ofLitPlaces(sql.select(PLACE.ID, PLACE.NUMBER, SITE.ID, SITE.NAME, RACK.NAME, SHELF.FROM_TOP)
                         .from(PLACE))
                 .where(which)
                 .orderBy(SITE.WALK_ORDER, SITE.NAME, RACK.WALK_ORDER, RACK.NAME, SHELF.FROM_TOP, PLACE.NUMBER)
@@ -180,6 +180,12 @@ public final class SpaceStore {
     private static LitPlace litPlace(Record found) {
         String where = SAY.litPlace(
                 found.get(SITE.NAME), found.get(RACK.NAME), found.get(SHELF.FROM_TOP), found.get(PLACE.NUMBER));
-        return new LitPlace(found.get(PLACE.ID), where, new Slot(1, 4), LocalDate.MAX);
+        return new LitPlace(
+                found.get(PLACE.ID),
+                found.get(SITE.ID),
+                found.get(RACK.NAME),
+                where,
+                new Slot(1, 4),
+                LocalDate.MAX);
     }
 }

@@ -116,7 +116,7 @@ final class RowParser {
             case KEY -> UUID.fromString(text);
             case DAY -> LocalDate.parse(text);
             case MOMENT -> Instant.parse(text);
-            case PICTURE -> text.isEmpty() || PartName.isPhoto(text) && PartName.isKnown(text) ? text : null;
+            case PICTURE -> text.isEmpty() || (PartName.isPhoto(text) && PartName.isKnown(text)) ? text : null;
             default -> text;
         };
     }

@@ -170,7 +170,7 @@ final class SafeZip implements AutoCloseable {
             try {
                 int read = in.read(bytes, from, length);
                 left -= Math.max(read, 0);
-                if (left < 0 || read < 0 && left > 0) {
+                if (left < 0 || (read < 0 && left > 0)) {
                     throw new BadInput(SAY.cutShort(name));
                 }
                 return read;

@@ -68,11 +68,13 @@ public final class BackupRoom {
             thread.setDaemon(true);
             return thread;
         });
-        var unused = executor.scheduleWithFixedDelay(
-                () -> once(() -> working.answerWishes(folder)), LOOK_EVERY_MS, LOOK_EVERY_MS, TimeUnit.MILLISECONDS);
-        var alsoUnused = executor.scheduleWithFixedDelay(
-                () -> once(working::makeIfDue), THINK_EVERY_SECONDS, THINK_EVERY_SECONDS, TimeUnit.SECONDS);
+        every(LOOK_EVERY_MS, TimeUnit.MILLISECONDS, executor, () -> working.answerWishes(folder));
+        every(THINK_EVERY_SECONDS, TimeUnit.SECONDS, executor, working::makeIfDue);
         return executor::shutdownNow;
+    }
+
+    private static void every(long time, TimeUnit unit, ScheduledExecutorService executor, Runnable work) {
+        var unused = executor.scheduleWithFixedDelay(() -> once(work), time, time, unit);
     }
 
     /** What fails is told in the log and done again the next time. */

@@ -203,15 +203,14 @@ final class DemoVisit {
         if (from == null) {
             return null;
         }
-        String rack = from.site() + " · " + from.rack() + " ·";
         UUID lies = house.histories()
                 .find(plant.sowing().id())
                 .flatMap(history -> history.liesOn(day))
                 .orElse(null);
         return house.space().litPlacesFrom(lies, day, day.plusDays(LIGHT_DAYS_AHEAD), quarters).stream()
                 .filter(place -> !place.freeUntil().isBefore(until))
-                .min(Comparator.comparing((LitPlace place) -> !place.where().startsWith(rack))
-                        .thenComparing(place -> !place.where().startsWith(from.site())))
+                .min(Comparator.comparing((LitPlace place) -> !place.siteId().equals(from.siteId()))
+                        .thenComparing(place -> !place.rack().equals(from.rack())))
                 .map(place -> new Tick.LightPlace(place.placeId(), place.slot()))
                 .orElse(null);
     }

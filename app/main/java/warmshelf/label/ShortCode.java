@@ -2,6 +2,7 @@ package warmshelf.label;
 
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.random.RandomGenerator;
 import warmshelf.decision.Decision;
 
@@ -48,10 +49,9 @@ public record ShortCode(String text) {
             return Optional.of(new CodeRefusal.Empty());
         }
         String shown = signs.length() > SHOWN ? signs.substring(0, SHOWN) + "…" : signs;
-        for (char sign : signs.toCharArray()) {
-            if (SIGNS.indexOf(sign) < 0) {
-                return Optional.of(new CodeRefusal.UnknownSign(shown, sign));
-            }
+        OptionalInt unknown = signs.chars().filter(sign -> SIGNS.indexOf(sign) < 0).findFirst();
+        if (unknown.isPresent()) {
+            return Optional.of(new CodeRefusal.UnknownSign(shown, (char) unknown.getAsInt()));
         }
         if (signs.length() != LENGTH) {
             return Optional.of(new CodeRefusal.WrongLength(shown, signs.length()));

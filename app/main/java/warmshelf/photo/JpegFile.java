@@ -17,7 +17,7 @@ record JpegFile(boolean progressive, long coefficients, int scans) {
     private static final int SCAN = 0xda;
     private static final int PROGRESSIVE = 0xc2;
 
-    /** @return empty when it is no JPEG file, or is broken before its picture begins */
+    /** Reads what a file says of its picture; empty when it is no JPEG file, or is broken before its picture begins. */
     static Optional<JpegFile> of(byte[] file) {
         if (file.length < 4 || at(file, 0) != 0xff || at(file, 1) != START) {
             return Optional.empty();

@@ -228,7 +228,7 @@ public sealed interface TimelineNote extends Message {
         @Override
         public String words(Units units) {
             String days = left.filter(each -> each > 0)
-                    .map(each -> Counted.days(each.intValue()))
+                    .map(each -> Counted.days(each))
                     .orElse("");
             return Slips.late(
                     what.section, Map.of("out", day(plantingOut), "days", quickest.words(), "left", days), units);

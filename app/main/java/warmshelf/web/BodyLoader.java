@@ -109,7 +109,7 @@ final class BodyLoader implements ContentLoaderFactory {
                     return;
                 }
                 if (last) {
-                    settle(() -> getRequest().getComponents().getThreadPool().execute(this::handOn));
+                    settle(() -> getRequest().getComponents().getExecutor().execute(this::handOn));
                     return;
                 }
             }

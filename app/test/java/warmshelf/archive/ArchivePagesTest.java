@@ -7,6 +7,7 @@ import static warmshelf.db.generated.Tables.PHOTO;
 import static warmshelf.db.generated.Tables.SOWING;
 
 import java.io.IOException;
+import java.net.InetAddress;
 import java.net.Socket;
 import java.net.http.HttpClient;
 import java.net.http.HttpResponse;
@@ -138,7 +139,7 @@ class ArchivePagesTest {
     @Test
     void a_download_that_is_broken_off_leaves_nothing_behind() throws Exception {
         addPhotos();
-        try (Socket socket = new Socket("127.0.0.1", group.port())) {
+        try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), group.port())) {
             // the end comes as a reset, as from a phone that lost its signal
             socket.setSoLinger(true, 0);
             socket.getOutputStream()

@@ -92,7 +92,7 @@ class ArchivePartsTest {
             }
             String table = part.substring(5, part.length() - 6);
             List<Map<String, String>> fromJson = new ArrayList<>();
-            for (String line : text(part).split("\n")) {
+            for (String line : text(part).split("\n", -1)) {
                 if (!line.isEmpty()) {
                     fromJson.add(shown(table, JSON.readTree(line)));
                 }
@@ -164,7 +164,7 @@ class ArchivePartsTest {
     @Test
     void the_photos_are_pictures_named_by_their_rows() throws IOException {
         Set<String> named = new TreeSet<>();
-        for (String line : text("data/photo.jsonl").split("\n")) {
+        for (String line : text("data/photo.jsonl").split("\n", -1)) {
             JsonNode row = JSON.readTree(line);
             if (!row.get("jpeg").asText().isEmpty()) {
                 assertThat(row.get("jpeg").asText())

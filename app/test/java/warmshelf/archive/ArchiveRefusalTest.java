@@ -197,7 +197,7 @@ class ArchiveRefusalTest {
         int entry = lastIndexOf(bytes, "data/member.jsonl".getBytes(StandardCharsets.US_ASCII));
         // 46 bytes stand before the name in the central directory (PKWARE APPNOTE 4.3.12); the unpacked size begins at
         // 24
-        bytes[entry - 46 + 24] -= 10;
+        bytes[entry - 46 + 24] = (byte) (bytes[entry - 46 + 24] - 10);
 
         assertRefused(Files.write(folder.resolve("longer.zip"), bytes), "so nothing was taken in");
     }

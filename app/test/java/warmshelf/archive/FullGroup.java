@@ -169,7 +169,7 @@ final class FullGroup {
         BufferedImage image = new BufferedImage(40, 30, BufferedImage.TYPE_INT_RGB);
         for (int x = 0; x < 40; x++) {
             for (int y = 0; y < 30; y++) {
-                image.setRGB(x, y, (x * 6 << 16) + (y * 8 << 8) + shade * 20);
+                image.setRGB(x, y, ((x * 6) << 16) + ((y * 8) << 8) + shade * 20);
             }
         }
         ByteArrayOutputStream jpeg = new ByteArrayOutputStream();

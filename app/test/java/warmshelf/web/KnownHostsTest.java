@@ -3,6 +3,7 @@ package warmshelf.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.net.InetAddress;
 import java.net.Socket;
 import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
@@ -41,7 +42,7 @@ class KnownHostsTest {
     @Test
     void a_request_for_another_host_is_refused_with_a_sentence() throws IOException {
         try (TestGroup group = TestGroup.open();
-                Socket socket = new Socket("127.0.0.1", group.port())) {
+                Socket socket = new Socket(InetAddress.getLoopbackAddress(), group.port())) {
             // Java's own client sets the host itself
             socket.getOutputStream()
                     .write("GET /sign-in HTTP/1.0\r\nHost: evil.example.com\r\n\r\n"

@@ -104,7 +104,7 @@ class SlowSendersTest {
         senders.add(socket);
         socket.setSoTimeout(20_000);
         socket.bind(new InetSocketAddress(InetAddress.getByName(from), 0));
-        socket.connect(new InetSocketAddress("127.0.0.1", group.port()), 10_000);
+        socket.connect(new InetSocketAddress(InetAddress.getLoopbackAddress(), group.port()), 10_000);
         return socket;
     }
 

@@ -79,7 +79,7 @@ final class LabelFlow {
 
     private boolean broken(Chosen part) {
         StringBuilder line = new StringBuilder();
-        for (String word : part.form().split(" ")) {
+        for (String word : part.form().split(" ", -1)) {
             String longer = line.isEmpty() ? word : line + " " + word;
             if (letters.of(longer, part.bold()) * size <= width) {
                 line.setLength(0);

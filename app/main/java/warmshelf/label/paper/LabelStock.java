@@ -51,10 +51,11 @@ public record LabelStock(
     /** The place of a label by its number from 0, along the rows. */
     public Slot slot(int number) {
         int onPage = number % toAPage();
+        int row = onPage / columns;
         return new Slot(
                 number / toAPage(),
                 left + onPage % columns * (width + gapAcross),
-                top + onPage / columns * (height + gapDown));
+                top + row * (height + gapDown));
     }
 
     /** Whether all labels lie on the page. */

@@ -51,7 +51,7 @@ public final class TellingForms {
         Set<String> forms = new LinkedHashSet<>();
         add(forms, name);
         add(forms, name.replaceAll("\\s*[,(].*", ""));
-        add(forms, inTheMiddle(last(forms).split(" ")[0]));
+        add(forms, inTheMiddle(last(forms).split(" ", 2)[0]));
         return List.copyOf(forms);
     }
 

@@ -53,7 +53,7 @@ class QrSquareTest {
         private final byte[] light;
 
         Painted(QrSquare picture) {
-            super((int) picture.side() * PIXELS, (int) picture.side() * PIXELS);
+            super(((int) picture.side()) * PIXELS, ((int) picture.side()) * PIXELS);
             light = new byte[getWidth() * getHeight()];
             Arrays.fill(light, (byte) 255);
             Matcher run = RUN.matcher(picture.path());
