@@ -24,6 +24,7 @@ public final class LeavingRoom {
 
     public LeavingRoom(Database database, Audit audit, MemberStore members, SowingStores stores, DutyStore duties) {
         this.members = members;
+        SurplusStore surplus = new SurplusStore(stores);
         this.leavings = new LeavingStore(
                 database,
                 audit,
@@ -31,9 +32,9 @@ public final class LeavingRoom {
                 members,
                 stores.histories(),
                 duties,
-                new SurplusStore(stores));
+                surplus);
         this.undos = new LeavingUndoStore(
-                database, audit, members, duties, stores.histories().withdrawals());
+                database, audit, members, duties, stores.histories().withdrawals(), surplus);
     }
 
     public List<Pages> pages() {

@@ -24,6 +24,7 @@ import warmshelf.duty.Turn;
 import warmshelf.group.Member;
 import warmshelf.group.MemberStore;
 import warmshelf.sowing.WithdrawalStore;
+import warmshelf.surplus.SurplusStore;
 
 /** Takes a leaving back: whatever nobody has touched since returns to whoever left. */
 final class LeavingUndoStore {
@@ -35,14 +36,21 @@ final class LeavingUndoStore {
     private final MemberStore members;
     private final DutyStore duties;
     private final WithdrawalStore withdrawals;
+    private final SurplusStore surplus;
 
     LeavingUndoStore(
-            Database database, Audit audit, MemberStore members, DutyStore duties, WithdrawalStore withdrawals) {
+            Database database,
+            Audit audit,
+            MemberStore members,
+            DutyStore duties,
+            WithdrawalStore withdrawals,
+            SurplusStore surplus) {
         this.sql = database.sql();
         this.audit = audit;
         this.members = members;
         this.duties = duties;
         this.withdrawals = withdrawals;
+        this.surplus = surplus;
     }
 
     /** The members whose leaving can still be taken back. */
@@ -81,7 +89,11 @@ final class LeavingUndoStore {
             int returned = (int) things.stream()
                     .filter(thing -> giveBack(tx, leaving, thing, today, by))
                     .count();
-            return new Undone(returned, things.size() - returned);
+            // Seedlings that they were to fetch had become free for others.
+            SurplusStore.TakenAgain seedlings =
+                    surplus.takeAllAgain(tx, member.id(), leaving.getMadeAt(), by);
+            return new Undone(
+                    returned + seedlings.taken(), things.size() - returned + seedlings.lost());
         }));
     }
 

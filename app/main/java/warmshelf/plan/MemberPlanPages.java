@@ -14,6 +14,7 @@ import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
 import warmshelf.words.DayWords;
+import warmshelf.words.FormReader;
 
 /** What members do themselves: put a request first, take a freed place, put a note away. */
 final class MemberPlanPages implements Pages {
@@ -57,6 +58,9 @@ final class MemberPlanPages implements Pages {
                 .filter(each -> same(ctx, each.fit()))
                 .findFirst()
                 .orElseThrow(() -> Refusal.conflict(SAY.placeNotToBeHad()));
+        if (!offer.warnings().wereShownIn(new FormReader(ctx.formParamMap()))) {
+            throw Refusal.conflict(SAY.trialNotAsShown());
+        }
         LightAfterHeat.Found light =
                 lights.after(offer.sowing(), offer.request(), offer.fit().spot().to(), visitor.today());
         Decisions.doneOr(

@@ -29,7 +29,7 @@ public final class PlanRoom {
         ranks = new ChoiceRankStore(stores.database(), stores.audit());
         notes = new PlanNoteStore(stores.database(), stores.audit());
         freed = new FreedSpaceStore(stores.database(), stores.audit());
-        waiting = new WaitingList(stores, freed);
+        waiting = new WaitingList(stores, freed, new TrialWarmthStore(stores.database()));
     }
 
     public List<Pages> pages(PlacementStore placements) {

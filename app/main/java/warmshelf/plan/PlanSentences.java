@@ -45,6 +45,8 @@ interface PlanSentences {
 
     String placeNotToBeHad();
 
+    String trialNotAsShown();
+
     String matUnknown();
 
     String placeUnknown();

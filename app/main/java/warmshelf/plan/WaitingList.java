@@ -2,9 +2,12 @@ package warmshelf.plan;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Objects;
 import java.util.UUID;
 import warmshelf.allocation.SpaceRequest;
 import warmshelf.allocation.SpaceWish;
+import warmshelf.finding.trial.TrialWarmthStore;
+import warmshelf.finding.trial.TrialWarnings;
 import warmshelf.sowing.Asking;
 import warmshelf.sowing.History;
 import warmshelf.sowing.Sowing;
@@ -16,14 +19,20 @@ final class WaitingList {
 
     private final SowingStores stores;
     private final FreedSpaceStore freed;
+    private final TrialWarmthStore trials;
 
-    WaitingList(SowingStores stores, FreedSpaceStore freed) {
+    WaitingList(SowingStores stores, FreedSpaceStore freed, TrialWarmthStore trials) {
         this.stores = stores;
         this.freed = freed;
+        this.trials = trials;
     }
 
-    /** Freed room offered to a waiting request. */
-    public record FreedOffer(Sowing sowing, SpaceRequest request, FreedSpaceFit.Fit fit) {}
+    /**
+     * Freed room offered to a waiting request.
+     *
+     * @param warnings what taking it would do to a trial that it is of
+     */
+    public record FreedOffer(Sowing sowing, SpaceRequest request, FreedSpaceFit.Fit fit, TrialWarnings warnings) {}
 
     List<FreedOffer> all(LocalDate today) {
         List<FreedSpaceStore.Freed> rooms = freed.reachingBeyond(today);
@@ -46,13 +55,20 @@ final class WaitingList {
         FreedSpaceFit fits = new FreedSpaceFit(stores.space().board(today, today.plusDays(DAYS_AHEAD)), today);
         return waiting.stream()
                 .flatMap(history -> fits.fit(wish(history, today), rooms).stream()
-                        .map(fit -> new FreedOffer(
-                                history.sowing(), java.util.Objects.requireNonNull(history.request()), fit)))
+                        .map(fit -> offer(history, fit)))
                 .toList();
     }
 
+    private FreedOffer offer(History history, FreedSpaceFit.Fit fit) {
+        return new FreedOffer(
+                history.sowing(),
+                Objects.requireNonNull(history.request()),
+                fit,
+                trials.warnings(history.sowing(), fit.warm()));
+    }
+
     private SpaceWish wish(History history, LocalDate today) {
-        SpaceRequest request = java.util.Objects.requireNonNull(history.request());
+        SpaceRequest request = Objects.requireNonNull(history.request());
         return new SpaceWish(
                 request.sowingId(),
                 request.quarters(),

@@ -5,6 +5,7 @@ import static warmshelf.db.generated.Tables.SURPLUS_OFFER;
 import static warmshelf.db.generated.Tables.SURPLUS_TAKING;
 
 import java.time.LocalDate;
+import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.UUID;
 import org.jooq.DSLContext;
@@ -169,6 +170,37 @@ public final class SurplusStore {
                         audit.write(tx, by, "give seedlings back", SUBJECT, sowing, row.getPlants() + " plants");
                     });
         }
+    }
+
+    /**
+     * What became of seedlings that had been given back.
+     *
+     * @param taken how many takings are as they were
+     * @param lost how many are not, because others have taken the seedlings or they died
+     */
+    public record TakenAgain(int taken, int lost) {}
+
+    /** Takes again what a member has given back since they left, as far as it is still free, within the caller's transaction. */
+    public TakenAgain takeAllAgain(DSLContext tx, UUID member, OffsetDateTime left, UUID by) {
+        int taken = 0;
+        int lost = 0;
+        for (SurplusTakingRecord row : tx.selectFrom(SURPLUS_TAKING)
+                .where(SURPLUS_TAKING.MEMBER_ID.eq(member), SURPLUS_TAKING.ENDED_AT.ge(left))
+                .orderBy(SURPLUS_TAKING.SOWING_ID, SURPLUS_TAKING.ID)
+                .fetch()) {
+            Held held = hold(tx, row.getSowingId());
+            if (SurplusJudge.free(held.sowing(), held.progress(), held.offered(), held.taken()) < row.getPlants()) {
+                lost++;
+                continue;
+            }
+            count(tx, row.getSowingId(), row.getPlants());
+            row.setEndedBy(null);
+            row.setEndedAt(null);
+            row.store();
+            audit.write(tx, by, "take seedlings again", SUBJECT, row.getSowingId(), row.getPlants() + " plants");
+            taken++;
+        }
+        return new TakenAgain(taken, lost);
     }
 
     private void end(DSLContext tx, SurplusTakingRecord row, UUID by) {

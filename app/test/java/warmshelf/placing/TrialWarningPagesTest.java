@@ -116,6 +116,29 @@ class TrialWarningPagesTest {
                 .isEqualTo(303);
     }
 
+    @Test
+    void a_freed_place_is_taken_only_by_whoever_was_told() {
+        Map<String, String> typed = new HashMap<>(Map.of("place", place(), "quarter", "1", "celsius", "29"));
+        typed.put("from", TestGroup.TODAY.plusDays(1).toString());
+        String another = cellar.ask(Cellar.peppers());
+        Answer laid = cellar.coordinator().post("/requests/" + another + "/placement", typed);
+        assertThat(laid.status()).as(laid.text()).isEqualTo(303);
+        cellar.member().post("/sowings/" + another + "/withdrawal");
+        Answer offered = cellar.member().get("/sowings");
+        String action = "/sowings/" + dry + "/freed-place";
+        Map<String, String> told = Cellar.hiddenFields(offered.body(), action);
+        Map<String, String> untold = new HashMap<>(told);
+        untold.remove("warned");
+        untold.remove("submission");
+
+        Answer refused = cellar.member().post(action, untold);
+
+        assertThat(offered.text()).contains(TOLD + "B would lie at 29 °C");
+        assertThat(refused.status()).isEqualTo(409);
+        assertThat(refused.text()).contains("It is not taken yet");
+        assertThat(cellar.member().post(action, told).status()).isEqualTo(303);
+    }
+
     private static String last(String body, String action) {
         return body.substring(body.lastIndexOf(action));
     }

@@ -106,6 +106,24 @@ class SurplusPagesTest {
     }
 
     @Test
+    void who_left_by_mistake_gets_the_seedlings_again_that_nobody_else_took_meanwhile() {
+        offerAndTake();
+        String page = "/people/" + cellar.group().onDuty().id() + "/leaving";
+        assertThat(cellar.coordinator().post(page).status()).isEqualTo(303);
+        assertThat(cellar.member().get("/surplus").text()).contains("4 in all, 0 taken, 4 free");
+
+        assertThat(cellar.coordinator().post(page + "/undo").status()).isEqualTo(303);
+
+        assertThat(cellar.member().get("/surplus").text()).contains("4 in all, 3 taken, 1 free");
+        cellar.group().clock().advance(Duration.ofMinutes(1));
+        assertThat(cellar.coordinator().post(page).status()).isEqualTo(303);
+        cellar.coordinator().post("/sowings/" + peppers + "/surplus/takings", Map.of("plants", "2"));
+        assertThat(cellar.coordinator().post(page + "/undo").status()).isEqualTo(303);
+        assertThat(cellar.member().get("/surplus").text()).contains("4 in all, 2 taken, 2 free");
+        assertThat(cellar.coordinator().get("/people").text()).contains("Others have changed 1 since");
+    }
+
+    @Test
     void more_than_there_are_and_what_is_no_number_come_back_with_a_sentence() {
         Answer many = cellar.member().post("/sowings/" + peppers + "/surplus", Map.of("plants", "15"));
         assertThat(many.status()).isEqualTo(422);
