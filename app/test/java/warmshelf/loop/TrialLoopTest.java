@@ -57,6 +57,23 @@ class TrialLoopTest {
         }
     }
 
+    @Test
+    void roots_in_the_bag_are_told_while_its_seedlings_are_not_counted_yet() {
+        try (Cellar cellar = Cellar.open()) {
+            Map<String, String> ways = declare(cellar, Map.of("kind", "method"));
+            String bag = ways.getOrDefault("B", "");
+            assertThat(cellar.placeAsSuggested(bag).status()).isEqualTo(303);
+            sow(cellar, bag);
+            assertThat(report(cellar)).contains("The bag: not counted yet.");
+            cellar.group().clock().advance(Duration.ofDays(6));
+
+            count(cellar, bag, 3);
+
+            assertThat(report(cellar))
+                    .contains("The bag: 3 roots show; its seedlings count once they are up in their cells.");
+        }
+    }
+
     private static UUID stayOf(Cellar cellar, String sowing) {
         return cellar.group()
                 .database()
@@ -77,13 +94,17 @@ class TrialLoopTest {
     }
 
     private static Map<String, String> declare(Cellar cellar) {
+        return declare(cellar, Map.of("kind", "warmth", "degreesA", "21", "degreesB", "27"));
+    }
+
+    private static Map<String, String> declare(Cellar cellar, Map<String, String> compared) {
         TestGroup group = cellar.group();
         UUID owner = group.member().id();
         UUID lot = new LotStore(group.database(), group.audit())
                 .add(new NewLot("pepper", "Lantern Row", 2026, 60, owner, false, ""), owner);
         group.database().sql().update(MEMBER).set(MEMBER.TEMPERATURE_UNIT, "C").execute();
-        Map<String, String> typed = new HashMap<>(
-                Map.of("lot", lot.toString(), "kind", "warmth", "degreesA", "21", "degreesB", "27", "blocks", "1"));
+        Map<String, String> typed = new HashMap<>(compared);
+        typed.putAll(Map.of("lot", lot.toString(), "blocks", "1"));
         typed.put("seedsEach", String.valueOf(SEEDS));
         typed.put("sowOn", TestGroup.TODAY.plusDays(1).toString());
         assertThat(cellar.member().post("/trials", typed).status()).isEqualTo(303);

@@ -240,6 +240,15 @@ record TrialReading(Trial trial, List<List<WayOfBlock>> blocks, LocalDate today,
                 .toList();
     }
 
+    /** How many roots showed in the bags of a way, over all blocks. */
+    int roots(TrialWay way) {
+        return blocks.stream()
+                .flatMap(List::stream)
+                .filter(each -> each.way().equals(way) && each.way().method() == Method.BAG)
+                .mapToInt(each -> each.progress().sprouted())
+                .sum();
+    }
+
     /** What a way is called in sentences. */
     String name(TrialWay way) {
         return way.name(trial.kind(), units);

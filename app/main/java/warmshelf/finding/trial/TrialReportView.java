@@ -101,10 +101,14 @@ final class TrialReportView {
         counted.forEach(way -> words.add(SAY.countsSoFar(
                 sentenceCase(way.name()), way.sprouted().came(), way.sprouted().of())));
         reading.trial().ways().stream()
-                .map(reading::name)
-                .filter(name -> counted.stream().noneMatch(way -> way.name().equals(name)))
-                .forEach(name -> words.add(SAY.notCountedYet(sentenceCase(name))));
+                .filter(way -> counted.stream().noneMatch(each -> each.name().equals(reading.name(way))))
+                .forEach(way -> words.add(notCounted(sentenceCase(reading.name(way)), reading.roots(way))));
         return words;
+    }
+
+    /** Roots in a bag are no seedlings yet, but whoever counted them should find them. */
+    private static String notCounted(String way, int roots) {
+        return roots == 0 ? SAY.notCountedYet(way) : SAY.rootsSoFar(way, roots);
     }
 
     private static Set<Doubt> doubts(Optional<WaysCompared> comparison, List<TrialReading.Pair> pairs) {

@@ -92,6 +92,8 @@ interface TrialSentences {
 
     String notCountedYet(String way);
 
+    String rootsSoFar(String way, int roots);
+
     String nothingCounted();
 
     String pair(String first, String second);
