@@ -12,8 +12,11 @@ import java.time.LocalDate;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -44,16 +47,29 @@ public final class HarvestStore implements GrownBefore {
      *
      * @param plantedOutOn the first day on which any of it went out, or on which they got it from its grower
      */
-    public record PlantedOut(UUID sowingId, int season, String cropId, String variety, LocalDate plantedOutOn) {}
+    public record PlantedOut(UUID sowingId, int season, String cropId, String variety, LocalDate plantedOutOn) {
+        private String varietyInSeason() {
+            return "%d/%s/%s".formatted(season, cropId, variety.toLowerCase(Locale.ROOT));
+        }
+    }
 
-    /** What a member planted out in a season and the one before it, or took of others' seedlings; the latest first. */
+    /**
+     * What a member planted out in a season and the one before it, or took of others' seedlings; the latest first. A variety that
+     * somebody had from several sowings of a season is asked about once, by the sowing of which they said something, if any.
+     */
     public List<PlantedOut> plantedOut(UUID member, int season) {
-        return Stream.concat(own(member, season).stream(), takenOver(member, season).stream())
+        List<PlantedOut> all = Stream.concat(own(member, season).stream(), takenOver(member, season).stream())
                 .sorted(Comparator.comparing(PlantedOut::season)
                         .thenComparing(PlantedOut::plantedOutOn)
                         .reversed()
                         .thenComparing(PlantedOut::sowingId))
                 .toList();
+        Set<UUID> said = notes(member, all.stream().map(PlantedOut::sowingId).toList())
+                .keySet();
+        Map<String, PlantedOut> once = new LinkedHashMap<>();
+        all.forEach(each -> once.merge(
+                each.varietyInSeason(), each, (one, other) -> said.contains(other.sowingId()) ? other : one));
+        return List.copyOf(once.values());
     }
 
     private List<PlantedOut> takenOver(UUID member, int season) {

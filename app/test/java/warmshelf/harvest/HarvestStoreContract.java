@@ -42,6 +42,23 @@ abstract class HarvestStoreContract extends StoreContract {
         assertThat(harvests.plantedOut(room.priya(), 2027)).isEmpty();
     }
 
+    @Test
+    void a_variety_from_several_sowings_is_asked_about_once_by_the_one_that_was_answered() {
+        UUID lot = seen.lot();
+        UUID first = plantedOut(lot);
+        UUID second = plantedOut(lot);
+        assertThat(harvests.plantedOut(room.tom(), 2027)).hasSize(1);
+
+        for (UUID answered : List.of(first, second)) {
+            harvests.keep(List.of(note(answered, HarvestAnswer.Again.AGAIN)), room.tom());
+
+            assertThat(harvests.plantedOut(room.tom(), 2027))
+                    .extracting(HarvestStore.PlantedOut::sowingId)
+                    .containsExactly(answered);
+            harvests.keep(List.of(new HarvestNote(answered, null, null, null, null, null, null, "")), room.tom());
+        }
+    }
+
     private UUID plantedOut(UUID lot) {
         UUID sowing = seen.upOnDay(9, lot);
         seen.enter(sowing, 70, EntryStep.PLANTED_OUT, null);
