@@ -54,7 +54,9 @@ class FirstSchemaTest {
 
     private static void fill(Database first) throws IOException {
         try (InputStream rows = Objects.requireNonNull(FirstSchemaTest.class.getResourceAsStream("/first-group.sql"))) {
-            for (String row : new String(rows.readAllBytes(), StandardCharsets.UTF_8).strip().split(";\n", -1)) {
+            for (String row : new String(rows.readAllBytes(), StandardCharsets.UTF_8)
+                    .strip()
+                    .split(";\n", -1)) {
                 first.sql().execute(row);
             }
         }

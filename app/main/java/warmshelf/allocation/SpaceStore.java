@@ -181,11 +181,6 @@ public final class SpaceStore {
         String where = SAY.litPlace(
                 found.get(SITE.NAME), found.get(RACK.NAME), found.get(SHELF.FROM_TOP), found.get(PLACE.NUMBER));
         return new LitPlace(
-                found.get(PLACE.ID),
-                found.get(SITE.ID),
-                found.get(RACK.NAME),
-                where,
-                new Slot(1, 4),
-                LocalDate.MAX);
+                found.get(PLACE.ID), found.get(SITE.ID), found.get(RACK.NAME), where, new Slot(1, 4), LocalDate.MAX);
     }
 }

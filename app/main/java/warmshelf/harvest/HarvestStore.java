@@ -64,8 +64,8 @@ public final class HarvestStore implements GrownBefore {
                         .reversed()
                         .thenComparing(PlantedOut::sowingId))
                 .toList();
-        Set<UUID> said = notes(member, all.stream().map(PlantedOut::sowingId).toList())
-                .keySet();
+        Set<UUID> said =
+                notes(member, all.stream().map(PlantedOut::sowingId).toList()).keySet();
         Map<String, PlantedOut> once = new LinkedHashMap<>();
         all.forEach(each -> once.merge(
                 each.varietyInSeason(), each, (one, other) -> said.contains(other.sowingId()) ? other : one));

@@ -49,7 +49,8 @@ public record ShortCode(String text) {
             return Optional.of(new CodeRefusal.Empty());
         }
         String shown = signs.length() > SHOWN ? signs.substring(0, SHOWN) + "…" : signs;
-        OptionalInt unknown = signs.chars().filter(sign -> SIGNS.indexOf(sign) < 0).findFirst();
+        OptionalInt unknown =
+                signs.chars().filter(sign -> SIGNS.indexOf(sign) < 0).findFirst();
         if (unknown.isPresent()) {
             return Optional.of(new CodeRefusal.UnknownSign(shown, (char) unknown.getAsInt()));
         }

@@ -90,10 +90,8 @@ final class LeavingUndoStore {
                     .filter(thing -> giveBack(tx, leaving, thing, today, by))
                     .count();
             // Seedlings that they were to fetch had become free for others.
-            SurplusStore.TakenAgain seedlings =
-                    surplus.takeAllAgain(tx, member.id(), leaving.getMadeAt(), by);
-            return new Undone(
-                    returned + seedlings.taken(), things.size() - returned + seedlings.lost());
+            SurplusStore.TakenAgain seedlings = surplus.takeAllAgain(tx, member.id(), leaving.getMadeAt(), by);
+            return new Undone(returned + seedlings.taken(), things.size() - returned + seedlings.lost());
         }));
     }
 

@@ -54,8 +54,8 @@ final class WaitingList {
         }
         FreedSpaceFit fits = new FreedSpaceFit(stores.space().board(today, today.plusDays(DAYS_AHEAD)), today);
         return waiting.stream()
-                .flatMap(history -> fits.fit(wish(history, today), rooms).stream()
-                        .map(fit -> offer(history, fit)))
+                .flatMap(history ->
+                        fits.fit(wish(history, today), rooms).stream().map(fit -> offer(history, fit)))
                 .toList();
     }
 

@@ -53,9 +53,7 @@ public record LabelStock(
         int onPage = number % toAPage();
         int row = onPage / columns;
         return new Slot(
-                number / toAPage(),
-                left + onPage % columns * (width + gapAcross),
-                top + row * (height + gapDown));
+                number / toAPage(), left + onPage % columns * (width + gapAcross), top + row * (height + gapDown));
     }
 
     /** Whether all labels lie on the page. */
