@@ -55,6 +55,7 @@ import warmshelf.harvest.HarvestPages;
 import warmshelf.harvest.HarvestStore;
 import warmshelf.label.LabelRoom;
 import warmshelf.leaving.LeavingRoom;
+import warmshelf.news.NewsRoom;
 import warmshelf.paper.PaperRoom;
 import warmshelf.photo.PacketPhotoPages;
 import warmshelf.photo.PhotoStore;
@@ -166,6 +167,8 @@ final class Rooms {
         pages.addAll(SurplusRoom.pages(stores));
         pages.addAll(RequestRoom.pages(stores, plans.requests()));
         pages.addAll(StayRoom.pages(stores));
+        NewsRoom news = SowingRoom.news(stores);
+        pages.addAll(news.pages());
         RoundStore rounds = CheckRoom.rounds(stores);
         DutyRoom duty = new DutyRoom(database, audit, rounds);
         Aside today = Aside.of(
@@ -175,6 +178,7 @@ final class Rooms {
                 new SeedNews(stores),
                 new HarvestNews(harvests),
                 SurplusRoom.today(stores),
+                news.today(),
                 backups.news(),
                 backups.diskNews());
         pages.addAll(CheckRoom.pages(stores, rounds, photos, members, today, clock));

@@ -14,15 +14,20 @@ import org.jspecify.annotations.Nullable;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
 import warmshelf.decision.Decision;
+import warmshelf.news.NewsBookStore;
+import warmshelf.news.NewsEvent;
+import warmshelf.news.NewsKind;
 
 /** Keeps requests for warm space and what was decided on them. */
 public final class RequestStore {
     private final DSLContext sql;
     private final Audit audit;
+    private final NewsBookStore news;
 
     public RequestStore(Database database, Audit audit) {
         this.sql = database.sql();
         this.audit = audit;
+        this.news = new NewsBookStore(audit);
     }
 
     public Optional<SpaceRequest> find(UUID sowing) {
@@ -83,7 +88,17 @@ public final class RequestStore {
             return new Decision.Overtaken<>(new SpaceRefusal.DecidedMeanwhile());
         }
         audit.write(tx, by, "request " + state.word(), "sowing", request.sowingId(), reason);
+        tell(tx, request.sowingId(), state, by);
         return new Decision.Done<>(state);
+    }
+
+    private void tell(DSLContext tx, UUID sowing, SpaceRequest.State state, @Nullable UUID by) {
+        switch (state) {
+            case PLACED -> news.tellDecision(tx, NewsEvent.ofSowing(NewsKind.PLACED, sowing, by));
+            case REFUSED -> news.tellDecision(tx, NewsEvent.ofSowing(NewsKind.REFUSED, sowing, by));
+            case WAITING -> news.tellDecision(tx, NewsEvent.ofSowing(NewsKind.WAITING, sowing, by));
+            case WITHDRAWN -> {}
+        }
     }
 
     /** Keeps that the seed of a request gets its light otherwise than from the mat's place, or that it does not. */

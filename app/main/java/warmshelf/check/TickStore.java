@@ -17,6 +17,9 @@ import warmshelf.db.Audit;
 import warmshelf.db.Database;
 import warmshelf.decision.Decision;
 import warmshelf.decision.Declined;
+import warmshelf.news.NewsBookStore;
+import warmshelf.news.NewsEvent;
+import warmshelf.news.NewsKind;
 import warmshelf.seed.LotStore;
 import warmshelf.sowing.CompostStore;
 import warmshelf.sowing.Entry;
@@ -41,6 +44,7 @@ public final class TickStore {
     private final LotRequestStore lotRequests;
     private final SlowSeedStore slowSeed;
     private final CompostStore composts;
+    private final NewsBookStore news;
 
     public TickStore(
             Database database, Audit audit, SowingStore sowings, EntryStore entries, StayStore stays, LotStore lots) {
@@ -52,6 +56,7 @@ public final class TickStore {
         this.lots = lots;
         this.lotRequests = new LotRequestStore(database, audit);
         this.composts = new CompostStore(sql, audit);
+        this.news = new NewsBookStore(audit);
         this.slowSeed = new SlowSeedStore(sowings, entries, stays);
     }
 
@@ -127,6 +132,7 @@ public final class TickStore {
         List<Stay> lying = StayBookStore.ofSowing(tx, sowingId);
         holdRacks(tx, entry, lying);
         sowings.moveTo(tx, sowingId, now.stage());
+        tell(tx, entry);
         writeOffSeeds(tx, sowing, was.isSown(), now.isSown(), by);
         if (judge.isDouble() || judge.isOvertaken()) {
             return new TickOutcome.Kept(now.stage(), false, placesStay(tick));
@@ -137,6 +143,16 @@ public final class TickStore {
                 new SpaceAfterTick(sowing.stage(), was.moved(), now.stage(), tick, lying, lightUntil),
                 by);
         return new TickOutcome.Kept(now.stage(), false, List.of());
+    }
+
+    /** A grower is told of a problem, until the entry is taken back. */
+    private void tell(DSLContext tx, Entry entry) {
+        if (entry.supersedes() != null) {
+            news.takeBack(tx, entry.supersedes());
+        }
+        if (entry.problem() != null) {
+            news.tellGrower(tx, NewsEvent.ofEntry(NewsKind.PROBLEM, entry.sowingId(), entry.id(), entry.by()));
+        }
     }
 
     /** Seed goes out of its lot once, when it is sown, and comes back when that entry is taken back. */
@@ -226,7 +242,11 @@ public final class TickStore {
         space.heldBy(RackHoldStore.read(tx)).ifPresent(reason -> {
             throw Declined.refused(reason);
         });
-        for (SpaceAfterTick.Change change : space.changes()) {
+        List<SpaceAfterTick.Change> changes = space.changes();
+        if (!changes.isEmpty()) {
+            news.tellGrower(tx, NewsEvent.ofSowing(NewsKind.MOVED, sowingId, by));
+        }
+        for (SpaceAfterTick.Change change : changes) {
             if (change instanceof SpaceAfterTick.Change.End end) {
                 stays.end(tx, end.stay(), end.freeFrom(), by);
             } else if (change instanceof SpaceAfterTick.Change.BeginEarlier begin) {

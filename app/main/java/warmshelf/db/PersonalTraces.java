@@ -48,6 +48,7 @@ import static warmshelf.db.generated.Tables.LOT_REQUEST;
 import static warmshelf.db.generated.Tables.MAIL_WISH;
 import static warmshelf.db.generated.Tables.MAT_OUT;
 import static warmshelf.db.generated.Tables.MEMBER_SESSION;
+import static warmshelf.db.generated.Tables.NEWS;
 import static warmshelf.db.generated.Tables.OWN_CROP;
 import static warmshelf.db.generated.Tables.PHOTO;
 import static warmshelf.db.generated.Tables.PLAN_NOTE;
@@ -104,6 +105,7 @@ public final class PersonalTraces {
             goes(LETTER.MEMBER_ID, MESSAGES),
             goes(MAIL_WISH.MEMBER_ID, WISHES),
             goes(MEMBER_SESSION.MEMBER_ID, SIGN_INS),
+            goes(NEWS.MEMBER_ID, MESSAGES),
             goes(PLAN_NOTE.MEMBER_ID, MESSAGES),
             goes(PROGRAM_TOKEN.MEMBER_ID, SIGN_INS),
             goes(PUSH_NOTICE.MEMBER_ID, MESSAGES),
@@ -151,6 +153,7 @@ public final class PersonalTraces {
             nameless(LOT_REQUEST.ANSWERED_BY, OTHER_WORK),
             nameless(MAT_OUT.MADE_BY, OTHER_WORK),
             nameless(MAT_OUT.ENDED_BY, OTHER_WORK),
+            nameless(NEWS.CAUSED_BY, OTHER_WORK),
             nameless(OWN_CROP.MADE_BY, OTHER_WORK),
             nameless(PHOTO.ADDED_BY, PHOTOS),
             nameless(PHOTO.REMOVED_BY, OTHER_WORK),

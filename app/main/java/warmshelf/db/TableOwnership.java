@@ -43,6 +43,7 @@ import static warmshelf.db.generated.Tables.MAT_DAY;
 import static warmshelf.db.generated.Tables.MAT_OUT;
 import static warmshelf.db.generated.Tables.MEMBER;
 import static warmshelf.db.generated.Tables.MEMBER_SESSION;
+import static warmshelf.db.generated.Tables.NEWS;
 import static warmshelf.db.generated.Tables.OWN_CROP;
 import static warmshelf.db.generated.Tables.PHOTO;
 import static warmshelf.db.generated.Tables.PLACE;
@@ -143,6 +144,7 @@ public final class TableOwnership {
             MAT_DAY,
             MAT_OUT,
             MEMBER,
+            NEWS,
             OWN_CROP,
             PHOTO,
             PLACE,

@@ -61,6 +61,7 @@ final class DemoGroup {
         rota.write(house, coordinator);
         DemoSeason sowings = new DemoSeason(house, lots, today, season);
         new DemoDiary(house, clock, sowings, rota, coordinator).live();
+        house.writes().seeNews(today.minusDays(1).atStartOfDay(ZONE).toInstant());
         rota.askForSwap(house);
         Audit audit = new Audit(clock);
         SowingStores stores = SowingStores.over(database, audit, EvidenceStore.over(database, audit));

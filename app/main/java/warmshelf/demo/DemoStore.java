@@ -1,9 +1,12 @@
 package warmshelf.demo;
 
 import static warmshelf.db.generated.Tables.AUDIT_LINE;
+import static warmshelf.db.generated.Tables.NEWS;
 import static warmshelf.demo.DemoDecisions.done;
 
 import java.time.Instant;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -133,6 +136,15 @@ final class DemoStore {
 
     void refuse(SpaceRequest request, String reason, UUID by) {
         sql.transaction(inside -> decide(inside.dsl(), request, SpaceRequest.State.REFUSED, reason, by));
+    }
+
+    /** Everyone has looked until then: what was told before is not new to them any more. */
+    void seeNews(Instant until) {
+        OffsetDateTime moment = until.atOffset(ZoneOffset.UTC);
+        sql.update(NEWS)
+                .set(NEWS.SEEN_AT, NEWS.TOLD_AT)
+                .where(NEWS.TOLD_AT.lt(moment))
+                .execute();
     }
 
     private void decide(DSLContext tx, SpaceRequest request, SpaceRequest.State state, String reason, UUID by) {

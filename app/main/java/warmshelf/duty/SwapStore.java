@@ -15,17 +15,22 @@ import warmshelf.db.Audit;
 import warmshelf.db.Database;
 import warmshelf.decision.Decision;
 import warmshelf.decision.Declined;
+import warmshelf.news.NewsBookStore;
+import warmshelf.news.NewsEvent;
+import warmshelf.news.NewsKind;
 
 /** Keeps who asks whom to take a day, and changes the rota in the transaction in which somebody says yes. */
 public final class SwapStore {
     private final DSLContext sql;
     private final Audit audit;
     private final StandInStore standIns;
+    private final NewsBookStore news;
 
     public SwapStore(Database database, Audit audit, StandInStore standIns) {
         this.sql = database.sql();
         this.audit = audit;
         this.standIns = standIns;
+        this.news = new NewsBookStore(audit);
     }
 
     /**
@@ -56,6 +61,12 @@ public final class SwapStore {
                     .set(DUTY_SWAP.STATE, SwapState.OPEN.word())
                     .execute();
             audit.write(tx, by, "ask for a swap", "swap", id, turn.words());
+            NewsEvent event = NewsEvent.ofSwap(NewsKind.DUTY_ASKED, id, by);
+            if (asked == null) {
+                news.tellTheOthers(tx, event);
+            } else {
+                news.tell(tx, asked, event);
+            }
             return id;
         }));
     }
@@ -95,6 +106,7 @@ public final class SwapStore {
         }
         standIns.settle(tx, today, by);
         audit.write(tx, by, "take a swap", "swap", swap.id(), swap.turn().words());
+        news.tell(tx, swap.askedBy().id(), NewsEvent.ofSwap(NewsKind.DUTY_TAKEN, swap.id(), by));
     }
 
     private void give(DSLContext tx, Turn turn, UUID member, UUID by) {

@@ -25,16 +25,21 @@ import warmshelf.db.Database;
 import warmshelf.db.generated.tables.records.PhotoRecord;
 import warmshelf.decision.Decision;
 import warmshelf.decision.Declined;
+import warmshelf.news.NewsBookStore;
+import warmshelf.news.NewsEvent;
+import warmshelf.news.NewsKind;
 import warmshelf.seed.PacketPictures;
 
 /** Keeps pictures with the entries or lots they belong to. */
 public final class PhotoStore implements PacketPictures {
     private final Database database;
     private final Audit audit;
+    private final NewsBookStore news;
 
     public PhotoStore(Database database, Audit audit) {
         this.database = database;
         this.audit = audit;
+        this.news = new NewsBookStore(audit);
     }
 
     /** How a picture came to be kept. */
@@ -99,6 +104,13 @@ public final class PhotoStore implements PacketPictures {
                 .set(PHOTO.ADDED_AT, audit.now())
                 .execute();
         audit.write(tx, by, "add photo", subject.word(), of, picture.jpeg().length + " bytes");
+        if (subject == PhotoSubject.ENTRY) {
+            tx.select(ENTRY.SOWING_ID)
+                    .from(ENTRY)
+                    .where(ENTRY.ID.eq(of))
+                    .fetchOptional(ENTRY.SOWING_ID)
+                    .ifPresent(sowing -> news.tellGrower(tx, NewsEvent.ofEntry(NewsKind.PHOTO, sowing, of, by)));
+        }
         return Keeping.ADDED;
     }
 

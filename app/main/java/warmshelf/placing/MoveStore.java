@@ -29,6 +29,9 @@ import warmshelf.db.Audit;
 import warmshelf.db.Database;
 import warmshelf.decision.Decision;
 import warmshelf.decision.Declined;
+import warmshelf.news.NewsBookStore;
+import warmshelf.news.NewsEvent;
+import warmshelf.news.NewsKind;
 import warmshelf.words.Message;
 
 /**
@@ -41,6 +44,7 @@ public final class MoveStore {
     private final StayStore stays;
     private final StayRelayStore relays;
     private final RequestStore requests;
+    private final NewsBookStore news;
 
     public MoveStore(Database database, Audit audit, StayStore stays, RequestStore requests) {
         this.sql = database.sql();
@@ -48,6 +52,7 @@ public final class MoveStore {
         this.stays = stays;
         this.relays = new StayRelayStore(stays);
         this.requests = requests;
+        this.news = new NewsBookStore(audit);
     }
 
     /**
@@ -298,6 +303,7 @@ public final class MoveStore {
                 "stay",
                 now.id(),
                 String.join(" to ", List.of("from " + words(before), words(after))));
+        news.tellGrower(tx, NewsEvent.ofSowing(NewsKind.MOVED, now.sowingId(), by));
     }
 
     private static String words(LyingStay lying) {

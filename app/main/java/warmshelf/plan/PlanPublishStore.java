@@ -20,6 +20,9 @@ import warmshelf.allocation.Stay;
 import warmshelf.allocation.StayBookStore;
 import warmshelf.decision.Decision;
 import warmshelf.decision.Declined;
+import warmshelf.news.NewsBookStore;
+import warmshelf.news.NewsEvent;
+import warmshelf.news.NewsKind;
 import warmshelf.plan.SeasonQuestion.Asked;
 import warmshelf.plan.engine.PlacedStay;
 import warmshelf.plan.engine.Refused;
@@ -206,6 +209,10 @@ final class PlanPublishStore {
         for (Refused refused : draft.plan().refused()) {
             Asked asked = Objects.requireNonNull(draft.asked().asked().get(refused.request()));
             tell(tx, plan, asked.sowing(), false, PlanWords.told(asked.sowing().title(), refused));
+            new NewsBookStore(stores.audit())
+                    .tellDecision(
+                            tx,
+                            NewsEvent.ofSowing(NewsKind.NO_PLACE, asked.sowing().id(), null));
         }
     }
 

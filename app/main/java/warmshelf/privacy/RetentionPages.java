@@ -6,6 +6,7 @@ import warmshelf.db.Submission;
 import warmshelf.exchange.ExchangeRoom;
 import warmshelf.group.LinkPurpose;
 import warmshelf.leaving.LeavingRoom;
+import warmshelf.news.NewsBookStore;
 import warmshelf.reminder.push.MessageLife;
 import warmshelf.web.KnownDevice;
 import warmshelf.web.Pages;
@@ -29,6 +30,7 @@ final class RetentionPages implements Pages {
             long signInDays,
             long formDays,
             long messageDays,
+            long newsDays,
             long leavingHours,
             long incomingHours) {}
 
@@ -43,6 +45,7 @@ final class RetentionPages implements Pages {
                         LinkPurpose.SIGN_IN.life().toDays(),
                         Submission.KEPT.toDays(),
                         MessageLife.KEPT.toDays(),
+                        NewsBookStore.KEPT.toDays(),
                         LeavingRoom.UNDOABLE.toHours(),
                         ExchangeRoom.KEPT.toHours()));
     }

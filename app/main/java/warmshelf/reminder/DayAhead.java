@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import warmshelf.check.HeldRack;
+import warmshelf.news.NewsLine;
 import warmshelf.sowing.Entry;
 import warmshelf.sowing.NotedProblem;
 import warmshelf.words.Counted;
@@ -23,6 +24,7 @@ import warmshelf.words.DayWords;
  * @param steps due on that day; of sowings that have none, the next one if it is overdue
  * @param problems noted at their sowings and not answered; told in the morning only
  * @param held racks that are held, where something of theirs lies or is to come; told in the morning only
+ * @param news what else is new since the last morning; told in the morning only
  */
 record DayAhead(
         LocalDate day,
@@ -31,7 +33,8 @@ record DayAhead(
         int looks,
         List<StepAhead> steps,
         List<NotedProblem> problems,
-        List<HeldRack> held) {
+        List<HeldRack> held,
+        List<NewsLine> news) {
     private static final int BRIEFLY = 3;
 
     static DayAhead of(
@@ -41,7 +44,8 @@ record DayAhead(
             int looks,
             List<StepAhead> ahead,
             List<NotedProblem> problems,
-            List<HeldRack> held) {
+            List<HeldRack> held,
+            List<NewsLine> news) {
         Set<UUID> dueToday = ahead.stream()
                 .filter(step -> step.ideal().equals(day))
                 .map(StepAhead::sowing)
@@ -51,12 +55,17 @@ record DayAhead(
                 .filter(step -> step.ideal().equals(day)
                         || (step.next() && step.ideal().isBefore(day) && !dueToday.contains(step.sowing())))
                 .toList();
-        return new DayAhead(day, tomorrow, duties, looks, due, problems, held);
+        return new DayAhead(day, tomorrow, duties, looks, due, problems, held, news);
     }
 
     /** With nothing to say nobody is written to. */
     boolean isEmpty() {
-        return duties.isEmpty() && looks == 0 && steps.isEmpty() && problems.isEmpty() && held.isEmpty();
+        return duties.isEmpty()
+                && looks == 0
+                && steps.isEmpty()
+                && problems.isEmpty()
+                && held.isEmpty()
+                && news.isEmpty();
     }
 
     /** For example 'Today: you look at the Hall cellar; 2 things to do'. */
@@ -71,6 +80,9 @@ record DayAhead(
         }
         if (!steps.isEmpty()) {
             parts.add(SAY.thingsToDo(steps.size()));
+        }
+        if (!news.isEmpty()) {
+            parts.add(SAY.newThings(news.size()));
         }
         if (parts.isEmpty()) {
             parts.add(SAY.sowingsToLookAt(looks));
@@ -87,6 +99,9 @@ record DayAhead(
                 .formatted(noted.sowing().crop().name(), noted.problem().words())));
         steps.forEach(
                 step -> parts.add("%s: %s.".formatted(step.crop(), step.step().title())));
+        if (!news.isEmpty()) {
+            parts.add(SAY.newThings(news.size()) + ".");
+        }
         String first = String.join(" ", parts.subList(0, Math.min(BRIEFLY, parts.size())));
         return parts.size() > BRIEFLY ? first + " " + SAY.andMore(parts.size() - BRIEFLY) : first;
     }
@@ -106,6 +121,9 @@ record DayAhead(
         held.forEach(rack -> words.append(words(rack, address)));
         for (NotedProblem noted : problems) {
             words.append(words(noted, address));
+        }
+        for (NewsLine line : news) {
+            words.append(SAY.newLine(line.words(), address, line.address()));
         }
         for (String site : duties) {
             words.append(SAY.lookAtSite(site, address));

@@ -16,6 +16,7 @@ import warmshelf.check.MatAlarmStore;
 import warmshelf.check.TodayStore;
 import warmshelf.duty.LateRound;
 import warmshelf.group.GroupProfile;
+import warmshelf.news.NewsLine;
 import warmshelf.sowing.History;
 import warmshelf.sowing.NotedProblem;
 import warmshelf.sowing.SowingStores;
@@ -31,6 +32,7 @@ final class Moments {
     private final HeldRackStore racks;
     private final OwnLooks looks;
     private final LateRounds lateRounds;
+    private final New news;
     private final String address;
 
     /** With the address people type, without a slash at the end. */
@@ -41,6 +43,7 @@ final class Moments {
             HeldRackStore racks,
             OwnLooks looks,
             LateRounds lateRounds,
+            New news,
             String address) {
         this.stores = stores;
         this.today = today;
@@ -48,6 +51,7 @@ final class Moments {
         this.racks = racks;
         this.looks = looks;
         this.lateRounds = lateRounds;
+        this.news = news;
         this.address = address;
     }
 
@@ -59,6 +63,18 @@ final class Moments {
     /** The rounds that somebody is to walk because whoever is on duty has not. */
     interface LateRounds {
         List<LateRound> of(UUID member, LocalDate day, LocalTime now);
+    }
+
+    /** What is new for a member and not seen yet. */
+    interface New {
+        List<NewsLine> of(UUID member);
+    }
+
+    /** What came since the last morning; problems are told in full beside it. */
+    private List<NewsLine> newSince(UUID member, ZonedDateTime since) {
+        return news.of(member).stream()
+                .filter(line -> !line.isProblem() && !line.at().toInstant().isBefore(since.toInstant()))
+                .toList();
     }
 
     static String aboutDay(LocalDate day, boolean tomorrow) {
@@ -82,8 +98,13 @@ final class Moments {
                         .filter(rack ->
                                 listener.coordinator() || rack.concerned().contains(listener.id()))
                         .toList();
-        DayAhead ahead =
-                DayAhead.of(day, tomorrow, duties, tomorrow ? 0 : looks.of(listener.id(), day), steps, problems, held);
+        List<NewsLine> fresh = tomorrow
+                ? List.of()
+                : newSince(
+                        listener.id(),
+                        day.minusDays(1).atTime(Reminders.MORNING).atZone(profile.zone()));
+        DayAhead ahead = DayAhead.of(
+                day, tomorrow, duties, tomorrow ? 0 : looks.of(listener.id(), day), steps, problems, held, fresh);
         // a phone that was off is not told of a day that has gone
         ZonedDateTime until = (tomorrow ? day.atStartOfDay() : day.atTime(EVENING)).atZone(profile.zone());
         return ahead.isEmpty()

@@ -22,6 +22,7 @@ import warmshelf.reminder.push.PushKeys;
 import warmshelf.reminder.push.PushNoticeStore;
 import warmshelf.reminder.push.PushPost;
 import warmshelf.reminder.push.PushWishStore;
+import warmshelf.sowing.SowingRoom;
 import warmshelf.sowing.SowingStores;
 import warmshelf.web.BrowserSession;
 import warmshelf.web.Pages;
@@ -116,6 +117,7 @@ public final class ReminderRoom {
                 new HeldRackStore(stores.database(), stores.crops()),
                 CheckRoom.ownLooks(stores)::applyAsInt,
                 duty::standIns,
+                SowingRoom.news(stores)::lines,
                 address);
         return new Reminders(group, moments, channel, clock);
     }

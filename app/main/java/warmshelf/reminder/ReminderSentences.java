@@ -74,6 +74,10 @@ interface ReminderSentences {
 
     String thingsToDo(int things);
 
+    String newThings(int things);
+
+    String newLine(String words, String address, String path);
+
     String sowingsToLookAt(int sowings);
 
     String yourSowingsWantALook(int sowings, String address);

@@ -9,7 +9,7 @@ import warmshelf.group.GroupStore;
 
 /** Thinks of what is to be told by one channel at this minute, and sends what is laid ready. */
 final class Reminders {
-    private static final LocalTime MORNING = LocalTime.of(7, 0);
+    static final LocalTime MORNING = LocalTime.of(7, 0);
     /** What could not be told in the morning by noon says nothing useful any more. */
     private static final LocalTime NOON = LocalTime.NOON;
 

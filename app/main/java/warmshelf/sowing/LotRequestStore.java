@@ -18,16 +18,21 @@ import org.jooq.impl.DSL;
 import org.jspecify.annotations.Nullable;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
+import warmshelf.news.NewsBookStore;
+import warmshelf.news.NewsEvent;
+import warmshelf.news.NewsKind;
 
 /** Keeps what members ask of each other's seed, and the answers. */
 public final class LotRequestStore {
 
     private final DSLContext sql;
     private final Audit audit;
+    private final NewsBookStore news;
 
     public LotRequestStore(Database database, Audit audit) {
         this.sql = database.sql();
         this.audit = audit;
+        this.news = new NewsBookStore(audit);
     }
 
     /** A request with whose sowing and whose lot it concerns; the owner is null for the group's own seed. */
@@ -64,6 +69,11 @@ public final class LotRequestStore {
     void ask(DSLContext tx, UUID sowing, UUID lot, int seeds, UUID by) {
         write(tx, sowing, lot, LotRequest.State.WAITING, seeds, by);
         audit.write(tx, by, "ask for seed", "sowing", sowing, "%d seeds of lot %s".formatted(seeds, lot));
+        tx.select(LOT.OWNER_ID)
+                .from(LOT)
+                .where(LOT.ID.eq(lot), LOT.OWNER_ID.isNotNull())
+                .fetchOptional(LOT.OWNER_ID)
+                .ifPresent(owner -> news.tell(tx, owner, NewsEvent.ofSowing(NewsKind.SEED_ASKED, sowing, by)));
     }
 
     /** Notes that the seed of a sowing has gone to others. */
@@ -89,6 +99,7 @@ public final class LotRequestStore {
                 .where(LOT_REQUEST.SOWING_ID.eq(sowing))
                 .execute();
         audit.write(tx, by, given ? "give seed" : "refuse seed", "sowing", sowing, seeds + " seeds");
+        news.tellGrower(tx, NewsEvent.ofSowing(given ? NewsKind.SEED_GIVEN : NewsKind.SEED_REFUSED, sowing, by));
     }
 
     private void write(DSLContext tx, UUID sowing, UUID lot, LotRequest.State state, int seeds, UUID by) {

@@ -1,7 +1,9 @@
 package warmshelf.sowing;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import warmshelf.frost.garden.AcceptedRiskStore;
+import warmshelf.news.NewsRoom;
 import warmshelf.photo.PhotoPages;
 import warmshelf.photo.PhotoStore;
 import warmshelf.seed.GrownBefore;
@@ -11,6 +13,15 @@ import warmshelf.web.Pages;
 /** Asking for space and a member's sowings, wired. */
 public final class SowingRoom {
     private SowingRoom() {}
+
+    /** What is new for members of their sowings, told by the titles that the pages show. */
+    public static NewsRoom news(SowingStores stores) {
+        return new NewsRoom(
+                stores.database(),
+                stores.audit(),
+                ids -> stores.sowings().all(ids).stream().collect(Collectors.toMap(Sowing::id, Sowing::title)),
+                word -> Problem.named(word).words());
+    }
 
     public static List<Pages> pages(SowingStores stores, PhotoStore photos, Aside aside, GrownBefore grown) {
         AskStore asks =

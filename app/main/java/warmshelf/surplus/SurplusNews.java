@@ -8,7 +8,7 @@ import warmshelf.sowing.Sowing;
 import warmshelf.web.Aside;
 import warmshelf.web.Visitor;
 
-/** What Today tells of seedlings to give away: to everyone that there are some, to the two people what waits between them. */
+/** What Today tells of seedlings to give away: to the two people what waits between them, to a grower what is left over. */
 public final class SurplusNews implements Aside {
     private final SurplusBookStore book;
 
@@ -28,10 +28,6 @@ public final class SurplusNews implements Aside {
         List<Surplus> all = book.all(moment);
         UUID me = visitor.memberId();
         return Map.of(
-                "surplusFree",
-                        all.stream()
-                                .filter(each -> each.free() > 0 && !each.isGrownBy(me))
-                                .toList(),
                 "surplusPromised", between(all, me, true),
                 "surplusEnded", between(all, me, false),
                 "surplusLeft",

@@ -17,6 +17,9 @@ import warmshelf.db.Audit;
 import warmshelf.db.generated.tables.records.SurplusTakingRecord;
 import warmshelf.decision.Decision;
 import warmshelf.decision.Declined;
+import warmshelf.news.NewsBookStore;
+import warmshelf.news.NewsEvent;
+import warmshelf.news.NewsKind;
 import warmshelf.sowing.Progress;
 import warmshelf.sowing.Sowing;
 import warmshelf.sowing.SowingStores;
@@ -27,10 +30,12 @@ public final class SurplusStore {
 
     private final SowingStores stores;
     private final Audit audit;
+    private final NewsBookStore news;
 
     public SurplusStore(SowingStores stores) {
         this.stores = stores;
         this.audit = stores.audit();
+        this.news = new NewsBookStore(audit);
     }
 
     /**
@@ -59,6 +64,9 @@ public final class SurplusStore {
             }
             write(tx, sowing, plants, by);
             audit.write(tx, by, "give away", SUBJECT, sowing, plants + " plants");
+            if (plants > held.offered()) {
+                news.tellTheOthers(tx, NewsEvent.ofSowing(NewsKind.SEEDLINGS, sowing, by));
+            }
             return held.sowing();
         }));
     }
@@ -114,6 +122,7 @@ public final class SurplusStore {
                     .set(SURPLUS_TAKING.TAKEN_AT, audit.now())
                     .execute();
             audit.write(tx, by, "take seedlings", SUBJECT, sowing, plants + " plants");
+            news.tellGrower(tx, NewsEvent.ofSowing(NewsKind.SEEDLINGS_TAKEN, sowing, by));
             return held.sowing();
         }));
     }

@@ -27,6 +27,11 @@ public interface Pages {
         return Map.of();
     }
 
+    /** How much is new for a visitor; the navigation shows the sum. */
+    default int newFor(Visitor visitor) {
+        return 0;
+    }
+
     /** Ends what the pages have begun in the background; called when the server stops. */
     default void stop() {}
 }

@@ -9,7 +9,7 @@ public enum PartOfProgram {
     MINE("/sowings", "/frost", "/reminders", "/harvest", "/trials", "/plans/fairness"),
     ASK("/ask"),
     RACKS("/racks", "/weeks", "/stays", "/labels"),
-    SEED("/seeds", "/crops", "/new-crop", "/packets", "/supplies"),
+    SEED("/seeds", "/crops", "/new-crop", "/packets", "/supplies", "/surplus"),
     REQUESTS("/requests"),
     PLAN("/plans"),
     GROUP(

@@ -102,6 +102,14 @@ final class Renderer implements FileRenderer {
         frame.put("csrf", visitor.map(Visitor::csrfToken).orElse(""));
         frame.put("path", ctx.path());
         frame.put("programPart", PartOfProgram.of(ctx.path()).name());
+        boolean asks = visitor.isPresent() && ctx.attribute(WITHOUT_RECORDS) == null;
+        frame.put(
+                "newsCount",
+                asks
+                        ? pages.stream()
+                                .mapToInt(each -> each.newFor(visitor.get()))
+                                .sum()
+                        : 0);
         frame.put("notice", Notice.take(ctx));
         frame.put("undo", Notice.takeUndo(ctx));
         if (visitor.isPresent()) {

@@ -28,7 +28,8 @@ class PlanPagesTest extends PlanOnPages {
         assertThat(published.status()).as(published.text()).isEqualTo(303);
         assertThat(state(first)).isEqualTo("placed");
         assertThat(state(second)).isEqualTo("placed");
-        assertThat(cellar.member().get("/today").text()).contains("lies on mat M1 ");
+        assertThat(cellar.member().get("/today").text()).contains("New Placed: Pepper");
+        assertThat(cellar.member().get("/sowings").text()).contains("lies on mat M1 ");
         String mine = cellar.member().get("/sowings").body();
         String note = Cellar.first(mine, "/notes/([0-9a-f-]{36})/dismissal");
         cellar.coordinator().post("/notes/" + note + "/dismissal");
@@ -44,7 +45,7 @@ class PlanPagesTest extends PlanOnPages {
         assertThat(cellar.coordinator().get(plan).text()).contains("Undone: 2 wait for a place again.");
         assertThat(state(first)).isEqualTo("waiting");
         assertThat(cellar.coordinator().post(plan + "/undoing").status()).isEqualTo(409);
-        assertThat(cellar.member().get("/today").text()).contains("waits for a place again");
+        assertThat(cellar.member().get("/today").text()).contains("Waits for a place again: Pepper");
         assertThat(cellar.member().get("/sowings").text())
                 .as("nobody is offered what was just taken back")
                 .doesNotContain("became free");

@@ -28,7 +28,7 @@ class HeldRackLetterTest {
             Set.of());
 
     private static DayAhead ahead(List<HeldRack> held) {
-        return DayAhead.of(DAY, false, List.of(), 0, List.of(), List.of(), held);
+        return DayAhead.of(DAY, false, List.of(), 0, List.of(), List.of(), held, List.of());
     }
 
     @Test

@@ -121,6 +121,24 @@ class RemindersTest {
     }
 
     @Test
+    void in_the_morning_a_member_is_told_once_what_is_new_and_not_seen_yet() throws Exception {
+        wishes.keep(tom(), new MailWish("tom@example.org", true, false, false, false));
+        String first = cellar.ask(Cellar.peppers());
+        String second = cellar.ask(Cellar.peppers());
+        cellar.placeAsSuggested(first);
+        cellar.placeAsSuggested(second);
+        cellar.member().get("/sowings/" + first);
+
+        reminders.tick();
+        cellar.group().clock().advance(Duration.ofDays(2));
+        reminders.tick();
+
+        assertThat(mail.getReceivedMessages()[0].getSubject()).isEqualTo("Today: 1 thing is new");
+        assertThat(letters()).singleElement().asString().contains("* Placed: Pepper", ADDRESS + "/sowings/" + second);
+        assertThat(letters().get(0)).doesNotContain(first);
+    }
+
+    @Test
     void in_the_evening_a_member_is_told_of_tomorrows_duty() throws Exception {
         wishes.keep(tom(), new MailWish("tom@example.org", false, true, false, false));
         onDuty(TestGroup.TODAY.plusDays(1).toString());

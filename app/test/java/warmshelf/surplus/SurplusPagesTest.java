@@ -50,7 +50,7 @@ class SurplusPagesTest {
                         .post("/sowings/" + peppers + "/surplus", offer)
                         .status())
                 .isEqualTo(303);
-        assertThat(neighbour.get("/today").text()).contains("Seedlings to give away : 4 Pepper");
+        assertThat(neighbour.get("/today").text()).contains("gives seedlings away: Pepper");
 
         Answer taken = neighbour.post("/sowings/" + peppers + "/surplus/takings", Map.of("plants", "3"));
 

@@ -1,0 +1,10 @@
+package warmshelf.news;
+
+import warmshelf.testing.TestDatabase;
+
+class NewsStoreH2Test extends NewsStoreContract {
+    @Override
+    protected TestDatabase open() {
+        return TestDatabase.h2();
+    }
+}
