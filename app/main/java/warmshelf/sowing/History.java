@@ -113,6 +113,11 @@ public record History(
         return entries.stream().sorted(Entry.BY_SEEN).toList();
     }
 
+    /** The entries by when they were seen, the newest first. */
+    public List<Entry> newestFirst() {
+        return entries.stream().sorted(Entry.BY_SEEN.reversed()).toList();
+    }
+
     /** The entries that a later one corrects. */
     public Set<UUID> corrected() {
         return Entry.superseded(entries);

@@ -110,11 +110,10 @@ final class MySowingsPages implements Pages {
 
     private Line line(History history, Visitor visitor) {
         LocalDate today = visitor.today();
-        TimelineStep next = view.timeline(history, visitor)
-                .flatMap(timeline -> timeline.steps().stream()
-                        .filter(step -> step.done() == null)
-                        .findFirst())
-                .orElse(null);
-        return new Line(history.sowing(), history.request(), history.stayOn(today), next);
+        return new Line(
+                history.sowing(),
+                history.request(),
+                history.stayOn(today),
+                SowingView.next(view.timeline(history, visitor)));
     }
 }

@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.Stay;
 import warmshelf.photo.Photo;
 import warmshelf.timeline.Timeline;
+import warmshelf.timeline.TimelineStep;
 
 /**
  * The page of one sowing.
@@ -16,6 +17,8 @@ import warmshelf.timeline.Timeline;
  * @param answers to what was noted, by entry
  * @param mayTakeOut whether the visitor may take photos of it away
  * @param stay where it lies today; null: nowhere of the group's
+ * @param next the first step that is not done; null: none is left, or nothing can be counted back
+ * @param seenNow whether there is something to see: it is sown, or what comes next is due
  * @param mayTakeBack whether its withdrawal may be taken back
  * @param seed how it stands with its seed; null once it is sown
  * @param alsoToKnow sentences of its season
@@ -34,6 +37,8 @@ record SowingPage(
         Map<UUID, List<ProblemAnswer>> answers,
         boolean mayTakeOut,
         @Nullable Stay stay,
+        @Nullable TimelineStep next,
+        boolean seenNow,
         boolean mayWithdraw,
         boolean mayTakeBack,
         @Nullable SeedStanding seed,

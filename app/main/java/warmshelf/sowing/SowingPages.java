@@ -6,11 +6,13 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.crop.Hardiness;
 import warmshelf.frost.garden.AcceptedRiskStore;
 import warmshelf.photo.PhotoStore;
 import warmshelf.timeline.Timeline;
+import warmshelf.timeline.TimelineStep;
 import warmshelf.timeline.Verdict;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
@@ -48,6 +50,7 @@ final class SowingPages implements Pages {
         History history = histories.find(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
         Sowing sowing = history.sowing();
         Optional<Timeline> timeline = view.timeline(history, visitor);
+        TimelineStep next = SowingView.next(timeline);
         boolean tooLate = sowing.stage().isBeforeSowing()
                 && timeline.filter(dates -> dates.verdict() == Verdict.TOO_LATE).isPresent();
         Respond.page(
@@ -67,6 +70,8 @@ final class SowingPages implements Pages {
                         visitor.coordinator()
                                 || visitor.memberId().equals(sowing.grower().memberId()),
                         history.stayOn(visitor.today()),
+                        next,
+                        isSeenNow(history, next, visitor.today()),
                         mayWithdraw(visitor, sowing),
                         WithdrawalPages.isOurs(visitor, sowing)
                                 && histories.withdrawals().mayTakeBack(sowing),
@@ -83,6 +88,11 @@ final class SowingPages implements Pages {
                         tooLate,
                         tooLate ? instead(sowing, visitor.today()) : List.of(),
                         mayAskAgain(visitor, history) ? AskAddress.again(sowing) : null));
+    }
+
+    private static boolean isSeenNow(History history, @Nullable TimelineStep next, LocalDate today) {
+        return !history.sowing().stage().isBeforeSowing()
+                || (next != null && !next.ideal().isAfter(today));
     }
 
     private List<Redating.Move> moves(History history, Visitor visitor) {

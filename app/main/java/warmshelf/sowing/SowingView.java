@@ -6,8 +6,10 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import warmshelf.seed.LotBalance;
 import warmshelf.timeline.Timeline;
+import warmshelf.timeline.TimelineStep;
 import warmshelf.web.Visitor;
 
 /** What the list of sowings and the page of each share. */
@@ -36,6 +38,14 @@ final class SowingView {
                                 sowing,
                                 Objects.requireNonNull(balances.get(sowing.lotId())),
                                 requests.get(sowing.id()))));
+    }
+
+    /** The first step that is not done; null: none is left, or nothing can be counted back. */
+    static @Nullable TimelineStep next(Optional<Timeline> timeline) {
+        return timeline.flatMap(dates -> dates.steps().stream()
+                        .filter(step -> step.done() == null)
+                        .findFirst())
+                .orElse(null);
     }
 
     /** Its dates in the visitor's units; empty where nothing can be counted back. */

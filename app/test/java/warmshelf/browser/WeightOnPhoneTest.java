@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /** How much the pages that members open most ask and say on a phone before anything is unfolded, so that it does not grow again. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
@@ -22,6 +23,14 @@ class WeightOnPhoneTest {
                     screens: document.documentElement.scrollHeight / innerHeight,
                     words: document.querySelector('main').innerText.trim().split(/\\s+/).length
                 };
+            }
+            """;
+
+    private static final String IN_VIEW = """
+            (what) => {
+                const box = document.querySelector(what).getBoundingClientRect();
+                const bar = document.querySelector('.foot-nav').getBoundingClientRect();
+                return box.height > 0 && box.top >= 0 && box.bottom <= (bar.height > 0 ? bar.top : innerHeight);
             }
             """;
 
@@ -60,6 +69,21 @@ class WeightOnPhoneTest {
         assertThat(number(weight, "fields")).as("fields").isLessThanOrEqualTo(fields);
         assertThat(number(weight, "screens")).as("screens").isLessThanOrEqualTo(screens);
         assertThat(number(weight, "words")).as("words").isLessThanOrEqualTo(words);
+    }
+
+    @ParameterizedTest
+    @EnumSource(names = {"PHONE", "DESKTOP"})
+    void a_sowings_first_screenful_holds_what_is_next_where_it_lies_and_the_next_press(Screen screen) {
+        Page page = chromium.on(screen, spring.group(), spring.group().member()).newPage();
+        page.navigate(Chromium.address(spring.group()) + "/sowings/" + spring.onTheMat);
+
+        assertThat((Boolean) page.evaluate(IN_VIEW, ".lead")).as("what is next").isTrue();
+        assertThat((Boolean) page.evaluate(IN_VIEW, ".lead + p"))
+                .as("where it lies")
+                .isTrue();
+        assertThat((Boolean) page.evaluate(IN_VIEW, "main a.button[href$='/entry']"))
+                .as("the next press")
+                .isTrue();
     }
 
     private static double number(Map<?, ?> weight, String of) {

@@ -62,10 +62,10 @@ class ProblemPagesTest {
         return body.indexOf(page.startsWith("/today") ? "id=\"round\"" : "class=\"summary\"");
     }
 
-    /** Listed after that of sowing. */
+    /** The newest, so listed first. */
     private String notedEntry() {
         return Cellar.all(onDuty.get("/sowings/" + sowing).body(), "/photos/new\\?entry=([0-9a-f-]{36})")
-                .get(1);
+                .get(0);
     }
 
     @Test
