@@ -54,7 +54,7 @@ class SlowSendersTest {
     }
 
     @Test
-    void one_address_gets_only_so_many_connections_and_others_theirs() throws IOException {
+    void one_address_gets_only_so_many_connections_and_others_theirs() throws Exception {
         for (int i = 0; i < 450; i++) {
             send(connect("127.0.0.1"), FORM.formatted(100));
         }
@@ -62,7 +62,12 @@ class SlowSendersTest {
         send(other, "GET /health HTTP/1.1\r\nHost: localhost\r\n\r\n");
 
         assertThat(firstLine(other)).contains("200");
-        long open = senders.stream().filter(SlowSendersTest::isOpen).count();
+        long open = stillOpen();
+        for (int looks = 0; open > 430 && looks < 100; looks++) {
+            // that the server hung up is on its way
+            Thread.sleep(100);
+            open = stillOpen();
+        }
         assertThat(open).isBetween(300L, 430L);
     }
 
@@ -97,6 +102,10 @@ class SlowSendersTest {
         send(phone, body.substring(9));
 
         assertThat(firstLine(phone)).contains("422");
+    }
+
+    private long stillOpen() {
+        return senders.stream().filter(SlowSendersTest::isOpen).count();
     }
 
     private Socket connect(String from) throws IOException {

@@ -28,6 +28,7 @@ class PlannerAgainstAllTest {
 
     private static final LocalDate START = LocalDate.of(2027, 3, 1);
     private static final int DAYS = 12;
+    private static final int WITH_SOLVER_EACH = 8;
 
     @Test
     void a_small_question_gets_the_fairest_and_fullest_plan_there_is_and_a_bound_that_holds() {
@@ -44,7 +45,7 @@ class PlannerAgainstAllTest {
         for (int run = 0; run < 25; run++) {
             PlanQuestion question = as.apply(question(random), random);
 
-            RatedPlan found = Steadily.plan(question, Manner.SEARCH, 1);
+            RatedPlan found = plan(question, run);
             EverythingTried tried = new EverythingTried(question);
 
             assertThat(PlanChecker.problems(question, found.plan())).isEmpty();
@@ -62,6 +63,12 @@ class PlannerAgainstAllTest {
         assertThat(refusals)
                 .as("questions must be hard enough to refuse something")
                 .isGreaterThan(5);
+    }
+
+    /** The solver's process takes seconds to start: it is asked now and then, and where the search cannot prove what it found. */
+    private static RatedPlan plan(PlanQuestion question, int run) {
+        RatedPlan alone = Steadily.withoutSolver(question, 0.2);
+        return alone.optimal() && run % WITH_SOLVER_EACH != 0 ? alone : Steadily.plan(question, Manner.SEARCH, 1);
     }
 
     /** About half of the mats are dark, and half of the seed needs light. */

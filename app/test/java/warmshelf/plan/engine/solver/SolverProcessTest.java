@@ -2,6 +2,7 @@ package warmshelf.plan.engine.solver;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -59,7 +60,9 @@ class SolverProcessTest {
     static final class DyingChild {
         private DyingChild() {}
 
-        public static void main(String[] unused) {
+        public static void main(String[] unused) throws IOException {
+            // what is said before anything was asked is no answer
+            System.in.read();
             System.out.println("bound 12.5");
             System.out.println("plan 1 0");
             System.out.println("bound twelve");
