@@ -72,7 +72,7 @@ class SlipsPlanTest {
                 .doesNotContain("bought");
     }
 
-    // WBTW, How to plant sweet potatoes: 90 to 120 days by variety, 'Beauregard' 90 to 100.
+    // An extension agent in east Texas: 90 to 120 days from slips by kind; WBTW: 'Beauregard' 90 to 100.
     @Test
     void where_the_season_is_too_short_its_days_are_counted_from_slips_to_frost_and_no_day_is_called_late() {
         LocalDate frost = LocalDate.of(2027, 8, 25);

@@ -74,7 +74,7 @@ class TimelineCommandTest {
         assertThat(broccoli)
                 .contains("(sources differ: 4 to 9 weeks)")
                 .contains("Sources differ: from 28 days before the average last frost to 14 days before it.");
-        assertThat(timeline("--crop lisianthus --last-frost 2027-05-24 --season 2027 --today 2026-12-01")
+        assertThat(timeline("--crop strawflower --last-frost 2027-05-24 --season 2027 --today 2026-12-01")
                         .out())
                 .doesNotContainIgnoringCase("sources differ");
     }
