@@ -17,6 +17,7 @@ import warmshelf.crop.OwnCrop;
  * @param reference the reference's row; null: it has none
  * @param seasonEnds what is known of the ends of its season
  * @param hazards what lists of poisonous plants say of it; none: it was looked up in none
+ * @param agreements of each matter, how many extension services were read and whether they agree
  * @param said what extension services say of it
  */
 record CropDetailPage(
@@ -29,5 +30,6 @@ record CropDetailPage(
         List<CropFacts.Fact> facts,
         List<SeasonLine> seasonEnds,
         List<HazardLine> hazards,
+        List<SourceAgreement> agreements,
         List<SourceWords.Said> said,
         List<CropPages.KnownVariety> varieties) {}

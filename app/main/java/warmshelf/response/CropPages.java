@@ -138,6 +138,7 @@ public final class CropPages implements Pages {
                         crops.hazardClaims(crop.id()).stream()
                                 .map(HazardLine::of)
                                 .toList(),
+                        SourceAgreement.of(crop),
                         new SourceWords(units).all(crop),
                         crops.varieties(crop.id()).stream()
                                 .map(variety ->

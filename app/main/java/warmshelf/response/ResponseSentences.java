@@ -112,6 +112,18 @@ interface ResponseSentences {
 
     String either(String low, String high);
 
+    String noneRead();
+
+    String oneAgrees();
+
+    String oneSaysOtherwise();
+
+    String allAllow(long services);
+
+    String allAllowSomeMore(long services);
+
+    String someLeaveOut(long services, long others);
+
     String nothingKnown();
 
     String daysToRoots(String days);

@@ -73,7 +73,7 @@ final class SourceWords {
         return low.equals(high) ? low : both.apply(low, high);
     }
 
-    private static String label(SourceMatter matter) {
+    static String label(SourceMatter matter) {
         return switch (matter) {
             case WEEKS_INDOORS -> SAY.weeksIndoors();
             case PLANTING_OUT -> SAY.plantingOut();
