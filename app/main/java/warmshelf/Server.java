@@ -8,6 +8,7 @@ import java.util.Optional;
 import warmshelf.backup.BackupRoom;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
+import warmshelf.group.CalledStore;
 import warmshelf.group.GroupStore;
 import warmshelf.group.LinkPurpose;
 import warmshelf.group.LinkStore;
@@ -50,6 +51,7 @@ public final class Server implements AutoCloseable {
      */
     public static Server start(
             Settings settings, Database database, Clock clock, Passphrases passphrases, List<Pages> more) {
+        database.sql().transaction(inside -> CalledStore.renew(inside.dsl()));
         SessionStore sessions = new SessionStore(database, clock);
         BackupRoom backups =
                 BackupRoom.over(database, new GroupStore(database, new Audit(clock)), settings.upkeep(), clock);

@@ -126,7 +126,7 @@ public final class ClashStore {
         if (thermostat.isPresent()) {
             return thermostat;
         }
-        return whoLies(tx.select(MEMBER.NAME, LOT.VARIETY, QUARTER_DAY.ON_DAY, QUARTER_DAY.LOW_C, QUARTER_DAY.HIGH_C))
+        return whoLies(tx.select(MEMBER.CALLED, LOT.VARIETY, QUARTER_DAY.ON_DAY, QUARTER_DAY.LOW_C, QUARTER_DAY.HIGH_C))
                 .where(
                         QUARTER_DAY.MAT_ID.eq(mat),
                         QUARTER_DAY.ON_DAY.ge(first),

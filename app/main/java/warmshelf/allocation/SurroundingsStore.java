@@ -127,7 +127,7 @@ public final class SurroundingsStore {
                         STAY.TO_DAY,
                         SOWING.CROP_ID,
                         LOT.VARIETY,
-                        MEMBER.NAME)
+                        MEMBER.CALLED)
                 .from(STAY)
                 .join(SOWING)
                 .on(SOWING.ID.eq(STAY.SOWING_ID))
@@ -153,8 +153,8 @@ public final class SurroundingsStore {
         String crop = crops.find(found.get(SOWING.CROP_ID)).map(Crop::name).orElse(found.get(SOWING.CROP_ID));
         String variety = found.get(LOT.VARIETY);
         String words = variety.isEmpty()
-                ? "%s's %s".formatted(found.get(MEMBER.NAME), crop)
-                : "%s's %s (%s)".formatted(found.get(MEMBER.NAME), variety, crop);
+                ? "%s's %s".formatted(found.get(MEMBER.CALLED), crop)
+                : "%s's %s (%s)".formatted(found.get(MEMBER.CALLED), variety, crop);
         return new Neighbour(
                 found.get(STAY.PLACE_ID),
                 new Slot(found.get(STAY.FIRST_QUARTER), found.get(STAY.QUARTERS)),

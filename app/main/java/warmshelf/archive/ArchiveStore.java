@@ -84,7 +84,7 @@ public final class ArchiveStore {
     /** The newest file that was made, or taken in, here. */
     Optional<ArchiveNote> last(ArchiveNote.Kind kind) {
         return database.sql()
-                .select(ARCHIVE_FILE.BYTES_TOTAL, ARCHIVE_FILE.SHA256, MEMBER.NAME, ARCHIVE_FILE.MADE_AT)
+                .select(ARCHIVE_FILE.BYTES_TOTAL, ARCHIVE_FILE.SHA256, MEMBER.CALLED, ARCHIVE_FILE.MADE_AT)
                 .from(ARCHIVE_FILE)
                 .leftJoin(MEMBER)
                 .on(MEMBER.ID.eq(ARCHIVE_FILE.MADE_BY))

@@ -77,7 +77,7 @@ public final class HeldRackStore {
                         ENTRY.PROBLEM,
                         ENTRY.SEEN_ON,
                         ENTRY.NOTE,
-                        MEMBER.NAME,
+                        MEMBER.CALLED,
                         SOWING.CROP_ID,
                         LOT.VARIETY)
                 .from(RACK_HOLD)
@@ -112,7 +112,7 @@ public final class HeldRackStore {
                 variety.isEmpty() ? crop : crop + " · " + variety,
                 Problem.named(row.get(ENTRY.PROBLEM)),
                 row.get(ENTRY.SEEN_ON),
-                row.get(MEMBER.NAME),
+                row.get(MEMBER.CALLED),
                 row.get(ENTRY.NOTE));
     }
 

@@ -67,7 +67,7 @@ public final class MatAlarmStore {
                                 ENTRY.CELSIUS,
                                 MAT_DAY.CELSIUS,
                                 ENTRY.SEEN_ON,
-                                MEMBER.NAME)
+                                MEMBER.CALLED)
                         .from(ENTRY)
                         .join(MAT)
                         .on(MAT.ID.eq(ENTRY.MAT_ID)))
@@ -109,7 +109,7 @@ public final class MatAlarmStore {
                 row.get(ENTRY.CELSIUS).doubleValue(),
                 row.get(MAT_DAY.CELSIUS),
                 row.get(ENTRY.SEEN_ON),
-                row.get(MEMBER.NAME),
+                row.get(MEMBER.CALLED),
                 concerned(row.get(MAT.ID), day));
     }
 

@@ -7,34 +7,24 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
-import warmshelf.sowing.Sowing;
 import warmshelf.words.Units;
 
 /** The round as programs read it: a line for each check, with the same fields from the command and over HTTP. */
 public final class RoundLines {
     private RoundLines() {}
 
-    /**
-     * Every check in walking order; what lies at members' homes comes last.
-     *
-     * @param grower the name by which a sowing's grower is told
-     */
-    public static List<Map<String, @Nullable Object>> of(Round round, LocalDate day, Function<Sowing, String> grower) {
+    /** Every check in walking order; what lies at members' homes comes last. */
+    public static List<Map<String, @Nullable Object>> of(Round round, LocalDate day) {
         List<Map<String, @Nullable Object>> checks = new ArrayList<>();
         for (Round.Stop stop : round.stops()) {
             Round.MatReading mat = stop.mat();
             if (mat != null) {
                 checks.add(reading(stop, mat));
             }
-            stop.items()
-                    .forEach(item -> addChecks(
-                            checks, item, day, grower.apply(item.subject().sowing())));
+            stop.items().forEach(item -> addChecks(checks, item, day));
         }
-        round.elsewhere()
-                .forEach(item ->
-                        addChecks(checks, item, day, grower.apply(item.subject().sowing())));
+        round.elsewhere().forEach(item -> addChecks(checks, item, day));
         return checks;
     }
 
@@ -57,8 +47,7 @@ public final class RoundLines {
         return line;
     }
 
-    private static void addChecks(
-            List<Map<String, @Nullable Object>> checks, Round.Item item, LocalDate day, String grower) {
+    private static void addChecks(List<Map<String, @Nullable Object>> checks, Round.Item item, LocalDate day) {
         PlaceAddress address = item.address();
         for (Check check : item.checks()) {
             Map<String, @Nullable Object> line = new LinkedHashMap<>();
@@ -73,7 +62,7 @@ public final class RoundLines {
             line.put("kind", check.kind().step().word());
             line.put("surface", address == null ? null : address.surface());
             line.put("variety", item.subject().sowing().variety());
-            line.put("grower", grower);
+            line.put("grower", item.subject().sowing().grower().name());
             line.put("ifSeen", check.ifSeen(Units.METRIC));
             line.put("caution", check.caution().isEmpty() ? null : check.caution());
             line.put("remark", check.remark() == null ? null : check.remarkWords(Units.METRIC));

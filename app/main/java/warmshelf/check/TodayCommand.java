@@ -53,9 +53,7 @@ public final class TodayCommand implements Callable<Integer> {
                     .whole(day);
             Map<String, Object> answer = new LinkedHashMap<>();
             answer.put("date", day);
-            answer.put(
-                    "checks",
-                    RoundLines.of(round, day, sowing -> sowing.grower().name()));
+            answer.put("checks", RoundLines.of(round, day));
             Output.json(answer);
         }
         return 0;

@@ -37,7 +37,7 @@ public final class TodayStore {
     Map<UUID, MatToRead> mats(LocalDate day) {
         // In the order of reading, so that of several the last one stands.
         Map<UUID, Record3<UUID, BigDecimal, String>> readings = new HashMap<>();
-        sql.select(ENTRY.MAT_ID, ENTRY.CELSIUS, MEMBER.NAME)
+        sql.select(ENTRY.MAT_ID, ENTRY.CELSIUS, MEMBER.CALLED)
                 .from(ENTRY)
                 .join(MEMBER)
                 .on(MEMBER.ID.eq(ENTRY.MADE_BY))
@@ -74,7 +74,7 @@ public final class TodayStore {
 
     /** Who is on duty on a day, in walking order of the sites. */
     public List<OnDuty> onDuty(LocalDate day) {
-        return sql.select(SITE.ID, SITE.NAME, MEMBER.ID, MEMBER.NAME)
+        return sql.select(SITE.ID, SITE.NAME, MEMBER.ID, MEMBER.CALLED)
                 .from(DUTY)
                 .join(SITE)
                 .on(SITE.ID.eq(DUTY.SITE_ID))

@@ -144,7 +144,7 @@ public final class WeekSheetPages implements Pages {
                 WeekSheetPage.kinds(sheet, visitor.units()),
                 WeekSheetPage.careful(sheet),
                 present().stream()
-                        .map(member -> new Choice(member.id().toString(), member.name()))
+                        .map(member -> new Choice(member.id().toString(), member.called()))
                         .toList(),
                 WeekSheetPage.everyProblem(),
                 form,

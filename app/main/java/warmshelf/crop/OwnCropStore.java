@@ -85,7 +85,7 @@ public final class OwnCropStore {
     private List<OwnCrop> newest() {
         Map<String, OwnCrop> newest = new LinkedHashMap<>();
         database.sql()
-                .select(OWN_CROP.asterisk(), MEMBER.NAME)
+                .select(OWN_CROP.asterisk(), MEMBER.CALLED)
                 .from(OWN_CROP)
                 .join(MEMBER)
                 .on(MEMBER.ID.eq(OWN_CROP.MADE_BY))
@@ -132,14 +132,14 @@ public final class OwnCropStore {
 
     private String lastBy(String cropId) {
         return database.sql()
-                .select(MEMBER.NAME)
+                .select(MEMBER.CALLED)
                 .from(OWN_CROP)
                 .join(MEMBER)
                 .on(MEMBER.ID.eq(OWN_CROP.MADE_BY))
                 .where(OWN_CROP.CROP_ID.eq(cropId))
                 .orderBy(OWN_CROP.VERSION.desc())
                 .limit(1)
-                .fetchSingle(MEMBER.NAME);
+                .fetchSingle(MEMBER.CALLED);
     }
 
     private void write(DSLContext sql, Crop crop, OwnEmergence emergence, boolean keep, int version, UUID by) {
@@ -216,7 +216,7 @@ public final class OwnCropStore {
                 emergence(row),
                 row.get(OWN_CROP.KEPT),
                 row.get(OWN_CROP.VERSION),
-                row.get(MEMBER.NAME),
+                row.get(MEMBER.CALLED),
                 row.get(OWN_CROP.MADE_AT));
     }
 

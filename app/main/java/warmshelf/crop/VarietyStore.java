@@ -31,7 +31,7 @@ public final class VarietyStore {
     /** All of them, by crop and name. */
     List<Variety> all() {
         return database.sql()
-                .select(VARIETY.asterisk(), MEMBER.NAME)
+                .select(VARIETY.asterisk(), MEMBER.CALLED)
                 .from(VARIETY)
                 .join(MEMBER)
                 .on(MEMBER.ID.eq(VARIETY.MADE_BY))
@@ -118,7 +118,7 @@ public final class VarietyStore {
                         Basis.named(row.get(VARIETY.MATURITY_BASIS))),
                 row.get(VARIETY.SOURCE),
                 row.get(VARIETY.VERSION),
-                row.get(MEMBER.NAME),
+                row.get(MEMBER.CALLED),
                 row.get(VARIETY.MADE_AT));
     }
 }

@@ -9,7 +9,7 @@ import java.util.UUID;
 import org.jooq.DSLContext;
 import org.jspecify.annotations.Nullable;
 
-/** Writes the line that every change leaves: who did what to which thing, and when. */
+/** Writes the line that every change leaves: who did what to which thing, when, and by which token where a script did. */
 public final class Audit {
     private static final int LONGEST_DETAIL = 1000;
 
@@ -42,6 +42,7 @@ public final class Audit {
                 .set(AUDIT_LINE.SUBJECT, subject)
                 .set(AUDIT_LINE.SUBJECT_ID, String.valueOf(subjectId))
                 .set(AUDIT_LINE.DETAIL, kept)
+                .set(AUDIT_LINE.TOKEN_NAME, ScriptAtWork.tokenName())
                 .execute();
     }
 }

@@ -39,7 +39,7 @@ public final class DutyStore {
 
     /** Everyone who has not left, by name. */
     List<Named> members() {
-        return sql.select(MEMBER.ID, MEMBER.NAME)
+        return sql.select(MEMBER.ID, MEMBER.CALLED)
                 .from(MEMBER)
                 .where(MEMBER.LEFT_AT.isNull())
                 .orderBy(MEMBER.NAME_KEY)
@@ -52,7 +52,7 @@ public final class DutyStore {
     /** Who is on duty, from one day up to but not on another. */
     Map<Turn, Holder> rota(LocalDate from, LocalDate to) {
         Map<Turn, Holder> rota = new HashMap<>();
-        sql.select(DUTY.SITE_ID, DUTY.ON_DAY, MEMBER.ID, MEMBER.NAME, MEMBER.LEFT_AT)
+        sql.select(DUTY.SITE_ID, DUTY.ON_DAY, MEMBER.ID, MEMBER.CALLED, MEMBER.LEFT_AT)
                 .from(DUTY)
                 .join(MEMBER)
                 .on(MEMBER.ID.eq(DUTY.MEMBER_ID))

@@ -159,7 +159,7 @@ final class MinePages implements Pages {
     private Named whose(Context ctx, @Nullable String named) {
         Visitor visitor = Visitor.of(ctx);
         if (named == null || named.isBlank() || named.equals(visitor.memberId().toString())) {
-            return new Named(visitor.memberId(), visitor.name());
+            return new Named(visitor.memberId(), visitor.called());
         }
         if (!visitor.coordinator()) {
             throw Refusal.forbidden(SAY.onlyCoordinators());

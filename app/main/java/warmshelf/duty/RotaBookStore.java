@@ -63,7 +63,7 @@ public final class RotaBookStore {
                 .forEach(row -> away.computeIfAbsent(row.getMemberId(), id -> new ArrayList<>())
                         .add(new Away(row.getId(), row.getFirstDay(), row.getLastDay())));
         Map<UUID, Volunteer> volunteers = new LinkedHashMap<>();
-        sql.select(MEMBER.ID, MEMBER.NAME, DUTY_WILLING.SITE_ID, DUTY_WILLING.WEEKDAY)
+        sql.select(MEMBER.ID, MEMBER.CALLED, DUTY_WILLING.SITE_ID, DUTY_WILLING.WEEKDAY)
                 .from(DUTY_WILLING)
                 .join(MEMBER)
                 .on(MEMBER.ID.eq(DUTY_WILLING.MEMBER_ID))

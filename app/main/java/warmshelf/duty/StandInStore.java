@@ -32,7 +32,7 @@ public final class StandInStore {
     /** Who stands in, from one day up to but not on another. */
     Map<Turn, Named> between(LocalDate from, LocalDate to) {
         Map<Turn, Named> standIns = new HashMap<>();
-        sql.select(DUTY_STAND_IN.SITE_ID, DUTY_STAND_IN.ON_DAY, MEMBER.ID, MEMBER.NAME)
+        sql.select(DUTY_STAND_IN.SITE_ID, DUTY_STAND_IN.ON_DAY, MEMBER.ID, MEMBER.CALLED)
                 .from(DUTY_STAND_IN)
                 .join(MEMBER)
                 .on(MEMBER.ID.eq(DUTY_STAND_IN.MEMBER_ID))

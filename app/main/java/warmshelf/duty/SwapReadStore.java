@@ -49,7 +49,7 @@ public final class SwapReadStore {
                 .where(which)
                 .fetchGroups(DUTY_SWAP_REFUSAL.SWAP_ID, DUTY_SWAP_REFUSAL.MEMBER_ID);
         return sql.select(DUTY_SWAP.fields())
-                .select(SITE.NAME, RETURN_SITE.NAME, ASKER.NAME, ASKED.NAME, TAKER.NAME)
+                .select(SITE.NAME, RETURN_SITE.NAME, ASKER.CALLED, ASKED.CALLED, TAKER.CALLED)
                 .from(DUTY_SWAP)
                 .join(SITE)
                 .on(SITE.ID.eq(DUTY_SWAP.SITE_ID))
@@ -72,12 +72,12 @@ public final class SwapReadStore {
                 row.get(DUTY_SWAP.ID),
                 new Turn(row.get(DUTY_SWAP.SITE_ID), row.get(DUTY_SWAP.ON_DAY)),
                 row.get(SITE.NAME),
-                new Named(row.get(DUTY_SWAP.ASKED_BY), row.get(ASKER.NAME)),
-                named(row.get(DUTY_SWAP.ASKED_OF), row.get(ASKED.NAME)),
+                new Named(row.get(DUTY_SWAP.ASKED_BY), row.get(ASKER.CALLED)),
+                named(row.get(DUTY_SWAP.ASKED_OF), row.get(ASKED.CALLED)),
                 returnDay == null ? null : new Turn(row.get(DUTY_SWAP.RETURN_SITE_ID), returnDay),
                 returnDay == null ? "" : row.get(RETURN_SITE.NAME),
                 SwapState.of(row.get(DUTY_SWAP.STATE)),
-                named(row.get(DUTY_SWAP.TAKEN_BY), row.get(TAKER.NAME)),
+                named(row.get(DUTY_SWAP.TAKEN_BY), row.get(TAKER.CALLED)),
                 refusedBy);
     }
 

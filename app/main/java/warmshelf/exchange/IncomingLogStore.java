@@ -81,7 +81,7 @@ final class IncomingLogStore {
 
     private SelectConditionStep<? extends Record> taken(Condition which) {
         return database.sql()
-                .select(INCOMING_TABLE.asterisk(), MEMBER.NAME)
+                .select(INCOMING_TABLE.asterisk(), MEMBER.CALLED)
                 .from(INCOMING_TABLE)
                 .join(MEMBER)
                 .on(MEMBER.ID.eq(INCOMING_TABLE.TAKEN_BY))
@@ -95,7 +95,7 @@ final class IncomingLogStore {
                 row.get(INCOMING_TABLE.ROWS_TAKEN),
                 row.get(INCOMING_TABLE.ROWS_THERE),
                 row.get(INCOMING_TABLE.TAKEN_BY),
-                row.get(MEMBER.NAME),
+                row.get(MEMBER.CALLED),
                 row.get(INCOMING_TABLE.TAKEN_AT).atZoneSameInstant(zone).toLocalDate());
     }
 }

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 import org.jooq.DSLContext;
+import org.jooq.Record3;
 import warmshelf.group.Member;
 import warmshelf.seed.GerminationTest;
 import warmshelf.seed.LotStore;
@@ -41,10 +42,13 @@ final class IncomingLotStore implements IncomingRows {
 
     private static Map<String, UUID> owners(DSLContext within) {
         Map<String, UUID> owners = new java.util.HashMap<>();
-        within.select(MEMBER.NAME, MEMBER.ID)
+        List<Record3<String, String, UUID>> present = within.select(MEMBER.NAME, MEMBER.CALLED, MEMBER.ID)
                 .from(MEMBER)
                 .where(MEMBER.LEFT_AT.isNull())
-                .forEach(row -> owners.put(Member.key(row.value1()), row.value2()));
+                .fetch();
+        present.forEach(row -> owners.put(Member.key(row.value2()), row.value3()));
+        // a whole name is surer than what somebody is called
+        present.forEach(row -> owners.put(Member.key(row.value1()), row.value3()));
         return owners;
     }
 

@@ -52,7 +52,7 @@ final class LotExportStore {
                         row.get(LOT.VARIETY),
                         row.get(LOT.SEED_YEAR),
                         row.get(LOT.SEEDS_LEFT),
-                        row.get(MEMBER.NAME),
+                        taker.name(row.get(LOT.OWNER_ID), row.get(MEMBER.NAME), row.get(MEMBER.CALLED)),
                         row.get(LOT.TREATED),
                         row.get(LOT.SOURCE),
                         row.get(LOT.STORAGE),
@@ -86,7 +86,7 @@ final class LotExportStore {
     }
 
     private static ResultQuery<? extends Record> lots(DSLContext sql, Taker taker) {
-        return sql.select(LOT.asterisk(), MEMBER.NAME, TESTS)
+        return sql.select(LOT.asterisk(), MEMBER.NAME, MEMBER.CALLED, TESTS)
                 .from(LOT)
                 .leftJoin(MEMBER)
                 .on(MEMBER.ID.eq(LOT.OWNER_ID))

@@ -36,7 +36,7 @@ final class PeopleExportStore {
     void nights(Taker taker, TableWriter table) throws IOException {
         StreamedRowsStore.each(
                 database.sql(),
-                sql -> sql.select(THERMOMETER_NIGHT.asterisk(), THERMOMETER.NAME, MEMBER.NAME)
+                sql -> sql.select(THERMOMETER_NIGHT.asterisk(), THERMOMETER.NAME, MEMBER.NAME, MEMBER.CALLED)
                         .from(THERMOMETER_NIGHT)
                         .join(THERMOMETER)
                         .on(THERMOMETER.ID.eq(THERMOMETER_NIGHT.THERMOMETER_ID))
@@ -51,6 +51,6 @@ final class PeopleExportStore {
                         row.get(THERMOMETER.NAME),
                         row.get(THERMOMETER_NIGHT.ON_DAY),
                         row.get(THERMOMETER_NIGHT.CELSIUS),
-                        taker.name(row.get(THERMOMETER_NIGHT.NOTED_BY), row.get(MEMBER.NAME))));
+                        taker.name(row.get(THERMOMETER_NIGHT.NOTED_BY), row.get(MEMBER.NAME), row.get(MEMBER.CALLED))));
     }
 }

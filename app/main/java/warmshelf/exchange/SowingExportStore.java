@@ -27,7 +27,7 @@ final class SowingExportStore {
     void sowings(Taker taker, TableWriter table) throws IOException {
         StreamedRowsStore.each(
                 database.sql(),
-                sql -> sql.select(SOWING.asterisk(), LOT.VARIETY, MEMBER.NAME)
+                sql -> sql.select(SOWING.asterisk(), LOT.VARIETY, MEMBER.NAME, MEMBER.CALLED)
                         .from(SOWING)
                         .join(LOT)
                         .on(LOT.ID.eq(SOWING.LOT_ID))
@@ -39,7 +39,7 @@ final class SowingExportStore {
                         row.get(SOWING.ID),
                         row.get(SOWING.SEASON),
                         row.get(SOWING.SEASON_PART),
-                        row.get(MEMBER.NAME),
+                        taker.name(row.get(SOWING.MEMBER_ID), row.get(MEMBER.NAME), row.get(MEMBER.CALLED)),
                         row.get(SOWING.CROP_ID),
                         row.get(LOT.VARIETY),
                         row.get(SOWING.LOT_ID),
@@ -62,7 +62,7 @@ final class SowingExportStore {
     void entries(Taker taker, TableWriter table) throws IOException {
         StreamedRowsStore.each(
                 database.sql(),
-                sql -> sql.select(ENTRY.asterisk(), MEMBER.NAME)
+                sql -> sql.select(ENTRY.asterisk(), MEMBER.NAME, MEMBER.CALLED)
                         .from(ENTRY)
                         .leftJoin(SOWING)
                         .on(SOWING.ID.eq(ENTRY.SOWING_ID))
@@ -87,7 +87,7 @@ final class SowingExportStore {
                         row.get(ENTRY.PROBLEM),
                         row.get(ENTRY.NOTE),
                         row.get(ENTRY.SUPERSEDES),
-                        taker.name(row.get(ENTRY.MADE_BY), row.get(MEMBER.NAME))));
+                        taker.name(row.get(ENTRY.MADE_BY), row.get(MEMBER.NAME), row.get(MEMBER.CALLED))));
     }
 
     void stays(Taker taker, TableWriter table) throws IOException {

@@ -5,6 +5,7 @@ import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import warmshelf.words.SeenName;
 
 /**
  * Who takes a table out, and so what stands in it.
@@ -17,12 +18,8 @@ public record Taker(UUID memberId, boolean everything, ZoneId zone) {
         return time == null ? null : time.atZoneSameInstant(zone).toLocalDate();
     }
 
-    /** Somebody's name: of others members take out the first name only. */
-    public @Nullable String name(@Nullable UUID id, @Nullable String name) {
-        if (name == null || everything || memberId.equals(id)) {
-            return name;
-        }
-        int space = name.indexOf(' ');
-        return space < 0 ? name : name.substring(0, space);
+    /** Somebody's name as whoever takes it out sees it. */
+    public @Nullable String name(@Nullable UUID id, @Nullable String name, @Nullable String called) {
+        return name == null || called == null ? null : SeenName.of(name, called, everything || memberId.equals(id));
     }
 }

@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param hash names the link without opening it
  * @param memberId whom it signs in, for the purpose sign-in
- * @param madeBy name of the member who made it; null for the program itself
+ * @param madeBy what the member who made it is called; null for the program itself
  * @param usesLeft null: any number of times until it expires
  */
 public record Link(

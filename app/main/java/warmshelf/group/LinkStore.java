@@ -181,7 +181,7 @@ public final class LinkStore {
 
     private static SelectOnConditionStep<Record> links(DSLContext sql) {
         return sql.select(ACCESS_LINK.fields())
-                .select(MEMBER.NAME)
+                .select(MEMBER.CALLED)
                 .from(ACCESS_LINK)
                 .leftJoin(MEMBER)
                 .on(MEMBER.ID.eq(ACCESS_LINK.MADE_BY));
@@ -194,7 +194,7 @@ public final class LinkStore {
                 row.get(ACCESS_LINK.ROLE).equals("coordinator"),
                 row.get(ACCESS_LINK.MEMBER_ID),
                 row.get(ACCESS_LINK.NOTE),
-                row.get(MEMBER.NAME),
+                row.get(MEMBER.CALLED),
                 row.get(ACCESS_LINK.EXPIRES_AT),
                 row.get(ACCESS_LINK.USES_LEFT));
     }

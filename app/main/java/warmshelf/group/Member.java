@@ -5,10 +5,12 @@ import java.time.OffsetDateTime;
 import java.util.Locale;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import warmshelf.words.SeenName;
 
 /**
  * A person of the group.
  *
+ * @param called what other members see in the place of the name
  * @param temperatureUnit 'C' or 'F'; null: as the group shows it
  * @param lengthUnit 'cm' or 'in'; null: as the group shows it
  * @param leftAt null while the person belongs to the group
@@ -18,6 +20,7 @@ import org.jspecify.annotations.Nullable;
 public record Member(
         UUID id,
         String name,
+        String called,
         boolean coordinator,
         String country,
         String postcode,
@@ -30,6 +33,11 @@ public record Member(
 
     public boolean present() {
         return leftAt == null;
+    }
+
+    /** The name that a reader sees of this person. */
+    public String nameFor(UUID reader, boolean coordinator) {
+        return SeenName.of(name, called, coordinator || id.equals(reader));
     }
 
     /** The name as it is compared: 'ADA  Moss' and 'Ada Moss' are one person. */

@@ -1,11 +1,14 @@
 package warmshelf.group;
 
+import static warmshelf.db.generated.Tables.AUDIT_LINE;
 import static warmshelf.db.generated.Tables.GROUP_PROFILE;
 import static warmshelf.db.generated.Tables.MEMBER;
 
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import org.jooq.DSLContext;
 import org.jooq.RowCountQuery;
@@ -19,6 +22,9 @@ import warmshelf.decision.Declined;
 
 /** The people of the group, those who have left included: their sowings stay. */
 public final class MemberStore {
+    private static final String CHANGE = "change own settings";
+    private static final String RENAME = "rename";
+
     private final Database database;
     private final Audit audit;
 
@@ -35,15 +41,15 @@ public final class MemberStore {
                 .fetch(MemberStore::member);
     }
 
-    /** Who coordinates the group now, by name. */
+    /** What those who coordinate the group now are called, by name. */
     public List<String> coordinatorNames() {
         return database.sql()
-                .select(MEMBER.NAME)
+                .select(MEMBER.CALLED)
                 .from(MEMBER)
                 .where(MEMBER.ROLE.eq("coordinator"))
                 .and(MEMBER.LEFT_AT.isNull())
                 .orderBy(MEMBER.NAME_KEY)
-                .fetch(MEMBER.NAME);
+                .fetch(MEMBER.CALLED);
     }
 
     public Optional<Member> find(UUID id) {
@@ -80,12 +86,14 @@ public final class MemberStore {
                         .set(MEMBER.ID, id)
                         .set(MEMBER.NAME, person.name())
                         .set(MEMBER.NAME_KEY, Member.key(person.name()))
+                        .set(MEMBER.CALLED, person.name())
                         .set(MEMBER.ROLE, coordinator ? "coordinator" : "member")
                         .set(MEMBER.COUNTRY, person.country())
                         .set(MEMBER.POSTCODE, person.postcode())
                         .set(MEMBER.PASSPHRASE_HASH, person.passphraseHash())
                         .set(MEMBER.JOINED_AT, audit.now())
                         .set(MEMBER.VERSION, 1));
+        CalledStore.renew(sql);
         audit.write(sql, id, "join", "member", id, how);
         return id;
     }
@@ -136,6 +144,7 @@ public final class MemberStore {
                 .where(MEMBER.ID.eq(id))
                 .and(MEMBER.LEFT_AT.isNull())
                 .execute();
+        CalledStore.renew(sql);
         SessionStore.endAll(sql, id);
         LinkStore.withdrawAllOf(sql, id, audit.now());
         audit.write(sql, by, "leave", "member", id, "");
@@ -154,6 +163,7 @@ public final class MemberStore {
                 .set(MEMBER.VERSION, MEMBER.VERSION.plus(1))
                 .where(MEMBER.ID.eq(id), MEMBER.LEFT_AT.isNotNull(), MEMBER.ERASED_AT.isNull())
                 .execute();
+        CalledStore.renew(sql);
         audit.write(sql, by, "come back", "member", id, "");
     }
 
@@ -166,6 +176,8 @@ public final class MemberStore {
     }
 
     private void change(DSLContext sql, UUID id, int version, OwnSettings settings) {
+        String before =
+                sql.select(MEMBER.NAME).from(MEMBER).where(MEMBER.ID.eq(id)).fetchSingle(MEMBER.NAME);
         int changed = uniquely(
                 settings.name(),
                 sql.update(MEMBER)
@@ -181,7 +193,33 @@ public final class MemberStore {
         if (changed == 0) {
             throw Declined.overtaken(new GroupRefusal.SettingsChanged());
         }
-        audit.write(sql, id, "change own settings", "member", id, settings.audited());
+        CalledStore.renew(sql);
+        if (!before.equals(settings.name())) {
+            audit.write(sql, id, RENAME, "member", id, before);
+        }
+        audit.write(sql, id, CHANGE, "member", id, settings.audited());
+    }
+
+    /** The names that somebody went by before, as far as it was written down, within the caller's transaction. */
+    public static Set<String> earlierNames(DSLContext sql, Member member) {
+        Set<String> names = new LinkedHashSet<>();
+        sql.select(AUDIT_LINE.ACTION, AUDIT_LINE.DETAIL)
+                .from(AUDIT_LINE)
+                .where(
+                        AUDIT_LINE.SUBJECT.eq("member"),
+                        AUDIT_LINE.SUBJECT_ID.eq(member.id().toString()),
+                        AUDIT_LINE.ACTION.in(RENAME, CHANGE),
+                        AUDIT_LINE.DETAIL.ne(""))
+                .forEach(line -> {
+                    if (line.value1().equals(RENAME)) {
+                        names.add(line.value2());
+                    } else {
+                        OwnSettings.nameIn(line.value2()).ifPresent(names::add);
+                    }
+                });
+        // another may have the name by now
+        names.removeIf(name -> sql.fetchExists(MEMBER, MEMBER.NAME_KEY.eq(Member.key(name))));
+        return names;
     }
 
     /** Sets a new passphrase within the caller's transaction and signs the member out everywhere. */
@@ -217,6 +255,7 @@ public final class MemberStore {
         return new Member(
                 row.getId(),
                 row.getName(),
+                row.getCalled(),
                 row.getRole().equals("coordinator"),
                 row.getCountry(),
                 row.getPostcode(),

@@ -140,6 +140,7 @@ public final class SessionStore implements Doors {
                 .select(
                         MEMBER.ID,
                         MEMBER.NAME,
+                        MEMBER.CALLED,
                         MEMBER.ROLE,
                         MEMBER.COUNTRY,
                         MEMBER.POSTCODE,
@@ -183,6 +184,7 @@ public final class SessionStore implements Doors {
         return new Visitor(
                 row.get(MEMBER.ID),
                 row.get(MEMBER.NAME),
+                row.get(MEMBER.CALLED),
                 row.get(MEMBER.ROLE).equals("coordinator"),
                 row.get(MEMBER.COUNTRY),
                 row.get(MEMBER.POSTCODE),

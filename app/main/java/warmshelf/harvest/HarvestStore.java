@@ -142,7 +142,7 @@ public final class HarvestStore implements GrownBefore {
     }
 
     private List<Said> said(Condition which) {
-        return sql.select(HARVEST_REPORT.asterisk(), SOWING.SEASON, SOWING.CROP_ID, LOT.VARIETY, MEMBER.NAME)
+        return sql.select(HARVEST_REPORT.asterisk(), SOWING.SEASON, SOWING.CROP_ID, LOT.VARIETY, MEMBER.CALLED)
                 .from(HARVEST_REPORT)
                 .join(SOWING)
                 .on(SOWING.ID.eq(HARVEST_REPORT.SOWING_ID))
@@ -151,10 +151,10 @@ public final class HarvestStore implements GrownBefore {
                 .join(MEMBER)
                 .on(MEMBER.ID.eq(HARVEST_REPORT.MEMBER_ID))
                 .where(which)
-                .orderBy(SOWING.SEASON.desc(), MEMBER.NAME, SOWING.ID)
+                .orderBy(SOWING.SEASON.desc(), MEMBER.CALLED, SOWING.ID)
                 .fetch(row -> new Said(
                         row.get(SOWING.SEASON),
-                        row.get(MEMBER.NAME),
+                        row.get(MEMBER.CALLED),
                         row.get(SOWING.CROP_ID),
                         row.get(LOT.VARIETY),
                         note(row)));

@@ -1,7 +1,6 @@
 package warmshelf.label;
 
 import static warmshelf.db.generated.Tables.MAT;
-import static warmshelf.db.generated.Tables.MEMBER;
 import static warmshelf.db.generated.Tables.PLACE;
 import static warmshelf.db.generated.Tables.RACK;
 import static warmshelf.db.generated.Tables.SHELF;
@@ -218,13 +217,5 @@ final class CodeStore {
                 .from(SITE)
                 .orderBy(SITE.WALK_ORDER, SITE.NAME)
                 .fetch(row -> new SiteName(row.value1(), row.value2()));
-    }
-
-    /** The names of all who have not left, by which first names are told apart. */
-    List<String> people() {
-        return sql.select(MEMBER.NAME)
-                .from(MEMBER)
-                .where(MEMBER.LEFT_AT.isNull())
-                .fetch(MEMBER.NAME);
     }
 }

@@ -149,7 +149,7 @@ public final class LabelRunStore {
                 row.get(LABEL_RUN.CUTTING_LINES),
                 row.get(LABEL_RUN.LABELS),
                 row.get(LABEL_RUN.MADE_BY),
-                row.get(MEMBER.NAME),
+                row.get(MEMBER.CALLED),
                 row.get(LABEL_RUN.MADE_AT),
                 row.get(LABEL_RUN.UNDONE_AT) != null,
                 lines);

@@ -140,7 +140,7 @@ final class LabelSource {
                 .filter(variety -> !variety.isEmpty())
                 .distinct()
                 .toList();
-        return new Wording(new LabelWording(varieties, codes.people()), byId);
+        return new Wording(new LabelWording(varieties), byId);
     }
 
     private record Wording(LabelWording words, Map<UUID, Lot> lots) {

@@ -8,7 +8,6 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import warmshelf.label.paper.FirstNames;
 import warmshelf.label.paper.LabelPart;
 import warmshelf.label.paper.TellingForms;
 import warmshelf.sowing.Sowing;
@@ -20,9 +19,8 @@ import warmshelf.words.DayWords;
  * What the label of a sowing can say, each part from its full words to the fewest that still tell it apart in this group.
  *
  * @param varieties of all that is under way, by which a variety is told from others
- * @param people everybody's name, by which a first name is told from others
  */
-record LabelWording(Collection<String> varieties, Collection<String> people) {
+record LabelWording(Collection<String> varieties) {
 
     /**
      * The parts of a sowing's label.
@@ -52,7 +50,7 @@ record LabelWording(Collection<String> varieties, Collection<String> people) {
             parts.add(new LabelPart(LabelPart.Kind.TREATED, List.of(SAY.treatedSeed(), SAY.treated())));
         }
         parts.add(new LabelPart(
-                LabelPart.Kind.GROWER, FirstNames.forms(sowing.grower().name(), people)));
+                LabelPart.Kind.GROWER, TellingForms.person(sowing.grower().name())));
         date(seen, purpose, plannedFor).ifPresent(parts::add);
         if (seedYear != null) {
             parts.add(new LabelPart(LabelPart.Kind.LOT, List.of(SAY.lot(String.valueOf(seedYear)))));

@@ -157,7 +157,7 @@ public final class PhotoStore implements PacketPictures {
                         row.get(PHOTO.WIDTH),
                         row.get(PHOTO.HEIGHT),
                         row.get(PHOTO.ADDED_BY),
-                        row.get(MEMBER.NAME)));
+                        row.get(MEMBER.CALLED)));
     }
 
     Optional<Photo> find(PhotoSubject subject, UUID id) {
@@ -168,7 +168,7 @@ public final class PhotoStore implements PacketPictures {
     /** Those of some rows that were not taken out. */
     private ResultQuery<?> kept(Table<?> rows, TableField<PhotoRecord, UUID> of, Condition which) {
         return database.sql()
-                .select(PHOTO.ID, of, PHOTO.WIDTH, PHOTO.HEIGHT, PHOTO.ADDED_BY, MEMBER.NAME)
+                .select(PHOTO.ID, of, PHOTO.WIDTH, PHOTO.HEIGHT, PHOTO.ADDED_BY, MEMBER.CALLED)
                 .from(rows)
                 .join(MEMBER)
                 .on(MEMBER.ID.eq(PHOTO.ADDED_BY))
@@ -183,7 +183,7 @@ public final class PhotoStore implements PacketPictures {
                 row.get(PHOTO.WIDTH),
                 row.get(PHOTO.HEIGHT),
                 row.get(PHOTO.ADDED_BY),
-                row.get(MEMBER.NAME));
+                row.get(MEMBER.CALLED));
     }
 
     Optional<byte[]> jpeg(PhotoSubject subject, UUID id) {

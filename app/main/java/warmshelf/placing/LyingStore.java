@@ -66,7 +66,12 @@ public final class LyingStore {
 
     private LyingStay lying(Stay stay) {
         Record about = sql.select(
-                        SOWING.CROP_ID, SOWING.STAGE, LOT.VARIETY, MEMBER.NAME, PLACE.MAT_ID, SPACE_REQUEST.NEEDS_LIGHT)
+                        SOWING.CROP_ID,
+                        SOWING.STAGE,
+                        LOT.VARIETY,
+                        MEMBER.CALLED,
+                        PLACE.MAT_ID,
+                        SPACE_REQUEST.NEEDS_LIGHT)
                 .select(TRIAL.NUMBER, TRIAL_SOWING.LETTER)
                 .from(STAY)
                 .join(SOWING)
@@ -90,7 +95,7 @@ public final class LyingStore {
         return new LyingStay(
                 stay,
                 what(about),
-                about.get(MEMBER.NAME),
+                about.get(MEMBER.CALLED),
                 isSown(about.get(SOWING.STAGE)),
                 about.get(PLACE.MAT_ID),
                 warmth.map(WarmthNeed::days).orElse(null),

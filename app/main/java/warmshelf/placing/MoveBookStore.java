@@ -97,7 +97,7 @@ final class MoveBookStore {
 
     /** What somebody did to a stay since a version of it was looked at. */
     static StayChange whatChanged(DSLContext sql, UUID stay, int seenVersion, OffsetDateTime now) {
-        return sql.select(STAY_MOVE.asterisk(), STAY.QUARTERS, MEMBER.NAME, PLACE.NUMBER, MAT.NAME)
+        return sql.select(STAY_MOVE.asterisk(), STAY.QUARTERS, MEMBER.CALLED, PLACE.NUMBER, MAT.NAME)
                 .from(STAY_MOVE)
                 .join(STAY)
                 .on(STAY.ID.eq(STAY_MOVE.NEW_STAY_ID))
@@ -120,7 +120,7 @@ final class MoveBookStore {
 
     private static StayChange moved(Record move, OffsetDateTime now) {
         return new StayChange.Moved(
-                move.get(MEMBER.NAME),
+                move.get(MEMBER.CALLED),
                 move.get(STAY_MOVE.TAKES_BACK) != null,
                 move.get(MAT.NAME),
                 move.get(PLACE.NUMBER),
@@ -139,7 +139,7 @@ final class MoveBookStore {
     }
 
     private static StayChange otherwise(DSLContext sql, UUID stay, OffsetDateTime now) {
-        return sql.select(AUDIT_LINE.ACTION, AUDIT_LINE.AT, MEMBER.NAME)
+        return sql.select(AUDIT_LINE.ACTION, AUDIT_LINE.AT, MEMBER.CALLED)
                 .from(AUDIT_LINE)
                 .join(MEMBER)
                 .on(MEMBER.ID.eq(AUDIT_LINE.MEMBER_ID))

@@ -78,7 +78,7 @@ final class SetPointStore {
         return ClashStore.whoLies(sql.selectDistinct(
                         SOWING.ID,
                         LOT.VARIETY,
-                        MEMBER.NAME,
+                        MEMBER.CALLED,
                         PLACE.NUMBER,
                         STAY.FROM_DAY,
                         STAY.TO_DAY,
@@ -99,7 +99,7 @@ final class SetPointStore {
     }
 
     List<Reading> readings(UUID mat, LocalDate from) {
-        return sql.select(ENTRY.SEEN_ON, ENTRY.CELSIUS, MEMBER.NAME)
+        return sql.select(ENTRY.SEEN_ON, ENTRY.CELSIUS, MEMBER.CALLED)
                 .from(ENTRY)
                 .join(MEMBER)
                 .on(MEMBER.ID.eq(ENTRY.MADE_BY))

@@ -37,7 +37,7 @@ final class FairnessStore {
         return sql.select(
                         SOWING.ID,
                         MEMBER.ID,
-                        MEMBER.NAME,
+                        MEMBER.CALLED,
                         LOT.VARIETY,
                         SPACE_REQUEST.STATE,
                         SPACE_REQUEST.QUARTERS,
@@ -51,7 +51,7 @@ final class FairnessStore {
                 .join(LOT)
                 .on(LOT.ID.eq(SOWING.LOT_ID))
                 .where(SowingStore.ofSeason(season), SPACE_REQUEST.STATE.ne("withdrawn"))
-                .orderBy(MEMBER.NAME, MEMBER.ID, SOWING.ASKED_AT, SOWING.ID)
+                .orderBy(MEMBER.CALLED, MEMBER.ID, SOWING.ASKED_AT, SOWING.ID)
                 .fetch(row -> new Fairness.Asking(
                         row.value2(),
                         row.value3(),

@@ -60,7 +60,7 @@ final class OutageDecisionStore {
                         MAT_OUT.FROM_DAY,
                         MAT_OUT.TO_DAY,
                         MAT_OUT.REASON,
-                        MEMBER.NAME)
+                        MEMBER.CALLED)
                 .from(MAT_OUT)
                 .join(MAT)
                 .on(MAT.ID.eq(MAT_OUT.MAT_ID))

@@ -142,7 +142,7 @@ final class PlanEditPages implements Pages {
         if (draft.placed(asked.wanted().id()).isEmpty()) {
             throw Refusal.conflict(SAY.noPlaceInPlan(asked.title()));
         }
-        SeasonPlan after = draft.without(asked.wanted().id(), new NoPlaceReason.TakenOut(visitor.name()))
+        SeasonPlan after = draft.without(asked.wanted().id(), new NoPlaceReason.TakenOut(visitor.called()))
                 .plan();
         String words = SAY.takenOut(asked.title());
         keep(ctx, plan, version, after, words, words + ".");

@@ -81,12 +81,12 @@ final class PlanNoteStore {
     /** Everything members were told by one plan, also what they put away; by their names, the oldest first. */
     List<Told> ofPlan(UUID plan, Units units) {
         return database.sql()
-                .select(MEMBER.NAME, PLAN_NOTE.WORDS, PLAN_NOTE.REFUSED)
+                .select(MEMBER.CALLED, PLAN_NOTE.WORDS, PLAN_NOTE.REFUSED)
                 .from(PLAN_NOTE)
                 .join(MEMBER)
                 .on(MEMBER.ID.eq(PLAN_NOTE.MEMBER_ID))
                 .where(PLAN_NOTE.PLAN_ID.eq(plan))
-                .orderBy(MEMBER.NAME, MEMBER.ID, PLAN_NOTE.MADE_AT, PLAN_NOTE.PLACED.desc(), PLAN_NOTE.WORDS)
+                .orderBy(MEMBER.CALLED, MEMBER.ID, PLAN_NOTE.MADE_AT, PLAN_NOTE.PLACED.desc(), PLAN_NOTE.WORDS)
                 .fetch(row -> new Told(
                         row.value1(), PlanNews.kept(row.value2(), row.value3()).words(units)));
     }

@@ -275,7 +275,7 @@ final class PlanStore {
 
     /** What was changed by hand after a version, the oldest first. */
     List<Edit> editsSince(UUID id, int version) {
-        return sql.select(SEASON_PLAN_EDIT.VERSION, SEASON_PLAN_EDIT.WORDS, MEMBER.NAME)
+        return sql.select(SEASON_PLAN_EDIT.VERSION, SEASON_PLAN_EDIT.WORDS, MEMBER.CALLED)
                 .from(SEASON_PLAN_EDIT)
                 .join(MEMBER)
                 .on(MEMBER.ID.eq(SEASON_PLAN_EDIT.MADE_BY))
@@ -301,7 +301,7 @@ final class PlanStore {
 
     private List<KeptPlan> plans(Condition which) {
         var publisher = MEMBER.as("publisher");
-        return sql.select(SEASON_PLAN.asterisk(), MEMBER.NAME, publisher.NAME)
+        return sql.select(SEASON_PLAN.asterisk(), MEMBER.CALLED, publisher.CALLED)
                 .from(SEASON_PLAN)
                 .join(MEMBER)
                 .on(MEMBER.ID.eq(SEASON_PLAN.ASKED_BY))
@@ -310,7 +310,7 @@ final class PlanStore {
                 .where(which)
                 .orderBy(SEASON_PLAN.ASKED_AT.desc(), SEASON_PLAN.ID)
                 .limit(PLANS_LISTED)
-                .fetch(found -> plan(found, found.get(publisher.NAME)));
+                .fetch(found -> plan(found, found.get(publisher.CALLED)));
     }
 
     private KeptPlan plan(Record found, @org.jspecify.annotations.Nullable String publisher) {
@@ -324,7 +324,7 @@ final class PlanStore {
                 found.get(SEASON_PLAN.SECONDS),
                 found.get(SEASON_PLAN.WITH_LIGHT),
                 found.get(SEASON_PLAN.QUESTION_HASH),
-                found.get(MEMBER.NAME),
+                found.get(MEMBER.CALLED),
                 found.get(SEASON_PLAN.ASKED_AT),
                 found.get(SEASON_PLAN.CANCEL_ASKED),
                 found.get(SEASON_PLAN.SPENT_SECONDS),

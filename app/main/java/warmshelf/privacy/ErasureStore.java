@@ -16,7 +16,6 @@ import static warmshelf.db.generated.Tables.THERMOMETER_NIGHT;
 import static warmshelf.privacy.PrivacySentences.SAY;
 
 import java.time.LocalDate;
-import java.util.Set;
 import java.util.UUID;
 import org.jooq.DSLContext;
 import org.jooq.Field;
@@ -28,6 +27,7 @@ import warmshelf.db.PersonalTraces;
 import warmshelf.decision.Decision;
 import warmshelf.decision.Declined;
 import warmshelf.frost.evidence.VersionStore;
+import warmshelf.group.CalledStore;
 import warmshelf.group.Member;
 import warmshelf.group.MemberStore;
 import warmshelf.leaving.LeavingStore;
@@ -63,7 +63,7 @@ final class ErasureStore {
             if (member.present()) {
                 members.keepACoordinator(tx, member.id());
             }
-            Set<String> mentions = MentionStore.of(tx, member);
+            MentionStore.Mentions mentions = MentionStore.of(tx, member);
             leavings.giveUpAll(tx, member, today, by);
             emptyNotes(tx, member.id());
             if (wish.photosToo()) {
@@ -72,6 +72,7 @@ final class ErasureStore {
             audit.write(tx, by, "erase", "member", member.id(), "");
             forget(tx, member.id());
             overwrite(tx, member.id());
+            CalledStore.renew(tx);
             MentionStore.replace(tx, mentions, SAY.somebody());
             // after all lines are written, because a line of a form that counts once writes there
             deleteRows(tx, member.id());
@@ -114,12 +115,13 @@ final class ErasureStore {
     private static void forget(DSLContext tx, UUID person) {
         tx.update(AUDIT_LINE)
                 .set(AUDIT_LINE.DETAIL, "")
+                .setNull(AUDIT_LINE.TOKEN_NAME)
                 .where(
                         AUDIT_LINE
                                 .MEMBER_ID
                                 .eq(person)
                                 .or(AUDIT_LINE.SUBJECT.eq("member").and(AUDIT_LINE.SUBJECT_ID.eq(person.toString()))),
-                        AUDIT_LINE.DETAIL.ne(""))
+                        AUDIT_LINE.DETAIL.ne("").or(AUDIT_LINE.TOKEN_NAME.isNotNull()))
                 .execute();
     }
 
@@ -132,6 +134,7 @@ final class ErasureStore {
         tx.update(MEMBER)
                 .set(MEMBER.NAME, name)
                 .set(MEMBER.NAME_KEY, Member.key(name))
+                .set(MEMBER.CALLED, name)
                 .set(MEMBER.ROLE, "member")
                 .set(MEMBER.COUNTRY, home.value1())
                 .set(MEMBER.POSTCODE, home.value2())

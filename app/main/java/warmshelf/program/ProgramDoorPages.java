@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
+import warmshelf.db.ScriptAtWork;
 import warmshelf.decision.Decision;
 import warmshelf.group.Token;
 import warmshelf.web.BrowserSession;
@@ -90,7 +91,8 @@ final class ProgramDoorPages {
             Context ctx, ProgramCaller caller, ProgramAnswerStore.Sending sending, Answering answering) {
         boolean kept = false;
         try {
-            String answer = ProgramJson.text(answering.answer(ctx, caller));
+            String answer =
+                    ProgramJson.text(ScriptAtWork.answering(caller.tokenName(), () -> answering.answer(ctx, caller)));
             answers.keep(sending, answer);
             kept = true;
             return answer;

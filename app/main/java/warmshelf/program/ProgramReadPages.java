@@ -19,7 +19,6 @@ import org.jspecify.annotations.Nullable;
 import warmshelf.check.Round;
 import warmshelf.check.RoundLines;
 import warmshelf.check.RoundStore;
-import warmshelf.exchange.Taker;
 import warmshelf.frost.garden.Thermometer;
 import warmshelf.frost.garden.ThermometerStore;
 import warmshelf.web.Pages;
@@ -97,17 +96,10 @@ final class ProgramReadPages implements Pages {
         ProgramQuery query = new ProgramQuery(ctx.queryParamMap(), Set.of("show"), false);
         boolean all = query.all();
         door(query);
-        Taker taker = caller.taker();
         Round round = all ? rounds.whole(caller.today()) : rounds.of(caller.memberId(), caller.today());
         Map<String, @Nullable Object> answer = new LinkedHashMap<>();
         answer.put("date", caller.today());
-        answer.put(
-                "checks",
-                RoundLines.of(
-                        round,
-                        caller.today(),
-                        sowing -> Objects.requireNonNull(taker.name(
-                                sowing.grower().memberId(), sowing.grower().name()))));
+        answer.put("checks", RoundLines.of(round, caller.today()));
         return answer;
     }
 

@@ -72,7 +72,7 @@ final class ProgramRowsStore {
 
     /** @param season null: of all seasons */
     List<SowingRow> sowings(Taker taker, @Nullable Integer season, Part part) {
-        return sql.select(SOWING.asterisk(), LOT.VARIETY, MEMBER.NAME)
+        return sql.select(SOWING.asterisk(), LOT.VARIETY, MEMBER.NAME, MEMBER.CALLED)
                 .from(SOWING)
                 .join(LOT)
                 .on(LOT.ID.eq(SOWING.LOT_ID))
@@ -92,7 +92,7 @@ final class ProgramRowsStore {
                 row.get(SOWING.ID),
                 row.get(SOWING.SEASON),
                 row.get(SOWING.SEASON_PART),
-                taker.name(row.get(SOWING.MEMBER_ID), row.get(MEMBER.NAME)),
+                taker.name(row.get(SOWING.MEMBER_ID), row.get(MEMBER.NAME), row.get(MEMBER.CALLED)),
                 row.get(SOWING.CROP_ID),
                 row.get(LOT.VARIETY),
                 row.get(SOWING.LOT_ID),
@@ -199,7 +199,7 @@ final class ProgramRowsStore {
             String note) {}
 
     List<LotRow> lots(Taker taker, Part part) {
-        List<? extends Record> rows = sql.select(LOT.asterisk(), MEMBER.NAME)
+        List<? extends Record> rows = sql.select(LOT.asterisk(), MEMBER.NAME, MEMBER.CALLED)
                 .from(LOT)
                 .leftJoin(MEMBER)
                 .on(MEMBER.ID.eq(LOT.OWNER_ID))
@@ -232,7 +232,7 @@ final class ProgramRowsStore {
                 row.get(LOT.VARIETY),
                 row.get(LOT.SEED_YEAR),
                 row.get(LOT.SEEDS_LEFT),
-                taker.name(row.get(LOT.OWNER_ID), row.get(MEMBER.NAME)),
+                taker.name(row.get(LOT.OWNER_ID), row.get(MEMBER.NAME), row.get(MEMBER.CALLED)),
                 row.get(LOT.TREATED),
                 row.get(LOT.SOURCE),
                 row.get(LOT.STORAGE),

@@ -78,7 +78,7 @@ public final class ProgramTokenStore {
     }
 
     private List<ProgramToken> tokens(Condition whose, ZoneId zone) {
-        return sql.select(PROGRAM_TOKEN.asterisk(), MEMBER.NAME)
+        return sql.select(PROGRAM_TOKEN.asterisk(), MEMBER.CALLED)
                 .from(PROGRAM_TOKEN)
                 .join(MEMBER)
                 .on(MEMBER.ID.eq(PROGRAM_TOKEN.MEMBER_ID))
@@ -91,7 +91,7 @@ public final class ProgramTokenStore {
         return new ProgramToken(
                 row.get(PROGRAM_TOKEN.ID),
                 row.get(PROGRAM_TOKEN.NAME),
-                row.get(MEMBER.NAME),
+                row.get(MEMBER.CALLED),
                 List.copyOf(TokenScope.parse(row.get(PROGRAM_TOKEN.SCOPES))),
                 day(row.get(PROGRAM_TOKEN.MADE_AT), zone),
                 row.get(PROGRAM_TOKEN.ENDS_ON),

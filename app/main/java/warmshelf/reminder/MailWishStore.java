@@ -30,7 +30,7 @@ final class MailWishStore {
 
     /** Everyone who wants any letter and has not left. */
     List<Reader> readers() {
-        return sql.select(MAIL_WISH.asterisk(), MEMBER.NAME, MEMBER.ROLE)
+        return sql.select(MAIL_WISH.asterisk(), MEMBER.CALLED, MEMBER.ROLE)
                 .from(MAIL_WISH)
                 .join(MEMBER)
                 .on(MEMBER.ID.eq(MAIL_WISH.MEMBER_ID))
@@ -38,7 +38,7 @@ final class MailWishStore {
                 .orderBy(MEMBER.NAME_KEY)
                 .fetch(row -> new Reader(
                         row.get(MAIL_WISH.MEMBER_ID),
-                        row.get(MEMBER.NAME),
+                        row.get(MEMBER.CALLED),
                         row.get(MEMBER.ROLE).equals("coordinator"),
                         wish(row)));
     }

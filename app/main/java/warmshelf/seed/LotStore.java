@@ -254,7 +254,7 @@ public final class LotStore {
     }
 
     private static SelectOnConditionStep<Record> lots(DSLContext from) {
-        return from.select(LOT.asterisk(), MEMBER.NAME)
+        return from.select(LOT.asterisk(), MEMBER.CALLED)
                 .from(LOT)
                 .leftJoin(MEMBER)
                 .on(MEMBER.ID.eq(LOT.OWNER_ID));
@@ -279,7 +279,7 @@ public final class LotStore {
                 row.get(LOT.SEED_YEAR),
                 row.get(LOT.SEEDS_LEFT),
                 row.get(LOT.OWNER_ID),
-                row.get(MEMBER.NAME),
+                row.get(MEMBER.CALLED),
                 row.get(LOT.TREATED),
                 row.get(LOT.NOTE),
                 SeedSource.named(row.get(LOT.SOURCE)),

@@ -50,7 +50,7 @@ public final class BoardStore {
                         STAY.FROM_DAY,
                         STAY.TO_DAY,
                         SOWING.CROP_ID,
-                        MEMBER.NAME,
+                        MEMBER.CALLED,
                         SOWING.STAGE,
                         SOWING.CONTAINER,
                         TRIAL.NUMBER,
@@ -76,7 +76,7 @@ public final class BoardStore {
                         row.get(STAY.FROM_DAY),
                         row.get(STAY.TO_DAY),
                         cropName.apply(row.get(SOWING.CROP_ID)),
-                        row.get(MEMBER.NAME),
+                        row.get(MEMBER.CALLED),
                         row.get(SOWING.STAGE).replace('-', ' '),
                         row.get(SOWING.CONTAINER),
                         trial(row.get(TRIAL.NUMBER), row.get(TRIAL_SOWING.LETTER))));

@@ -87,6 +87,6 @@ final class AskPlanView {
     }
 
     static Sowing.Grower grower(Visitor visitor) {
-        return new Sowing.Grower(visitor.memberId(), visitor.name(), visitor.country(), visitor.postcode());
+        return new Sowing.Grower(visitor.memberId(), visitor.called(), visitor.country(), visitor.postcode());
     }
 }

@@ -107,7 +107,7 @@ public final class EntryStore {
         try {
             sql.transaction(within -> {
                 try (Cursor<? extends Record> rows = within.dsl()
-                        .select(ENTRY.asterisk(), MEMBER.NAME)
+                        .select(ENTRY.asterisk(), MEMBER.CALLED)
                         .from(ENTRY)
                         .join(SOWING)
                         .on(SOWING.ID.eq(ENTRY.SOWING_ID))
@@ -133,16 +133,16 @@ public final class EntryStore {
 
     /** Who typed in from paper what others had seen at a sowing, by entry. */
     Map<UUID, String> typists(DSLContext sql, UUID sowing) {
-        return sql.select(ENTRY.ID, MEMBER.NAME)
+        return sql.select(ENTRY.ID, MEMBER.CALLED)
                 .from(ENTRY)
                 .join(MEMBER)
                 .on(MEMBER.ID.eq(ENTRY.TYPED_BY))
                 .where(ENTRY.SOWING_ID.eq(sowing))
-                .fetchMap(ENTRY.ID, MEMBER.NAME);
+                .fetchMap(ENTRY.ID, MEMBER.CALLED);
     }
 
     private static List<Entry> entries(DSLContext sql, Table<?> among, Condition which) {
-        return sql.select(ENTRY.asterisk(), MEMBER.NAME)
+        return sql.select(ENTRY.asterisk(), MEMBER.CALLED)
                 .from(among)
                 .join(MEMBER)
                 .on(MEMBER.ID.eq(ENTRY.MADE_BY))
@@ -168,6 +168,6 @@ public final class EntryStore {
                 found.get(ENTRY.NOTE),
                 found.get(ENTRY.SUPERSEDES),
                 found.get(ENTRY.MADE_BY),
-                found.get(MEMBER.NAME));
+                found.get(MEMBER.CALLED));
     }
 }

@@ -116,7 +116,7 @@ public final class LotRequestStore {
     }
 
     private static List<Concerning> rows(DSLContext from, Table<?> among, Condition which) {
-        return from.select(LOT_REQUEST.asterisk(), SOWING.MEMBER_ID, LOT.OWNER_ID, MEMBER.NAME, MEMBER.LEFT_AT)
+        return from.select(LOT_REQUEST.asterisk(), SOWING.MEMBER_ID, LOT.OWNER_ID, MEMBER.CALLED, MEMBER.LEFT_AT)
                 .from(among)
                 .join(SOWING)
                 .on(SOWING.ID.eq(LOT_REQUEST.SOWING_ID))
@@ -134,7 +134,7 @@ public final class LotRequestStore {
                 new LotRequest(
                         row.get(LOT_REQUEST.SOWING_ID),
                         row.get(LOT_REQUEST.LOT_ID),
-                        row.get(MEMBER.NAME),
+                        row.get(MEMBER.CALLED),
                         LotRequest.State.named(row.get(LOT_REQUEST.STATE)),
                         row.get(LOT_REQUEST.ASKED),
                         row.get(LOT_REQUEST.GIVEN),

@@ -98,7 +98,7 @@ public final class LotUseStore implements LotUse, SeedHoldStore {
                 .or(SOWING.STAGE
                         .eq(SowingStage.PLANNED.word())
                         .and(SPACE_REQUEST.STATE.isNull().or(SPACE_REQUEST.STATE.in(HOLDING))));
-        return from.select(SOWING.LOT_ID, SOWING.ID, MEMBER.ID, MEMBER.NAME, SOWING.SEEDS, LOT_REQUEST.STATE)
+        return from.select(SOWING.LOT_ID, SOWING.ID, MEMBER.ID, MEMBER.CALLED, SOWING.SEEDS, LOT_REQUEST.STATE)
                 .from(Database.listed(SOWING, SOWING.LOT_ID, lotIds))
                 .join(MEMBER)
                 .on(MEMBER.ID.eq(SOWING.MEMBER_ID))
@@ -113,7 +113,7 @@ public final class LotUseStore implements LotUse, SeedHoldStore {
                         row -> new SeedHold(
                                 row.get(SOWING.ID),
                                 row.get(MEMBER.ID),
-                                row.get(MEMBER.NAME),
+                                row.get(MEMBER.CALLED),
                                 row.get(SOWING.SEEDS),
                                 LotRequest.State.WAITING.word().equals(row.get(LOT_REQUEST.STATE))));
     }

@@ -51,7 +51,7 @@ public final class ProblemStore {
             return Map.of();
         }
         return sql
-                .select(PROBLEM_ANSWER.asterisk(), MEMBER.NAME)
+                .select(PROBLEM_ANSWER.asterisk(), MEMBER.CALLED)
                 .from(Database.listed(PROBLEM_ANSWER, PROBLEM_ANSWER.ENTRY_ID, entries))
                 .join(MEMBER)
                 .on(MEMBER.ID.eq(PROBLEM_ANSWER.MADE_BY))
@@ -66,7 +66,7 @@ public final class ProblemStore {
                 row.get(PROBLEM_ANSWER.ENTRY_ID),
                 ProblemAnswer.Word.named(row.get(PROBLEM_ANSWER.ANSWER)),
                 row.get(PROBLEM_ANSWER.MADE_BY),
-                row.get(MEMBER.NAME),
+                row.get(MEMBER.CALLED),
                 row.get(PROBLEM_ANSWER.MADE_AT));
     }
 
@@ -115,7 +115,7 @@ public final class ProblemStore {
     /** What has not been put away; nobody is told of their own answers. */
     public Map<UUID, List<Told>> told() {
         Map<UUID, Told> last = new HashMap<>();
-        sql.select(PROBLEM_ANSWER.asterisk(), MEMBER.NAME, ENTRY.MADE_BY, ENTRY.SOWING_ID, ENTRY.PROBLEM)
+        sql.select(PROBLEM_ANSWER.asterisk(), MEMBER.CALLED, ENTRY.MADE_BY, ENTRY.SOWING_ID, ENTRY.PROBLEM)
                 .from(PROBLEM_ANSWER)
                 .join(ENTRY)
                 .on(ENTRY.ID.eq(PROBLEM_ANSWER.ENTRY_ID))

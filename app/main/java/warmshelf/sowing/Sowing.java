@@ -45,7 +45,11 @@ public record Sowing(
         int version,
         @Nullable TrialPart trial) {
 
-    /** Whose sowing it is, and where their garden lies. */
+    /**
+     * Whose sowing it is, and where their garden lies.
+     *
+     * @param name what others call them
+     */
     public record Grower(UUID memberId, String name, String country, String postcode) {}
 
     /** What can hurt whoever handles it. */

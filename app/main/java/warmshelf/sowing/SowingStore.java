@@ -206,7 +206,7 @@ public final class SowingStore {
 
     private List<Sowing> sowings(DSLContext from, Condition which) {
         List<? extends Record> found = from.select(
-                        SOWING.asterisk(), LOT.VARIETY, LOT.TREATED, MEMBER.NAME, MEMBER.COUNTRY, MEMBER.POSTCODE)
+                        SOWING.asterisk(), LOT.VARIETY, LOT.TREATED, MEMBER.CALLED, MEMBER.COUNTRY, MEMBER.POSTCODE)
                 .select(TRIAL_SOWING.TRIAL_ID)
                 .from(SOWING)
                 .join(LOT)
@@ -234,7 +234,7 @@ public final class SowingStore {
                 found.get(SOWING.ID),
                 new Sowing.Grower(
                         found.get(SOWING.MEMBER_ID),
-                        found.get(MEMBER.NAME),
+                        found.get(MEMBER.CALLED),
                         found.get(MEMBER.COUNTRY),
                         found.get(MEMBER.POSTCODE)),
                 found.get(SOWING.SEASON),

@@ -41,7 +41,7 @@ public final class PromiseStore {
 
     private List<Promise> promises(Condition which) {
         return database.sql()
-                .select(SUPPLY_PROMISE.asterisk(), MEMBER.NAME)
+                .select(SUPPLY_PROMISE.asterisk(), MEMBER.CALLED)
                 .from(SUPPLY_PROMISE)
                 .leftJoin(MEMBER)
                 .on(MEMBER.ID.eq(SUPPLY_PROMISE.MEMBER_ID))
@@ -56,7 +56,7 @@ public final class PromiseStore {
                 SupplyItem.named(row.get(SUPPLY_PROMISE.ITEM)).orElseThrow(),
                 row.get(SUPPLY_PROMISE.AMOUNT).doubleValue(),
                 row.get(SUPPLY_PROMISE.MEMBER_ID),
-                row.get(MEMBER.NAME),
+                row.get(MEMBER.CALLED),
                 row.get(SUPPLY_PROMISE.NOTE),
                 row.get(SUPPLY_PROMISE.BROUGHT_AT) != null);
     }

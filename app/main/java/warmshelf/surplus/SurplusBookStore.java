@@ -126,11 +126,11 @@ public final class SurplusBookStore {
                         SURPLUS_TAKING.ID,
                         SURPLUS_TAKING.SOWING_ID,
                         SURPLUS_TAKING.MEMBER_ID,
-                        MEMBER.NAME,
+                        MEMBER.CALLED,
                         SURPLUS_TAKING.PLANTS,
                         SURPLUS_TAKING.HANDED_OVER_AT,
                         SURPLUS_TAKING.ENDED_BY,
-                        ENDER.NAME)
+                        ENDER.CALLED)
                 .from(SURPLUS_TAKING)
                 .join(MEMBER)
                 .on(MEMBER.ID.eq(SURPLUS_TAKING.MEMBER_ID))

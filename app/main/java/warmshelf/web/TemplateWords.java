@@ -35,9 +35,6 @@ final class TemplateWords extends AbstractExtension {
                 Map.entry("date", new Written((value, units) -> DayWords.date((LocalDate) value))),
                 Map.entry("day", new Written((value, units) -> DayWords.day((LocalDate) value))),
                 Map.entry("weekday", new Written((value, units) -> DayWords.weekday((LocalDate) value))),
-                Map.entry(
-                        "firstname",
-                        new Written((value, units) -> String.valueOf(value).split(" ", 2)[0])),
                 Map.entry("lastday", new Written((value, units) -> DayWords.lastDay((LocalDate) value))),
                 Map.entry("leaves", new Written((value, units) -> DayWords.leaves((LocalDate) value))),
                 Map.entry("longday", new Written((value, units) -> DayWords.dateAndYear((LocalDate) value))),

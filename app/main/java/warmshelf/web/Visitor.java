@@ -10,11 +10,14 @@ import warmshelf.words.Units;
 /**
  * The signed-in person behind a request, with what every page needs to know of the group.
  *
+ * @param name whole, for this person's own eyes
+ * @param called what others see of the name
  * @param season year of planting out that the group works towards
  */
 public record Visitor(
         UUID memberId,
         String name,
+        String called,
         boolean coordinator,
         String country,
         String postcode,

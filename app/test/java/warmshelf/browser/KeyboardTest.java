@@ -75,7 +75,7 @@ class KeyboardTest {
         page.keyboard().press("Enter");
 
         PlaywrightAssertions.assertThat(page.locator("main"))
-                .containsText(Pattern.compile("Looked at today\\s+by Tom Okafor: 3 so far"));
+                .containsText(Pattern.compile("Looked at today\\s+by Tom: 3 so far"));
     }
 
     @Test

@@ -261,8 +261,7 @@ class RoundOfflineTest {
             round.signIn(phone, round.priya());
 
             page.navigate(round.address() + "/today");
-            assertThat(status(page))
-                    .containsText("1 of Tom Okafor’s are kept here too and go when Tom Okafor signs in.");
+            assertThat(status(page)).containsText("1 of Tom’s are kept here too and go when Tom signs in.");
             ready(page);
             round.stop();
             page.navigate(round.address() + "/today");

@@ -118,14 +118,14 @@ final class Cases {
                 "",
                 null,
                 new UUID(4, 4),
-                "Priya Nair"));
+                "Priya"));
         return this;
     }
 
     Sowing sowing() {
         return new Sowing(
                 id,
-                new Sowing.Grower(new UUID(4, 4), "Tom Okafor", "US", "55804"),
+                new Sowing.Grower(new UUID(4, 4), "Tom", "US", "55804"),
                 2027,
                 SeasonPart.SPRING,
                 crop,

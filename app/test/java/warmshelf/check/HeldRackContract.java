@@ -69,7 +69,7 @@ abstract class HeldRackContract extends StoreContract {
         assertThat(held.on(TODAY)).singleElement().satisfies(rack -> {
             assertThat(rack.rack()).isEqualTo("North rack");
             assertThat(rack.first().problem()).isEqualTo(Problem.PESTS);
-            assertThat(rack.first().byName()).isEqualTo("Priya Nair");
+            assertThat(rack.first().byName()).isEqualTo("Priya");
             assertThat(rack.concerned()).containsExactly(room.tom());
         });
     }

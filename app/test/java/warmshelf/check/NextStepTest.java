@@ -60,7 +60,7 @@ class NextStepTest {
     }
 
     private static Sowing sowing(Crop crop) {
-        Sowing.Grower grower = new Sowing.Grower(GROWER, "Tom Okafor", "US", "55804");
+        Sowing.Grower grower = new Sowing.Grower(GROWER, "Tom", "US", "55804");
         return new Sowing(
                 new UUID(0, 1),
                 grower,
@@ -100,6 +100,6 @@ class NextStepTest {
                 "",
                 null,
                 GROWER,
-                "Tom Okafor");
+                "Tom");
     }
 }

@@ -34,7 +34,7 @@ abstract class ProblemStoreContract extends TickContract {
         NotedProblem seen = noted().get(0);
         assertThat(seen.seen())
                 .extracting(ProblemAnswer::by, ProblemAnswer::byName, ProblemAnswer::at)
-                .containsExactly(room.tom(), "Tom Okafor", audit().now());
+                .containsExactly(room.tom(), "Tom", audit().now());
         assertThat(database().sql().fetchCount(AUDIT_LINE, AUDIT_LINE.ACTION.eq("answer problem seen")))
                 .isEqualTo(1);
     }

@@ -36,7 +36,7 @@ abstract class SlowSeedContract extends TickContract {
         TickOutcome.Kept outcome = (TickOutcome.Kept) keep(sowing, look(0));
 
         assertThat(outcome.remark(Units.METRIC))
-                .isEqualTo("Its place is promised from tomorrow on: Place 1 on mat M1 is taken by Priya Nair's Harbour"
+                .isEqualTo("Its place is promised from tomorrow on: Place 1 on mat M1 is taken by Priya's Harbour"
                         + " Light (Tomato), Wed 3 Mar to Tue 9 Mar. Please tell a coordinator.");
         assertThat(stays(sowing)).extracting(Stay::to).containsExactly(TODAY.plusDays(1));
         assertThat(entries.ofSowing(database().sql(), sowing))

@@ -37,7 +37,7 @@ class TickPagesTest {
 
         assertThat(answer.status()).isEqualTo(303);
         assertThat(answer.location()).isEqualTo("/today");
-        assertThat(cellar.member().get("/sowings/" + sowing).text()).contains("Priya Nair");
+        assertThat(cellar.member().get("/sowings/" + sowing).text()).contains("Priya");
     }
 
     @Test

@@ -54,7 +54,7 @@ abstract class TickSpaceContract extends TickContract {
         String outcome = no(sowing, step(EntryStep.UNDER_LIGHT).to(room.lit1(), LEFT));
 
         assertThat(outcome)
-                .isEqualTo("Overtaken: Place 1 under the light is taken by Priya Nair's Harbour Light (Tomato)"
+                .isEqualTo("Overtaken: Place 1 under the light is taken by Priya's Harbour Light (Tomato)"
                         + ", Mon 1 Mar to Fri 30 Apr.");
         assertThat(stage(sowing)).isEqualTo(SowingStage.SOWN);
         assertThat(entries.ofSowing(database().sql(), sowing)).hasSize(1);

@@ -38,7 +38,7 @@ abstract class TickStoreContract extends TickContract {
         assertThat(entries.ofSowing(database().sql(), sowing))
                 .last()
                 .extracting(Entry::sprouted, Entry::note, Entry::by, Entry::byName, Entry::seenOn)
-                .containsExactly(5, "two are bent", room.priya(), "Priya Nair", TODAY);
+                .containsExactly(5, "two are bent", room.priya(), "Priya", TODAY);
         assertThat(database()
                         .sql()
                         .fetchCount(

@@ -195,14 +195,14 @@ class TodayPagesTest {
         Answer today = cellar.member().get("/today");
 
         assertThat(today.text())
-                .contains("Looked at today by Tom Okafor: 2 so far", "Move sprouted seed to cells.")
+                .contains("Looked at today by Tom: 2 so far", "Move sprouted seed to cells.")
                 .contains("Your own sowings: 1 to do, 0 done")
                 .doesNotContain("Look into the bag.");
         assertThat(today.body()).doesNotContain("name=\"nothing\"");
 
         cellar.tick(sowing, Map.of("step", "moved-to-cells", "moved", "2", "lightPlace", "home"));
         assertThat(cellar.member().get("/today").text())
-                .contains("Moved to cells today by Tom Okafor", "Your own sowings: 0 to do, 1 done");
+                .contains("Moved to cells today by Tom", "Your own sowings: 0 to do, 1 done");
     }
 
     @Test

@@ -40,8 +40,8 @@ class OwnCropPagesTest {
         assertThat(added.location()).isEqualTo("/crops/oca-red");
         assertThat(coordinator.get("/crops/oca-red").text())
                 .contains("Oca, red")
-                .contains("Written by Ilse Brandt on")
-                .contains("as the trade states it, written by Ilse Brandt: seed house catalogue")
+                .contains("Written by Ilse on")
+                .contains("as the trade states it, written by Ilse: seed house catalogue")
                 .contains("120 to 150 days from planting out");
         Answer plan = group.signedIn(group.member())
                 .get("/ask/plan?lot=new&crop=oca-red&variety=Dawn&plants=6&method=cells&heat=warm&after=light"
@@ -183,7 +183,7 @@ class OwnCropPagesTest {
         Answer late = coordinator.post("/crops/oca-red/change", crop(Map.of("version", "0", "weeksMax", "9")));
 
         assertThat(late.status()).isEqualTo(422);
-        assertThat(late.text()).contains("Ilse Brandt changed this crop while you were typing");
+        assertThat(late.text()).contains("Ilse changed this crop while you were typing");
         assertThat(late.body()).contains("value=\"9\"").contains("name=\"version\" value=\"1\"");
         assertThat(coordinator
                         .post("/crops/oca-red/change", crop(Map.of("version", "1", "weeksMax", "9")))

@@ -32,7 +32,7 @@ abstract class OwnCropStoreContract extends StoreContract {
     void moveIn() {
         store = new OwnCropStore(database(), audit());
         crops = store.catalogue();
-        NewMember member = new NewMember("Maria Lindqvist", "US", "55812", "not a hash");
+        NewMember member = new NewMember("Maria", "US", "55812", "not a hash");
         maria = new MemberStore(database(), audit()).add(database().sql(), member, true, "for a test");
     }
 
@@ -45,8 +45,7 @@ abstract class OwnCropStoreContract extends StoreContract {
         assertThat(crops.find("ulluco")).contains(ulluco);
         assertThat(crops.all()).last().isEqualTo(ulluco);
         assertThat(crops.responseOf(ulluco).at(24).orElseThrow().days()).isBetween(7.0, 21.0);
-        assertThat(crops.written("ulluco"))
-                .contains(new OwnCrop(ulluco, STATED, true, 1, "Maria Lindqvist", audit().now()));
+        assertThat(crops.written("ulluco")).contains(new OwnCrop(ulluco, STATED, true, 1, "Maria", audit().now()));
     }
 
     @Test
@@ -87,7 +86,7 @@ abstract class OwnCropStoreContract extends StoreContract {
 
             assertThat(List.of(answers.get(0).get(), answers.get(1).get()))
                     .containsExactlyInAnyOrder(
-                            new Decision.Done<>(2), new Decision.Overtaken<>(new CropChanged("Maria Lindqvist")));
+                            new Decision.Done<>(2), new Decision.Overtaken<>(new CropChanged("Maria")));
         } finally {
             two.shutdown();
         }
@@ -140,8 +139,8 @@ abstract class OwnCropStoreContract extends StoreContract {
         assertThat(crops.ofVariety("tomato", "Harbour Light").maturity())
                 .isEqualTo(crops.get("tomato").maturity());
         assertThat(crops.varieties("pepper"))
-                .containsExactly(new Variety(
-                        "pepper", "Harbour Light", QUICK, "the packet", 1, "Maria Lindqvist", audit().now()));
+                .containsExactly(
+                        new Variety("pepper", "Harbour Light", QUICK, "the packet", 1, "Maria", audit().now()));
     }
 
     @Test

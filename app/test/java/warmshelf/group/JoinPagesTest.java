@@ -38,7 +38,7 @@ class JoinPagesTest {
         Answer page = group.stranger().get(group.invitation(false));
 
         assertThat(page.status()).isEqualTo(200);
-        assertThat(page.text()).contains("Ilse Brandt invites you to join as a member", TestGroup.NAME);
+        assertThat(page.text()).contains("Ilse invites you to join as a member", TestGroup.NAME);
     }
 
     @Test

@@ -6,6 +6,7 @@ import static warmshelf.testing.Decided.done;
 
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
@@ -120,6 +121,48 @@ abstract class MemberStoreContract extends StoreContract {
                         .fetch("select action from audit_line where subject_id = ?", tom.toString())
                         .getValues(0, String.class))
                 .containsExactlyInAnyOrder("join", "make coordinator", "leave", "come back");
+    }
+
+    @Test
+    void what_people_are_called_follows_who_comes_goes_returns_and_is_renamed() {
+        UUID anand = add("Dev Anand", false);
+        assertThat(called(anand)).isEqualTo("Dev");
+
+        UUID malik = add("Dev Malik", false);
+        assertThat(List.of(called(anand), called(malik))).containsExactly("Dev A.", "Dev M.");
+
+        leave(malik);
+        assertThat(List.of(called(anand), called(malik))).containsExactly("Dev", "Dev M.");
+
+        members.comeBack(malik, ilse);
+        assertThat(called(anand)).isEqualTo("Dev A.");
+
+        done(members.change(malik, version(malik), new OwnSettings("David Malik", "US", "55804", null, null)));
+        assertThat(List.of(called(anand), called(malik))).containsExactly("Dev", "David");
+    }
+
+    @Test
+    void names_that_were_changed_are_known_until_another_has_them() {
+        UUID tom = add("Tom Okafor", false);
+        done(members.change(tom, 1, new OwnSettings("Thomas Okafor", "US", "55804", null, null)));
+        done(members.change(tom, 2, new OwnSettings("Thomas, called Tom", "US", "55804", null, null)));
+
+        assertThat(earlier(tom)).containsExactlyInAnyOrder("Tom Okafor", "Thomas Okafor");
+
+        add("Tom Okafor", false);
+        assertThat(earlier(tom)).containsExactly("Thomas Okafor");
+    }
+
+    private Set<String> earlier(UUID member) {
+        return MemberStore.earlierNames(database().sql(), members.find(member).orElseThrow());
+    }
+
+    private String called(UUID member) {
+        return members.find(member).orElseThrow().called();
+    }
+
+    private int version(UUID member) {
+        return members.find(member).orElseThrow().version();
     }
 
     private void leave(UUID member) {

@@ -64,7 +64,7 @@ class PaperPagesTest {
         cellar.placeAsSuggested(sowing);
 
         assertThat(cellar.member().get("/paper/season").text())
-                .contains("Tom Okafor")
+                .containsPattern("Tom (?!Okafor)")
                 .contains("Pepper, sweet and mild hot · Lantern Row")
                 .contains("Hall cellar · North rack · shelf 1")
                 .containsPattern("Plant out: \\w{3} \\d+ \\w{3} ?, by \\w{3} \\d+ \\w{3}");
@@ -74,7 +74,7 @@ class PaperPagesTest {
     void only_coordinators_print_everybodys() {
         cellar.ask(Cellar.peppers());
 
-        assertThat(cellar.coordinator().get("/paper/season?of=all").text()).contains("Tom Okafor", "Lantern Row");
+        assertThat(cellar.coordinator().get("/paper/season?of=all").text()).contains("Tom", "Lantern Row");
         assertThat(cellar.group()
                         .signedIn(cellar.group().onDuty())
                         .get("/paper/season?of=all")
@@ -140,7 +140,7 @@ class PaperPagesTest {
                 .contains("Hall cellar · rack North rack")
                 .contains("free");
         assertThat(cellar.member().get("/paper/racks?day=" + day).text())
-                .contains("Pepper, sweet and mild hot, half tray Tom Okafor");
+                .contains("Pepper, sweet and mild hot, half tray Tom");
         assertThat(cellar.member().get("/paper/racks?day=never").status()).isEqualTo(400);
         assertThat(cellar.member().get("/paper/racks?site=" + UUID.randomUUID()).status())
                 .isEqualTo(404);

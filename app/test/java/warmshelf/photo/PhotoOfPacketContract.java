@@ -50,7 +50,7 @@ abstract class PhotoOfPacketContract extends StoreContract {
 
         assertThat(add(id, lot)).isEqualTo(new Decision.Done<>(PhotoStore.Keeping.ADDED));
 
-        assertThat(photos.of(lot)).containsExactly(new PacketPicture(id, 40, 30, tom, "Tom Okafor"));
+        assertThat(photos.of(lot)).containsExactly(new PacketPicture(id, 40, 30, tom, "Tom"));
         assertThat(photos.of(other)).isEmpty();
         assertThat(photos.jpeg(PhotoSubject.LOT, id).orElseThrow()).isEqualTo(PICTURE.jpeg());
         assertThat(database().sql().fetchCount(AUDIT_LINE, AUDIT_LINE.ACTION.eq("add photo")))

@@ -45,7 +45,7 @@ abstract class PhotoStoreContract extends StoreContract {
         assertThat(add(id, entry)).isEqualTo(new Decision.Done<>(PhotoStore.Keeping.ADDED));
 
         assertThat(photos.ofSowing(sowing).get(entry))
-                .containsExactly(new Photo(id, entry, 40, 30, room.priya(), "Priya Nair"));
+                .containsExactly(new Photo(id, entry, 40, 30, room.priya(), "Priya"));
         assertThat(photos.jpeg(PhotoSubject.ENTRY, id).orElseThrow()).isEqualTo(PICTURE.jpeg());
         assertThat(photos.entry(entry).orElseThrow().grower()).isEqualTo(room.tom());
         assertThat(lines("add photo")).isEqualTo(1);

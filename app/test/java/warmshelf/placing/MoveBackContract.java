@@ -57,7 +57,7 @@ abstract class MoveBackContract extends MoveContract {
                         TODAY,
                         room.tom())))
                 .isInstanceOf(Decided.TooLate.class)
-                .hasMessage("Priya Nair moved this to mat M1, place 2, left half, from 12 Mar, a minute ago.");
+                .hasMessage("Priya moved this to mat M1, place 2, left half, from 12 Mar, a minute ago.");
         assertThat(find(id).stay().placeId()).isEqualTo(room.m1Place2());
     }
 
@@ -82,7 +82,7 @@ abstract class MoveBackContract extends MoveContract {
                         at26(spot(room.m1Place1(), RIGHT, 10, 20)),
                         TODAY,
                         room.priya())))
-                .hasMessage("Tom Okafor ended this stay, a moment ago.");
+                .hasMessage("Tom ended this stay, a moment ago.");
         assertThatThrownBy(() -> done(moves.move(
                         unsown,
                         spot(room.m1Place1(), RIGHT, 10, 20),
@@ -98,7 +98,7 @@ abstract class MoveBackContract extends MoveContract {
                         at26(spot(room.m1Place1(), RIGHT, 10, 20)),
                         TODAY,
                         room.priya())))
-                .hasMessage("Tom Okafor let this lie longer, a moment ago.");
+                .hasMessage("Tom let this lie longer, a moment ago.");
     }
 
     @Test
@@ -131,7 +131,7 @@ abstract class MoveBackContract extends MoveContract {
 
         assertThatThrownBy(() -> done(moves.takeBack(find(id), TODAY, room.priya())))
                 .isInstanceOf(Decided.NotDone.class)
-                .hasMessageContaining("is taken by Priya Nair's Harbour Light");
+                .hasMessageContaining("is taken by Priya's Harbour Light");
 
         database().sql().transaction(tx -> stays.extend(tx.dsl(), find(id).stay(), march(21), room.tom()));
         assertThatThrownBy(() -> done(moves.takeBack(find(id), TODAY, room.priya())))
@@ -164,7 +164,7 @@ abstract class MoveBackContract extends MoveContract {
 
         assertThat(rows(id)).isZero();
         assertThat(lying.find(id)).isEmpty();
-        assertThat(moves.whatChanged(id, 1).words(Units.METRIC)).isEqualTo("Priya Nair ended this stay, a moment ago.");
+        assertThat(moves.whatChanged(id, 1).words(Units.METRIC)).isEqualTo("Priya ended this stay, a moment ago.");
         SpaceRequest request = requests.find(sowing).orElseThrow();
         assertThat(request.isWaiting()).isTrue();
         assertThat(request.reason()).isEqualTo("The mat is broken.");

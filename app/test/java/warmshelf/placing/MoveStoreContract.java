@@ -70,7 +70,7 @@ abstract class MoveStoreContract extends MoveContract {
 
         assertThatThrownBy(() -> move(id, spot(room.m1Place2(), LEFT, 10, 20), 26, room.priya()))
                 .isInstanceOf(Decided.NotDone.class)
-                .hasMessageContaining("Priya Nair's Harbour Light (Tomato), Mon 15 Mar to Wed 17 Mar");
+                .hasMessageContaining("Priya's Harbour Light (Tomato), Mon 15 Mar to Wed 17 Mar");
         assertThatThrownBy(() -> move(id, spot(room.m1Place2(), RIGHT, 10, 20), 25, room.priya()))
                 .isInstanceOf(Decided.NotDone.class)
                 .hasMessageContaining("Mat M1 stands at 26");

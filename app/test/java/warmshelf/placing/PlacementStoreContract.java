@@ -70,7 +70,7 @@ abstract class PlacementStoreContract extends StoreContract {
 
         assertThatThrownBy(() -> done(placements.place(second, spot(), warm(), null, room.priya())))
                 .isInstanceOf(Decided.NotDone.class)
-                .hasMessageContaining("is taken by Tom Okafor's Lantern Row");
+                .hasMessageContaining("is taken by Tom's Lantern Row");
 
         assertThat(state(second)).isEqualTo(SpaceRequest.State.WAITING);
     }

@@ -52,7 +52,7 @@ class StayPagesTest {
         String path = "/stays/" + stay.getId();
 
         assertThat(cellar.member().get(path).text())
-                .contains("Lantern Row", "Tom Okafor", "mat M1", "place 1, left half")
+                .contains("Lantern Row", "Of Tom · the sowing", "mat M1", "place 1, left half")
                 .doesNotContain("Move it", "Free the place");
         assertThat(cellar.member().get(path + "/move").status()).isEqualTo(403);
         for (String action : new String[] {"/move", "/undo", "/release"}) {
@@ -138,7 +138,7 @@ class StayPagesTest {
 
         Answer shown = cellar.coordinator().get(moveTo(taken.getPlaceId(), taken.getFirstQuarter(), ""));
         assertThat(shown.text())
-                .contains("Clashes", "is taken by Tom Okafor's Other Row")
+                .contains("Clashes", "is taken by Tom's Other Row")
                 .doesNotContain("Save the move");
 
         Answer forced = cellar.coordinator()
@@ -146,7 +146,7 @@ class StayPagesTest {
                         "/stays/" + stay.getId() + "/move",
                         Map.of("spot", taken.getPlaceId() + "/" + taken.getFirstQuarter(), "version", "1"));
         assertThat(forced.status()).isEqualTo(409);
-        assertThat(forced.text()).contains("Not saved", "is taken by Tom Okafor's Other Row");
+        assertThat(forced.text()).contains("Not saved", "is taken by Tom's Other Row");
         assertThat(stayOf(sowing)).isEqualTo(stay);
     }
 
@@ -252,7 +252,7 @@ class StayPagesTest {
         assertThat(overtaken.status()).isEqualTo(409);
         assertThat(overtaken.text())
                 .contains(
-                        "Ines Ortega moved this to mat M1, place 2, left half, from",
+                        "Ines moved this to mat M1, place 2, left half, from",
                         "a minute ago.",
                         "What you wanted is kept below.",
                         "place 2, right half");
@@ -342,7 +342,7 @@ class StayPagesTest {
         assertThat(freed.status()).isEqualTo(303);
         assertThat(cellar.coordinator().get("/requests/" + sowing).text()).contains("waiting", "The mat is broken.");
         assertThat(cellar.member().get("/sowings/" + sowing).text()).contains("The mat is broken.");
-        assertThat(cellar.coordinator().get("/stays/" + stay.getId()).text()).contains("Ilse Brandt ended this stay");
+        assertThat(cellar.coordinator().get("/stays/" + stay.getId()).text()).contains("Ilse ended this stay");
         assertThat(cellar.coordinator().get("/stays/" + stay.getId()).status()).isEqualTo(409);
     }
 

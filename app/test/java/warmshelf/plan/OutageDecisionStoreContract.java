@@ -38,7 +38,7 @@ abstract class OutageDecisionStoreContract extends StoreContract {
         assertThat(mats.reachingBeyond(FROM)).singleElement().satisfies(out -> {
             assertThat(out.mat()).isEqualTo("M1");
             assertThat(out.lastDay()).isEqualTo(LocalDate.of(2027, 3, 14));
-            assertThat(out.by()).isEqualTo("Tom Okafor");
+            assertThat(out.by()).isEqualTo("Tom");
         });
         assertThat(mats.reachingBeyond(TO)).isEmpty();
         assertThat(database().sql().fetchCount(AUDIT_LINE, AUDIT_LINE.ACTION.eq("take mat out")))

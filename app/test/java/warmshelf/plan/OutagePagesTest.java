@@ -46,7 +46,7 @@ class OutagePagesTest {
         assertThat(page.text())
                 .contains(
                         "2 stays lie there; each has another place that suits it",
-                        "Pepper, sweet and mild hot · Lantern Row of Tom Okafor",
+                        "Pepper, sweet and mild hot · Lantern Row of Tom",
                         "mat M3 · place 1, left half",
                         "mat M3 · place 1, right half",
                         "Move all 2 as proposed");

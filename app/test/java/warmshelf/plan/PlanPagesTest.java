@@ -87,7 +87,7 @@ class PlanPagesTest extends PlanOnPages {
         cellar.coordinator().post(plan + "/undoing");
 
         assertThat(cellar.coordinator().get(plan).text())
-                .contains("Undone: 1 waits for a place again. What has begun stays: Tom Okafor's");
+                .contains("Undone: 1 waits for a place again. What has begun stays: Tom's");
         assertThat(state(sown)).isEqualTo("placed");
         assertThat(state(other)).isEqualTo("waiting");
     }
@@ -105,7 +105,7 @@ class PlanPagesTest extends PlanOnPages {
         assertThat(answer.status()).isEqualTo(409);
         assertThat(answer.text())
                 .contains("Nothing was published.")
-                .contains("Tom Okafor's Pepper, sweet and mild hot · Lantern Row both lie on quarter");
+                .contains("Tom's Pepper, sweet and mild hot · Lantern Row both lie on quarter");
         assertThat(state(planned)).isEqualTo("waiting");
         assertThat(stays()).isEqualTo(1);
     }

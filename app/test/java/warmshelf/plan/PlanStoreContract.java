@@ -146,7 +146,7 @@ abstract class PlanStoreContract extends StoreContract {
                 .contains(new PlanRefusal.EditNotKept("put back"));
 
         assertThat(plans.find(id).orElseThrow().plan()).isEqualTo(PlanJson.NOTHING);
-        assertThat(plans.editsSince(id, 1)).containsExactly(new PlanStore.Edit(2, "all taken out", "Tom Okafor"));
+        assertThat(plans.editsSince(id, 1)).containsExactly(new PlanStore.Edit(2, "all taken out", "Tom"));
         assertThat(plans.editsSince(id, 2)).isEmpty();
     }
 

@@ -34,7 +34,7 @@ class RefusedJsonTest {
                 new NoPlaceReason.MatsOutOfService(),
                 new NoPlaceReason.NotFoundYet(),
                 new NoPlaceReason.CameLater(),
-                new NoPlaceReason.TakenOut("Priya Nair"),
+                new NoPlaceReason.TakenOut("Priya"),
                 new NoPlaceReason.AsWritten("Every mat is full."));
     }
 

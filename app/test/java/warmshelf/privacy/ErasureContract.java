@@ -5,12 +5,17 @@ import static warmshelf.db.generated.Tables.AUDIT_LINE;
 import static warmshelf.db.generated.Tables.ENTRY;
 import static warmshelf.db.generated.Tables.LETTER;
 import static warmshelf.db.generated.Tables.LOT;
+import static warmshelf.db.generated.Tables.MAT;
 import static warmshelf.db.generated.Tables.MEMBER;
 import static warmshelf.db.generated.Tables.PHOTO;
+import static warmshelf.db.generated.Tables.PROGRAM_ANSWER;
+import static warmshelf.db.generated.Tables.PROGRAM_TOKEN;
 import static warmshelf.db.generated.Tables.SOWING;
 import static warmshelf.db.generated.Tables.SPACE_REQUEST;
 
+import java.net.http.HttpRequest;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import org.junit.jupiter.api.AfterEach;
@@ -66,6 +71,67 @@ abstract class ErasureContract {
                 .isEmpty();
         assertThat(cellar.member().get("/today").status()).isEqualTo(303);
         assertThat(signIn().status()).isEqualTo(422);
+    }
+
+    @Test
+    void what_others_were_told_of_somebody_calls_them_somebody_and_names_before_go_too() {
+        Map<String, String> settings =
+                new HashMap<>(Map.of("name", "Thomas Okello", "country", "US", "postcode", "55804"));
+        settings.putAll(Map.of("temperature", "F", "length", "in", "version", "1"));
+        assertThat(cellar.member().post("/settings", settings).status()).isEqualTo(303);
+
+        erase("Thomas Okello", Map.of());
+
+        assertThat(WholeDatabase.columnsWith(
+                        group.database(), List.of("Tom Okafor", "Okafor", "Thomas", "Okello", KnownPerson.EMAIL)))
+                .isEmpty();
+    }
+
+    @Test
+    void somebody_who_was_called_by_a_first_name_is_somebody_then() {
+        erase(Map.of());
+
+        assertThat(group.database()
+                        .sql()
+                        .fetchValues(
+                                LETTER.WORDS,
+                                LETTER.MEMBER_ID.eq(group.coordinator().id())))
+                .containsExactly(
+                        "Please look after somebody’s peppers (somebody). somebody’s tray 3 stands in the hall.");
+    }
+
+    @Test
+    void tokens_of_scripts_go_with_what_their_scripts_were_answered() {
+        String token = token();
+        assertThat(sent(token).status()).isEqualTo(200);
+        assertThat(group.database().sql().fetchCount(PROGRAM_ANSWER)).isEqualTo(1);
+        assertThat(group.database().sql().fetchCount(AUDIT_LINE, AUDIT_LINE.TOKEN_NAME.eq("cellar sensor")))
+                .isEqualTo(1);
+
+        erase(Map.of());
+
+        assertThat(group.database().sql().fetchCount(PROGRAM_TOKEN)).isZero();
+        assertThat(group.database().sql().fetchCount(PROGRAM_ANSWER)).isZero();
+        assertThat(group.database().sql().fetchCount(AUDIT_LINE, AUDIT_LINE.TOKEN_NAME.isNotNull()))
+                .isZero();
+        assertThat(sent(token).status()).isEqualTo(401);
+    }
+
+    private String token() {
+        String page = cellar.member()
+                .post("/tokens", Map.of("name", "cellar sensor", "readings-write", "yes"))
+                .body();
+        return Cellar.first(page, "value=\"(warmshelf_[^\"]+)");
+    }
+
+    private Answer sent(String token) {
+        String mat = String.valueOf(group.database().sql().fetchValue(MAT.ID, MAT.NAME.eq("M1")));
+        Browser script = group.stranger();
+        return script.send(script.request("/api/v1/mats/" + mat + "/readings")
+                .header("Authorization", "Bearer " + token)
+                .header("Content-Type", "application/json")
+                .header("Idempotency-Key", "\"first\"")
+                .POST(HttpRequest.BodyPublishers.ofString("{\"celsius\": 26}")));
     }
 
     @Test
@@ -194,8 +260,12 @@ abstract class ErasureContract {
     }
 
     private void erase(Map<String, String> more) {
+        erase(tom.name(), more);
+    }
+
+    private void erase(String name, Map<String, String> more) {
         Map<String, String> fields = new HashMap<>(more);
-        fields.put("confirmation", tom.name());
+        fields.put("confirmation", name);
         Answer answer = cellar.member().post(SELF, fields);
         assertThat(answer.status()).as(answer.text()).isEqualTo(303);
     }

@@ -31,6 +31,7 @@ import warmshelf.testing.TestGroup;
 final class KnownPerson {
     static final String EMAIL = "tom.okafor@example.org";
     static final String PHONE = "Pixel of the kitchen";
+    static final String SCRIPT = "sensor of the attic";
     static final List<String> NOTES =
             List.of("marigold-note", "cornflower-note", "foxglove-note", "yarrow-note", "teasel-note");
 
@@ -59,6 +60,10 @@ final class KnownPerson {
                         .post("/people/links", Map.of("note", "Tom Okafor", "role", "member"))
                         .status())
                 .isEqualTo(303);
+        assertThat(cellar.member()
+                        .post("/tokens", Map.of("name", SCRIPT, "readings-write", "yes"))
+                        .status())
+                .isEqualTo(200);
         others(group);
     }
 
@@ -69,7 +74,14 @@ final class KnownPerson {
     /** Whole words that only this person's records hold. */
     static List<String> words(TestGroup group) {
         return Stream.concat(
-                        Stream.of(group.member().name(), group.member().postcode(), EMAIL, PHONE, "Okafor", "46.8123"),
+                        Stream.of(
+                                group.member().name(),
+                                group.member().postcode(),
+                                EMAIL,
+                                PHONE,
+                                SCRIPT,
+                                "Okafor",
+                                "46.8123"),
                         NOTES.stream())
                 .toList();
     }
@@ -213,7 +225,10 @@ final class KnownPerson {
 
     /** What others were told of this person, and the link by which they came. */
     private void others(TestGroup group) {
-        letter(group.coordinator().id(), "ilse@example.org", "Please look after TOM OKAFOR’s peppers (" + EMAIL + ").");
+        letter(
+                group.coordinator().id(),
+                "ilse@example.org",
+                "Please look after TOM OKAFOR’s peppers (" + EMAIL + "). Tom’s tray 3 stands in the hall.");
         sql.insertInto(ACCESS_LINK)
                 .set(ACCESS_LINK.TOKEN_HASH, "3".repeat(64))
                 .set(ACCESS_LINK.PURPOSE, "join")

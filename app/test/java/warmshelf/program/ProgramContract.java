@@ -80,8 +80,18 @@ abstract class ProgramContract {
                                         .ACTION
                                         .eq("read thermometer")
                                         .and(AUDIT_LINE.MEMBER_ID.eq(
-                                                group.member().id()))))
+                                                group.member().id()))
+                                        .and(AUDIT_LINE.TOKEN_NAME.eq("cellar sensor"))))
                 .isEqualTo(1);
+    }
+
+    @Test
+    void what_a_member_does_on_a_page_names_no_token() {
+        sensor.post(readings(), "k1", "{\"celsius\": 26}");
+        cellar.coordinator().post("/people/links", Map.of("note", "a neighbour", "role", "member"));
+
+        assertThat(group.database().sql().fetchValues(AUDIT_LINE.ACTION, AUDIT_LINE.TOKEN_NAME.isNotNull()))
+                .containsExactly("read thermometer");
     }
 
     @Test

@@ -23,7 +23,7 @@ class HeldRackLetterTest {
                     "Pepper · Lantern Row",
                     Problem.PESTS,
                     LocalDate.of(2027, 3, 1),
-                    "Priya Nair",
+                    "Priya",
                     "webs")),
             Set.of());
 
@@ -39,7 +39,7 @@ class HeldRackLetterTest {
         assertThat(ahead(List.of(NORTH)).brief()).isEqualTo("Rack North: pests (insects, mites, webs).");
         assertThat(ahead(List.of(NORTH)).words("Tom", "Seed Starters", "http://localhost"))
                 .contains(
-                        "Rack North is held: pests (insects, mites, webs), found on Pepper · Lantern Row by Priya Nair on Mon 1 Mar.",
+                        "Rack North is held: pests (insects, mites, webs), found on Pepper · Lantern Row by Priya on Mon 1 Mar.",
                         "Look under the leaves of yours.",
                         "http://localhost/how-to/pests");
     }

@@ -84,7 +84,7 @@ class RemindersTest {
         assertThat(letter.getHeader("Auto-Submitted")).containsExactly("auto-generated");
         assertThat(letters().get(0))
                 .contains(
-                        "Hello Tom Okafor",
+                        "Hello Tom",
                         "Pepper, sweet and mild hot · Lantern Row: Soak the seed.",
                         "Pepper, sweet and mild hot · Lantern Row: Sow.",
                         ADDRESS + "/sowings/")
@@ -106,7 +106,7 @@ class RemindersTest {
         assertThat(mail.getReceivedMessages()[0].getSubject()).isEqualTo("Today: a problem was noted");
         assertThat(letters().get(0))
                 .contains(
-                        "Lantern Row: bag or packet torn, noted by Priya Nair on Mon 1 Mar: at a corner",
+                        "Lantern Row: bag or packet torn, noted by Priya on Mon 1 Mar: at a corner",
                         "Put it into a sound one with its label",
                         "To answer it: " + ADDRESS + "/sowings/" + sowing);
 

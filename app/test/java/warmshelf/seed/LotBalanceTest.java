@@ -125,6 +125,6 @@ class LotBalanceTest {
     }
 
     private static SeedHold hold(int sowing, int seeds, boolean waits) {
-        return new SeedHold(new UUID(7, sowing), new UUID(0, 5), "Priya Nair", seeds, waits);
+        return new SeedHold(new UUID(7, sowing), new UUID(0, 5), "Priya", seeds, waits);
     }
 }

@@ -43,7 +43,7 @@ abstract class LotStoreContract extends StoreContract {
                         2025,
                         40,
                         tom,
-                        "Tom Okafor",
+                        "Tom",
                         true,
                         "in the red tin",
                         SeedSource.PACKET,

@@ -17,7 +17,7 @@ class LotTest {
             2025,
             40,
             OWNER,
-            "Tom Okafor",
+            "Tom",
             false,
             "",
             SeedSource.PACKET,

@@ -46,7 +46,7 @@ class SeedBoxPagesTest {
         assertThat(list.text())
                 .contains("Harbour Light")
                 .contains("Pepper, sweet and mild hot")
-                .contains("2025 · Tom Okafor · 40 · about ")
+                .contains("2025 · Tom · 40 · about ")
                 .contains("Treated")
                 .contains("in 10 come up");
         assertThat(member().get(added.location()).text()).contains("in 10 (likely");

@@ -50,7 +50,7 @@ abstract class BoardStoreContract extends StoreContract {
         assertThat(stay.from()).isEqualTo(FROM);
         assertThat(stay.to()).isEqualTo(FROM.plusDays(5));
         assertThat(stay.cropName()).isEqualTo("the crop pepper");
-        assertThat(stay.memberName()).isEqualTo("Ilse Brandt");
+        assertThat(stay.memberName()).isEqualTo("Ilse");
         assertThat(stay.stageWord()).isEqualTo("sown");
         assertThat(stay.kind()).isEqualTo("half-tray");
         assertThat(stay.trial()).isNull();

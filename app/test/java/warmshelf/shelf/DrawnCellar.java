@@ -42,7 +42,7 @@ final class DrawnCellar {
                 from,
                 to,
                 "Pepper",
-                "Ilse Brandt",
+                "Ilse",
                 "sown",
                 kind,
                 null);

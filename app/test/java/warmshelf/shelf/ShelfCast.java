@@ -21,7 +21,7 @@ final class ShelfCast {
     private final UUID ilse;
     private final UUID lot = UUID.randomUUID();
 
-    /** Begins with Ilse Brandt and a jar of her pepper seed. */
+    /** Begins with Ilse and a jar of her pepper seed. */
     ShelfCast(Database database, Audit audit) {
         this(
                 database,

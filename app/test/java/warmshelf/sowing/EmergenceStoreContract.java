@@ -109,7 +109,7 @@ abstract class EmergenceStoreContract extends StoreContract {
     }
 
     private Timeline timeline() {
-        Sowing.Grower tom = new Sowing.Grower(room.tom(), "Tom Okafor", "US", "55804");
+        Sowing.Grower tom = new Sowing.Grower(room.tom(), "Tom", "US", "55804");
         Asking asking = new Asking(tom, Crops.PEPPER, null, Method.CELLS, true, 2027, SeasonPart.SPRING, 0.1, null);
         return planner.timeline(asking, 26, TODAY, Seen.nothing()).orElseThrow();
     }

@@ -142,7 +142,7 @@ class HalfCameTest {
                 "",
                 supersedes,
                 new UUID(4, 4),
-                "Tom Okafor"));
+                "Tom"));
         return id;
     }
 }

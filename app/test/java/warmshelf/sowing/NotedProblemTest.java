@@ -124,14 +124,13 @@ class NotedProblemTest {
 
     private void answered(UUID entry, ProblemAnswer.Word word) {
         OffsetDateTime at = DAY.atTime(18, 0).atOffset(ZoneOffset.UTC);
-        answers.computeIfAbsent(entry, each -> new ArrayList<>())
-                .add(new ProblemAnswer(entry, word, TOM, "Tom Okafor", at));
+        answers.computeIfAbsent(entry, each -> new ArrayList<>()).add(new ProblemAnswer(entry, word, TOM, "Tom", at));
     }
 
     private static Sowing sowing(SowingStage stage) {
         return new Sowing(
                 new UUID(3, 3),
-                new Sowing.Grower(TOM, "Tom Okafor", "US", "55804"),
+                new Sowing.Grower(TOM, "Tom", "US", "55804"),
                 2027,
                 SeasonPart.SPRING,
                 Crops.PEPPER,

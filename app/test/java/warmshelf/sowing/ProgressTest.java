@@ -263,7 +263,7 @@ class ProgressTest {
                 "",
                 supersedes,
                 TOM,
-                "Tom Okafor"));
+                "Tom"));
         return id;
     }
 

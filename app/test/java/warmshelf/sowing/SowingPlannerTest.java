@@ -86,6 +86,6 @@ class SowingPlannerTest {
     }
 
     private static Sowing.Grower grower(String postcode) {
-        return new Sowing.Grower(new UUID(1, 1), "Tom Okafor", "US", postcode);
+        return new Sowing.Grower(new UUID(1, 1), "Tom", "US", postcode);
     }
 }

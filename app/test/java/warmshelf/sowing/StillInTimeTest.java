@@ -36,7 +36,7 @@ class StillInTimeTest {
             new DaysToMaturity(20, 25, Basis.TRANSPLANTING),
             "the packet",
             1,
-            "Tom Okafor",
+            "Tom",
             java.time.OffsetDateTime.parse("2027-01-01T00:00:00Z"));
 
     private CropCatalogue crops = CropCatalogue.bundled();
@@ -103,7 +103,7 @@ class StillInTimeTest {
     }
 
     private static Asking peppers() {
-        Sowing.Grower tom = new Sowing.Grower(TOM, "Tom Okafor", "US", "55804");
+        Sowing.Grower tom = new Sowing.Grower(TOM, "Tom", "US", "55804");
         return new Asking(tom, Crops.PEPPER, null, Method.CELLS, false, 2027, SeasonPart.SPRING, 0.1, null);
     }
 

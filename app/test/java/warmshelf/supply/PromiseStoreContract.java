@@ -33,7 +33,7 @@ abstract class PromiseStoreContract extends StoreContract {
         promises.add(id, 2027, COMPOST, tom);
         promises.add(id, 2027, COMPOST, tom);
 
-        Promise kept = new Promise(id, SupplyItem.SOWING_COMPOST, 20_000, tom, "Tom Okafor", "peat-free", false);
+        Promise kept = new Promise(id, SupplyItem.SOWING_COMPOST, 20_000, tom, "Tom", "peat-free", false);
         assertThat(promises.ofSeason(2027)).containsExactly(kept);
         assertThat(promises.ofSeason(2028)).isEmpty();
         assertThat(lines("promise")).isEqualTo(1);

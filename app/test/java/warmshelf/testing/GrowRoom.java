@@ -153,17 +153,17 @@ public final class GrowRoom {
 
     /** Tom's peppers 'Lantern Row' in half a tray: twelve seeds of a packet of forty. */
     public UUID tomsPeppers() {
-        return sowing(tom, "Tom Okafor", "pepper", "Lantern Row", Method.CELLS, Container.HALF_TRAY);
+        return sowing(tom, "Tom", "pepper", "Lantern Row", Method.CELLS, Container.HALF_TRAY);
     }
 
     /** Priya's tomatoes 'Harbour Light' in half a tray: twelve seeds of a packet of forty. */
     public UUID priyasTomatoes() {
-        return sowing(priya, "Priya Nair", "tomato", "Harbour Light", Method.CELLS, Container.HALF_TRAY);
+        return sowing(priya, "Priya", "tomato", "Harbour Light", Method.CELLS, Container.HALF_TRAY);
     }
 
     /** Tom's peppers 'Lantern Row' in a bag: twelve seeds of a packet of forty. */
     public UUID tomsBag() {
-        return sowing(tom, "Tom Okafor", "pepper", "Lantern Row", Method.BAG, Container.BAG);
+        return sowing(tom, "Tom", "pepper", "Lantern Row", Method.BAG, Container.BAG);
     }
 
     private UUID sowing(UUID member, String name, String crop, String variety, Method method, Container container) {
@@ -173,7 +173,7 @@ public final class GrowRoom {
 
     /** Twelve seeds of a lot of Tom's peppers in half a tray. */
     public UUID peppersOf(UUID lot) {
-        return sowing(lot, tom, "Tom Okafor", "pepper", "Lantern Row", Method.CELLS, Container.HALF_TRAY);
+        return sowing(lot, tom, "Tom", "pepper", "Lantern Row", Method.CELLS, Container.HALF_TRAY);
     }
 
     private UUID sowing(

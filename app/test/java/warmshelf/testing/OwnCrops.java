@@ -40,7 +40,7 @@ public final class OwnCrops {
                 null,
                 Set.of(),
                 words,
-                "Ilse Brandt",
+                "Ilse",
                 "",
                 Standing.PUBLISHED);
     }

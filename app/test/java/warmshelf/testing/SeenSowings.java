@@ -91,7 +91,7 @@ public final class SeenSowings {
                 "",
                 null,
                 room.tom(),
-                "Tom Okafor");
+                "Tom");
         database.sql().transaction(tx -> entries.add(tx.dsl(), entry));
     }
 }

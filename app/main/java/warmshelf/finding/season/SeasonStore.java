@@ -131,7 +131,7 @@ public final class SeasonStore {
     }
 
     private Map<UUID, String> lots(int season) {
-        return sql.selectDistinct(LOT.ID, LOT.VARIETY, LOT.SEED_YEAR, MEMBER.NAME)
+        return sql.selectDistinct(LOT.ID, LOT.VARIETY, LOT.SEED_YEAR, MEMBER.CALLED)
                 .from(LOT)
                 .join(SOWING)
                 .on(SOWING.LOT_ID.eq(LOT.ID))
@@ -139,7 +139,7 @@ public final class SeasonStore {
                 .on(MEMBER.ID.eq(LOT.OWNER_ID))
                 .where(SowingStore.ofSeason(season))
                 .fetchMap(row -> row.get(LOT.ID), row -> {
-                    String owner = row.get(MEMBER.NAME);
+                    String owner = row.get(MEMBER.CALLED);
                     return "%s %d of %s"
                             .formatted(
                                     row.get(LOT.VARIETY), row.get(LOT.SEED_YEAR), owner == null ? "the group" : owner);

@@ -45,7 +45,7 @@ public final class TrialBookStore {
     }
 
     private List<Trial> trials(Condition which, ZoneId zone) {
-        List<Record> rows = List.copyOf(sql.select(TRIAL.asterisk(), MEMBER.NAME)
+        List<Record> rows = List.copyOf(sql.select(TRIAL.asterisk(), MEMBER.CALLED)
                 .from(TRIAL)
                 .join(MEMBER)
                 .on(MEMBER.ID.eq(TRIAL.DECLARED_BY))
@@ -71,7 +71,7 @@ public final class TrialBookStore {
                         row.get(TRIAL.SEASON),
                         row.get(TRIAL.SEEDS_EACH),
                         row.get(TRIAL.DECLARED_BY),
-                        row.get(MEMBER.NAME),
+                        row.get(MEMBER.CALLED),
                         day(row.get(TRIAL.DECLARED_AT), zone),
                         ways.getOrDefault(row.get(TRIAL.ID), List.of()),
                         blocks.getOrDefault(row.get(TRIAL.ID), List.of())))
@@ -106,7 +106,7 @@ public final class TrialBookStore {
                                 new Key(row.get(TRIAL_SOWING.TRIAL_ID), row.get(TRIAL_SOWING.BLOCK)),
                                 key -> new HashMap<>())
                         .put(row.get(TRIAL_SOWING.LETTER), row.get(TRIAL_SOWING.SOWING_ID)));
-        return sql.select(TRIAL_BLOCK.asterisk(), MEMBER.NAME)
+        return sql.select(TRIAL_BLOCK.asterisk(), MEMBER.CALLED)
                 .from(Database.listed(TRIAL_BLOCK, TRIAL_BLOCK.TRIAL_ID, trials))
                 .join(MEMBER)
                 .on(MEMBER.ID.eq(TRIAL_BLOCK.MEMBER_ID))
@@ -116,7 +116,7 @@ public final class TrialBookStore {
                         row -> new Trial.Block(
                                 row.get(TRIAL_BLOCK.NUMBER),
                                 row.get(TRIAL_BLOCK.MEMBER_ID),
-                                row.get(MEMBER.NAME),
+                                row.get(MEMBER.CALLED),
                                 row.get(TRIAL_BLOCK.SOW_ON),
                                 new TrialDraw(
                                         row.get(TRIAL_BLOCK.DRAW),

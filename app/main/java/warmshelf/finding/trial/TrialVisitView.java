@@ -53,7 +53,7 @@ final class TrialVisitView {
 
     private TrialStore.BlockMaking making(TrialPlanner.Question question, LocalDate sowOn) {
         TrialPlanner.Carried carried = new TrialPlanner.Carried(
-                new Sowing.Grower(visitor.memberId(), visitor.name(), visitor.country(), visitor.postcode()),
+                new Sowing.Grower(visitor.memberId(), visitor.called(), visitor.country(), visitor.postcode()),
                 visitor.season(),
                 trials.risk(planner, question.lot(), visitor.memberId()),
                 visitor.today(),

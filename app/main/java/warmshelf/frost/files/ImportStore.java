@@ -248,7 +248,7 @@ public final class ImportStore {
 
     private SelectOnConditionStep<Record> imports() {
         return database.sql()
-                .select(FROST_IMPORT.asterisk(), MEMBER.NAME, DECIDER.NAME.as(DECIDED))
+                .select(FROST_IMPORT.asterisk(), MEMBER.CALLED, DECIDER.CALLED.as(DECIDED))
                 .from(FROST_IMPORT)
                 .join(MEMBER)
                 .on(MEMBER.ID.eq(FROST_IMPORT.STARTED_BY))
@@ -267,7 +267,7 @@ public final class ImportStore {
                 row.get(FROST_IMPORT.ROWS_GOOD),
                 ImportState.of(row.get(FROST_IMPORT.STATE)),
                 row.get(FROST_IMPORT.WORDS),
-                row.get(MEMBER.NAME),
+                row.get(MEMBER.CALLED),
                 row.get(FROST_IMPORT.STARTED_AT).toInstant(),
                 row.get(FROST_IMPORT.BEAT_AT).toInstant(),
                 row.get(DECIDED, String.class),

@@ -110,7 +110,7 @@ public final class CorrectionStore {
     private List<EndedCorrection> found(Condition which) {
         ZoneId zone = zone();
         Result<Record> rows = database.sql()
-                .select(FROST_CORRECTION.asterisk(), MAKER.NAME, ENDER.NAME)
+                .select(FROST_CORRECTION.asterisk(), MAKER.CALLED, ENDER.CALLED)
                 .from(FROST_CORRECTION)
                 .join(MAKER)
                 .on(MAKER.ID.eq(FROST_CORRECTION.MADE_BY))
@@ -134,14 +134,14 @@ public final class CorrectionStore {
                 CorrectionColumnsStore.area(stored),
                 CorrectionColumnsStore.change(stored),
                 stored.getReason(),
-                row.get(MAKER.NAME),
+                row.get(MAKER.CALLED),
                 made.atZoneSameInstant(zone).toLocalDate());
         OffsetDateTime ended = stored.getEndedAt();
         return ended == null
                 ? new EndedCorrection(correction, correction.by(), correction.on())
                 : new EndedCorrection(
                         correction,
-                        row.get(ENDER.NAME),
+                        row.get(ENDER.CALLED),
                         ended.atZoneSameInstant(zone).toLocalDate());
     }
 

@@ -36,7 +36,7 @@ public final class NightStore {
     /** The nights noted over some days, both included, the newest first. */
     public List<Night> nights(UUID thermometer, LocalDate from, LocalDate to) {
         return database.sql()
-                .select(THERMOMETER_NIGHT.ON_DAY, THERMOMETER_NIGHT.CELSIUS, MEMBER.NAME)
+                .select(THERMOMETER_NIGHT.ON_DAY, THERMOMETER_NIGHT.CELSIUS, MEMBER.CALLED)
                 .from(THERMOMETER_NIGHT)
                 .join(MEMBER)
                 .on(MEMBER.ID.eq(THERMOMETER_NIGHT.NOTED_BY))

@@ -144,7 +144,7 @@ public final class ThermometerStore {
 
     private SelectOnConditionStep<Record> thermometers() {
         return database.sql()
-                .select(THERMOMETER.asterisk(), MEMBER.NAME)
+                .select(THERMOMETER.asterisk(), MEMBER.CALLED)
                 .from(THERMOMETER)
                 .leftJoin(MEMBER)
                 .on(MEMBER.ID.eq(THERMOMETER.MEMBER_ID));
@@ -155,7 +155,7 @@ public final class ThermometerStore {
                 row.get(THERMOMETER.ID),
                 row.get(THERMOMETER.NAME),
                 row.get(THERMOMETER.MEMBER_ID),
-                row.get(MEMBER.NAME),
+                row.get(MEMBER.CALLED),
                 new GardenPoint(
                         row.get(THERMOMETER.LATITUDE),
                         row.get(THERMOMETER.LONGITUDE),

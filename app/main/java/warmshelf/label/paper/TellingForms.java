@@ -46,6 +46,11 @@ public final class TellingForms {
         return List.copyOf(forms);
     }
 
+    /** The forms of what a person is called; an initial is there to tell two apart, and stays. */
+    public static List<String> person(String called) {
+        return called.endsWith(".") ? List.of(called) : forms(called, "", List.of());
+    }
+
     /** The forms of a crop's name, of which what stands after a comma or in brackets is said last. */
     public static List<String> crop(String name) {
         Set<String> forms = new LinkedHashSet<>();

@@ -34,7 +34,7 @@ public final class PushWishStore {
 
     /** Everyone with a device that is told. */
     public List<Owner> owners() {
-        return sql.select(MEMBER.ID, MEMBER.NAME, MEMBER.ROLE)
+        return sql.select(MEMBER.ID, MEMBER.CALLED, MEMBER.ROLE)
                 .select(PUSH_WISH.fields())
                 .from(MEMBER)
                 .leftJoin(PUSH_WISH)
@@ -45,7 +45,7 @@ public final class PushWishStore {
                 .orderBy(MEMBER.NAME_KEY)
                 .fetch(row -> new Owner(
                         row.get(MEMBER.ID),
-                        row.get(MEMBER.NAME),
+                        row.get(MEMBER.CALLED),
                         row.get(MEMBER.ROLE).equals("coordinator"),
                         row.get(PUSH_WISH.MEMBER_ID) == null ? PushWish.EVERYTHING : wish(row)));
     }

@@ -49,7 +49,7 @@ abstract class SeasonStoreContract extends StoreContract {
 
         assertThat(sowing.placeId()).isEqualTo(room.m1Place1());
         assertThat(sowing.meanC()).isCloseTo(26, within(1e-9));
-        assertThat(sowing.lot()).isEqualTo("Lantern Row 2025 of Tom Okafor");
+        assertThat(sowing.lot()).isEqualTo("Lantern Row 2025 of Tom");
         assertThat(sowing.counted().came()).isEqualTo(10);
         assertThat(seasons.seasons()).containsExactly(2027);
         assertThat(seasons.sowings(2026)).isEmpty();
@@ -137,7 +137,7 @@ abstract class SeasonStoreContract extends StoreContract {
                 "",
                 wrong.id(),
                 room.tom(),
-                "Tom Okafor");
+                "Tom");
         database().sql().transaction(tx -> entries.add(tx.dsl(), right));
     }
 }

@@ -72,7 +72,7 @@ abstract class TrialStoreContract extends StoreContract {
 
     private Decision<TrialStore.Declared> declare(Lot lot, int blocks) {
         TrialDesign design = new TrialDesign(TrialKind.WARMTH, lot, WAYS, 10, blocks, DAY);
-        return trials.declare(design, 2027, making(lot, room.tom(), "Tom Okafor"), room.tom());
+        return trials.declare(design, 2027, making(lot, room.tom(), "Tom"), room.tom());
     }
 
     @Test
@@ -130,18 +130,18 @@ abstract class TrialStoreContract extends StoreContract {
     void others_carry_a_block_of_their_own_once_and_its_owner_is_asked_for_the_seed() {
         Lot lot = lot(60);
         Trial trial = book.find(done(declare(lot, 1)).id(), ZONE).orElseThrow();
-        TrialStore.BlockMaking hers = making(lot, room.priya(), "Priya Nair");
+        TrialStore.BlockMaking hers = making(lot, room.priya(), "Priya");
 
         assertThat(done(trials.join(trial, 2027, DAY.plusDays(3), hers, room.priya()))
                         .owner())
-                .isEqualTo("Tom Okafor");
+                .isEqualTo("Tom");
         assertThatThrownBy(() -> done(trials.join(trial, 2027, DAY, hers, room.priya())))
                 .hasMessageContaining("You carry a block of trial 1 already");
         assertThatThrownBy(() -> done(trials.join(trial, 2028, DAY, hers, room.priya())))
                 .hasMessageContaining("was of the season 2027");
 
         Trial after = book.find(trial.id(), ZONE).orElseThrow();
-        assertThat(after.blocks()).extracting(Trial.Block::member).containsExactly("Tom Okafor", "Priya Nair");
+        assertThat(after.blocks()).extracting(Trial.Block::member).containsExactly("Tom", "Priya");
         assertThat(after.blocks().get(1).sowOn()).isEqualTo(DAY.plusDays(3));
         assertThat(after.carriers()).isEqualTo(2);
         assertThat(database().sql().fetchCount(LOT_REQUEST)).isEqualTo(2);
@@ -151,7 +151,7 @@ abstract class TrialStoreContract extends StoreContract {
     void two_presses_at_once_join_once() {
         Lot lot = lot(200);
         Trial trial = book.find(done(declare(lot, 1)).id(), ZONE).orElseThrow();
-        TrialStore.BlockMaking hers = making(lot, room.priya(), "Priya Nair");
+        TrialStore.BlockMaking hers = making(lot, room.priya(), "Priya");
 
         List<CompletableFuture<Decision<TrialStore.Joined>>> presses = IntStream.range(0, 4)
                 .mapToObj(

@@ -135,7 +135,7 @@ class GardenPagesTest {
         assertThat(tom.get(PAGE).text())
                 .contains("Last spring frost 6 days later, first autumn frost 4 days earlier")
                 .contains("Cold air runs down here")
-                .contains("Tom Okafor, 1 Mar 2027");
+                .contains("Tom, 1 Mar 2027");
     }
 
     @Test
@@ -199,7 +199,7 @@ class GardenPagesTest {
         assertThat(tom.get(PAGE).text())
                 .contains("Six were too many")
                 .contains("Ended corrections")
-                .contains("Made by Tom Okafor on 1 Mar 2027, ended by Tom Okafor on 1 Mar 2027");
+                .contains("Made by Tom on 1 Mar 2027, ended by Tom on 1 Mar 2027");
     }
 
     @Test
@@ -236,7 +236,7 @@ class GardenPagesTest {
         assertThat(tom.get(PAGE).text())
                 .contains("A correction for postcodes that begin with 558 (United States) holds for your garden:"
                         + " last spring frost 5 days earlier")
-                .contains("Ilse Brandt");
+                .contains("Ilse");
     }
 
     @Test
@@ -313,7 +313,7 @@ class GardenPagesTest {
                         "risk-tender", "0.5",
                         "risk-very-tender", "usual"));
 
-        assertThat(tom.get("/frost").text()).contains("Cold air runs down here", "Tom Okafor", "19 Jun");
+        assertThat(tom.get("/frost").text()).contains("Cold air runs down here", "Tom, 1 Mar", "19 Jun");
         assertThat(group.signedIn(group.onDuty()).get("/frost").text()).doesNotContain("Cold air runs down here");
     }
 

@@ -111,7 +111,7 @@ class ThermometerPagesTest {
         String address = add(tom, Map.of()).location();
 
         assertThat(tom.get(address).status()).isEqualTo(200);
-        assertThat(ilse.get(address).text()).contains("Thermometer, Tom Okafor");
+        assertThat(ilse.get(address).text()).contains("Thermometer, Tom");
         assertThat(ilse.get(PAGE).text()).contains("Behind the shed");
         assertThat(priya.get(address).status()).isEqualTo(404);
         assertThat(priya.get(address + "/nights").status()).isEqualTo(404);

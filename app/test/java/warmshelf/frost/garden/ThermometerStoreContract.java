@@ -37,7 +37,7 @@ abstract class ThermometerStoreContract extends StoreContract {
         UUID own = add("Shed", tom);
         UUID groups = add("Hall", null);
 
-        assertThat(thermometers.find(own)).contains(new Thermometer(own, "Shed", tom, "Tom Okafor", HILL, false));
+        assertThat(thermometers.find(own)).contains(new Thermometer(own, "Shed", tom, "Tom", HILL, false));
         assertThat(thermometers.find(groups)).contains(new Thermometer(groups, "Hall", null, null, HILL, false));
         assertThat(thermometers.find(UUID.randomUUID())).isEmpty();
     }
@@ -74,7 +74,7 @@ abstract class ThermometerStoreContract extends StoreContract {
 
         assertThat(nights.note(shed, TODAY, -2.2, tom)).isEmpty();
         assertThat(nights.note(shed, TODAY, -3.4, tom)).contains(-2.2);
-        assertThat(nights.nights(shed, TODAY, TODAY)).containsExactly(new Night(TODAY, -3.4, "Tom Okafor"));
+        assertThat(nights.nights(shed, TODAY, TODAY)).containsExactly(new Night(TODAY, -3.4, "Tom"));
         assertThat(nights.forget(shed, TODAY, tom)).contains(-3.4);
         assertThat(nights.forget(shed, TODAY, tom)).isEmpty();
         assertThat(nights.nights(shed, TODAY, TODAY)).isEmpty();

@@ -1,0 +1,70 @@
+package warmshelf.group;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.UUID;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class CalledNamesTest {
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "Tom Okafor; Priya Nair | Tom; Priya",
+                "Dev Anand; Dev Malik | Dev A.; Dev M.",
+                "Dev Anand; dev malik | Dev A.; dev m.",
+                "Ana Ruiz; Ana Rojas; Ana Alba | Ana Ru.; Ana Ro.; Ana A.",
+                "Ana Roja; Ana Rojas | Ana Roja; Ana Rojas",
+                "Ana; Ana Ruiz | Ana; Ana R.",
+                "Ana Maria Ruiz; Ana Ruiz | Ana Maria Ruiz; Ana Ruiz",
+                "王小明; Sunniva | 王小明; Sunniva",
+                "José Ñuñez; José Álvarez | José Ñ.; José Á.",
+                "Tom   Okafor; Tomas Okafor | Tom; Tomas"
+            })
+    void the_first_name_is_told_with_the_fewest_letters_that_tell_it_from_others(String names, String called) {
+        assertThat(called(split(names))).isEqualTo(split(called));
+    }
+
+    @Test
+    void a_letter_made_of_two_signs_is_not_cut_in_two() {
+        assertThat(called(List.of("Dev n\u0303u", "Dev nu"))).isEqualTo(List.of("Dev n\u0303.", "Dev n."));
+    }
+
+    @Test
+    void somebody_who_has_left_makes_nobodys_name_longer_but_is_told_from_those_who_are_there() {
+        UUID here = new UUID(0, 1);
+        UUID gone = new UUID(0, 2);
+
+        assertThat(CalledNames.of(List.of(
+                        new CalledNames.Named(here, "Dev Anand", true, false),
+                        new CalledNames.Named(gone, "Dev Malik", false, false))))
+                .containsEntry(here, "Dev")
+                .containsEntry(gone, "Dev M.");
+    }
+
+    @Test
+    void the_word_for_somebody_who_was_erased_stays_whole() {
+        UUID erased = new UUID(0, 1);
+
+        assertThat(CalledNames.of(List.of(new CalledNames.Named(erased, "Former member 1", false, true))))
+                .containsEntry(erased, "Former member 1");
+    }
+
+    private static List<String> called(List<String> names) {
+        List<CalledNames.Named> people = new ArrayList<>();
+        for (int i = 0; i < names.size(); i++) {
+            people.add(new CalledNames.Named(new UUID(0, i), names.get(i), true, false));
+        }
+        var called = CalledNames.of(people);
+        return people.stream().map(person -> called.get(person.id())).toList();
+    }
+
+    private static List<String> split(String names) {
+        return Arrays.stream(names.split("; ")).toList();
+    }
+}
