@@ -21,9 +21,12 @@ import org.jspecify.annotations.Nullable;
  * the paper, whatever was entered from phones meanwhile.
  *
  * @param days seven, from Monday
+ * <p>What lies at members' homes is looked at by whoever has it there: it stands on the season sheet of each, not here.
+ *
  * @param racks in walking order
+ * @param atHomes how many sowings are looked at in members' homes that week
  */
-record WeekSheet(UUID siteId, String site, List<LocalDate> days, List<RackPart> racks) {
+record WeekSheet(UUID siteId, String site, List<LocalDate> days, List<RackPart> racks, int atHomes) {
 
     /** One rack, on a page of its own. */
     public record RackPart(String rack, List<SheetStop> stops) {}
@@ -75,7 +78,8 @@ record WeekSheet(UUID siteId, String site, List<LocalDate> days, List<RackPart> 
             List<LocalDate> days,
             List<WeekLine> lines,
             Map<UUID, PlaceAddress> addresses,
-            Map<LocalDate, Map<UUID, TodayStore.MatToRead>> mats) {
+            Map<LocalDate, Map<UUID, TodayStore.MatToRead>> mats,
+            int atHomes) {
         Map<String, Map<String, SheetStop>> racks = new LinkedHashMap<>();
         Map<String, List<WeekLine>> at = lines.stream()
                 .sorted(Comparator.comparing((WeekLine line) -> line.address().walkOrder())
@@ -103,7 +107,7 @@ record WeekSheet(UUID siteId, String site, List<LocalDate> days, List<RackPart> 
         });
         String site =
                 addresses.values().stream().findFirst().map(PlaceAddress::site).orElse("");
-        return new WeekSheet(siteId, site, days, parts);
+        return new WeekSheet(siteId, site, days, parts, atHomes);
     }
 
     private static String surface(PlaceAddress place) {

@@ -167,7 +167,7 @@ public final class WeekSheetPages implements Pages {
         String typed = asked.text("site");
         List<WeekSheetStore.SheetSite> sites = sheets.sites();
         if (typed.isEmpty() && sites.isEmpty()) {
-            return new WeekSheet(new UUID(0, 0), "", WeekSheet.week(day), List.of());
+            return new WeekSheet(new UUID(0, 0), "", WeekSheet.week(day), List.of(), 0);
         }
         return sites.stream()
                 .filter(site -> typed.isEmpty() || site.id().toString().equals(typed))

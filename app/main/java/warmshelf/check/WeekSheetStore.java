@@ -47,13 +47,31 @@ final class WeekSheetStore {
         walk.addresses().values().stream()
                 .filter(place -> place.siteId().equals(site))
                 .forEach(place -> places.put(place.placeId(), place));
-        List<WeekLine> lines = histories.underWaySince(days.get(0)).stream()
+        List<History> underWay = histories.underWaySince(days.get(0));
+        List<WeekLine> lines = underWay.stream()
                 .filter(history -> history.stays().stream().anyMatch(stay -> places.containsKey(stay.placeId())))
                 .flatMap(history -> line(history, days, now, places).stream())
                 .toList();
         Map<LocalDate, Map<UUID, TodayStore.MatToRead>> mats = new HashMap<>();
         days.forEach(each -> mats.put(each, today.mats(each)));
-        return WeekSheet.of(site, days, lines, places, mats);
+        return WeekSheet.of(site, days, lines, places, mats, atHomes(underWay, days, now));
+    }
+
+    /** How many lie at no place of the group's that week, and are due to be looked at. */
+    private int atHomes(List<History> underWay, List<LocalDate> days, LocalDate now) {
+        return (int) underWay.stream()
+                .filter(history -> days.stream().anyMatch(day -> isDueAtHome(history, day, now)))
+                .filter(history -> days.stream()
+                        .noneMatch(day -> reader.subject(history, day).stay() != null))
+                .count();
+    }
+
+    private boolean isDueAtHome(History history, LocalDate day, LocalDate now) {
+        History known = day.isAfter(now) ? history : history.before(day);
+        Subject subject = reader.subject(known, day);
+        return subject.progress().isSown()
+                && subject.stay() == null
+                && !ChecksDue.on(day, subject).isEmpty();
     }
 
     /** Who looks at a site on each of some days; left out where nobody is down. */

@@ -10,6 +10,7 @@ import java.io.UncheckedIOException;
 import java.time.Clock;
 import java.util.List;
 import java.util.UUID;
+import warmshelf.reminder.push.MessageLife;
 import warmshelf.web.Pages;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
@@ -31,18 +32,24 @@ final class KnownPages implements Pages {
         routes.get("/settings/known.zip", this::download, Role.MEMBER);
     }
 
-    /** @param photos how many photos of theirs are kept */
-    private record KnownPage(List<KnownWords> tables, int photos) {}
+    /**
+     * @param total how many rows of all matters
+     * @param photos how many photos of theirs are kept
+     * @param messageDays for how long letters are kept
+     */
+    private record KnownPage(List<KnownWords.Matter> matters, int total, int photos, long messageDays) {}
 
     private void show(Context ctx) {
         Visitor visitor = Visitor.of(ctx);
-        List<KnownWords> tables = store.of(visitor.memberId()).stream()
-                .map(table -> KnownWords.of(table, visitor.zone()))
-                .toList();
+        List<KnownWords.Matter> matters = KnownWords.byMatter(store.of(visitor.memberId()), visitor.zone());
         Respond.page(
                 ctx,
                 "privacy/known.peb",
-                new KnownPage(tables, store.photos(visitor.memberId()).size()));
+                new KnownPage(
+                        matters,
+                        matters.stream().mapToInt(KnownWords.Matter::total).sum(),
+                        store.photos(visitor.memberId()).size(),
+                        MessageLife.KEPT.toDays()));
     }
 
     private void download(Context ctx) {

@@ -1,7 +1,6 @@
 package warmshelf.privacy;
 
 import java.util.List;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import warmshelf.db.DescribedTable;
 
@@ -17,15 +16,5 @@ record KnownTable(String name, String about, List<DescribedTable.Column> columns
     enum Who {
         YOU,
         SOMEBODY_ELSE
-    }
-
-    /** The name as a heading. */
-    public String title() {
-        return asWords(name);
-    }
-
-    static String asWords(String name) {
-        String spaced = name.replace('_', ' ');
-        return spaced.substring(0, 1).toUpperCase(Locale.ROOT) + spaced.substring(1);
     }
 }

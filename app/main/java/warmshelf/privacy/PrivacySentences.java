@@ -26,6 +26,26 @@ interface PrivacySentences {
 
     String readme();
 
+    String aboutYou();
+
+    String aboutGarden();
+
+    String aboutSowings();
+
+    String aboutSeen();
+
+    String aboutSeed();
+
+    String aboutDuty();
+
+    String aboutTold();
+
+    String aboutSigningIn();
+
+    String aboutDone();
+
+    String aboutChanges();
+
     String you();
 
     String somebodyElse();

@@ -117,7 +117,12 @@ class ArchiveRefusalTest {
             older.remove("tables/" + table + ".csv");
         });
         gone.forEach(table -> older.put(PartName.data(table), ""));
-        older.computeIfPresent("data/member.jsonl", (part, members) -> members.replace(",\"erased_at\":null", ""));
+        older.computeIfPresent(
+                "data/member.jsonl",
+                (part, members) ->
+                        members.replace(",\"erased_at\":null", "").replaceAll(",\"called\":\"[^\"]*\"", ""));
+        older.computeIfPresent(
+                "data/audit_line.jsonl", (part, lines) -> lines.replace(",\"token_name\":null", ""));
         return older;
     }
 

@@ -58,6 +58,7 @@ class WeightOnPhoneTest {
         "/ask?lot=new&crop=tomato, 6, 2, 140",
         "/frost, 0, 2.5, 220",
         "/sowings, 0, 3, 400",
+        "/settings/known, 0, 2.5, 200",
         "/seeds, 1, 4, 700",
         "/crops, 1, 4, 500"
     })

@@ -79,6 +79,26 @@ abstract class WeekSheetContract {
     }
 
     @Test
+    void what_lies_at_a_members_home_is_counted_at_the_door_and_stands_on_their_own_sheet() {
+        assertThat(tom.get(sheet()).text()).doesNotContain("members’ homes");
+        Map<String, String> unheated = new HashMap<>(Cellar.peppers());
+        unheated.putAll(Map.of("variety", "Kitchen Row", "heat", "room"));
+        String asked = tom.post("/sowings", unheated).location();
+        assertThat(tom.get(sheet()).text()).doesNotContain("members’ homes");
+        tom.post(asked + "/entries", Map.of("step", "sown", "seenOn", monday.toString()));
+        // the notice of the tick, which names the sowing, stands on the next page only
+        tom.get("/today");
+
+        Answer door = tom.get(sheet());
+
+        assertThat(door.text())
+                .contains("Not on this sheet: 1 sowing at members’ homes, looked at there.")
+                .doesNotContain("Kitchen Row");
+        assertThat(tom.get(typing()).text()).doesNotContain("Kitchen Row");
+        assertThat(tom.get("/paper/season").text()).containsPattern("Kitchen Row .*at home");
+    }
+
+    @Test
     void what_is_typed_in_is_kept_under_the_days_on_which_it_was_seen_and_names_who_looked_and_who_typed() {
         Answer kept = type(Map.of(
                 cell(0),

@@ -44,7 +44,9 @@ class KnownTest {
 
         assertThat(page)
                 .contains(KnownPerson.words(cellar.group()))
-                .contains("Sowing: 2 One member's intent for one season")
+                .contains("Your sowings: ", "Your sowings: 2 Crop Season", "How you come in: ", "Tokens for scripts: 1")
+                .contains("letters and notices 90 days", "Take it along as files", "Have yourself erased")
+                .doesNotContain("Name key", "Version")
                 .doesNotContain("Ilse Brandt")
                 .doesNotContain("argon2");
     }
