@@ -56,7 +56,6 @@ record KnownPart(String table, KnownMatter matter, String title, Map<String, Str
         Arrays.stream(row.get("shown").split(";"))
                 .map(column -> column.split(" ", 2))
                 .forEach(column -> shown.put(column[0], column[1]));
-        return new KnownPart(
-                row.get("table"), KnownMatter.valueOf(row.get("matter")), row.get("title"), shown);
+        return new KnownPart(row.get("table"), KnownMatter.valueOf(row.get("matter")), row.get("title"), shown);
     }
 }

@@ -45,7 +45,8 @@ record KnownWords(String title, int total, List<String> columns, List<List<Strin
         for (KnownPart part : KnownPart.all()) {
             KnownTable table = known.get(part.table());
             if (table != null) {
-                words.computeIfAbsent(part.matter(), matter -> new ArrayList<>()).add(of(part, table, zone));
+                words.computeIfAbsent(part.matter(), matter -> new ArrayList<>())
+                        .add(of(part, table, zone));
             }
         }
         return words.entrySet().stream()
@@ -63,8 +64,8 @@ record KnownWords(String title, int total, List<String> columns, List<List<Strin
         List<Integer> places = new ArrayList<>();
         part.shown().forEach((name, heading) -> {
             int place = names.indexOf(name);
-            boolean says =
-                    table.rows().stream().anyMatch(row -> !word(row.get(place), zone).isEmpty());
+            boolean says = table.rows().stream()
+                    .anyMatch(row -> !word(row.get(place), zone).isEmpty());
             if (says) {
                 places.add(place);
                 columns.add(heading);

@@ -35,9 +35,10 @@ class KnownPartTest {
 
     @Test
     void no_heading_is_a_columns_name() {
-        KnownPart.all().forEach(part -> assertThat(part.shown().values())
-                .as(part.table())
-                .isNotEmpty()
-                .noneMatch(heading -> heading.contains("_")));
+        KnownPart.all()
+                .forEach(part -> assertThat(part.shown().values())
+                        .as(part.table())
+                        .isNotEmpty()
+                        .noneMatch(heading -> heading.contains("_")));
     }
 }
