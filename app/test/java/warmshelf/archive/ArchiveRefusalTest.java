@@ -119,10 +119,8 @@ class ArchiveRefusalTest {
         gone.forEach(table -> older.put(PartName.data(table), ""));
         older.computeIfPresent(
                 "data/member.jsonl",
-                (part, members) ->
-                        members.replace(",\"erased_at\":null", "").replaceAll(",\"called\":\"[^\"]*\"", ""));
-        older.computeIfPresent(
-                "data/audit_line.jsonl", (part, lines) -> lines.replace(",\"token_name\":null", ""));
+                (part, members) -> members.replace(",\"erased_at\":null", "").replaceAll(",\"called\":\"[^\"]*\"", ""));
+        older.computeIfPresent("data/audit_line.jsonl", (part, lines) -> lines.replace(",\"token_name\":null", ""));
         return older;
     }
 
