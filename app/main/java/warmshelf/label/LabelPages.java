@@ -125,7 +125,10 @@ final class LabelPages implements Pages {
         if (!made.unwritable().isEmpty()) {
             notes.add(SAY.unwritable(Counted.all(List.copyOf(made.unwritable()))));
         }
-        browsers.addressOfThisMachineOnly(ctx).ifPresent(address -> notes.add(SAY.ownAddress(address)));
+        boolean coordinator = Visitor.of(ctx).coordinator();
+        browsers.addressOfThisMachineOnly(ctx)
+                .ifPresent(address ->
+                        notes.add(coordinator ? SAY.ownAddressToSet(address) : SAY.ownAddress(address)));
         return notes;
     }
 

@@ -42,6 +42,8 @@ interface LabelSentences {
 
     String ownAddress(String address);
 
+    String ownAddressToSet(String address);
+
     String tooMany(int labels, int most);
 
     String nothingTicked();
