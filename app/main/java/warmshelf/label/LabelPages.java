@@ -127,8 +127,7 @@ final class LabelPages implements Pages {
         }
         boolean coordinator = Visitor.of(ctx).coordinator();
         browsers.addressOfThisMachineOnly(ctx)
-                .ifPresent(address ->
-                        notes.add(coordinator ? SAY.ownAddressToSet(address) : SAY.ownAddress(address)));
+                .ifPresent(address -> notes.add(coordinator ? SAY.ownAddressToSet(address) : SAY.ownAddress(address)));
         return notes;
     }
 

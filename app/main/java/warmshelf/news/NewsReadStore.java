@@ -150,7 +150,7 @@ final class NewsReadStore {
 
     private List<Told> read(UUID member) {
         return database.sql()
-                .select(NEWS.ID, NEWS.KIND, NEWS.SOWING_ID, NEWS.SWAP_ID, NEWS.TOLD_AT, MEMBER.NAME)
+                .select(NEWS.ID, NEWS.KIND, NEWS.SOWING_ID, NEWS.SWAP_ID, NEWS.TOLD_AT, MEMBER.CALLED)
                 .select(SPACE_REQUEST.REASON, ENTRY.PROBLEM, DUTY_SWAP.ON_DAY, SITE.NAME)
                 .from(NEWS)
                 .leftJoin(MEMBER)
@@ -189,7 +189,7 @@ final class NewsReadStore {
                 kind,
                 sowing == null ? row.get(NEWS.SWAP_ID) : sowing,
                 orEmpty(row.get(SITE.NAME)),
-                orEmpty(row.get(MEMBER.NAME)),
+                orEmpty(row.get(MEMBER.CALLED)),
                 detail(kind, row),
                 row.get(NEWS.TOLD_AT));
     }

@@ -73,7 +73,7 @@ abstract class NewsStoreContract extends StoreContract {
             assertThat(line.words())
                     .isEqualTo("Moved: "
                             + stores.sowings().find(peppers).orElseThrow().title());
-            assertThat(line.by()).isEqualTo("Priya Nair");
+            assertThat(line.by()).isEqualTo("Priya");
             assertThat(line.address()).isEqualTo("/sowings/" + peppers);
         });
         assertThat(news.lines(room.priya())).isEmpty();

@@ -172,7 +172,7 @@ abstract class ErasureContract {
                 .contains("2 requests that are not sown yet")
                 .contains("1 promise to bring something")
                 .contains("1 device that shows notices")
-                .contains("2 letters and messages")
+                .contains("3 letters and messages")
                 .contains("1 photo, unless you choose below that it goes too")
                 .contains("4 notes, on seed")
                 .contains("2 lots of seed are the group’s");
