@@ -23,7 +23,7 @@ class CropSourcesTest {
             SourceMatter.PLANTING_OUT, 37L,
             SourceMatter.DEPTH, 11L,
             SourceMatter.LIGHT, 5L,
-            SourceMatter.HARDINESS, 53L);
+            SourceMatter.HARDINESS, 56L);
     private static final LocalDate READ = LocalDate.of(2026, 11, 30);
 
     private static SourceStatement weeks(@Nullable Double low, @Nullable Double high, String publisher) {
@@ -107,6 +107,12 @@ class CropSourcesTest {
                         .map(row -> row.get("unit"))
                         .distinct())
                 .containsOnly("weeks", "weeks-before-last-frost", "days", "in", "cover", "class");
+    }
+
+    @Test
+    void no_row_stands_twice() {
+        assertThat(ReferenceTable.rows("crop-sources.csv").stream().map(SourceStatement::of))
+                .doesNotHaveDuplicates();
     }
 
     @Test
