@@ -110,14 +110,19 @@ record KnownWords(String title, int total, List<String> columns, List<List<Strin
             return who(who);
         }
         if (value instanceof OffsetDateTime moment) {
-            return DayWords.dateAndYear(moment.atZoneSameInstant(zone).toLocalDate());
+            return date(moment.atZoneSameInstant(zone).toLocalDate());
         }
         if (value instanceof LocalDate day) {
-            return DayWords.dateAndYear(day);
+            return date(day);
         }
         if (value instanceof Boolean yes) {
             return yes ? SAY.yes() : SAY.no();
         }
         return value.toString();
+    }
+
+    /** On one line, as narrow as the column may be. */
+    private static String date(LocalDate day) {
+        return DayWords.dateAndYear(day).replace(' ', '\u00a0');
     }
 }
