@@ -1,5 +1,6 @@
 package warmshelf.group;
 
+import static warmshelf.db.generated.Tables.GROUP_PROFILE;
 import static warmshelf.db.generated.Tables.MEMBER;
 
 import java.util.List;
@@ -10,6 +11,14 @@ import org.jooq.DSLContext;
 /** Keeps what each member is called before others, which changes when somebody comes, goes or is named anew. */
 public final class CalledStore {
     private CalledStore() {}
+
+    /**
+     * Lets one change of the group's people wait for another, before either touches a member, so that two of one first name who
+     * join at the same moment see each other.
+     */
+    static void oneByOne(DSLContext sql) {
+        sql.select(GROUP_PROFILE.ID).from(GROUP_PROFILE).forUpdate().fetch();
+    }
 
     /** Works all of them out anew, within the caller's transaction, and writes those that changed. */
     public static void renew(DSLContext sql) {

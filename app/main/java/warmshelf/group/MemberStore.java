@@ -1,7 +1,6 @@
 package warmshelf.group;
 
 import static warmshelf.db.generated.Tables.AUDIT_LINE;
-import static warmshelf.db.generated.Tables.GROUP_PROFILE;
 import static warmshelf.db.generated.Tables.MEMBER;
 
 import java.util.LinkedHashSet;
@@ -79,6 +78,7 @@ public final class MemberStore {
      * @throws Declined when the name is taken; the transaction is to end then
      */
     public UUID add(DSLContext sql, NewMember person, boolean coordinator, String how) {
+        CalledStore.oneByOne(sql);
         UUID id = UUID.randomUUID();
         uniquely(
                 person.name(),
@@ -138,6 +138,7 @@ public final class MemberStore {
 
     /** Notes, within the caller's transaction, that someone has left, and signs them out everywhere. */
     public void leave(DSLContext sql, UUID id, UUID by) {
+        CalledStore.oneByOne(sql);
         sql.update(MEMBER)
                 .set(MEMBER.LEFT_AT, audit.now())
                 .set(MEMBER.VERSION, MEMBER.VERSION.plus(1))
@@ -157,6 +158,7 @@ public final class MemberStore {
 
     /** Takes back someone who was marked as left, within the caller's transaction. */
     public void comeBack(DSLContext sql, UUID id, boolean coordinator, UUID by) {
+        CalledStore.oneByOne(sql);
         sql.update(MEMBER)
                 .setNull(MEMBER.LEFT_AT)
                 .set(MEMBER.ROLE, coordinator ? "coordinator" : "member")
@@ -176,6 +178,7 @@ public final class MemberStore {
     }
 
     private void change(DSLContext sql, UUID id, int version, OwnSettings settings) {
+        CalledStore.oneByOne(sql);
         String before =
                 sql.select(MEMBER.NAME).from(MEMBER).where(MEMBER.ID.eq(id)).fetchSingle(MEMBER.NAME);
         int changed = uniquely(
@@ -238,8 +241,8 @@ public final class MemberStore {
      * @throws Declined when it would have none
      */
     public void keepACoordinator(DSLContext sql, UUID id) {
-        // The group's row is locked first, so that two coordinators cannot each let the other go at the same moment.
-        sql.select(GROUP_PROFILE.ID).from(GROUP_PROFILE).forUpdate().fetch();
+        // so that two coordinators cannot each let the other go at the same moment
+        CalledStore.oneByOne(sql);
         Map<UUID, String> coordinators = sql.select(MEMBER.ID, MEMBER.NAME)
                 .from(MEMBER)
                 .where(MEMBER.ROLE.eq("coordinator"))

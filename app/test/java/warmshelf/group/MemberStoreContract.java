@@ -142,6 +142,25 @@ abstract class MemberStoreContract extends StoreContract {
     }
 
     @Test
+    void two_of_one_first_name_who_join_at_the_same_moment_are_told_apart() throws Exception {
+        ExecutorService both = Executors.newFixedThreadPool(2);
+        for (int round = 0; round < 10; round++) {
+            String first = "Dev" + round;
+            List<Future<UUID>> joined = both.invokeAll(
+                    List.<Callable<UUID>>of(() -> joins(first + " Anand"), () -> joins(first + " Malik")));
+
+            assertThat(called(joined.get(0).get())).isEqualTo(first + " A.");
+            assertThat(called(joined.get(1).get())).isEqualTo(first + " M.");
+        }
+        both.shutdown();
+    }
+
+    private UUID joins(String name) {
+        NewMember person = new NewMember(name, "US", "55803", "hash");
+        return database().sql().transactionResult(inside -> members.add(inside.dsl(), person, false, "for a test"));
+    }
+
+    @Test
     void names_that_were_changed_are_known_until_another_has_them() {
         UUID tom = add("Tom Okafor", false);
         done(members.change(tom, 1, new OwnSettings("Thomas Okafor", "US", "55804", null, null)));
