@@ -111,7 +111,7 @@ public final class AskPlanner {
         SeedPlan seeds = seeds(ask, expectation, balance);
         SeedTrouble problem = seeds.problem();
         if (problem != null) {
-            return refused(problem, ask.method(), seeds.seeds());
+            return refused(problem, asking, seeds.seeds());
         }
         if (planner.emergence(asking, celsius).isEmpty()) {
             String instead = ProspectWords.instead(
@@ -136,13 +136,14 @@ public final class AskPlanner {
                 .orElse("");
     }
 
-    private static Decision<AskPlan> refused(SeedTrouble problem, Method method, int seeds) {
-        if (!(problem instanceof SeedTrouble.TooFewCells)) {
+    private static Decision<AskPlan> refused(SeedTrouble problem, Asking asking, int seeds) {
+        if (!(problem instanceof SeedTrouble.TooFewCells cells)) {
             return no("plants", problem);
         }
-        return method == Method.BAG
-                ? no("plants", new AskRefusal.BagTooSmall(seeds, SEEDS_IN_A_BAG))
-                : no("container", problem);
+        if (asking.method() == Method.BAG) {
+            return no("plants", new AskRefusal.BagTooSmall(seeds, SEEDS_IN_A_BAG));
+        }
+        return no("container", asking.crop().inOwnPot() ? new SeedTrouble.TooFewPots(cells) : problem);
     }
 
     private static Decision<AskPlan> no(String field, Message why) {

@@ -69,4 +69,14 @@ sealed interface SeedTrouble extends Message {
             return littleKnown ? SAY.tooFewCellsLittleKnown(cells, capacity) : SAY.tooFewCells(cells, capacity);
         }
     }
+
+    /** The same of what is sown each in a pot of its own. */
+    record TooFewPots(TooFewCells cells) implements SeedTrouble {
+        @Override
+        public String words(Units units) {
+            return cells.littleKnown()
+                    ? SAY.tooFewPotsLittleKnown(cells.cells(), cells.capacity())
+                    : SAY.tooFewPots(cells.cells(), cells.capacity());
+        }
+    }
 }

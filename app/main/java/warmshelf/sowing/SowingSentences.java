@@ -89,6 +89,10 @@ interface SowingSentences {
 
     String tooFewCellsLittleKnown(int cells, int capacity);
 
+    String tooFewPots(int pots, int capacity);
+
+    String tooFewPotsLittleKnown(int pots, int capacity);
+
     String noFrostDates(String postcode, String country);
 
     String bagTooSmall(int seeds, int holds);

@@ -75,6 +75,18 @@ class AskPagesTest {
     }
 
     @Test
+    void too_few_pots_are_not_called_cells() {
+        Map<String, String> asked = Cellar.peppers();
+        asked.put("crop", "snap-bean");
+        asked.put("plants", "300");
+        asked.put("packetSeeds", "");
+
+        assertThat(member.get("/ask/plan?" + query(asked)).text())
+                .contains("pots are needed, and this tray holds 36")
+                .doesNotContain("cells are needed");
+    }
+
+    @Test
     void what_bears_no_moving_is_sown_in_pots_that_rot_and_thinned_to_one_in_each() {
         Map<String, String> asked = Cellar.peppers();
         asked.putAll(Map.of("crop", "dill", "variety", "Fern Hill", "seedsPerCell", "2", "plants", "6"));
