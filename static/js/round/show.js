@@ -57,6 +57,8 @@
     return Math.abs(celsius - Number(item.dataset.set)) > OFF_BY_C ? " Too far from what it is set to: turn it and tell a coordinator." : "";
   }
 
+  const canUndo = (tick) => (tick.state === "waiting" || (UNDOABLE.includes(tick.body.step) && !tick.body.mat)) && tick.body.step !== "undone";
+
   function line(tick, item) {
     const made = element(item ? "div" : "li", "round__kept round__kept--" + tick.state);
     made.dataset.tick = tick.id;
@@ -74,8 +76,7 @@
       if (tick.again) actions.append(button("Try again", tick.title, "again", tick.id));
       actions.append(button("Throw away", tick.title, "forget", tick.id));
     } else {
-      const canUndo = tick.state === "waiting" || (UNDOABLE.includes(tick.body.step) && !tick.body.mat);
-      if (canUndo && tick.body.step !== "undone") actions.append(button("Undo", tick.title, "undo", tick.id));
+      if (canUndo(tick)) actions.append(button("Undo", tick.title, "undo", tick.id));
       if (item) actions.append(button("Next to do", "", "next", tick.id));
     }
     if (actions.childElementCount) made.append(actions);
@@ -173,5 +174,5 @@
     status.classList.toggle("round__status--open", waiting + refused > 0 || end in OUT_OF_REACH);
   }
 
-  self.roundShow = { show, tell, element, itemOf, isOutOfReach: (end) => end in OUT_OF_REACH };
+  self.roundShow = { show, tell, element, itemOf, canUndo, isOutOfReach: (end) => end in OUT_OF_REACH };
 })();

@@ -3,7 +3,7 @@
   const round = document.getElementById("round");
   if (!round) return;
   const kept = self.roundKept;
-  const { show, tell, itemOf, isOutOfReach } = self.roundShow;
+  const { show, tell, itemOf, canUndo, isOutOfReach } = self.roundShow;
   const me = round.dataset.member;
   const RETRY_MS = 30000;
   const FRESH_MS = 60000;
@@ -160,7 +160,7 @@
       if (form.classList.contains("round__extra")) form.remove();
       if (pairs.length === 1) {
         await redraw();
-        round.querySelector(`[data-tick="${made.id}"]`)?.focus();
+        if (!self.roundWalk.goOn(made, canUndo(made))) round.querySelector(`[data-tick="${made.id}"]`)?.focus();
       }
     }
     askForSync();
@@ -186,8 +186,10 @@
       const each = (await kept.all()).find((one) => one.id === id);
       if (!each) return;
       const item = itemOf(each) ?? { dataset: each.body.mat ? { mat: each.subject, title: each.title } : { sowing: each.subject, title: each.title } };
-      if (each.state === "waiting") await kept.forget(id);
-      else {
+      if (each.state === "waiting") {
+        await kept.forget(id);
+        self.roundWalk.asBefore(item);
+      } else {
         await kept.change(id, { photo: null });
         await store(tick(item, { step: "undone", supersedes: each.standsAs ?? id }, "taken back: " + each.words));
       }
@@ -207,7 +209,11 @@
       location.href = `/sowings/${each.subject}/entry?${typed}`;
       return;
     }
-    for (const input of form.elements) if (input.type === "text" && each.body[input.name]) input.value = each.body[input.name];
+    for (const input of form.elements) {
+      if (input.type !== "text" || !each.body[input.name]) continue;
+      input.value = each.body[input.name];
+      input.dispatchEvent(new Event("input"));
+    }
     form.dataset.replaces = id;
     (form.querySelector("input[type=text]") ?? form.querySelector("button")).focus();
   }

@@ -7,6 +7,8 @@
   const viewLink = document.getElementById("round-view");
   const isOneFromServer = !document.getElementById("round-elsewhere");
   let bar = null;
+  let before = null;
+  let steps = null;
   let now = 0;
 
   const items = () => [...round.querySelectorAll(".round__item")];
@@ -27,9 +29,35 @@
       made.addEventListener("click", () => {
         const next = (parseInt(input.value, 10) || 0) + by;
         input.value = String(Math.max(0, Math.min(next, Number(input.dataset.most))));
+        input.dispatchEvent(new Event("input"));
       });
       if (by < 0) input.before(made);
       else input.after(made);
+    }
+    if (input.dataset.kept) oneButton(input);
+  }
+
+  /** Of 'Nothing new' and 'Keep 5 up' the one stands there that is true of the count. */
+  function oneButton(input) {
+    const nothing = input.form.elements.nothing;
+    const keep = input.parentElement.querySelector("button[type=submit]");
+    const choose = () => {
+      const isNew = input.value.trim() !== "" && input.value.trim() !== nothing.value;
+      nothing.hidden = isNew;
+      keep.hidden = !isNew;
+      keep.firstChild.textContent = `Keep ${input.value.trim()} ${input.dataset.kept}`;
+    };
+    keep.classList.remove("button--plain");
+    keep.querySelector(".hidden-words").remove();
+    input.addEventListener("input", choose);
+    choose();
+  }
+
+  /** What was counted at an item and is taken back stands there no more. */
+  function asBefore(item) {
+    for (const input of item.querySelectorAll?.(".round__count") ?? []) {
+      input.value = input.defaultValue;
+      input.dispatchEvent(new Event("input"));
     }
   }
 
@@ -74,12 +102,16 @@
       done = Number(said.dataset.done) + closed;
     }
     said.textContent = `${open} to do, ${done} done`;
+    const progress = round.querySelector("progress");
+    if (!progress) return;
+    progress.max = open + done;
+    progress.value = done;
   }
 
   // ---- a whole shelf
 
   const nothings = (list) =>
-    [...list.querySelectorAll("button[name=nothing]")].filter((button) => !button.closest(".round__check").hidden && isOpen(button.closest(".round__item")));
+    [...list.querySelectorAll("button[name=nothing]")].filter((button) => !button.hidden && !button.closest(".round__check").hidden && isOpen(button.closest(".round__item")));
 
   function offerShelf(list) {
     const offer = element("div", "round__all actions");
@@ -136,40 +168,76 @@
     const all = items();
     now = (index + all.length) % all.length;
     all.forEach((item, at) => item.classList.toggle("round__item--now", at === now));
-    const shelf = all[now].closest("ol")?.previousElementSibling ? titleOf(all[now]) : "";
-    bar.firstChild.textContent = `${now + 1} of ${all.length}${shelf}`;
+    bar.querySelector(".round__where").textContent = `${now + 1} of ${all.length}${titleOf(all[now])}`;
+    sayCounts();
     if (focus) {
       all[now].tabIndex = -1;
-      all[now].focus();
+      all[now].focus({ preventScroll: true });
+      scrollTo(0, 0);
     }
   }
 
   function titleOf(item) {
-    const before = [...round.querySelectorAll(".round__shelf, .round__site")].filter(
+    const titles = [...round.querySelectorAll(".round__shelf, .round__site")].filter(
       (title) => title.compareDocumentPosition(item) & Node.DOCUMENT_POSITION_FOLLOWING,
     );
-    return before.length ? ": " + before[before.length - 1].textContent.trim().replace(/\s+/g, " ") : "";
+    return titles.length ? ": " + titles[titles.length - 1].textContent.trim().replace(/\s+/g, " ") : "";
+  }
+
+  function pressing(words, go) {
+    const made = element("button", "button button--plain", words);
+    made.type = "button";
+    made.addEventListener("click", go);
+    return made;
   }
 
   function makeBar() {
-    bar = element("div", "round__bar actions");
-    bar.append(element("p", "round__where", " "));
-    for (const [words, go] of [["One back", () => goTo(now - 1, true)], ["One on", () => goTo(now + 1, true)], ["Next to do", nextOpen]]) {
-      const made = element("button", "button" + (words === "Next to do" ? "" : " button--plain"), words);
-      made.type = "button";
-      made.addEventListener("click", go);
-      bar.append(made);
-    }
-    round.append(bar);
+    bar = element("div", "round__bar");
+    const progress = element("progress");
+    progress.setAttribute("aria-label", "Done");
+    const list = pressing("List", () => turn(false));
+    list.className = "nav-button change";
+    bar.append(element("p", "round__where", " "), list, progress);
+    before = element("p", "quiet");
+    round.prepend(bar, before);
+    steps = element("div", "round__steps actions");
+    steps.append(pressing("One back", () => goTo(now - 1, true)), pressing("Later", () => goTo(now + 1, true)));
+    round.append(steps);
+  }
+
+  function turn(one) {
+    remember(one ? "one" : "list");
+    view(one);
   }
 
   function view(one) {
     if (one) self.roundRest.all();
     if (one && !bar) makeBar();
     round.classList.toggle("round--one", one);
-    if (bar) bar.hidden = !one;
+    document.getElementById("main").classList.toggle("page--one", one);
+    for (const each of bar ? [bar, before, steps] : []) each.hidden = !one;
     viewLink.textContent = one ? "All as a list" : "One at a time";
     if (one) goTo(Math.max(0, items().findIndex(isOpen)), false);
+    else round.scrollIntoView();
+  }
+
+  /** Once a check is kept the next card comes by itself; what was kept stands in one line above it. */
+  function goOn(tick, isUndoable) {
+    if (!bar || bar.hidden || isOpen(items()[now])) return false;
+    before.replaceChildren(`${tick.title}: ${tick.words}. `);
+    if (isUndoable) {
+      const undo = pressing("Undo", () => {
+        before.replaceChildren();
+        goTo(items().findIndex((item) => (item.dataset.sowing ?? item.dataset.mat) === tick.subject), true);
+      });
+      undo.className = "nav-button change";
+      undo.dataset.act = "undo";
+      undo.dataset.of = tick.id;
+      undo.append(element("span", "hidden-words", ": " + tick.title));
+      before.append(undo);
+    }
+    nextOpen();
+    return true;
   }
 
   /** Leads to the next thing to do after the one that is in use, going round to the start. */
@@ -199,16 +267,16 @@
   if (!isOneFromServer && (items().length > 0 || self.roundRest.waits)) {
     viewLink.addEventListener("click", (event) => {
       event.preventDefault();
-      const one = !round.classList.contains("round--one");
-      remember(one ? "one" : "list");
-      view(one);
+      turn(!round.classList.contains("round--one"));
     });
-    if (remembered() === "one") {
+    // whoever walks the round with a phone has one thing on it, unless they liked the list better
+    const isWalking = "looks" in round.dataset && matchMedia("(max-width: 52rem)").matches;
+    if (remembered() === "one" || (remembered() === null && isWalking)) {
       view(true);
       // once it is known what waits here, that is no more to do
       round.addEventListener("round-shown", () => goTo(Math.max(0, items().findIndex(isOpen)), false), { once: true });
     }
   }
 
-  self.roundWalk = { enhance, nextOpen, tellHow };
+  self.roundWalk = { enhance, asBefore, nextOpen, goOn, tellHow };
 })();

@@ -11,6 +11,9 @@ import java.util.List;
  * @param quarters 1, 2 or 4
  */
 public record Slot(int firstQuarter, int quarters) {
+    /** How many quarters a place has. */
+    public static final int OF_A_PLACE = 4;
+
     private static final List<Slot> WHOLE = List.of(new Slot(1, 4));
     private static final List<Slot> HALVES = List.of(new Slot(1, 2), new Slot(3, 2));
     private static final List<Slot> QUARTERS = List.of(new Slot(1, 1), new Slot(2, 1), new Slot(3, 1), new Slot(4, 1));

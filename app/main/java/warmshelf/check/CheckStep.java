@@ -11,6 +11,13 @@ import warmshelf.words.Units;
  * @param nextOpen the number of the next that is still to do, going round to the start; 0 when all is done
  */
 public record CheckStep(Round.Step step, int at, int of, int nextOpen) {
+    /** The number of the card that comes once a check of this one is done: the next, or this again where it has more. */
+    public int goOn() {
+        Round.Item item = step.item();
+        boolean more = item != null && item.open().size() > 1;
+        return more || nextOpen == 0 ? at : nextOpen;
+    }
+
     List<HowTo> howTos(Units units) {
         Round.Item item = step.item();
         return item == null ? List.of() : item.howTos(units);

@@ -8,6 +8,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -71,6 +72,7 @@ public record Round(List<Stop> stops, List<Item> elsewhere) {
      * @param problems that were noted before today and are not dealt with yet
      * @param hold what holds the rack on which it lies; null: nothing does
      * @param unlabelled whether it wants a label that it has not
+     * @param mark its place on a drawing of its rack; null: it has none
      */
     public record Item(
             Subject subject,
@@ -81,7 +83,8 @@ public record Round(List<Stop> stops, List<Item> elsewhere) {
             @Nullable Stay booked,
             List<NotedProblem> problems,
             @Nullable RackHold hold,
-            boolean unlabelled) {
+            boolean unlabelled,
+            RackSketch.@Nullable Mark mark) {
         public boolean isDone() {
             return open().isEmpty();
         }
@@ -146,6 +149,16 @@ public record Round(List<Stop> stops, List<Item> elsewhere) {
         }
         elsewhere.forEach(item -> steps.add(new Step(SAY.elsewhere(), null, item)));
         return steps;
+    }
+
+    /** The drawings that its items use. */
+    public List<RackSketch> racks() {
+        return all().stream()
+                .map(Item::mark)
+                .filter(Objects::nonNull)
+                .map(RackSketch.Mark::rack)
+                .distinct()
+                .toList();
     }
 
     /** The item of a sowing, if anything is due at it. */
@@ -228,6 +241,7 @@ public record Round(List<Stop> stops, List<Item> elsewhere) {
             List<NotedProblem> open,
             LocalDate today,
             Map<UUID, PlaceAddress> addresses,
+            Map<UUID, RackSketch> sketches,
             RackHolds holds,
             boolean unlabelled) {
         List<Check> checks = ChecksDue.on(today, subject);
@@ -256,7 +270,14 @@ public record Round(List<Stop> stops, List<Item> elsewhere) {
                 history.lightBooked(today, holds),
                 earlier,
                 hold,
-                unlabelled);
+                unlabelled,
+                mark(address, stay, sketches));
+    }
+
+    private static RackSketch.@Nullable Mark mark(
+            @Nullable PlaceAddress address, @Nullable Stay stay, Map<UUID, RackSketch> sketches) {
+        RackSketch rack = address == null ? null : sketches.get(address.placeId());
+        return rack == null || stay == null ? null : rack.mark(stay.placeId(), stay.slot());
     }
 
     private static @Nullable Entry doneToday(History history, Subject subject, LocalDate today) {

@@ -137,6 +137,7 @@ public final class RoundStore {
 
     private Kept read(LocalDate day, long writes, long sinceNanos) {
         Map<UUID, PlaceAddress> addresses = walk.addresses();
+        Map<UUID, RackSketch> sketches = RackSketch.byPlace(addresses.values());
         Map<UUID, Round.MatReading> mats = new HashMap<>();
         today.mats(day).forEach((id, mat) -> mats.put(id, Round.MatReading.of(mat)));
         List<History> underWay = histories.underWay();
@@ -150,6 +151,7 @@ public final class RoundStore {
                         open.getOrDefault(history.sowing().id(), List.of()),
                         day,
                         addresses,
+                        sketches,
                         holds,
                         unlabelled.includes(history)))
                 .filter(Objects::nonNull)

@@ -1,9 +1,12 @@
 package warmshelf.browser;
 
+import static warmshelf.db.generated.Tables.DUTY;
 import static warmshelf.db.generated.Tables.ENTRY;
+import static warmshelf.db.generated.Tables.SITE;
 
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.options.Cookie;
+import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -174,6 +177,31 @@ final class PhoneRound implements AutoCloseable {
                 .where(ENTRY.SOWING_ID.eq(sowing(number)), ENTRY.STEP.ne("sown"))
                 .orderBy(ENTRY.SEEN_AT)
                 .fetch(ENTRY.SPROUTED);
+    }
+
+    /** Puts somebody on duty today, at a site of its own. */
+    void look(Person person) {
+        UUID site = UUID.randomUUID();
+        group.database()
+                .sql()
+                .insertInto(SITE)
+                .set(SITE.ID, site)
+                .set(SITE.NAME, "Hall cellar")
+                .set(SITE.WALK_ORDER, 1)
+                .set(SITE.CIRCUIT_AMPS, BigDecimal.valueOf(15))
+                .set(SITE.CIRCUIT_VOLTS, 120)
+                .set(SITE.NOTE, "")
+                .set(SITE.VERSION, 1)
+                .execute();
+        group.database()
+                .sql()
+                .insertInto(DUTY)
+                .set(DUTY.SITE_ID, site)
+                .set(DUTY.ON_DAY, today())
+                .set(DUTY.MEMBER_ID, person.id())
+                .set(DUTY.MADE_BY, person.id())
+                .set(DUTY.MADE_AT, new Audit(CLOCK).now())
+                .execute();
     }
 
     @Override

@@ -223,8 +223,7 @@ class RoundOfflineTest {
 
             assertThat(round.counts(1)).containsExactly(4, 3);
             tom.navigate(round.address() + "/sowings/" + round.sowing(1));
-            assertThat(tom.locator(".entries"))
-                    .containsText("more than one was kept for this day; this one, seen last");
+            assertThat(tom.locator("#seen")).containsText("more than one was kept for this day; this one, seen last");
             assertThat(tom.locator(".summary")).containsText("3 up");
         }
     }

@@ -4,7 +4,6 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 import static org.assertj.core.api.Assertions.assertThat;
 import static warmshelf.browser.RoundPage.count;
 import static warmshelf.browser.RoundPage.item;
-import static warmshelf.browser.RoundPage.nothing;
 import static warmshelf.browser.RoundPage.opened;
 import static warmshelf.browser.RoundPage.status;
 import static warmshelf.db.generated.Tables.SOWING;
@@ -136,15 +135,54 @@ class RoundShownTest {
         assertThat(page.locator(".round__item:visible")).hasCount(1);
         assertThat(page.locator(".round__bar")).containsText("1 of 4");
 
-        nothing(page, round, 1);
-        item(page, round, 1).locator("[data-act=next]").click();
+        item(page, round, 1).locator("button[name=nothing]").click();
         assertThat(page.locator(".round__bar")).containsText("2 of 4");
+        assertThat(page.locator(".round__bar + p")).containsText("Row 01: nothing yet.");
         page.reload();
 
         assertThat(page.locator(".round__item:visible")).hasCount(1);
         assertThat(item(page, round, 2)).isVisible();
-        page.locator("#round-view").click();
+        page.locator(".round__bar button").click();
         assertThat(page.locator(".round__item:visible")).hasCount(4);
+    }
+
+    @Test
+    void the_card_before_comes_back_when_its_tick_is_taken_back() {
+        Page page = opened(phone, round);
+        page.locator("#round-view").click();
+        item(page, round, 1).locator("button[aria-label^='One more']").click();
+        assertThat(item(page, round, 1).locator("button[name=nothing]")).isHidden();
+        item(page, round, 1).locator("button:has-text('Keep 1 up')").click();
+        assertThat(page.locator(".round__bar")).containsText("2 of 4");
+        assertThat(status(page)).containsText("All sent");
+
+        page.locator(".round__bar + p button").click();
+
+        assertThat(page.locator(".round__bar")).containsText("1 of 4");
+        assertThat(item(page, round, 1)).containsText("taken back: 1 so far");
+        assertThat(item(page, round, 1).locator("button[name=nothing]")).isVisible();
+    }
+
+    @Test
+    void whoever_looks_today_opens_the_round_as_cards_with_the_main_button_whole_and_in_view() {
+        round.look(round.tom());
+        Page page = opened(phone, round);
+
+        assertThat(page.locator(".round__item:visible")).hasCount(1);
+        assertThat(page.locator("h1")).isHidden();
+        for (int card = 1; card <= 4; card++) {
+            assertThat(page.locator(".round__bar")).containsText(card + " of 4");
+            Locator main = item(page, round, card).locator("button[name=nothing]");
+            assertThat((Boolean) main.evaluate("""
+                    button => {
+                        const box = button.getBoundingClientRect();
+                        const middle = box.left + box.width / 2;
+                        return box.top >= 0 && box.bottom <= innerHeight && box.height >= 48
+                            && [box.top + 2, box.bottom - 2].every(y => button.contains(document.elementFromPoint(middle, y)));
+                    }
+                    """)).isTrue();
+            page.locator(".round__steps button").last().click();
+        }
     }
 
     @Test

@@ -22,7 +22,7 @@ class TouchTest {
     private static final String SMALLER = """
             ([selector, least]) => [...document.querySelectorAll(selector)]
               .map(e => [e, (e.closest('label.tick') ?? e).getBoundingClientRect()])
-              .filter(([e, box]) => e.type !== 'hidden' && (box.width < least || box.height < least))
+              .filter(([e, box]) => e.type !== 'hidden' && e.checkVisibility() && (box.width < least || box.height < least))
               .map(([e, box]) => `${e.textContent.trim() || e.name} is ${box.width} by ${box.height}`)
             """;
 
@@ -36,6 +36,7 @@ class TouchTest {
         spring = SpringGroup.open();
         page = chromium.on(Screen.PHONE, spring.group(), spring.group().member())
                 .newPage();
+        page.addInitScript("localStorage.setItem('warmshelf.round-view', 'list')");
     }
 
     @BeforeEach

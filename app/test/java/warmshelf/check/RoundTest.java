@@ -191,7 +191,8 @@ class RoundTest {
     }
 
     private static Round.@Nullable Item item(Cases cases, LocalDate today) {
-        return Round.item(cases.history(), cases.on(today), List.of(), today, ADDRESSES, RackHolds.NONE, false);
+        return Round.item(
+                cases.history(), cases.on(today), List.of(), today, ADDRESSES, Map.of(), RackHolds.NONE, false);
     }
 
     private static Map<UUID, PlaceAddress> addresses() {

@@ -23,8 +23,10 @@ class StylesTest {
     private static final Path STYLES = Path.of("static/css");
     // Two kilobytes above what it was before pages were made of lines that open, navigation got a second row, and the
     // one
-    // button of a page came into the thumb's reach: what they save in each page's own bytes is more.
-    private static final int LARGEST = 31 * 1024;
+    // button of a page came into the thumb's reach: what they save in each page's own bytes is more. One and a half
+    // more
+    // for the round's card that fills a phone, with its drawing of the rack.
+    private static final int LARGEST = 32 * 1024 + 512;
 
     @Test
     void every_variable_used_is_defined() {
