@@ -88,6 +88,7 @@ import warmshelf.sowing.TrialPart;
 import warmshelf.supply.SupplyPages;
 import warmshelf.surplus.SurplusRoom;
 import warmshelf.web.Aside;
+import warmshelf.web.Awaiting;
 import warmshelf.web.BookPages;
 import warmshelf.web.BrowserSession;
 import warmshelf.web.HealthPages;
@@ -165,17 +166,21 @@ final class Rooms {
         pages.add(new SeasonCsvPages(seasons));
         pages.addAll(TrialRoom.pages(stores));
         pages.addAll(SurplusRoom.pages(stores));
-        pages.addAll(RequestRoom.pages(stores, plans.requests()));
         pages.addAll(StayRoom.pages(stores));
         NewsRoom news = SowingRoom.news(stores);
         pages.addAll(news.pages());
         RoundStore rounds = CheckRoom.rounds(stores);
         DutyRoom duty = new DutyRoom(database, audit, rounds);
+        MatAlarmNews alarms = new MatAlarmNews(new MatAlarmStore(database));
+        SeedNews seed = new SeedNews(stores);
+        Awaiting toDecide =
+                Awaiting.of(alarms, plans.awaiting(), seed, duty.awaiting(), ImportRoom.awaiting(database, audit));
+        pages.addAll(RequestRoom.pages(stores, plans.requests(), toDecide));
         Aside today = Aside.of(
                 plans.today(),
-                new MatAlarmNews(new MatAlarmStore(database)),
+                alarms,
                 duty.today(),
-                new SeedNews(stores),
+                seed,
                 new HarvestNews(harvests),
                 SurplusRoom.today(stores),
                 news.today(),

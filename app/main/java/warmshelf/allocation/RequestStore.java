@@ -45,6 +45,11 @@ public final class RequestStore {
         return requests(sql, SPACE_REQUEST, SPACE_REQUEST.STATE.eq(SpaceRequest.State.WAITING.word()));
     }
 
+    /** How many wait for a decision. */
+    public int countWaiting() {
+        return sql.fetchCount(SPACE_REQUEST, SPACE_REQUEST.STATE.eq(SpaceRequest.State.WAITING.word()));
+    }
+
     /** The requests of some sowings. */
     public List<SpaceRequest> ofSowings(java.util.Collection<UUID> sowings) {
         return requests(sql, Database.listed(SPACE_REQUEST, SPACE_REQUEST.SOWING_ID, sowings), DSL.noCondition());

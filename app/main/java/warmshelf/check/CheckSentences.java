@@ -81,6 +81,10 @@ interface CheckSentences {
 
     String noChance();
 
+    String matTooHot(String mat, String read, String set);
+
+    String matTooCold(String mat, String read, String set);
+
     String tooHot();
 
     String tooCold();

@@ -8,6 +8,7 @@ import warmshelf.check.RoundStore;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
 import warmshelf.web.Aside;
+import warmshelf.web.Awaiting;
 import warmshelf.web.Pages;
 
 /** The duty rota, wired; and what it adds to Today. */
@@ -47,6 +48,11 @@ public final class DutyRoom {
     /** The rounds that somebody is to walk because whoever is on duty has not, by a time of day in the group's zone. */
     public List<LateRound> standIns(UUID member, LocalDate day, LocalTime now) {
         return news.standIns(member, day, now);
+    }
+
+    /** Days on which nobody is down to look. */
+    public Awaiting awaiting() {
+        return new EmptyTurnNews(duties);
     }
 
     /** Days to take, rounds to walk in another's stead, and for coordinators what is late. */

@@ -9,6 +9,10 @@ import warmshelf.words.Sentences;
 interface DutySentences {
     DutySentences SAY = Sentences.of(DutySentences.class);
 
+    String nobodyLooks(String site, String days);
+
+    String daysOfWeek(int days);
+
     String dayPast(String day);
 
     String notYourDay(String day);

@@ -25,6 +25,7 @@ import warmshelf.finding.trial.TrialWarnings;
 import warmshelf.sowing.History;
 import warmshelf.sowing.HistoryStore;
 import warmshelf.web.Aside;
+import warmshelf.web.Awaiting;
 import warmshelf.web.Decisions;
 import warmshelf.web.Pages;
 import warmshelf.web.Respond;
@@ -32,7 +33,7 @@ import warmshelf.web.Role;
 import warmshelf.web.Visitor;
 import warmshelf.words.Units;
 
-/** The coordinator's requests: what waits and what is suggested, to be placed all at once. */
+/** All that waits for a coordinator: requests with what is suggested, to be placed one by one or all at once, and the rest. */
 public final class RequestListPages implements Pages {
     private final HistoryStore histories;
     private final RequestWishes wishes;
@@ -40,6 +41,7 @@ public final class RequestListPages implements Pages {
     private final LightAfterHeat lights;
     private final TrialWarmthStore trials;
     private final Aside aside;
+    private final ToDecideView others;
 
     RequestListPages(
             HistoryStore histories,
@@ -47,19 +49,26 @@ public final class RequestListPages implements Pages {
             PlacementStore placements,
             LightAfterHeat lights,
             TrialWarmthStore trials,
-            Aside aside) {
+            Aside aside,
+            ToDecideView others) {
         this.histories = histories;
         this.wishes = wishes;
         this.placements = placements;
         this.lights = lights;
         this.trials = trials;
         this.aside = aside;
+        this.others = others;
     }
 
     @Override
     public void register(RoutesConfig routes) {
         routes.get("/requests", this::all, Role.COORDINATOR);
         routes.post("/requests/placements", this::placeAll, Role.COORDINATOR);
+    }
+
+    @Override
+    public int toDecide(Visitor coordinator) {
+        return others.count(coordinator);
     }
 
     /**
@@ -85,18 +94,25 @@ public final class RequestListPages implements Pages {
         Respond.page(
                 ctx,
                 "placing/requests.peb",
-                page(suggestions(visitor, underWay), decided, visitor.units()),
+                page(suggestions(visitor, underWay), decided, visitor),
                 aside.model(visitor));
     }
 
     /**
      * What waits, with what is suggested for it, and what is decided but not sown yet.
      *
+     * @param urgent what cannot wait, beside the requests
+     * @param matters what else waits
      * @param warnings what placing all as suggested would do to trials, beyond what stands at each
      */
-    private record ListPage(List<Line> waiting, List<History> decided, List<String> warnings) {}
+    private record ListPage(
+            List<Awaiting.Matter> urgent,
+            List<Line> waiting,
+            List<Awaiting.Matter> matters,
+            List<History> decided,
+            List<String> warnings) {}
 
-    private ListPage page(List<Line> waiting, List<History> decided, Units units) {
+    private ListPage page(List<Line> waiting, List<History> decided, Visitor visitor) {
         Map<UUID, SortedMap<LocalDate, Double>> all = new HashMap<>();
         List<TrialWarmth> told = new ArrayList<>();
         for (Line line : waiting) {
@@ -109,7 +125,13 @@ public final class RequestListPages implements Pages {
         }
         List<TrialWarmth> together = new ArrayList<>(trials.apart(all));
         together.removeAll(told);
-        return new ListPage(waiting, decided, new TrialWarnings(together).words(units));
+        List<Awaiting.Matter> matters = others.matters(visitor);
+        return new ListPage(
+                matters.stream().filter(Awaiting.Matter::urgent).toList(),
+                waiting,
+                matters.stream().filter(each -> !each.urgent()).toList(),
+                decided,
+                new TrialWarnings(together).words(visitor.units()));
     }
 
     private List<Line> suggestions(Visitor visitor, List<History> underWay) {

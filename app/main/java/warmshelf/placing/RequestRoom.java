@@ -4,6 +4,7 @@ import java.util.List;
 import warmshelf.finding.trial.TrialWarmthStore;
 import warmshelf.sowing.SowingStores;
 import warmshelf.web.Aside;
+import warmshelf.web.Awaiting;
 import warmshelf.web.Pages;
 
 /** The coordinator's decisions on requests, wired. */
@@ -16,13 +17,20 @@ public final class RequestRoom {
                 stores.database(), stores.requests(), stores.stays(), stores.sowings(), stores.claims());
     }
 
-    public static List<Pages> pages(SowingStores stores, Aside aside) {
+    public static List<Pages> pages(SowingStores stores, Aside aside, Awaiting others) {
         RequestWishes wishes = new RequestWishes(stores.planner(), stores.space());
         LightAfterHeat lights = new LightAfterHeat(stores.planner(), stores.space());
         PlacementStore placements = placements(stores);
         TrialWarmthStore trials = new TrialWarmthStore(stores.database());
         return List.of(
-                new RequestListPages(stores.histories(), wishes, placements, lights, trials, aside),
+                new RequestListPages(
+                        stores.histories(),
+                        wishes,
+                        placements,
+                        lights,
+                        trials,
+                        aside,
+                        new ToDecideView(stores.requests(), others)),
                 new RequestLightPages(placements),
                 new RequestPages(stores.histories(), wishes, placements, lights, trials));
     }

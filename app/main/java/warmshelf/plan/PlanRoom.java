@@ -1,5 +1,7 @@
 package warmshelf.plan;
 
+import static warmshelf.plan.PlanSentences.SAY;
+
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
@@ -11,8 +13,10 @@ import warmshelf.placing.PlacementStore;
 import warmshelf.shelf.Outage;
 import warmshelf.sowing.SowingStores;
 import warmshelf.web.Aside;
+import warmshelf.web.Awaiting;
 import warmshelf.web.Pages;
 import warmshelf.web.Visitor;
+import warmshelf.words.DayWords;
 
 /** Season plans, wired; and what they add to the pages of other rooms. */
 public final class PlanRoom {
@@ -80,6 +84,26 @@ public final class PlanRoom {
                             .filter(outage -> outage.covers(visitor.today()))
                             .collect(Collectors.toMap(Outage::matId, outage -> outage, (one, other) -> one)));
         };
+    }
+
+    /** Mats that cannot be used while something lies there, and room that a plan taken back holds. */
+    public Awaiting awaiting() {
+        OutageTodayStore outs = new OutageTodayStore(stores.database());
+        return coordinator -> outs.on(coordinator.today()).stream()
+                .filter(out -> out.stays() > 0)
+                .map(PlanRoom::matter)
+                .toList();
+    }
+
+    private static Awaiting.Matter matter(OutageTodayStore.MatOut out) {
+        return new Awaiting.Matter(
+                SAY.matOut(
+                        out.mat(),
+                        DayWords.span(out.outage().from(), out.outage().to()),
+                        out.stays()),
+                out.outage().reason(),
+                "/plans/out-of-service/" + out.outage().id(),
+                true);
     }
 
     /** What My sowings adds: notes, freed places, and which request is the first choice. */

@@ -45,6 +45,8 @@ interface PlanSentences {
 
     String placeNotToBeHad();
 
+    String matOut(String mat, String days, int stays);
+
     String trialNotAsShown();
 
     String matUnknown();

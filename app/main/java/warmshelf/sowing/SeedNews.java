@@ -1,5 +1,7 @@
 package warmshelf.sowing;
 
+import static warmshelf.sowing.SowingSentences.SAY;
+
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -8,10 +10,11 @@ import warmshelf.seed.BalanceWords;
 import warmshelf.seed.Lot;
 import warmshelf.seed.LotBalance;
 import warmshelf.web.Aside;
+import warmshelf.web.Awaiting;
 import warmshelf.web.Visitor;
 
 /** What waits for a member about seed: what others ask of theirs, and sowings of their own that have none. */
-public final class SeedNews implements Aside {
+public final class SeedNews implements Aside, Awaiting {
     private final SowingStores stores;
 
     public SeedNews(SowingStores stores) {
@@ -54,6 +57,25 @@ public final class SeedNews implements Aside {
                                 && each.growerId().equals(visitor.memberId()))
                         .map(each -> new Lacking(each.request(), sowing(each.request())))
                         .toList());
+    }
+
+    @Override
+    public List<Matter> matters(Visitor coordinator) {
+        return stores.lotRequests().open().stream()
+                .filter(each -> each.request().isWaiting() && answers(coordinator, each))
+                .map(each -> matter(asked(each.request())))
+                .toList();
+    }
+
+    private static Matter matter(Asked asked) {
+        return new Matter(
+                SAY.seedAskedFor(
+                        asked.sowing().grower().name(),
+                        asked.request().asked(),
+                        asked.lot().variety()),
+                asked.left(),
+                "/sowings/" + asked.request().sowingId() + "/seed",
+                false);
     }
 
     /** Where the owner has left, or has left the lot to the group, the coordinators answer. */

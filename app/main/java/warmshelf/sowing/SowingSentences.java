@@ -233,6 +233,8 @@ interface SowingSentences {
 
     String problemDealtWith();
 
+    String seedAskedFor(String who, int seeds, String variety);
+
     String trialWay(String number, String way);
 
     String stepMoved(String step, String day, String moved);

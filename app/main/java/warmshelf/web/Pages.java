@@ -32,6 +32,11 @@ public interface Pages {
         return 0;
     }
 
+    /** How much waits for the decision of a visitor who is a coordinator; the navigation shows the sum. */
+    default int toDecide(Visitor coordinator) {
+        return 0;
+    }
+
     /** Ends what the pages have begun in the background; called when the server stops. */
     default void stop() {}
 }

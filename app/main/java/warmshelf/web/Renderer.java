@@ -110,6 +110,13 @@ final class Renderer implements FileRenderer {
                                 .mapToInt(each -> each.newFor(visitor.get()))
                                 .sum()
                         : 0);
+        frame.put(
+                "decideCount",
+                asks && visitor.get().coordinator()
+                        ? pages.stream()
+                                .mapToInt(each -> each.toDecide(visitor.get()))
+                                .sum()
+                        : 0);
         frame.put("notice", Notice.take(ctx));
         frame.put("undo", Notice.takeUndo(ctx));
         if (visitor.isPresent()) {

@@ -28,6 +28,8 @@ interface FilesSentences {
 
     String ready();
 
+    String fileReady(String file);
+
     String taken();
 
     String cancelled();

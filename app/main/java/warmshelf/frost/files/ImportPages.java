@@ -22,7 +22,7 @@ import warmshelf.words.Choice;
 
 /** Sending a file, seeing how far its reading is and what is in it, and deciding about it. */
 final class ImportPages implements Pages {
-    private static final String ADDRESS = "/frost/imports";
+    static final String ADDRESS = "/frost/imports";
     private static final int SECONDS_BETWEEN_LOOKS = 2;
     private static final int MOST_FILES = 200;
 

@@ -238,6 +238,14 @@ public final class ImportStore {
                 .fetch(ImportStore::frostImport);
     }
 
+    /** Those that were read and wait for somebody to take them in or not, the oldest first. */
+    List<FrostImport> ready() {
+        return imports()
+                .where(FROST_IMPORT.STATE.eq(ImportState.READY.word()))
+                .orderBy(FROST_IMPORT.STARTED_AT, FROST_IMPORT.ID)
+                .fetch(ImportStore::frostImport);
+    }
+
     List<ImportProblem> problems(UUID id) {
         return database.sql()
                 .selectFrom(FROST_IMPORT_PROBLEM)

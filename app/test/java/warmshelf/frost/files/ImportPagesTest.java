@@ -64,8 +64,10 @@ class ImportPagesTest {
     void the_second_of_two_who_decide_is_told() {
         String address = files.sent(new Upload().field("kind", "stations").file("s.csv", SentFiles.STATIONS));
         files.read(address);
+        assertThat(ilse.get("/requests").text()).contains("Also s.csv was read and waits to be taken in");
 
         assertThat(ilse.post(address + "/taking").status()).isEqualTo(303);
+        assertThat(ilse.get("/requests").text()).doesNotContain("s.csv");
         Answer second = ilse.post(address + "/cancellation");
 
         assertThat(second.status()).isEqualTo(409);
