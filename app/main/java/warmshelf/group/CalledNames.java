@@ -16,7 +16,8 @@ public final class CalledNames {
     /**
      * Somebody to be told from others.
      *
-     * @param present whether they belong to the group now; somebody who has left makes nobody's name longer but their own
+     * @param present whether they belong to the group now; somebody who has left makes nobody's name longer but their own, unless
+     *     they have one word only, to which nothing can be added
      * @param erased whether the name is a word for anybody, which says nothing
      */
     public record Named(UUID id, String name, boolean present, boolean erased) {}
@@ -33,7 +34,7 @@ public final class CalledNames {
     private static String called(Named person, List<Named> sharing) {
         List<String> others = sharing.stream()
                 .filter(other -> !other.id().equals(person.id()))
-                .filter(other -> other.present() || !person.present())
+                .filter(other -> other.present() || !person.present() || last(other.name()).isEmpty())
                 .map(Named::name)
                 .toList();
         return person.erased() ? person.name() : shortest(person.name(), others);

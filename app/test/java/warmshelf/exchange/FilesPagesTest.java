@@ -83,6 +83,19 @@ class FilesPagesTest {
     }
 
     @Test
+    void an_owner_is_known_by_the_whole_name_and_by_what_others_call_them() throws SQLException, IOException {
+        try (TestGroup group = TestGroup.open()) {
+            Browser ilse = group.signedIn(group.coordinator());
+            bringLots(ilse, LOTS + "pepper,His,2026,1,Tom,no,packet,,,,,\n");
+
+            assertThat(rows(group.signedIn(group.member()).get("/files/tables/lots.csv")))
+                    .filteredOn(row -> "His".equals(row.get("variety")))
+                    .extracting(row -> row.get("owner"))
+                    .containsExactly("Tom Okafor");
+        }
+    }
+
+    @Test
     void a_member_takes_out_their_own_and_the_groups_and_no_postcode_of_others() throws SQLException, IOException {
         try (TestGroup group = TestGroup.open()) {
             Browser ilse = group.signedIn(group.coordinator());
@@ -93,6 +106,10 @@ class FilesPagesTest {
                     .extracting(row -> row.get("variety"))
                     .containsExactlyInAnyOrder("Jalapeño", "'=Brandywine", "Perfection; early");
             assertThat(rows(ilse.get("/files/tables/lots.csv"))).hasSize(4);
+            assertThat(rows(ilse.get("/files/tables/lots.csv")))
+                    .filteredOn(row -> "Hers".equals(row.get("variety")))
+                    .extracting(row -> row.get("owner"))
+                    .containsExactly("Ilse Brandt");
             assertThat(rows(tom.get("/files/tables/members.csv")))
                     .extracting(row -> row.get("name"))
                     .containsExactly("Tom Okafor");

@@ -48,6 +48,18 @@ class CalledNamesTest {
     }
 
     @Test
+    void somebody_who_has_left_with_one_word_only_is_told_from_those_who_are_there_too() {
+        UUID here = new UUID(0, 1);
+        UUID gone = new UUID(0, 2);
+
+        assertThat(CalledNames.of(List.of(
+                        new CalledNames.Named(here, "Dev Anand", true, false),
+                        new CalledNames.Named(gone, "Dev", false, false))))
+                .containsEntry(here, "Dev A.")
+                .containsEntry(gone, "Dev");
+    }
+
+    @Test
     void the_word_for_somebody_who_was_erased_stays_whole() {
         UUID erased = new UUID(0, 1);
 
