@@ -34,7 +34,9 @@ public final class CalledNames {
     private static String called(Named person, List<Named> sharing) {
         List<String> others = sharing.stream()
                 .filter(other -> !other.id().equals(person.id()))
-                .filter(other -> other.present() || !person.present() || last(other.name()).isEmpty())
+                .filter(other -> other.present()
+                        || !person.present()
+                        || last(other.name()).isEmpty())
                 .map(Named::name)
                 .toList();
         return person.erased() ? person.name() : shortest(person.name(), others);
