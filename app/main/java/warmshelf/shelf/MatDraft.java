@@ -14,4 +14,9 @@ public record MatDraft(
     public MatDraft(String name, int walkOrder, int places, double lowC, double highC, int watts, double usualC) {
         this(name, walkOrder, places, lowC, highC, watts, usualC, LightAbove.NOT_KNOWN);
     }
+
+    /** The same kind of mat by another name, elsewhere on its shelf. */
+    MatDraft named(String otherName, int otherOrder) {
+        return new MatDraft(otherName, otherOrder, places, lowC, highC, watts, usualC, light);
+    }
 }

@@ -3,6 +3,7 @@ package warmshelf.shelf;
 import static warmshelf.shelf.ShelfSentences.SAY;
 
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import warmshelf.words.FormReader;
@@ -32,6 +33,16 @@ public final class MatForm {
     private static MatDraft read(FormReader reader, Units units, double lowBefore, double highBefore, double before) {
         String name = reader.requiredText("name", SAY.matNameField(), 20);
         int walkOrder = reader.wholeNumber("walkOrder", SAY.walkOrderField(), 1, 999);
+        return measures(reader, units, lowBefore, highBefore, before).named(name, walkOrder);
+    }
+
+    /** The same of mats that are alike and get their names later. */
+    static MatDraft readNameless(FormReader reader, Units units) {
+        return measures(reader, units, NOTHING, NOTHING, NOTHING);
+    }
+
+    private static MatDraft measures(
+            FormReader reader, Units units, double lowBefore, double highBefore, double before) {
         int places = reader.wholeNumber("places", SAY.placesField(), 1, 12);
         double lowC = celsius(reader, "low", SAY.lowestField(), units, lowBefore);
         double highC = celsius(reader, "high", SAY.highestField(), units, highBefore);
@@ -41,7 +52,7 @@ public final class MatForm {
         if (reader.ok()) {
             checkRange(reader, lowC, highC, usualC, units);
         }
-        return new MatDraft(name, walkOrder, places, lowC, highC, watts, usualC, light);
+        return new MatDraft("", 1, places, lowC, highC, watts, usualC, light);
     }
 
     /** Nothing chosen: nobody has said. */
@@ -84,6 +95,13 @@ public final class MatForm {
                 "usual", List.of(text(mat.usualC(), units)),
                 "light", List.of(mat.light().word()),
                 "version", List.of(String.valueOf(mat.version())));
+    }
+
+    /** What two mats of one kind have alike. */
+    static Map<String, List<String>> alike(Mat mat, Units units) {
+        Map<String, List<String>> typed = new HashMap<>(typed(mat, units));
+        typed.keySet().removeAll(List.of("name", "walkOrder", "version"));
+        return typed;
     }
 
     static Map<String, List<String>> blank(int walkOrder) {

@@ -4,16 +4,21 @@ import static warmshelf.shelf.ShelfSentences.SAY;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
+import warmshelf.words.Choice;
 import warmshelf.words.FormReader;
 
 /** Coordinators add and change the racks of a site. */
 public final class RackPages implements Pages {
     private static final String FORM = "shelf/rack.peb";
+    private static final String NEW = "shelf/new-rack.peb";
 
     private final ShelvingStore shelving;
     private final RackStore racks;
@@ -31,19 +36,57 @@ public final class RackPages implements Pages {
         routes.post("/sites/racks/{id}/change", this::changeRack, Role.COORDINATOR);
     }
 
+    /** A form on which the shelves of a new rack are chosen too; {@code contents} is what each can hold. */
+    private record NewRackPage(ShelvingEditPage page, List<Choice> contents, List<Row> rows) {
+        /** A shelf's field, counted from the top. */
+        private record Row(String field, int fromTop) {}
+
+        static NewRackPage of(ShelvingEditPage page) {
+            return new NewRackPage(
+                    page,
+                    ShelfContent.all().stream().map(ShelfContent::choice).toList(),
+                    IntStream.rangeClosed(1, NewRackForm.SHELVES)
+                            .mapToObj(fromTop -> new Row(NewRackForm.field(fromTop), fromTop))
+                            .toList());
+        }
+    }
+
     private void newRack(Context ctx) {
         Site site = site(ctx);
-        ShelvingEditPages.show(
-                ctx,
-                addRackPage(site, new FormReader(RackForm.blank(site.racks().size() + 1))));
+        List<Shelf> like = Optional.ofNullable(ctx.queryParam("like"))
+                .flatMap(id -> site.racks().stream()
+                        .filter(rack -> rack.id().toString().equals(id))
+                        .findFirst())
+                .map(Rack::shelves)
+                .orElse(List.of());
+        FormReader form = new FormReader(NewRackForm.blank(
+                site.racks().size() + 1, like, shelves(), Visitor.of(ctx).units()));
+        ShelvingEditPage page = addRackPage(site, form);
+        Respond.page(ctx, page.template(), NewRackPage.of(page));
     }
 
     private void addRack(Context ctx) {
         Site site = site(ctx);
+        Visitor visitor = Visitor.of(ctx);
         ShelvingEditPage page = addRackPage(site, new FormReader(ctx.formParamMap()));
-        RackDraft draft = RackForm.read(page.form());
+        List<Mat> mats =
+                shelves().stream().flatMap(shelf -> shelf.mats().stream()).toList();
+        NewRack draft = NewRackForm.read(page.form(), visitor.units(), mats);
+        boolean another = "another".equals(ctx.formParam("then"));
         ShelvingEditPages.give(
-                ctx, page, () -> racks.add(site.id(), draft, Visitor.of(ctx).memberId()), SAY.rackAdded(draft.name()));
+                ctx,
+                page,
+                NewRackPage::of,
+                () -> racks.add(site.id(), draft, visitor.memberId()),
+                rack -> another ? "/sites/%s/racks/new?like=%s".formatted(site.id(), rack) : "/sites",
+                SAY.rackAdded(draft.rack().name()));
+    }
+
+    private List<Shelf> shelves() {
+        return shelving.all().stream()
+                .flatMap(site -> site.racks().stream())
+                .flatMap(rack -> rack.shelves().stream())
+                .toList();
     }
 
     private void rackAsItIs(Context ctx) {
@@ -72,7 +115,7 @@ public final class RackPages implements Pages {
     }
 
     private static ShelvingEditPage addRackPage(Site site, FormReader form) {
-        return ShelvingEditPage.adding(FORM, SAY.addRack(site.name()), "/sites/%s/racks".formatted(site.id()), form);
+        return ShelvingEditPage.adding(NEW, SAY.addRack(site.name()), "/sites/%s/racks".formatted(site.id()), form);
     }
 
     private static ShelvingEditPage changeRackPage(Rack rack, FormReader form) {

@@ -33,6 +33,21 @@ public final class RackStore {
         });
     }
 
+    /** Adds a rack with its shelves and mats, all or nothing. */
+    public Decision<UUID> add(UUID siteId, NewRack draft, UUID by) {
+        return Decision.of(() -> sql.transactionResult(inside -> {
+            DSLContext tx = inside.dsl();
+            UUID rack = new RackStore(tx, audit).add(siteId, draft.rack(), by).orDecline();
+            ShelfStore shelves = new ShelfStore(tx, audit);
+            MatStore mats = new MatStore(tx, audit);
+            for (NewRack.NewShelf shelf : draft.shelves()) {
+                UUID id = shelves.add(rack, shelf.shelf(), by).orDecline();
+                shelf.mats().forEach(mat -> mats.add(id, mat, by).orDecline());
+            }
+            return rack;
+        }));
+    }
+
     public Decision<UUID> change(UUID id, int version, RackDraft draft, UUID by) {
         return EditStore.make(sql, new ShelfRefusal.RackNameTaken(draft.name()), transaction -> {
             int changed = transaction

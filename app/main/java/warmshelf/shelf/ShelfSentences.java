@@ -140,6 +140,16 @@ interface ShelfSentences {
 
     String matNow(String name, int order, int places, String range, String usual, String watts, String light);
 
+    String shelfField(int fromTop);
+
+    String heatMat();
+
+    String heatMats();
+
+    String aLight();
+
+    String nothingYet();
+
     String matNameField();
 
     String walkOrderField();
