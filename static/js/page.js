@@ -50,3 +50,23 @@ for (const form of document.querySelectorAll("form[data-found]")) {
     wait = setTimeout(find, 200);
   });
 }
+
+// A number that is most often near what stands there is stepped up and down with a thumb.
+for (const stepped of document.querySelectorAll("[data-stepped]")) {
+  const input = stepped.querySelector("input");
+  const about = stepped.querySelector("label").textContent;
+  const row = document.createElement("div");
+  row.className = "actions";
+  input.before(row);
+  row.append(input);
+  for (const [sign, by, words] of [["−", -1, "One fewer"], ["+", 1, "One more"]]) {
+    const press = document.createElement("button");
+    press.type = "button";
+    press.className = "button button--plain";
+    press.textContent = sign;
+    press.setAttribute("aria-label", `${words}: ${about}`);
+    press.addEventListener("click", () => (input.value = String(Math.max(1, (parseInt(input.value, 10) || 0) + by))));
+    if (by < 0) input.before(press);
+    else input.after(press);
+  }
+}

@@ -63,6 +63,7 @@ import static warmshelf.db.generated.Tables.SEASON_PLAN;
 import static warmshelf.db.generated.Tables.SEASON_PLAN_EDIT;
 import static warmshelf.db.generated.Tables.SHORT_CODE;
 import static warmshelf.db.generated.Tables.SOWING;
+import static warmshelf.db.generated.Tables.SOWING_MESSAGE;
 import static warmshelf.db.generated.Tables.SPACE_REQUEST;
 import static warmshelf.db.generated.Tables.STAY;
 import static warmshelf.db.generated.Tables.STAY_MOVE;
@@ -167,6 +168,8 @@ public final class PersonalTraces {
             nameless(SEASON_PLAN_EDIT.MADE_BY, OTHER_WORK),
             nameless(SHORT_CODE.MADE_BY, OTHER_WORK),
             nameless(SOWING.MEMBER_ID, SOWINGS),
+            nameless(SOWING_MESSAGE.WRITTEN_BY, MESSAGES),
+            nameless(SOWING_MESSAGE.WRITTEN_TO, MESSAGES),
             nameless(SPACE_REQUEST.DECIDED_BY, OTHER_WORK),
             nameless(STAY.MADE_BY, OTHER_WORK),
             nameless(STAY_MOVE.MOVED_BY, OTHER_WORK),
@@ -207,6 +210,7 @@ public final class PersonalTraces {
     private static final List<Note> NOTES = List.of(
             new Note(ENTRY.NOTE, ENTRY.MADE_BY),
             new Note(SOWING.NOTE, SOWING.MEMBER_ID),
+            new Note(SOWING_MESSAGE.WORDS, SOWING_MESSAGE.WRITTEN_BY),
             new Note(LOT.NOTE, LOT.OWNER_ID),
             new Note(LOT.NOTE, LOT.MADE_BY),
             new Note(HARVEST_REPORT.TROUBLE, HARVEST_REPORT.MADE_BY),

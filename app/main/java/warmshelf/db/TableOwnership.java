@@ -70,6 +70,7 @@ import static warmshelf.db.generated.Tables.SHELF;
 import static warmshelf.db.generated.Tables.SHORT_CODE;
 import static warmshelf.db.generated.Tables.SITE;
 import static warmshelf.db.generated.Tables.SOWING;
+import static warmshelf.db.generated.Tables.SOWING_MESSAGE;
 import static warmshelf.db.generated.Tables.SPACE_REQUEST;
 import static warmshelf.db.generated.Tables.STAY;
 import static warmshelf.db.generated.Tables.STAY_MOVE;
@@ -167,6 +168,7 @@ public final class TableOwnership {
             SHORT_CODE,
             SITE,
             SOWING,
+            SOWING_MESSAGE,
             SPACE_REQUEST,
             STAY,
             STAY_MOVE,

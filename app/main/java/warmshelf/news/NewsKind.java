@@ -12,6 +12,7 @@ public enum NewsKind {
     NO_PLACE("no-place", "/sowings/%s"),
     MOVED("moved", "/sowings/%s"),
     PROBLEM("problem", "/sowings/%s"),
+    MESSAGE("message", "/sowings/%s"),
     PHOTO("photo", "/sowings/%s"),
     SEED_ASKED("seed-asked", "/sowings/%s/seed"),
     SEED_GIVEN("seed-given", "/sowings/%s"),

@@ -43,6 +43,7 @@ public record NewsLine(
             case NO_PLACE -> SAY.noPlace(title);
             case MOVED -> SAY.moved(title);
             case PROBLEM -> SAY.problem(title, detail);
+            case MESSAGE -> SAY.message(title, who);
             case PHOTO -> SAY.photos(title, times);
             case SEED_ASKED -> SAY.seedAsked(title, who);
             case SEED_GIVEN -> SAY.seedGiven(title, who);

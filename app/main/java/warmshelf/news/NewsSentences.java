@@ -24,6 +24,8 @@ interface NewsSentences {
 
     String problem(String title, String problem);
 
+    String message(String title, String by);
+
     String photos(String title, int photos);
 
     String seedAsked(String title, String by);

@@ -26,6 +26,7 @@ import warmshelf.timeline.TimelineStep;
  * @param moves what moved its dates
  * @param instead what is still in time, where this is too late
  * @param again where the visitor asks for the same again; null where it is not theirs, or is still to be sown
+ * @param messages what people wrote about it, the newest first
  */
 record SowingPage(
         History history,
@@ -50,4 +51,5 @@ record SowingPage(
         List<Redating.Move> moves,
         boolean tooLate,
         List<StillInTime.Other> instead,
-        @Nullable String again) {}
+        @Nullable String again,
+        List<MessageStore.Message> messages) {}

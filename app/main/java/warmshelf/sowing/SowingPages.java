@@ -29,6 +29,7 @@ final class SowingPages implements Pages {
     private final PhotoStore photos;
     private final AcceptedRiskStore risks;
     private final SowingView view;
+    private final MessageStore messages;
 
     SowingPages(SowingStores stores, PhotoStore photos, AcceptedRiskStore risks, SowingView view) {
         this.stores = stores;
@@ -38,6 +39,7 @@ final class SowingPages implements Pages {
         this.photos = photos;
         this.risks = risks;
         this.view = view;
+        this.messages = new MessageStore(stores.database(), stores.audit());
     }
 
     @Override
@@ -87,7 +89,8 @@ final class SowingPages implements Pages {
                         moves(history, visitor),
                         tooLate,
                         tooLate ? instead(sowing, visitor.today()) : List.of(),
-                        mayAskAgain(visitor, history) ? AskAddress.again(sowing) : null));
+                        mayAskAgain(visitor, history) ? AskAddress.again(sowing) : null,
+                        messages.ofSowing(sowing.id())));
     }
 
     private static boolean isSeenNow(History history, @Nullable TimelineStep next, LocalDate today) {

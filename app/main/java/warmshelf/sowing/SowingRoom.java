@@ -38,6 +38,7 @@ public final class SowingRoom {
                 new LotRequestPages(stores, new SeedNews(stores)),
                 new MySowingsPages(stores, view, aside),
                 new SowingPages(stores, photos, risks, view),
+                new MessagePages(stores.sowings(), new MessageStore(stores.database(), stores.audit())),
                 new WithdrawalPages(stores.histories()),
                 new PhotoPages(photos));
     }

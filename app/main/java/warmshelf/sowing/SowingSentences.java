@@ -7,6 +7,18 @@ import warmshelf.words.Sentences;
 interface SowingSentences {
     SowingSentences SAY = Sentences.of(SowingSentences.class);
 
+    String messageTo();
+
+    String messageField();
+
+    String messageWritten(String name);
+
+    String asGrower(String name);
+
+    String asCoordinator(String name);
+
+    String nobodyToWriteTo();
+
     String notGrownSo(String crop, String so);
 
     String tooFineForABag(String crop);

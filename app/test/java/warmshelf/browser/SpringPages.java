@@ -107,6 +107,7 @@ record SpringPages(SpringGroup spring) {
                 new PageVisit("sowing refused", "/sowings/" + spring.refused, member),
                 new PageVisit("sowing placed", "/sowings/" + spring.placed, member),
                 new PageVisit("withdrawal", "/sowings/" + spring.placed + "/withdrawal", member),
+                new PageVisit("message about a sowing", "/sowings/" + spring.placed + "/message", member),
                 new PageVisit("sowing waiting", "/sowings/" + spring.waiting, member),
                 new PageVisit("sowing given up", "/sowings/" + spring.givenUp, member),
                 new PageVisit("entry", "/sowings/" + spring.onTheMat + "/entry", member),

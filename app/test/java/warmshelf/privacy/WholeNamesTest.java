@@ -15,8 +15,8 @@ import org.junit.jupiter.api.Test;
 class WholeNamesTest {
     private static final Path CODE = Path.of("app/main/java/warmshelf");
     /** Of the table itself, and of another name for it, such as ENDER for the member who ended something. */
-    private static final Pattern WHOLE =
-            Pattern.compile("\\bMEMBER\\.NAME\\b|\\b(?:ASKER|ASKED|TAKER|MAKER|ENDER|DECIDER|publisher)\\.NAME\\b");
+    private static final Pattern WHOLE = Pattern.compile(
+            "\\bMEMBER\\.NAME\\b|\\b(?:ASKER|ASKED|TAKER|MAKER|ENDER|DECIDER|READER|WRITER|publisher)\\.NAME\\b");
 
     private static final Pattern OTHER_NAME = Pattern.compile("\\b(\\w+) = MEMBER\\.as\\(");
 
@@ -45,7 +45,8 @@ class WholeNamesTest {
             OTHER_NAME.matcher(Files.readString(file)).results().forEach(found -> names.add(found.group(1)));
         }
         assertThat(names)
-                .containsExactlyInAnyOrder("ASKER", "ASKED", "TAKER", "MAKER", "ENDER", "DECIDER", "publisher");
+                .containsExactlyInAnyOrder(
+                        "ASKER", "ASKED", "TAKER", "MAKER", "ENDER", "DECIDER", "READER", "WRITER", "publisher");
     }
 
     private static Set<String> filesWith(Pattern pattern) throws IOException {
