@@ -43,6 +43,8 @@ class FirstSchemaTest {
                     .isEqualTo("Cellar Growers");
             assertThat(today.sql().select(MEMBER.NAME).from(MEMBER).fetchSingle(MEMBER.NAME))
                     .isEqualTo("Ilse Brandt");
+            assertThat(today.sql().select(MEMBER.CALLED).from(MEMBER).fetchSingle(MEMBER.CALLED))
+                    .isEqualTo("Ilse");
             assertThat(today.rows()).containsEntry("sowing", 1L).containsEntry("entry", 1L);
             assertThat(today.sql().fetchCount(AUDIT_LINE)).isEqualTo(1);
         }

@@ -2,6 +2,7 @@ package warmshelf.group;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static warmshelf.db.generated.Tables.MEMBER;
 import static warmshelf.testing.Decided.done;
 
 import java.time.ZoneId;
@@ -139,6 +140,18 @@ abstract class MemberStoreContract extends StoreContract {
 
         done(members.change(malik, version(malik), new OwnSettings("David Malik", "US", "55804", null, null)));
         assertThat(List.of(called(anand), called(malik))).containsExactly("Dev", "David");
+    }
+
+    /** As after a change of the tables, which knows first words only. */
+    @Test
+    void those_whom_the_tables_call_alike_are_told_apart_at_the_next_start() {
+        UUID anand = add("Dev Anand", false);
+        UUID malik = add("Dev Malik", false);
+        database().sql().update(MEMBER).set(MEMBER.CALLED, "Dev").execute();
+
+        database().sql().transaction(inside -> CalledStore.renew(inside.dsl()));
+
+        assertThat(List.of(called(ilse), called(anand), called(malik))).containsExactly("Ilse", "Dev A.", "Dev M.");
     }
 
     @Test
