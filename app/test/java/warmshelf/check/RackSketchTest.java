@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import warmshelf.allocation.Slot;
@@ -37,7 +38,7 @@ class RackSketchTest {
 
         Map<UUID, RackSketch> sketches = RackSketch.byPlace(places);
 
-        RackSketch north = sketches.get(first);
+        RackSketch north = Objects.requireNonNull(sketches.get(first));
         assertThat(north).isSameAs(sketches.get(second)).isSameAs(sketches.get(below));
         assertThat(north.shelves()).hasSize(3);
         RackSketch.Box one = north.mark(first, null).box();
@@ -54,14 +55,16 @@ class RackSketchTest {
 
         Map<UUID, RackSketch> sketches = RackSketch.byPlace(places);
 
-        assertThat(sketches.get(north).id()).isNotEqualTo(sketches.get(south).id());
-        assertThat(sketches.get(south).name()).isEqualTo("South");
+        RackSketch one = Objects.requireNonNull(sketches.get(north));
+        RackSketch other = Objects.requireNonNull(sketches.get(south));
+        assertThat(one.id()).isNotEqualTo(other.id());
+        assertThat(other.name()).isEqualTo("South");
     }
 
     @Test
     void a_half_or_a_quarter_marks_its_part_of_the_place() {
         UUID place = place("North", 1);
-        RackSketch north = RackSketch.byPlace(places).get(place);
+        RackSketch north = Objects.requireNonNull(RackSketch.byPlace(places).get(place));
         RackSketch.Box whole = north.mark(place, new Slot(1, 4)).box();
 
         RackSketch.Box right = north.mark(place, new Slot(3, 2)).box();
