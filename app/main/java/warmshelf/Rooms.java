@@ -38,6 +38,7 @@ import warmshelf.group.AdmissionStore;
 import warmshelf.group.DoorPages;
 import warmshelf.group.GroupSettingsPages;
 import warmshelf.group.GroupStore;
+import warmshelf.group.InvitesPages;
 import warmshelf.group.JoinPages;
 import warmshelf.group.LinkStore;
 import warmshelf.group.MemberStore;
@@ -192,6 +193,7 @@ final class Rooms {
         pages.addAll(PaperRoom.pages(stores, browsers));
         LeavingRoom leaving = new LeavingRoom(database, audit, members, stores, duty.duties());
         pages.addAll(leaving.pages());
+        pages.add(new InvitesPages(members, links, browsers));
         pages.add(new PeoplePages(members, links, browsers, leaving.undoable()));
         pages.addAll(plans.pages(RequestRoom.placements(stores)));
         pages.addAll(ImportRoom.pages(database, audit, clock));

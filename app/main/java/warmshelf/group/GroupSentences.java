@@ -6,6 +6,14 @@ import warmshelf.words.Sentences;
 interface GroupSentences {
     GroupSentences SAY = Sentences.of(GroupSentences.class);
 
+    String nameTooLong(String name, int longest);
+
+    String tooManyNames(int names, int most);
+
+    String noNames();
+
+    String inviteMessage(String name, String group, String link);
+
     String onlyCoordinator(String member);
 
     String nameTaken(String name);

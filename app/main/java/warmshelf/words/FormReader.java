@@ -20,6 +20,9 @@ import java.util.function.IntFunction;
  * <p>After a problem the returned value is only a harmless stand-in: ask {@link #ok()} before using any of them.
  */
 public final class FormReader {
+    /** Letters of a field that come back with a form: more than anybody types, also of names that are pasted. */
+    private static final int MOST_SHOWN = 20_000;
+
     private static final int SHOWN = 40;
 
     private final Map<String, List<String>> typed;
@@ -38,10 +41,10 @@ public final class FormReader {
         return problems;
     }
 
-    /** The text as typed, by field name; at most 2,000 characters of each. */
+    /** The text as typed, by field name; at most 20,000 characters of each. */
     public Map<String, String> typed() {
         Map<String, String> texts = new LinkedHashMap<>();
-        typed.forEach((name, values) -> texts.put(name, values.isEmpty() ? "" : shortened(values.get(0), 2000)));
+        typed.forEach((name, values) -> texts.put(name, values.isEmpty() ? "" : shortened(values.get(0), MOST_SHOWN)));
         return texts;
     }
 

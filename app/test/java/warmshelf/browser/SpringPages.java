@@ -189,6 +189,7 @@ record SpringPages(SpringGroup spring) {
                 new PageVisit("sites", "/sites", coordinator),
                 new PageVisit("new site", "/sites/new", coordinator),
                 new PageVisit("people", "/people", coordinator),
+                new PageVisit("invite several", "/people/invites", coordinator),
                 new PageVisit("handbook", "/handbook", coordinator),
                 new PageVisit("handbook, options", "/handbook/options", coordinator),
                 new PageVisit("handbook, commands", "/handbook/commands", coordinator),
