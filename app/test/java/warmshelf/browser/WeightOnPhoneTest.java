@@ -72,6 +72,17 @@ class WeightOnPhoneTest {
         assertThat(number(weight, "words")).as("words").isLessThanOrEqualTo(words);
     }
 
+    @Test
+    void a_sowings_page_says_no_more_than_this() {
+        phone.navigate(Chromium.address(spring.group()) + "/sowings/" + spring.onTheMat);
+
+        Map<?, ?> weight = (Map<?, ?>) phone.evaluate(WEIGH);
+
+        assertThat(number(weight, "fields")).as("fields").isZero();
+        assertThat(number(weight, "screens")).as("screens").isLessThanOrEqualTo(4.5);
+        assertThat(number(weight, "words")).as("words").isLessThanOrEqualTo(550);
+    }
+
     @ParameterizedTest
     @EnumSource(names = {"PHONE", "DESKTOP"})
     void a_sowings_first_screenful_holds_what_is_next_where_it_lies_and_the_next_press(Screen screen) {

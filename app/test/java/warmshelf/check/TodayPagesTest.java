@@ -163,6 +163,9 @@ class TodayPagesTest {
         Answer both = coordinator.get("/today?show=one&at=1");
         assertThat(both.text()).contains("1 of 2: North rack · shelf 1 · mat M1", "Thermometer of mat M1", "One on");
         assertThat(both.body()).contains("href=\"/today?show=one&amp;at=2\">Next to do");
+        assertThat(both.body())
+                .as("what is ticked leads to the next card")
+                .contains("name=\"then\" value=\"/today?show=one&amp;at=2\"");
         assertThat(coordinator.get("/today?show=one&at=99").text()).contains("2 of 2:", "Open the bag");
         assertThat(coordinator.get("/today?show=one&at=x").text()).contains("1 of 2:");
         String mat = Cellar.first(both.body(), "/mats/([0-9a-f-]{36})/readings");
