@@ -36,6 +36,7 @@ import warmshelf.frost.garden.AcceptedRiskStore;
 import warmshelf.frost.garden.GardenRoom;
 import warmshelf.group.AdmissionStore;
 import warmshelf.group.DoorPages;
+import warmshelf.group.FirstEveningNews;
 import warmshelf.group.GroupSettingsPages;
 import warmshelf.group.GroupStore;
 import warmshelf.group.InvitesPages;
@@ -185,6 +186,7 @@ final class Rooms {
                 new HarvestNews(harvests),
                 SurplusRoom.today(stores),
                 news.today(),
+                new FirstEveningNews(database),
                 backups.news(),
                 backups.diskNews());
         pages.addAll(CheckRoom.pages(stores, rounds, photos, members, today, clock));

@@ -6,6 +6,16 @@ import warmshelf.words.Sentences;
 interface GroupSentences {
     GroupSentences SAY = Sentences.of(GroupSentences.class);
 
+    String firstSite();
+
+    String firstRack();
+
+    String firstPeople();
+
+    String firstDuty();
+
+    String firstSpace();
+
     String nameTooLong(String name, int longest);
 
     String tooManyNames(int names, int most);
