@@ -47,6 +47,9 @@ public final class Database implements AutoCloseable {
     private static final String H2_OPTIONS =
             ";MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH;QUERY_CACHE_SIZE=128";
 
+    /** Pages are packed when they are written, not only when the file is compacted: a change writes some dozens of them anew. */
+    private static final String SMALL_PAGES = ";COMPRESS=TRUE";
+
     private static final int LONG_MS = 600_000;
     /** A committed tick is in the file before the phone gets its answer. */
     private static final String WRITTEN_AT_ONCE = ";WRITE_DELAY=0";
@@ -64,6 +67,7 @@ public final class Database implements AutoCloseable {
     private @Nullable MarkKeeper marks;
     private @Nullable Path folder;
     private final @Nullable DiskRoom room;
+    private @Nullable FileKeeper keeper;
 
     private Database(
             HikariDataSource pool,
@@ -108,6 +112,7 @@ public final class Database implements AutoCloseable {
                 open(url + WRITTEN_AT_ONCE, null, null, url + WRITTEN_TOGETHER, "shutdown compact", version, room);
         database.folder = folder;
         database.marks = MarkKeeper.start(database, mark);
+        database.keeper = FileKeeper.start(database.kept, room);
         return database;
     }
 
@@ -131,7 +136,7 @@ public final class Database implements AutoCloseable {
     }
 
     static String fileAddress(Path folder) {
-        return "jdbc:h2:file:" + folder.toAbsolutePath().resolve("warmshelf") + H2_OPTIONS;
+        return "jdbc:h2:file:" + folder.toAbsolutePath().resolve("warmshelf") + H2_OPTIONS + SMALL_PAGES;
     }
 
     /** An empty H2 database that lives as long as it is open. */
@@ -336,6 +341,9 @@ public final class Database implements AutoCloseable {
     public void close() {
         if (pool.isClosed()) {
             return;
+        }
+        if (keeper != null) {
+            keeper.close();
         }
         if (marks != null) {
             marks.close();

@@ -14,12 +14,14 @@ public final class DatabaseAway {
     /** PostgreSQL: shut down by an operator, crashed, still starting; too many connections (its handbook, appendix A). */
     private static final Set<String> SHUT_OR_FULL = Set.of("57P01", "57P02", "57P03", "53300");
 
+    private static final Set<Integer> FAILED_OR_CLOSED = Set.of(DataUtils.ERROR_WRITING_FAILED, DataUtils.ERROR_CLOSED);
+
     private DatabaseAway() {}
 
     public static boolean tellsOf(Throwable trouble) {
         for (Throwable cause = trouble; cause != null; cause = cause.getCause()) {
             if (cause instanceof SQLTransientConnectionException
-                    || (cause instanceof MVStoreException file && file.getErrorCode() == DataUtils.ERROR_WRITING_FAILED)
+                    || (cause instanceof MVStoreException file && FAILED_OR_CLOSED.contains(file.getErrorCode()))
                     || (cause instanceof SQLException refusal
                             && (isAway(refusal.getSQLState()) || DiskGuard.isClosed(refusal.getErrorCode())))) {
                 return true;

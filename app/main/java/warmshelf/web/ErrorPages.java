@@ -58,13 +58,22 @@ final class ErrorPages {
         }
     }
 
+    /** In one line: while the database is away every request fails. */
+    private static String deepest(Throwable trouble) {
+        Throwable deepest = trouble;
+        for (Throwable cause = trouble.getCause(); cause != null; cause = cause.getCause()) {
+            deepest = cause;
+        }
+        return deepest.toString();
+    }
+
     private void fault(Exception exception, Context ctx) {
         if (hungUp(exception)) {
             LOG.info("whoever asked for {} {} did not wait for the answer", ctx.method(), ctx.path());
             return;
         }
         if (DatabaseAway.tellsOf(exception)) {
-            LOG.warn("the database is out of reach: {} {}", ctx.method(), ctx.path());
+            LOG.warn("the database is out of reach: {} {}: {}", ctx.method(), ctx.path(), deepest(exception));
             ctx.header("Retry-After", PlainAnswer.LATER);
             showWithoutRecords(ctx, HttpStatus.SERVICE_UNAVAILABLE, SAY.recordsOutOfReach());
             return;

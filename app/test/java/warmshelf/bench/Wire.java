@@ -67,6 +67,18 @@ final class Wire implements AutoCloseable {
         return read();
     }
 
+    /** Sends JSON as a script of the pages does. */
+    Reply post(String path, String session, String json) throws IOException {
+        byte[] body = json.getBytes(StandardCharsets.UTF_8);
+        String head = "POST " + path + " HTTP/1.1\r\nHost: 127.0.0.1\r\nCookie: warmshelf=" + session
+                + "\r\nContent-Type: application/json\r\nContent-Length: " + body.length + "\r\n\r\n";
+        ByteArrayOutputStream whole = new ByteArrayOutputStream();
+        whole.write(head.getBytes(StandardCharsets.US_ASCII));
+        whole.write(body);
+        whole.writeTo(socket.getOutputStream());
+        return read();
+    }
+
     private Reply read() throws IOException {
         String line = line();
         int status = Integer.parseInt(line.split(" ", -1)[1]);

@@ -112,6 +112,21 @@ class RightsTest {
                         "/worker.js");
     }
 
+    /** What it sends back would hold the cookie, which no script is to see. */
+    @Test
+    void trace_is_refused_at_every_address_and_sends_nothing_back() {
+        Browser coordinator = group.signedIn(group.coordinator());
+        for (RouteRight right : group.server().rights()) {
+            Answer answer = coordinator.send(coordinator
+                    .request(path(right))
+                    .header("X-Marked", "warm trays")
+                    .method("TRACE", HttpRequest.BodyPublishers.noBody()));
+
+            assertThat(answer.status()).as(right.toString()).isIn(403, 404, 405);
+            assertThat(answer.body()).as(right.toString()).doesNotContain("warm trays", "warmshelf=");
+        }
+    }
+
     @Test
     void a_route_without_exactly_one_role_stops_the_start() {
         Pages roleless = routes -> routes.get("/forgotten", ctx -> ctx.result("open to all"));
