@@ -43,7 +43,7 @@ public final class ArchiveBench {
 
     public static void main(String[] arguments) throws IOException, InterruptedException {
         Path folder = Files.createTempDirectory("archive-bench");
-        BenchGroup.moveInto(folder.resolve("group"), TODAY);
+        BenchGroup.moveInto(Files.createDirectory(folder.resolve("group")), TODAY);
         try (Database database = Database.inFolder(folder.resolve("group"))) {
             database.together(() -> fill(database.sql()));
             System.out.printf(
