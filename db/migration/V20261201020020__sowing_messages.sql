@@ -15,3 +15,5 @@ create index sowing_message_sowing on sowing_message (sowing_id);
 comment on table sowing_message is 'What somebody wrote about a sowing, kept with it and read by all who open its page.';
 comment on column sowing_message.written_to is 'Who is told of it: the grower or a coordinator.';
 comment on column sowing_message.words is 'What they wrote. Empty: whoever wrote it was erased.';
+comment on column sowing_message.written_by is 'Who wrote it.';
+comment on column sowing_message.written_at is 'When.';

@@ -11,7 +11,6 @@ import static warmshelf.db.generated.Tables.SITE;
 import static warmshelf.db.generated.Tables.SOWING;
 import static warmshelf.db.generated.Tables.STAY;
 
-import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -19,37 +18,24 @@ import java.util.List;
 import java.util.Set;
 import java.util.UUID;
 import org.jooq.Record;
-import org.jspecify.annotations.Nullable;
 import warmshelf.db.Database;
+import warmshelf.db.KeptUntilWritten;
 import warmshelf.shelf.OnSiteStore;
 import warmshelf.shelf.OutageStore;
 
 /** Reads which mats were too hot or too cold when they were last read. Everyone's Today asks, so it is kept until a write. */
 public final class MatAlarmStore {
-    private static final long KEPT_NANOS = Duration.ofSeconds(2).toNanos();
-
     private final Database database;
-    private volatile @Nullable Kept kept;
+    private final KeptUntilWritten<LocalDate, List<MatAlarm>> kept;
 
     public MatAlarmStore(Database database) {
         this.database = database;
+        this.kept = new KeptUntilWritten<>(database, this::read);
     }
-
-    private record Kept(long writes, long sinceNanos, LocalDate day, List<MatAlarm> alarms) {}
 
     /** Mats whose last reading of today or yesterday was too far off, in walking order. */
     public List<MatAlarm> on(LocalDate day) {
-        Kept last = kept;
-        long writes = database.writes();
-        boolean fresh = last != null
-                && last.writes() == writes
-                && last.day().equals(day)
-                && (!database.isShared() || System.nanoTime() - last.sinceNanos() < KEPT_NANOS);
-        if (last == null || !fresh) {
-            last = new Kept(writes, System.nanoTime(), day, read(day));
-            kept = last;
-        }
-        return last.alarms();
+        return kept.get(day);
     }
 
     private List<MatAlarm> read(LocalDate day) {

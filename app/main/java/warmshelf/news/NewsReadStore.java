@@ -9,7 +9,6 @@ import static warmshelf.db.generated.Tables.SITE;
 import static warmshelf.db.generated.Tables.SPACE_REQUEST;
 import static warmshelf.db.generated.Tables.SURPLUS_OFFER;
 
-import java.time.Duration;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
@@ -19,17 +18,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
-import java.util.concurrent.ConcurrentHashMap;
 import org.jooq.Condition;
 import org.jooq.Record;
 import org.jspecify.annotations.Nullable;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
+import warmshelf.db.KeptUntilWritten;
 
 /** Reads what is new for a member, and notes what they have seen. Every page asks, so it is kept until something is written. */
 final class NewsReadStore {
-    private static final long KEPT_NANOS = Duration.ofSeconds(2).toNanos();
-    private static final int MOST_KEPT = 1_000;
     private static final UUID EVERY = new UUID(0, 0);
 
     /** What others may be told by: titles of sowings, and a problem in words. */
@@ -42,29 +39,28 @@ final class NewsReadStore {
     /** News as they were told, not grouped yet. */
     private record Told(UUID id, NewsKind kind, UUID thing, String site, String by, String detail, OffsetDateTime at) {}
 
-    private record Kept(long writes, long sinceNanos, List<Told> told) {}
-
     private record About(NewsKind kind, UUID thing) {}
 
     private final Database database;
     private final Audit audit;
     private final Names names;
-    private final Map<UUID, Kept> kept = new ConcurrentHashMap<>();
+    private final KeptUntilWritten<UUID, List<Told>> kept;
 
     NewsReadStore(Database database, Audit audit, Names names) {
         this.database = database;
         this.audit = audit;
         this.names = names;
+        this.kept = new KeptUntilWritten<>(database, this::read);
     }
 
     /** How many lines are new for a member. */
     int count(UUID member) {
-        return grouped(told(member)).size();
+        return grouped(kept.get(member)).size();
     }
 
     /** What is new for a member, the newest first. */
     List<NewsLine> lines(UUID member) {
-        List<Told> told = told(member);
+        List<Told> told = kept.get(member);
         Map<UUID, String> titles = names.titles(told.stream()
                 .filter(each -> !isOfSwap(each.kind()))
                 .map(Told::thing)
@@ -103,7 +99,7 @@ final class NewsReadStore {
 
     /** Notes that a member looks at a page now: what it shows is not new any more. */
     void see(UUID member, String path) {
-        List<UUID> shown = told(member).stream()
+        List<UUID> shown = kept.get(member).stream()
                 .filter(each -> each.kind().address(each.thing()).equals(path))
                 .map(Told::id)
                 .toList();
@@ -114,7 +110,6 @@ final class NewsReadStore {
                     .set(NEWS.SEEN_AT, audit.now())
                     .where(NEWS.ID.in(shown))
                     .execute();
-            kept.remove(member);
         }
     }
 
@@ -128,24 +123,6 @@ final class NewsReadStore {
                     .execute();
             audit.write(inside.dsl(), member, "see all news", "member", member, seen + " news");
         });
-        kept.remove(member);
-    }
-
-    private List<Told> told(UUID member) {
-        Kept last = kept.get(member);
-        // Counted before reading: what is written meanwhile makes what was read stale at once.
-        long writes = database.writes();
-        boolean fresh = last != null
-                && last.writes() == writes
-                && (!database.isShared() || System.nanoTime() - last.sinceNanos() < KEPT_NANOS);
-        if (last == null || !fresh) {
-            last = new Kept(writes, System.nanoTime(), read(member));
-            if (kept.size() >= MOST_KEPT) {
-                kept.clear();
-            }
-            kept.put(member, last);
-        }
-        return last.told();
     }
 
     private List<Told> read(UUID member) {

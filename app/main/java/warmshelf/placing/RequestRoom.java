@@ -30,7 +30,7 @@ public final class RequestRoom {
                         lights,
                         trials,
                         aside,
-                        new ToDecideView(stores.requests(), others)),
+                        new ToDecideView(stores.database(), stores.requests(), others)),
                 new RequestLightPages(placements),
                 new RequestPages(stores.histories(), wishes, placements, lights, trials));
     }

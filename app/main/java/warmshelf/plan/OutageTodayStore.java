@@ -5,28 +5,27 @@ import static warmshelf.db.generated.Tables.PLACE;
 import static warmshelf.db.generated.Tables.SOWING;
 import static warmshelf.db.generated.Tables.STAY;
 
-import java.time.Duration;
 import java.time.LocalDate;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.UUID;
-import org.jspecify.annotations.Nullable;
 import warmshelf.db.Database;
+import warmshelf.db.KeptUntilWritten;
 import warmshelf.shelf.Outage;
 import warmshelf.shelf.OutageStore;
 
 /** Reads which mats cannot be used and what lies on them. Everyone's Today asks, so it is kept until a write. */
 final class OutageTodayStore {
-    private static final long KEPT_NANOS = Duration.ofSeconds(2).toNanos();
     /** Outages that begin by then are told, so that what lies there can be moved in time. */
     private static final int DAYS_AHEAD = 7;
 
     private final Database database;
-    private volatile @Nullable Kept kept;
+    private final KeptUntilWritten<LocalDate, List<MatOut>> kept;
 
     OutageTodayStore(Database database) {
         this.database = database;
+        this.kept = new KeptUntilWritten<>(database, this::read);
     }
 
     /**
@@ -37,27 +36,15 @@ final class OutageTodayStore {
      */
     public record MatOut(Outage outage, String mat, int stays, Set<UUID> concerned) {}
 
-    private record Kept(long writes, long sinceNanos, LocalDate day, List<MatOut> outs) {}
-
     /** Every mat that is out of service on a day or in the week after it, the earliest first. */
     List<MatOut> on(LocalDate day) {
-        Kept last = kept;
-        long writes = database.writes();
-        boolean fresh = last != null
-                && last.writes() == writes
-                && last.day().equals(day)
-                && (!database.isShared() || System.nanoTime() - last.sinceNanos() < KEPT_NANOS);
-        if (last == null || !fresh) {
-            last = new Kept(
-                    writes,
-                    System.nanoTime(),
-                    day,
-                    OutageStore.touching(database.sql(), day, day.plusDays(DAYS_AHEAD)).stream()
-                            .map(outage -> read(outage, day))
-                            .toList());
-            kept = last;
-        }
-        return last.outs();
+        return kept.get(day);
+    }
+
+    private List<MatOut> read(LocalDate day) {
+        return OutageStore.touching(database.sql(), day, day.plusDays(DAYS_AHEAD)).stream()
+                .map(outage -> read(outage, day))
+                .toList();
     }
 
     private MatOut read(Outage outage, LocalDate day) {

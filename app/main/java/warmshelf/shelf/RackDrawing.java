@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
 import java.util.function.IntFunction;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import warmshelf.shelf.RackPicture.GroupPicture;
 import warmshelf.shelf.RackPicture.OutPicture;
@@ -16,19 +17,25 @@ import warmshelf.words.DayWords;
 
 /** Works out where everything of a rack is drawn. */
 final class RackDrawing {
-    static final int PLACE_WIDTH = 190;
-    static final int PLACE_DEPTH = 95;
+    static final int PLACE_WIDTH = 170;
+    static final int PLACE_DEPTH = 80;
+    /** A rack that would be taller is drawn with up to four places in a row, so that it fits a laptop beside another. */
+    private static final int TALLEST = 460;
+
+    private static final int MOST_IN_A_ROW = 4;
     private static final int NUMBER = 14;
     private static final int GAP = 4;
     private static final int UPRIGHT = 10;
     private static final int STRIP = 22;
-    private static final int LABEL = 24;
+    private static final int LABEL = 20;
     private static final int LAMP = 12;
     private static final int BOARD = 6;
     private static final int FEET = 12;
 
     private final Board board;
     private final LocalDate day;
+    /** How many places may stand in a row where a mat or a light has a shelf to itself. */
+    private int inARow;
 
     RackDrawing(Board board, LocalDate day) {
         this.board = board;
@@ -36,8 +43,12 @@ final class RackDrawing {
     }
 
     RackPicture draw(Rack rack) {
-        int width =
-                rack.shelves().stream().mapToInt(RackDrawing::shelfWidth).max().orElse(columnWidth(1));
+        inARow = 0;
+        inARow = widest(rack);
+        while (inARow < MOST_IN_A_ROW && height(rack) > TALLEST) {
+            inARow++;
+        }
+        int width = rack.shelves().stream().mapToInt(this::shelfWidth).max().orElse(columnWidth(1));
         List<ShelfPicture> shelves = new ArrayList<>();
         int top = 0;
         for (Shelf shelf : rack.shelves()) {
@@ -48,6 +59,19 @@ final class RackDrawing {
         return new RackPicture(rack.id(), rack.name(), width + 2 * UPRIGHT, top + FEET, shelves);
     }
 
+    /** The most places that stand beside each other on a shelf anyway. */
+    private int widest(Rack rack) {
+        return rack.shelves().stream().mapToInt(this::columns).max().orElse(1);
+    }
+
+    private int height(Rack rack) {
+        return FEET
+                + rack.shelves().stream()
+                        .mapToInt(shelf ->
+                                LABEL + (shelf.isLit() ? LAMP : 0) + rows(shelf) * (PLACE_DEPTH + GAP) + STRIP + BOARD)
+                        .sum();
+    }
+
     private ShelfPicture shelf(Shelf shelf, int top) {
         int lampTop = top + LABEL;
         int placesTop = lampTop + (shelf.isLit() ? LAMP : 0);
@@ -55,12 +79,14 @@ final class RackDrawing {
         List<GroupPicture> groups = new ArrayList<>();
         int x = UPRIGHT + GAP;
         for (Mat mat : shelf.mats()) {
-            groups.add(mat(mat, x, boardY));
-            x += columnWidth(columns(mat.places().size()));
+            int columns = columns(shelf, mat.places());
+            groups.add(mat(mat, x, boardY, columns));
+            x += columnWidth(columns);
         }
         Box lamp = null;
         if (shelf.isLit()) {
-            int width = columnWidth(columns(shelf.litPlaces().size())) - GAP;
+            int columns = columns(shelf, shelf.litPlaces());
+            int width = columnWidth(columns) - GAP;
             Box strip = new Box(x, boardY - STRIP, width, STRIP);
             groups.add(new GroupPicture(
                     SAY.underLight(),
@@ -69,14 +95,14 @@ final class RackDrawing {
                     null,
                     null,
                     null,
-                    places(shelf.litPlaces(), strip, SAY::litPlace, false)));
+                    places(shelf.litPlaces(), columns, strip, SAY::litPlace, false)));
             lamp = new Box(x, lampTop, width, LAMP / 2);
         }
-        return new ShelfPicture(shelf.fromTop(), top + LABEL - 8, boardY, lamp, groups);
+        return new ShelfPicture(shelf.fromTop(), top + LABEL - 6, boardY, lamp, groups);
     }
 
-    private GroupPicture mat(Mat mat, int x, int boardY) {
-        Box strip = new Box(x, boardY - STRIP, columnWidth(columns(mat.places().size())) - GAP, STRIP);
+    private GroupPicture mat(Mat mat, int x, int boardY, int columns) {
+        Box strip = new Box(x, boardY - STRIP, columnWidth(columns) - GAP, STRIP);
         OutPicture out = board.outage(mat.id(), day)
                 .map(outage -> out(mat, outage, strip))
                 .orElse(null);
@@ -90,7 +116,7 @@ final class RackDrawing {
                 celsius,
                 celsius == null ? null : WarmScale.of(celsius),
                 out,
-                places(mat.places(), strip, place -> SAY.matPlace(mat.name(), place), out != null));
+                places(mat.places(), columns, strip, place -> SAY.matPlace(mat.name(), place), out != null));
     }
 
     private static OutPicture out(Mat mat, Outage outage, Box strip) {
@@ -100,9 +126,9 @@ final class RackDrawing {
         return new OutPicture(roomy ? full : brief, "%s: %s".formatted(full, outage.reason()));
     }
 
-    private List<PlacePicture> places(List<Place> places, Box strip, IntFunction<String> words, boolean out) {
-        int columns = columns(places.size());
-        int rows = rows(places.size());
+    private List<PlacePicture> places(
+            List<Place> places, int columns, Box strip, IntFunction<String> words, boolean out) {
+        int rows = rows(places.size(), columns);
         List<PlacePicture> pictures = new ArrayList<>();
         for (int index = 0; index < places.size(); index++) {
             int x = strip.x() + NUMBER + index % columns * (PLACE_WIDTH + NUMBER + GAP);
@@ -135,34 +161,49 @@ final class RackDrawing {
     }
 
     /** Up to two places stand in one row; more stand in rows behind each other, as on a mat seen from a little above. */
-    private static int columns(int places) {
+    private static int fewestColumns(int places) {
         if (places <= 2) {
             return places;
         }
-        return places <= 4 ? 2 : Math.min(4, (places + 1) / 2);
+        return places <= 4 ? 2 : Math.min(MOST_IN_A_ROW, (places + 1) / 2);
     }
 
-    private static int rows(int places) {
-        return places == 0 ? 0 : (places + columns(places) - 1) / columns(places);
+    /** What has its shelf to itself takes the width that the rack has. */
+    private int columns(Shelf shelf, List<Place> places) {
+        boolean alone = shelf.mats().size() + (shelf.isLit() ? 1 : 0) == 1;
+        int fewest = fewestColumns(places.size());
+        return alone ? Math.max(fewest, Math.min(places.size(), inARow)) : fewest;
     }
 
-    private static int rows(Shelf shelf) {
-        int most = rows(shelf.litPlaces().size());
-        for (Mat mat : shelf.mats()) {
-            most = Math.max(most, rows(mat.places().size()));
-        }
-        return most;
+    /** The places beside each other on a shelf. */
+    private int columns(Shelf shelf) {
+        return groups(shelf).mapToInt(places -> columns(shelf, places)).sum();
+    }
+
+    private static Stream<List<Place>> groups(Shelf shelf) {
+        return Stream.concat(
+                shelf.mats().stream().map(Mat::places), shelf.isLit() ? Stream.of(shelf.litPlaces()) : Stream.empty());
+    }
+
+    private static int rows(int places, int columns) {
+        return places == 0 ? 0 : (places + columns - 1) / columns;
+    }
+
+    private int rows(Shelf shelf) {
+        return groups(shelf)
+                .mapToInt(places -> rows(places.size(), columns(shelf, places)))
+                .max()
+                .orElse(0);
     }
 
     private static int columnWidth(int columns) {
         return columns * (NUMBER + PLACE_WIDTH + GAP) + GAP;
     }
 
-    private static int shelfWidth(Shelf shelf) {
-        int width = GAP;
-        for (Mat mat : shelf.mats()) {
-            width += columnWidth(columns(mat.places().size()));
-        }
-        return shelf.isLit() ? width + columnWidth(columns(shelf.litPlaces().size())) : width;
+    private int shelfWidth(Shelf shelf) {
+        return GAP
+                + groups(shelf)
+                        .mapToInt(places -> columnWidth(columns(shelf, places)))
+                        .sum();
     }
 }

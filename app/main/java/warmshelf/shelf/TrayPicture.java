@@ -27,14 +27,7 @@ public record TrayPicture(UUID stayId, Quarters quarters, Box box, String kind, 
         String trial = stay.trial() == null ? "" : stay.trial().brief();
         List<String> texts = switch (stay.quarters()) {
             case 4 -> List.of(stay.cropName(), trial, stay.memberName(), stay.stageWord(), DayWords.leaves(stay.to()));
-            case 2 ->
-                List.of(
-                        stay.cropName(),
-                        trial.isEmpty() ? ShortText.secondLine(stay.cropName(), box.width() - 2 * MARGIN) : trial,
-                        stay.memberName(),
-                        stay.stageWord(),
-                        SAY.leaves(),
-                        DayWords.day(stay.to()));
+            case 2 -> half(stay, trial, box.width() - 2 * MARGIN);
             // two lines are all that a quarter has room for
             default -> List.of(stay.cropName(), trial.isEmpty() ? stay.memberName() : trial);
         };
@@ -48,6 +41,18 @@ public record TrayPicture(UUID stayId, Quarters quarters, Box box, String kind, 
                         placeWords,
                         stay.quarterWords());
         return new TrayPicture(stay.stayId(), quarters, box, stay.kind(), lines(box, texts, stay.memberName()), words);
+    }
+
+    /** Five lines are all that a half tray has room for: where its trial or the rest of the crop's name needs one, how far it is goes. */
+    private static List<String> half(StayOnBoard stay, String trial, int room) {
+        String second = trial.isEmpty() ? ShortText.secondLine(stay.cropName(), room) : trial;
+        return List.of(
+                stay.cropName(),
+                second,
+                stay.memberName(),
+                second.isEmpty() ? stay.stageWord() : "",
+                SAY.leaves(),
+                DayWords.day(stay.to()));
     }
 
     /** The first line is the crop; what has nothing to say takes no room. */

@@ -164,7 +164,7 @@ class ArchivePartsTest {
     @Test
     void the_photos_are_pictures_named_by_their_rows() throws IOException {
         Set<String> named = new TreeSet<>();
-        for (String line : text("data/photo.jsonl").split("\n", -1)) {
+        for (String line : text("data/photo.jsonl").lines().toList()) {
             JsonNode row = JSON.readTree(line);
             if (!row.get("jpeg").asText().isEmpty()) {
                 assertThat(row.get("jpeg").asText())
