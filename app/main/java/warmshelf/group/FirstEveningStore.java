@@ -7,7 +7,9 @@ import static warmshelf.db.generated.Tables.PLACE;
 import static warmshelf.db.generated.Tables.SITE;
 import static warmshelf.db.generated.Tables.SOWING;
 
+import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.Map;
 import java.util.Set;
 import org.jooq.DSLContext;
 import org.jooq.Field;
@@ -26,17 +28,25 @@ final class FirstEveningStore {
 
     /** The steps taken; a step is taken for good, whatever is taken away again later is no concern of that evening. */
     Set<FirstStep> taken() {
-        Field<Boolean> site = any(SITE);
-        Field<Boolean> place = any(PLACE);
         Field<Boolean> people = DSL.field(DSL.or(
                 DSL.exists(sql.selectOne().from(ACCESS_LINK).where(ACCESS_LINK.PURPOSE.eq(LinkPurpose.JOIN.stored()))),
                 DSL.field(sql.selectCount().from(MEMBER)).gt(1)));
-        Field<Boolean> duty = any(DUTY);
-        Field<Boolean> sowing = any(SOWING);
-        Record found = sql.select(site, place, people, duty, sowing).fetchSingle();
+        Map<FirstStep, Field<Boolean>> steps = new EnumMap<>(Map.of(
+                FirstStep.SITE,
+                any(SITE),
+                FirstStep.RACK,
+                any(PLACE),
+                FirstStep.PEOPLE,
+                people,
+                FirstStep.DUTY,
+                any(DUTY),
+                FirstStep.SPACE,
+                any(SOWING)));
+        Record found = sql.select(steps.values()).fetchSingle();
         Set<FirstStep> taken = EnumSet.noneOf(FirstStep.class);
-        for (FirstStep step : FirstStep.values()) {
-            if (Boolean.TRUE.equals(found.get(step.ordinal(), Boolean.class))) {
+        int column = 0;
+        for (FirstStep step : steps.keySet()) {
+            if (Boolean.TRUE.equals(found.get(column++, Boolean.class))) {
                 taken.add(step);
             }
         }
