@@ -50,6 +50,9 @@ public final class Database implements AutoCloseable {
     /** Pages are packed when they are written, not only when the file is compacted: a change writes some dozens of them anew. */
     private static final String SMALL_PAGES = ";COMPRESS=TRUE";
 
+    /** Whoever opened it closes it: H2's own closing at the end of the process would come before what is still to be noted. */
+    private static final String CLOSED_BY_US = ";DB_CLOSE_ON_EXIT=FALSE";
+
     private static final int LONG_MS = 600_000;
     /** A committed tick is in the file before the phone gets its answer. */
     private static final String WRITTEN_AT_ONCE = ";WRITE_DELAY=0";
@@ -136,7 +139,7 @@ public final class Database implements AutoCloseable {
     }
 
     static String fileAddress(Path folder) {
-        return "jdbc:h2:file:" + folder.toAbsolutePath().resolve("warmshelf") + H2_OPTIONS + SMALL_PAGES;
+        return "jdbc:h2:file:" + folder.toAbsolutePath().resolve("warmshelf") + H2_OPTIONS + SMALL_PAGES + CLOSED_BY_US;
     }
 
     /** An empty H2 database that lives as long as it is open. */
