@@ -32,31 +32,38 @@ final class Findings {
     }
 
     /**
-     * Opens a page, unfolds what is folded on it, and looks at it.
-     *
-     * @param phone whether the screen is a phone's: then the page is also looked at in the dark, and at 320 pixels. Colours are the
-     *     same on every width; on a desktop only those of the first page of each visitor are looked at, for the sake of the navigation.
+     * Opens a page on a phone, unfolds what is folded on it, and looks at it: by day, in the dark and at 320 pixels. Then the screen
+     * becomes a desktop's. Colours are the same on every width: there only those of the first page of each visitor are looked at, for
+     * the sake of the navigation.
      */
-    void look(Page page, String name, String address, boolean phone) {
+    void look(Page page, String name, String address) {
         Consumer<ConsoleMessage> listener = message -> {
             if (message.type().equals("error") && !ownStatus(message, address)) {
                 add("console", name + ": " + message.text());
             }
         };
         page.onConsoleMessage(listener);
+        become(page, Screen.PHONE);
         page.navigate(address);
         unfold(page);
-        report(name, Axe.violations(page, "tag", WCAG, firstOf.add(page) || phone));
-        measure(page, name);
-        if (phone) {
-            lookInTheDark(page, name);
-            int width = page.viewportSize().width;
-            int height = page.viewportSize().height;
-            page.setViewportSize(Screen.NARROW.width(), Screen.NARROW.height());
-            measure(page, name + " at " + Screen.NARROW.width() + " px");
-            page.setViewportSize(width, height);
+        report(name + " on a phone", Axe.violations(page, "tag", WCAG));
+        measure(page, name + " on a phone");
+        lookInTheDark(page, name);
+        become(page, Screen.NARROW);
+        measure(page, name + " at " + Screen.NARROW.width() + " px");
+        become(page, Screen.DESKTOP);
+        if (address.contains("/today")) {
+            // the round is laid out for the screen on which it is opened
+            page.navigate(address);
+            unfold(page);
         }
+        report(name + " on a desktop", Axe.violations(page, "tag", WCAG, firstOf.add(page)));
+        measure(page, name + " on a desktop");
         page.offConsoleMessage(listener);
+    }
+
+    private static void become(Page page, Screen screen) {
+        page.setViewportSize(screen.width(), screen.height());
     }
 
     private void lookInTheDark(Page page, String name) {

@@ -25,7 +25,7 @@ class FindingsTest {
                             .setContentType("text/html")
                             .setHeaders(Map.of("Content-Security-Policy", "script-src 'self'"))
                             .setBody(BAD)));
-            findings.look(page, "bad", "http://127.0.0.1/", true);
+            findings.look(page, "bad", "http://127.0.0.1/");
         }
 
         assertThat(findings.of("accessibility")).anyMatch(found -> found.contains("image-alt"));
