@@ -42,7 +42,10 @@ abstract class LeavingContract {
 
     @AfterEach
     void close() {
-        cellar.close();
+        // null where the database is missing and the test is skipped
+        if (cellar != null) {
+            cellar.close();
+        }
     }
 
     @Test

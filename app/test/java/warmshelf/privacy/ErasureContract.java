@@ -50,7 +50,10 @@ abstract class ErasureContract {
 
     @AfterEach
     void close() {
-        cellar.close();
+        // null where the database is missing and the test is skipped
+        if (cellar != null) {
+            cellar.close();
+        }
     }
 
     @Test

@@ -37,7 +37,10 @@ abstract class CalendarContract {
 
     @AfterEach
     void close() {
-        cellar.close();
+        // null where the database is missing and the test is skipped
+        if (cellar != null) {
+            cellar.close();
+        }
     }
 
     @Test
