@@ -62,19 +62,16 @@ public final class InvitesPages implements Pages {
         }
         Visitor visitor = Visitor.of(ctx);
         Set<String> known = known();
+        Map<Boolean, List<String>> byKnown = names.stream()
+                .collect(Collectors.partitioningBy(name -> known.contains(name.toLowerCase(Locale.ROOT))));
         List<Made> made = new ArrayList<>();
-        List<String> skipped = new ArrayList<>();
-        names.forEach(name -> {
-            if (known.contains(name.toLowerCase(Locale.ROOT))) {
-                skipped.add(name);
-            } else {
-                String token = links.makeInvite(false, name, visitor.memberId());
-                String address = browsers.wholeAddress(ctx, LinkPurpose.JOIN.address(token));
-                made.add(new Made(name, SAY.inviteMessage(name, visitor.groupName(), address)));
-            }
-        });
+        links.makeInvites(byKnown.getOrDefault(false, List.of()), visitor.memberId())
+                .forEach((name, token) -> {
+                    String address = browsers.wholeAddress(ctx, LinkPurpose.JOIN.address(token));
+                    made.add(new Made(name, SAY.inviteMessage(name, visitor.groupName(), address)));
+                });
         // Shown only now, so the page itself is the answer.
-        Respond.page(ctx, TEMPLATE, page(ctx, new FormReader(Map.of()), made, skipped));
+        Respond.page(ctx, TEMPLATE, page(ctx, new FormReader(Map.of()), made, byKnown.getOrDefault(true, List.of())));
     }
 
     /** Those who need no link. */

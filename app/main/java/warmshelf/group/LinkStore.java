@@ -5,6 +5,7 @@ import static warmshelf.db.generated.Tables.MEMBER;
 
 import java.time.Duration;
 import java.time.OffsetDateTime;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -47,6 +48,15 @@ public final class LinkStore {
     /** Makes a link by which one person joins. Returns its token. */
     public String makeInvite(boolean coordinator, String note, UUID by) {
         return database.sql().transactionResult(inside -> makeInvite(inside.dsl(), coordinator, note, by));
+    }
+
+    /** Makes a link for each of several members to come, all or none. Returns their tokens by name, in the order of the names. */
+    Map<String, String> makeInvites(List<String> names, UUID by) {
+        return database.sql().transactionResult(inside -> {
+            Map<String, String> tokens = new LinkedHashMap<>();
+            names.forEach(name -> tokens.put(name, makeInvite(inside.dsl(), false, name, by)));
+            return tokens;
+        });
     }
 
     /** The same within the caller's transaction. */

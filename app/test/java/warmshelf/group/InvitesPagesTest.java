@@ -67,6 +67,17 @@ class InvitesPagesTest {
     }
 
     @Test
+    void a_link_that_nobody_copied_is_withdrawn_and_made_anew() {
+        paste("Ada Lindqvist");
+        assertThat(paste("Ada Lindqvist").text()).contains("can be withdrawn under People");
+        String body = ilse.get("/people").body();
+        String withdrawal = body.replaceAll("(?s).*action=\"(/people/links/[^\"]+/withdrawal)\".*", "$1");
+        assertThat(ilse.post(withdrawal).status()).isEqualTo(303);
+
+        assertThat(paste("Ada Lindqvist").text()).contains("1 link is made", "For Ada Lindqvist");
+    }
+
+    @Test
     void five_hundred_lines_one_too_long_and_none_are_refused_with_all_that_was_typed() {
         String many = IntStream.range(0, 500).mapToObj(n -> "Person " + n).collect(Collectors.joining("\n"));
         assertRefused(many, "Names has 500 of them; at most 100 at a time");
