@@ -35,6 +35,7 @@ import static warmshelf.db.generated.Tables.FROST_CORRECTION;
 import static warmshelf.db.generated.Tables.FROST_IMPORT;
 import static warmshelf.db.generated.Tables.FROST_STATION;
 import static warmshelf.db.generated.Tables.GARDEN_POINT;
+import static warmshelf.db.generated.Tables.GATHERED;
 import static warmshelf.db.generated.Tables.GERMINATION_TEST;
 import static warmshelf.db.generated.Tables.HARVEST_REPORT;
 import static warmshelf.db.generated.Tables.INCOMING_TABLE;
@@ -102,6 +103,7 @@ public final class PersonalTraces {
             goes(DUTY_WILLING.MEMBER_ID, WISHES),
             goes(FROST_CORRECTION.MEMBER_ID, GARDEN),
             goes(GARDEN_POINT.MEMBER_ID, GARDEN),
+            goes(GATHERED.MEMBER_ID, WISHES),
             goes(LEAVING.MEMBER_ID, WISHES),
             goes(LETTER.MEMBER_ID, MESSAGES),
             goes(MAIL_WISH.MEMBER_ID, WISHES),

@@ -24,6 +24,7 @@ import static warmshelf.db.generated.Tables.FROST_STATION;
 import static warmshelf.db.generated.Tables.FROST_STATION_DATE;
 import static warmshelf.db.generated.Tables.FROST_STATION_SEASON;
 import static warmshelf.db.generated.Tables.GARDEN_POINT;
+import static warmshelf.db.generated.Tables.GATHERED;
 import static warmshelf.db.generated.Tables.GERMINATION_TEST;
 import static warmshelf.db.generated.Tables.GROUP_PROFILE;
 import static warmshelf.db.generated.Tables.HARVEST_REPORT;
@@ -127,6 +128,7 @@ public final class TableOwnership {
             FROST_STATION_DATE,
             FROST_STATION_SEASON,
             GARDEN_POINT,
+            GATHERED,
             GERMINATION_TEST,
             GROUP_PROFILE,
             HARVEST_REPORT,

@@ -1,13 +1,19 @@
 package warmshelf.sowing;
 
+import java.net.URLDecoder;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.UUID;
+import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import warmshelf.crop.Method;
+import warmshelf.words.FormReader;
 
 /** Addresses of the pages of Ask, which carry all that was answered so far. */
 final class AskAddress {
@@ -27,6 +33,9 @@ final class AskAddress {
             "csrf",
             "submission");
 
+    /** What of it answers nothing. */
+    private static final Set<String> NO_ANSWER = Set.of("q", "csrf", "submission");
+
     /** What is taken for granted until somebody changes it; part and note are asked there too. */
     private static final Set<String> ASSUMED = Set.of(
             "method",
@@ -44,12 +53,47 @@ final class AskAddress {
             "acceptFewer",
             "note");
 
+    /** Names what was gathered before and is planned anew. */
+    static final String GATHERED = "gathered";
+
     private AskAddress() {}
 
     static String of(String path, Map<String, String> answers) {
+        return answers.isEmpty() ? path : path + "?" + written(answers);
+    }
+
+    /** The answers as they stand in an address. */
+    static String written(Map<String, String> answers) {
         return answers.entrySet().stream()
                 .map(each -> encoded(each.getKey()) + "=" + encoded(each.getValue()))
-                .collect(Collectors.joining("&", answers.isEmpty() ? path : path + "?", ""));
+                .collect(Collectors.joining("&"));
+    }
+
+    /** What {@link #written} wrote. */
+    static Map<String, String> read(String written) {
+        Map<String, String> answers = new LinkedHashMap<>();
+        for (String pair : written.split("&")) {
+            int at = pair.indexOf('=');
+            answers.put(decoded(pair.substring(0, at)), decoded(pair.substring(at + 1)));
+        }
+        return answers;
+    }
+
+    /** Of a form that was found good what is kept until it is sent: the answers of Ask and nothing else that came with them. */
+    static Map<String, String> toKeep(FormReader form) {
+        return Stream.of(OF_SEED, ASSUMED, Set.of("plants"))
+                .flatMap(Set::stream)
+                .filter(field -> !NO_ANSWER.contains(field) && !form.text(field).isEmpty())
+                .sorted()
+                .collect(Collectors.toMap(Function.identity(), form::text, (one, other) -> one, LinkedHashMap::new));
+    }
+
+    /** What of the things gathered before this form plans anew, if it does. */
+    static Optional<UUID> gathered(FormReader form) {
+        String typed = form.text(GATHERED);
+        return typed.matches("[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}")
+                ? Optional.of(UUID.fromString(typed))
+                : Optional.empty();
     }
 
     /** The same answers with one of them other. */
@@ -101,6 +145,10 @@ final class AskAddress {
     /** A way back to the first question, with the other answers. */
     static String firstQuestion(Map<String, String> answers) {
         return of("/ask", withoutSeed(answers));
+    }
+
+    private static String decoded(String text) {
+        return URLDecoder.decode(text, StandardCharsets.UTF_8);
     }
 
     private static String encoded(String text) {

@@ -13,9 +13,11 @@ import warmshelf.web.Visitor;
 final class AskPages implements Pages {
     private final AskFormView forms;
     private final GrowView search;
+    private final GatheredView gathered;
 
-    AskPages(AskFormView forms, GrowView search) {
+    AskPages(AskFormView forms, GrowView search, GatheredView gathered) {
         this.forms = forms;
+        this.gathered = gathered;
         this.search = search;
     }
 
@@ -47,6 +49,7 @@ final class AskPages implements Pages {
      * The first question: what.
      *
      * @param every crop, for whoever would rather read than type
+     * @param gathered what waits to be sent with this
      * @param rest other answers given before, to be kept
      * @param to the second question with those answers, up to the seed
      */
@@ -54,6 +57,7 @@ final class AskPages implements Pages {
             boolean frostKnown,
             GrowView.Found found,
             List<GrowView.CropLine> every,
+            List<GatheredView.Line> gathered,
             Map<String, String> rest,
             String to) {}
 
@@ -63,6 +67,7 @@ final class AskPages implements Pages {
                 forms.isFrostKnown(visitor),
                 search.find(answers.getOrDefault("q", ""), visitor),
                 search.everyCrop(),
+                gathered.lines(visitor),
                 rest,
                 AskAddress.of("/ask", rest) + (rest.isEmpty() ? "?" : "&"));
     }

@@ -53,6 +53,11 @@ public record AskPlan(
     /** Days until half is up in a lived-in room, and on the mat. */
     public record RoomIsEnough(int celsius, long days, long matDays) {}
 
+    /** Crop and variety, as the sowing will be called. */
+    public String title() {
+        return ask.variety().isEmpty() ? asking.crop().name() : asking.crop().name() + " · " + ask.variety();
+    }
+
     /** How much of the lot is left and spoken for, in words; empty for a new packet. */
     public String left() {
         return balance == null ? "" : new BalanceWords(balance).left();

@@ -1,5 +1,7 @@
 package warmshelf.sowing;
 
+import static warmshelf.sowing.SowingSentences.SAY;
+
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -64,6 +66,16 @@ final class AskPlanView {
         return new Reading(
                 form.reader(),
                 decision instanceof Decision.Done<AskPlan> done ? Optional.of(done.value()) : Optional.empty());
+    }
+
+    /** The same for what is to be sent or kept to be sent: what is too late has no plan then. */
+    Reading readToSend(Visitor visitor, Map<String, List<String>> typed) {
+        Reading reading = read(visitor, typed);
+        if (reading.plan().filter(plan -> !plan.canBeSent()).isEmpty()) {
+            return reading;
+        }
+        reading.form().refuse("plants", SAY.tooLateToSow());
+        return new Reading(reading.form(), Optional.empty());
     }
 
     private Decision<AskPlan> plan(Visitor visitor, AskForm.Ask ask) {

@@ -31,26 +31,31 @@ final class AskSendPages implements Pages {
 
     private void send(Context ctx) {
         Visitor visitor = Visitor.of(ctx);
-        AskPlanView.Reading reading = plans.read(visitor, ctx.formParamMap());
+        AskPlanView.Reading reading = plans.readToSend(visitor, ctx.formParamMap());
         if (reading.plan().isEmpty()) {
             again(ctx, reading.form());
             return;
         }
         AskPlan plan = reading.plan().get();
-        if (!plan.canBeSent()) {
-            reading.form().refuse("plants", SAY.tooLateToSow());
-            again(ctx, reading.form());
-            return;
-        }
-        Decision<SeedClaimStore.Held> decision = asks.send(plan, visitor.today(), visitor.memberId());
+        Decision<SeedClaimStore.Held> decision = keep(visitor, plan, reading.form());
         if (decision instanceof Decision.Refused<SeedClaimStore.Held> few) {
             reading.form().refuse("plants", SAY.somebodyWasQuicker(few.reason().words(visitor.units())));
             again(ctx, reading.form());
             return;
         }
+        if (decision instanceof Decision.Overtaken<SeedClaimStore.Held> sent) {
+            reading.form().refuse(AskAddress.GATHERED, sent.reason().words(visitor.units()));
+            again(ctx, reading.form());
+            return;
+        }
         SeedClaimStore.Held held = Decisions.doneOr(decision, visitor.units());
-        boolean another = "ask".equals(ctx.formParam("then"));
-        Respond.seeOther(ctx, another ? "/ask" : "/sowings/" + held.sowingId(), said(plan, held));
+        Respond.seeOther(ctx, "/sowings/" + held.sowingId(), said(plan, held));
+    }
+
+    private Decision<SeedClaimStore.Held> keep(Visitor visitor, AskPlan plan, FormReader form) {
+        return AskAddress.gathered(form)
+                .map(id -> asks.sendGathered(plan, id, visitor.today(), visitor.memberId()))
+                .orElseGet(() -> asks.send(plan, visitor.today(), visitor.memberId()));
     }
 
     private void again(Context ctx, FormReader form) {

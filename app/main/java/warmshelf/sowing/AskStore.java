@@ -2,6 +2,7 @@ package warmshelf.sowing;
 
 import java.time.LocalDate;
 import java.util.UUID;
+import java.util.function.Consumer;
 import org.jooq.DSLContext;
 import warmshelf.allocation.RequestStore;
 import warmshelf.db.Database;
@@ -28,8 +29,18 @@ final class AskStore {
 
     /** Keeps a plan that was found good, if its seed is still there. */
     Decision<SeedClaimStore.Held> send(AskPlan plan, LocalDate today, UUID by) {
+        return send(plan, today, by, tx -> {});
+    }
+
+    /** The same for what was gathered before, which waits no more then; overtaken where it did not wait any more. */
+    Decision<SeedClaimStore.Held> sendGathered(AskPlan plan, UUID gathered, LocalDate today, UUID by) {
+        return send(plan, today, by, tx -> GatheredStore.sent(tx, gathered, by));
+    }
+
+    private Decision<SeedClaimStore.Held> send(AskPlan plan, LocalDate today, UUID by, Consumer<DSLContext> first) {
         return Decision.of(() -> sql.transactionResult(inside -> {
             DSLContext tx = inside.dsl();
+            first.accept(tx);
             UUID sowingId = UUID.randomUUID();
             UUID lotId = plan.ask().lot() == null
                     ? addPacket(tx, plan, today, by)

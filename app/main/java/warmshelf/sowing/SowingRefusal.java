@@ -27,6 +27,30 @@ sealed interface SowingRefusal extends Message {
         }
     }
 
+    /** So many requests wait to be sent together already. */
+    record TooManyGathered(int most) implements SowingRefusal {
+        @Override
+        public String words(Units units) {
+            return SAY.tooManyGathered(most);
+        }
+    }
+
+    /** What was gathered was sent or taken out meanwhile. */
+    record NotGatheredAnyMore() implements SowingRefusal {
+        @Override
+        public String words(Units units) {
+            return SAY.notGatheredAnyMore();
+        }
+    }
+
+    /** Others gathered of the same lot come first, and leave too few seeds. */
+    record GatheredBefore(int before, int wanted, int free) implements SowingRefusal {
+        @Override
+        public String words(Units units) {
+            return SAY.gatheredBefore(before, wanted, free);
+        }
+    }
+
     /** It is sown or has ended, so its seed cannot be changed. */
     record SownAlready() implements SowingRefusal {
         @Override

@@ -29,11 +29,14 @@ public final class SowingRoom {
         AcceptedRiskStore risks = new AcceptedRiskStore(stores.database(), stores.audit());
         AskPlanView plans = new AskPlanView(stores, risks);
         AskFormView forms = new AskFormView(stores, new UsualPlantsStore(stores.database()));
+        GatheredStore gathered = new GatheredStore(stores.database(), stores.audit());
+        GatheredView together = new GatheredView(gathered, plans);
         SowingView view = new SowingView(stores);
         return List.of(
-                new AskPages(forms, new GrowView(stores)),
+                new AskPages(forms, new GrowView(stores), together),
                 new AskPlanPages(plans, forms, stores, risks, grown),
                 new AskSendPages(plans, forms, asks),
+                new GatheredPages(plans, forms, asks, gathered, together),
                 new SeedChoicePages(stores),
                 new LotRequestPages(stores, new SeedNews(stores)),
                 new MySowingsPages(stores, view, aside),

@@ -59,6 +59,24 @@ interface SowingSentences {
 
     String tooLateToSow();
 
+    String gathered(String title);
+
+    String tooManyGathered(int most);
+
+    String notGatheredAnyMore();
+
+    String gatheredBefore(int before, int wanted, int free);
+
+    String nothingGatheredLeft();
+
+    String allSent(int requests);
+
+    String someSent(int requests, int left);
+
+    String takenOut();
+
+    String takenBackIn();
+
     String keptWithoutMat();
 
     String sent();

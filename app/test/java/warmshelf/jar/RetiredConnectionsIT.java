@@ -43,6 +43,11 @@ class RetiredConnectionsIT {
             "/api/v1/mats/{id}/readings",
             "/api/v1/thermometers/{id}/nights",
             "/reminders/devices/moved",
+            // the plan's second button, which a walk along forms does not press, and what stands once it was
+            "/ask/gathered",
+            "/ask/gathered/sending",
+            "/ask/gathered/{id}/removal",
+            "/ask/gathered/{id}/return",
             // the demo has neither a mail server nor keys for notices
             "/reminders/letters",
             "/reminders/devices",

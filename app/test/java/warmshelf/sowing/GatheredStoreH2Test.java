@@ -1,0 +1,10 @@
+package warmshelf.sowing;
+
+import warmshelf.testing.TestDatabase;
+
+class GatheredStoreH2Test extends GatheredStoreContract {
+    @Override
+    protected TestDatabase open() {
+        return TestDatabase.h2();
+    }
+}
