@@ -69,6 +69,7 @@ import warmshelf.privacy.PrivacyRoom;
 import warmshelf.program.ProgramRoom;
 import warmshelf.reminder.ReminderRoom;
 import warmshelf.response.CropPages;
+import warmshelf.season.SeasonRoom;
 import warmshelf.seed.OfferStore;
 import warmshelf.seed.SeedRoom;
 import warmshelf.shelf.BoardPages;
@@ -166,6 +167,7 @@ final class Rooms {
         pages.add(new PredictionPages(new PredictionReader(seasons, stores, frost)));
         pages.add(new SeasonFindingPages(seasons, crops, harvests, prices));
         pages.add(new SeasonCsvPages(seasons));
+        pages.addAll(SeasonRoom.pages(stores, group, frost));
         pages.addAll(TrialRoom.pages(stores));
         pages.addAll(SurplusRoom.pages(stores));
         pages.addAll(StayRoom.pages(stores));
@@ -184,6 +186,7 @@ final class Rooms {
                 duty.today(),
                 seed,
                 new HarvestNews(harvests),
+                SeasonRoom.today(stores),
                 SurplusRoom.today(stores),
                 news.today(),
                 new FirstEveningNews(database),

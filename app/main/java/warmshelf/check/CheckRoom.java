@@ -62,7 +62,8 @@ public final class CheckRoom {
                 new BatchStore(stores.database(), ticks(stores), readings));
     }
 
-    private static TickStore ticks(SowingStores stores) {
+    /** What keeps ticks. */
+    public static TickStore ticks(SowingStores stores) {
         return new TickStore(
                 stores.database(), stores.audit(), stores.sowings(), stores.entries(), stores.stays(), stores.lots());
     }

@@ -40,7 +40,7 @@ public final class ChecksDue {
             case PLANNED, CHILLED, SOAKED -> beforeSowing(today, subject);
             case SOWN, SPROUTING, IN_CELLS, EMERGED -> waitingForSeed(today, subject);
             case UNDER_LIGHT, FED, POTTED_ON, HARDENING_OFF -> growingOn(today, subject);
-            case PLANTED_OUT, GIVEN_UP, WITHDRAWN -> List.of();
+            case PLANTED_OUT, GIVEN_UP, NOT_RECORDED, WITHDRAWN -> List.of();
         };
     }
 

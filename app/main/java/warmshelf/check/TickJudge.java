@@ -22,11 +22,18 @@ import warmshelf.sowing.SowingStage;
  * @param before what is kept of the sowing already
  * @param unknown which of it the person could not know, because it was kept after their page was made
  * @param seenAt when the tick was seen; where only its day is known, when it came in
+ * @param settles whether its season is closed by it
  */
-record TickJudge(Sowing sowing, List<Entry> before, Set<UUID> unknown, Tick tick, OffsetDateTime seenAt) {
+record TickJudge(
+        Sowing sowing, List<Entry> before, Set<UUID> unknown, Tick tick, OffsetDateTime seenAt, boolean settles) {
     /** What changes neither a place nor a packet of seed, and so can simply be taken back. */
     private static final Set<EntryStep> CAN_BE_UNDONE =
             EnumSet.of(EntryStep.LOOK, EntryStep.CHILLED, EntryStep.SOAKED, EntryStep.FIRST_FEED, EntryStep.TRIMMED);
+
+    /** A tick of what somebody saw or did. */
+    TickJudge(Sowing sowing, List<Entry> before, Set<UUID> unknown, Tick tick, OffsetDateTime seenAt) {
+        this(sowing, before, unknown, tick, seenAt, false);
+    }
 
     /** Why the tick cannot be taken; empty when it can. */
     Optional<TickRefusal> refusal() {
@@ -41,7 +48,7 @@ record TickJudge(Sowing sowing, List<Entry> before, Set<UUID> unknown, Tick tick
             return Optional.empty();
         }
         Progress then = progress(seenBefore());
-        if (sowing.stage() == SowingStage.WITHDRAWN || then.stage().isOver()) {
+        if (sowing.stage() == SowingStage.WITHDRAWN || openAt(then.stage()).isEmpty()) {
             return Optional.of(new TickRefusal.HasEnded(sowing.title(), sowing.stage()));
         }
         Optional<TickRefusal> unsown = TickRules.countsUnsown(sowing, then, tick);
@@ -115,7 +122,7 @@ record TickJudge(Sowing sowing, List<Entry> before, Set<UUID> unknown, Tick tick
 
     private Set<EntryStep> openAt(SowingStage stage) {
         Set<EntryStep> open = EnumSet.noneOf(EntryStep.class);
-        open.addAll(TickRules.open(sowing.method(), stage));
+        open.addAll(settles ? TickRules.openAtSeasonEnd(stage) : TickRules.open(sowing.method(), stage));
         return open;
     }
 

@@ -51,8 +51,20 @@ final class TickRules {
                         EntryStep.PLANTED_OUT,
                         EntryStep.GAVE_UP);
             case HARDENING_OFF -> EnumSet.of(EntryStep.LOOK, EntryStep.PLANTED_OUT, EntryStep.GAVE_UP);
+            // Whoever knows what became of it may still say so.
+            case NOT_RECORDED -> EnumSet.of(EntryStep.PLANTED_OUT, EntryStep.GAVE_UP);
             case PLANTED_OUT, GIVEN_UP, WITHDRAWN -> EnumSet.noneOf(EntryStep.class);
         };
+    }
+
+    /** The steps by which a season's end settles it: of what was noted last nobody may have written down the rest. */
+    static Set<EntryStep> openAtSeasonEnd(SowingStage stage) {
+        if (stage.isOver()) {
+            return EnumSet.noneOf(EntryStep.class);
+        }
+        return stage.isBeforeSowing()
+                ? EnumSet.of(EntryStep.NOT_RECORDED)
+                : EnumSet.of(EntryStep.PLANTED_OUT, EntryStep.GAVE_UP, EntryStep.NOT_RECORDED);
     }
 
     /** Why a tick cannot be taken; empty when it can. */

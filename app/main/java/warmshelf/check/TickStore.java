@@ -79,9 +79,14 @@ public final class TickStore {
         });
     }
 
+    /** Settles a sowing within the transaction that closes its season: it ends as the tick says, and its places are free. */
+    public Decision<TickOutcome> settle(DSLContext tx, UUID sowingId, Tick tick, UUID by) {
+        return Decision.of(() -> keepInside(tx, sowingId, tick, tick.seenOn(), by, true));
+    }
+
     private TickOutcome kept(DSLContext within, UUID sowingId, Tick tick, LocalDate lightUntil, UUID by) {
         try {
-            return within.transactionResult(inside -> keepInside(inside.dsl(), sowingId, tick, lightUntil, by));
+            return within.transactionResult(inside -> keepInside(inside.dsl(), sowingId, tick, lightUntil, by, false));
         } catch (IntegrityConstraintViolationException twice) {
             // Two phones sent the same entry at the same moment: one row is kept, and that is all that was wanted.
             Entry entry = entries.find(within, tick.id()).orElseThrow(() -> twice);
@@ -102,13 +107,14 @@ public final class TickStore {
         return sowings.find(within, sowingId).map(Sowing::stage).orElseThrow();
     }
 
-    private TickOutcome keepInside(DSLContext tx, UUID sowingId, Tick tick, LocalDate lightUntil, UUID by) {
+    private TickOutcome keepInside(
+            DSLContext tx, UUID sowingId, Tick tick, LocalDate lightUntil, UUID by, boolean settles) {
         Sowing sowing = sowings.findAndHold(tx, sowingId).orElseThrow(Declined::missing);
         List<Entry> before = entries.ofSowing(tx, sowingId);
         if (before.stream().anyMatch(entry -> entry.id().equals(tick.id()))) {
             return new TickOutcome.Kept(sowing.stage(), true, List.of());
         }
-        TickJudge judge = judge(tx, sowing, before, tick);
+        TickJudge judge = judge(tx, sowing, before, tick, settles);
         judge.refusal().ifPresent(reason -> {
             throw Declined.refused(reason);
         });
@@ -185,12 +191,17 @@ public final class TickStore {
         sowings.noteSeedsTaken(tx, sowing.id(), seeds);
     }
 
-    private TickJudge judge(DSLContext tx, Sowing sowing, List<Entry> before, Tick tick) {
+    private TickJudge judge(DSLContext tx, Sowing sowing, List<Entry> before, Tick tick, boolean settles) {
         Tick.FromPhone phone = tick.fromPhone();
         return phone == null
-                ? new TickJudge(sowing, before, Set.of(), tick, audit.now())
+                ? new TickJudge(sowing, before, Set.of(), tick, audit.now(), settles)
                 : new TickJudge(
-                        sowing, before, entries.keptAfter(tx, sowing.id(), phone.knewUntil()), tick, phone.seenAt());
+                        sowing,
+                        before,
+                        entries.keptAfter(tx, sowing.id(), phone.knewUntil()),
+                        tick,
+                        phone.seenAt(),
+                        settles);
     }
 
     private static List<Message> placesStay(Tick tick) {

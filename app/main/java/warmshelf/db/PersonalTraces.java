@@ -60,6 +60,7 @@ import static warmshelf.db.generated.Tables.PUSH_NOTICE;
 import static warmshelf.db.generated.Tables.PUSH_WISH;
 import static warmshelf.db.generated.Tables.QUARANTINE_SHELF;
 import static warmshelf.db.generated.Tables.RACK_HOLD;
+import static warmshelf.db.generated.Tables.SEASON_CLOSING;
 import static warmshelf.db.generated.Tables.SEASON_PLAN;
 import static warmshelf.db.generated.Tables.SEASON_PLAN_EDIT;
 import static warmshelf.db.generated.Tables.SHORT_CODE;
@@ -164,6 +165,9 @@ public final class PersonalTraces {
             nameless(PROGRAM_TOKEN.REVOKED_BY, OTHER_WORK),
             nameless(QUARANTINE_SHELF.MADE_BY, OTHER_WORK),
             nameless(RACK_HOLD.CLEARED_BY, OTHER_WORK),
+            nameless(SEASON_CLOSING.CLOSED_BY, OTHER_WORK),
+            nameless(SEASON_CLOSING.TAKEN_BACK_BY, OTHER_WORK),
+            nameless(SEASON_CLOSING.OPENED_BY, OTHER_WORK),
             nameless(SEASON_PLAN.ASKED_BY, OTHER_WORK),
             nameless(SEASON_PLAN.PUBLISHED_BY, OTHER_WORK),
             nameless(SEASON_PLAN.UNDONE_BY, OTHER_WORK),

@@ -61,6 +61,7 @@ import static warmshelf.db.generated.Tables.QUARTER_DAY;
 import static warmshelf.db.generated.Tables.RACK;
 import static warmshelf.db.generated.Tables.RACK_HOLD;
 import static warmshelf.db.generated.Tables.REQUEST_RANK;
+import static warmshelf.db.generated.Tables.SEASON_CLOSING;
 import static warmshelf.db.generated.Tables.SEASON_PLAN;
 import static warmshelf.db.generated.Tables.SEASON_PLAN_BEFORE;
 import static warmshelf.db.generated.Tables.SEASON_PLAN_EDIT;
@@ -160,6 +161,7 @@ public final class TableOwnership {
             RACK,
             RACK_HOLD,
             REQUEST_RANK,
+            SEASON_CLOSING,
             SEASON_PLAN,
             SEASON_PLAN_BEFORE,
             SEASON_PLAN_EDIT,

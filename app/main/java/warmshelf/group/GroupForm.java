@@ -15,13 +15,22 @@ import warmshelf.words.Units;
 record GroupForm(FormReader reader, GroupProfile profile) {
     static final String COUNTRY = "groupCountry";
 
-    static GroupForm from(FormReader form) {
+    /** A group that is opened: it says which season it works towards. */
+    static GroupForm opening(FormReader form) {
+        return from(form, form.wholeNumber("groupSeason", SAY.seasonField(), 2000, 2200));
+    }
+
+    /** A group that is changed: its season is turned on a page of its own. */
+    static GroupForm changing(FormReader form, int season) {
+        return from(form, season);
+    }
+
+    private static GroupForm from(FormReader form, int season) {
         String name = form.requiredText("groupName", SAY.groupNameField(), 80);
         ZoneId zone = readZone(form);
         Units units = readUnits(form);
         String country = PostcodeRule.readCountry(form, COUNTRY);
         String postcode = PostcodeRule.readPostcode(form, "groupPostcode", SAY.groupPostcodeField(), country);
-        int season = form.wholeNumber("groupSeason", SAY.seasonField(), 2000, 2200);
         return new GroupForm(form, new GroupProfile(name, zone, units, country, postcode, season));
     }
 
@@ -39,9 +48,7 @@ record GroupForm(FormReader reader, GroupProfile profile) {
                 COUNTRY,
                 List.of(profile.country()),
                 "groupPostcode",
-                List.of(profile.homePostcode()),
-                "groupSeason",
-                List.of(String.valueOf(profile.season())));
+                List.of(profile.homePostcode()));
     }
 
     private static Units readUnits(FormReader form) {

@@ -34,7 +34,6 @@ public record GroupProfile(String name, ZoneId zone, Units units, String country
                 other.units.length().word());
         compare(sentences, SAY.countryField(), country, other.country);
         compare(sentences, SAY.groupPostcodeField(), homePostcode, other.homePostcode);
-        compare(sentences, SAY.seasonField(), String.valueOf(season), String.valueOf(other.season));
         return sentences;
     }
 

@@ -43,7 +43,7 @@ public final class GroupSettingsPages implements Pages {
 
     private void change(Context ctx) {
         FormReader reader = new FormReader(ctx.formParamMap());
-        GroupForm form = GroupForm.from(reader);
+        GroupForm form = GroupForm.changing(reader, stored().profile().season());
         int version = reader.wholeNumber("version", SAY.versionField(), 1, Integer.MAX_VALUE);
         if (!reader.ok()) {
             Respond.again(ctx, TEMPLATE, new SettingsPage(reader, version, List.of()), aside.model(Visitor.of(ctx)));

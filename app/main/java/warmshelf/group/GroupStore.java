@@ -73,7 +73,7 @@ public final class GroupStore {
         audit.write(sql, by, "open group", "group_profile", THE_ONE, profile.name());
     }
 
-    /** Changes the profile if it is still the version that was read. */
+    /** Changes the profile, all but its season, if it is still the version that was read. */
     public Decision<GroupProfile> change(int version, GroupProfile profile, UUID by) {
         return Decision.of(() -> database.sql().transactionResult(inside -> {
             int changed = inside.dsl()
@@ -86,7 +86,6 @@ public final class GroupStore {
                     .set(GROUP_PROFILE.LENGTH_UNIT, profile.units().length().word())
                     .set(GROUP_PROFILE.COUNTRY, profile.country())
                     .set(GROUP_PROFILE.HOME_POSTCODE, profile.homePostcode())
-                    .set(GROUP_PROFILE.SEASON, profile.season())
                     .set(GROUP_PROFILE.VERSION, version + 1)
                     .where(GROUP_PROFILE.VERSION.eq(version))
                     .execute();

@@ -24,7 +24,8 @@ import warmshelf.words.TemperatureUnit;
 /** Opening the group: the link printed at the first start lets one person name it and become its first coordinator. */
 public final class OpeningPages implements Pages {
     private static final String TEMPLATE = "group/open.peb";
-    // From July on a northern group looks to next spring, a southern one to this spring and the summer after it.
+    // Where the group is cannot be known yet. From July on a northern group looks to next spring; a southern one
+    // changes the year.
     private static final int MONTH_OF_LOOKING_AHEAD = 7;
 
     private final OpeningStore openings;
@@ -79,7 +80,7 @@ public final class OpeningPages implements Pages {
     private void open(Context ctx) {
         Link link = openLink(ctx);
         FormReader reader = new FormReader(ctx.formParamMap());
-        GroupForm groupForm = GroupForm.from(reader);
+        GroupForm groupForm = GroupForm.opening(reader);
         PersonForm personForm = PersonForm.from(reader, GroupForm.COUNTRY);
         if (!reader.ok()) {
             Respond.again(ctx, TEMPLATE, new OpeningPage(reader));

@@ -84,6 +84,15 @@ public final class NewsBookStore {
                 .execute();
     }
 
+    /** Takes back what nobody has seen yet of a season's sowings, which are over. */
+    public void forgetSeason(DSLContext tx, int season) {
+        tx.deleteFrom(NEWS)
+                .where(
+                        NEWS.SEEN_AT.isNull(),
+                        NEWS.SOWING_ID.in(tx.select(SOWING.ID).from(SOWING).where(SOWING.SEASON.eq(season))))
+                .execute();
+    }
+
     private void forgetOld(DSLContext tx, UUID member) {
         tx.deleteFrom(NEWS)
                 .where(NEWS.MEMBER_ID.eq(member), NEWS.TOLD_AT.lt(audit.now().minus(KEPT)))

@@ -20,6 +20,8 @@ public enum EntryStep {
     HARDENING_OFF("hardening-off", SAY.putOutToHarden()),
     PLANTED_OUT("planted-out", SAY.plantedOut()),
     GAVE_UP("gave-up", SAY.givenUp()),
+    /** Its season was closed, and nobody had written down what became of it; whoever knows may still say so. */
+    NOT_RECORDED("not-recorded", SAY.notRecorded()),
     /** Takes back the entry that it supersedes, and counts for nothing itself. */
     UNDONE("undone", SAY.entryTakenBack()),
     /** A thermometer on a mat. */
@@ -46,7 +48,7 @@ public enum EntryStep {
     public boolean endsTheWait() {
         return switch (this) {
             case OFF_HEAT, UNDER_LIGHT, FIRST_FEED, POTTED_ON, TRIMMED, HARDENING_OFF, PLANTED_OUT, GAVE_UP -> true;
-            case LOOK, CHILLED, SOAKED, SOWN, MOVED_TO_CELLS, UNDONE, READING -> false;
+            case LOOK, CHILLED, SOAKED, SOWN, MOVED_TO_CELLS, NOT_RECORDED, UNDONE, READING -> false;
         };
     }
 

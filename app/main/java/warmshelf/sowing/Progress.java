@@ -166,6 +166,9 @@ public record Progress(
             if (seen.plantedOut() != null) {
                 return SowingStage.PLANTED_OUT;
             }
+            if (done(EntryStep.NOT_RECORDED) != null) {
+                return SowingStage.NOT_RECORDED;
+            }
             if (seen.hardeningOff() != null) {
                 return SowingStage.HARDENING_OFF;
             }

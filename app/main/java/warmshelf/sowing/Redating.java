@@ -128,7 +128,7 @@ final class Redating {
             case HARDENING_OFF -> Step.HARDEN_OFF;
             case PLANTED_OUT -> Step.PLANT_OUT;
             case LOOK -> firstShown ? Step.OFF_HEAT : Step.LIGHT;
-            case GAVE_UP, UNDONE, READING -> null;
+            case GAVE_UP, NOT_RECORDED, UNDONE, READING -> null;
         };
     }
 

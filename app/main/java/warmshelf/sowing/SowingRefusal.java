@@ -82,4 +82,20 @@ sealed interface SowingRefusal extends Message {
             return SAY.tooManyToGive(seeds, new BalanceWords(balance).forGiving());
         }
     }
+
+    /** The season that the group works towards is closed, and the next not open yet. */
+    record SeasonClosed(int season) implements SowingRefusal {
+        @Override
+        public String words(Units units) {
+            return SAY.seasonClosed(season);
+        }
+    }
+
+    /** The group works towards another season than the one that was planned for. */
+    record SeasonTurned(int planned, int now) implements SowingRefusal {
+        @Override
+        public String words(Units units) {
+            return SAY.seasonTurned(planned, now);
+        }
+    }
 }

@@ -255,6 +255,12 @@ interface SowingSentences {
 
     String givenUp();
 
+    String seasonClosed(int season);
+
+    String seasonTurned(int planned, int now);
+
+    String notRecorded();
+
     String entryTakenBack();
 
     String thermometerRead();

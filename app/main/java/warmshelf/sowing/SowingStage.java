@@ -21,6 +21,8 @@ public enum SowingStage {
     HARDENING_OFF("hardening-off"),
     PLANTED_OUT("planted-out"),
     GIVEN_UP("given-up"),
+    /** Its season was closed and nobody had written down what became of it. */
+    NOT_RECORDED("not-recorded"),
     WITHDRAWN("withdrawn");
 
     /** The words of the stages in which nothing is in compost or paper yet. */
@@ -45,9 +47,9 @@ public enum SowingStage {
         return word.replace('-', ' ');
     }
 
-    /** Nothing more can be seen or done. */
+    /** Nothing more is waited for. */
     public boolean isOver() {
-        return this == PLANTED_OUT || this == GIVEN_UP || this == WITHDRAWN;
+        return this == PLANTED_OUT || this == GIVEN_UP || this == NOT_RECORDED || this == WITHDRAWN;
     }
 
     /** Not yet in compost or paper. */

@@ -69,7 +69,12 @@ public final class SowingStore {
 
     /** The sowings of a season, the newest first. */
     public List<Sowing> inSeason(int season) {
-        return sowings(sql, ofSeason(season));
+        return inSeason(sql, season);
+    }
+
+    /** The same within the caller's transaction. */
+    public List<Sowing> inSeason(DSLContext tx, int season) {
+        return sowings(tx, ofSeason(season));
     }
 
     /** Every sowing of which something can still be seen or done. */

@@ -126,12 +126,11 @@ public final class SupplyPages implements Pages {
         return promise;
     }
 
-    /** What was meant for an earlier season, or for a day that has passed, and never sown needs nothing any more. */
+    /** What is of an earlier season, or was meant for a day that has passed and never sown, needs nothing any more. */
     private static boolean isToBeServed(Sowing sowing, Visitor visitor) {
         LocalDate cover = sowing.underCoverOn();
         boolean missed = cover != null && cover.isBefore(visitor.today());
-        boolean forgotten = missed || sowing.isBefore(visitor.season());
-        return !(sowing.stage().isBeforeSowing() && forgotten);
+        return !sowing.isBefore(visitor.season()) && !(sowing.stage().isBeforeSowing() && missed);
     }
 
     private SupplyPage page(Context ctx, PromiseForm form) {

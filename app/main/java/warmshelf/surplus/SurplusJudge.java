@@ -32,6 +32,7 @@ record SurplusJudge(LocalDate today, int season, RackHolds holds) {
         SowingStage stage = progress.stage();
         LocalDate out = progress.seen().plantedOut();
         boolean ended = stage == SowingStage.GIVEN_UP
+                || stage == SowingStage.NOT_RECORDED
                 || sowing.stage() == SowingStage.WITHDRAWN
                 || sowing.isBefore(season)
                 || (out != null && today.isAfter(out.plusDays(DAYS_AFTER_PLANTING_OUT)));

@@ -18,6 +18,7 @@ public enum PartOfProgram {
             "/sites",
             "/settings",
             "/findings",
+            "/season",
             "/files",
             "/tokens",
             "/paper",

@@ -83,7 +83,7 @@ public final class SeasonStore {
 
     /** The sowings of a season with what was seen of them, the newest first. */
     public List<SeasonSowing> sowings(int season) {
-        List<Sowing> found = sowings.inSeason(season);
+        List<Sowing> found = sowings.inSeason(sql, season);
         if (found.isEmpty()) {
             return List.of();
         }
