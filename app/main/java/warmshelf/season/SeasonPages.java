@@ -79,10 +79,7 @@ final class SeasonPages implements Pages {
     }
 
     private static Optional<Integer> year(FormReader form, int least) {
-        int year = form.wholeNumber(YEAR, SAY.seasonField(), 2000, LATEST);
-        if (form.ok() && year < least) {
-            form.refuse(YEAR, SAY.yearTooEarly(year, least, LATEST));
-        }
+        int year = form.year(YEAR, SAY.seasonField(), least, LATEST);
         return form.ok() ? Optional.of(year) : Optional.empty();
     }
 

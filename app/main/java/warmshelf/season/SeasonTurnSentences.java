@@ -34,8 +34,6 @@ interface SeasonTurnSentences {
 
     String seasonField();
 
-    String yearTooEarly(int given, int least, int most);
-
     String closedAlready(int season);
 
     String changedMeanwhile(int season);

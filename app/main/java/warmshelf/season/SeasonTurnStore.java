@@ -15,7 +15,7 @@ import warmshelf.db.Database;
 import warmshelf.db.generated.tables.records.SeasonClosingRecord;
 import warmshelf.decision.Decision;
 import warmshelf.decision.Declined;
-import warmshelf.sowing.SeasonGate;
+import warmshelf.sowing.SeasonGateStore;
 import warmshelf.sowing.SowingStore;
 
 /** Reads seasons that were closed, opens the next one, and takes both back while nothing hangs on them. */
@@ -48,7 +48,7 @@ final class SeasonTurnStore {
     Decision<Integer> open(int after, int next, UUID by) {
         return Decision.of(() -> sql.transactionResult(inside -> {
             DSLContext tx = inside.dsl();
-            int now = SeasonGate.hold(tx);
+            int now = SeasonGateStore.hold(tx);
             if (now != after) {
                 throw Declined.overtaken(new SeasonRefusal.OpenedAlready(now));
             }
@@ -85,7 +85,7 @@ final class SeasonTurnStore {
     Decision<Integer> takeClosingBack(int season, UUID by) {
         return Decision.of(() -> sql.transactionResult(inside -> {
             DSLContext tx = inside.dsl();
-            int now = SeasonGate.hold(tx);
+            int now = SeasonGateStore.hold(tx);
             SeasonClosingRecord closing = standing(tx, season)
                     .filter(each -> now == season)
                     .orElseThrow(() -> Declined.overtaken(new SeasonRefusal.NothingToTakeBack(season)));
@@ -122,7 +122,7 @@ final class SeasonTurnStore {
     }
 
     private static void requireUnused(DSLContext tx, int season) {
-        int now = SeasonGate.hold(tx);
+        int now = SeasonGateStore.hold(tx);
         if (now != season) {
             throw Declined.overtaken(new SeasonRefusal.OpenedAlready(now));
         }

@@ -24,7 +24,7 @@ import warmshelf.sowing.Entry;
 import warmshelf.sowing.EntryStep;
 import warmshelf.sowing.EntryStore;
 import warmshelf.sowing.HistoryStore;
-import warmshelf.sowing.SeasonGate;
+import warmshelf.sowing.SeasonGateStore;
 import warmshelf.sowing.Sowing;
 import warmshelf.sowing.SowingStage;
 import warmshelf.sowing.SowingStore;
@@ -106,8 +106,8 @@ final class SettlementStore {
     Decision<SeasonTotals> close(int season, SettlingForm.Decided decided, LocalDate today, UUID by) {
         return Decision.of(() -> sql.transactionResult(inside -> {
             DSLContext tx = inside.dsl();
-            boolean closed =
-                    SeasonGate.hold(tx) != season || tx.fetchExists(SEASON_CLOSING, SEASON_CLOSING.STANDING.eq(season));
+            boolean closed = SeasonGateStore.hold(tx) != season
+                    || tx.fetchExists(SEASON_CLOSING, SEASON_CLOSING.STANDING.eq(season));
             if (closed) {
                 throw Declined.overtaken(new SeasonRefusal.ClosedAlready(season));
             }

@@ -3,6 +3,6 @@
  * were closed can be read.
  *
  * <p>{@code SettlementStore} closes, in one transaction with all that was settled; {@code SeasonTurnStore} opens, and takes both
- * back. Whether anything may be asked for is judged by {@code sowing.SeasonGate} alone.
+ * back. Whether anything may be asked for is judged by {@code sowing.SeasonGateStore} alone.
  */
 package warmshelf.season;

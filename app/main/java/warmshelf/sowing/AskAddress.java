@@ -130,6 +130,11 @@ final class AskAddress {
 
     /** The same asked for again; where it goes out is asked for as it was, under cover on a day yet to be named. */
     static String again(Sowing sowing) {
+        return of("/ask", answersOf(sowing));
+    }
+
+    /** The answers of which that address is made. */
+    static Map<String, String> answersOf(Sowing sowing) {
         Map<String, String> answers = new LinkedHashMap<>();
         answers.put("lot", String.valueOf(sowing.lotId()));
         answers.put("plants", String.valueOf(sowing.plantsWanted()));
@@ -138,8 +143,9 @@ final class AskAddress {
         if (sowing.method() == Method.CELLS) {
             answers.put("container", sowing.container().word());
         }
+        answers.put("where", sowing.underCoverOn() == null ? "outdoors" : "cover");
         answers.put("part", sowing.part().word());
-        return of("/ask", answers);
+        return answers;
     }
 
     /** A way back to the first question, with the other answers. */

@@ -4,6 +4,7 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import warmshelf.web.Pages;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
@@ -14,10 +15,12 @@ final class AskPages implements Pages {
     private final AskFormView forms;
     private final GrowView search;
     private final GatheredView gathered;
+    private final SeasonGateStore gate;
 
-    AskPages(AskFormView forms, GrowView search, GatheredView gathered) {
+    AskPages(AskFormView forms, GrowView search, GatheredView gathered, SeasonGateStore gate) {
         this.forms = forms;
         this.gathered = gathered;
+        this.gate = gate;
         this.search = search;
     }
 
@@ -29,12 +32,19 @@ final class AskPages implements Pages {
     private void ask(Context ctx) {
         Visitor visitor = Visitor.of(ctx);
         Map<String, String> answers = AskAddress.answers(ctx.queryParamMap());
-        if (answers.containsKey("lot") || answers.containsKey("crop")) {
+        Optional<SowingRefusal> closed = gate.whyClosed(visitor.season());
+        if (closed.isPresent()) {
+            Respond.page(
+                    ctx, "sowing/ask-closed.peb", new ClosedPage(closed.get().words(visitor.units())));
+        } else if (answers.containsKey("lot") || answers.containsKey("crop")) {
             howMany(ctx, visitor);
         } else {
             Respond.page(ctx, "sowing/ask.peb", what(visitor, answers));
         }
     }
+
+    /** @param why nothing can be asked for now */
+    private record ClosedPage(String why) {}
 
     private void howMany(Context ctx, Visitor visitor) {
         AskFormPage page = forms.fresh(visitor, ctx.queryParamMap());

@@ -40,7 +40,7 @@ final class AskStore {
     private Decision<SeedClaimStore.Held> send(AskPlan plan, LocalDate today, UUID by, Consumer<DSLContext> first) {
         return Decision.of(() -> sql.transactionResult(inside -> {
             DSLContext tx = inside.dsl();
-            SeasonGate.enter(tx, plan.asking().season());
+            SeasonGateStore.enter(tx, plan.asking().season());
             first.accept(tx);
             UUID sowingId = UUID.randomUUID();
             UUID lotId = plan.ask().lot() == null

@@ -4,6 +4,7 @@ import static warmshelf.db.generated.Tables.GATHERED;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
 import org.jooq.Condition;
 import org.jooq.DSLContext;
@@ -47,17 +48,50 @@ final class GatheredStore {
             if (tx.fetchCount(GATHERED, waits(member)) >= MOST) {
                 throw Declined.refused(new SowingRefusal.TooManyGathered(MOST));
             }
-            UUID id = UUID.randomUUID();
-            tx.insertInto(GATHERED)
-                    .set(GATHERED.ID, id)
-                    .set(GATHERED.MEMBER_ID, member)
-                    .set(GATHERED.TITLE, title)
-                    .set(GATHERED.ANSWERS, AskAddress.written(answers))
-                    .set(GATHERED.GATHERED_AT, audit.now())
-                    .execute();
-            audit.write(tx, member, "gather", "gathered", id, "");
-            return id;
+            return insert(tx, member, title, answers);
         }));
+    }
+
+    private UUID insert(DSLContext tx, UUID member, String title, Map<String, String> answers) {
+        UUID id = UUID.randomUUID();
+        tx.insertInto(GATHERED)
+                .set(GATHERED.ID, id)
+                .set(GATHERED.MEMBER_ID, member)
+                .set(GATHERED.TITLE, title)
+                .set(GATHERED.ANSWERS, AskAddress.written(answers))
+                .set(GATHERED.GATHERED_AT, audit.now())
+                .execute();
+        audit.write(tx, member, "gather", "gathered", id, "");
+        return id;
+    }
+
+    /** What is to be put aside. */
+    record NewlyGathered(String title, Map<String, String> answers) {}
+
+    /**
+     * Puts several aside, in one go: as many as may wait, and none that waits already with the same answers.
+     *
+     * @return how many of them wait now
+     */
+    int addAll(UUID member, List<NewlyGathered> several) {
+        return sql.transactionResult(inside -> {
+            DSLContext tx = inside.dsl();
+            Set<String> waiting = tx.select(GATHERED.ANSWERS)
+                    .from(GATHERED)
+                    .where(waits(member))
+                    .forUpdate()
+                    .fetchSet(GATHERED.ANSWERS);
+            int there = 0;
+            for (NewlyGathered each : several) {
+                boolean waits = waiting.contains(AskAddress.written(each.answers()));
+                if (!waits && waiting.size() < MOST) {
+                    insert(tx, member, each.title(), each.answers());
+                    waits = waiting.add(AskAddress.written(each.answers()));
+                }
+                there += waits ? 1 : 0;
+            }
+            return there;
+        });
     }
 
     /** Writes other answers over what waits; overtaken where it was sent or taken out meanwhile. */

@@ -33,10 +33,11 @@ public final class SowingRoom {
         GatheredView together = new GatheredView(gathered, plans);
         SowingView view = new SowingView(stores);
         return List.of(
-                new AskPages(forms, new GrowView(stores), together),
+                new AskPages(forms, new GrowView(stores), together, new SeasonGateStore(stores.database())),
                 new AskPlanPages(plans, forms, stores, risks, grown),
                 new AskSendPages(plans, forms, asks),
                 new GatheredPages(plans, forms, asks, gathered, together),
+                new AskAgainPages(stores.sowings(), forms, gathered),
                 new SeedChoicePages(stores),
                 new LotRequestPages(stores, new SeedNews(stores)),
                 new MySowingsPages(stores, view, aside),

@@ -257,6 +257,12 @@ interface SowingSentences {
 
     String seasonClosed(int season);
 
+    String nothingToAskAgain();
+
+    String gatheredAgain(int things);
+
+    String gatheredSomeAgain(int things, int left, int most);
+
     String seasonTurned(int planned, int now);
 
     String notRecorded();

@@ -43,6 +43,7 @@ public final class PageWalk {
             "/tokens",
             "/paper");
 
+    private static final Pattern PACKED = Pattern.compile("zip|pdf|image/|font/");
     private static final Pattern LINK = Pattern.compile("href=\"(/[^\"#]*)");
     private static final Pattern ID = Pattern.compile("[0-9a-f]{8}-[0-9a-f-]{27}|[0-9a-f]{64}");
     private static final Pattern DAY = Pattern.compile("\\d{4}-\\d\\d-\\d\\d");
@@ -90,8 +91,11 @@ public final class PageWalk {
                 failed.put(path, answer.status());
                 continue;
             }
-            List<String> found =
-                    words.stream().filter(word -> answer.body().contains(word)).toList();
+            List<String> found = isPacked(answer)
+                    ? List.of()
+                    : words.stream()
+                            .filter(word -> answer.body().contains(word))
+                            .toList();
             if (!found.isEmpty()) {
                 said.put(path, found);
             }
@@ -103,6 +107,11 @@ public final class PageWalk {
                     .forEach(link -> next.add(link.group(1).replace("&amp;", "&")));
             next.stream().filter(met::add).forEach(toSee::addLast);
         }
+    }
+
+    /** In what is packed, three letters of a name stand by chance. */
+    private static boolean isPacked(Answer answer) {
+        return PACKED.matcher(answer.header("Content-Type")).find();
     }
 
     /** An address without what tells one thing from another of its kind. */

@@ -20,7 +20,7 @@ import warmshelf.decision.Decision;
 import warmshelf.decision.Declined;
 import warmshelf.seed.LotBalance;
 import warmshelf.seed.LotBalanceStore;
-import warmshelf.sowing.SeasonGate;
+import warmshelf.sowing.SeasonGateStore;
 import warmshelf.sowing.SeedClaimStore;
 import warmshelf.sowing.SowingStore;
 
@@ -71,7 +71,7 @@ public final class TrialStore {
     public Decision<Declared> declare(TrialDesign design, int season, BlockMaking making, UUID by) {
         return Decision.of(() -> sql.transactionResult(inside -> {
             DSLContext tx = inside.dsl();
-            SeasonGate.enter(tx, season);
+            SeasonGateStore.enter(tx, season);
             UUID id = UUID.randomUUID();
             int number = nextNumber(tx);
             tx.insertInto(TRIAL)
@@ -104,7 +104,7 @@ public final class TrialStore {
     public Decision<Joined> join(Trial trial, int season, LocalDate sowOn, BlockMaking making, UUID by) {
         return Decision.of(() -> sql.transactionResult(inside -> {
             DSLContext tx = inside.dsl();
-            SeasonGate.enter(tx, season);
+            SeasonGateStore.enter(tx, season);
             if (trial.season() != season) {
                 throw Declined.refused(new TrialRefusal.SeasonOver(trial.number(), trial.season()));
             }

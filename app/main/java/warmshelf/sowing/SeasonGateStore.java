@@ -5,11 +5,21 @@ import static warmshelf.db.generated.Tables.SEASON_CLOSING;
 
 import java.util.Optional;
 import org.jooq.DSLContext;
+import warmshelf.db.Database;
 import warmshelf.decision.Declined;
 
 /** Whether a season takes anything that is asked for: it is the one that the group works towards, and not closed. */
-public final class SeasonGate {
-    private SeasonGate() {}
+public final class SeasonGateStore {
+    private final DSLContext sql;
+
+    SeasonGateStore(Database database) {
+        this.sql = database.sql();
+    }
+
+    /** Why nothing can be asked for in a season now; empty: it can. */
+    Optional<SowingRefusal> whyClosed(int season) {
+        return whyClosed(sql, season);
+    }
 
     /** The season that the group works towards, held until the transaction ends, so that it is neither closed nor turned meanwhile. */
     public static int hold(DSLContext tx) {
@@ -20,8 +30,7 @@ public final class SeasonGate {
                 .value1();
     }
 
-    /** Why nothing can be asked for in the season that the group works towards; empty: it can. */
-    public static Optional<SowingRefusal> whyClosed(DSLContext sql, int season) {
+    private static Optional<SowingRefusal> whyClosed(DSLContext sql, int season) {
         boolean closed = sql.fetchExists(SEASON_CLOSING, SEASON_CLOSING.STANDING.eq(season));
         return closed ? Optional.of(new SowingRefusal.SeasonClosed(season)) : Optional.empty();
     }

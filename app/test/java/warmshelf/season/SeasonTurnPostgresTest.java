@@ -1,0 +1,10 @@
+package warmshelf.season;
+
+import warmshelf.testing.TestDatabase;
+
+class SeasonTurnPostgresTest extends SeasonTurnContract {
+    @Override
+    protected TestDatabase database() {
+        return TestDatabase.postgres();
+    }
+}
