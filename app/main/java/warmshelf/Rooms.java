@@ -202,8 +202,7 @@ final class Rooms {
         pages.add(new PeoplePages(members, links, browsers, leaving.undoable()));
         pages.addAll(plans.pages(RequestRoom.placements(stores)));
         pages.addAll(ImportRoom.pages(database, audit, clock));
-        ExchangeRoom exchange =
-                new ExchangeRoom(database, audit, clock, crops, stores.lots(), members, links, browsers);
+        ExchangeRoom exchange = new ExchangeRoom(stores, clock, members, links, browsers);
         pages.addAll(exchange.pages());
         pages.addAll(PrivacyRoom.pages(
                 database,

@@ -3,14 +3,13 @@ package warmshelf.exchange;
 import java.time.Clock;
 import java.time.Duration;
 import java.util.List;
-import warmshelf.crop.CropCatalogue;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
 import warmshelf.frost.garden.NightStore;
 import warmshelf.frost.garden.ThermometerStore;
 import warmshelf.group.LinkStore;
 import warmshelf.group.MemberStore;
-import warmshelf.seed.LotStore;
+import warmshelf.sowing.SowingStores;
 import warmshelf.web.BrowserSession;
 import warmshelf.web.Pages;
 
@@ -23,21 +22,22 @@ public final class ExchangeRoom {
     private final List<Pages> pages;
 
     public ExchangeRoom(
-            Database database,
-            Audit audit,
-            Clock clock,
-            CropCatalogue crops,
-            LotStore lots,
-            MemberStore members,
-            LinkStore links,
-            BrowserSession browsers) {
+            SowingStores stores, Clock clock, MemberStore members, LinkStore links, BrowserSession browsers) {
+        Database database = stores.database();
+        Audit audit = stores.audit();
         IncomingLogStore log = new IncomingLogStore(database, audit);
-        IncomingStore.Parts parts =
-                new IncomingStore.Parts(lots, crops, members, links, new NightStore(database, audit));
+        IncomingStore.Parts parts = new IncomingStore.Parts(
+                stores.lots(),
+                stores.sowings(),
+                stores.entries(),
+                stores.crops(),
+                members,
+                links,
+                new NightStore(database, audit));
         this.jobs = new IncomingJobs(new IncomingStore(database, log, parts), clock);
         ThermometerStore thermometers = new ThermometerStore(database, audit);
         this.pages = List.of(
-                new FilesPages(new ExportStore(database, crops), log),
+                new FilesPages(new ExportStore(database, stores.crops()), log),
                 new SendingPages(jobs, thermometers),
                 new IncomingPages(jobs, log, thermometers, browsers));
     }

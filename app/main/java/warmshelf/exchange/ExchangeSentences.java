@@ -144,4 +144,32 @@ interface ExchangeSentences {
     String notHereAnyMore();
 
     String fault(String reference);
+
+    String sowingThere();
+
+    String notCountedThen();
+
+    String cameUpThen(int came, int seeds);
+
+    String pastSowing(int season, String crop, String variety, String grower, LocalDate sown, String came);
+
+    String countedOnMissing();
+
+    String givenUpAndOut();
+
+    String yesOrNo(String column, String given);
+
+    String dateAmbiguous(String column, String given);
+
+    String dateUnfit(String column, String given, String first, String last);
+
+    String growerUnknown(String given);
+
+    String warmNotSaid();
+
+    String growerNotRead();
+
+    String sowingsOfMine();
+
+    String sowingsByColumn();
 }

@@ -29,7 +29,29 @@ public enum IncomingKind {
             "nights",
             50_000,
             new TableColumns(
-                    List.of(List.of("day", "date"), List.of("celsius", "fahrenheit")), List.of("thermometer")));
+                    List.of(List.of("day", "date"), List.of("celsius", "fahrenheit")), List.of("thermometer"))),
+    /** Sowings of seasons that are over, with what came of them. */
+    SOWINGS(
+            "sowings",
+            20_000,
+            new TableColumns(
+                    List.of(
+                            List.of("season"),
+                            List.of("crop"),
+                            List.of("variety"),
+                            List.of("sown_on"),
+                            List.of("seeds")),
+                    List.of(
+                            "grower",
+                            "seed_year",
+                            "method",
+                            "warm",
+                            "came_up",
+                            "counted_on",
+                            "lost",
+                            "planted_out_on",
+                            "given_up",
+                            "note")));
 
     private final String word;
     private final int mostRows;

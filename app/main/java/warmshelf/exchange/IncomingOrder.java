@@ -10,7 +10,7 @@ import warmshelf.words.Units;
  * A file to be brought in.
  *
  * @param fingerprint SHA-256 of the file, in hexadecimal digits
- * @param whose of lots
+ * @param whose of lots or sowings
  * @param thermometer whose nights they are; null: it is no table of nights
  * @param latestYear the latest year a packet can be packed for
  */
@@ -26,11 +26,11 @@ record IncomingOrder(
         int latestYear,
         Units units) {
 
-    /** Whose the lots are that are brought in. */
+    /** Whose the lots or sowings are that are brought in. */
     enum Whose {
         MINE("mine"),
         GROUP("group"),
-        /** As the column owner says, for coordinators. */
+        /** As a column says, for coordinators. */
         COLUMN("column");
 
         private final String word;

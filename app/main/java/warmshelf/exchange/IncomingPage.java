@@ -53,6 +53,7 @@ public record IncomingPage(
                     case GROUP -> SAY.lotsOfGroup();
                     case COLUMN -> SAY.lotsByColumn();
                 };
+            case SOWINGS -> order.whose() == IncomingOrder.Whose.COLUMN ? SAY.sowingsByColumn() : SAY.sowingsOfMine();
             case MEMBERS -> SAY.invitations();
             case NIGHTS ->
                 SAY.nightsOf(

@@ -13,6 +13,8 @@ import warmshelf.frost.garden.NightStore;
 import warmshelf.group.LinkStore;
 import warmshelf.group.MemberStore;
 import warmshelf.seed.LotStore;
+import warmshelf.sowing.EntryStore;
+import warmshelf.sowing.SowingStore;
 import warmshelf.table.TableFile;
 import warmshelf.table.TableRow;
 
@@ -23,7 +25,14 @@ final class IncomingStore {
     private final Parts parts;
 
     /** The stores that keep the rows. */
-    record Parts(LotStore lots, CropCatalogue crops, MemberStore members, LinkStore links, NightStore nights) {}
+    record Parts(
+            LotStore lots,
+            SowingStore sowings,
+            EntryStore entries,
+            CropCatalogue crops,
+            MemberStore members,
+            LinkStore links,
+            NightStore nights) {}
 
     IncomingStore(Database database, IncomingLogStore log, Parts parts) {
         this.database = database;
@@ -59,6 +68,9 @@ final class IncomingStore {
     private IncomingRows rows(IncomingOrder order, DSLContext within, boolean keep) {
         return switch (order.kind()) {
             case LOTS -> new IncomingLotStore(within, parts.lots(), parts.crops(), order, keep);
+            case SOWINGS ->
+                new IncomingSowingStore(
+                        within, parts.lots(), parts.sowings(), parts.entries(), parts.crops(), order, keep);
             case MEMBERS -> new IncomingMemberStore(within, parts.members(), parts.links(), order.by(), keep);
             case NIGHTS ->
                 new IncomingNightStore(

@@ -6,8 +6,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -26,8 +26,6 @@ import warmshelf.words.Units;
 final class LotRowForm {
     private static final Pattern TEST = Pattern.compile("(\\S+)\\s+(\\d{1,6})\\s*/\\s*(\\d{1,6})");
     private static final Pattern BETWEEN_TESTS = Pattern.compile("\\s*[,;]?\\s*");
-    private static final List<String> YES = List.of("true", "yes", "y", "x", "1", "wahr", "ja", "vrai", "oui");
-    private static final List<String> NO = List.of("", "false", "no", "n", "0", "falsch", "nein", "faux", "non");
 
     /** The fields of the form by the columns of the table. */
     private static final Map<String, String> FIELDS = Map.of(
@@ -42,9 +40,9 @@ final class LotRowForm {
             "crop", "crop");
 
     private final CropCatalogue crops;
+    private final CropNames names;
     private final IncomingOrder order;
     private final Map<String, UUID> owners;
-    private final Map<String, String> cropIds = new HashMap<>();
     private final Map<String, Integer> alike = new HashMap<>();
 
     /** @param owners people who may own lots, by the key of their name */
@@ -52,8 +50,7 @@ final class LotRowForm {
         this.crops = crops;
         this.order = order;
         this.owners = owners;
-        crops.fromSeed().forEach(crop -> cropIds.putIfAbsent(crop.name().toLowerCase(Locale.ROOT), crop.id()));
-        crops.fromSeed().forEach(crop -> cropIds.put(crop.id().toLowerCase(Locale.ROOT), crop.id()));
+        this.names = new CropNames(crops);
     }
 
     /** A lot with its tests, under the id that it will have. */
@@ -83,18 +80,18 @@ final class LotRowForm {
     private Map<String, List<String>> typed(TableRow row, @Nullable UUID owner, List<RowTrouble> troubles) {
         Map<String, List<String>> typed = new HashMap<>();
         FIELDS.forEach((column, field) -> typed.put(field, List.of(row.cell(column))));
-        String crop = cropIds.get(row.cell("crop").toLowerCase(Locale.ROOT));
-        if (crop == null) {
-            troubles.add(new RowTrouble(row.number(), "crop", SAY.cropUnknown(Given.shown(row.cell("crop")))));
-        } else {
-            typed.put("crop", List.of(crop));
-        }
+        names.id(row.cell("crop"))
+                .ifPresentOrElse(
+                        crop -> typed.put("crop", List.of(crop)),
+                        () -> troubles.add(
+                                new RowTrouble(row.number(), "crop", SAY.cropUnknown(Given.shown(row.cell("crop"))))));
         typed.put("owner", List.of(owner == null ? "group" : "mine"));
-        String treated = row.cell("treated").toLowerCase(Locale.ROOT);
-        if (YES.contains(treated)) {
-            typed.put("treated", List.of("yes"));
-        } else if (!NO.contains(treated)) {
+        String treated = row.cell("treated");
+        Optional<Boolean> said = treated.isEmpty() ? Optional.of(false) : YesOrNo.read(treated);
+        if (said.isEmpty()) {
             troubles.add(new RowTrouble(row.number(), "treated", SAY.treatedUnknown(Given.shown(treated))));
+        } else if (said.get()) {
+            typed.put("treated", List.of("yes"));
         }
         return typed;
     }

@@ -108,12 +108,17 @@ final class SendingPages implements Pages {
                 sent.path(),
                 sent.name(),
                 fingerprint(sent.path()),
-                form.whose(),
+                form.getKind() == IncomingKind.SOWINGS ? growers(visitor) : form.whose(),
                 form.getKind() == IncomingKind.NIGHTS ? form.nightsOf().orElseThrow() : null,
                 visitor.memberId(),
                 visitor.today(),
                 Math.max(visitor.season(), visitor.today().getYear()),
                 visitor.units());
+    }
+
+    /** Coordinators bring in everybody's, others their own. */
+    private static IncomingOrder.Whose growers(Visitor visitor) {
+        return visitor.coordinator() ? IncomingOrder.Whose.COLUMN : IncomingOrder.Whose.MINE;
     }
 
     private static String fingerprint(Path file) throws IOException {

@@ -23,6 +23,8 @@ import warmshelf.frost.garden.NightStore;
 import warmshelf.group.LinkStore;
 import warmshelf.group.MemberStore;
 import warmshelf.seed.LotStore;
+import warmshelf.sowing.EntryStore;
+import warmshelf.sowing.SowingStore;
 import warmshelf.testing.MutableClock;
 import warmshelf.testing.TestGroup;
 import warmshelf.words.Units;
@@ -48,6 +50,8 @@ class IncomingStoreTest {
                 new IncomingLogStore(database, audit),
                 new IncomingStore.Parts(
                         new LotStore(database, audit),
+                        new SowingStore(database, CropCatalogue.bundled(), audit),
+                        new EntryStore(audit),
                         CropCatalogue.bundled(),
                         new MemberStore(database, audit),
                         new LinkStore(database, audit),
