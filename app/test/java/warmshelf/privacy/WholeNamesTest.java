@@ -33,6 +33,7 @@ class WholeNamesTest {
                         "exchange/SowingExportStore.java",
                         "exchange/LotExportStore.java",
                         "exchange/IncomingLotStore.java",
+                        "exchange/IncomingSowingStore.java",
                         "program/ProgramRowsStore.java",
                         "privacy/ErasureStore.java",
                         "privacy/MentionStore.java");
