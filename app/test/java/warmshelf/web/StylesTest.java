@@ -18,6 +18,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class StylesTest {
     private static final Path STYLES = Path.of("static/css");
@@ -48,6 +49,25 @@ class StylesTest {
 
         assertThat(sent).doesNotContain("@import");
         assertThat(sheets()).allSatisfy(file -> assertThat(sent).contains(read(file)));
+    }
+
+    // A hairline of at most three pixels is none of the distances.
+    @ParameterizedTest
+    @ValueSource(strings = {"font(?:-size)?", "(?:margin|padding|(?:row-|column-)?gap)(?:-[a-z-]+)?"})
+    void letters_and_distances_are_of_the_one_scale_in_the_sheet_of_tokens(String property) {
+        Pattern written = Pattern.compile("(?<![\\w-])" + property + ":([^;}]+)");
+        Pattern size = Pattern.compile("(?<![\\w.-])(?![1-3]px)\\d*\\.?\\d+(?:rem|em|px|pt|vw|vh|ch)\\b");
+
+        List<String> outside = sheets().stream()
+                .filter(file -> !file.endsWith("tokens.css"))
+                .flatMap(file -> written.matcher(read(file).replaceAll("(?s)/\\*.*?\\*/", ""))
+                        .results()
+                        .map(found -> found.group(1))
+                        .filter(value -> size.matcher(value).find())
+                        .map(value -> file.getFileName() + ":" + value))
+                .toList();
+
+        assertThat(outside).isEmpty();
     }
 
     @Test
