@@ -34,6 +34,10 @@ public record NewsLine(
         return kind == NewsKind.PROBLEM;
     }
 
+    public boolean isAsksForSeed() {
+        return kind == NewsKind.SEED_ASKED;
+    }
+
     public String words() {
         String who = by.isEmpty() ? SAY.somebody() : by;
         return switch (kind) {

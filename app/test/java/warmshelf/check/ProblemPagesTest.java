@@ -16,7 +16,7 @@ import warmshelf.testing.Upload;
 
 /** Priya is on duty and notes a problem at Tom's peppers; Tom or a coordinator answers. */
 class ProblemPagesTest {
-    private static final String WHAT_TO_DO = "What to do: Water from below with tepid water";
+    private static final String WHAT_TO_DO = "What to do Water from below with tepid water";
 
     private Cellar cellar;
     private Browser onDuty;
@@ -80,16 +80,16 @@ class ProblemPagesTest {
         assertThat(today.text()).contains("seen. Priya is told so.").doesNotContain(WHAT_TO_DO);
         assertThat(cellar.member().get("/sowings/" + sowing).text())
                 .contains("Seen by Tom, Mon 1 Mar; not dealt with yet.", WHAT_TO_DO);
-        assertThat(onDuty.get("/today").text()).contains("Seen by Tom, Mon 1 Mar: too dry, which you noted.");
+        assertThat(onDuty.get("/today").text()).contains("Seen: too dry you noted it; Tom, Mon 1 Mar");
 
         cellar.member().post(answers, Map.of("answer", "done"));
         assertThat(cellar.member().get("/sowings/" + sowing).text())
                 .contains("Dealt with by Tom, Mon 1 Mar.")
                 .doesNotContain(WHAT_TO_DO);
         String told = onDuty.get("/today").body();
-        assertThat(told).contains("Dealt with").doesNotContain(">Seen<");
+        assertThat(told).contains("Dealt with").doesNotContain(">Seen: ");
         onDuty.post(Cellar.first(told, "action=\"(/problems/[^\"]*/dismissal)\""), Map.of("then", "/today"));
-        assertThat(onDuty.get("/today").text()).doesNotContain("which you noted");
+        assertThat(onDuty.get("/today").text()).doesNotContain("you noted it");
     }
 
     @Test

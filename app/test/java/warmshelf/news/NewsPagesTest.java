@@ -67,7 +67,10 @@ class NewsPagesTest {
                 "/sowings/" + peppers + "/entries", Map.of("step", "look", "problem", "dry", "sprouted", "0"));
         assertThat(noted.status()).as(noted.text()).isEqualTo(303);
 
-        assertThat(cellar.member().get("/today").text()).contains("Problem: Pepper");
+        assertThat(cellar.member().get("/today").text())
+                .as("the notice with its buttons stands there already")
+                .contains("Today 1 new", "Too dry")
+                .doesNotContain("Problem: Pepper");
         assertThat(count(neighbour, "/today")).isEmpty();
     }
 
