@@ -116,10 +116,12 @@
       const done = ticked.filter((tick) => isOfToday(tick) || !DAILY.includes(stepOf(tick))).map(stepOf);
       // whoever enters a step has looked as well
       if (ticked.some(isOfToday)) done.push("look");
-      for (const form of item.querySelectorAll("form.round__do")) {
-        const step = item.dataset.mat ? "reading" : form.elements.step.value;
-        (form.closest(".round__check") ?? form).hidden = done.includes(step);
-      }
+      // a check that can be answered in several ways has a form for each
+      const forms = [...item.querySelectorAll("form.round__do")].map((form) => ({
+        box: form.closest(".round__check") ?? form,
+        step: item.dataset.mat ? "reading" : form.elements.step.value,
+      }));
+      for (const { box } of forms) box.hidden = forms.some((other) => other.box === box && done.includes(other.step));
       item.classList.toggle("round__item--kept", mine.some((tick) => tick.state === "waiting"));
     }
   }

@@ -17,6 +17,7 @@ public enum CheckKind {
     MOVE_TO_CELLS("move-to-cells", EntryStep.MOVED_TO_CELLS),
     CELLS_LOOK("first-look", Method.CELLS, EntryStep.LOOK),
     OFF_HEAT("off-heat", EntryStep.UNDER_LIGHT),
+    TAKE_HOME("take-home", EntryStep.TAKEN_HOME),
     LIGHT_LOOK("light", EntryStep.LOOK),
     FIRST_FEED("first-feed", EntryStep.FIRST_FEED),
     POT_ON("pot-on", EntryStep.POTTED_ON),
@@ -78,6 +79,7 @@ public enum CheckKind {
         return switch (this) {
             case MAT_READING -> "bottom-heat";
             case CHILL_LOOK -> "chill";
+            case TAKE_HOME -> "off-heat";
             case TRIM, PINCH -> "thin";
             default -> part;
         };

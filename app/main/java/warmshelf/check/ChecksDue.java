@@ -118,7 +118,7 @@ public final class ChecksDue {
             due.add(check(today, CheckKind.MOVE_TO_CELLS, progressDay(progress, today), subject, null));
         }
         if (progress.stage() == SowingStage.EMERGED) {
-            due.add(check(today, CheckKind.OFF_HEAT, progressDay(progress, today), subject, null));
+            due.add(offTheHeat(today, subject));
         }
         boolean waits = inBag && subject.sowing().trial() == null;
         LocalDate firstLook = waits ? firstBagLook(sown, subject) : sown.plusDays(1);
@@ -127,6 +127,14 @@ public final class ChecksDue {
             due.add(check(today, kind, firstLook, subject, lookRemark(today, firstLook, subject)));
         }
         return due;
+    }
+
+    /** Off the heat and under a light, or home by the last day that the mat is kept for it. */
+    private static Check offTheHeat(LocalDate today, Subject subject) {
+        LocalDate since = progressDay(subject.progress(), today);
+        Optional<TimelineStep> home = subject.step(Step.TAKE_HOME).filter(step -> step.done() == null);
+        return home.map(step -> check(today, CheckKind.TAKE_HOME, since, subject, late(today, step.latest())))
+                .orElseGet(() -> check(today, CheckKind.OFF_HEAT, since, subject, null));
     }
 
     private static LocalDate progressDay(Progress progress, LocalDate today) {

@@ -14,13 +14,14 @@ import warmshelf.guide.Advice;
 import warmshelf.shelf.Lamp;
 import warmshelf.sowing.Sowing;
 import warmshelf.timeline.Caution;
+import warmshelf.timeline.Step;
 import warmshelf.words.DayWords;
 import warmshelf.words.Units;
 
 /** What to look for and what to do then, as the texts of the steps say it of one sowing. */
 final class LookFor {
     private static final Set<CheckKind> NEAR_PLUGS =
-            EnumSet.of(CheckKind.OFF_HEAT, CheckKind.LIGHT_LOOK, CheckKind.MAT_READING);
+            EnumSet.of(CheckKind.OFF_HEAT, CheckKind.TAKE_HOME, CheckKind.LIGHT_LOOK, CheckKind.MAT_READING);
 
     private LookFor() {}
 
@@ -58,6 +59,11 @@ final class LookFor {
                 "depth", depth == null ? "" : units.length(depth),
                 "off", units.temperatureDifference(MatAlarm.BEARABLE_C)));
         values.putAll(lamp(subject.lamp()));
+        values.put(
+                "homeBy",
+                subject.step(Step.TAKE_HOME)
+                        .map(step -> DayWords.day(step.latest()))
+                        .orElse(""));
         values.put("onSurface", sowing.crop().light().isNeeded());
         values.put("severalInACell", sowing.seedsPerCell() > 1);
         values.put("ownPot", UsualSowing.of(sowing.crop()).isPresent());

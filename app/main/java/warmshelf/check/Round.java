@@ -98,8 +98,9 @@ public record Round(List<Stop> stops, List<Item> elsewhere) {
         public boolean asksForLight() {
             return !underLight
                     && checks.stream()
-                            .anyMatch(check ->
-                                    check.kind() == CheckKind.OFF_HEAT || check.kind() == CheckKind.MOVE_TO_CELLS);
+                            .anyMatch(check -> check.kind() == CheckKind.OFF_HEAT
+                                    || check.kind() == CheckKind.TAKE_HOME
+                                    || check.kind() == CheckKind.MOVE_TO_CELLS);
         }
 
         /** What to do at each of its checks that are still to do. */

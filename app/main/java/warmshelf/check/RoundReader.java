@@ -37,8 +37,7 @@ public final class RoundReader {
         Sowing sowing = history.sowing();
         Progress progress = history.progress();
         double celsius = history.celsius(planner);
-        @Nullable
-        Timeline timeline = planner.timeline(sowing, progress, celsius, today).orElse(null);
+        @Nullable Timeline timeline = planner.timeline(history, today).orElse(null);
         OptionalInt nearlyAllBy = nearlyAllBy(sowing, celsius, timeline);
         return new Subject(
                 sowing,

@@ -121,6 +121,7 @@ record SpaceAfterTick(
     private Optional<Stay> booked() {
         boolean leavesNow = tick.step() == EntryStep.OFF_HEAT
                 || tick.step() == EntryStep.UNDER_LIGHT
+                || tick.step() == EntryStep.TAKEN_HOME
                 || tick.step() == EntryStep.MOVED_TO_CELLS;
         return lying.stream()
                 .filter(stay -> leavesNow
@@ -131,7 +132,9 @@ record SpaceAfterTick(
     }
 
     private boolean ends(Stay stay) {
-        return leavesLight() || (leavesMat() && (lightPlace().isPresent() || stay.isOnMat()));
+        return leavesLight()
+                || tick.step() == EntryStep.TAKEN_HOME
+                || (leavesMat() && (lightPlace().isPresent() || stay.isOnMat()));
     }
 
     private Optional<Change> toLight() {
@@ -156,7 +159,8 @@ record SpaceAfterTick(
     private boolean leavesMat() {
         return after.compareTo(SowingStage.UNDER_LIGHT) >= 0
                 || after == SowingStage.IN_CELLS
-                || tick.step() == EntryStep.OFF_HEAT;
+                || tick.step() == EntryStep.OFF_HEAT
+                || tick.step() == EntryStep.TAKEN_HOME;
     }
 
     private boolean leavesLight() {

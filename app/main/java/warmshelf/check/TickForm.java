@@ -58,9 +58,9 @@ final class TickForm {
                 reader.ticked("finished"),
                 problem(),
                 reader.optionalText("note", SAY.noteField(), LONGEST_NOTE),
-                lightPlace(),
+                step == EntryStep.TAKEN_HOME ? null : lightPlace(),
                 uuid("supersedes", SAY::correctedUnfit).orElse(null),
-                reader.text("lightPlace").equals("home"),
+                step == EntryStep.TAKEN_HOME || reader.text("lightPlace").equals("home"),
                 null,
                 reader.optionalText("compost", "The compost", CompostStore.LONGEST));
         return reader.ok() ? Optional.of(tick) : Optional.empty();

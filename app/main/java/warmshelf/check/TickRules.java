@@ -22,13 +22,24 @@ final class TickRules {
             case SOWN ->
                 method == Method.BAG
                         ? EnumSet.of(EntryStep.LOOK, EntryStep.MOVED_TO_CELLS, EntryStep.GAVE_UP)
-                        : EnumSet.of(EntryStep.LOOK, EntryStep.OFF_HEAT, EntryStep.UNDER_LIGHT, EntryStep.GAVE_UP);
+                        : EnumSet.of(
+                                EntryStep.LOOK,
+                                EntryStep.OFF_HEAT,
+                                EntryStep.UNDER_LIGHT,
+                                EntryStep.TAKEN_HOME,
+                                EntryStep.GAVE_UP);
             case SPROUTING -> EnumSet.of(EntryStep.LOOK, EntryStep.MOVED_TO_CELLS, EntryStep.GAVE_UP);
             case IN_CELLS, EMERGED ->
-                EnumSet.of(EntryStep.LOOK, EntryStep.OFF_HEAT, EntryStep.UNDER_LIGHT, EntryStep.GAVE_UP);
+                EnumSet.of(
+                        EntryStep.LOOK,
+                        EntryStep.OFF_HEAT,
+                        EntryStep.UNDER_LIGHT,
+                        EntryStep.TAKEN_HOME,
+                        EntryStep.GAVE_UP);
             case UNDER_LIGHT ->
                 EnumSet.of(
                         EntryStep.LOOK,
+                        EntryStep.TAKEN_HOME,
                         EntryStep.FIRST_FEED,
                         EntryStep.POTTED_ON,
                         EntryStep.TRIMMED,
@@ -38,6 +49,7 @@ final class TickRules {
             case FED ->
                 EnumSet.of(
                         EntryStep.LOOK,
+                        EntryStep.TAKEN_HOME,
                         EntryStep.POTTED_ON,
                         EntryStep.TRIMMED,
                         EntryStep.HARDENING_OFF,
@@ -46,6 +58,7 @@ final class TickRules {
             case POTTED_ON ->
                 EnumSet.of(
                         EntryStep.LOOK,
+                        EntryStep.TAKEN_HOME,
                         EntryStep.TRIMMED,
                         EntryStep.HARDENING_OFF,
                         EntryStep.PLANTED_OUT,

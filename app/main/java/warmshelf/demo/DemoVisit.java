@@ -131,7 +131,7 @@ final class DemoVisit {
         }
         UUID grower = plant.sowing().grower().memberId();
         for (Check check : item.checks()) {
-            if (check.kind() == CheckKind.OFF_HEAT) {
+            if (check.kind() == CheckKind.OFF_HEAT || check.kind() == CheckKind.TAKE_HOME) {
                 putUnderLight(item, plant, day, person);
             } else if (!check.kind().isLook() && mayBecome(plant, stageAfter(check.kind()))) {
                 tick(plant, new DemoTick(check.kind().step(), day), grower);
@@ -172,9 +172,10 @@ final class DemoVisit {
         LocalDate up = item.subject().progress().seen().emerged();
         boolean enough = plant.mostlyUp(day) || (up != null && up.isBefore(day.minusDays(1)));
         if (enough && mayBecome(plant, SowingStage.UNDER_LIGHT)) {
-            DemoTick move = new DemoTick(EntryStep.UNDER_LIGHT, day)
+            Tick.LightPlace light = light(item, plant, day);
+            DemoTick move = new DemoTick(light == null ? EntryStep.TAKEN_HOME : EntryStep.UNDER_LIGHT, day)
                     .sprouted(plant.upOn(day))
-                    .under(light(item, plant, day));
+                    .under(light);
             tick(plant, move, lightUntil(item, day), person);
         }
     }

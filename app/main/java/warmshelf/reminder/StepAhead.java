@@ -36,7 +36,7 @@ public record StepAhead(
 
     private static List<StepAhead> ofOne(History history, SowingPlanner planner, LocalDate today) {
         Sowing sowing = history.sowing();
-        var open = planner.timeline(sowing, history.progress(), history.celsius(planner), today)
+        var open = planner.timeline(history, today)
                 .map(timeline -> timeline.steps().stream()
                         .filter(step -> step.done() == null && step.step() != Step.RIPE)
                         .toList())

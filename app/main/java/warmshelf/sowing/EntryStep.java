@@ -13,6 +13,8 @@ public enum EntryStep {
     MOVED_TO_CELLS("moved-to-cells", SAY.movedToCells()),
     OFF_HEAT("off-heat", SAY.offTheHeat()),
     UNDER_LIGHT("under-light", SAY.putUnderLight()),
+    /** By its grower, or by whoever does it for them: no light of the group follows the heat. */
+    TAKEN_HOME("taken-home", SAY.takenHome()),
     FIRST_FEED("first-feed", ""),
     POTTED_ON("potted-on", SAY.pottedOn()),
     /** Or pinched. */
@@ -47,7 +49,15 @@ public enum EntryStep {
     /** Whether nothing more of the seed is waited for once this was done. */
     public boolean endsTheWait() {
         return switch (this) {
-            case OFF_HEAT, UNDER_LIGHT, FIRST_FEED, POTTED_ON, TRIMMED, HARDENING_OFF, PLANTED_OUT, GAVE_UP -> true;
+            case OFF_HEAT,
+                    UNDER_LIGHT,
+                    TAKEN_HOME,
+                    FIRST_FEED,
+                    POTTED_ON,
+                    TRIMMED,
+                    HARDENING_OFF,
+                    PLANTED_OUT,
+                    GAVE_UP -> true;
             case LOOK, CHILLED, SOAKED, SOWN, MOVED_TO_CELLS, NOT_RECORDED, UNDONE, READING -> false;
         };
     }

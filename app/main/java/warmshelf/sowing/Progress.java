@@ -125,8 +125,23 @@ public record Progress(
         }
 
         private @Nullable LocalDate offHeat() {
-            LocalDate offHeat = done(EntryStep.OFF_HEAT);
-            return offHeat != null ? offHeat : done(EntryStep.UNDER_LIGHT);
+            for (EntryStep step : List.of(EntryStep.OFF_HEAT, EntryStep.UNDER_LIGHT, EntryStep.TAKEN_HOME)) {
+                LocalDate day = done(step);
+                if (day != null) {
+                    return day;
+                }
+            }
+            return null;
+        }
+
+        /** At home it stands in the light there from the day on which it was taken, or came up after that. */
+        private @Nullable LocalDate underLight(@Nullable LocalDate emerged) {
+            LocalDate group = done(EntryStep.UNDER_LIGHT);
+            LocalDate home = done(EntryStep.TAKEN_HOME);
+            if (group != null || home == null || emerged == null) {
+                return group;
+            }
+            return emerged.isAfter(home) ? emerged : home;
         }
 
         Progress result() {
@@ -140,7 +155,7 @@ public record Progress(
                     done(EntryStep.MOVED_TO_CELLS),
                     emerged,
                     offHeat(),
-                    done(EntryStep.UNDER_LIGHT),
+                    underLight(emerged),
                     done(EntryStep.FIRST_FEED),
                     done(EntryStep.POTTED_ON),
                     done(EntryStep.TRIMMED),

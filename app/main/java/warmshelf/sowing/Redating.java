@@ -120,7 +120,7 @@ final class Redating {
             case SOAKED -> Step.SOAK;
             case SOWN -> Step.SOW;
             case MOVED_TO_CELLS -> Step.MOVE_TO_CELLS;
-            case OFF_HEAT -> Step.OFF_HEAT;
+            case OFF_HEAT, TAKEN_HOME -> Step.OFF_HEAT;
             case UNDER_LIGHT -> Step.LIGHT;
             case FIRST_FEED -> Step.FIRST_FEED;
             case POTTED_ON -> Step.POT_ON;

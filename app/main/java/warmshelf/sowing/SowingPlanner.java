@@ -216,6 +216,14 @@ public final class SowingPlanner {
         return timeline(Asking.of(sowing), celsius, today, progress.seen());
     }
 
+    /** The same with what is known of its places: what has no light of the group's after the heat goes home. */
+    public Optional<Timeline> timeline(History history, LocalDate today) {
+        Optional<Timeline> timeline = timeline(history.sowing(), history.progress(), history.celsius(this), today);
+        return HomeWithIt.of(history)
+                .map(home -> timeline.map(dates -> dates.goingHome(home.by(), home.done(), units())))
+                .orElse(timeline);
+    }
+
     /** Days on a mat by its set-point; a temperature at which nothing comes up is never asked for by a fitting band. */
     public DoubleToIntFunction daysAt(Asking asking, LocalDate today, int otherwise) {
         // A search for space asks for the same few temperatures again and again.

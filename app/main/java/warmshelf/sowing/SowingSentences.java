@@ -245,6 +245,8 @@ interface SowingSentences {
 
     String putUnderLight();
 
+    String takenHome();
+
     String pottedOn();
 
     String trimmed();

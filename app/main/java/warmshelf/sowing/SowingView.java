@@ -50,7 +50,6 @@ final class SowingView {
 
     /** Its dates in the visitor's units; empty where nothing can be counted back. */
     Optional<Timeline> timeline(History history, Visitor visitor) {
-        return planner.inUnits(visitor.units())
-                .timeline(history.sowing(), history.progress(), history.celsius(planner), visitor.today());
+        return planner.inUnits(visitor.units()).timeline(history, visitor.today());
     }
 }

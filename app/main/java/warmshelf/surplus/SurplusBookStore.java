@@ -30,6 +30,7 @@ public final class SurplusBookStore {
     private static final List<String> STEPS_THAT_LEAVE_SOME = List.of(
             EntryStep.MOVED_TO_CELLS.word(),
             EntryStep.UNDER_LIGHT.word(),
+            EntryStep.TAKEN_HOME.word(),
             EntryStep.POTTED_ON.word(),
             EntryStep.HARDENING_OFF.word(),
             EntryStep.PLANTED_OUT.word());

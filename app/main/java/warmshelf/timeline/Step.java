@@ -18,6 +18,8 @@ public enum Step {
     FIRST_LOOK("first-look", Handled.SEED),
     MOVE_TO_CELLS("move-to-cells", Handled.SEED),
     OFF_HEAT("off-heat"),
+    /** In place of the group's light, where none is booked. */
+    TAKE_HOME("take-home"),
     LIGHT("light"),
     THIN("thin", Handled.YOUNG_PLANT),
     FIRST_FEED("first-feed"),
@@ -57,6 +59,7 @@ public enum Step {
         return switch (this) {
             case LAY_ROOTS, CUT_SLIPS -> "slips";
             case TRIM, PINCH -> "thin";
+            case TAKE_HOME -> "off-heat";
             case COVER_OFF -> "row-cover";
             default -> word;
         };

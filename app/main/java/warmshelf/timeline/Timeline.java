@@ -1,8 +1,13 @@
 package warmshelf.timeline;
 
+import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import warmshelf.crop.RaisedFrom;
+import warmshelf.words.DayWords;
 import warmshelf.words.Units;
 
 /**
@@ -35,6 +40,31 @@ public record Timeline(
                         && question.seen().sown() == null
                 ? new SlipsPlan(question).timeline()
                 : new TimelinePlan(question).timeline();
+    }
+
+    /**
+     * The same where it goes home after the heat, in place of a light of the group's.
+     *
+     * @param by the last day on which it can lie on its mat
+     * @param done the day on which it was taken home; null: not yet
+     */
+    public Timeline goingHome(LocalDate by, @Nullable LocalDate done, Units units) {
+        Optional<TimelineStep> off = step(Step.OFF_HEAT);
+        if (off.isEmpty()) {
+            return this;
+        }
+        LocalDate day = done == null ? by : done;
+        LocalDate earliest = DateWindow.earlier(off.get().earliest(), day);
+        Reason why = Step.TAKE_HOME.why("why", Map.of("by", DayWords.day(day)), units);
+        List<TimelineStep> all = new ArrayList<>(steps.stream()
+                .filter(step -> step.step() != Step.OFF_HEAT && step.step() != Step.LIGHT)
+                .toList());
+        int at = (int) all.stream()
+                .takeWhile(step -> step.step().compareTo(Step.TAKE_HOME) < 0
+                        || (done == null && step.ideal().isBefore(day)))
+                .count();
+        all.add(at, new TimelineStep(Step.TAKE_HOME, done == null ? earliest : day, day, day, why, done));
+        return new Timeline(verdict, all, warmDays, notes, harvest, quickest, season, outside);
     }
 
     /** What else the grower should know, in plain sentences. */

@@ -5,10 +5,14 @@ import static warmshelf.check.Cases.SOWN;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import warmshelf.sowing.EntryStep;
+import warmshelf.sowing.SowingStage;
 import warmshelf.testing.Crops;
 import warmshelf.timeline.Step;
+import warmshelf.timeline.TimelineStep;
+import warmshelf.words.DayWords;
 import warmshelf.words.Units;
 
 class ChecksDueTest {
@@ -175,10 +179,65 @@ class ChecksDueTest {
 
     @Test
     void seedlings_that_are_up_want_off_the_heat_and_under_light() {
-        Cases cells = Cases.cells().onMat(SOWN, END).sown().looked(SOWN.plusDays(9), 3);
+        Cases cells = Cases.cells()
+                .onMat(SOWN, END)
+                .underLight(END, END.plusDays(20))
+                .sown()
+                .looked(SOWN.plusDays(9), 3);
 
         assertThat(cells.kinds(SOWN.plusDays(9))).containsExactly(CheckKind.OFF_HEAT, CheckKind.CELLS_LOOK);
         assertThat(cells.due(SOWN.plusDays(9)).get(0).caution()).contains("Unplug the mat");
+    }
+
+    @Test
+    void seedlings_that_are_up_go_home_where_no_light_is_booked_by_the_last_day_of_their_place() {
+        Cases cells = Cases.cells().onMat(SOWN, END).sown().looked(SOWN.plusDays(9), 3);
+
+        Check home = cells.due(SOWN.plusDays(9)).get(0);
+        assertThat(home.kind()).isEqualTo(CheckKind.TAKE_HOME);
+        assertThat(home.look(Units.METRIC))
+                .isEqualTo("3 are up, and no place under a light is booked: its grower takes it home by "
+                        + DayWords.day(END.minusDays(1)) + ".");
+        assertThat(home.caution()).contains("Split heavy bags and trays");
+        assertThat(home.remark()).isNull();
+        assertThat(cells.due(END).get(0).remarkWords(Units.METRIC))
+                .isEqualTo("It was due on " + DayWords.day(END.minusDays(1)) + ".");
+    }
+
+    @Test
+    void what_waits_off_the_heat_still_goes_home_and_is_no_more_to_be_taken_once_it_was() {
+        Cases cells = Cases.cells().onMat(SOWN, END).sown().looked(SOWN.plusDays(9), 3);
+        cells.entered(SOWN.plusDays(9), EntryStep.OFF_HEAT);
+        assertThat(cells.kinds(SOWN.plusDays(10))).contains(CheckKind.TAKE_HOME);
+
+        cells.entered(SOWN.plusDays(10), EntryStep.TAKEN_HOME);
+
+        Subject home = cells.on(SOWN.plusDays(10));
+        assertThat(home.progress().stage()).isEqualTo(SowingStage.UNDER_LIGHT);
+        assertThat(home.progress().seen().underLight()).isEqualTo(SOWN.plusDays(10));
+        assertThat(home.step(Step.TAKE_HOME).orElseThrow().done()).isEqualTo(SOWN.plusDays(10));
+        assertThat(cells.kinds(SOWN.plusDays(11))).doesNotContain(CheckKind.TAKE_HOME, CheckKind.OFF_HEAT);
+    }
+
+    @Test
+    void the_way_home_stands_among_the_steps_by_its_day_in_place_of_the_groups_light() {
+        List<TimelineStep> steps = Objects.requireNonNull(
+                        Cases.cells().onMat(SOWN, END).sown().on(SOWN).timeline())
+                .steps();
+
+        assertThat(steps)
+                .extracting(TimelineStep::step)
+                .contains(Step.TAKE_HOME)
+                .doesNotContain(Step.OFF_HEAT, Step.LIGHT);
+        assertThat(steps).extracting(TimelineStep::ideal).isSorted();
+        assertThat(steps.stream()
+                        .filter(step -> step.step() == Step.TAKE_HOME)
+                        .findFirst()
+                        .orElseThrow())
+                .satisfies(step -> {
+                    assertThat(step.ideal()).isEqualTo(END.minusDays(1));
+                    assertThat(step.why()).contains("kept to " + DayWords.day(END.minusDays(1)));
+                });
     }
 
     @Test

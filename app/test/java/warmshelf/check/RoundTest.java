@@ -100,7 +100,7 @@ class RoundTest {
         Round round = round(Cases.cells().onMat(SOWN, TODAY.plusDays(9)).sown().looked(TODAY, 4));
 
         assertThat(round.done()).isZero();
-        assertThat(kinds(round.stops().get(1).items().get(0))).containsExactly(CheckKind.OFF_HEAT);
+        assertThat(kinds(round.stops().get(1).items().get(0))).containsExactly(CheckKind.TAKE_HOME);
     }
 
     @Test

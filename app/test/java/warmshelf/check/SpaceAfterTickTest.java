@@ -42,6 +42,11 @@ class SpaceAfterTickTest {
                 "EMERGED      | 0 | UNDER_LIGHT    | UNDER_LIGHT    | mat booked    | home  | end booked, end mat",
                 "EMERGED      | 0 | UNDER_LIGHT    | UNDER_LIGHT    | mat           | place | end mat, lay",
                 "EMERGED      | 0 | UNDER_LIGHT    | UNDER_LIGHT    | mat           | home  | end mat",
+                // home with its grower: all that the group kept for it is free
+                "EMERGED      | 0 | UNDER_LIGHT    | TAKEN_HOME     | mat           | home  | end mat",
+                "EMERGED      | 0 | UNDER_LIGHT    | TAKEN_HOME     | mat booked    | home  | end booked, end mat",
+                "IN_CELLS     | 9 | IN_CELLS       | TAKEN_HOME     | lit           | home  | end lit",
+                "FED          | 0 | FED            | TAKEN_HOME     | lit           | home  | end lit",
                 // a bag moved seed by seed stays on its mat, its first cells go under the light
                 "SOWN         | 0 | SPROUTING      | MOVED_TO_CELLS | mat           |       |",
                 "SOWN         | 0 | SPROUTING      | MOVED_TO_CELLS | mat           | place | lay",

@@ -21,7 +21,8 @@ import warmshelf.sowing.SowingStage;
 import warmshelf.words.Units;
 
 class TickRulesTest {
-    private static final String GROWING = "look first-feed potted-on trimmed hardening-off planted-out gave-up";
+    private static final String GROWING =
+            "look taken-home first-feed potted-on trimmed hardening-off planted-out gave-up";
 
     @ParameterizedTest
     @CsvSource({
@@ -29,14 +30,14 @@ class TickRulesTest {
         "PLANNED, BAG, look chilled soaked sown",
         "CHILLED, CELLS, look soaked sown",
         "SOAKED, CELLS, look sown",
-        "SOWN, CELLS, look off-heat under-light gave-up",
+        "SOWN, CELLS, look off-heat under-light taken-home gave-up",
         "SOWN, BAG, look moved-to-cells gave-up",
         "SPROUTING, BAG, look moved-to-cells gave-up",
-        "IN_CELLS, BAG, look off-heat under-light gave-up",
-        "EMERGED, CELLS, look off-heat under-light gave-up",
+        "IN_CELLS, BAG, look off-heat under-light taken-home gave-up",
+        "EMERGED, CELLS, look off-heat under-light taken-home gave-up",
         "UNDER_LIGHT, CELLS, " + GROWING,
-        "FED, CELLS, look potted-on trimmed hardening-off planted-out gave-up",
-        "POTTED_ON, CELLS, look trimmed hardening-off planted-out gave-up",
+        "FED, CELLS, look taken-home potted-on trimmed hardening-off planted-out gave-up",
+        "POTTED_ON, CELLS, look taken-home trimmed hardening-off planted-out gave-up",
         "HARDENING_OFF, CELLS, look planted-out gave-up",
         "PLANTED_OUT, CELLS, ''",
         "GIVEN_UP, BAG, ''",

@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import org.jooq.Record;
+import org.jooq.impl.DSL;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -41,9 +42,17 @@ abstract class WeekSheetContract {
     void walkForAWeek() {
         group = TestGroup.open(database());
         cellar = Cellar.in(group);
-        sowing = cellar.ask(Cellar.peppers());
+        Map<String, String> asked = Cellar.peppers();
+        asked.put("after", "light");
+        sowing = cellar.ask(asked);
         cellar.placeAsSuggested(sowing);
-        LocalDate begins = group.database().sql().fetchValue(STAY.FROM_DAY, STAY.SOWING_ID.eq(UUID.fromString(sowing)));
+        LocalDate begins = group.database()
+                .sql()
+                .select(DSL.min(STAY.FROM_DAY))
+                .from(STAY)
+                .where(STAY.SOWING_ID.eq(UUID.fromString(sowing)))
+                .fetchSingle()
+                .value1();
         evening(begins);
         assertThat(tom.post("/sowings/" + sowing + "/entries", Map.of("step", "sown"))
                         .status())
