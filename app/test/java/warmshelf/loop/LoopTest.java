@@ -64,7 +64,7 @@ class LoopTest {
         cellar.group().clock().advance(Duration.ofDays(1));
         assertThat(cellar.tick(sowing, Map.of("step", "look", "sprouted", "9")).status())
                 .isEqualTo(303);
-        assertThat(cellar.member().get("/today").text()).contains("Off the heat, under light");
+        assertThat(cellar.member().get("/today").text()).contains("Taken home", "Under a light that is free");
 
         Answer moved = cellar.tick(
                 sowing,
