@@ -20,6 +20,7 @@ import warmshelf.plan.engine.PlanCommand;
 import warmshelf.reminder.push.PushKeysCommand;
 import warmshelf.seed.SowCommand;
 import warmshelf.seed.ViabilityCommand;
+import warmshelf.sowing.ResultsCommand;
 import warmshelf.timeline.TimelineCommand;
 
 /** The command line: what {@code java -jar warmshelf.jar} does. */
@@ -49,6 +50,7 @@ import warmshelf.timeline.TimelineCommand;
             PlanCommand.class,
             PushKeysCommand.class,
             RestoreCommand.class,
+            ResultsCommand.class,
             ServeCommand.class,
             SowCommand.class,
             TimelineCommand.class,

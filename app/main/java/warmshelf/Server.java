@@ -15,6 +15,8 @@ import warmshelf.group.LinkStore;
 import warmshelf.group.Passphrases;
 import warmshelf.group.SessionStore;
 import warmshelf.group.SubmissionStore;
+import warmshelf.sowing.EntryStore;
+import warmshelf.sowing.SowingResultStore;
 import warmshelf.web.Pages;
 import warmshelf.web.RouteRight;
 import warmshelf.web.WebServer;
@@ -52,9 +54,10 @@ public final class Server implements AutoCloseable {
     public static Server start(
             Settings settings, Database database, Clock clock, Passphrases passphrases, List<Pages> more) {
         database.sql().transaction(inside -> CalledStore.renew(inside.dsl()));
+        Audit audit = new Audit(clock);
+        new SowingResultStore(database, new EntryStore(audit), audit).fill();
         SessionStore sessions = new SessionStore(database, clock);
-        BackupRoom backups =
-                BackupRoom.over(database, new GroupStore(database, new Audit(clock)), settings.upkeep(), clock);
+        BackupRoom backups = BackupRoom.over(database, new GroupStore(database, audit), settings.upkeep(), clock);
         List<Pages> pages = new ArrayList<>(
                 Rooms.pages(database, clock, sessions, passphrases, settings.web(), settings.means(), backups));
         pages.addAll(more);

@@ -1,6 +1,7 @@
 package warmshelf.check;
 
 import java.time.LocalDate;
+import java.util.function.Supplier;
 import warmshelf.allocation.LitPlace;
 import warmshelf.allocation.SpaceStore;
 import warmshelf.sowing.History;
@@ -21,16 +22,21 @@ final class LightUntil {
         this.space = space;
     }
 
-    LocalDate of(History history, Tick tick, LocalDate today) {
+    /**
+     * The day until which a tick's place is wanted; where it names none, the day itself.
+     *
+     * @param history asked for only where a place is named: most ticks need none of it
+     */
+    LocalDate of(Supplier<History> history, Tick tick, LocalDate today) {
         Tick.LightPlace light = tick.lightPlace();
-        LocalDate wanted = reader.subject(history, today)
+        if (light == null) {
+            return today;
+        }
+        LocalDate wanted = reader.subject(history.get(), today)
                 .step(Step.HARDEN_OFF)
                 .map(TimelineStep::ideal)
                 .filter(day -> day.isAfter(today))
                 .orElse(today.plusDays(USUAL_DAYS));
-        if (light == null) {
-            return wanted;
-        }
         LocalDate free = space
                 .allLitPlaces(today, today.plusDays(DAYS_AHEAD), light.slot().quarters())
                 .stream()

@@ -11,8 +11,8 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
-import warmshelf.sowing.History;
 import warmshelf.sowing.HistoryStore;
+import warmshelf.sowing.Sowing;
 import warmshelf.words.Units;
 
 /** Takes ticks and readings that were not typed on a page: what waited on a phone, and what scripts send. One judge for both. */
@@ -82,13 +82,13 @@ public final class SentEntries {
                     .<Sent>map(Sent.AtMat::new)
                     .orElseGet(() -> new Sent.Unfit(form.problem()));
         }
-        Optional<History> history = subject.flatMap(histories::find);
-        if (history.isEmpty()) {
+        Optional<Sowing> sowing = subject.flatMap(histories::sowing);
+        if (sowing.isEmpty()) {
             return new Sent.Unfit(SAY.noSuchSowing());
         }
-        return form.tick(history.get().sowing())
-                .<Sent>map(tick ->
-                        new Sent.AtSowing(history.get().sowing().id(), tick, lightUntil.of(history.get(), tick, today)))
+        return form.tick(sowing.get())
+                .<Sent>map(tick -> new Sent.AtSowing(
+                        sowing.get().id(), tick, lightUntil.of(() -> histories.of(sowing.get()), tick, today)))
                 .orElseGet(() -> new Sent.Unfit(form.problem()));
     }
 }

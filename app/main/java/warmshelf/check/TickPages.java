@@ -68,35 +68,36 @@ public final class TickPages implements Pages {
 
     private void tick(Context ctx) {
         Visitor visitor = Visitor.of(ctx);
-        History history = history(ctx);
-        TickForm form = new TickForm(ctx.formParamMap(), history.sowing(), visitor.today(), ids(visitor, history));
+        Sowing sowing = histories.sowing(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
+        TickForm form = new TickForm(ctx.formParamMap(), sowing, visitor.today(), ids(visitor, sowing));
         Optional<Tick> tick = form.tick();
         if (tick.isEmpty()) {
-            Respond.again(ctx, TEMPLATE, page(ctx, history, form.reader()));
+            Respond.again(ctx, TEMPLATE, page(ctx, histories.of(sowing), form.reader()));
             return;
         }
         Decision<TickOutcome> decision = ticks.keep(
-                history.sowing().id(),
+                sowing.id(),
                 tick.get(),
-                lightUntil.of(history, tick.get(), visitor.today()),
+                lightUntil.of(() -> histories.of(sowing), tick.get(), visitor.today()),
                 visitor.memberId());
         if (decision instanceof Decision.Done<TickOutcome> done) {
-            Respond.seeOther(
-                    ctx, then(ctx, history.sowing()), notice(visitor, history.sowing(), tick.get(), done.value()));
+            Respond.seeOther(ctx, then(ctx, sowing), notice(visitor, sowing, tick.get(), done.value()));
             return;
         }
         form.reader().refuse("step", Decisions.words(decision, visitor.units()));
         ctx.status(Decisions.status(decision));
-        Respond.page(ctx, TEMPLATE, page(ctx, history, form.reader()));
+        Respond.page(ctx, TEMPLATE, page(ctx, histories.of(sowing), form.reader()));
     }
 
-    private EntryIds ids(Visitor visitor, History history) {
+    private EntryIds ids(Visitor visitor, Sowing sowing) {
         return new EntryIds(
                 clock.instant(),
                 visitor.zone(),
-                (id, since) -> history.entries().stream()
-                        .anyMatch(entry -> entry.id().equals(id)
-                                && !entry.seenAt().toInstant().isBefore(since)));
+                (id, since) -> histories
+                        .entry(id)
+                        .filter(entry -> entry.sowingId().equals(sowing.id())
+                                && !entry.seenAt().toInstant().isBefore(since))
+                        .isPresent());
     }
 
     private static String notice(Visitor visitor, Sowing sowing, Tick tick, TickOutcome outcome) {

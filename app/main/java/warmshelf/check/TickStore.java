@@ -29,6 +29,7 @@ import warmshelf.sowing.LotRequest;
 import warmshelf.sowing.LotRequestStore;
 import warmshelf.sowing.Progress;
 import warmshelf.sowing.Sowing;
+import warmshelf.sowing.SowingResultStore;
 import warmshelf.sowing.SowingStage;
 import warmshelf.sowing.SowingStore;
 import warmshelf.words.Message;
@@ -45,6 +46,7 @@ public final class TickStore {
     private final SlowSeedStore slowSeed;
     private final CompostStore composts;
     private final NewsBookStore news;
+    private final SowingResultStore results;
 
     public TickStore(
             Database database, Audit audit, SowingStore sowings, EntryStore entries, StayStore stays, LotStore lots) {
@@ -57,6 +59,7 @@ public final class TickStore {
         this.lotRequests = new LotRequestStore(database, audit);
         this.composts = new CompostStore(sql, audit);
         this.news = new NewsBookStore(audit);
+        this.results = new SowingResultStore(database, entries, audit);
         this.slowSeed = new SlowSeedStore(sowings, entries, stays);
     }
 
@@ -135,20 +138,23 @@ public final class TickStore {
         after.add(entry);
         Progress was = Progress.of(sowing.method(), sowing.seeds(), before);
         Progress now = Progress.of(sowing.method(), sowing.seeds(), after);
-        List<Stay> lying = StayBookStore.ofSowing(tx, sowingId);
+        // A look moves nothing: where it lies is asked only when what was seen there holds the rack.
+        boolean leavesSpace = tick.step() == EntryStep.LOOK || tick.step() == EntryStep.UNDONE;
+        List<Stay> lying = leavesSpace && !holdsRacks(entry) ? List.of() : StayBookStore.ofSowing(tx, sowingId);
         holdRacks(tx, entry, lying);
         sowings.moveTo(tx, sowingId, now.stage());
         tell(tx, entry);
         writeOffSeeds(tx, sowing, was.isSown(), now.isSown(), by);
-        if (judge.isDouble() || judge.isOvertaken()) {
-            return new TickOutcome.Kept(now.stage(), false, placesStay(tick));
+        boolean overtaken = judge.isDouble() || judge.isOvertaken();
+        if (!overtaken && !leavesSpace) {
+            moveSpace(
+                    tx,
+                    sowingId,
+                    new SpaceAfterTick(sowing.stage(), was.moved(), now.stage(), tick, lying, lightUntil),
+                    by);
         }
-        moveSpace(
-                tx,
-                sowingId,
-                new SpaceAfterTick(sowing.stage(), was.moved(), now.stage(), tick, lying, lightUntil),
-                by);
-        return new TickOutcome.Kept(now.stage(), false, List.of());
+        results.keep(tx, sowing, before, after, tick.seenOn());
+        return new TickOutcome.Kept(now.stage(), false, overtaken ? placesStay(tick) : List.of());
     }
 
     /** A grower is told of a problem, until the entry is taken back. */
@@ -235,9 +241,13 @@ public final class TickStore {
                 "");
     }
 
+    private static boolean holdsRacks(Entry entry) {
+        return entry.problem() != null && entry.problem().spreads();
+    }
+
     /** What spreads holds the racks on which the sowing lay that day. */
     private static void holdRacks(DSLContext tx, Entry entry, List<Stay> lying) {
-        if (entry.problem() != null && entry.problem().spreads()) {
+        if (holdsRacks(entry)) {
             RackHoldStore.hold(
                     tx,
                     entry.id(),

@@ -89,7 +89,7 @@ public final class WeekSheetPages implements Pages {
                 new Sent.AtSowing(
                         each.line().id(),
                         each.tick(),
-                        lightUntil.of(each.line().history(), each.tick(), visitor.today())))));
+                        lightUntil.of(() -> each.line().history(), each.tick(), visitor.today())))));
         readings.forEach(each -> entries.add(new BatchStore.Numbered(each.field(), new Sent.AtMat(each.reading()))));
         List<SentAnswer> answers =
                 entries.isEmpty() ? List.of() : batches.keep(entries, visitor.memberId(), visitor.units());

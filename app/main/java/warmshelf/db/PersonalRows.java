@@ -39,6 +39,7 @@ import static warmshelf.db.generated.Tables.SHORT_CODE;
 import static warmshelf.db.generated.Tables.SITE;
 import static warmshelf.db.generated.Tables.SOWING;
 import static warmshelf.db.generated.Tables.SOWING_MESSAGE;
+import static warmshelf.db.generated.Tables.SOWING_RESULT;
 import static warmshelf.db.generated.Tables.SPACE_REQUEST;
 import static warmshelf.db.generated.Tables.STAY;
 import static warmshelf.db.generated.Tables.SURPLUS_OFFER;
@@ -90,6 +91,7 @@ public final class PersonalRows {
             new Child(LOT_REQUEST.SOWING_ID, SOWING.ID, SOWING.MEMBER_ID),
             new Child(REQUEST_RANK.SOWING_ID, SOWING.ID, SOWING.MEMBER_ID),
             new Child(SOWING_MESSAGE.SOWING_ID, SOWING.ID, SOWING.MEMBER_ID),
+            new Child(SOWING_RESULT.SOWING_ID, SOWING.ID, SOWING.MEMBER_ID),
             new Child(SPACE_REQUEST.SOWING_ID, SOWING.ID, SOWING.MEMBER_ID),
             new Child(STAY.SOWING_ID, SOWING.ID, SOWING.MEMBER_ID),
             new Child(SURPLUS_OFFER.SOWING_ID, SOWING.ID, SOWING.MEMBER_ID),

@@ -73,6 +73,7 @@ import static warmshelf.db.generated.Tables.SHORT_CODE;
 import static warmshelf.db.generated.Tables.SITE;
 import static warmshelf.db.generated.Tables.SOWING;
 import static warmshelf.db.generated.Tables.SOWING_MESSAGE;
+import static warmshelf.db.generated.Tables.SOWING_RESULT;
 import static warmshelf.db.generated.Tables.SPACE_REQUEST;
 import static warmshelf.db.generated.Tables.STAY;
 import static warmshelf.db.generated.Tables.STAY_MOVE;
@@ -173,6 +174,7 @@ public final class TableOwnership {
             SITE,
             SOWING,
             SOWING_MESSAGE,
+            SOWING_RESULT,
             SPACE_REQUEST,
             STAY,
             STAY_MOVE,

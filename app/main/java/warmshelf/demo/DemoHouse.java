@@ -102,7 +102,7 @@ record DemoHouse(
         MemberStore members = new MemberStore(database, audit);
         GroupStore group = new GroupStore(database, audit);
         StandInStore standIns = new StandInStore(database, audit);
-        LotBalanceStore balances = new LotBalanceStore(database, audit, lots, new LotUseStore(database, entries));
+        LotBalanceStore balances = new LotBalanceStore(database, audit, lots, new LotUseStore(database));
         SeedClaimStore claims = new SeedClaimStore(database, sowings, balances, new LotRequestStore(database, audit));
         HistoryStore histories = new HistoryStore(database, audit, sowings, entries, requests, stays);
         ProblemStore problems = new ProblemStore(database, audit);

@@ -1,20 +1,16 @@
 package warmshelf.sowing;
 
-import static warmshelf.db.generated.Tables.QUARTER_DAY;
-import static warmshelf.db.generated.Tables.SOWING;
-import static warmshelf.db.generated.Tables.STAY;
+import static warmshelf.db.generated.Tables.SOWING_RESULT;
 
-import java.math.BigDecimal;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.stream.Collectors;
 import org.jooq.DSLContext;
-import org.jooq.Field;
-import org.jooq.Record;
-import org.jooq.impl.DSL;
 import org.jspecify.annotations.Nullable;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
@@ -22,25 +18,24 @@ import warmshelf.crop.LearnedEmergence;
 import warmshelf.crop.Method;
 import warmshelf.crop.SeenEmergence;
 import warmshelf.db.Database;
+import warmshelf.db.generated.tables.records.SowingResultRecord;
 
 /**
- * Reads from the group's entries when its seed came up, and keeps what follows for ten minutes: a shift that many sowings
- * bear out does not change from one tick to the next, and reading all entries after each would slow the round. Only sowings
- * that lay on a mat are read, because of no others is the temperature known.
+ * Reads of what the group's sowings taught when their seed came up, and keeps what follows for ten minutes: a shift that many
+ * sowings bear out does not change from one tick to the next. Only sowings that lay on a mat are read, because of no others is the
+ * temperature known.
  */
 public final class EmergenceStore implements SowingPlanner.Learned {
     private static final long KEPT_NANOS = Duration.ofMinutes(10).toNanos();
-    private static final Field<BigDecimal> MEAN_C = DSL.avg(QUARTER_DAY.CELSIUS).as("mean_c");
 
     private final Database database;
     private final CropCatalogue crops;
-    private final EntryStore entries;
+    private final AtomicBoolean reading = new AtomicBoolean();
     private volatile @Nullable Kept kept;
 
-    public EmergenceStore(Database database, CropCatalogue crops, EntryStore entries) {
+    public EmergenceStore(Database database, CropCatalogue crops) {
         this.database = database;
         this.crops = crops;
-        this.entries = entries;
     }
 
     /** What was learned of a crop; up to ten minutes old. */
@@ -56,7 +51,17 @@ public final class EmergenceStore implements SowingPlanner.Learned {
 
     private Map<String, LearnedEmergence> learned() {
         Kept last = kept;
-        return last != null && isFresh(last) ? last.learned() : readOnce().learned();
+        if (last == null) {
+            return readFirst().learned();
+        }
+        if (isFresh(last) || !reading.compareAndSet(false, true)) {
+            return last.learned();
+        }
+        try {
+            return readNow().learned();
+        } finally {
+            reading.set(false);
+        }
     }
 
     private boolean isFresh(Kept last) {
@@ -64,10 +69,10 @@ public final class EmergenceStore implements SowingPlanner.Learned {
         return unchanged || System.nanoTime() - last.sinceNanos() < KEPT_NANOS;
     }
 
-    /** Whoever comes while it is being read waits for it, rather than reading it once more. */
-    private synchronized Kept readOnce() {
+    /** Before anything is kept, whoever comes while it is being read waits for it; later one reads it anew, and nobody waits. */
+    private synchronized Kept readFirst() {
         Kept last = kept;
-        return last != null && isFresh(last) ? last : readNow();
+        return last != null ? last : readNow();
     }
 
     private Kept readNow() {
@@ -83,33 +88,30 @@ public final class EmergenceStore implements SowingPlanner.Learned {
 
     private Map<String, List<SeenEmergence>> read() {
         DSLContext sql = database.sql();
-        List<? extends Record> sowings = sql.select(
-                        SOWING.ID, SOWING.CROP_ID, SOWING.LOT_ID, SOWING.METHOD, SOWING.SEEDS, MEAN_C)
-                .from(SOWING)
-                .join(STAY)
-                .on(STAY.SOWING_ID.eq(SOWING.ID))
-                .join(QUARTER_DAY)
-                .on(QUARTER_DAY.STAY_ID.eq(STAY.ID))
-                .where(QUARTER_DAY.CELSIUS.isNotNull())
-                .groupBy(SOWING.ID, SOWING.CROP_ID, SOWING.LOT_ID, SOWING.METHOD, SOWING.SEEDS)
-                .orderBy(SOWING.CROP_ID, SOWING.ID)
+        List<SowingResultRecord> results = sql.selectFrom(SOWING_RESULT)
+                .where(SOWING_RESULT.HALF_BY_DAYS.isNotNull())
+                .and(SOWING_RESULT.MEAN_CELSIUS.isNotNull().or(SOWING_RESULT.WARMTH_OPEN.isTrue()))
+                .orderBy(SOWING_RESULT.CROP_ID, SOWING_RESULT.SOWING_ID)
                 .fetch();
-        List<UUID> ids = sowings.stream().map(sowing -> sowing.get(SOWING.ID)).toList();
-        Map<UUID, List<Entry>> entriesOf = ids.isEmpty() ? Map.of() : entries.ofSowings(sql, ids);
+        Map<UUID, Double> warmth = SowingResultStore.meanCelsius(
+                sql,
+                results.stream()
+                        .filter(SowingResultRecord::getWarmthOpen)
+                        .map(SowingResultRecord::getSowingId)
+                        .toList());
         Map<String, List<SeenEmergence>> seen = new HashMap<>();
-        for (Record sowing : sowings) {
-            Method method = Method.named(sowing.get(SOWING.METHOD));
-            HalfCame.of(method, sowing.get(SOWING.SEEDS), entriesOf.getOrDefault(sowing.get(SOWING.ID), List.of()))
-                    .map(half -> new SeenEmergence(
-                            sowing.get(SOWING.ID),
-                            sowing.get(SOWING.LOT_ID),
-                            method,
-                            sowing.get(MEAN_C).doubleValue(),
-                            half.afterDays(),
-                            half.byDays()))
-                    .ifPresent(half -> seen.computeIfAbsent(
-                                    sowing.get(SOWING.CROP_ID), crop -> new java.util.ArrayList<>())
-                            .add(half));
+        for (SowingResultRecord result : results) {
+            Double celsius = result.getWarmthOpen() ? warmth.get(result.getSowingId()) : result.getMeanCelsius();
+            if (celsius != null) {
+                seen.computeIfAbsent(result.getCropId(), crop -> new ArrayList<>())
+                        .add(new SeenEmergence(
+                                result.getSowingId(),
+                                result.getLotId(),
+                                Method.named(result.getMethod()),
+                                celsius,
+                                result.getHalfAfterDays(),
+                                result.getHalfByDays()));
+            }
         }
         return seen.entrySet().stream()
                 .collect(Collectors.toUnmodifiableMap(Map.Entry::getKey, each -> List.copyOf(each.getValue())));

@@ -49,7 +49,22 @@ public final class HistoryStore {
     }
 
     public Optional<History> find(UUID id) {
-        return sowings.find(id).map(sowing -> histories(List.of(sowing)).get(0));
+        return sowings.find(id).map(this::of);
+    }
+
+    /** A sowing without anything of its history. */
+    public Optional<Sowing> sowing(UUID id) {
+        return sowings.find(id);
+    }
+
+    /** What was seen or done, by the entry's id. */
+    public Optional<Entry> entry(UUID id) {
+        return entries.find(sql, id);
+    }
+
+    /** The history of a sowing that has been read. */
+    public History of(Sowing sowing) {
+        return histories(List.of(sowing)).get(0);
     }
 
     /** A member's sowings, the newest first. */

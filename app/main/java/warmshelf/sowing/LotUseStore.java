@@ -3,23 +3,19 @@ package warmshelf.sowing;
 import static warmshelf.db.generated.Tables.LOT_REQUEST;
 import static warmshelf.db.generated.Tables.MEMBER;
 import static warmshelf.db.generated.Tables.SOWING;
+import static warmshelf.db.generated.Tables.SOWING_RESULT;
 import static warmshelf.db.generated.Tables.SPACE_REQUEST;
 
-import java.time.LocalDate;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.UUID;
 import org.jooq.Condition;
 import org.jooq.DSLContext;
-import org.jooq.Record;
 import org.jooq.impl.DSL;
 import warmshelf.allocation.SpaceRequest;
-import warmshelf.crop.Method;
 import warmshelf.db.Database;
 import warmshelf.seed.GerminationTest;
 import warmshelf.seed.Lot;
@@ -33,26 +29,13 @@ import warmshelf.seed.SeedHoldStore;
  * that holds.
  */
 public final class LotUseStore implements LotUse, SeedHoldStore {
-    // Seed that is up, or was given up; before that more may still come.
-    private static final List<String> FINISHED = List.of(
-            SowingStage.UNDER_LIGHT.word(),
-            SowingStage.FED.word(),
-            SowingStage.POTTED_ON.word(),
-            SowingStage.HARDENING_OFF.word(),
-            SowingStage.PLANTED_OUT.word(),
-            SowingStage.GIVEN_UP.word());
-    private static final List<String> PLANTS_COUNTED =
-            List.of(SowingStage.HARDENING_OFF.word(), SowingStage.PLANTED_OUT.word(), SowingStage.GIVEN_UP.word());
-
     private static final List<String> HOLDING =
             List.of(SpaceRequest.State.WAITING.word(), SpaceRequest.State.PLACED.word());
 
     private final DSLContext sql;
-    private final EntryStore entries;
 
-    public LotUseStore(Database database, EntryStore entries) {
+    public LotUseStore(Database database) {
         this.sql = database.sql();
-        this.entries = entries;
     }
 
     /** Tests of a lot, and what came of it in sowings that are finished. */
@@ -64,16 +47,14 @@ public final class LotUseStore implements LotUse, SeedHoldStore {
 
     @Override
     public Map<UUID, List<GerminationTest>> results(Collection<UUID> lotIds) {
-        Map<UUID, List<GerminationTest>> results = new HashMap<>();
-        for (Outcome outcome : outcomes(SOWING.LOT_ID.in(lotIds).and(SOWING.STAGE.in(FINISHED)))) {
-            outcome.result()
-                    .ifPresent(result -> results.computeIfAbsent(outcome.lotId(), lot -> new ArrayList<>())
-                            .add(result));
+        if (lotIds.isEmpty()) {
+            return Map.of();
         }
-        results.values()
-                .forEach(each -> each.sort(
-                        Comparator.comparing(GerminationTest::testedOn).reversed()));
-        return results;
+        return sql.select(SOWING_RESULT.LOT_ID, SOWING_RESULT.SOWN_ON, SOWING_RESULT.CAME_UP, SOWING_RESULT.SEEDS)
+                .from(Database.listed(SOWING_RESULT, SOWING_RESULT.LOT_ID, lotIds))
+                .where(SOWING_RESULT.CAME_UP.isNotNull())
+                .orderBy(SOWING_RESULT.SOWN_ON.desc(), SOWING_RESULT.SOWING_ID)
+                .fetchGroups(row -> row.value1(), row -> new GerminationTest(row.value2(), row.value3(), row.value4()));
     }
 
     @Override
@@ -120,64 +101,22 @@ public final class LotUseStore implements LotUse, SeedHoldStore {
 
     /** How many of the group's seedlings lived from emergence to planting out, in this season and the two before it. */
     public Survival survival(int season) {
-        return survival(SowingStore.ofSeasonAndBefore(season, 2));
+        return survival(season - 2, season);
     }
 
     /** The same as it was known when a season began: from the two before it. */
     public Survival survivalBefore(int season) {
-        return survival(SowingStore.ofSeasonAndBefore(season - 1, 1));
+        return survival(season - 2, season - 1);
     }
 
-    private Survival survival(Condition seasons) {
-        Survival survival = Survival.COMMON_PRACTICE;
-        for (Outcome outcome : outcomes(seasons.and(SOWING.STAGE.in(PLANTS_COUNTED)))) {
-            if (outcome.progress().up() > 0) {
-                survival = survival.after(outcome.lived(), outcome.progress().up());
-            }
-        }
-        return survival;
-    }
-
-    private List<Outcome> outcomes(Condition which) {
-        List<Record> rows = List.copyOf(sql.select(SOWING.ID, SOWING.LOT_ID, SOWING.METHOD, SOWING.SEEDS, SOWING.STAGE)
-                .from(SOWING)
-                .where(which)
-                .fetch());
-        if (rows.isEmpty()) {
-            return List.of();
-        }
-        Map<UUID, List<Entry>> seen = entries.ofSowings(
-                sql, rows.stream().map(row -> row.get(SOWING.ID)).toList());
-        return rows.stream()
-                .map(row -> outcome(row, seen.getOrDefault(row.get(SOWING.ID), List.of())))
-                .toList();
-    }
-
-    private static Outcome outcome(Record row, List<Entry> seen) {
-        int seeds = row.get(SOWING.SEEDS);
-        Progress progress = Progress.of(Method.named(row.get(SOWING.METHOD)), seeds, seen);
-        return new Outcome(row.get(SOWING.LOT_ID), seeds, progress);
-    }
-
-    private record Outcome(UUID lotId, int seeds, Progress progress) {
-        /**
-         * What came up of what was sown. Empty where nobody counted, and where it was given up after a problem: that tells of the
-         * problem and not of the seed.
-         */
-        Optional<GerminationTest> result() {
-            LocalDate sown = progress.seen().sown();
-            int up = Math.min(seeds, Math.max(progress.sprouted(), progress.up()));
-            boolean givenUp = progress.stage() == SowingStage.GIVEN_UP;
-            boolean nobodyCounted = up == 0 && !givenUp;
-            boolean accident = givenUp && progress.lastProblem() != null;
-            return sown == null || nobodyCounted || accident
-                    ? Optional.empty()
-                    : Optional.of(new GerminationTest(sown, up, seeds));
-        }
-
-        /** What was given up did not live. */
-        int lived() {
-            return progress.stage() == SowingStage.GIVEN_UP ? 0 : Math.min(progress.up(), progress.alive());
-        }
+    private Survival survival(int first, int last) {
+        return sql.select(
+                        DSL.coalesce(DSL.sum(SOWING_RESULT.LIVED), BigDecimal.ZERO),
+                        DSL.coalesce(DSL.sum(SOWING_RESULT.WAS_UP), BigDecimal.ZERO),
+                        DSL.count())
+                .from(SOWING_RESULT)
+                .where(SOWING_RESULT.SEASON.between(first, last), SOWING_RESULT.WAS_UP.isNotNull())
+                .fetchSingle(row -> Survival.COMMON_PRACTICE.after(
+                        row.value1().intValue(), row.value2().intValue(), row.value3()));
     }
 }

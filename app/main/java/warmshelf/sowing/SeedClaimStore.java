@@ -34,7 +34,7 @@ public final class SeedClaimStore {
     /** The same for whoever has no stores at hand but these. */
     public static SeedClaimStore over(Database database, Audit audit, SowingStore sowings, EntryStore entries) {
         LotBalanceStore balances =
-                new LotBalanceStore(database, audit, new LotStore(database, audit), new LotUseStore(database, entries));
+                new LotBalanceStore(database, audit, new LotStore(database, audit), new LotUseStore(database));
         return new SeedClaimStore(database, sowings, balances, new LotRequestStore(database, audit));
     }
 

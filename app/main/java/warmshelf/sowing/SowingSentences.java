@@ -1,5 +1,6 @@
 package warmshelf.sowing;
 
+import java.nio.file.Path;
 import java.time.LocalDate;
 import warmshelf.words.Sentences;
 
@@ -350,4 +351,6 @@ interface SowingSentences {
     String partAutumn();
 
     String partWinter();
+
+    String noDataThere(Path folder);
 }

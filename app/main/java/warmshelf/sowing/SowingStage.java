@@ -31,6 +31,18 @@ public enum SowingStage {
             .map(SowingStage::word)
             .toList();
 
+    /** The words of the stages in which something can still be seen or done: named one by one, so that an index finds them. */
+    public static final List<String> UNDER_WAY = Arrays.stream(values())
+            .filter(stage -> !stage.isOver())
+            .map(SowingStage::word)
+            .toList();
+
+    /** The words of the stages in which its seed is up, or was given up; before that more may still come. */
+    static final List<String> PAST_EMERGENCE = Arrays.stream(values())
+            .filter(SowingStage::isPastEmergence)
+            .map(SowingStage::word)
+            .toList();
+
     private final String word;
 
     SowingStage(String word) {
@@ -60,6 +72,16 @@ public enum SowingStage {
     /** In compost or paper and nothing of it above ground. */
     public boolean isWaitingForSeed() {
         return this == SOWN || this == SPROUTING || this == IN_CELLS;
+    }
+
+    /** Its seed is up, or was given up. */
+    boolean isPastEmergence() {
+        return this != WITHDRAWN && compareTo(UNDER_LIGHT) >= 0;
+    }
+
+    /** How many of its seedlings lived is known. */
+    boolean arePlantsCounted() {
+        return this == HARDENING_OFF || this == PLANTED_OUT || this == GIVEN_UP;
     }
 
     /** The stage of that word. */

@@ -8,7 +8,6 @@ import static warmshelf.db.generated.Tables.TRIAL_SOWING;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -32,11 +31,6 @@ import warmshelf.timeline.SeasonPart;
 
 /** Keeps sowings. */
 public final class SowingStore {
-    private static final List<String> OVER = Arrays.stream(SowingStage.values())
-            .filter(SowingStage::isOver)
-            .map(SowingStage::word)
-            .toList();
-
     private final DSLContext sql;
     private final CropCatalogue crops;
     private final Audit audit;
@@ -79,7 +73,7 @@ public final class SowingStore {
 
     /** Every sowing of which something can still be seen or done. */
     public List<Sowing> underWay() {
-        return sowings(sql, SOWING.STAGE.notIn(OVER));
+        return sowings(sql, SOWING.STAGE.in(SowingStage.UNDER_WAY));
     }
 
     /** A member's sowings of which something can still be seen or done. */
@@ -89,7 +83,7 @@ public final class SowingStore {
 
     /** The same, read within a transaction. */
     public List<Sowing> underWay(DSLContext tx, UUID member) {
-        return sowings(tx, SOWING.MEMBER_ID.eq(member).and(SOWING.STAGE.notIn(OVER)));
+        return sowings(tx, SOWING.MEMBER_ID.eq(member).and(SOWING.STAGE.in(SowingStage.UNDER_WAY)));
     }
 
     public List<Sowing> all(Collection<UUID> ids) {
@@ -202,11 +196,6 @@ public final class SowingStore {
     /** The sowings of a season, for whoever counts or sums them in the database. */
     public static Condition ofSeason(int season) {
         return SOWING.SEASON.eq(season);
-    }
-
-    /** The sowings of a season and of so many before it. */
-    static Condition ofSeasonAndBefore(int season, int earlier) {
-        return SOWING.SEASON.between(season - earlier, season);
     }
 
     private List<Sowing> sowings(DSLContext from, Condition which) {

@@ -43,11 +43,11 @@ public record SowingStores(
         SowingStore sowings = new SowingStore(database, crops, audit);
         EntryStore entries = new EntryStore(audit);
         RequestStore requests = new RequestStore(database, audit);
-        EmergenceStore emergence = new EmergenceStore(database, crops, entries);
+        EmergenceStore emergence = new EmergenceStore(database, crops);
         ClashStore clashes = new ClashStore(crops);
         StayStore stays = new StayStore(audit, clashes);
         LotStore lots = new LotStore(database, audit);
-        LotUseStore use = new LotUseStore(database, entries);
+        LotUseStore use = new LotUseStore(database);
         LotBalanceStore balances = new LotBalanceStore(database, audit, lots, use);
         LotRequestStore lotRequests = new LotRequestStore(database, audit);
         return new SowingStores(

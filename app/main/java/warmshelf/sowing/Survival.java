@@ -14,9 +14,9 @@ public record Survival(int lived, int seedlings, int sowings) {
     /** Nothing of one's own yet. */
     public static final Survival COMMON_PRACTICE = new Survival(18, 20, 0);
 
-    /** The same after a sowing of which so many seedlings lived of those that were up. */
-    Survival after(int moreLived, int ofSeedlings) {
-        return new Survival(lived + moreLived, seedlings + ofSeedlings, sowings + 1);
+    /** The same after so many sowings more, of which so many seedlings lived of those that were up. */
+    Survival after(int moreLived, int ofSeedlings, int moreSowings) {
+        return new Survival(lived + moreLived, seedlings + ofSeedlings, sowings + moreSowings);
     }
 
     /** The share expected to live: more than 0 and less than 1. */

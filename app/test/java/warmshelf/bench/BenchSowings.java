@@ -48,6 +48,7 @@ final class BenchSowings {
     private final BenchSpace space;
     private final UUID looker;
     private final LocalDate today;
+    private final BenchPast past;
     private int entryCount;
     private int lying;
 
@@ -61,6 +62,7 @@ final class BenchSowings {
         this.space = space;
         this.looker = looker;
         this.today = today;
+        this.past = new BenchPast(space, looker, audit.now());
     }
 
     /**
@@ -91,8 +93,14 @@ final class BenchSowings {
         LocalDate offMat = intent.start().plusDays(WARM_DAYS);
         Optional<PlaceAndDays> spot = space.takeOnMat(band, intent.container().quarters(), intent.start(), offMat);
         UUID id = UUID.randomUUID();
-        List<Entry> seen = spot.isEmpty() ? List.of() : history(id, intent);
+        boolean over = ChronoUnit.DAYS.between(intent.start(), today) > WARM_DAYS + LIGHT_DAYS + 100;
+        List<Entry> seen = spot.isEmpty() && !over ? List.of() : history(id, intent);
         SowingStage stage = Progress.of(intent.method(), SEEDS, seen).stage();
+        entryCount += seen.size();
+        if (over) {
+            past.add(sowing(id, intent, stage), spot.orElse(null), band, seen);
+            return;
+        }
         sowings.add(tx, sowing(id, intent, stage), intent.member());
         requests.add(tx, request(id, intent, band, spot.isPresent()));
         spot.ifPresent(found -> stays.layOnMat(tx, id, found, space.celsius(found.placeId()), band, intent.member()));
@@ -101,16 +109,20 @@ final class BenchSowings {
                     .ifPresent(lit -> stays.layUnderLight(tx, id, lit, intent.member()));
         }
         seen.forEach(entry -> entries.add(tx, entry));
-        entryCount += seen.size();
         boolean begun = !intent.start().isAfter(today);
         lying += spot.isPresent() && begun && offMat.plusDays(LIGHT_DAYS).isAfter(today) ? 1 : 0;
+    }
+
+    /** Writes the seasons before this one, all at once. */
+    void writePast(DSLContext tx) {
+        past.write(tx);
     }
 
     /** What a sowing that is looked at every day has in its book by this morning. */
     private List<Entry> history(UUID sowing, Intent intent) {
         List<Entry> seen = new ArrayList<>();
         long age = ChronoUnit.DAYS.between(intent.start(), today);
-        for (int day = 0; day < age; day++) {
+        for (int day = 0; day < Math.min(age, WARM_DAYS + LIGHT_DAYS + 11); day++) {
             boolean bag = intent.method() == Method.BAG;
             EntryStep step = switch (day) {
                 case 0 -> EntryStep.SOWN;

@@ -10,6 +10,7 @@ import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import warmshelf.allocation.Band;
@@ -29,17 +30,19 @@ import warmshelf.shelf.SiteStore;
 
 /** Four sites of three racks with some mats and sixteen lit places each, and what of them is still free. */
 final class BenchSpace {
-    private static final int DAYS_KEPT = 400;
+    /** Six seasons and those of the seventh that lie ahead. */
+    private static final int DAYS_BACK = 2_100;
 
     private final LocalDate firstDay;
     private final List<UUID> sites = new ArrayList<>();
     private final Map<UUID, Integer> matC = new HashMap<>();
+    private final Map<UUID, UUID> matOf = new HashMap<>();
     private final List<UUID> matPlaces = new ArrayList<>();
     private final List<UUID> litPlaces = new ArrayList<>();
     private final Map<UUID, BitSet> taken = new HashMap<>();
 
     private BenchSpace(LocalDate today) {
-        this.firstDay = today.minusDays(DAYS_KEPT / 2);
+        this.firstDay = today.minusDays(DAYS_BACK);
     }
 
     static BenchSpace build(Database database, Audit audit, UUID by, LocalDate today, int matsOnRack) {
@@ -77,6 +80,10 @@ final class BenchSpace {
         return matC.getOrDefault(matPlace, 0);
     }
 
+    UUID matOf(UUID matPlace) {
+        return Objects.requireNonNull(matOf.get(matPlace));
+    }
+
     /** The first free quarters on a mat that suits the band, which are taken with it. */
     Optional<PlaceAndDays> takeOnMat(Band band, int quarters, LocalDate from, LocalDate to) {
         return matPlaces.stream()
@@ -95,16 +102,20 @@ final class BenchSpace {
 
     private boolean take(PlaceAndDays spot) {
         BitSet place = taken.computeIfAbsent(spot.placeId(), id -> new BitSet());
-        BitSet wanted = new BitSet();
         int first = spot.slot().firstQuarter() - 1;
-        for (LocalDate day = spot.from(); day.isBefore(spot.to()); day = day.plusDays(1)) {
-            int offset = 4 * (int) ChronoUnit.DAYS.between(firstDay, day);
-            wanted.set(offset + first, offset + first + spot.slot().quarters());
+        int days = (int) ChronoUnit.DAYS.between(spot.from(), spot.to());
+        int begin = 4 * (int) ChronoUnit.DAYS.between(firstDay, spot.from()) + first;
+        for (int day = 0; day < days; day++) {
+            int bit = begin + 4 * day;
+            int next = place.nextSetBit(bit);
+            if (next >= 0 && next < bit + spot.slot().quarters()) {
+                return false;
+            }
         }
-        if (place.intersects(wanted)) {
-            return false;
+        for (int day = 0; day < days; day++) {
+            int bit = begin + 4 * day;
+            place.set(bit, bit + spot.slot().quarters());
         }
-        place.or(wanted);
         return true;
     }
 
@@ -114,6 +125,7 @@ final class BenchSpace {
                 litPlaces.add(place.getId());
             } else {
                 matPlaces.add(place.getId());
+                matOf.put(place.getId(), place.getMatId());
                 matC.put(place.getId(), setPoints.getOrDefault(place.getMatId(), 0));
             }
         });

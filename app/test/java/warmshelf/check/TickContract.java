@@ -8,6 +8,7 @@ import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import warmshelf.allocation.Band;
 import warmshelf.allocation.ClashStore;
@@ -23,6 +24,7 @@ import warmshelf.seed.NewLot;
 import warmshelf.sowing.EntryStep;
 import warmshelf.sowing.EntryStore;
 import warmshelf.sowing.Problem;
+import warmshelf.sowing.SowingResultStore;
 import warmshelf.sowing.SowingStage;
 import warmshelf.testing.GrowRoom;
 import warmshelf.testing.StoreContract;
@@ -47,6 +49,12 @@ abstract class TickContract extends StoreContract {
         stays = new StayStore(audit(), new ClashStore(CropCatalogue.bundled()));
         entries = new EntryStore(audit());
         ticks = new TickStore(database(), audit(), room.sowings(), entries, stays, room.lots());
+    }
+
+    @AfterEach
+    void what_the_sowings_taught_is_kept_as_it_would_be_worked_out_anew() {
+        SowingResultStore.Found found = new SowingResultStore(database(), entries, audit()).rebuild();
+        assertThat(found).isEqualTo(new SowingResultStore.Found(found.kept(), 0, 0));
     }
 
     UUID sown(UUID sowing) {

@@ -23,6 +23,7 @@ import warmshelf.sowing.Entry;
 import warmshelf.sowing.EntryStep;
 import warmshelf.sowing.Problem;
 import warmshelf.sowing.SowingStage;
+import warmshelf.testing.AskedOf;
 import warmshelf.web.Decisions;
 import warmshelf.words.Units;
 
@@ -45,6 +46,16 @@ abstract class TickStoreContract extends TickContract {
                                 AUDIT_LINE,
                                 AUDIT_LINE.SUBJECT_ID.eq(sowing.toString()).and(AUDIT_LINE.ACTION.eq("enter look"))))
                 .isEqualTo(1);
+    }
+
+    @Test
+    void a_look_asks_only_what_a_look_needs() {
+        UUID sowing = sown(room.tomsPeppers());
+        AskedOf asked = AskedOf.from(database());
+
+        keep(sowing, look(0));
+
+        assertThat(asked.since()).hasSize(7);
     }
 
     @Test

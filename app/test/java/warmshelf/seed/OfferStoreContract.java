@@ -22,7 +22,6 @@ import org.junit.jupiter.api.Test;
 import warmshelf.decision.Decision;
 import warmshelf.group.MemberStore;
 import warmshelf.group.NewMember;
-import warmshelf.sowing.EntryStore;
 import warmshelf.sowing.LotUseStore;
 import warmshelf.testing.GrowRoom;
 import warmshelf.testing.StoreContract;
@@ -37,10 +36,7 @@ abstract class OfferStoreContract extends StoreContract {
     void moveIn() {
         lots = new LotStore(database(), audit());
         offers = new OfferStore(
-                database(),
-                audit(),
-                lots,
-                new LotBalanceStore(database(), audit(), lots, new LotUseStore(database(), new EntryStore(audit()))));
+                database(), audit(), lots, new LotBalanceStore(database(), audit(), lots, new LotUseStore(database())));
         tom = member("Tom Brandt");
         priya = member("Priya Brandt");
     }

@@ -38,7 +38,7 @@ abstract class EmergenceStoreContract extends StoreContract {
     void moveIn() {
         room = new GrowRoom(database(), audit());
         sowings = new SeenSowings(database(), audit(), room);
-        emergence = new EmergenceStore(database(), CROPS, new EntryStore(audit()));
+        emergence = new EmergenceStore(database(), CROPS);
         planner = new SowingPlanner(CROPS, new GrowerFrost(FrostSource.bundledOnly()), emergence);
     }
 

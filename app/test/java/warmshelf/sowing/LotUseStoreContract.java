@@ -29,7 +29,7 @@ abstract class LotUseStoreContract extends StoreContract {
     void moveIn() {
         room = new GrowRoom(database(), audit());
         entries = new EntryStore(audit());
-        use = new LotUseStore(database(), entries);
+        use = new LotUseStore(database());
         lot = room.lots().add(new NewLot("pepper", "Lantern Row", 2026, 100, null, false, ""), room.tom());
     }
 
@@ -116,6 +116,7 @@ abstract class LotUseStoreContract extends StoreContract {
             @Nullable Integer lost,
             @Nullable Problem problem) {
         OffsetDateTime at = on.atTime(9, 0).atOffset(ZoneOffset.UTC);
+        List<Entry> before = entries.ofSowing(database().sql(), sowing);
         entries.add(
                 database().sql(),
                 new Entry(
@@ -133,5 +134,12 @@ abstract class LotUseStoreContract extends StoreContract {
                         null,
                         room.tom(),
                         ""));
+        new SowingResultStore(database(), entries, audit())
+                .keep(
+                        database().sql(),
+                        room.sowings().find(sowing).orElseThrow(),
+                        before,
+                        entries.ofSowing(database().sql(), sowing),
+                        on);
     }
 }

@@ -207,7 +207,7 @@ public final class GrowRoom {
 
     /** What of the lots is whose. */
     public LotBalanceStore balances() {
-        return new LotBalanceStore(database, audit, lots, new LotUseStore(database, new EntryStore(audit)));
+        return new LotBalanceStore(database, audit, lots, new LotUseStore(database));
     }
 
     /** What holds seed for sowings. */

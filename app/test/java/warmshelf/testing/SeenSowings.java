@@ -2,7 +2,9 @@ package warmshelf.testing;
 
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.List;
 import java.util.UUID;
+import org.jooq.DSLContext;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.Band;
 import warmshelf.allocation.ClashStore;
@@ -16,6 +18,7 @@ import warmshelf.seed.NewLot;
 import warmshelf.sowing.Entry;
 import warmshelf.sowing.EntryStep;
 import warmshelf.sowing.EntryStore;
+import warmshelf.sowing.SowingResultStore;
 
 /** Pepper sowings in a {@link GrowRoom} that lay on M1 at 26 °C, each some days after the other, with what was seen of them. */
 public final class SeenSowings {
@@ -28,12 +31,14 @@ public final class SeenSowings {
     private final GrowRoom room;
     private final EntryStore entries;
     private final StayStore stays;
+    private final SowingResultStore results;
     private LocalDate next = FIRST;
 
     public SeenSowings(Database database, Audit audit, GrowRoom room) {
         this.database = database;
         this.room = room;
         this.entries = new EntryStore(audit);
+        this.results = new SowingResultStore(database, entries, audit);
         this.stays = new StayStore(audit, new ClashStore(CropCatalogue.bundled()));
     }
 
@@ -92,6 +97,11 @@ public final class SeenSowings {
                 null,
                 room.tom(),
                 "Tom");
-        database.sql().transaction(tx -> entries.add(tx.dsl(), entry));
+        database.sql().transaction(inside -> {
+            DSLContext tx = inside.dsl();
+            List<Entry> before = entries.ofSowing(tx, sowing);
+            entries.add(tx, entry);
+            results.keep(tx, room.sowings().find(tx, sowing).orElseThrow(), before, entries.ofSowing(tx, sowing), day);
+        });
     }
 }
