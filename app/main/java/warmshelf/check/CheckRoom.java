@@ -78,13 +78,15 @@ public final class CheckRoom {
     public static RoundStore rounds(SowingStores stores) {
         return new RoundStore(
                 stores.database(),
-                stores.histories(),
-                new TodayStore(stores.database()),
-                new WalkStore(stores.database()),
-                reader(stores),
-                stores.problems(),
-                new HeldRackStore(stores.database(), stores.crops()),
-                new LabelRunStore(stores.database(), stores.audit()));
+                new RoundItemStore(
+                        stores.database(),
+                        stores.histories(),
+                        new TodayStore(stores.database()),
+                        new WalkStore(stores.database()),
+                        reader(stores),
+                        stores.problems(),
+                        new HeldRackStore(stores.database(), stores.crops()),
+                        new LabelRunStore(stores.database(), stores.audit())));
     }
 
     private static RoundReader reader(SowingStores stores) {

@@ -1,58 +1,113 @@
 package warmshelf.check;
 
+import static warmshelf.db.generated.Tables.ACCESS_LINK;
+import static warmshelf.db.generated.Tables.AUDIT_LINE;
+import static warmshelf.db.generated.Tables.CALENDAR_ADDRESS;
+import static warmshelf.db.generated.Tables.CALENDAR_EVENT;
+import static warmshelf.db.generated.Tables.DUTY;
+import static warmshelf.db.generated.Tables.DUTY_AWAY;
+import static warmshelf.db.generated.Tables.DUTY_STAND_IN;
+import static warmshelf.db.generated.Tables.DUTY_SWAP;
+import static warmshelf.db.generated.Tables.DUTY_WILLING;
+import static warmshelf.db.generated.Tables.FREED_SPACE;
+import static warmshelf.db.generated.Tables.LETTER;
+import static warmshelf.db.generated.Tables.LOT_REQUEST;
+import static warmshelf.db.generated.Tables.MEMBER_SESSION;
+import static warmshelf.db.generated.Tables.NEWS;
+import static warmshelf.db.generated.Tables.PHOTO;
+import static warmshelf.db.generated.Tables.PROGRAM_ANSWER;
+import static warmshelf.db.generated.Tables.PROGRAM_TOKEN;
+import static warmshelf.db.generated.Tables.PUSH_ADDRESS;
+import static warmshelf.db.generated.Tables.PUSH_NOTICE;
+import static warmshelf.db.generated.Tables.SHORT_CODE;
+import static warmshelf.db.generated.Tables.SOWING_MESSAGE;
+import static warmshelf.db.generated.Tables.SOWING_RESULT;
+import static warmshelf.db.generated.Tables.STAY_MOVE;
+import static warmshelf.db.generated.Tables.SUBMISSION;
+import static warmshelf.db.generated.Tables.SUPPLY_PROMISE;
+import static warmshelf.db.generated.Tables.SURPLUS_OFFER;
+import static warmshelf.db.generated.Tables.SURPLUS_TAKING;
+import static warmshelf.db.generated.Tables.WITHDRAWAL;
+import static warmshelf.db.generated.Tables.WITHDRAWAL_STAY;
+
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
+import java.util.Set;
 import java.util.UUID;
-import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jooq.Table;
 import org.jspecify.annotations.Nullable;
-import warmshelf.allocation.RackHoldStore;
 import warmshelf.allocation.RackHolds;
 import warmshelf.db.Database;
-import warmshelf.label.LabelRunStore;
-import warmshelf.sowing.History;
-import warmshelf.sowing.HistoryStore;
+import warmshelf.db.KeptUntilWritten;
 import warmshelf.sowing.NotedProblem;
 import warmshelf.sowing.ProblemStore;
 
 /**
- * Puts the round of a day together from what the stores hold. Everyone's page is cut from one round of the whole group,
- * which is kept until this process writes something and, where other processes share the database, for two seconds at most.
+ * Puts the round of a day together from what the stores hold. The whole round is kept sowing by sowing: what is written to a
+ * sowing renews that one alone, and what has nothing to do with the round renews nothing. A member's own round is read for itself
+ * and never waits for the whole one. Where other processes share the database, what they write to sowings is looked for after two
+ * seconds, and what hardly ever changes, such as names, after half a minute.
  */
 public final class RoundStore {
     private static final long KEPT_NANOS = Duration.ofSeconds(2).toNanos();
+    private static final long SHARED_WHOLE_NANOS = Duration.ofSeconds(30).toNanos();
+
+    /** What is written here is nothing to a sowing's part in the round, or is asked for anew each time. */
+    private static final List<Table<?>> ELSEWHERE = List.of(
+            ACCESS_LINK,
+            AUDIT_LINE,
+            CALENDAR_ADDRESS,
+            CALENDAR_EVENT,
+            FREED_SPACE,
+            LETTER,
+            LOT_REQUEST,
+            MEMBER_SESSION,
+            NEWS,
+            PHOTO,
+            PROGRAM_ANSWER,
+            PROGRAM_TOKEN,
+            PUSH_ADDRESS,
+            PUSH_NOTICE,
+            SHORT_CODE,
+            SOWING_MESSAGE,
+            SOWING_RESULT,
+            STAY_MOVE,
+            SUBMISSION,
+            SUPPLY_PROMISE,
+            SURPLUS_OFFER,
+            SURPLUS_TAKING,
+            WITHDRAWAL,
+            WITHDRAWAL_STAY);
+
+    private static final List<Table<?>> DUTIES = List.of(DUTY, DUTY_AWAY, DUTY_STAND_IN, DUTY_SWAP, DUTY_WILLING);
+    private static final List<Table<?>> NOT_AROUND = join(RoundStampStore.STAMPED, ELSEWHERE);
+    private static final List<Table<?>> NOT_IN_ALL = join(NOT_AROUND, DUTIES);
 
     private final Database database;
-    private final HistoryStore histories;
-    private final TodayStore today;
-    private final WalkStore walk;
-    private final RoundReader reader;
-    private final ProblemStore problems;
-    private final HeldRackStore racks;
-    private final LabelRunStore labels;
+    private final RoundItemStore items;
+    private final RoundStampStore stamps;
+    private final KeptUntilWritten<Asked, RoundItemStore.Own> own;
+    private volatile @Nullable KeptAround around;
     private volatile @Nullable Kept kept;
 
-    public RoundStore(
-            Database database,
-            HistoryStore histories,
-            TodayStore today,
-            WalkStore walk,
-            RoundReader reader,
-            ProblemStore problems,
-            HeldRackStore racks,
-            LabelRunStore labels) {
+    public RoundStore(Database database, RoundItemStore items) {
         this.database = database;
-        this.histories = histories;
-        this.today = today;
-        this.walk = walk;
-        this.reader = reader;
-        this.problems = problems;
-        this.racks = racks;
-        this.labels = labels;
+        this.items = items;
+        this.stamps = new RoundStampStore(database);
+        this.own =
+                new KeptUntilWritten<>(database, asked -> items.own(asked.member(), asked.day(), around(asked.day())));
     }
+
+    private static List<Table<?>> join(List<Table<?>> some, List<Table<?>> more) {
+        return Stream.concat(some.stream(), more.stream()).toList();
+    }
+
+    private record Asked(UUID member, LocalDate day) {}
 
     /** Everything due on a day, with every mat that is warm. */
     public Round whole(LocalDate day) {
@@ -61,20 +116,17 @@ public final class RoundStore {
 
     /** What is due on a day at one member's sowings. */
     public Round of(UUID member, LocalDate day) {
-        Kept now = kept(day);
-        return Round.of(now.itemsOf().getOrDefault(member, List.of()), now.addresses(), Map.of());
+        return own.get(new Asked(member, day)).round();
     }
 
     /** Who looks where on a day, and who on the day after. */
     Watch watch(LocalDate day) {
-        return kept(day).watch();
+        return around(day).watch();
     }
 
     /** The problems at a member's sowings that wait for an answer, the one noted last first. */
     List<NotedProblem> unanswered(UUID grower, LocalDate day) {
-        return kept(day).unanswered().stream()
-                .filter(problem -> problem.sowing().grower().memberId().equals(grower))
-                .toList();
+        return own.get(new Asked(grower, day)).unanswered();
     }
 
     /** The problems at everybody else's sowings that wait for an answer. */
@@ -86,95 +138,133 @@ public final class RoundStore {
 
     /** The racks that are held and concern a member: all of them concern whoever asks for everything. */
     List<HeldRack> held(UUID member, boolean all, LocalDate day) {
-        return kept(day).held().stream()
+        return own.get(new Asked(member, day)).held().stream()
                 .filter(rack -> all || rack.concerned().contains(member))
                 .toList();
     }
 
     /** What was answered to the problems that a member noted, until they put it away. */
     List<ProblemStore.Told> told(UUID noter, LocalDate day) {
-        return kept(day).told().getOrDefault(noter, List.of());
+        return own.get(new Asked(noter, day)).told();
     }
 
     /** Who looks today and who tomorrow, in walking order of the sites. */
     record Watch(List<TodayStore.OnDuty> today, List<TodayStore.OnDuty> tomorrow) {}
 
+    private record KeptAround(LocalDate day, long writes, long sinceNanos, RoundItemStore.Around around) {}
+
+    private RoundItemStore.Around around(LocalDate day) {
+        KeptAround last = around;
+        long writes = database.writesBeside(NOT_AROUND);
+        if (last != null && last.day().equals(day) && last.writes() == writes && !isOld(last.sinceNanos())) {
+            return last.around();
+        }
+        KeptAround read = new KeptAround(day, writes, System.nanoTime(), items.around(day));
+        around = read;
+        return read.around();
+    }
+
+    private boolean isOld(long sinceNanos) {
+        return database.isShared() && System.nanoTime() - sinceNanos >= KEPT_NANOS;
+    }
+
     private Kept kept(LocalDate day) {
-        Asked asked = new Asked(day, database.writes(), System.nanoTime());
+        long asked = System.nanoTime();
+        long writes = database.writes();
         Kept last = kept;
-        return last != null && isFresh(last, asked) ? last : readOnce(asked);
+        return last != null && isFresh(last, day, writes, asked) ? last : readOnce(day, writes, asked);
     }
 
     /**
-     * Whoever comes while the round is being read waits for it, rather than reading it once more. A round that somebody began to
-     * read after one had asked will do, whatever was written since: else all who wait would read it anew, one after another,
+     * Whoever comes while the round is being renewed waits for that, rather than renewing it once more. A round that somebody began
+     * to read after one had asked will do, whatever was written since: else all who wait would read it anew, one after another,
      * while others write.
      */
-    private synchronized Kept readOnce(Asked asked) {
+    private synchronized Kept readOnce(LocalDate day, long writes, long asked) {
         Kept last = kept;
-        if (last != null && isFresh(last, asked)) {
+        if (last != null && isFresh(last, day, writes, asked)) {
             return last;
         }
-        // Counted before reading: what is written meanwhile makes this round stale for whoever asks later.
-        Kept read = read(asked.day(), database.writes(), System.nanoTime());
+        Kept read = read(last, day);
         kept = read;
         return read;
     }
 
-    /**
-     * @param writes how much had been written by then
-     */
-    private record Asked(LocalDate day, long writes, long atNanos) {}
-
     /** Whether a round holds all that had been written when it was asked for. */
-    private boolean isFresh(Kept last, Asked asked) {
-        boolean current = last.day().equals(asked.day()) && last.writes() >= asked.writes();
-        return current
-                && (!database.isShared()
-                        || last.sinceNanos() - asked.atNanos() >= 0
-                        || System.nanoTime() - last.sinceNanos() < KEPT_NANOS);
+    private boolean isFresh(Kept last, LocalDate day, long writes, long asked) {
+        return last.day().equals(day)
+                && last.writes() >= writes
+                && (last.sinceNanos() - asked >= 0 || !isOld(last.sinceNanos()));
     }
 
-    private Kept read(LocalDate day, long writes, long sinceNanos) {
-        Map<UUID, PlaceAddress> addresses = walk.addresses();
-        Map<UUID, RackSketch> sketches = RackSketch.byPlace(addresses.values());
-        Map<UUID, Round.MatReading> mats = new HashMap<>();
-        today.mats(day).forEach((id, mat) -> mats.put(id, Round.MatReading.of(mat)));
-        List<History> underWay = histories.underWay();
-        Map<UUID, List<NotedProblem>> open = problems.open(underWay);
-        RackHolds holds = RackHoldStore.read(database.sql());
-        LabelRunStore.Unlabelled unlabelled = labels.unlabelled();
-        List<Round.Item> items = underWay.stream()
-                .map(history -> Round.item(
-                        history,
-                        reader.subject(history, day).among(addresses),
-                        open.getOrDefault(history.sowing().id(), List.of()),
-                        day,
-                        addresses,
-                        sketches,
-                        holds,
-                        unlabelled.includes(history)))
-                .filter(Objects::nonNull)
-                .toList();
-        Watch watch = new Watch(today.onDuty(day), today.onDuty(day.plusDays(1)));
-        Map<UUID, List<Round.Item>> itemsOf = items.stream()
-                .collect(Collectors.groupingBy(
-                        item -> item.subject().sowing().grower().memberId()));
-        List<NotedProblem> unanswered = NotedProblem.unanswered(open.values());
-        Round whole = Round.of(items, addresses, mats);
+    private Kept read(@Nullable Kept last, LocalDate day) {
+        // Counted before reading: what is written meanwhile makes this round stale for whoever asks later.
+        long writes = database.writes();
+        long now = System.nanoTime();
+        long beside = database.writesBeside(NOT_IN_ALL);
+        long taught = database.writesTo(List.of(SOWING_RESULT));
+        RackHolds holds = items.holds();
+        Kept base = last != null
+                        && last.day().equals(day)
+                        && last.beside() == beside
+                        && last.holds().equals(holds)
+                        && !(database.isShared() && now - last.wholeNanos() >= SHARED_WHOLE_NANOS)
+                ? last
+                : null;
+        RoundStampStore.Stamps told =
+                stamps.read(base == null || isOld(base.sinceNanos()) ? null : base.stamps());
+        RoundItemStore.Around standing = around(day);
+        Map<UUID, RoundItemStore.Part> parts = base == null
+                ? items.all(day, standing, holds)
+                : renewed(base, told, base.taught() != taught, standing);
         return new Kept(
-                writes, sinceNanos, day, addresses, itemsOf, whole, watch, unanswered, problems.told(), racks.on(day));
+                writes,
+                now,
+                base == null ? now : base.wholeNanos(),
+                beside,
+                taught,
+                day,
+                holds,
+                told,
+                parts,
+                Round.of(RoundItemStore.items(parts.values()), standing.addresses(), items.mats(day)),
+                RoundItemStore.unanswered(parts.values()));
     }
 
+    private Map<UUID, RoundItemStore.Part> renewed(
+            Kept last, RoundStampStore.Stamps told, boolean taught, RoundItemStore.Around standing) {
+        Set<UUID> changed = new HashSet<>(told.changedSince(last.stamps()));
+        if (taught) {
+            // What else is known of its lot now tells how likely late seed still comes.
+            last.parts().forEach((id, part) -> {
+                if (part.late()) {
+                    changed.add(id);
+                }
+            });
+        }
+        Map<UUID, RoundItemStore.Part> parts = new HashMap<>(last.parts());
+        parts.keySet().retainAll(told.underWay());
+        parts.keySet().removeAll(changed);
+        changed.retainAll(told.underWay());
+        parts.putAll(items.some(changed, last.day(), standing, last.holds()));
+        return parts;
+    }
+
+    /**
+     * @param wholeNanos when all of it was read
+     * @param beside how much had been written of what no stamp tells
+     * @param taught how much of what sowings taught
+     */
     private record Kept(
             long writes,
             long sinceNanos,
+            long wholeNanos,
+            long beside,
+            long taught,
             LocalDate day,
-            Map<UUID, PlaceAddress> addresses,
-            Map<UUID, List<Round.Item>> itemsOf,
+            RackHolds holds,
+            RoundStampStore.Stamps stamps,
+            Map<UUID, RoundItemStore.Part> parts,
             Round whole,
-            Watch watch,
-            List<NotedProblem> unanswered,
-            Map<UUID, List<ProblemStore.Told>> told,
-            List<HeldRack> held) {}
+            List<NotedProblem> unanswered) {}
 }

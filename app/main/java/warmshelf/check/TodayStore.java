@@ -37,11 +37,13 @@ public final class TodayStore {
     Map<UUID, MatToRead> mats(LocalDate day) {
         // In the order of reading, so that of several the last one stands.
         Map<UUID, Record3<UUID, BigDecimal, String>> readings = new HashMap<>();
+        // From the mats on, because all entries are of a day, but few of a mat and a day.
         sql.select(ENTRY.MAT_ID, ENTRY.CELSIUS, MEMBER.CALLED)
-                .from(ENTRY)
+                .from(MAT)
+                .join(ENTRY)
+                .on(ENTRY.MAT_ID.eq(MAT.ID), ENTRY.SEEN_ON.eq(day))
                 .join(MEMBER)
                 .on(MEMBER.ID.eq(ENTRY.MADE_BY))
-                .where(ENTRY.MAT_ID.isNotNull(), ENTRY.SEEN_ON.eq(day))
                 .orderBy(ENTRY.SEEN_AT, ENTRY.KEPT_ORDER)
                 .forEach(reading -> readings.put(reading.value1(), reading));
         Set<UUID> out = OutageStore.out(sql, day);

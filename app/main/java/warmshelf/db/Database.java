@@ -1,5 +1,14 @@
 package warmshelf.db;
 
+import static warmshelf.db.generated.Tables.AUDIT_LINE;
+import static warmshelf.db.generated.Tables.ENTRY;
+import static warmshelf.db.generated.Tables.NEWS;
+import static warmshelf.db.generated.Tables.QUARTER_DAY;
+import static warmshelf.db.generated.Tables.SOWING;
+import static warmshelf.db.generated.Tables.SOWING_RESULT;
+import static warmshelf.db.generated.Tables.STAY;
+import static warmshelf.db.generated.Tables.SUBMISSION;
+
 import com.zaxxer.hikari.HikariConfig;
 import com.zaxxer.hikari.HikariDataSource;
 import java.io.IOException;
@@ -16,7 +25,9 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.flywaydb.core.api.MigrationVersion;
 import org.flywaydb.core.api.configuration.FluentConfiguration;
 import org.jooq.DSLContext;
@@ -58,6 +69,9 @@ public final class Database implements AutoCloseable {
     private static final String WRITTEN_AT_ONCE = ";WRITE_DELAY=0";
     /** In the file when it is closed, if not before, and in the order in which it was committed. */
     private static final String WRITTEN_TOGETHER = ";WRITE_DELAY=" + LONG_MS;
+
+    private static final Set<String> BY_LOOKS =
+            names(List.of(ENTRY, SOWING, SOWING_RESULT, STAY, QUARTER_DAY, NEWS, AUDIT_LINE, SUBMISSION));
 
     private static final Logger LOG = LoggerFactory.getLogger(Database.class);
     private static final int CONNECTION_TIMEOUT_MS = 5_000;
@@ -244,6 +258,28 @@ public final class Database implements AutoCloseable {
      */
     public long writes() {
         return writes.now();
+    }
+
+    /** The same of some tables. */
+    public long writesTo(Collection<Table<?>> tables) {
+        return writes.of(names(tables));
+    }
+
+    /** The same of all tables but some. */
+    public long writesBeside(Collection<Table<?>> tables) {
+        return writes.beside(names(tables));
+    }
+
+    /**
+     * The same of all but what a look at a sowing writes, many times a minute while people tick: for what does not hang on any of
+     * that, such as who is signed in.
+     */
+    public long writesBesideLooks() {
+        return writes.beside(BY_LOOKS);
+    }
+
+    private static Set<String> names(Collection<Table<?>> tables) {
+        return tables.stream().map(Table::getName).collect(Collectors.toUnmodifiableSet());
     }
 
     /**

@@ -8,6 +8,7 @@ import warmshelf.allocation.SpaceStore;
 import warmshelf.allocation.StayStore;
 import warmshelf.check.HeldRackStore;
 import warmshelf.check.ReadingStore;
+import warmshelf.check.RoundItemStore;
 import warmshelf.check.RoundReader;
 import warmshelf.check.RoundStore;
 import warmshelf.check.TickStore;
@@ -129,13 +130,15 @@ record DemoHouse(
                 new SpaceStore(database),
                 new RoundStore(
                         database,
-                        histories,
-                        new TodayStore(database),
-                        new WalkStore(database),
-                        new RoundReader(planner, sowing -> java.util.Optional.empty()),
-                        problems,
-                        new HeldRackStore(database, crops),
-                        labels),
+                        new RoundItemStore(
+                                database,
+                                histories,
+                                new TodayStore(database),
+                                new WalkStore(database),
+                                new RoundReader(planner, sowing -> java.util.Optional.empty()),
+                                problems,
+                                new HeldRackStore(database, crops),
+                                labels)),
                 problems,
                 labels,
                 new TickStore(database, audit, sowings, entries, stays, lots),

@@ -94,7 +94,7 @@ public final class SessionStore implements Doors {
             return Optional.of(visitor(last.row()));
         }
         // Counted before reading: a sign-out meanwhile makes what was read stale at once.
-        long writes = database.writes();
+        long writes = database.writesBesideLooks();
         @Nullable Record row = read(hash, now);
         if (row == null) {
             kept.remove(hash);
@@ -116,10 +116,10 @@ public final class SessionStore implements Doors {
     /** A session as it was read when so much had been written. */
     private record Kept(long writes, Record row) {}
 
-    /** Each page asks who is there; while nothing at all is written, the answer stays what it was until it expires. */
+    /** Each page asks who is there; while nothing but looks is written, the answer stays what it was until it expires. */
     private boolean isFresh(Kept last, OffsetDateTime now) {
         return !database.isShared()
-                && last.writes() == database.writes()
+                && last.writes() == database.writesBesideLooks()
                 && last.row().get(MEMBER_SESSION.EXPIRES_AT).isAfter(now)
                 && !isLongAgo(last.row(), now);
     }

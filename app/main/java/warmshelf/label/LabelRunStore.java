@@ -4,6 +4,7 @@ import static warmshelf.db.generated.Tables.LABEL_PRINT;
 import static warmshelf.db.generated.Tables.LABEL_RUN;
 import static warmshelf.db.generated.Tables.MEMBER;
 
+import java.util.Collection;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
@@ -14,6 +15,7 @@ import java.util.UUID;
 import org.jooq.Condition;
 import org.jooq.DSLContext;
 import org.jooq.Record;
+import org.jooq.Table;
 import org.jooq.impl.DSL;
 import org.jspecify.annotations.Nullable;
 import warmshelf.db.Audit;
@@ -37,11 +39,20 @@ public final class LabelRunStore {
         public static final Manner BY_HAND = new Manner(LabelRun.BY_HAND, null, 1, false);
     }
 
+    /** The same of some sowings alone. */
+    public Unlabelled unlabelled(Collection<UUID> sowings) {
+        return new Unlabelled(labelled(Database.listed(LABEL_PRINT, LABEL_PRINT.SUBJECT_ID, sowings)));
+    }
+
     /** What sowings have been labelled, by their ids; what did not come out does not count. */
     Map<UUID, Set<LabelPurpose>> labelled() {
+        return labelled(LABEL_PRINT);
+    }
+
+    private Map<UUID, Set<LabelPurpose>> labelled(Table<?> among) {
         Map<UUID, Set<LabelPurpose>> labelled = new HashMap<>();
         sql.select(LABEL_PRINT.SUBJECT_ID, LABEL_PRINT.PURPOSE)
-                .from(LABEL_PRINT)
+                .from(among)
                 .join(LABEL_RUN)
                 .on(LABEL_RUN.ID.eq(LABEL_PRINT.RUN_ID))
                 .where(LABEL_RUN.UNDONE_AT.isNull())

@@ -42,7 +42,7 @@ final class PlanNoteStore {
     /** What a member has not put away, the newest first, in their units. */
     List<Note> ofMember(UUID member, Units units) {
         Kept last = kept;
-        long writes = database.writes();
+        long writes = database.writesBesideLooks();
         boolean fresh = last != null
                 && last.writes() == writes
                 && (!database.isShared() || System.nanoTime() - last.sinceNanos() < KEPT_NANOS);

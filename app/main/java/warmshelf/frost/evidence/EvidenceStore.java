@@ -67,7 +67,7 @@ public final class EvidenceStore implements FrostSource {
     }
 
     private boolean isFresh(Kept last) {
-        return last.writes() == database.writes()
+        return last.writes() == database.writesBesideLooks()
                 && (!database.isShared() || System.nanoTime() - last.sinceNanos() < KEPT_NANOS);
     }
 
@@ -77,7 +77,7 @@ public final class EvidenceStore implements FrostSource {
             return last.evidence();
         }
         // Counted before reading: what is written meanwhile makes this stale at once.
-        long writes = database.writes();
+        long writes = database.writesBesideLooks();
         long version = VersionStore.now(database.sql());
         GroupEvidence read = last != null && last.version() == version ? last.evidence() : read();
         kept = new Kept(read, version, writes, System.nanoTime());
