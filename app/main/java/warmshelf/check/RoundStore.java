@@ -211,12 +211,10 @@ public final class RoundStore {
                         && !(database.isShared() && now - last.wholeNanos() >= SHARED_WHOLE_NANOS)
                 ? last
                 : null;
-        RoundStampStore.Stamps told =
-                stamps.read(base == null || isOld(base.sinceNanos()) ? null : base.stamps());
+        RoundStampStore.Stamps told = stamps.read(base == null || isOld(base.sinceNanos()) ? null : base.stamps());
         RoundItemStore.Around standing = around(day);
-        Map<UUID, RoundItemStore.Part> parts = base == null
-                ? items.all(day, standing, holds)
-                : renewed(base, told, base.taught() != taught, standing);
+        Map<UUID, RoundItemStore.Part> parts =
+                base == null ? items.all(day, standing, holds) : renewed(base, told, base.taught() != taught, standing);
         return new Kept(
                 writes,
                 now,

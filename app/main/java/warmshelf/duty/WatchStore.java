@@ -35,7 +35,10 @@ public final class WatchStore {
     Watch of(LocalDate day) {
         Watch last = kept;
         // other processes that share the database are not counted, so there it is read each time
-        if (last != null && !database.isShared() && last.day().equals(day) && last.writes() == database.writesBesideLooks()) {
+        if (last != null
+                && !database.isShared()
+                && last.day().equals(day)
+                && last.writes() == database.writesBesideLooks()) {
             return last;
         }
         Watch read = read(day, database.writesBesideLooks());

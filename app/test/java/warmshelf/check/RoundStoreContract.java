@@ -104,7 +104,7 @@ abstract class RoundStoreContract extends TickContract {
         isAsReadAnew("a look");
 
         assertThat(kept.of(room.tom(), TODAY).walk())
-                .extracting(step -> step.item().subject().sowing().id())
+                .extracting(step -> Objects.requireNonNull(step.item()).subject().sowing().id())
                 .containsExactly(peppers);
     }
 
