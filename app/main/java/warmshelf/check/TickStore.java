@@ -46,7 +46,6 @@ public final class TickStore {
     private final SlowSeedStore slowSeed;
     private final CompostStore composts;
     private final NewsBookStore news;
-    private final SowingResultStore results;
 
     public TickStore(
             Database database, Audit audit, SowingStore sowings, EntryStore entries, StayStore stays, LotStore lots) {
@@ -59,7 +58,6 @@ public final class TickStore {
         this.lotRequests = new LotRequestStore(database, audit);
         this.composts = new CompostStore(sql, audit);
         this.news = new NewsBookStore(audit);
-        this.results = new SowingResultStore(database, entries, audit);
         this.slowSeed = new SlowSeedStore(sowings, entries, stays);
     }
 
@@ -153,7 +151,7 @@ public final class TickStore {
                     new SpaceAfterTick(sowing.stage(), was.moved(), now.stage(), tick, lying, lightUntil),
                     by);
         }
-        results.keep(tx, sowing, before, after, tick.seenOn());
+        SowingResultStore.keep(tx, sowing, before, after, tick.seenOn());
         return new TickOutcome.Kept(now.stage(), false, overtaken ? placesStay(tick) : List.of());
     }
 

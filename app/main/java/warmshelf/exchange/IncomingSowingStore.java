@@ -31,6 +31,7 @@ import warmshelf.sowing.EntryStep;
 import warmshelf.sowing.EntryStore;
 import warmshelf.sowing.Progress;
 import warmshelf.sowing.Sowing;
+import warmshelf.sowing.SowingResultStore;
 import warmshelf.sowing.SowingStage;
 import warmshelf.sowing.SowingStore;
 import warmshelf.table.TableHeading;
@@ -153,8 +154,10 @@ final class IncomingSowingStore implements IncomingRows {
     private void keep(UUID id, PastSowing past) {
         List<Entry> seen = entries(id, past);
         SowingStage stage = Progress.of(past.method(), past.seeds(), seen).stage();
-        sowings.add(within, sowing(id, past, lot(past), stage), order.by());
+        Sowing sowing = sowing(id, past, lot(past), stage);
+        sowings.add(within, sowing, order.by());
         seen.forEach(entry -> entries.addTyped(within, entry, order.by()));
+        SowingResultStore.keep(within, sowing, List.of(), seen, order.today());
     }
 
     private UUID lot(PastSowing past) {

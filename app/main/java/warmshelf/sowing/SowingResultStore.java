@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import org.jooq.Condition;
@@ -59,10 +60,12 @@ public final class SowingResultStore {
      *
      * @param day on which it was seen
      */
-    public void keep(DSLContext tx, Sowing sowing, List<Entry> before, List<Entry> after, LocalDate day) {
-        Method method = sowing.method();
-        if (!SowingResult.of(method, sowing.seeds(), after).equals(SowingResult.of(method, sowing.seeds(), before))) {
-            replace(tx, List.of(sowing.id()), rows(tx, SOWING.ID.eq(sowing.id()), day));
+    public static void keep(DSLContext tx, Sowing sowing, List<Entry> before, List<Entry> after, LocalDate day) {
+        Optional<SowingResult> now = SowingResult.of(sowing.method(), sowing.seeds(), after);
+        if (!now.equals(SowingResult.of(sowing.method(), sowing.seeds(), before))) {
+            List<SowingResultRecord> rows =
+                    rows(tx, SOWING.ID.eq(sowing.id()), now.isEmpty() ? Map.of() : Map.of(sowing.id(), after), day);
+            replace(tx, List.of(sowing.id()), rows);
         }
     }
 
@@ -104,7 +107,7 @@ public final class SowingResultStore {
         Map<UUID, SowingResultRecord> kept = tx.selectFrom(SOWING_RESULT)
                 .where(SOWING_RESULT.SOWING_ID.in(ids))
                 .fetchMap(SOWING_RESULT.SOWING_ID);
-        List<SowingResultRecord> rows = rows(tx, SOWING.ID.in(ids), day);
+        List<SowingResultRecord> rows = rows(tx, SOWING.ID.in(ids), entries.ofSowings(tx, ids), day);
         List<SowingResultRecord> changed = new ArrayList<>();
         int missing = 0;
         int wrong = 0;
@@ -145,15 +148,14 @@ public final class SowingResultStore {
         }
     }
 
-    private List<SowingResultRecord> rows(DSLContext tx, Condition which, LocalDate day) {
+    private static List<SowingResultRecord> rows(
+            DSLContext tx, Condition which, Map<UUID, List<Entry>> seen, LocalDate day) {
         List<Record6<UUID, String, UUID, Integer, String, Integer>> sowings = tx.select(
                         SOWING.ID, SOWING.CROP_ID, SOWING.LOT_ID, SOWING.SEASON, SOWING.METHOD, SOWING.SEEDS)
                 .from(SOWING)
                 .where(which)
                 .orderBy(SOWING.ID)
                 .fetch();
-        List<UUID> ids = sowings.stream().map(Record6::value1).toList();
-        Map<UUID, List<Entry>> seen = entries.ofSowings(tx, ids);
         List<SowingResultRecord> rows = new ArrayList<>();
         for (var sowing : sowings) {
             Method method = Method.named(sowing.value5());

@@ -104,7 +104,8 @@ abstract class RoundStoreContract extends TickContract {
         isAsReadAnew("a look");
 
         assertThat(kept.of(room.tom(), TODAY).walk())
-                .extracting(step -> Objects.requireNonNull(step.item()).subject().sowing().id())
+                .extracting(step ->
+                        Objects.requireNonNull(step.item()).subject().sowing().id())
                 .containsExactly(peppers);
     }
 

@@ -134,12 +134,11 @@ abstract class LotUseStoreContract extends StoreContract {
                         null,
                         room.tom(),
                         ""));
-        new SowingResultStore(database(), entries, audit())
-                .keep(
-                        database().sql(),
-                        room.sowings().find(sowing).orElseThrow(),
-                        before,
-                        entries.ofSowing(database().sql(), sowing),
-                        on);
+        SowingResultStore.keep(
+                database().sql(),
+                room.sowings().find(sowing).orElseThrow(),
+                before,
+                entries.ofSowing(database().sql(), sowing),
+                on);
     }
 }

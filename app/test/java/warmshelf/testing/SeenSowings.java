@@ -31,14 +31,12 @@ public final class SeenSowings {
     private final GrowRoom room;
     private final EntryStore entries;
     private final StayStore stays;
-    private final SowingResultStore results;
     private LocalDate next = FIRST;
 
     public SeenSowings(Database database, Audit audit, GrowRoom room) {
         this.database = database;
         this.room = room;
         this.entries = new EntryStore(audit);
-        this.results = new SowingResultStore(database, entries, audit);
         this.stays = new StayStore(audit, new ClashStore(CropCatalogue.bundled()));
     }
 
@@ -101,7 +99,8 @@ public final class SeenSowings {
             DSLContext tx = inside.dsl();
             List<Entry> before = entries.ofSowing(tx, sowing);
             entries.add(tx, entry);
-            results.keep(tx, room.sowings().find(tx, sowing).orElseThrow(), before, entries.ofSowing(tx, sowing), day);
+            SowingResultStore.keep(
+                    tx, room.sowings().find(tx, sowing).orElseThrow(), before, entries.ofSowing(tx, sowing), day);
         });
     }
 }
