@@ -94,8 +94,13 @@ public final class MovePages implements Pages {
             refuseTyped(ctx, stay, form);
             return;
         }
+        int seen = wish.get().move().version();
+        if (seen != stay.stay().version() || stay.isOverBy(visitor.today())) {
+            showConflict(ctx, stay, moves.whatChanged(stay.stay().id(), seen).words(visitor.units()));
+            return;
+        }
         MoveOutlook outlook = reader.outlook(stay, wish.get(), visitor.today());
-        Decision<UUID> decision = decide(visitor, stay, form, wish.get(), outlook);
+        Decision<UUID> decision = decide(visitor, stay, form, outlook);
         if (decision instanceof Decision.Done<UUID> moved) {
             leaveUndo(ctx, moved.value(), form.back());
             Respond.seeOther(
@@ -112,13 +117,8 @@ public final class MovePages implements Pages {
         }
     }
 
-    /** Moves it, if it still lies as it was looked at and would lie as was shown. */
-    private Decision<UUID> decide(
-            Visitor visitor, LyingStay stay, MoveForm form, MoveForm.Wish wish, MoveOutlook outlook) {
-        if (wish.move().version() != stay.stay().version() || stay.isOverBy(visitor.today())) {
-            return new Decision.Overtaken<>(
-                    moves.whatChanged(stay.stay().id(), wish.move().version()));
-        }
+    /** Moves it, if it would lie as was shown. */
+    private Decision<UUID> decide(Visitor visitor, LyingStay stay, MoveForm form, MoveOutlook outlook) {
         if (!outlook.fits()) {
             return new Decision.Overtaken<>(new SpaceRefusal.InTheWay(outlook.obstacles()));
         }

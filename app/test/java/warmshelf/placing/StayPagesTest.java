@@ -78,6 +78,18 @@ class StayPagesTest {
         }
     }
 
+    @Test
+    void what_lies_there_no_longer_is_told_so_to_whoever_moves_it() {
+        cellar.group().clock().advance(Duration.ofDays(90));
+
+        Answer answer = cellar.group()
+                .signedIn(cellar.group().coordinator())
+                .post("/stays/" + stay.getId() + "/move", Map.of("version", "1"));
+
+        assertThat(answer.status()).isEqualTo(409);
+        assertThat(stayOf(sowing)).isEqualTo(stay);
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
