@@ -3,6 +3,7 @@ package warmshelf;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 import warmshelf.archive.ArchivePages;
 import warmshelf.archive.ArchiveStore;
 import warmshelf.backup.BackupRoom;
@@ -58,6 +59,7 @@ import warmshelf.harvest.HarvestStore;
 import warmshelf.label.LabelRoom;
 import warmshelf.leaving.LeavingRoom;
 import warmshelf.news.NewsRoom;
+import warmshelf.operation.OperationRoom;
 import warmshelf.paper.PaperRoom;
 import warmshelf.photo.PacketPhotoPages;
 import warmshelf.photo.PhotoStore;
@@ -67,6 +69,7 @@ import warmshelf.placing.StayRoom;
 import warmshelf.plan.PlanRoom;
 import warmshelf.privacy.PrivacyRoom;
 import warmshelf.program.ProgramRoom;
+import warmshelf.program.WatchedFigures;
 import warmshelf.reminder.ReminderRoom;
 import warmshelf.response.CropPages;
 import warmshelf.season.SeasonRoom;
@@ -95,6 +98,7 @@ import warmshelf.web.Awaiting;
 import warmshelf.web.BookPages;
 import warmshelf.web.BrowserSession;
 import warmshelf.web.HealthPages;
+import warmshelf.web.HealthPart;
 import warmshelf.web.Pages;
 import warmshelf.web.RateLimits;
 import warmshelf.web.WebSettings;
@@ -126,10 +130,19 @@ final class Rooms {
         BoardStore board = new BoardStore(
                 database.sql(), id -> crops.find(id).map(Crop::name).orElse(id), TrialPart::words);
         FrostSource frost = EvidenceStore.over(database, audit);
+        List<Supplier<HealthPart>> health = List.of(backups::health, backups::diskHealth);
+        OperationRoom operation = new OperationRoom(
+                database,
+                health,
+                backups.news(),
+                backups::newest,
+                new OperationRoom.Sends(means.mail() != null, means.push() != null),
+                clock);
         List<Pages> pages = new ArrayList<>(List.of(
                 new BookPages(),
                 new HandbookPages(CommandBook::words),
-                new HealthPages(database::answers, List.of(backups::health, backups::diskHealth)),
+                new HealthPages(database::answers, health),
+                operation.pages(),
                 new OpeningPages(openings, passphrases, door, browsers, clock, web.zone()),
                 new JoinPages(admissions, passphrases, door, browsers),
                 new SignInPages(admissions, members, sessions, passphrases, door, browsers),
@@ -194,7 +207,8 @@ final class Rooms {
                 backups.diskNews());
         pages.addAll(CheckRoom.pages(stores, rounds, photos, members, today, clock));
         pages.addAll(duty.pages());
-        pages.addAll(ProgramRoom.pages(stores, rounds, browsers, clock));
+        pages.addAll(ProgramRoom.pages(
+                stores, rounds, browsers, clock, new WatchedFigures(operation.figuresType(), operation::figures)));
         pages.addAll(PaperRoom.pages(stores, browsers));
         LeavingRoom leaving = new LeavingRoom(database, audit, members, stores, duty.duties());
         pages.addAll(leaving.pages());

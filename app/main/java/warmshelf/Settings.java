@@ -81,6 +81,7 @@ public record Settings(
                 : DatabasePlace.at("--jdbc-url", jdbcUrl, jdbcUser, jdbcPassword)
                         .open();
         database.room().ifPresent(room -> room.keepFree(upkeep.keepFree()));
+        database.slowAfter(upkeep.slowQuery());
         return database;
     }
 

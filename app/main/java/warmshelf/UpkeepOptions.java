@@ -1,6 +1,7 @@
 package warmshelf;
 
 import java.time.DateTimeException;
+import java.time.Duration;
 import java.time.LocalTime;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -13,6 +14,7 @@ public final class UpkeepOptions {
 
     private static final String BACKUP_AT = "03:00";
     private static final String KEEP_FREE = "200";
+    private static final String SLOW_QUERY = "1000";
     private static final long BYTES = 1_000_000;
 
     @Option(
@@ -36,12 +38,28 @@ public final class UpkeepOptions {
                     + " nothing is saved (WARMSHELF_KEEP_FREE, default " + KEEP_FREE + ").")
     private @Nullable String keepFree;
 
+    @Option(
+            names = "--slow-query",
+            paramLabel = "MS",
+            description = "Milliseconds that the database may take for one question until the log tells of it, with the"
+                    + " request that asked (WARMSHELF_SLOW_QUERY, default " + SLOW_QUERY + ").")
+    private @Nullable String slowQuery;
+
     Upkeep read(Map<String, String> environment) {
         return new Upkeep(
                 SettingsOptions.given("--backups", backups, environment).orNothing(SettingsOptions::folder),
                 SettingsOptions.given("--backup-at", backupAt, environment).orDefault(BACKUP_AT, UpkeepOptions::time),
                 SettingsOptions.given("--keep-free", keepFree, environment)
-                        .orDefault(KEEP_FREE, UpkeepOptions::megabytes));
+                        .orDefault(KEEP_FREE, UpkeepOptions::megabytes),
+                SettingsOptions.given("--slow-query", slowQuery, environment)
+                        .orDefault(SLOW_QUERY, UpkeepOptions::milliseconds));
+    }
+
+    private static Duration milliseconds(SettingsOptions.Given given) {
+        if (!given.text().matches("[1-9]\\d{0,5}")) {
+            throw given.refused("a whole number of milliseconds from 1 to 999999 is accepted");
+        }
+        return Duration.ofMillis(Long.parseLong(given.text()));
     }
 
     private static long megabytes(SettingsOptions.Given given) {

@@ -28,6 +28,7 @@ class SettingsOptionsTest {
         assertThat(settings.port()).isEqualTo(7070);
         assertThat(settings.dataFolder()).isEqualTo(Path.of("warmshelf-data"));
         assertThat(settings.jdbcUrl()).isNull();
+        assertThat(settings.upkeep().slowQuery()).isEqualTo(Upkeep.SLOW_QUERY);
         assertThat(settings.addressAt(7070)).isEqualTo("http://localhost:7070");
     }
 
@@ -61,6 +62,7 @@ class SettingsOptionsTest {
                     --time-zone | Duluth                    | --time-zone was 'Duluth'; a time zone such as America/Chicago
                     --jdbc-url  | mysql://x                 | an address that starts with jdbc:postgresql:
                     --mail-host | mail.example.org          | --mail-host was 'mail.example.org', but --mail-from is missing
+                    --slow-query | 0                        | --slow-query was '0'; a whole number of milliseconds from 1 to 999999 is accepted.
                     --host      | 'a b'                     | --host was 'a b'; a network address such as
                     """)
     void a_wrong_value_is_named_with_what_is_accepted(String option, String value, String sentence) {

@@ -9,6 +9,7 @@ import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
@@ -89,6 +90,11 @@ public final class BackupRoom {
     /** How they stand, for coordinators. */
     public Aside news() {
         return new BackupNews(work, database.isShared(), clock);
+    }
+
+    /** When the newest was made; empty: there is none, or none is made here. */
+    public Optional<Instant> newest() {
+        return Optional.ofNullable(work).map(BackupWork::state).map(BackupState::newest);
     }
 
     /** How they stand, for scripts that watch: nothing of the group. */

@@ -11,6 +11,7 @@ import static warmshelf.db.generated.Tables.SUBMISSION;
 
 import com.zaxxer.hikari.HikariConfig;
 import com.zaxxer.hikari.HikariDataSource;
+import com.zaxxer.hikari.HikariPoolMXBean;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
@@ -21,6 +22,7 @@ import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.time.Duration;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -74,12 +76,14 @@ public final class Database implements AutoCloseable {
             names(List.of(ENTRY, SOWING, SOWING_RESULT, STAY, QUARTER_DAY, NEWS, AUDIT_LINE, SUBMISSION));
 
     private static final Logger LOG = LoggerFactory.getLogger(Database.class);
+    private static final int POOL = 8;
     private static final int CONNECTION_TIMEOUT_MS = 5_000;
 
     private final HikariDataSource pool;
     private final KeptConnections kept;
     private final DSLContext sql;
     private final WriteCount writes = new WriteCount();
+    private final SlowQueries slow = new SlowQueries();
     private final @Nullable String lastWords;
     private @Nullable MarkKeeper marks;
     private @Nullable Path folder;
@@ -100,8 +104,8 @@ public final class Database implements AutoCloseable {
                 .withRenderSchema(false)
                 .withRenderQuotedNames(RenderQuotedNames.EXPLICIT_DEFAULT_UNQUOTED);
         ExecuteListener[] listeners = room == null
-                ? new ExecuteListener[] {writes}
-                : new ExecuteListener[] {writes, new DiskGuard(room, this::connectAnew)};
+                ? new ExecuteListener[] {writes, slow}
+                : new ExecuteListener[] {writes, slow, new DiskGuard(room, this::connectAnew)};
         this.sql = DSL.using(new DefaultConfiguration()
                 .set(pool)
                 .set(dialect)
@@ -243,7 +247,10 @@ public final class Database implements AutoCloseable {
         config.setJdbcUrl(jdbcUrl);
         config.setUsername(user);
         config.setPassword(password);
-        config.setMaximumPoolSize(8);
+        config.setMaximumPoolSize(POOL);
+        if (!isH2(jdbcUrl)) {
+            config.addDataSourceProperty("ApplicationName", ProgramOnDatabase.OWN_NAME);
+        }
         config.setConnectionTimeout(CONNECTION_TIMEOUT_MS);
         return config;
     }
@@ -365,6 +372,34 @@ public final class Database implements AutoCloseable {
         } catch (DataAccessException refused) {
             throw new UnreadableData(refused);
         }
+    }
+
+    /** From now on the log tells of what takes longer than this. */
+    public void slowAfter(Duration most) {
+        slow.after(most);
+    }
+
+    /** How many questions were slow since the start. */
+    public long slowQueries() {
+        return slow.count();
+    }
+
+    /** How many connections are at work, how many wait for work, and how many requests wait for one. */
+    public PoolUse pool() {
+        HikariPoolMXBean now = pool.getHikariPoolMXBean();
+        return new PoolUse(
+                now.getActiveConnections(), now.getIdleConnections(), now.getThreadsAwaitingConnection(), POOL);
+    }
+
+    /** The name and version of the database, such as 'PostgreSQL 15.6'. */
+    public String product() {
+        return sql.connectionResult(connection -> connection.getMetaData().getDatabaseProductName() + " "
+                + connection.getMetaData().getDatabaseProductVersion());
+    }
+
+    /** The programs that have this database open, the longest first; only a shared one knows them. */
+    public List<ProgramOnDatabase> programs() {
+        return isShared() ? ProgramOnDatabase.all(sql) : List.of();
     }
 
     /** Whether the database answers a question just now. */

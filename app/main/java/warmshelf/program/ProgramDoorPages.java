@@ -65,6 +65,17 @@ final class ProgramDoorPages {
         };
     }
 
+    /** A route that gives figures of the server itself, as text, to scripts of coordinators. */
+    Handler figures(WatchedFigures figures) {
+        return ctx -> {
+            ProgramCaller caller = admit(ctx, TokenScope.METRICS);
+            if (!caller.coordinator()) {
+                throw Refusal.forbidden(SAY.forCoordinators());
+            }
+            ctx.contentType(figures.type()).result(figures.text().get());
+        };
+    }
+
     /** A route to which something is sent, which counts once. */
     Handler writing(TokenScope scope, Answering answering) {
         return ctx -> {

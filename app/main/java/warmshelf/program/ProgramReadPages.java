@@ -34,14 +34,17 @@ final class ProgramReadPages implements Pages {
     private final ProgramRowsStore rows;
     private final ProgramMatStore mats;
     private final ThermometerStore thermometers;
+    private final WatchedFigures figures;
 
     ProgramReadPages(
             ProgramDoorPages door,
             RoundStore rounds,
             ProgramRowsStore rows,
             ProgramMatStore mats,
-            ThermometerStore thermometers) {
+            ThermometerStore thermometers,
+            WatchedFigures figures) {
         this.door = door;
+        this.figures = figures;
         this.rounds = rounds;
         this.rows = rows;
         this.mats = mats;
@@ -53,6 +56,7 @@ final class ProgramReadPages implements Pages {
         // Anyone: it is part of the program and tells nothing of the group.
         routes.get(PREFIX + "/openapi.json", ProgramReadPages::describe, Role.ANYONE);
         routes.get(PREFIX + "/token", door.reading(null, ProgramReadPages::token), Role.PROGRAM);
+        routes.get(PREFIX + "/metrics", door.figures(figures), Role.PROGRAM);
         routes.get(PREFIX + "/round", door.reading(TokenScope.ROUND, this::round), Role.PROGRAM);
         routes.get(PREFIX + "/mats", door.reading(TokenScope.READINGS, this::mats), Role.PROGRAM);
         routes.get(PREFIX + "/thermometers", door.reading(TokenScope.NIGHTS, this::thermometers), Role.PROGRAM);

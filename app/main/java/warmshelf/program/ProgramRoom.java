@@ -15,7 +15,8 @@ import warmshelf.web.RateLimits;
 public final class ProgramRoom {
     private ProgramRoom() {}
 
-    public static List<Pages> pages(SowingStores stores, RoundStore rounds, BrowserSession browsers, Clock clock) {
+    public static List<Pages> pages(
+            SowingStores stores, RoundStore rounds, BrowserSession browsers, Clock clock, WatchedFigures figures) {
         ProgramTokenStore tokens = new ProgramTokenStore(stores.database(), stores.audit());
         ThermometerStore thermometers = new ThermometerStore(stores.database(), stores.audit());
         ProgramDoorPages door = new ProgramDoorPages(
@@ -27,7 +28,8 @@ public final class ProgramRoom {
                         rounds,
                         new ProgramRowsStore(stores.database()),
                         new ProgramMatStore(stores.database()),
-                        thermometers),
+                        thermometers,
+                        figures),
                 new ProgramWritePages(
                         door,
                         CheckRoom.sentEntries(stores),

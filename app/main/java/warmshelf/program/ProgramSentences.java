@@ -20,6 +20,10 @@ interface ProgramSentences {
 
     String readLots();
 
+    String readMetrics();
+
+    String forCoordinators();
+
     String nameField();
 
     String nothingTicked();

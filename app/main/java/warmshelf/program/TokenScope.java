@@ -16,7 +16,8 @@ public enum TokenScope {
     NIGHTS("nights:write", SAY.writeNights()),
     SOWINGS("sowings:read", SAY.readSowings()),
     STAYS("stays:read", SAY.readStays()),
-    LOTS("lots:read", SAY.readLots());
+    LOTS("lots:read", SAY.readLots()),
+    METRICS("metrics:read", SAY.readMetrics());
 
     private final String word;
     private final String about;

@@ -7,7 +7,6 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import io.javalin.http.HttpStatus;
 import java.util.Map;
-import java.util.UUID;
 import org.eclipse.jetty.io.EofException;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -84,7 +83,7 @@ final class ErrorPages {
             show(ctx, HttpStatus.SERVICE_UNAVAILABLE, SAY.noRoomOnDisk());
             return;
         }
-        String reference = UUID.randomUUID().toString().substring(0, 8);
+        String reference = RequestName.of(ctx);
         LOG.error("fault {} at {} {}", reference, ctx.method(), ctx.path(), exception);
         show(ctx, HttpStatus.INTERNAL_SERVER_ERROR, SAY.fault(reference));
     }

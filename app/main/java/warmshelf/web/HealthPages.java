@@ -57,7 +57,8 @@ public final class HealthPages implements Pages {
         ctx.status(ready ? HttpStatus.OK : HttpStatus.SERVICE_UNAVAILABLE).json(health);
     }
 
-    private static String version() {
+    /** The version of this program. */
+    public static String version() {
         String version = HealthPages.class.getPackage().getImplementationVersion();
         return version == null ? "unpackaged" : version;
     }

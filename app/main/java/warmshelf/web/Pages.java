@@ -1,6 +1,7 @@
 package warmshelf.web;
 
 import io.javalin.config.RoutesConfig;
+import java.time.Duration;
 import java.util.Map;
 import java.util.Set;
 import warmshelf.words.Units;
@@ -36,6 +37,13 @@ public interface Pages {
     default int toDecide(Visitor coordinator) {
         return 0;
     }
+
+    /**
+     * Hears of a request that was answered.
+     *
+     * @param route as the program writes its address; '-' where it has none
+     */
+    default void answered(String method, String route, int status, Duration took) {}
 
     /** Ends what the pages have begun in the background; called when the server stops. */
     default void stop() {}

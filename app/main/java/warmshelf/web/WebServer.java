@@ -114,7 +114,9 @@ public final class WebServer implements AutoCloseable {
         KnownHosts hosts = new KnownHosts(settings.baseUrl());
         CrossSite crossSite = new CrossSite(settings.baseUrl());
         config.fileRenderer(new Renderer(assets, doors, clock, settings.zone(), pages));
+        config.requestLogger.http((ctx, millis) -> RequestName.answered(ctx, millis, pages));
         config.routes.before(ctx -> {
+            RequestName.give(ctx);
             ctx.res().setCharacterEncoding("UTF-8");
             headers.put(ctx);
             uploads.lendFolder(ctx);

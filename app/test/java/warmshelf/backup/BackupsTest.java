@@ -35,7 +35,7 @@ import warmshelf.testing.TestGroup;
 
 /** Backups of a real folder: by themselves, by command while a server runs and without one, brought back, and found broken. */
 class BackupsTest {
-    private static final Upkeep AT_THREE = new Upkeep(null, LocalTime.of(3, 0), 0);
+    private static final Upkeep AT_THREE = new Upkeep(null, LocalTime.of(3, 0), 0, Upkeep.SLOW_QUERY);
 
     @TempDir
     private static Path lived;

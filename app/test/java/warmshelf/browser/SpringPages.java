@@ -204,6 +204,7 @@ record SpringPages(SpringGroup spring) {
                 new PageVisit("proposal, wrong", "/duty/proposal?days=900&from=soon&site=none", coordinator),
                 new PageVisit("swaps, for a coordinator", "/duty/swaps", coordinator),
                 new PageVisit("everything in one file", "/archive", coordinator),
+                new PageVisit("how the server runs", "/server", coordinator),
                 new PageVisit("group settings", "/settings/group", coordinator)));
         for (String form : List.of(
                 "/sites/[0-9a-f-]{36}/change",

@@ -29,6 +29,7 @@ public final class PageWalk {
             "/settings",
             "/settings/group",
             "/archive",
+            "/server",
             "/plans",
             "/supplies",
             "/findings",
