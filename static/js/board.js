@@ -1,7 +1,6 @@
 // Moving trays on the racks and in the weeks, for coordinators. Only asks and shows: the server says what clashes, and a
 // form saves. Each tray is a link to its own page, where the same is done with buttons.
 
-const DAY_WIDTH = 18;
 const START_PX = 6;
 const LONG_PRESS_MS = 450;
 const PAUSE_MS = 120;
@@ -13,6 +12,7 @@ const places = [...document.querySelectorAll("[data-place]")].map((node) => {
   const [x, y, width, height] = node.dataset.box.split(" ").map(Number);
   return { node, id: node.dataset.place, svg: node.ownerSVGElement, x, y, width, height };
 });
+const DAY_WIDTH = Number(document.querySelector("[data-day-width]")?.dataset.dayWidth ?? 1);
 const inWeeks = document.querySelector("[data-first-day]") !== null;
 let held = null; // the tray in hand: tray, of (quarters), first, place, from (or null: its days stay), ghost, by
 let pressed = null; // a pointer that is down on a tray and has not picked it up yet
@@ -27,13 +27,23 @@ function pickUp(tray, by, x) {
   const [first, of] = tray.dataset.slot.split("/").map(Number);
   const ghost = document.createElementNS("http://www.w3.org/2000/svg", "rect");
   ghost.setAttribute("class", "ghost");
-  const place = places.find((each) => each.node.contains(tray));
+  // What waits beside the racks lies nowhere yet, or on a mat that cannot be used.
+  const place = placeOf(tray) ?? (by === "keys" ? shown()[0] : null);
   held = { tray, of, first, place, from: null, ghost, by, startX: x, answer: null, timer: 0, asking: null };
   tray.classList.add("held");
   words.hidden = false;
-  words.textContent = "Picked up: " + tray.querySelector("title").textContent + ".";
+  words.textContent = "Picked up: " + (tray.querySelector("title") ?? tray).textContent + ".";
   draw();
   if (by === "keys") look();
+}
+
+function placeOf(tray) {
+  return places.find((each) => each.node.contains(tray) || each.id === tray.dataset.lies);
+}
+
+/** The places that can be seen: a phone shows one shelf at a time. */
+function shown() {
+  return places.filter((each) => each.svg.getClientRects().length > 0);
 }
 
 function aim(place, first, from) {
@@ -41,14 +51,18 @@ function aim(place, first, from) {
   Object.assign(held, { place, first, from, answer: null });
   held.ghost.classList.remove("ghost--clash");
   draw();
-  look();
+  if (place) look();
 }
 
 function draw() {
   const { place, first, of, ghost, tray } = held;
-  const own = tray.querySelector("path").getBBox();
+  if (!place) {
+    ghost.remove();
+    return;
+  }
   let box;
   if (inWeeks) {
+    const own = tray.querySelector("path").getBBox();
     const shift = held.from ? daysBetween(tray.dataset.from, held.from) * DAY_WIDTH : 0;
     box = [own.x + shift, place.y + ((first - 1) / 4) * place.height, own.width, (of / 4) * place.height];
   } else {
@@ -90,6 +104,7 @@ function tell(mine, answer) {
 
 function address({ tray, place, first, from }) {
   const query = new URLSearchParams({ spot: place.id + "/" + first });
+  if (tray.dataset.day) query.set("day", tray.dataset.day);
   if (from) query.set("from", from);
   return tray.getAttribute("href") + "/move?" + query;
 }
@@ -116,6 +131,10 @@ function cancel() {
 /** Shows what would change; only the button there saves. */
 function putDown() {
   const mine = held;
+  if (!mine.place) {
+    cancel();
+    return;
+  }
   if (!mine.answer) {
     mine.whenTold = () => { mine.whenTold = null; if (held === mine) putDown(); };
     return;
@@ -127,7 +146,7 @@ function putDown() {
   }
   letGo();
   const form = ask.querySelector("form");
-  document.getElementById("board-ask-title").textContent = answer.fits ? "Move it?" : "It clashes here";
+  document.getElementById("board-ask-title").textContent = answer.fits ? (answer.fields ? "Lay it here?" : "Move it?") : "It clashes here";
   for (const which of ["now", "then"]) {
     const said = ask.querySelector(`[data-say=${which}]`);
     said.textContent = answer[which] ?? "";
@@ -139,16 +158,30 @@ function putDown() {
     line.textContent = clash;
     return line;
   }));
-  form.action = mine.tray.getAttribute("href") + "/move";
-  form.elements.version.value = answer.version;
+  form.action = mine.tray.getAttribute("href") + (answer.fields ? "/placement" : "/move");
+  form.querySelectorAll("[data-field]").forEach((each) => each.remove());
+  form.elements.version.value = answer.version ?? "";
   form.elements.shown.value = answer.key ?? "";
   form.elements.spot.value = mine.place.id + "/" + mine.first;
   form.elements.from.value = mine.from ?? "";
   form.elements.back.value = location.pathname + location.search;
+  fill(form, answer.fields ?? {});
   form.querySelector("[type=submit]").hidden = !answer.fits;
-  ask.querySelector("[data-more]").href = address(mine) + "&back=" + encodeURIComponent(location.pathname + location.search);
+  ask.querySelector("[data-more]").href = (answer.fields ? mine.tray.getAttribute("href") + "?" : address(mine) + "&") + "back=" + encodeURIComponent(location.pathname + location.search);
   ask.onclose = () => mine.tray.focus();
   ask.showModal();
+}
+
+/** What the server wants back of what it said. */
+function fill(form, fields) {
+  for (const [name, value] of Object.entries(fields)) {
+    if (!form.elements[name]) {
+      const field = Object.assign(document.createElement("input"), { type: "hidden", name });
+      field.dataset.field = "";
+      form.append(field);
+    }
+    form.elements[name].value = value;
+  }
 }
 
 ask.querySelector("[data-leave]").addEventListener("click", () => ask.close());
@@ -176,8 +209,8 @@ function pickUpPressed() {
   const { tray, x, y } = pressed;
   clearTimeout(pressed.timer);
   pressed = null;
-  const place = places.find((each) => each.node.contains(tray));
-  pickUp(tray, "pointer", x - place.svg.getBoundingClientRect().left);
+  const place = placeOf(tray);
+  pickUp(tray, "pointer", place ? x - place.svg.getBoundingClientRect().left : 0);
   aimAt(x, y);
 }
 
@@ -198,7 +231,10 @@ document.addEventListener("pointermove", (event) => {
 
 function aimAt(x, y) {
   const svg = document.elementFromPoint(x, y)?.closest("svg");
-  if (!svg) return;
+  if (!svg) {
+    if (!held.tray.ownerSVGElement) aim(null, held.first, null);
+    return;
+  }
   const box = svg.getBoundingClientRect();
   const [left, top] = [x - box.left, y - box.top];
   const place = places.find((each) =>
@@ -222,7 +258,7 @@ function scrollAtEdges(x, y) {
   const down = y < EDGE_PX ? -12 : y > innerHeight - EDGE_PX ? 12 : 0;
   if (across || down) {
     window.scrollBy(0, down);
-    held.place.svg.parentElement.scrollBy(across, down);
+    held.place?.svg.parentElement.scrollBy(across, down);
   }
 }
 
@@ -295,7 +331,8 @@ function stepSlot(ahead) {
 }
 
 function stepPlace(ahead, first = held.first) {
-  const next = places[places.indexOf(held.place) + ahead];
+  const inSight = shown();
+  const next = inSight[inSight.indexOf(held.place) + ahead];
   if (next) aim(next, first, held.from);
 }
 

@@ -72,16 +72,20 @@ import warmshelf.program.ProgramRoom;
 import warmshelf.program.WatchedFigures;
 import warmshelf.reminder.ReminderRoom;
 import warmshelf.response.CropPages;
+import warmshelf.search.SearchPages;
 import warmshelf.season.SeasonRoom;
 import warmshelf.seed.OfferStore;
 import warmshelf.seed.SeedRoom;
 import warmshelf.shelf.BoardPages;
+import warmshelf.shelf.BoardStateStore;
 import warmshelf.shelf.BoardStore;
 import warmshelf.shelf.MatPages;
 import warmshelf.shelf.MatStore;
 import warmshelf.shelf.QuarantineStore;
 import warmshelf.shelf.RackPages;
 import warmshelf.shelf.RackStore;
+import warmshelf.shelf.RemovalPages;
+import warmshelf.shelf.RemovalStore;
 import warmshelf.shelf.ShelfPages;
 import warmshelf.shelf.ShelfStore;
 import warmshelf.shelf.ShelvingStore;
@@ -151,19 +155,26 @@ final class Rooms {
                 new ArchivePages(new ArchiveStore(database, audit)),
                 new SitePages(shelving, new SiteStore(database.sql(), audit), quarantine),
                 new RackPages(shelving, new RackStore(database.sql(), audit)),
+                new RemovalPages(shelving, new RemovalStore(database.sql(), audit)),
                 new ShelfPages(shelving, new ShelfStore(database.sql(), audit), quarantine),
                 new MatPages(shelving, new MatStore(database.sql(), audit)),
-                new BoardPages(shelving, board, new HeldRackStore(database, crops)::marks),
                 new FrostPages(frost, new AcceptedRiskStore(database, audit)::of, members::coordinatorNames)));
         pages.addAll(GardenRoom.pages(database, audit));
         // Asking, placing and the daily round stand on the same stores.
         SowingStores stores = SowingStores.over(database, audit, frost, crops);
+        pages.add(new BoardPages(
+                shelving,
+                board,
+                new HeldRackStore(database, crops)::marks,
+                RequestRoom.unplaced(stores),
+                new BoardStateStore(database)));
         PhotoStore photos = new PhotoStore(database, audit);
         HarvestStore harvests = new HarvestStore(database, audit);
         OfferStore offers = new OfferStore(database, audit, stores.lots(), stores.balances());
         pages.addAll(SeedRoom.pages(
                 stores.lots(), stores.balances(), offers, stores.use(), crops, ownCrops.varieties(), photos, harvests));
         pages.add(new PacketPhotoPages(photos, stores.lots()));
+        pages.add(new SearchPages(database, crops));
         pages.add(new SetPointPages(database, stores.matDays()));
         PlanRoom plans = new PlanRoom(stores);
         pages.addAll(SowingRoom.pages(stores, photos, plans.ownSowings(), harvests));

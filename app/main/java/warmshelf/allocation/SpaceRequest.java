@@ -73,4 +73,10 @@ public record SpaceRequest(
     public boolean isWaiting() {
         return state == State.WAITING;
     }
+
+    /** A day where it may begin then, else its ideal day; never one that has passed. */
+    public LocalDate startNear(LocalDate day, LocalDate today) {
+        LocalDate start = day.isBefore(earliest) || day.isAfter(latest) ? ideal : day;
+        return start.isBefore(today) ? today : start;
+    }
 }

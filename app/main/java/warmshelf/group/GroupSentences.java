@@ -147,4 +147,6 @@ interface GroupSentences {
     String member();
 
     String coordinator();
+
+    String pageField();
 }

@@ -6,11 +6,14 @@ import java.util.Set;
 import java.util.UUID;
 import warmshelf.words.Choice;
 import warmshelf.words.FormReader;
+import warmshelf.words.PartOfList;
 
 /**
  * Who belongs to the group. What only coordinators see is empty for others.
  *
- * @param gone those who have left
+ * @param name part of a name to which the lists are narrowed; empty: to none
+ * @param part those who belong to it, as many as a page shows
+ * @param gone those who have left, as many as a page shows
  * @param undoable those whose leaving can still be taken back
  * @param links invitations that are open
  * @param madeFor for whom the link was made by which a member joined, where under another name
@@ -18,8 +21,10 @@ import warmshelf.words.FormReader;
  * @param freshLink the link just made, or empty
  */
 record PeoplePage(
-        List<Member> present,
+        String name,
+        PartOfList<Member> part,
         List<Member> gone,
+        int goneInAll,
         Set<UUID> undoable,
         List<Link> links,
         Map<UUID, String> madeFor,

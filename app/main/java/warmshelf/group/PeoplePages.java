@@ -22,9 +22,13 @@ import warmshelf.web.Role;
 import warmshelf.web.Visitor;
 import warmshelf.words.Choice;
 import warmshelf.words.FormReader;
+import warmshelf.words.Needle;
+import warmshelf.words.PartOfList;
 
 /** Who belongs to the group; coordinators invite, appoint and note who has left. */
 public final class PeoplePages implements Pages {
+    private static final int LAST_PAGE = 100_000;
+
     private final MemberStore members;
     private final LinkStore links;
     private final BrowserSession browsers;
@@ -116,14 +120,30 @@ public final class PeoplePages implements Pages {
     }
 
     private PeoplePage page(Context ctx, FormReader form) {
-        List<Member> everyone = members.all();
-        boolean coordinator = Visitor.of(ctx).coordinator();
+        Visitor visitor = Visitor.of(ctx);
+        boolean coordinator = visitor.coordinator();
+        FormReader asked = new FormReader(ctx.queryParamMap());
+        String name = asked.text("name");
+        Needle needle = Needle.of(name);
+        int number =
+                asked.optionalWholeNumber("page", SAY.pageField(), 1, LAST_PAGE).orElse(1);
+        if (!asked.ok()) {
+            throw Refusal.of(
+                    HttpStatus.UNPROCESSABLE_CONTENT,
+                    String.join(" ", asked.problems().values()));
+        }
+        List<Member> found = members.all().stream()
+                .filter(member -> needle.isIn(member.nameFor(visitor.memberId(), coordinator)))
+                .toList();
+        List<Member> gone = found.stream()
+                .filter(member -> !member.present() && !member.erased())
+                .toList();
         @Nullable String link = coordinator ? Notice.takeLink(ctx) : null;
         return new PeoplePage(
-                everyone.stream().filter(Member::present).toList(),
-                everyone.stream()
-                        .filter(member -> !member.present() && !member.erased())
-                        .toList(),
+                name,
+                PartOfList.of(found.stream().filter(Member::present).toList(), number),
+                PartOfList.of(gone, 1).lines(),
+                gone.size(),
                 coordinator ? undoable.get() : Set.of(),
                 coordinator ? links.open() : List.of(),
                 coordinator ? links.madeForAnother() : Map.of(),

@@ -41,7 +41,8 @@ final class MoveAnswer {
                 "key", outlook.key());
     }
 
-    private static String words(String where, LocalDate from, LocalDate to, @Nullable WarmDays warm, Units units) {
+    /** Where something would lie, on which days and how warm. */
+    static String words(String where, LocalDate from, LocalDate to, @Nullable WarmDays warm, Units units) {
         return "%s, %s%s".formatted(where, DayWords.span(from, to), warm == null ? "" : ", " + words(warm, units));
     }
 

@@ -120,4 +120,6 @@ interface PlacingSentences {
     String lightOtherwise();
 
     String litMatsOnly();
+
+    String pageField();
 }

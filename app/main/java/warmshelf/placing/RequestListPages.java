@@ -4,6 +4,7 @@ import static warmshelf.placing.PlacingSentences.SAY;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -11,13 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.UUID;
-import org.jspecify.annotations.Nullable;
-import warmshelf.allocation.FirstFit;
 import warmshelf.allocation.PlaceAndDays;
-import warmshelf.allocation.SpaceAnswer;
-import warmshelf.allocation.SpaceOffer;
-import warmshelf.allocation.SpaceRequest;
-import warmshelf.allocation.SpaceWish;
 import warmshelf.decision.Decision;
 import warmshelf.finding.trial.TrialWarmth;
 import warmshelf.finding.trial.TrialWarmthStore;
@@ -28,15 +23,19 @@ import warmshelf.web.Aside;
 import warmshelf.web.Awaiting;
 import warmshelf.web.Decisions;
 import warmshelf.web.Pages;
+import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
-import warmshelf.words.Units;
+import warmshelf.words.FormReader;
+import warmshelf.words.PartOfList;
 
 /** All that waits for a coordinator: requests with what is suggested, to be placed one by one or all at once, and the rest. */
 public final class RequestListPages implements Pages {
+    private static final int LAST_PAGE = 100_000;
+
     private final HistoryStore histories;
-    private final RequestWishes wishes;
+    private final RequestSuggestions suggestions;
     private final PlacementStore placements;
     private final LightAfterHeat lights;
     private final TrialWarmthStore trials;
@@ -45,14 +44,14 @@ public final class RequestListPages implements Pages {
 
     RequestListPages(
             HistoryStore histories,
-            RequestWishes wishes,
+            RequestSuggestions suggestions,
             PlacementStore placements,
             LightAfterHeat lights,
             TrialWarmthStore trials,
             Aside aside,
             ToDecideView others) {
         this.histories = histories;
-        this.wishes = wishes;
+        this.suggestions = suggestions;
         this.placements = placements;
         this.lights = lights;
         this.trials = trials;
@@ -71,18 +70,6 @@ public final class RequestListPages implements Pages {
         return others.count(coordinator);
     }
 
-    /**
-     * A waiting request with what first fit suggests for it.
-     *
-     * @param warnings what placing this one as suggested would do to a trial that it is of
-     */
-    public record Line(
-            History history,
-            SpaceRequest request,
-            @Nullable SpaceOffer offer,
-            @Nullable String noSpace,
-            TrialWarnings warnings) {}
-
     private void all(Context ctx) {
         Visitor visitor = Visitor.of(ctx);
         List<History> underWay = histories.underWay();
@@ -94,8 +81,21 @@ public final class RequestListPages implements Pages {
         Respond.page(
                 ctx,
                 "placing/requests.peb",
-                page(suggestions(visitor, underWay), decided, visitor),
+                page(suggestions.of(underWay, visitor.today(), visitor.units()), decided, visitor, page(ctx)),
                 aside.model(visitor));
+    }
+
+    /** Which page of the requests is wanted. */
+    private static int page(Context ctx) {
+        FormReader asked = new FormReader(ctx.queryParamMap());
+        int page =
+                asked.optionalWholeNumber("page", SAY.pageField(), 1, LAST_PAGE).orElse(1);
+        if (!asked.ok()) {
+            throw Refusal.of(
+                    HttpStatus.UNPROCESSABLE_CONTENT,
+                    String.join(" ", asked.problems().values()));
+        }
+        return page;
     }
 
     /**
@@ -107,15 +107,15 @@ public final class RequestListPages implements Pages {
      */
     private record ListPage(
             List<Awaiting.Matter> urgent,
-            List<Line> waiting,
+            PartOfList<RequestSuggestions.Line> waiting,
             List<Awaiting.Matter> matters,
             List<History> decided,
             List<String> warnings) {}
 
-    private ListPage page(List<Line> waiting, List<History> decided, Visitor visitor) {
+    private ListPage page(List<RequestSuggestions.Line> waiting, List<History> decided, Visitor visitor, int number) {
         Map<UUID, SortedMap<LocalDate, Double>> all = new HashMap<>();
         List<TrialWarmth> told = new ArrayList<>();
-        for (Line line : waiting) {
+        for (RequestSuggestions.Line line : waiting) {
             if (line.offer() != null && line.history().sowing().trial() != null) {
                 all.put(
                         line.request().sowingId(),
@@ -128,50 +128,17 @@ public final class RequestListPages implements Pages {
         List<Awaiting.Matter> matters = others.matters(visitor);
         return new ListPage(
                 matters.stream().filter(Awaiting.Matter::urgent).toList(),
-                waiting,
+                PartOfList.of(waiting, number),
                 matters.stream().filter(each -> !each.urgent()).toList(),
                 decided,
                 new TrialWarnings(together).words(visitor.units()));
-    }
-
-    private List<Line> suggestions(Visitor visitor, List<History> underWay) {
-        LocalDate today = visitor.today();
-        List<SpaceWish> asked = new ArrayList<>();
-        Map<UUID, History> waiting = new HashMap<>();
-        for (History history : underWay) {
-            if (history.request() != null && history.request().isWaiting()) {
-                waiting.put(history.sowing().id(), history);
-                asked.add(wishes.of(history, history.request(), today));
-            }
-        }
-        List<Line> lines = new ArrayList<>();
-        new FirstFit(wishes.board(today), today).answerAll(asked).forEach((sowing, answer) -> {
-            History history = waiting.get(sowing);
-            if (history != null && history.request() != null) {
-                lines.add(line(history, history.request(), answer, visitor.units()));
-            }
-        });
-        return lines;
-    }
-
-    private Line line(History history, SpaceRequest request, SpaceAnswer answer, Units units) {
-        if (answer instanceof SpaceAnswer.Space found) {
-            return new Line(
-                    history,
-                    request,
-                    found.offer(),
-                    null,
-                    trials.warnings(history.sowing(), found.offer().warm()));
-        }
-        return new Line(
-                history, request, null, ((SpaceAnswer.None) answer).reason().words(units), TrialWarnings.NONE);
     }
 
     private void placeAll(Context ctx) {
         Visitor visitor = Visitor.of(ctx);
         int placed = 0;
         List<String> clashes = new ArrayList<>();
-        for (Line line : suggestions(visitor, histories.underWay())) {
+        for (RequestSuggestions.Line line : suggestions.of(histories.underWay(), visitor.today(), visitor.units())) {
             if (line.offer() == null) {
                 continue;
             }

@@ -5,6 +5,8 @@ import static warmshelf.placing.PlacingSentences.SAY;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -25,6 +27,7 @@ import warmshelf.sowing.History;
 import warmshelf.sowing.HistoryStore;
 import warmshelf.sowing.SeedAgain;
 import warmshelf.web.Decisions;
+import warmshelf.web.Notice;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
@@ -103,9 +106,13 @@ public final class RequestPages implements Pages {
             Respond.overtaken(ctx, TEMPLATE, page(ctx, history, form.reader(), new FormReader(Map.of()), NONE));
             return;
         }
+        String back = MoveForm.back(form.reader().text("back")).orElse("/requests");
+        Notice.leaveUndo(
+                ctx,
+                "/requests/" + request.sowingId() + "/return?back=" + URLEncoder.encode(back, StandardCharsets.UTF_8));
         Respond.seeOther(
                 ctx,
-                "/requests",
+                back,
                 SAY.placed(
                                 history.sowing().title(),
                                 placement.get().mat().name(),
@@ -134,7 +141,8 @@ public final class RequestPages implements Pages {
                 Decisions.doneOr(placements.takeBack(history.sowing().id(), visitor.memberId()), visitor.units());
         Respond.seeOther(
                 ctx,
-                "/requests",
+                MoveForm.back(Objects.requireNonNullElse(ctx.queryParam("back"), ""))
+                        .orElse("/requests"),
                 SAY.waitsAgain(history.sowing().title(), seed.words(visitor.units()))
                         .strip());
     }

@@ -17,6 +17,14 @@ public final class RequestRoom {
                 stores.database(), stores.requests(), stores.stays(), stores.sowings(), stores.claims());
     }
 
+    /** What waits for a place, told beside the racks. */
+    public static Aside unplaced(SowingStores stores) {
+        return new UnplacedNews(
+                stores.histories(),
+                new RequestSuggestions(
+                        new RequestWishes(stores.planner(), stores.space()), new TrialWarmthStore(stores.database())));
+    }
+
     public static List<Pages> pages(SowingStores stores, Aside aside, Awaiting others) {
         RequestWishes wishes = new RequestWishes(stores.planner(), stores.space());
         LightAfterHeat lights = new LightAfterHeat(stores.planner(), stores.space());
@@ -25,13 +33,18 @@ public final class RequestRoom {
         return List.of(
                 new RequestListPages(
                         stores.histories(),
-                        wishes,
+                        new RequestSuggestions(wishes, trials),
                         placements,
                         lights,
                         trials,
                         aside,
                         new ToDecideView(stores.database(), stores.requests(), others)),
                 new RequestLightPages(placements),
+                new PlacementLookPages(
+                        stores.histories(),
+                        wishes,
+                        new LyingStore(stores.database(), stores.crops(), stores.space()),
+                        trials),
                 new RequestPages(stores.histories(), wishes, placements, lights, trials));
     }
 }

@@ -9,9 +9,11 @@ import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.temporal.TemporalAdjusters;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
+import warmshelf.web.Aside;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
@@ -25,20 +27,38 @@ public final class BoardPages implements Pages {
     private static final int USUAL_WEEKS = 8;
     private static final int MOST_WEEKS = 52;
 
+    private static final String STATE = "boardState";
+
     private final ShelvingStore shelving;
     private final BoardStore board;
     private final Supplier<List<HeldMark>> held;
+    private final Aside unplaced;
+    private final BoardStateStore states;
 
-    /** @param held the racks that are held now */
-    public BoardPages(ShelvingStore shelving, BoardStore board, Supplier<List<HeldMark>> held) {
+    /**
+     * Shows the boards.
+     *
+     * @param held the racks that are held now
+     * @param unplaced what waits for a place, beside the racks
+     * @param states tells pages that something changed since
+     */
+    public BoardPages(
+            ShelvingStore shelving,
+            BoardStore board,
+            Supplier<List<HeldMark>> held,
+            Aside unplaced,
+            BoardStateStore states) {
         this.shelving = shelving;
         this.board = board;
         this.held = held;
+        this.unplaced = unplaced;
+        this.states = states;
     }
 
     @Override
     public void register(RoutesConfig routes) {
         routes.get("/racks", this::racks, Role.MEMBER);
+        routes.get("/racks/state", this::state, Role.MEMBER);
         routes.get("/paper/racks", this::plans, Role.MEMBER);
         routes.get("/weeks", this::weeks, Role.MEMBER);
     }
@@ -48,12 +68,27 @@ public final class BoardPages implements Pages {
         FormReader asked = new FormReader(ctx.queryParamMap());
         LocalDate day = asked.text("day").isEmpty() ? today : asked.date("day", SAY.dayField());
         refuseUnusable(asked);
+        // Named before anything is read: what changes meanwhile is told rather than missed.
+        Aside state = visitor -> Map.of(STATE, states.state());
+        Map<String, Object> beside = Aside.of(state, unplaced).model(Visitor.of(ctx));
         List<Site> all = shelving.all();
-        Board read = board.read(DayStrip.from(day), DayStrip.to(day));
+        Board read = board.read(DayStrip.from(day), WeekAhead.to(day));
         Respond.page(
                 ctx,
                 "shelf/racks.peb",
-                new WholePage(RacksPage.of(all, chosen(asked, all), read, day, today, held.get())));
+                new WholePage(RacksPage.of(all, chosen(asked, all), read, day, today, held.get())),
+                beside);
+    }
+
+    /** Whether anything changed since the state that the page names; asked again and again, and answered without looking. */
+    private void state(Context ctx) {
+        String tag = "\"" + states.state() + "\"";
+        ctx.header("ETag", tag);
+        if (tag.equals(ctx.header("If-None-Match"))) {
+            ctx.status(HttpStatus.NOT_MODIFIED);
+        } else {
+            ctx.json(Map.of("state", states.state()));
+        }
     }
 
     private void plans(Context ctx) {
@@ -68,15 +103,24 @@ public final class BoardPages implements Pages {
     private void weeks(Context ctx) {
         LocalDate today = Visitor.of(ctx).today();
         FormReader asked = new FormReader(ctx.queryParamMap());
-        LocalDate near = asked.text("from").isEmpty() ? today.minusWeeks(1) : asked.date("from", SAY.firstWeekField());
         int weeks = asked.optionalWholeNumber("weeks", SAY.weeksField(), 1, MOST_WEEKS)
                 .orElse(USUAL_WEEKS);
+        LocalDate near = asked.text("from").isEmpty() ? before(today, weeks) : asked.date("from", SAY.firstWeekField());
         refuseUnusable(asked);
         LocalDate from = near.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
+        Map<String, String> state = Map.of(STATE, states.state());
         List<Site> all = shelving.all();
         Board read = board.read(from, from.plusWeeks(weeks));
         Respond.page(
-                ctx, "shelf/weeks.peb", new WholePage(WeeksPage.of(all, chosen(asked, all), read, from, weeks, today)));
+                ctx,
+                "shelf/weeks.peb",
+                new WholePage(WeeksPage.of(all, chosen(asked, all), read, from, weeks, today)),
+                state);
+    }
+
+    /** So that of some weeks, beginning on the Monday nearest to it, a fifth is past. */
+    private static LocalDate before(LocalDate today, int weeks) {
+        return today.minusDays(weeks * 7L / 5).plusDays(3);
     }
 
     private static void refuseUnusable(FormReader asked) {

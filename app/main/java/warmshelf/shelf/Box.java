@@ -9,8 +9,11 @@ public record Box(int x, int y, int width, int height) {
         return "M" + x + " " + y + "h" + width + "v" + height + "h-" + width + "z";
     }
 
-    /** The same with round corners. */
+    /** The same with round corners, where there is room for them. */
     public String roundOutline() {
+        if (width < 2 * ROUND || height < 2 * ROUND) {
+            return outline();
+        }
         int across = width - 2 * ROUND;
         int down = height - 2 * ROUND;
         String corner = "a" + ROUND + " " + ROUND + " 0 0 1 ";

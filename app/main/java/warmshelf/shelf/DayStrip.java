@@ -12,8 +12,8 @@ import warmshelf.words.DayWords;
 
 /** Days to step to, with how full the places are on each. */
 public record DayStrip(LocalDate day, List<DayLink> days) {
-    static final int BEFORE = 2;
-    static final int AFTER = 11;
+    static final int BEFORE = 1;
+    static final int AFTER = 5;
 
     /**
      * One day of the strip.
@@ -29,10 +29,6 @@ public record DayStrip(LocalDate day, List<DayLink> days) {
 
     static LocalDate from(LocalDate day) {
         return day.minusDays(BEFORE);
-    }
-
-    static LocalDate to(LocalDate day) {
-        return day.plusDays(AFTER + 1L);
     }
 
     /** The days around the chosen one, counting only the places given. */
@@ -55,12 +51,9 @@ public record DayStrip(LocalDate day, List<DayLink> days) {
         return places.isEmpty() ? 0 : (int) Math.round(100.0 * taken / (places.size() * Place.QUARTERS));
     }
 
-    public LocalDate previousDay() {
-        return day.minusDays(1);
-    }
-
-    public LocalDate nextDay() {
-        return day.plusDays(1);
+    /** Whether today is a day to step to already. */
+    public boolean hasToday() {
+        return days.stream().anyMatch(DayLink::today);
     }
 
     public LocalDate previousWeek() {

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import warmshelf.words.FormReader;
 import warmshelf.words.Units;
 
@@ -92,14 +93,19 @@ final class NewRackForm {
      */
     static Map<String, List<String>> blank(int walkOrder, List<Shelf> like, List<Shelf> all, Units units) {
         Map<String, List<String>> typed = new HashMap<>(RackForm.blank(walkOrder));
-        all.stream()
+        Stream.concat(all.stream(), like.stream())
                 .flatMap(shelf -> shelf.mats().stream())
                 .reduce((one, other) -> other)
                 .ifPresent(mat -> typed.putAll(MatForm.alike(mat, units)));
-        all.stream().filter(Shelf::isLit).reduce((one, other) -> other).ifPresent(shelf -> {
-            typed.put("litPlaces", List.of(String.valueOf(shelf.litPlaces().size())));
-            typed.put("lightWatts", List.of(String.valueOf(shelf.lightWatts())));
-        });
+        Stream.concat(all.stream(), like.stream())
+                .filter(Shelf::isLit)
+                .reduce((one, other) -> other)
+                .ifPresent(shelf -> {
+                    typed.put(
+                            "litPlaces",
+                            List.of(String.valueOf(shelf.litPlaces().size())));
+                    typed.put("lightWatts", List.of(String.valueOf(shelf.lightWatts())));
+                });
         like.stream()
                 .filter(shelf -> shelf.fromTop() <= SHELVES)
                 .forEach(shelf -> typed.put(

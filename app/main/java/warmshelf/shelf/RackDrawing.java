@@ -17,20 +17,28 @@ import warmshelf.words.DayWords;
 
 /** Works out where everything of a rack is drawn. */
 final class RackDrawing {
-    static final int PLACE_WIDTH = 170;
-    static final int PLACE_DEPTH = 80;
+    /** Two racks of four places in a row, and a column beside them, fit a laptop. */
+    static final int PLACE_WIDTH = 100;
+
+    static final int PLACE_DEPTH = 90;
     /** A rack that would be taller is drawn with up to four places in a row, so that it fits a laptop beside another. */
-    private static final int TALLEST = 460;
+    private static final int TALLEST = 480;
 
     private static final int MOST_IN_A_ROW = 4;
-    private static final int NUMBER = 14;
+    /** The row above places in which their numbers stand. */
+    private static final int NUMBER = 13;
+
     private static final int GAP = 4;
     private static final int UPRIGHT = 10;
     private static final int STRIP = 22;
-    private static final int LABEL = 20;
-    private static final int LAMP = 12;
+    private static final int LABEL = 16;
+    /** How far a shelf's label reaches; a lamp hangs beside it. */
+    private static final int LABEL_WIDTH = 62;
+
+    private static final int LAMP = 6;
     private static final int BOARD = 6;
     private static final int FEET = 12;
+    private static final int ROW = NUMBER + PLACE_DEPTH + GAP;
 
     private final Board board;
     private final LocalDate day;
@@ -48,15 +56,16 @@ final class RackDrawing {
         while (inARow < MOST_IN_A_ROW && height(rack) > TALLEST) {
             inARow++;
         }
-        int width = rack.shelves().stream().mapToInt(this::shelfWidth).max().orElse(columnWidth(1));
+        int width = rack.shelves().stream().mapToInt(this::shelfWidth).max().orElse(columnWidth(1)) + 2 * UPRIGHT;
         List<ShelfPicture> shelves = new ArrayList<>();
         int top = 0;
         for (Shelf shelf : rack.shelves()) {
-            ShelfPicture picture = shelf(shelf, top);
+            boolean lowest = shelves.size() == rack.shelves().size() - 1;
+            ShelfPicture picture = shelf(shelf, top, width, lowest ? FEET : 0);
             shelves.add(picture);
-            top = picture.boardY() + BOARD;
+            top += picture.box().height();
         }
-        return new RackPicture(rack.id(), rack.name(), width + 2 * UPRIGHT, top + FEET, shelves);
+        return new RackPicture(rack.id(), rack.name(), width, Math.max(top, FEET), shelves);
     }
 
     /** The most places that stand beside each other on a shelf anyway. */
@@ -67,15 +76,12 @@ final class RackDrawing {
     private int height(Rack rack) {
         return FEET
                 + rack.shelves().stream()
-                        .mapToInt(shelf ->
-                                LABEL + (shelf.isLit() ? LAMP : 0) + rows(shelf) * (PLACE_DEPTH + GAP) + STRIP + BOARD)
+                        .mapToInt(shelf -> LABEL + rows(shelf) * ROW + STRIP + BOARD)
                         .sum();
     }
 
-    private ShelfPicture shelf(Shelf shelf, int top) {
-        int lampTop = top + LABEL;
-        int placesTop = lampTop + (shelf.isLit() ? LAMP : 0);
-        int boardY = placesTop + rows(shelf) * (PLACE_DEPTH + GAP) + STRIP;
+    private ShelfPicture shelf(Shelf shelf, int top, int width, int feet) {
+        int boardY = LABEL + rows(shelf) * ROW + STRIP;
         List<GroupPicture> groups = new ArrayList<>();
         int x = UPRIGHT + GAP;
         for (Mat mat : shelf.mats()) {
@@ -86,8 +92,7 @@ final class RackDrawing {
         Box lamp = null;
         if (shelf.isLit()) {
             int columns = columns(shelf, shelf.litPlaces());
-            int width = columnWidth(columns) - GAP;
-            Box strip = new Box(x, boardY - STRIP, width, STRIP);
+            Box strip = new Box(x, boardY - STRIP, columnWidth(columns) - GAP, STRIP);
             groups.add(new GroupPicture(
                     SAY.underLight(),
                     null,
@@ -96,9 +101,17 @@ final class RackDrawing {
                     null,
                     null,
                     places(shelf.litPlaces(), columns, strip, SAY::litPlace, false)));
-            lamp = new Box(x, lampTop, width, LAMP / 2);
+            int lampX = Math.max(x, UPRIGHT + LABEL_WIDTH);
+            lamp = new Box(lampX, LABEL / 2 - 1, x + strip.width() - lampX, LAMP);
         }
-        return new ShelfPicture(shelf.fromTop(), top + LABEL - 6, boardY, lamp, groups);
+        return new ShelfPicture(
+                shelf.id(),
+                shelf.fromTop(),
+                new Box(0, top, width, boardY + BOARD + feet),
+                LABEL - 5,
+                boardY,
+                lamp,
+                groups);
     }
 
     private GroupPicture mat(Mat mat, int x, int boardY, int columns) {
@@ -122,8 +135,9 @@ final class RackDrawing {
     private static OutPicture out(Mat mat, Outage outage, Box strip) {
         String full = SAY.matIsOut(mat.name(), outage.words());
         String brief = SAY.matOutTo(mat.name(), DayWords.day(outage.lastDay()));
-        boolean roomy = ShortText.fit(full, strip.width() - 12, true).equals(full);
-        return new OutPicture(roomy ? full : brief, "%s: %s".formatted(full, outage.reason()));
+        int room = strip.width() - 12;
+        String text = ShortText.fit(full, room, true).equals(full) ? full : ShortText.fit(brief, room, true);
+        return new OutPicture(text, "%s: %s".formatted(full, outage.reason()));
     }
 
     private List<PlacePicture> places(
@@ -131,8 +145,8 @@ final class RackDrawing {
         int rows = rows(places.size(), columns);
         List<PlacePicture> pictures = new ArrayList<>();
         for (int index = 0; index < places.size(); index++) {
-            int x = strip.x() + NUMBER + index % columns * (PLACE_WIDTH + NUMBER + GAP);
-            int y = strip.y() - (rows - index / columns) * (PLACE_DEPTH + GAP);
+            int x = strip.x() + index % columns * (PLACE_WIDTH + GAP);
+            int y = strip.y() - (rows - index / columns) * ROW + NUMBER;
             Place place = places.get(index);
             pictures.add(place(place, new Box(x, y, PLACE_WIDTH, PLACE_DEPTH), words.apply(place.number()), out));
         }
@@ -197,7 +211,7 @@ final class RackDrawing {
     }
 
     private static int columnWidth(int columns) {
-        return columns * (NUMBER + PLACE_WIDTH + GAP) + GAP;
+        return columns * (PLACE_WIDTH + GAP) + GAP;
     }
 
     private int shelfWidth(Shelf shelf) {

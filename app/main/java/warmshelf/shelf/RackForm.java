@@ -4,6 +4,7 @@ import static warmshelf.shelf.ShelfSentences.SAY;
 
 import java.util.List;
 import java.util.Map;
+import java.util.UUID;
 import warmshelf.words.FormReader;
 
 /** Reads what was typed of a rack. */
@@ -17,9 +18,22 @@ public final class RackForm {
                 reader.wholeNumber("walkOrder", SAY.walkOrderField(), 1, 999));
     }
 
+    /** The site on which it is to stand; left out: where it stands. */
+    static UUID site(FormReader reader, Rack rack, List<Site> sites) {
+        if (reader.text("site").isEmpty()) {
+            return rack.siteId();
+        }
+        String chosen = reader.choice(
+                "site",
+                SAY.siteField(),
+                sites.stream().map(site -> site.id().toString()).toList());
+        return reader.problems().containsKey("site") ? rack.siteId() : UUID.fromString(chosen);
+    }
+
     static Map<String, List<String>> typed(Rack rack) {
         return Map.of(
                 "name", List.of(rack.name()),
+                "site", List.of(rack.siteId().toString()),
                 "walkOrder", List.of(String.valueOf(rack.walkOrder())),
                 "version", List.of(String.valueOf(rack.version())));
     }

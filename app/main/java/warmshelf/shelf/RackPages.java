@@ -6,6 +6,7 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Optional;
+import java.util.UUID;
 import java.util.stream.IntStream;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
@@ -51,10 +52,14 @@ public final class RackPages implements Pages {
         }
     }
 
+    /** A form on which a rack is moved to another site too. */
+    private record ChangeRackPage(ShelvingEditPage page, List<Site> sites) {}
+
     private void newRack(Context ctx) {
         Site site = site(ctx);
         List<Shelf> like = Optional.ofNullable(ctx.queryParam("like"))
-                .flatMap(id -> site.racks().stream()
+                .flatMap(id -> shelving.all().stream()
+                        .flatMap(each -> each.racks().stream())
                         .filter(rack -> rack.id().toString().equals(id))
                         .findFirst())
                 .map(Rack::shelves)
@@ -91,18 +96,23 @@ public final class RackPages implements Pages {
 
     private void rackAsItIs(Context ctx) {
         Rack rack = rack(ctx);
-        ShelvingEditPages.show(ctx, changeRackPage(rack, new FormReader(RackForm.typed(rack))));
+        ShelvingEditPage page = changeRackPage(rack, new FormReader(RackForm.typed(rack)));
+        Respond.page(ctx, page.template(), new ChangeRackPage(page, shelving.all()));
     }
 
     private void changeRack(Context ctx) {
         Rack rack = rack(ctx);
         ShelvingEditPage page = changeRackPage(rack, new FormReader(ctx.formParamMap()));
         RackDraft draft = RackForm.read(page.form());
+        UUID site = RackForm.site(page.form(), rack, shelving.all());
         int version = ShelvingEditPages.version(page);
         ShelvingEditPages.give(
                 ctx,
                 page,
-                () -> racks.change(rack.id(), version, draft, Visitor.of(ctx).memberId()),
+                shown -> new ChangeRackPage(shown, shelving.all()),
+                () -> racks.change(
+                        rack.id(), version, draft, site, Visitor.of(ctx).memberId()),
+                changed -> "/sites",
                 SAY.rackChanged(draft.name()));
     }
 

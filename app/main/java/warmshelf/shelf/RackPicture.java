@@ -6,7 +6,7 @@ import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One rack on one day, as one sees it standing there. Sizes are CSS pixels: text is drawn at its reading size, and a rack
+ * One rack on one day, as one sees it standing there. Everything on a shelf is measured from that shelf's top. Sizes are CSS pixels: text is drawn at its reading size, and a rack
  * too wide for a screen is scrolled, not shrunk.
  */
 public record RackPicture(UUID id, String name, int width, int height, List<ShelfPicture> shelves) {
@@ -14,11 +14,19 @@ public record RackPicture(UUID id, String name, int width, int height, List<Shel
     /**
      * A level between the uprights.
      *
+     * @param level counted from the top
+     * @param box the part of the rack that it takes
      * @param boardY top edge of the board that everything stands on
      * @param lamp the light above the lit places; null without
      */
     public record ShelfPicture(
-            int level, int labelY, int boardY, @Nullable Box lamp, List<GroupPicture> groups) {}
+            UUID id,
+            int level,
+            Box box,
+            int labelY,
+            int boardY,
+            @Nullable Box lamp,
+            List<GroupPicture> groups) {}
 
     /**
      * A mat, or the lit places of a shelf.
@@ -36,8 +44,15 @@ public record RackPicture(UUID id, String name, int width, int height, List<Shel
             @Nullable WarmScale warmth,
             @Nullable OutPicture out,
             List<PlacePicture> places) {
+        private static final int ROOMY = 180;
+
         public boolean isMat() {
             return matId != null;
+        }
+
+        /** Whether its strip has room for its warmth as a word and a figure; its title says the word anyway. */
+        public boolean isRoomy() {
+            return strip.width() >= ROOMY;
         }
     }
 

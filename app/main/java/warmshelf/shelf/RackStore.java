@@ -48,17 +48,19 @@ public final class RackStore {
         }));
     }
 
-    public Decision<UUID> change(UUID id, int version, RackDraft draft, UUID by) {
+    /** Changes it, or moves it to another site with all that lies on it. */
+    public Decision<UUID> change(UUID id, int version, RackDraft draft, UUID site, UUID by) {
         return EditStore.make(sql, new ShelfRefusal.RackNameTaken(draft.name()), transaction -> {
             int changed = transaction
                     .update(RACK)
+                    .set(RACK.SITE_ID, site)
                     .set(RACK.NAME, draft.name())
                     .set(RACK.WALK_ORDER, draft.walkOrder())
                     .set(RACK.VERSION, version + 1)
                     .where(RACK.ID.eq(id), RACK.VERSION.eq(version))
                     .execute();
             EditStore.mustHaveChanged(changed);
-            audit.write(transaction, by, "change", "rack", id, draft.toString());
+            audit.write(transaction, by, "change", "rack", id, draft + " at " + site);
             return id;
         });
     }

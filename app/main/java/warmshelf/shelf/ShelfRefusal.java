@@ -3,6 +3,7 @@ package warmshelf.shelf;
 import static warmshelf.shelf.ShelfSentences.SAY;
 
 import java.time.LocalDate;
+import warmshelf.words.Counted;
 import warmshelf.words.Message;
 import warmshelf.words.Units;
 
@@ -102,6 +103,38 @@ public sealed interface ShelfRefusal extends Message {
         @Override
         public String words(Units units) {
             return SAY.setPointOutside(thermostat.words(units), units.temperature(celsius), day.toString());
+        }
+    }
+
+    /** Racks stand at the site that is to be deleted. */
+    record RacksStand(int racks) implements ShelfRefusal {
+        @Override
+        public String words(Units units) {
+            return SAY.racksStand(Counted.of(racks, "rack", "racks"));
+        }
+    }
+
+    /** Trays lie on what is to be deleted. */
+    record TraysLie(int trays) implements ShelfRefusal {
+        @Override
+        public String words(Units units) {
+            return trays == 1 ? SAY.trayLies() : SAY.traysLie(trays);
+        }
+    }
+
+    /** Trays are to lie on what is to be deleted. */
+    record TraysBooked(int trays) implements ShelfRefusal {
+        @Override
+        public String words(Units units) {
+            return trays == 1 ? SAY.trayBooked() : SAY.traysBooked(trays);
+        }
+    }
+
+    /** Something is recorded of what is to be deleted. */
+    record WasUsed() implements ShelfRefusal {
+        @Override
+        public String words(Units units) {
+            return SAY.wasUsed();
         }
     }
 

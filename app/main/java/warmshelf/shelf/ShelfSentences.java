@@ -98,7 +98,7 @@ interface ShelfSentences {
 
     String matPlaceAt(String where, String mat, int place);
 
-    String underLightTitle();
+    String lightInShort();
 
     String outTo(String day);
 
@@ -128,7 +128,7 @@ interface ShelfSentences {
 
     String quarter(int quarter);
 
-    String leaves();
+    String leavesOn(String day);
 
     String today();
 
@@ -195,4 +195,28 @@ interface ShelfSentences {
     String weeksField();
 
     String versionField();
+
+    String racksStand(String racks);
+
+    String trayLies();
+
+    String traysLie(int trays);
+
+    String trayBooked();
+
+    String traysBooked(int trays);
+
+    String wasUsed();
+
+    String isDeleted(String what);
+
+    String theSite(String name);
+
+    String theRack(String name, String shelves, String mats);
+
+    String theShelf(int level, String rack, String mats);
+
+    String theMat(String name);
+
+    String siteField();
 }

@@ -37,6 +37,11 @@ public record ShelvingEditPage(
         return overtaken ? current : form.typed().getOrDefault("version", current);
     }
 
+    /** Where it can be deleted; only what stands can. */
+    public String deletion() {
+        return address.replaceFirst("/change$", "/deletion");
+    }
+
     /** The same text once more, to be saved over the newer state by someone who has now seen it. */
     ShelvingEditPage whenOvertaken() {
         return new ShelvingEditPage(template, heading, address, form, stored, true);

@@ -43,6 +43,11 @@ public record StayOnBoard(
         return trial == null ? cropName : cropName + ", " + trial.words();
     }
 
+    /** The crop without what follows a comma or a bracket. */
+    public String shortCrop() {
+        return ShortText.head(cropName);
+    }
+
     /** For example 'half tray'. */
     public String kindWords() {
         return kind.replace('-', ' ');

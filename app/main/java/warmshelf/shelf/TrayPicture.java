@@ -18,18 +18,34 @@ public record TrayPicture(UUID stayId, Quarters quarters, Box box, String kind, 
     private static final int LINE = 15;
     private static final int MARGIN = 4;
 
-    /** One line of writing; {@code strong} for the crop. */
-    public record Line(int x, int y, String text, boolean strong) {}
+    /**
+     * One line of writing.
+     *
+     * @param strong it is the crop
+     * @param upwards written from the front to the back, as on a book's spine
+     */
+    public record Line(int x, int y, String text, boolean strong, boolean upwards) {}
 
     static TrayPicture of(StayOnBoard stay, Box place, String placeWords) {
         Quarters quarters = new Quarters(stay.firstQuarter(), stay.quarters());
         Box box = quarters.within(place).inset(2);
         String trial = stay.trial() == null ? "" : stay.trial().brief();
+        String leaves = SAY.leavesOn(DayWords.day(stay.to()));
+        String whose = trial.isEmpty() ? stay.memberName() : trial;
         List<String> texts = switch (stay.quarters()) {
-            case 4 -> List.of(stay.cropName(), trial, stay.memberName(), stay.stageWord(), DayWords.leaves(stay.to()));
-            case 2 -> half(stay, trial, box.width() - 2 * MARGIN);
-            // two lines are all that a quarter has room for
-            default -> List.of(stay.cropName(), trial.isEmpty() ? stay.memberName() : trial);
+            case 4 ->
+                List.of(
+                        stay.cropName(),
+                        trial.isEmpty() ? ShortText.secondLine(stay.cropName(), box.width() - 2 * MARGIN) : trial,
+                        stay.memberName(),
+                        stay.stageWord(),
+                        leaves);
+            case 2 -> List.of(stay.cropName(), whose, SAY.leavesOn(DayWords.date(stay.to())));
+            // two short lines are all that a quarter has room for
+            default ->
+                List.of(
+                        stay.cropName(),
+                        stay.trial() == null ? stay.memberName() : stay.trial().briefest());
         };
         String words = "%s, %s, %s, %s, %s, %s %s"
                 .formatted(
@@ -40,34 +56,38 @@ public record TrayPicture(UUID stayId, Quarters quarters, Box box, String kind, 
                         DayWords.leaves(stay.to()),
                         placeWords,
                         stay.quarterWords());
-        return new TrayPicture(stay.stayId(), quarters, box, stay.kind(), lines(box, texts, stay.memberName()), words);
+        return new TrayPicture(
+                stay.stayId(),
+                quarters,
+                box,
+                stay.kind(),
+                lines(box, texts, stay.memberName(), stay.quarters()),
+                words);
     }
 
-    /** Five lines are all that a half tray has room for: where its trial or the rest of the crop's name needs one, how far it is goes. */
-    private static List<String> half(StayOnBoard stay, String trial, int room) {
-        String second = trial.isEmpty() ? ShortText.secondLine(stay.cropName(), room) : trial;
-        return List.of(
-                stay.cropName(),
-                second,
-                stay.memberName(),
-                second.isEmpty() ? stay.stageWord() : "",
-                SAY.leaves(),
-                DayWords.day(stay.to()));
-    }
-
-    /** The first line is the crop; what has nothing to say takes no room. */
-    private static List<Line> lines(Box box, List<String> all, String memberName) {
+    /** The first line is the crop; what has nothing to say takes no room. A half tray is too narrow for words across. */
+    private static List<Line> lines(Box box, List<String> all, String memberName, int quarters) {
         List<String> texts = all.stream().filter(text -> !text.isEmpty()).toList();
+        boolean upwards = quarters == 2;
+        int room = (upwards ? box.height() : box.width()) - 2 * MARGIN - (quarters == 1 ? MARGIN : 0);
+        int start = ((upwards ? box.width() : box.height()) - texts.size() * LINE) / 2 + LINE - 3;
         List<Line> lines = new ArrayList<>();
-        int y = box.y() + (box.height() - texts.size() * LINE) / 2 + LINE - 3;
         for (String text : texts) {
-            int room = box.width() - 2 * MARGIN;
-            String fitted = lines.isEmpty()
-                    ? ShortText.fitCrop(text, room)
-                    : text.equals(memberName) ? ShortText.fitName(text, room) : ShortText.fit(text, room, false);
-            lines.add(new Line(box.x() + MARGIN, y, fitted, lines.isEmpty()));
-            y += LINE;
+            int along = start + lines.size() * LINE;
+            lines.add(new Line(
+                    box.x() + (upwards ? along : MARGIN),
+                    box.y() + (upwards ? box.height() - MARGIN : along),
+                    fitted(text, room, lines.isEmpty(), memberName),
+                    lines.isEmpty(),
+                    upwards));
         }
         return lines;
+    }
+
+    private static String fitted(String text, int room, boolean crop, String memberName) {
+        if (crop) {
+            return ShortText.fitCrop(text, room);
+        }
+        return text.equals(memberName) ? ShortText.fitName(text, room) : ShortText.fit(text, room, false);
     }
 }

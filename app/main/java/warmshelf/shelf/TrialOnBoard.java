@@ -12,4 +12,9 @@ public record TrialOnBoard(int number, String way, String words) {
     String brief() {
         return SAY.trialBrief(String.valueOf(number), way);
     }
+
+    /** The same where there is hardly any room: '3 B'. */
+    String briefest() {
+        return number + " " + way;
+    }
 }

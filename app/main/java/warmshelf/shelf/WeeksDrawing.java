@@ -21,10 +21,14 @@ import warmshelf.words.DayWords;
 
 /** Works out where everything of the weeks is drawn. */
 final class WeeksDrawing {
-    private static final int DAY = WeeksPicture.DAY;
     private static final int LANE = 20;
     private static final int TITLE = 22;
     private static final int GAP = 10;
+    /** Narrower days have no number, and narrower weeks no name of the day, or only every second week a date. */
+    private static final int NUMBERED_DAY = 16;
+
+    private static final int NAMED_WEEK = 80;
+    private static final int DATED_WEEK = 50;
 
     private final Board board;
     private final LocalDate from;
@@ -46,17 +50,34 @@ final class WeeksDrawing {
                 for (Shelf shelf : rack.shelves()) {
                     String where = SAY.shelfOf(site.name(), rack.name(), shelf.fromTop());
                     for (Mat mat : shelf.mats()) {
-                        y = add(bands, band(mat.name(), where, mat, mat.places(), y));
+                        y = add(bands, band(heading(rack, shelf, mat.name()), where, mat, mat.places(), y));
                     }
                     if (shelf.isLit()) {
-                        y = add(bands, band(SAY.underLightTitle(), where, null, shelf.litPlaces(), y));
+                        y = add(
+                                bands,
+                                band(heading(rack, shelf, SAY.lightInShort()), where, null, shelf.litPlaces(), y));
                     }
                 }
             }
         }
         int todayIndex = index(today);
-        Integer todayX = todayIndex >= 0 && todayIndex < days ? Integer.valueOf(todayIndex * DAY) : null;
-        return new WeeksPicture(from, days / 7, days * DAY, y, todayX, heads(), dayHeads(), bands);
+        Integer todayX = todayIndex >= 0 && todayIndex < days ? Integer.valueOf(x(todayIndex)) : null;
+        return new WeeksPicture(from, days / 7, y, todayX, heads(), dayHeads(), bands);
+    }
+
+    /** For example 'North · 2 · M1', cut where a rack has a long name. */
+    private static String heading(Rack rack, Shelf shelf, String what) {
+        String rest = " · %d · %s".formatted(shelf.fromTop(), what);
+        int room = WeeksPicture.NAMES - 12;
+        String whole = rack.name() + rest;
+        return ShortText.fit(whole, room, true).equals(whole)
+                ? whole
+                : ShortText.fit(rack.name(), Math.max(30, room - 8 * rest.length()), true) + rest;
+    }
+
+    /** Where a day begins; all days together fill the width, however many they are. */
+    private int x(int index) {
+        return index * WeeksPicture.WIDTH / days;
     }
 
     private static int add(List<BandPicture> bands, BandPicture band) {
@@ -68,8 +89,9 @@ final class WeeksDrawing {
         List<RowPicture> rows = new ArrayList<>();
         int y = top + TITLE;
         for (Place place : places) {
-            String words =
-                    mat == null ? SAY.litPlaceAt(where, place.number()) : SAY.matPlaceAt(where, name, place.number());
+            String words = mat == null
+                    ? SAY.litPlaceAt(where, place.number())
+                    : SAY.matPlaceAt(where, mat.name(), place.number());
             RowPicture row = row(place, y, words);
             rows.add(row);
             y += row.height();
@@ -94,9 +116,9 @@ final class WeeksDrawing {
 
     private OutRun out(Mat mat, Outage outage) {
         int first = Math.max(0, index(outage.from()));
-        int width = (Math.min(days, index(outage.to())) - first) * DAY;
+        int width = x(Math.min(days, index(outage.to()))) - x(first);
         return new OutRun(
-                first * DAY,
+                x(first),
                 width,
                 outText(outage, width - 8),
                 SAY.matOut(mat.name(), DayWords.day(outage.from()), DayWords.day(outage.lastDay()), outage.reason()));
@@ -123,9 +145,9 @@ final class WeeksDrawing {
         int start = Math.max(0, index(stay.from()));
         int laneQuarters = Place.QUARTERS / lanes;
         Box box = new Box(
-                start * DAY,
+                x(start),
                 rowY + (stay.firstQuarter() - 1) / laneQuarters * LANE + 1,
-                shownDays(stay) * DAY,
+                x(start + shownDays(stay)) - x(start),
                 stay.quarters() / laneQuarters * LANE - 2);
         boolean begun = index(stay.from()) < 0;
         String names = (begun ? "… " : "") + ShortText.head(stay.cropName())
@@ -163,7 +185,7 @@ final class WeeksDrawing {
                 continue;
             }
             if (celsius != null) {
-                runs.add(new WarmRun(start * DAY, (day - start) * DAY, celsius, WarmScale.of(celsius)));
+                runs.add(new WarmRun(x(start), x(day) - x(start), celsius, WarmScale.of(celsius)));
             }
             start = day;
         }
@@ -179,14 +201,21 @@ final class WeeksDrawing {
     }
 
     private List<WeekHead> heads() {
+        int width = x(7);
         return IntStream.range(0, days / 7)
-                .mapToObj(week -> new WeekHead(week * 7 * DAY, from.plusWeeks(week)))
+                .mapToObj(week -> {
+                    LocalDate monday = from.plusWeeks(week);
+                    boolean dated = width >= DATED_WEEK || week % 2 == 0;
+                    String words = width >= NAMED_WEEK ? DayWords.day(monday) : dated ? DayWords.date(monday) : "";
+                    return new WeekHead(x(week * 7), words);
+                })
                 .toList();
     }
 
     private List<DayHead> dayHeads() {
-        return IntStream.range(0, days)
-                .mapToObj(day -> new DayHead(day * DAY, from.plusDays(day)))
+        int width = x(1);
+        return IntStream.range(0, width < NUMBERED_DAY ? 0 : days)
+                .mapToObj(day -> new DayHead(x(day) + width / 2, from.plusDays(day)))
                 .toList();
     }
 

@@ -6,7 +6,7 @@ import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Places down, days across. Sizes are CSS pixels; the names stand in a picture of their own, so that they stay in sight
+ * Places down, days across, as many as were chosen in the same width. Sizes are CSS pixels; the names stand in a picture of their own, so that they stay in sight
  * while the days are scrolled.
  *
  * @param todayX where today begins; null where today is not shown
@@ -14,20 +14,24 @@ import org.jspecify.annotations.Nullable;
 public record WeeksPicture(
         LocalDate from,
         int weeks,
-        int width,
         int height,
         @Nullable Integer todayX,
         List<WeekHead> heads,
         List<DayHead> days,
         List<BandPicture> bands) {
-    static final int DAY = 18;
+    /** Days and names together fill a laptop. */
+    static final int WIDTH = 1064;
 
-    public record WeekHead(int x, LocalDate monday) {}
+    static final int NAMES = 150;
 
+    /** {@code words} may be empty where there is no room for them. */
+    public record WeekHead(int x, String words) {}
+
+    /** {@code x} is its middle. */
     public record DayHead(int x, LocalDate day) {}
 
     /**
-     * A mat or the lit places of a shelf: its name, how warm it is when, when it cannot be used, and its places.
+     * A mat or the lit places of a shelf: rack, shelf and name, how warm it is when, when it cannot be used, and its places.
      *
      * @param matId null on lit places
      * @param y top of the band
@@ -79,6 +83,19 @@ public record WeeksPicture(
             boolean begun,
             String text,
             String words) {}
+
+    public int width() {
+        return WIDTH;
+    }
+
+    public int names() {
+        return NAMES;
+    }
+
+    /** How wide a day is, for a script. */
+    public double dayWidth() {
+        return WIDTH / (weeks * 7.0);
+    }
 
     /** The day after the last one shown. */
     public LocalDate to() {

@@ -1,7 +1,10 @@
 package warmshelf.sowing;
 
+import static warmshelf.sowing.SowingSentences.SAY;
+
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
@@ -15,13 +18,18 @@ import warmshelf.timeline.SeasonPicture;
 import warmshelf.timeline.TimelineStep;
 import warmshelf.web.Aside;
 import warmshelf.web.Pages;
+import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
+import warmshelf.words.FormReader;
+import warmshelf.words.PartOfList;
 
 /** A member's own sowings, by what is next to do. */
 final class MySowingsPages implements Pages {
     private static final int THIS_WEEK = 7;
+
+    private static final int LAST_PAGE = 100_000;
 
     private final HistoryStore histories;
     private final SowingPlanner planner;
@@ -94,11 +102,29 @@ final class MySowingsPages implements Pages {
                         lines.getOrDefault(When.THIS_WEEK, List.of()),
                         lines.getOrDefault(When.LATER, List.of()),
                         lines.getOrDefault(When.WAITING, List.of()),
-                        lines.getOrDefault(When.OVER, List.of())),
+                        PartOfList.of(lines.getOrDefault(When.OVER, List.of()), finished(ctx)),
+                        ctx.queryParam("finished") != null),
                 aside.model(visitor));
     }
 
-    /** A member's sowings by when something is next to do, with how each stands with its seed. */
+    /** Which page of those that are finished is wanted; they become ever more. */
+    private static int finished(Context ctx) {
+        FormReader asked = new FormReader(ctx.queryParamMap());
+        int page = asked.optionalWholeNumber("finished", SAY.pageOfFinishedField(), 1, LAST_PAGE)
+                .orElse(1);
+        if (!asked.ok()) {
+            throw Refusal.of(
+                    HttpStatus.UNPROCESSABLE_CONTENT,
+                    String.join(" ", asked.problems().values()));
+        }
+        return page;
+    }
+
+    /**
+     * A member's sowings by when something is next to do, with how each stands with its seed.
+     *
+     * @param overOpen whether a page of those that are finished was asked for
+     */
     private record ListPage(
             Map<UUID, SeedStanding> seeds,
             @Nullable SeasonPicture season,
@@ -106,7 +132,8 @@ final class MySowingsPages implements Pages {
             List<Line> thisWeek,
             List<Line> later,
             List<Line> waiting,
-            List<Line> over) {}
+            PartOfList<Line> over,
+            boolean overOpen) {}
 
     private Line line(History history, Visitor visitor) {
         LocalDate today = visitor.today();

@@ -353,4 +353,6 @@ interface SowingSentences {
     String partWinter();
 
     String noDataThere(Path folder);
+
+    String pageOfFinishedField();
 }

@@ -21,7 +21,7 @@ import warmshelf.db.generated.tables.records.StayRecord;
 /** Moving trays by mouse, finger and keys, as a coordinator does. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class BoardMoveTest {
-    private static final int DAY_WIDTH = 18;
+    private static final int DAY_WIDTH = 19;
     /** Longer than a finger must stay to pick a tray up. */
     private static final int LONG_PRESS_MS = 500;
     /** A page's own clock begins at nought and stands still from here on. */
@@ -195,11 +195,39 @@ class BoardMoveTest {
     }
 
     @Test
+    void what_waits_beside_the_racks_is_dragged_onto_a_place_laid_there_after_asking_and_taken_back() {
+        String form = ".unplaced form[action='/requests/" + spring.waiting + "/placement']";
+        open("/racks");
+        open("/racks?day=" + page.locator(form + " [name=from]").inputValue());
+        boolean right = page.locator(form + " [name=quarter]").inputValue().equals("3");
+        Locator free = place(page.locator(form + " [name=place]").inputValue());
+        Locator waits = page.locator(".unplaced a[href='/requests/" + spring.waiting + "']");
+        waits.scrollIntoViewIfNeeded();
+        BoundingBox from = waits.boundingBox();
+        page.mouse().move(from.x + 9, from.y + 9);
+        page.mouse().down();
+        page.mouse().move(from.x + 30, from.y + 9);
+        assertThat(page.locator(".ghost")).hasCount(0);
+        free.scrollIntoViewIfNeeded();
+        aim(free, right ? 0.75 : 0.25);
+        assertThat(words()).containsText("Fits.");
+        page.mouse().up();
+
+        assertThat(page.locator("#board-ask h2")).hasText("Lay it here?");
+        page.locator("#board-ask button[type=submit]").click();
+
+        assertThat(page.locator(".notice").first()).containsText("lies on mat");
+        assertThat(waits).hasCount(0);
+        page.locator("text=Undo").click();
+        assertThat(waits).hasCount(1);
+    }
+
+    @Test
     void on_a_phone_a_long_press_picks_up_and_a_short_one_scrolls() {
         Page phone = chromium.on(Screen.PHONE, spring.group(), spring.group().coordinator())
                 .newPage();
         phone.clock().install(new Clock.InstallOptions().setTime(0));
-        phone.navigate(Chromium.address(spring.group()) + "/racks?day=" + before.getFromDay());
+        phone.navigate(Chromium.address(spring.group()) + "/racks?day=" + before.getFromDay() + "#shelf-" + shelf());
         phone.clock().pauseAt(AN_HOUR_MS);
         Locator tray = phone.locator("[data-slot][href='/stays/" + stay + "']");
         tray.scrollIntoViewIfNeeded();
@@ -248,12 +276,27 @@ class BoardMoveTest {
         page.mouse().move(from.x + from.width / 2, from.y + from.height / 2);
         page.mouse().down();
         page.mouse().move(from.x + from.width / 2 + 9, from.y + from.height / 2);
+        aim(place, across);
+    }
+
+    private void aim(Locator place, double across) {
         double[] to = ((List<?>) place.evaluate("""
             (place, across) => { const [x, y, w, h] = place.dataset.box.split(' ').map(Number);
               const box = place.ownerSVGElement.getBoundingClientRect(); return [box.left + x + w * across, box.top + y + h / 2]; }
             """, across))
                 .stream().mapToDouble(number -> ((Number) number).doubleValue()).toArray();
         page.mouse().move(to[0], to[1]);
+    }
+
+    /** The shelf on which it lies; a phone shows one at a time. */
+    private UUID shelf() {
+        return spring.group()
+                .database()
+                .sql()
+                .fetchOne(
+                        "select m.shelf_id from mat m join place p on p.mat_id = m.id where p.id = ?",
+                        before.getPlaceId())
+                .get(0, UUID.class);
     }
 
     /** The other place of the same mat. */

@@ -41,6 +41,26 @@ class PeoplePagesTest {
     }
 
     @Test
+    void many_members_come_page_by_page_and_by_part_of_a_name() {
+        MemberStore members = new MemberStore(group.database(), group.audit());
+        for (int each = 0; each < 50; each++) {
+            members.add(
+                    group.database().sql(),
+                    new NewMember("Zoë%02d Far".formatted(each), "US", "55803", "none"),
+                    false,
+                    "for a test");
+        }
+
+        assertThat(ilse.get("/people").text())
+                .contains("Page 1 of 2", "Zoë46 Far")
+                .doesNotContain("Zoë47 Far");
+        assertThat(ilse.get("/people?page=2").text()).contains("Zoë49 Far").doesNotContain("Zoë46 Far");
+        assertThat(ilse.get("/people?name=ZOE4").text()).contains("Members: 10", "Zoë49 Far");
+        assertThat(ilse.get("/people?name=%25").text()).contains("Nobody here is called “%”");
+        assertThat(ilse.get("/people?page=many").status()).isEqualTo(422);
+    }
+
+    @Test
     void an_invitation_is_shown_once_and_lets_one_person_join() {
         Answer made = ilse.post("/people/links", Map.of("note", "Nadia next door", "role", "member"));
         Answer page = ilse.get(made.location());

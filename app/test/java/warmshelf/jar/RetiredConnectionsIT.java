@@ -34,6 +34,11 @@ class RetiredConnectionsIT {
             "/sign-out",
             "/settings/passphrase",
             "/settings/erasure",
+            // would take away what the others write to
+            "/sites/{id}/deletion",
+            "/sites/racks/{id}/deletion",
+            "/sites/shelves/{id}/deletion",
+            "/sites/mats/{id}/deletion",
             // only once somebody has left, and only by their name
             "/people/{id}/erasure",
             // sent by scripts as JSON, not by forms

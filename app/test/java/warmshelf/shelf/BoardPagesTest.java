@@ -81,6 +81,14 @@ class BoardPagesTest {
     }
 
     @ParameterizedTest
+    @CsvSource({"4, 22 Feb 2027", "8, 15 Feb 2027", "16, 8 Feb 2027", "26, 25 Jan 2027"})
+    void unless_a_day_is_asked_for_about_a_fifth_of_the_weeks_is_past(int weeks, String from) {
+        mats(1);
+
+        assertThat(tom.get("/weeks?weeks=" + weeks).text()).contains("Weeks from " + from);
+    }
+
+    @ParameterizedTest
     @CsvSource({"/racks", "/weeks"})
     void coordinators_get_handles_to_move_trays_and_members_none(String path) {
         UUID stay = cast.stay(mats(1).get(0).places().get(0).id(), 3, 2, TestGroup.TODAY, 10);

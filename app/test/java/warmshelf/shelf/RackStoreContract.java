@@ -37,7 +37,7 @@ abstract class RackStoreContract extends StoreContract {
 
     @Test
     void a_change_over_a_newer_one_is_not_made() {
-        assertThat(racks.change(cast.rack(), 9, new RackDraft("Z", 1), cast.ilse()))
+        assertThat(racks.change(cast.rack(), 9, new RackDraft("Z", 1), UUID.randomUUID(), cast.ilse()))
                 .isInstanceOf(Decision.Overtaken.class);
     }
 }

@@ -33,6 +33,24 @@ abstract class ShelfStoreContract extends StoreContract {
     }
 
     @Test
+    void a_shelf_moved_to_a_level_that_is_taken_changes_places_with_the_one_there() {
+        UUID rack = cast.rack();
+        UUID top = done(shelves.add(rack, new ShelfDraft(1, 0, 0), cast.ilse()));
+        UUID middle = done(shelves.add(rack, new ShelfDraft(2, 0, 0), cast.ilse()));
+        UUID lowest = done(shelves.add(rack, new ShelfDraft(3, 0, 0), cast.ilse()));
+
+        done(shelves.change(lowest, 1, new ShelfDraft(1, 0, 0), cast.ilse()));
+
+        assertThat(shelving.rack(rack).orElseThrow().shelves())
+                .extracting(Shelf::id)
+                .containsExactly(lowest, middle, top);
+        assertThat(shelves.change(top, 1, new ShelfDraft(2, 0, 0), cast.ilse()))
+                .as("who saw it above")
+                .isInstanceOf(Decision.Overtaken.class);
+        assertThat(shelving.shelf(middle).orElseThrow().fromTop()).isEqualTo(2);
+    }
+
+    @Test
     void a_change_over_a_newer_one_is_not_made() {
         UUID shelf = done(shelves.add(cast.rack(), new ShelfDraft(1, 0, 0), cast.ilse()));
 

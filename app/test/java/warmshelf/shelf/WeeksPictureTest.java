@@ -13,7 +13,8 @@ import warmshelf.shelf.WeeksPicture.WarmRun;
 
 class WeeksPictureTest {
     private static final LocalDate MONDAY = LocalDate.of(2027, 3, 8);
-    private static final int DAY = WeeksPicture.DAY;
+    /** Four weeks fill the width. */
+    private static final int DAY = WeeksPicture.WIDTH / 28;
 
     @Test
     void a_stay_begins_on_its_first_day_and_ends_before_its_to_day() {
@@ -133,8 +134,8 @@ class WeeksPictureTest {
         assertThat(band.out().get(0).text())
                 .isEqualTo("out of service to " + warmshelf.words.DayWords.day(MONDAY.plusDays(13)));
         assertThat(band.out().get(1).text())
-                .as("a single day has no room for words")
-                .isEmpty();
+                .as("a single day has room for a word")
+                .isEqualTo("out");
         assertThat(band.out().get(1).words()).contains("Mat M1, out of service from", "lent");
     }
 
@@ -162,13 +163,34 @@ class WeeksPictureTest {
     void places_come_in_walking_order_and_never_overlap() {
         WeeksPicture picture = picture(MONDAY);
 
-        assertThat(picture.bands()).extracting(BandPicture::name).containsExactly("Under light", "M1", "M2");
+        assertThat(picture.bands())
+                .extracting(BandPicture::name)
+                .containsExactly("A · 1 · light", "A · 2 · M1", "A · 2 · M2");
         int end = 0;
         for (BandPicture band : picture.bands()) {
             assertThat(band.y()).isGreaterThanOrEqualTo(end);
             end = band.y() + band.height();
         }
         assertThat(picture.height()).isGreaterThanOrEqualTo(end);
+    }
+
+    @Test
+    void however_many_weeks_are_chosen_they_fill_the_same_width_and_what_has_no_room_is_left_out() {
+        for (int weeks : WeeksPage.LENGTHS) {
+            WeeksPicture picture = WeeksPicture.of(
+                    DrawnCellar.sites(), DrawnCellar.board(), MONDAY, weeks, MONDAY.plusDays(7L * weeks - 1));
+
+            assertThat(picture.todayX())
+                    .as("%d weeks", weeks)
+                    .isBetween(WeeksPicture.WIDTH - 38, WeeksPicture.WIDTH - 5);
+            assertThat(picture.heads()).hasSize(weeks);
+            assertThat(picture.days()).hasSize(weeks <= 8 ? 7 * weeks : 0);
+        }
+    }
+
+    @Test
+    void a_bag_of_a_day_or_two_is_drawn_with_corners_where_round_ones_have_no_room() {
+        assertThat(new Box(0, 0, 9, 20).roundOutline()).isEqualTo(new Box(0, 0, 9, 20).outline());
     }
 
     private static WeeksPicture picture(LocalDate today, StayOnBoard... stays) {
