@@ -1,7 +1,11 @@
 package warmshelf.allocation;
 
+import static warmshelf.db.generated.Tables.MEMBER;
 import static warmshelf.db.generated.Tables.SPACE_REQUEST;
 
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -38,6 +42,28 @@ public final class RequestStore {
     public Optional<SpaceRequest> find(DSLContext tx, UUID sowing) {
         return requests(tx, SPACE_REQUEST, SPACE_REQUEST.SOWING_ID.eq(sowing)).stream()
                 .findFirst();
+    }
+
+    /**
+     * Who decided last on a request.
+     *
+     * @param by what others call them
+     */
+    public record Decided(String by, OffsetDateTime at) {
+        /** The day, in a zone. */
+        public LocalDate on(ZoneId zone) {
+            return at.atZoneSameInstant(zone).toLocalDate();
+        }
+    }
+
+    /** Who decided last on the request of a sowing; empty where nobody did, or the program did by itself. */
+    public Optional<Decided> decided(UUID sowing) {
+        return sql.select(MEMBER.CALLED, SPACE_REQUEST.DECIDED_AT)
+                .from(SPACE_REQUEST)
+                .join(MEMBER)
+                .on(MEMBER.ID.eq(SPACE_REQUEST.DECIDED_BY))
+                .where(SPACE_REQUEST.SOWING_ID.eq(sowing))
+                .fetchOptional(row -> new Decided(row.value1(), row.value2()));
     }
 
     /** The requests that wait for a decision, the earliest ideal day first. */

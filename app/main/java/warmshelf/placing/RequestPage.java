@@ -1,7 +1,9 @@
 package warmshelf.placing;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.RackHold;
+import warmshelf.allocation.RequestStore;
 import warmshelf.allocation.SpaceOffer;
 import warmshelf.allocation.SpaceRequest;
 import warmshelf.sowing.History;
@@ -12,6 +14,7 @@ import warmshelf.words.FormReader;
 /**
  * One request.
  *
+ * @param decided who decided on it last; null: nobody has
  * @param offers where it could lie, best first; none once it is decided on
  * @param noSpace why it finds no space, or empty
  * @param held the racks that are held while somebody chooses
@@ -24,6 +27,7 @@ record RequestPage(
         History history,
         Sowing sowing,
         SpaceRequest request,
+        RequestStore.@Nullable Decided decided,
         List<Offered> offers,
         String noSpace,
         List<RackHold> held,

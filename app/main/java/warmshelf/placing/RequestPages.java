@@ -168,6 +168,7 @@ public final class RequestPages implements Pages {
                 history,
                 history.sowing(),
                 request,
+                histories.decided(request.sowingId()).orElse(null),
                 request.isWaiting() ? offered(history, firstFit.offers(wish, OFFERS), visitor.units()) : List.of(),
                 firstFit.answer(wish) instanceof SpaceAnswer.None none
                         ? none.reason().words(visitor.units())

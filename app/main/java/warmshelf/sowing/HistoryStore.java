@@ -72,6 +72,11 @@ public final class HistoryStore {
         return histories(sowings.ofMember(member));
     }
 
+    /** A member's sowings of a season and after it, and what of earlier ones is not over; the newest first. */
+    List<History> ofMember(UUID member, int season) {
+        return histories(sowings.ofMember(member, season));
+    }
+
     /** Every sowing of which something can still be seen or done. */
     public List<History> underWay() {
         return histories(sowings.underWay());
@@ -119,6 +124,11 @@ public final class HistoryStore {
     /** Who typed in from paper what others had seen at a sowing, by entry. */
     Map<UUID, String> typists(UUID sowing) {
         return entries.typists(sql, sowing);
+    }
+
+    /** Who decided last on the request of a sowing; empty where nobody did. */
+    public Optional<RequestStore.Decided> decided(UUID sowing) {
+        return requests.decided(sowing);
     }
 
     private static History history(

@@ -87,7 +87,7 @@ final class MySowingsPages implements Pages {
 
     private void mine(Context ctx) {
         Visitor visitor = Visitor.of(ctx);
-        List<History> mine = histories.ofMember(visitor.memberId());
+        List<History> mine = histories.ofMember(visitor.memberId(), visitor.season());
         Map<When, List<Line>> lines = mine.stream()
                 .map(history -> line(history, visitor))
                 .sorted(Comparator.comparing(Line::nextOn, Comparator.nullsLast(Comparator.naturalOrder())))

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import warmshelf.allocation.RequestStore;
 import warmshelf.allocation.Stay;
 import warmshelf.photo.Photo;
 import warmshelf.timeline.Timeline;
@@ -16,6 +17,7 @@ import warmshelf.timeline.TimelineStep;
  * @param typists who typed an entry in from paper for whoever looked, by entry
  * @param answers to what was noted, by entry
  * @param mayTakeOut whether the visitor may take photos of it away
+ * @param decided who decided last on its place; null: nobody has
  * @param stay where it lies today; null: nowhere of the group's
  * @param next the first step that is not done; null: none is left, or nothing can be counted back
  * @param seenNow whether there is something to see: it is sown, or what comes next is due
@@ -37,6 +39,7 @@ record SowingPage(
         List<NotedProblem> noted,
         Map<UUID, List<ProblemAnswer>> answers,
         boolean mayTakeOut,
+        RequestStore.@Nullable Decided decided,
         @Nullable Stay stay,
         @Nullable TimelineStep next,
         boolean seenNow,

@@ -71,6 +71,7 @@ final class SowingPages implements Pages {
                                         .toList()),
                         visitor.coordinator()
                                 || visitor.memberId().equals(sowing.grower().memberId()),
+                        histories.decided(sowing.id()).orElse(null),
                         history.stayOn(visitor.today()),
                         next,
                         isSeenNow(history, next, visitor.today()),

@@ -61,6 +61,13 @@ public final class SowingStore {
         return sowings(sql, SOWING.MEMBER_ID.eq(member));
     }
 
+    /** A member's sowings of a season and after it, and what of earlier ones is not over; the newest first. */
+    List<Sowing> ofMember(UUID member, int season) {
+        return sowings(
+                sql,
+                SOWING.MEMBER_ID.eq(member).and(SOWING.SEASON.ge(season).or(SOWING.STAGE.in(SowingStage.UNDER_WAY))));
+    }
+
     /** The sowings of a season, the newest first. */
     public List<Sowing> inSeason(int season) {
         return inSeason(sql, season);

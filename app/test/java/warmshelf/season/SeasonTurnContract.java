@@ -266,6 +266,7 @@ abstract class SeasonTurnContract {
         member = group.signedIn(group.member());
         coordinator.post("/season/open", Map.of("season", "2028", "after", "2027"));
         assertThat(member.get("/today").text()).contains("Ask again for what you grew in 2027");
+        assertThat(member.get("/sowings").text()).doesNotContain("Lantern Row");
 
         assertThat(member.post("/ask/again").status()).isEqualTo(303);
         assertThat(member.post("/ask/again").status()).isEqualTo(303);
