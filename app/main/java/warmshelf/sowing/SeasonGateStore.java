@@ -23,11 +23,11 @@ public final class SeasonGateStore {
 
     /** The season that the group works towards, held until the transaction ends, so that it is neither closed nor turned meanwhile. */
     public static int hold(DSLContext tx) {
-        return tx.select(GROUP_PROFILE.SEASON)
-                .from(GROUP_PROFILE)
-                .forUpdate()
-                .fetchSingle()
-                .value1();
+        return held(tx).orElseThrow();
+    }
+
+    private static Optional<Integer> held(DSLContext tx) {
+        return tx.select(GROUP_PROFILE.SEASON).from(GROUP_PROFILE).forUpdate().fetchOptional(GROUP_PROFILE.SEASON);
     }
 
     private static Optional<SowingRefusal> whyClosed(DSLContext sql, int season) {
@@ -41,10 +41,10 @@ public final class SeasonGateStore {
      * @throws Declined when the group works towards another by now, or has closed it; the transaction is to end then
      */
     public static void enter(DSLContext tx, int season) {
-        int now = hold(tx);
-        if (now != season) {
+        // Where no group has been opened, no season has been turned either.
+        held(tx).filter(now -> now != season).ifPresent(now -> {
             throw Declined.overtaken(new SowingRefusal.SeasonTurned(season, now));
-        }
+        });
         whyClosed(tx, season).ifPresent(reason -> {
             throw Declined.overtaken(reason);
         });

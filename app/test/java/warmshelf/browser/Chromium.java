@@ -79,20 +79,35 @@ final class Chromium implements AutoCloseable {
 
     /** A fresh profile on a screen, with scripts or without. */
     BrowserContext on(Screen screen, boolean scripts) {
-        BrowserContext context = browser.newContext(new Browser.NewContextOptions()
+        return kept(browser.newContext(options(screen).setJavaScriptEnabled(scripts)));
+    }
+
+    /** A fresh profile on which somebody is signed in already. */
+    BrowserContext on(Screen screen, TestGroup group, Person person) {
+        return signedIn(on(screen, true), group, person);
+    }
+
+    /** The same, where a test may put a style of its own into a page. */
+    BrowserContext plainly(Screen screen, TestGroup group, Person person) {
+        BrowserContext context = browser.newContext(options(screen).setBypassCSP(true));
+        return signedIn(kept(context), group, person);
+    }
+
+    private static Browser.NewContextOptions options(Screen screen) {
+        return new Browser.NewContextOptions()
                 .setViewportSize(screen.width(), screen.height())
                 .setHasTouch(screen.touch())
-                .setJavaScriptEnabled(scripts)
                 .setColorScheme(ColorScheme.LIGHT)
-                .setLocale("en-US"));
+                .setLocale("en-US");
+    }
+
+    private BrowserContext kept(BrowserContext context) {
         context.setDefaultTimeout(PATIENCE_MS);
         profiles.add(context);
         return context;
     }
 
-    /** A fresh profile on which somebody is signed in already. */
-    BrowserContext on(Screen screen, TestGroup group, Person person) {
-        BrowserContext context = on(screen, true);
+    private static BrowserContext signedIn(BrowserContext context, TestGroup group, Person person) {
         String session = Objects.requireNonNull(group.signedIn(person).cookie("warmshelf"));
         context.addCookies(List.of(new Cookie("warmshelf", session).setUrl(address(group))));
         return context;

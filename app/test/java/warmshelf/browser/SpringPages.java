@@ -81,6 +81,8 @@ record SpringPages(SpringGroup spring) {
                 new PageVisit("crops", "/crops", member),
                 new PageVisit("crop", "/crops/pepper", member),
                 new PageVisit("supplies", "/supplies", member),
+                new PageVisit("season", "/season", member),
+                new PageVisit("sowings of earlier seasons", "/files/incoming/new/sowings", member),
                 new PageVisit("findings", "/findings", member),
                 new PageVisit("predictions", "/findings/predictions", member),
                 new PageVisit("seedlings to give away", "/surplus", member),

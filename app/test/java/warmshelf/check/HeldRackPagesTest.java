@@ -113,7 +113,7 @@ class HeldRackPagesTest {
         Answer racks = cellar.member().get("/racks");
 
         assertThat(racks.text())
-                .contains("Rack North rack: held", "is held since Mon 1 Mar: pests", "found on Pepper", "by Priya")
+                .contains("Rack North rack: held", "is held since Mon 1 Mar: pests", "Found on Pepper", "by Priya")
                 .contains("Hall cellar, rack North rack (held), shelf 1");
         assertThat(racks.body()).contains("/sowings/" + peppers).doesNotContain("/clearing");
         assertThat(cellar.member().get("/racks?day=2027-02-28").text()).doesNotContain("is held since");
