@@ -53,7 +53,7 @@ abstract class LeavingContract {
         assertThat(coordinator.get(page).text()).contains("Nothing is left behind");
 
         assertThat(coordinator.post(page).status()).isEqualTo(303);
-        assertThat(coordinator.get("/people").text()).contains("Have left Tom Okafor Take it back");
+        assertThat(coordinator.get("/people").text()).contains("Have left: 1 Tom Okafor Take it back");
     }
 
     @Test

@@ -52,7 +52,7 @@ class PaperPagesTest {
 
     @Test
     void today_my_sowings_and_racks_lead_to_their_sheets() {
-        assertThat(cellar.member().get("/today").body()).contains("href=\"/paper/round\"");
+        assertThat(cellar.member().get("/today?show=all").body()).contains("href=\"/paper/round\"");
         assertThat(cellar.member().get("/sowings").body()).contains("href=\"/paper/season\"");
         assertThat(cellar.member().get("/racks").body()).contains("href=\"/paper/racks?day=");
     }
