@@ -19,6 +19,7 @@ import org.slf4j.LoggerFactory;
 import warmshelf.Upkeep;
 import warmshelf.db.Database;
 import warmshelf.db.DiskRoom;
+import warmshelf.db.EndOfWork;
 import warmshelf.group.GroupStore;
 import warmshelf.web.Aside;
 import warmshelf.web.HealthPart;
@@ -71,7 +72,7 @@ public final class BackupRoom {
         });
         every(LOOK_EVERY_MS, TimeUnit.MILLISECONDS, executor, () -> working.answerWishes(folder));
         every(THINK_EVERY_SECONDS, TimeUnit.SECONDS, executor, working::makeIfDue);
-        return executor::shutdownNow;
+        return () -> EndOfWork.await(executor);
     }
 
     private static void every(long time, TimeUnit unit, ScheduledExecutorService executor, Runnable work) {

@@ -36,7 +36,7 @@ final class MarkKeeper implements AutoCloseable {
 
     @Override
     public void close() {
-        work.shutdownNow();
+        EndOfWork.await(work);
         note();
     }
 

@@ -13,6 +13,7 @@ import warmshelf.check.CheckRoom;
 import warmshelf.check.HeldRackStore;
 import warmshelf.check.MatAlarmStore;
 import warmshelf.check.TodayStore;
+import warmshelf.db.EndOfWork;
 import warmshelf.duty.DutyRoom;
 import warmshelf.group.GroupStore;
 import warmshelf.reminder.push.EndpointRule;
@@ -79,7 +80,7 @@ public final class ReminderRoom {
             work.add(each("notices", notices::lay, THINK_EVERY_SECONDS));
             work.add(each("push", notices::send, PUSH_EVERY_SECONDS));
         }
-        return () -> work.forEach(ScheduledExecutorService::shutdownNow);
+        return () -> work.forEach(EndOfWork::await);
     }
 
     private static ScheduledExecutorService each(String name, Runnable work, int seconds) {

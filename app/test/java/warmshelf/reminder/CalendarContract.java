@@ -105,11 +105,11 @@ abstract class CalendarContract {
         String sowing = cellar.ask(Cellar.peppers());
         cellar.placeAsSuggested(sowing);
         String all = address("/reminders/calendar");
-        VEvent before = named(events(all), sowing + "-off-heat");
+        VEvent before = named(events(all), sowing + "-first-feed");
 
         later();
         cellar.tick(sowing, Map.of("id", UUID.randomUUID().toString(), "step", "sown"));
-        VEvent after = named(events(all), sowing + "-off-heat");
+        VEvent after = named(events(all), sowing + "-first-feed");
 
         assertThat(after.getProperty(Property.DTSTART)).isNotEqualTo(before.getProperty(Property.DTSTART));
         assertThat(sequence(after)).isEqualTo(sequence(before) + 1);
