@@ -35,6 +35,7 @@ class WholeNamesTest {
                         "exchange/IncomingLotStore.java",
                         "exchange/IncomingSowingStore.java",
                         "program/ProgramRowsStore.java",
+                        "search/SearchStore.java",
                         "privacy/ErasureStore.java",
                         "privacy/MentionStore.java");
     }
