@@ -33,6 +33,7 @@ class OpenByIndexTest {
 
     @AfterEach
     void close() {
+        asked.close();
         database.close();
     }
 
@@ -40,27 +41,27 @@ class OpenByIndexTest {
     void sowings_under_way() {
         room.sowings().underWay();
 
-        assertThat(asked.plans(database)).anyMatch(plan -> plan.contains("sowing_stage_index"));
+        assertThat(asked.plans()).anyMatch(plan -> plan.contains("sowing_stage_index"));
     }
 
     @Test
     void stays_that_are_not_over() {
         StayBookStore.lastingAfter(database.sql(), TestGroup.TODAY);
 
-        assertThat(asked.plans(database)).anyMatch(plan -> plan.contains("stay_to_day"));
+        assertThat(asked.plans()).anyMatch(plan -> plan.contains("stay_to_day"));
     }
 
     @Test
     void requests_that_wait() {
         new RequestStore(database, audit).waiting();
 
-        assertThat(asked.plans(database)).anyMatch(plan -> plan.contains("space_request_state"));
+        assertThat(asked.plans()).anyMatch(plan -> plan.contains("space_request_state"));
     }
 
     @Test
     void a_question_without_an_index_is_told_from_these() {
         database.sql().selectFrom(MEMBER).where(MEMBER.POSTCODE.eq("55804")).fetch();
 
-        assertThat(asked.plans(database)).hasSize(1).allMatch(plan -> plan.contains("tableScan"));
+        assertThat(asked.plans()).hasSize(1).allMatch(plan -> plan.contains("tableScan"));
     }
 }

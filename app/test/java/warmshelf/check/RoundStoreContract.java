@@ -111,19 +111,20 @@ abstract class RoundStoreContract extends TickContract {
 
     @Test
     void what_is_written_elsewhere_has_no_sowing_read_anew_and_a_look_has_one() {
-        AskedOf asked = AskedOf.from(database());
-        room.lots().add(new NewLot("pepper", "Third Row", 2026, 40, room.tom(), false, ""), room.tom());
-        asked.since();
+        try (AskedOf asked = AskedOf.from(database())) {
+            room.lots().add(new NewLot("pepper", "Third Row", 2026, 40, room.tom(), false, ""), room.tom());
+            asked.since();
 
-        kept.whole(TODAY);
-        assertThat(entriesRead(asked)).isZero();
+            kept.whole(TODAY);
+            assertThat(entriesRead(asked)).isZero();
 
-        keep(peppers, look(2));
-        asked.since();
-        kept.whole(TODAY);
-        assertThat(entriesRead(asked)).isEqualTo(1);
-        kept.whole(TODAY);
-        assertThat(asked.since()).isEmpty();
+            keep(peppers, look(2));
+            asked.since();
+            kept.whole(TODAY);
+            assertThat(entriesRead(asked)).isEqualTo(1);
+            kept.whole(TODAY);
+            assertThat(asked.since()).isEmpty();
+        }
     }
 
     private static long entriesRead(AskedOf asked) {

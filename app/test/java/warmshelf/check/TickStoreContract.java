@@ -51,11 +51,12 @@ abstract class TickStoreContract extends TickContract {
     @Test
     void a_look_asks_only_what_a_look_needs() {
         UUID sowing = sown(room.tomsPeppers());
-        AskedOf asked = AskedOf.from(database());
 
-        keep(sowing, look(0));
+        try (AskedOf asked = AskedOf.from(database())) {
+            keep(sowing, look(0));
 
-        assertThat(asked.since()).hasSize(7);
+            assertThat(asked.since()).hasSize(7);
+        }
     }
 
     @Test

@@ -9,23 +9,31 @@ import org.jooq.Query;
 import org.jooq.impl.DefaultExecuteListenerProvider;
 import warmshelf.db.Database;
 
-/** Writes down what a database is asked, statement by statement. */
-public final class AskedOf implements ExecuteListener {
+/** Writes down what a database is asked, statement by statement, until it is closed: databases serve many tests. */
+public final class AskedOf implements ExecuteListener, AutoCloseable {
     private final transient List<String> statements = new ArrayList<>();
     private final transient List<Query> queries = new ArrayList<>();
 
+    private final transient Database database;
+    private final transient ExecuteListenerProvider[] before;
+
+    private AskedOf(Database database) {
+        this.database = database;
+        this.before = database.sql().configuration().executeListenerProviders();
+    }
+
     /** Listens from now on, beside whoever listens already. */
     public static AskedOf from(Database database) {
-        AskedOf asked = new AskedOf();
-        database.sql().configuration().set(append(database, asked));
+        AskedOf asked = new AskedOf(database);
+        List<ExecuteListenerProvider> all = new ArrayList<>(List.of(asked.before));
+        all.add(new DefaultExecuteListenerProvider(asked));
+        database.sql().configuration().set(all.toArray(ExecuteListenerProvider[]::new));
         return asked;
     }
 
-    private static ExecuteListenerProvider[] append(Database database, AskedOf asked) {
-        List<ExecuteListenerProvider> all =
-                new ArrayList<>(List.of(database.sql().configuration().executeListenerProviders()));
-        all.add(new DefaultExecuteListenerProvider(asked));
-        return all.toArray(ExecuteListenerProvider[]::new);
+    @Override
+    public void close() {
+        database.sql().configuration().set(before);
     }
 
     @Override
@@ -37,7 +45,7 @@ public final class AskedOf implements ExecuteListener {
     }
 
     /** How the database would go about what it was asked so far. */
-    public synchronized List<String> plans(Database database) {
+    public synchronized List<String> plans() {
         return List.copyOf(queries).stream()
                 .map(query -> database.sql().explain(query).plan())
                 .toList();
