@@ -39,6 +39,13 @@ class RetiredConnectionsIT {
             "/sites/racks/{id}/deletion",
             "/sites/shelves/{id}/deletion",
             "/sites/mats/{id}/deletion",
+            // would end the season that the others write to, and what follows upon that
+            "/season/close",
+            "/season/close/undo",
+            "/season/open",
+            "/season/open/undo",
+            "/season/name",
+            "/ask/again",
             // only once somebody has left, and only by their name
             "/people/{id}/erasure",
             // sent by scripts as JSON, not by forms
