@@ -35,7 +35,7 @@ public final class DataReading {
      * @throws UnreadableData when it cannot be opened or read to its end
      */
     public static DataFacts of(Path folder) {
-        try (Connection connection = DriverManager.getConnection(Database.fileAddress(folder));
+        try (Connection connection = DriverManager.getConnection(DatabaseAddress.ofFile(folder));
                 Statement statement = connection.createStatement()) {
             // rows as they are read, instead of all of a table first
             statement.execute("set lazy_query_execution 1");

@@ -9,7 +9,6 @@ import static warmshelf.db.generated.Tables.SOWING_RESULT;
 import static warmshelf.db.generated.Tables.STAY;
 import static warmshelf.db.generated.Tables.SUBMISSION;
 
-import com.zaxxer.hikari.HikariConfig;
 import com.zaxxer.hikari.HikariDataSource;
 import com.zaxxer.hikari.HikariPoolMXBean;
 import java.io.IOException;
@@ -54,30 +53,10 @@ public final class Database implements AutoCloseable {
     /** The name of the small file beside it that tells how far the data had come. */
     public static final String MARK = FolderMark.NAME;
 
-    // Makes one SQL serve both engines. QUERY_CACHE_SIZE: a page asks some dozens of questions, each worth planning
-    // once
-    // a connection.
-    private static final String H2_OPTIONS =
-            ";MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH;QUERY_CACHE_SIZE=128";
-
-    /** Pages are packed when they are written, not only when the file is compacted: a change writes some dozens of them anew. */
-    private static final String SMALL_PAGES = ";COMPRESS=TRUE";
-
-    /** Whoever opened it closes it: H2's own closing at the end of the process would come before what is still to be noted. */
-    private static final String CLOSED_BY_US = ";DB_CLOSE_ON_EXIT=FALSE";
-
-    private static final int LONG_MS = 600_000;
-    /** A committed tick is in the file before the phone gets its answer. */
-    private static final String WRITTEN_AT_ONCE = ";WRITE_DELAY=0";
-    /** In the file when it is closed, if not before, and in the order in which it was committed. */
-    private static final String WRITTEN_TOGETHER = ";WRITE_DELAY=" + LONG_MS;
-
     private static final Set<String> BY_LOOKS =
             names(List.of(ENTRY, SOWING, SOWING_RESULT, STAY, QUARTER_DAY, NEWS, AUDIT_LINE, SUBMISSION));
 
     private static final Logger LOG = LoggerFactory.getLogger(Database.class);
-    private static final int POOL = 8;
-    private static final int CONNECTION_TIMEOUT_MS = 5_000;
 
     private final HikariDataSource pool;
     private final KeptConnections kept;
@@ -125,12 +104,18 @@ public final class Database implements AutoCloseable {
     }
 
     private static Database inFolder(Path folder, MigrationVersion version) {
-        String url = fileAddress(folder);
+        String url = DatabaseAddress.ofFile(folder);
         FolderMark mark = new FolderMark(folder);
-        mark.compare(url + WRITTEN_AT_ONCE);
+        mark.compare(url + DatabaseAddress.WRITTEN_AT_ONCE);
         DiskRoom room = DiskRoom.of(folder);
-        Database database =
-                open(url + WRITTEN_AT_ONCE, null, null, url + WRITTEN_TOGETHER, "shutdown compact", version, room);
+        Database database = open(
+                url + DatabaseAddress.WRITTEN_AT_ONCE,
+                null,
+                null,
+                url + DatabaseAddress.WRITTEN_TOGETHER,
+                "shutdown compact",
+                version,
+                room);
         database.folder = folder;
         database.marks = MarkKeeper.start(database, mark);
         database.keeper = FileKeeper.start(database.kept, room);
@@ -156,10 +141,6 @@ public final class Database implements AutoCloseable {
         }
     }
 
-    static String fileAddress(Path folder) {
-        return "jdbc:h2:file:" + folder.toAbsolutePath().resolve("warmshelf") + H2_OPTIONS + SMALL_PAGES + CLOSED_BY_US;
-    }
-
     /** An empty H2 database that lives as long as it is open. */
     public static Database inMemory(String name) {
         return inMemory(name, MigrationVersion.LATEST);
@@ -171,8 +152,7 @@ public final class Database implements AutoCloseable {
     }
 
     private static Database inMemory(String name, MigrationVersion version) {
-        return open(
-                "jdbc:h2:mem:" + name + ";DB_CLOSE_DELAY=-1" + H2_OPTIONS, null, null, null, "shutdown", version, null);
+        return open(DatabaseAddress.inMemory(name), null, null, null, "shutdown", version, null);
     }
 
     /** Opens any JDBC address; user and password may also stand in the address. */
@@ -187,7 +167,7 @@ public final class Database implements AutoCloseable {
 
     private static Database open(
             String jdbcUrl, @Nullable String user, @Nullable String password, MigrationVersion version) {
-        return open(jdbcUrl, user, password, isH2(jdbcUrl) ? null : jdbcUrl, null, version, null);
+        return open(jdbcUrl, user, password, DatabaseAddress.isH2(jdbcUrl) ? null : jdbcUrl, null, version, null);
     }
 
     /**
@@ -216,11 +196,12 @@ public final class Database implements AutoCloseable {
             (migratedAt == null ? flyway.dataSource(kept) : flyway.dataSource(migratedAt, user, password))
                     .load()
                     .migrate();
-            if (isH2(jdbcUrl) && migratedAt != null) {
+            if (DatabaseAddress.isH2(jdbcUrl) && migratedAt != null) {
                 kept.getConnection();
             }
-            HikariDataSource pool = new HikariDataSource(config(jdbcUrl, user, password));
-            return new Database(pool, kept, isH2(jdbcUrl) ? SQLDialect.H2 : SQLDialect.POSTGRES, lastWords, room);
+            HikariDataSource pool = new HikariDataSource(DatabaseAddress.pool(jdbcUrl, user, password));
+            return new Database(
+                    pool, kept, DatabaseAddress.isH2(jdbcUrl) ? SQLDialect.H2 : SQLDialect.POSTGRES, lastWords, room);
         } catch (RuntimeException notOpened) {
             letGo(kept);
             throw notOpened;
@@ -236,23 +217,6 @@ public final class Database implements AutoCloseable {
         } catch (SQLException refused) {
             LOG.warn("a connection could not be closed", refused);
         }
-    }
-
-    private static boolean isH2(String jdbcUrl) {
-        return jdbcUrl.startsWith("jdbc:h2:");
-    }
-
-    private static HikariConfig config(String jdbcUrl, @Nullable String user, @Nullable String password) {
-        HikariConfig config = new HikariConfig();
-        config.setJdbcUrl(jdbcUrl);
-        config.setUsername(user);
-        config.setPassword(password);
-        config.setMaximumPoolSize(POOL);
-        if (!isH2(jdbcUrl)) {
-            config.addDataSourceProperty("ApplicationName", ProgramOnDatabase.OWN_NAME);
-        }
-        config.setConnectionTimeout(CONNECTION_TIMEOUT_MS);
-        return config;
     }
 
     public DSLContext sql() {
@@ -322,7 +286,7 @@ public final class Database implements AutoCloseable {
             work.run();
             return;
         }
-        sql.execute("set write_delay " + LONG_MS);
+        sql.execute("set write_delay " + DatabaseAddress.LONG_MS);
         try {
             work.run();
         } finally {
@@ -388,7 +352,10 @@ public final class Database implements AutoCloseable {
     public PoolUse pool() {
         HikariPoolMXBean now = pool.getHikariPoolMXBean();
         return new PoolUse(
-                now.getActiveConnections(), now.getIdleConnections(), now.getThreadsAwaitingConnection(), POOL);
+                now.getActiveConnections(),
+                now.getIdleConnections(),
+                now.getThreadsAwaitingConnection(),
+                DatabaseAddress.POOL);
     }
 
     /** The name and version of the database, such as 'PostgreSQL 15.6'. */

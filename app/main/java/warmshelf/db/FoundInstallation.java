@@ -22,7 +22,7 @@ public record FoundInstallation(
 
     /** Looks into a data folder, which need not be there. */
     public static FoundInstallation inFolder(Path folder) {
-        return Files.exists(folder.resolve(FolderMark.DATA)) ? at(Database.fileAddress(folder), null, null) : NOTHING;
+        return Files.exists(folder.resolve(FolderMark.DATA)) ? at(DatabaseAddress.ofFile(folder), null, null) : NOTHING;
     }
 
     /** Looks into the database at a JDBC address. */

@@ -129,7 +129,7 @@ class DataFileTest {
         long packed = Files.size(folder.resolve(Database.FILE));
         Path left = Files.createDirectory(folder.resolve("left"));
         // as H2 leaves it where nobody tidies
-        try (var connection = DriverManager.getConnection(Database.fileAddress(folder) + ";WRITE_DELAY=0");
+        try (var connection = DriverManager.getConnection(DatabaseAddress.ofFile(folder) + ";WRITE_DELAY=0");
                 var statement = connection.createStatement()) {
             for (int number = 0; number < 1_500; number++) {
                 statement.executeUpdate("update lot set variety = 'Harbour Light " + number + "'");
@@ -184,7 +184,7 @@ class DataFileTest {
     private List<UUID> lotsInCopy() throws IOException, SQLException {
         Path copy = Files.createTempDirectory(folder, "copy");
         Files.copy(folder.resolve(Database.FILE), copy.resolve(Database.FILE));
-        try (var connection = DriverManager.getConnection(Database.fileAddress(copy))) {
+        try (var connection = DriverManager.getConnection(DatabaseAddress.ofFile(copy))) {
             return DSL.using(connection).fetch("select id from lot").getValues(0, UUID.class);
         }
     }
