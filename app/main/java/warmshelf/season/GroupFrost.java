@@ -2,6 +2,7 @@ package warmshelf.season;
 
 import static warmshelf.season.SeasonTurnSentences.SAY;
 
+import java.time.LocalDate;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Supplier;
@@ -35,6 +36,14 @@ final class GroupFrost {
         return climate()
                 .flatMap(climate -> climate.lastSpringFrost(RISK, season))
                 .map(day -> SAY.lastFrost(DayWords.dayOfMonth(day), season, (int) Math.round(100 * (1 - RISK))));
+    }
+
+    /** Whether tender plants would not be out yet on a day; no where nothing is known of the frosts. */
+    boolean isBeforeLastFrost(int season, LocalDate today) {
+        return climate()
+                .flatMap(climate -> climate.lastSpringFrost(RISK, season))
+                .filter(today::isBefore)
+                .isPresent();
     }
 
     private Optional<FrostClimate> climate() {

@@ -45,6 +45,13 @@ enum OpenKind {
         };
     }
 
+    /** What most likely became of it; before plants go out, that it goes on where it can. */
+    Settlement usual(boolean early) {
+        return early && settlements().contains(Settlement.GOES_ON)
+                ? Settlement.GOES_ON
+                : settlements().get(0);
+    }
+
     /**
      * The kind of a sowing that is not over.
      *

@@ -26,10 +26,12 @@ final class SeasonClosingPages implements Pages {
 
     private final SettlementStore settlements;
     private final SeasonTurnStore turns;
+    private final GroupFrost frosts;
 
-    SeasonClosingPages(SettlementStore settlements, SeasonTurnStore turns) {
+    SeasonClosingPages(SettlementStore settlements, SeasonTurnStore turns, GroupFrost frosts) {
         this.settlements = settlements;
         this.turns = turns;
+        this.frosts = frosts;
     }
 
     @Override
@@ -48,7 +50,10 @@ final class SeasonClosingPages implements Pages {
         Respond.page(
                 ctx,
                 TEMPLATE,
-                page(visitor, SettlingForm.proposed(visitor.today()).reader()));
+                page(
+                        visitor,
+                        SettlingForm.proposed(visitor.today(), frosts.isBeforeLastFrost(season, visitor.today()))
+                                .reader()));
     }
 
     private void close(Context ctx) {
@@ -81,14 +86,19 @@ final class SeasonClosingPages implements Pages {
     /** Sowings that had come equally far, with what can have become of them. */
     public record OpenGroup(OpenKind kind, List<OpenSowing> sowings, List<Choice> settlements) {}
 
-    /** @param outOn whether a day of planting out is asked for */
-    private record ClosePage(int season, FormReader form, List<OpenGroup> groups, boolean outOn) {}
+    /**
+     * @param early that the last frost is still to come, while something is not over; empty otherwise
+     * @param outOn whether a day of planting out is asked for
+     */
+    private record ClosePage(int season, FormReader form, List<OpenGroup> groups, String early, boolean outOn) {}
 
     private ClosePage page(Visitor visitor, FormReader form) {
         List<OpenGroup> groups = groups(settlements.open(visitor.season(), visitor.today()));
         boolean outOn =
                 groups.stream().anyMatch(group -> group.kind().settlements().contains(Settlement.PLANTED_OUT));
-        return new ClosePage(visitor.season(), form, groups, outOn);
+        boolean early = !groups.isEmpty() && frosts.isBeforeLastFrost(visitor.season(), visitor.today());
+        String lastFrost = early ? frosts.lastFrost(visitor.season()).orElse("") : "";
+        return new ClosePage(visitor.season(), form, groups, lastFrost, outOn);
     }
 
     private static List<OpenGroup> groups(List<OpenSowing> open) {

@@ -26,7 +26,7 @@ public final class SeasonRoom {
         GroupFrost frosts = new GroupFrost(() -> group.find().orElseThrow().profile(), new GrowerFrost(frost));
         return List.of(
                 new SeasonPages(turns, counts, frosts),
-                new SeasonClosingPages(settlements, turns),
+                new SeasonClosingPages(settlements, turns, frosts),
                 new PastSeasonPages(
                         turns, counts, new PastSowingStore(stores.database().sql(), stores.crops())));
     }

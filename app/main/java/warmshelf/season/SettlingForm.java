@@ -24,11 +24,15 @@ record SettlingForm(FormReader reader) {
      */
     record Decided(Map<UUID, Settlement> settlements, LocalDate outOn) {}
 
-    /** The form with what is usual. */
-    static SettlingForm proposed(LocalDate today) {
+    /**
+     * The form with what is usual.
+     *
+     * @param early whether tender plants are not out yet: then what is under way goes on
+     */
+    static SettlingForm proposed(LocalDate today, boolean early) {
         Map<String, List<String>> typed = new LinkedHashMap<>();
         for (OpenKind kind : OpenKind.values()) {
-            typed.put(kind.word(), List.of(kind.settlements().get(0).word()));
+            typed.put(kind.word(), List.of(kind.usual(early).word()));
         }
         typed.put(OUT_ON, List.of(today.toString()));
         return new SettlingForm(new FormReader(typed));

@@ -69,6 +69,21 @@ abstract class SeasonTurnContract {
     }
 
     @Test
+    void before_the_last_frost_the_page_says_that_it_is_early_and_proposes_that_all_goes_on() {
+        sown("2027-03-01");
+
+        Answer early = coordinator.get("/season/close");
+        group.clock().advance(Duration.ofDays(100));
+        coordinator = group.signedIn(group.coordinator());
+        Answer inTime = coordinator.get("/season/close");
+
+        assertThat(early.text()).contains("It is early to close it.");
+        assertThat(early.body()).contains("<option value=\"goes-on\" selected>");
+        assertThat(inTime.text()).doesNotContain("It is early to close it.");
+        assertThat(inTime.body()).contains("<option value=\"not-recorded\" selected>");
+    }
+
+    @Test
     void what_is_known_better_of_one_rules_over_the_answer_for_all() {
         String one = sown("2027-03-01");
         String other = cellar.ask(otherPeppers());
