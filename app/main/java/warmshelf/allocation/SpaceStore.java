@@ -16,10 +16,10 @@ import java.util.UUID;
 import org.jooq.Condition;
 import org.jooq.DSLContext;
 import org.jooq.Record;
-import org.jooq.Records;
 import org.jooq.impl.DSL;
 import org.jspecify.annotations.Nullable;
 import warmshelf.db.Database;
+import warmshelf.decision.Reach;
 import warmshelf.shelf.LightAbove;
 import warmshelf.shelf.OnSiteStore;
 import warmshelf.shelf.Thermostat;
@@ -34,7 +34,12 @@ public final class SpaceStore {
 
     /** The board of what may be planned and offered, from one day up to but not on another; mats of held racks are closed on it. */
     public SpaceCalendar board(LocalDate from, LocalDate to) {
-        SpaceCalendar board = new SpaceCalendar(from, to, offeredMats());
+        return board(from, to, Reach.WHOLE_GROUP);
+    }
+
+    /** The same with the mats alone on which somebody may decide. */
+    public SpaceCalendar board(LocalDate from, LocalDate to, Reach reach) {
+        SpaceCalendar board = new SpaceCalendar(from, to, mats(DSL.not(isQuarantine()), reach));
         SurroundingsStore.fill(sql, board);
         RackHolds holds = holds();
         board.mats().stream().filter(mat -> holds.keepsOut(mat).isPresent()).forEach(mat -> board.close(mat.id()));
@@ -43,19 +48,24 @@ public final class SpaceStore {
 
     /** Every mat in walking order. */
     public List<MatSpace> mats() {
-        return mats(DSL.noCondition());
+        return mats(Reach.WHOLE_GROUP);
+    }
+
+    /** Those on which somebody may decide. */
+    public List<MatSpace> mats(Reach reach) {
+        return mats(DSL.noCondition(), reach);
     }
 
     /** All mats but those of quarantine shelves. */
     public List<MatSpace> offeredMats() {
-        return mats(DSL.not(isQuarantine()));
+        return mats(DSL.not(isQuarantine()), Reach.WHOLE_GROUP);
     }
 
     private static Condition isQuarantine() {
         return DSL.exists(DSL.selectOne().from(QUARANTINE_SHELF).where(QUARANTINE_SHELF.SHELF_ID.eq(SHELF.ID)));
     }
 
-    private List<MatSpace> mats(Condition which) {
+    private List<MatSpace> mats(Condition which, Reach reach) {
         var places = sql.select(PLACE.MAT_ID, PLACE.ID)
                 .from(PLACE)
                 .where(PLACE.KIND.eq("mat"))
@@ -70,7 +80,8 @@ public final class SpaceStore {
                                 MAT.THERMOSTAT_LOW_C,
                                 MAT.THERMOSTAT_HIGH_C,
                                 MAT.USUAL_C,
-                                MAT.LIGHT)
+                                MAT.LIGHT,
+                                SITE.ID)
                         .from(MAT))
                 .where(which)
                 .orderBy(
@@ -81,14 +92,22 @@ public final class SpaceStore {
                         SHELF.FROM_TOP,
                         MAT.WALK_ORDER,
                         MAT.NAME)
-                .fetch(Records.mapping((id, name, site, rack, level, low, high, usual, light) -> new MatSpace(
-                        id,
-                        name,
-                        "%s · %s · shelf %d".formatted(site, rack, level),
-                        new Thermostat(low, high),
-                        usual,
-                        LightAbove.named(light),
-                        places.getOrDefault(id, List.of()))));
+                .fetch()
+                .stream()
+                .filter(mat -> reach.covers(mat.get(SITE.ID)))
+                .map(mat -> mat(mat, places.getOrDefault(mat.get(MAT.ID), List.of())))
+                .toList();
+    }
+
+    private static MatSpace mat(Record mat, List<UUID> places) {
+        return new MatSpace(
+                mat.get(MAT.ID),
+                mat.get(MAT.NAME),
+                "%s · %s · shelf %d".formatted(mat.get(SITE.NAME), mat.get(RACK.NAME), mat.get(SHELF.FROM_TOP)),
+                new Thermostat(mat.get(MAT.THERMOSTAT_LOW_C), mat.get(MAT.THERMOSTAT_HIGH_C)),
+                mat.get(MAT.USUAL_C),
+                LightAbove.named(mat.get(MAT.LIGHT)),
+                places);
     }
 
     /** Lit places that take something new from a day on, and how long they stay free: the day after the last free one. */
@@ -154,9 +173,10 @@ public final class SpaceStore {
                 .toList();
     }
 
-    /** The first lit place in walking order that is free on all those days. */
-    public Optional<LitPlace> litPlaceFor(LocalDate from, LocalDate to, int quarters) {
+    /** The first lit place in walking order, of those on which somebody may decide, that is free on all those days. */
+    public Optional<LitPlace> litPlaceFor(LocalDate from, LocalDate to, int quarters, Reach reach) {
         return litPlaces(from, to, quarters).stream()
+                .filter(place -> reach.covers(place.siteId()))
                 .filter(place -> !place.freeUntil().isBefore(to))
                 .findFirst();
     }

@@ -21,7 +21,7 @@ public final class HeldRackPages implements Pages {
 
     @Override
     public void register(RoutesConfig routes) {
-        routes.post("/racks/{id}/clearing", this::clear, Role.COORDINATOR);
+        routes.post("/racks/{id}/clearing", this::clear, Role.SITE_COORDINATOR);
     }
 
     private void clear(Context ctx) {

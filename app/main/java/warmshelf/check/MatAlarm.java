@@ -19,6 +19,7 @@ import java.util.UUID;
 public record MatAlarm(
         UUID reading,
         UUID mat,
+        UUID site,
         String name,
         String where,
         double readC,

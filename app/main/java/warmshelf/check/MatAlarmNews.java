@@ -9,7 +9,7 @@ import warmshelf.web.Awaiting;
 import warmshelf.web.Visitor;
 import warmshelf.words.Units;
 
-/** Tells coordinators of every mat that is too hot or too cold, and members of those on which something of theirs lies. */
+/** Tells coordinators of every mat of theirs that is too hot or too cold, and members of those on which something of theirs lies. */
 public final class MatAlarmNews implements Aside, Awaiting {
     private final MatAlarmStore store;
 
@@ -20,7 +20,7 @@ public final class MatAlarmNews implements Aside, Awaiting {
     @Override
     public Map<String, Object> model(Visitor visitor) {
         List<MatAlarm> told = store.on(visitor.today()).stream()
-                .filter(alarm -> visitor.coordinator() || alarm.concerned().contains(visitor.memberId()))
+                .filter(alarm -> visitor.reach().covers(alarm.site()) || alarm.concerned().contains(visitor.memberId()))
                 .toList();
         return Map.of("matAlarms", told);
     }
@@ -28,6 +28,7 @@ public final class MatAlarmNews implements Aside, Awaiting {
     @Override
     public List<Matter> matters(Visitor coordinator) {
         return store.on(coordinator.today()).stream()
+                .filter(alarm -> coordinator.reach().covers(alarm.site()))
                 .map(alarm -> matter(alarm, coordinator.units()))
                 .toList();
     }

@@ -46,6 +46,7 @@ public final class MatAlarmStore {
                         .select(
                                 ENTRY.ID,
                                 MAT.ID,
+                                SITE.ID,
                                 MAT.NAME,
                                 SITE.NAME,
                                 RACK.NAME,
@@ -90,6 +91,7 @@ public final class MatAlarmStore {
         return new MatAlarm(
                 row.get(ENTRY.ID),
                 row.get(MAT.ID),
+                row.get(SITE.ID),
                 row.get(MAT.NAME),
                 "%s · %s · shelf %d".formatted(row.get(SITE.NAME), row.get(RACK.NAME), row.get(SHELF.FROM_TOP)),
                 row.get(ENTRY.CELSIUS).doubleValue(),

@@ -64,6 +64,7 @@ import static warmshelf.db.generated.Tables.SEASON_CLOSING;
 import static warmshelf.db.generated.Tables.SEASON_PLAN;
 import static warmshelf.db.generated.Tables.SEASON_PLAN_EDIT;
 import static warmshelf.db.generated.Tables.SHORT_CODE;
+import static warmshelf.db.generated.Tables.SITE_COORDINATOR;
 import static warmshelf.db.generated.Tables.SOWING;
 import static warmshelf.db.generated.Tables.SOWING_MESSAGE;
 import static warmshelf.db.generated.Tables.SPACE_REQUEST;
@@ -116,6 +117,7 @@ public final class PersonalTraces {
             goes(PUSH_ADDRESS.MEMBER_ID, DEVICES),
             goes(PUSH_ADDRESS.ADDED_BY, DEVICES),
             goes(PUSH_WISH.MEMBER_ID, WISHES),
+            goes(SITE_COORDINATOR.MEMBER_ID, WISHES),
             goes(SUBMISSION.MEMBER_ID, SIGN_INS),
             goes(THERMOMETER.MEMBER_ID, GARDEN),
             goesWhere(SUPPLY_PROMISE.MEMBER_ID, PROMISES, SUPPLY_PROMISE.BROUGHT_AT.isNull()),
@@ -173,6 +175,7 @@ public final class PersonalTraces {
             nameless(SEASON_PLAN.UNDONE_BY, OTHER_WORK),
             nameless(SEASON_PLAN_EDIT.MADE_BY, OTHER_WORK),
             nameless(SHORT_CODE.MADE_BY, OTHER_WORK),
+            nameless(SITE_COORDINATOR.MADE_BY, OTHER_WORK),
             nameless(SOWING.MEMBER_ID, SOWINGS),
             nameless(SOWING_MESSAGE.WRITTEN_BY, MESSAGES),
             nameless(SOWING_MESSAGE.WRITTEN_TO, MESSAGES),

@@ -71,6 +71,7 @@ import static warmshelf.db.generated.Tables.SEASON_PLAN_WARMTH;
 import static warmshelf.db.generated.Tables.SHELF;
 import static warmshelf.db.generated.Tables.SHORT_CODE;
 import static warmshelf.db.generated.Tables.SITE;
+import static warmshelf.db.generated.Tables.SITE_COORDINATOR;
 import static warmshelf.db.generated.Tables.SOWING;
 import static warmshelf.db.generated.Tables.SOWING_MESSAGE;
 import static warmshelf.db.generated.Tables.SOWING_RESULT;
@@ -172,6 +173,7 @@ public final class TableOwnership {
             SHELF,
             SHORT_CODE,
             SITE,
+            SITE_COORDINATOR,
             SOWING,
             SOWING_MESSAGE,
             SOWING_RESULT,

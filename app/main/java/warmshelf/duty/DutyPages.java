@@ -20,6 +20,7 @@ import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
+import warmshelf.web.SiteRight;
 import warmshelf.web.Visitor;
 import warmshelf.words.FormReader;
 
@@ -46,8 +47,8 @@ public final class DutyPages implements Pages {
     @Override
     public void register(RoutesConfig routes) {
         routes.get("/duty", this::show, Role.MEMBER);
-        routes.post("/duty", this::write, Role.COORDINATOR);
-        routes.post("/duty/hours", this::keepHours, Role.COORDINATOR);
+        routes.post("/duty", this::write, Role.SITE_COORDINATOR);
+        routes.post("/duty/hours", this::keepHours, Role.SITE_COORDINATOR);
     }
 
     private void show(Context ctx) {
@@ -104,6 +105,8 @@ public final class DutyPages implements Pages {
                         today,
                         form)
                 .changes();
+        SiteRight.require(
+                visitor, changes.stream().map(change -> change.turn().site()).toList());
         int written = form.ok() ? write(changes, form, visitor) : 0;
         if (form.ok()) {
             Respond.seeOther(ctx, "/duty?from=" + from, written == 0 ? SAY.nothingChanged() : SAY.rotaKept());
@@ -126,6 +129,8 @@ public final class DutyPages implements Pages {
         Visitor visitor = Visitor.of(ctx);
         FormReader form = new FormReader(ctx.formParamMap());
         List<SiteRule> given = HoursForm.read(form, rules.all());
+        SiteRight.require(
+                visitor, given.stream().map(rule -> rule.site().id()).toList());
         if (!form.ok()) {
             Respond.again(ctx, TEMPLATE, page(ctx, visitor.today(), form), news.model(visitor));
             return;

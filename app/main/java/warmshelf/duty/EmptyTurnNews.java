@@ -32,6 +32,7 @@ final class EmptyTurnNews implements Awaiting {
         LocalDate today = coordinator.today();
         Map<Turn, DutyStore.Holder> rota = duties.rota(today.minusDays(DAYS_BEFORE), today.plusDays(DAYS_AHEAD));
         return duties.sites().stream()
+                .filter(site -> coordinator.reach().covers(site.id()))
                 .flatMap(site -> empty(site, rota, today).stream())
                 .toList();
     }

@@ -14,6 +14,7 @@ import java.util.UUID;
 import warmshelf.web.Pages;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
+import warmshelf.web.SiteRight;
 import warmshelf.web.Visitor;
 import warmshelf.words.Choice;
 import warmshelf.words.DayWords;
@@ -36,13 +37,13 @@ final class ProposalPages implements Pages {
 
     @Override
     public void register(RoutesConfig routes) {
-        routes.get(ADDRESS, this::show, Role.COORDINATOR);
-        routes.post(ADDRESS, this::keep, Role.COORDINATOR);
+        routes.get(ADDRESS, this::show, Role.SITE_COORDINATOR);
+        routes.post(ADDRESS, this::keep, Role.SITE_COORDINATOR);
     }
 
     private void show(Context ctx) {
         LocalDate today = Visitor.of(ctx).today();
-        List<Named> sites = duties.sites();
+        List<Named> sites = theirs(Visitor.of(ctx));
         Map<String, List<String>> asked = new HashMap<>(ProposalForm.usual(today));
         asked.putAll(ctx.queryParamMap());
         FormReader form = new FormReader(asked);
@@ -52,6 +53,12 @@ final class ProposalPages implements Pages {
             return;
         }
         Respond.page(ctx, TEMPLATE, FormPage.of(form, sites, page(span.get(), today)));
+    }
+
+    private List<Named> theirs(Visitor visitor) {
+        return duties.sites().stream()
+                .filter(site -> visitor.reach().covers(site.id()))
+                .toList();
     }
 
     /**
@@ -79,11 +86,13 @@ final class ProposalPages implements Pages {
     private void keep(Context ctx) {
         Visitor visitor = Visitor.of(ctx);
         LocalDate today = visitor.today();
-        List<Named> sites = duties.sites();
+        List<Named> sites = theirs(visitor);
         FormReader form = new FormReader(ctx.formParamMap());
         // what the page showed as empty is compared with what stands by now by the store, so none is known here
         Map<Turn, UUID> proposed =
-                new RotaForm(DutyPages.ids(sites), DutyPages.ids(duties.members()), Map.of(), today, form).proposed();
+                new RotaForm(DutyPages.ids(duties.sites()), DutyPages.ids(duties.members()), Map.of(), today, form)
+                        .proposed();
+        SiteRight.require(visitor, proposed.keySet().stream().map(Turn::site).toList());
         if (!form.ok()) {
             Map<String, List<String>> usual = ProposalForm.usual(today);
             FormReader again = new FormReader(usual);

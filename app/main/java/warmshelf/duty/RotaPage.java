@@ -24,6 +24,7 @@ public record RotaPage(List<Day> days) {
      */
     public record Cell(
             String turn,
+            UUID siteId,
             String site,
             String memberId,
             String wasId,
@@ -63,6 +64,7 @@ public record RotaPage(List<Day> days) {
         Named standIn = day.isBefore(today) ? null : source.standIns().get(turn);
         return new Cell(
                 turn.words(),
+                site.id(),
                 site.name(),
                 source.typed().getOrDefault(RotaForm.DUTY + turn.words(), was),
                 was,

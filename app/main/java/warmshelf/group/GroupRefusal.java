@@ -48,6 +48,14 @@ sealed interface GroupRefusal extends Message {
         }
     }
 
+    /** One of the sites that were ticked has been deleted. */
+    record SiteGone() implements GroupRefusal {
+        @Override
+        public String words(Units units) {
+            return SAY.siteUnknown();
+        }
+    }
+
     /** The group would have no coordinator any more. */
     record OnlyCoordinator(String member) implements GroupRefusal {
         @Override

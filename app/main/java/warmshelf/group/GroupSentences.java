@@ -102,6 +102,10 @@ interface GroupSentences {
 
     String coordinatorNow(String member);
 
+    String siteCoordinatorNow(String member, String sites);
+
+    String siteUnknown();
+
     String plainMemberNow(String member);
 
     String belongsAgain(String member);

@@ -110,19 +110,31 @@ public final class MemberStore {
     public Decision<UUID> setCoordinator(UUID id, boolean coordinator, UUID by) {
         return Decision.of(() -> database.sql().transactionResult(inside -> {
             DSLContext sql = inside.dsl();
-            if (!coordinator) {
-                keepACoordinator(sql, id);
-            }
-            setRole(sql, id, coordinator, by);
-            if (!coordinator) {
-                LinkStore.withdrawAllOf(sql, id, audit.now());
+            if (coordinator) {
+                SiteCoordinatorStore.end(sql, id);
+                setRole(sql, id, true, by);
+            } else {
+                makePlain(sql, id, by);
             }
             return id;
         }));
     }
 
+    /**
+     * Makes somebody a plain member within the caller's transaction.
+     *
+     * @throws Declined when nobody would be left to coordinate the whole group
+     */
+    void makePlain(DSLContext sql, UUID id, UUID by) {
+        keepACoordinator(sql, id);
+        setRole(sql, id, false, by);
+        SiteCoordinatorStore.end(sql, id);
+        LinkStore.withdrawAllOf(sql, id, audit.now());
+    }
+
     /** Makes somebody present a coordinator within the caller's transaction. */
     public void makeCoordinator(DSLContext sql, UUID id, UUID by) {
+        SiteCoordinatorStore.end(sql, id);
         setRole(sql, id, true, by);
     }
 
@@ -153,7 +165,10 @@ public final class MemberStore {
 
     /** Takes back someone who was marked as left, as a plain member. */
     public void comeBack(UUID id, UUID by) {
-        database.sql().transaction(inside -> comeBack(inside.dsl(), id, false, by));
+        database.sql().transaction(inside -> {
+            SiteCoordinatorStore.end(inside.dsl(), id);
+            comeBack(inside.dsl(), id, false, by);
+        });
     }
 
     /** Takes back someone who was marked as left, within the caller's transaction. */
@@ -236,7 +251,7 @@ public final class MemberStore {
     }
 
     /**
-     * Sees to it that the group has a coordinator without this one, and holds its row until the transaction ends.
+     * Sees to it that the whole group has a coordinator without this one, and holds its row until the transaction ends.
      *
      * @throws Declined when it would have none
      */

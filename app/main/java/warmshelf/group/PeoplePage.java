@@ -12,6 +12,7 @@ import warmshelf.words.PartOfList;
  * Who belongs to the group. What only coordinators see is empty for others.
  *
  * @param name part of a name to which the lists are narrowed; empty: to none
+ * @param sitesOf the names of the sites that somebody coordinates who does not coordinate the whole group
  * @param part those who belong to it, as many as a page shows
  * @param gone those who have left, as many as a page shows
  * @param undoable those whose leaving can still be taken back
@@ -22,6 +23,7 @@ import warmshelf.words.PartOfList;
  */
 record PeoplePage(
         String name,
+        Map<UUID, List<String>> sitesOf,
         PartOfList<Member> part,
         List<Member> gone,
         int goneInAll,

@@ -30,12 +30,19 @@ public final class PeoplePages implements Pages {
     private static final int LAST_PAGE = 100_000;
 
     private final MemberStore members;
+    private final SiteCoordinatorStore coordinators;
     private final LinkStore links;
     private final BrowserSession browsers;
     private final Supplier<Set<UUID>> undoable;
 
     /** @param undoable the members whose leaving can still be taken back */
-    public PeoplePages(MemberStore members, LinkStore links, BrowserSession browsers, Supplier<Set<UUID>> undoable) {
+    public PeoplePages(
+            MemberStore members,
+            SiteCoordinatorStore coordinators,
+            LinkStore links,
+            BrowserSession browsers,
+            Supplier<Set<UUID>> undoable) {
+        this.coordinators = coordinators;
         this.undoable = undoable;
         this.members = members;
         this.links = links;
@@ -141,6 +148,7 @@ public final class PeoplePages implements Pages {
         @Nullable String link = coordinator ? Notice.takeLink(ctx) : null;
         return new PeoplePage(
                 name,
+                coordinators.names(),
                 PartOfList.of(found.stream().filter(Member::present).toList(), number),
                 PartOfList.of(gone, 1).lines(),
                 gone.size(),

@@ -1,9 +1,14 @@
 package warmshelf.group;
 
 import static org.jooq.impl.DSL.coalesce;
+import static org.jooq.impl.DSL.field;
+import static org.jooq.impl.DSL.listAgg;
+import static org.jooq.impl.DSL.select;
+import static org.jooq.impl.SQLDataType.VARCHAR;
 import static warmshelf.db.generated.Tables.GROUP_PROFILE;
 import static warmshelf.db.generated.Tables.MEMBER;
 import static warmshelf.db.generated.Tables.MEMBER_SESSION;
+import static warmshelf.db.generated.Tables.SITE_COORDINATOR;
 
 import java.time.Clock;
 import java.time.LocalDate;
@@ -13,12 +18,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
 import org.jooq.DSLContext;
 import org.jooq.Field;
 import org.jooq.Record;
 import org.jspecify.annotations.Nullable;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
+import warmshelf.decision.Reach;
 import warmshelf.web.Doors;
 import warmshelf.web.GroupFace;
 import warmshelf.web.SessionCookie;
@@ -31,6 +38,14 @@ public final class SessionStore implements Doors {
             coalesce(MEMBER.TEMPERATURE_UNIT, GROUP_PROFILE.TEMPERATURE_UNIT).as("shown_temperature");
     private static final Field<String> LENGTH =
             coalesce(MEMBER.LENGTH_UNIT, GROUP_PROFILE.LENGTH_UNIT).as("shown_length");
+
+    /** The keys of the sites that somebody coordinates, with a space between; null: none. */
+    private static final Field<String> SITES = field(select(listAgg(
+                            SITE_COORDINATOR.SITE_ID.cast(VARCHAR), " ")
+                    .withinGroupOrderBy(SITE_COORDINATOR.SITE_ID))
+                    .from(SITE_COORDINATOR)
+                    .where(SITE_COORDINATOR.MEMBER_ID.eq(MEMBER.ID)))
+            .as("coordinated_sites");
 
     private static final int MOST_KEPT = 1_000;
 
@@ -142,6 +157,7 @@ public final class SessionStore implements Doors {
                         MEMBER.NAME,
                         MEMBER.CALLED,
                         MEMBER.ROLE,
+                        SITES,
                         MEMBER.COUNTRY,
                         MEMBER.POSTCODE,
                         TEMPERATURE,
@@ -179,13 +195,23 @@ public final class SessionStore implements Doors {
                 .execute();
     }
 
+    private static Reach reach(Record row) {
+        if (row.get(MEMBER.ROLE).equals("coordinator")) {
+            return Reach.WHOLE_GROUP;
+        }
+        @Nullable String sites = row.get(SITES);
+        return sites == null
+                ? Reach.NOWHERE
+                : Reach.at(Stream.of(sites.split(" ")).map(UUID::fromString).toList());
+    }
+
     private Visitor visitor(Record row) {
         ZoneId zone = ZoneId.of(row.get(GROUP_PROFILE.TIME_ZONE));
         return new Visitor(
                 row.get(MEMBER.ID),
                 row.get(MEMBER.NAME),
                 row.get(MEMBER.CALLED),
-                row.get(MEMBER.ROLE).equals("coordinator"),
+                reach(row),
                 row.get(MEMBER.COUNTRY),
                 row.get(MEMBER.POSTCODE),
                 Units.of(row.get(TEMPERATURE), row.get(LENGTH)),

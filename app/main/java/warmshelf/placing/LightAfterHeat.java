@@ -9,6 +9,7 @@ import warmshelf.allocation.LitPlace;
 import warmshelf.allocation.PlaceAndDays;
 import warmshelf.allocation.SpaceRequest;
 import warmshelf.allocation.SpaceStore;
+import warmshelf.decision.Reach;
 import warmshelf.sowing.Asking;
 import warmshelf.sowing.Sowing;
 import warmshelf.sowing.SowingPlanner;
@@ -32,13 +33,17 @@ public final class LightAfterHeat {
      */
     public record Found(@Nullable PlaceAndDays spot, String words) {}
 
-    /** A place from the day on which the stay on the mat ends until hardening off begins. */
-    public Found after(Sowing sowing, SpaceRequest request, LocalDate offHeat, LocalDate today) {
+    /**
+     * A place from the day on which the stay on the mat ends until hardening off begins.
+     *
+     * @param reach of whoever books it: no place is taken on which they may not decide
+     */
+    public Found after(Sowing sowing, SpaceRequest request, LocalDate offHeat, LocalDate today, Reach reach) {
         if (!request.underLight()) {
             return new Found(null, "");
         }
         LocalDate to = offHeat.plusDays(planner.lightDays(Asking.of(sowing), today));
-        Optional<LitPlace> place = space.litPlaceFor(offHeat, to, sowing.quartersUnderLight());
+        Optional<LitPlace> place = space.litPlaceFor(offHeat, to, sowing.quartersUnderLight(), reach);
         return place.map(found -> new Found(
                         new PlaceAndDays(found.placeId(), found.slot(), offHeat, to),
                         SAY.lightAfterwards(

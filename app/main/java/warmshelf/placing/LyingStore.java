@@ -32,6 +32,7 @@ import warmshelf.allocation.WarmthNeed;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.db.Database;
+import warmshelf.decision.Reach;
 import warmshelf.shelf.OnSiteStore;
 import warmshelf.sowing.TrialPart;
 
@@ -122,15 +123,23 @@ public final class LyingStore {
 
     /** Every place, in walking order, those on mats first. */
     public List<CandidatePlace> places() {
+        return places(Reach.WHOLE_GROUP);
+    }
+
+    /** Those on which somebody may decide. */
+    public List<CandidatePlace> places(Reach reach) {
         List<CandidatePlace> places = new ArrayList<>();
-        for (MatSpace mat : space.mats()) {
+        for (MatSpace mat : space.mats(reach)) {
             for (int number = 1; number <= mat.places().size(); number++) {
                 places.add(new CandidatePlace(mat.places().get(number - 1), number, mat.where(), mat));
             }
         }
-        OnSiteStore.ofLitPlaces(sql.select(PLACE.ID, PLACE.NUMBER, SITE.NAME, RACK.NAME, SHELF.FROM_TOP)
+        OnSiteStore.ofLitPlaces(sql.select(PLACE.ID, PLACE.NUMBER, SITE.NAME, RACK.NAME, SHELF.FROM_TOP, SITE.ID)
                         .from(PLACE))
                 .orderBy(SITE.WALK_ORDER, SITE.NAME, RACK.WALK_ORDER, RACK.NAME, SHELF.FROM_TOP, PLACE.NUMBER)
+                .fetch()
+                .stream()
+                .filter(lit -> reach.covers(lit.value6()))
                 .forEach(lit -> places.add(new CandidatePlace(
                         lit.value1(),
                         lit.value2(),

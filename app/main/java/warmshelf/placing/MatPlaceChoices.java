@@ -5,7 +5,9 @@ import static warmshelf.placing.PlacingSentences.SAY;
 import java.util.ArrayList;
 import java.util.List;
 import warmshelf.allocation.MatSpace;
+import warmshelf.allocation.Slot;
 import warmshelf.allocation.SpaceCalendar;
+import warmshelf.allocation.SpaceRequest;
 import warmshelf.shelf.LightAbove;
 import warmshelf.words.Choice;
 import warmshelf.words.Units;
@@ -22,6 +24,13 @@ final class MatPlaceChoices {
             }
         }
         return places;
+    }
+
+    /** The parts of a place that something can take. */
+    static List<Choice> partsFor(SpaceRequest request) {
+        return Slot.of(request.quarters()).stream()
+                .map(slot -> new Choice(String.valueOf(slot.firstQuarter()), slot.words()))
+                .toList();
     }
 
     private static String words(MatSpace mat, int number, Units units) {

@@ -15,7 +15,6 @@ import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.SpaceRefusal;
-import warmshelf.allocation.Stay;
 import warmshelf.decision.Decision;
 import warmshelf.finding.trial.TrialWarmthStore;
 import warmshelf.web.Decisions;
@@ -38,7 +37,12 @@ public final class MovePages implements Pages {
     private final StayView view;
     private final TrialWarmthStore trials;
 
-    MovePages(LyingStore lying, MoveStore moves, MoveReader reader, StayView view, TrialWarmthStore trials) {
+    MovePages(
+            LyingStore lying,
+            MoveStore moves,
+            MoveReader reader,
+            StayView view,
+            TrialWarmthStore trials) {
         this.lying = lying;
         this.moves = moves;
         this.reader = reader;
@@ -48,8 +52,8 @@ public final class MovePages implements Pages {
 
     @Override
     public void register(RoutesConfig routes) {
-        routes.get("/stays/{id}/move", this::compare, Role.COORDINATOR);
-        routes.post("/stays/{id}/move", this::move, Role.COORDINATOR);
+        routes.get("/stays/{id}/move", this::compare, Role.SITE_COORDINATOR);
+        routes.post("/stays/{id}/move", this::move, Role.SITE_COORDINATOR);
     }
 
     private void compare(Context ctx) {
@@ -60,13 +64,14 @@ public final class MovePages implements Pages {
             refuseTyped(ctx, stay, form);
             return;
         }
+        view.refuseElsewhere(wish.get().place().id(), Visitor.of(ctx));
         MoveOutlook outlook = reader.outlook(stay, wish.get(), Visitor.of(ctx).today());
         if (Respond.wantsJson(ctx)) {
             ctx.json(MoveAnswer.of(
                     stay,
                     outlook,
                     Visitor.of(ctx).units(),
-                    booked(stay, outlook).isPresent(),
+                    reader.booked(stay, outlook).isPresent(),
                     warnings(ctx, stay, outlook)));
         } else {
             Respond.page(ctx, TEMPLATE, page(ctx, stay, form, outlook, null));
@@ -94,6 +99,7 @@ public final class MovePages implements Pages {
             refuseTyped(ctx, stay, form);
             return;
         }
+        view.refuseElsewhere(wish.get().place().id(), visitor);
         int seen = wish.get().move().version();
         if (seen != stay.stay().version() || stay.isOverBy(visitor.today())) {
             showConflict(ctx, stay, moves.whatChanged(stay.stay().id(), seen).words(visitor.units()));
@@ -172,11 +178,11 @@ public final class MovePages implements Pages {
                 stay.stay(),
                 stay.isBegunBy(today),
                 outlook,
-                booked(stay, outlook).orElse(null),
+                reader.booked(stay, outlook).orElse(null),
                 conflict,
                 warnings(ctx, stay, outlook),
                 spot,
-                reader.choices(stay, today),
+                reader.choices(stay, today, Visitor.of(ctx).reach()),
                 form.reader(),
                 StayView.steps(
                         stay, spot, outlook.spot().from(), today, form.reader().text("back")),
@@ -188,11 +194,5 @@ public final class MovePages implements Pages {
         return trials.apart(stay.stay().sowingId(), outlook.warm()).stream()
                 .map(apart -> apart.words(Visitor.of(ctx).units()))
                 .toList();
-    }
-
-    /** The place under a light that was booked for another last day on the mat than it would have. */
-    private Optional<Stay> booked(LyingStay stay, MoveOutlook outlook) {
-        return lying.bookedAfter(stay)
-                .filter(booked -> !booked.from().equals(outlook.spot().to()));
     }
 }

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.DoubleToIntFunction;
 import java.util.stream.IntStream;
 import warmshelf.allocation.Band;
@@ -14,7 +15,9 @@ import warmshelf.allocation.CandidatePlace;
 import warmshelf.allocation.Obstacle;
 import warmshelf.allocation.PlaceAndDays;
 import warmshelf.allocation.Slot;
+import warmshelf.allocation.Stay;
 import warmshelf.allocation.Surroundings;
+import warmshelf.decision.Reach;
 import warmshelf.sowing.Asking;
 import warmshelf.sowing.SowingPlanner;
 import warmshelf.sowing.SowingStore;
@@ -49,6 +52,12 @@ final class MoveReader {
         return new MoveJudge(around, today).judge(stay, wish.move(), wish.place(), days);
     }
 
+    /** The place under a light that was booked for another last day on the mat than it would have. */
+    Optional<Stay> booked(LyingStay stay, MoveOutlook outlook) {
+        return lying.bookedAfter(stay)
+                .filter(booked -> !booked.from().equals(outlook.spot().to()));
+    }
+
     private DoubleToIntFunction daysAt(LyingStay stay, LocalDate today) {
         return sowings.find(stay.stay().sowingId())
                 .map(sowing -> planner.daysAt(Asking.of(sowing), today, stay.days()))
@@ -68,9 +77,9 @@ final class MoveReader {
                                 .orElse(0));
     }
 
-    /** Every place of its kind, in words: whether it would fit there if nothing else were changed, or what is in the way. */
-    List<PlaceGroup> choices(LyingStay stay, LocalDate today) {
-        List<CandidatePlace> places = lying.places().stream()
+    /** Every place of its kind on which somebody may decide, in words: whether it would fit there if nothing else were changed, or what is in the way. */
+    List<PlaceGroup> choices(LyingStay stay, LocalDate today, Reach reach) {
+        List<CandidatePlace> places = lying.places(reach).stream()
                 .filter(place -> (place.mat() != null) == stay.stay().isOnMat())
                 .toList();
         DoubleToIntFunction days = daysAt(stay, today);

@@ -90,7 +90,8 @@ final class PlacementForm {
         return mat;
     }
 
-    private UUID placeId() {
+    /** The place that was named; the id of none where it was none. */
+    UUID placeId() {
         try {
             return UUID.fromString(reader.text("place"));
         } catch (IllegalArgumentException notAnId) {

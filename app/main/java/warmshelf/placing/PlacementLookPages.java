@@ -35,8 +35,15 @@ final class PlacementLookPages implements Pages {
     private final RequestWishes wishes;
     private final LyingStore lying;
     private final TrialWarmthStore trials;
+    private final PlacementView places;
 
-    PlacementLookPages(HistoryStore histories, RequestWishes wishes, LyingStore lying, TrialWarmthStore trials) {
+    PlacementLookPages(
+            HistoryStore histories,
+            RequestWishes wishes,
+            LyingStore lying,
+            TrialWarmthStore trials,
+            PlacementView places) {
+        this.places = places;
         this.histories = histories;
         this.wishes = wishes;
         this.lying = lying;
@@ -45,7 +52,7 @@ final class PlacementLookPages implements Pages {
 
     @Override
     public void register(RoutesConfig routes) {
-        routes.get("/requests/{id}/move", this::look, Role.COORDINATOR);
+        routes.get("/requests/{id}/move", this::look, Role.SITE_COORDINATOR);
     }
 
     private void look(Context ctx) {
@@ -65,7 +72,7 @@ final class PlacementLookPages implements Pages {
     private PlacementForm form(Map<String, String> fields, SpaceRequest request, Visitor visitor) {
         Map<String, List<String>> typed = new HashMap<>();
         fields.forEach((name, value) -> typed.put(name, List.of(value)));
-        return new PlacementForm(typed, request, wishes.board(visitor.today()), visitor.today(), visitor.units());
+        return places.form(typed, request, visitor);
     }
 
     private static Refusal unusable(FormReader reader) {

@@ -22,7 +22,7 @@ public final class RequestLightPages implements Pages {
 
     @Override
     public void register(RoutesConfig routes) {
-        routes.post("/requests/{id}/light", this::say, Role.COORDINATOR);
+        routes.post("/requests/{id}/light", this::say, Role.SITE_COORDINATOR);
     }
 
     private void say(Context ctx) {

@@ -61,8 +61,8 @@ public final class RequestListPages implements Pages {
 
     @Override
     public void register(RoutesConfig routes) {
-        routes.get("/requests", this::all, Role.COORDINATOR);
-        routes.post("/requests/placements", this::placeAll, Role.COORDINATOR);
+        routes.get("/requests", this::all, Role.SITE_COORDINATOR);
+        routes.post("/requests/placements", this::placeAll, Role.SITE_COORDINATOR);
     }
 
     @Override
@@ -81,7 +81,7 @@ public final class RequestListPages implements Pages {
         Respond.page(
                 ctx,
                 "placing/requests.peb",
-                page(suggestions.of(underWay, visitor.today(), visitor.units()), decided, visitor, page(ctx)),
+                page(suggestions.of(underWay, visitor.today(), visitor.reach(), visitor.units()), decided, visitor, page(ctx)),
                 aside.model(visitor));
     }
 
@@ -138,13 +138,14 @@ public final class RequestListPages implements Pages {
         Visitor visitor = Visitor.of(ctx);
         int placed = 0;
         List<String> clashes = new ArrayList<>();
-        for (RequestSuggestions.Line line : suggestions.of(histories.underWay(), visitor.today(), visitor.units())) {
+        for (RequestSuggestions.Line line : suggestions.of(histories.underWay(), visitor.today(), visitor.reach(), visitor.units())) {
             if (line.offer() == null) {
                 continue;
             }
             PlaceAndDays spot = line.offer().spot();
             LightAfterHeat.Found light =
-                    lights.after(line.history().sowing(), line.request(), spot.to(), visitor.today());
+                    lights.after(
+                    line.history().sowing(), line.request(), spot.to(), visitor.today(), visitor.reach());
             Decision<UUID> decision = placements.place(
                     line.request().sowingId(), spot, line.offer().warm(), light.spot(), visitor.memberId());
             if (decision instanceof Decision.Done) {

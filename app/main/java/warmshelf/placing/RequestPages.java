@@ -14,7 +14,6 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import warmshelf.allocation.FirstFit;
-import warmshelf.allocation.Slot;
 import warmshelf.allocation.SpaceAnswer;
 import warmshelf.allocation.SpaceCalendar;
 import warmshelf.allocation.SpaceOffer;
@@ -33,7 +32,6 @@ import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
-import warmshelf.words.Choice;
 import warmshelf.words.DayWords;
 import warmshelf.words.FormReader;
 import warmshelf.words.Units;
@@ -48,26 +46,29 @@ public final class RequestPages implements Pages {
     private final PlacementStore placements;
     private final LightAfterHeat lights;
     private final TrialWarmthStore trials;
+    private final PlacementView places;
 
     RequestPages(
             HistoryStore histories,
             RequestWishes wishes,
             PlacementStore placements,
             LightAfterHeat lights,
-            TrialWarmthStore trials) {
+            TrialWarmthStore trials,
+            PlacementView places) {
         this.histories = histories;
         this.wishes = wishes;
         this.placements = placements;
         this.lights = lights;
         this.trials = trials;
+        this.places = places;
     }
 
     @Override
     public void register(RoutesConfig routes) {
-        routes.get("/requests/{id}", this::one, Role.COORDINATOR);
-        routes.post("/requests/{id}/placement", this::place, Role.COORDINATOR);
-        routes.post("/requests/{id}/refusal", this::refuse, Role.COORDINATOR);
-        routes.post("/requests/{id}/return", this::takeBack, Role.COORDINATOR);
+        routes.get("/requests/{id}", this::one, Role.SITE_COORDINATOR);
+        routes.post("/requests/{id}/placement", this::place, Role.SITE_COORDINATOR);
+        routes.post("/requests/{id}/refusal", this::refuse, Role.SITE_COORDINATOR);
+        routes.post("/requests/{id}/return", this::takeBack, Role.SITE_COORDINATOR);
     }
 
     private void one(Context ctx) {
@@ -79,8 +80,7 @@ public final class RequestPages implements Pages {
         Visitor visitor = Visitor.of(ctx);
         History history = history(ctx);
         SpaceRequest request = request(history);
-        PlacementForm form = new PlacementForm(
-                ctx.formParamMap(), request, wishes.board(visitor.today()), visitor.today(), visitor.units());
+        PlacementForm form = places.form(ctx.formParamMap(), request, visitor);
         Optional<PlacementForm.Placement> placement = form.placement(wishes.daysAt(history, request, visitor.today()));
         if (placement.isEmpty()) {
             Respond.again(ctx, TEMPLATE, page(ctx, history, form.reader(), new FormReader(Map.of()), NONE));
@@ -93,7 +93,8 @@ public final class RequestPages implements Pages {
             return;
         }
         LightAfterHeat.Found light =
-                lights.after(history.sowing(), request, placement.get().spot().to(), visitor.today());
+                lights.after(
+                history.sowing(), request, placement.get().spot().to(), visitor.today(), visitor.reach());
         Decision<UUID> decision = placements.place(
                 request.sowingId(),
                 placement.get().spot(),
@@ -161,7 +162,7 @@ public final class RequestPages implements Pages {
     private RequestPage page(Context ctx, History history, FormReader form, FormReader refusal, TrialWarnings warned) {
         Visitor visitor = Visitor.of(ctx);
         SpaceRequest request = request(history);
-        SpaceCalendar board = wishes.board(visitor.today());
+        SpaceCalendar board = wishes.board(visitor.today(), visitor.reach());
         FirstFit firstFit = new FirstFit(board, visitor.today());
         SpaceWish wish = wishes.of(history, request, visitor.today());
         return new RequestPage(
@@ -179,9 +180,7 @@ public final class RequestPages implements Pages {
                 warned.words(visitor.units()),
                 warned.key(),
                 MatPlaceChoices.of(board, visitor.units()),
-                Slot.of(request.quarters()).stream()
-                        .map(slot -> new Choice(String.valueOf(slot.firstQuarter()), slot.words()))
-                        .toList());
+                MatPlaceChoices.partsFor(request));
     }
 
     private List<RequestPage.Offered> offered(History history, List<SpaceOffer> offers, Units units) {

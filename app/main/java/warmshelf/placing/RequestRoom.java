@@ -2,6 +2,7 @@ package warmshelf.placing;
 
 import java.util.List;
 import warmshelf.finding.trial.TrialWarmthStore;
+import warmshelf.shelf.AddressedSiteStore;
 import warmshelf.sowing.SowingStores;
 import warmshelf.web.Aside;
 import warmshelf.web.Awaiting;
@@ -30,6 +31,7 @@ public final class RequestRoom {
         LightAfterHeat lights = new LightAfterHeat(stores.planner(), stores.space());
         PlacementStore placements = placements(stores);
         TrialWarmthStore trials = new TrialWarmthStore(stores.database());
+        PlacementView places = new PlacementView(wishes, new AddressedSiteStore(stores.database().sql()));
         return List.of(
                 new RequestListPages(
                         stores.histories(),
@@ -44,7 +46,8 @@ public final class RequestRoom {
                         stores.histories(),
                         wishes,
                         new LyingStore(stores.database(), stores.crops(), stores.space()),
-                        trials),
-                new RequestPages(stores.histories(), wishes, placements, lights, trials));
+                        trials,
+                        places),
+                new RequestPages(stores.histories(), wishes, placements, lights, trials, places));
     }
 }

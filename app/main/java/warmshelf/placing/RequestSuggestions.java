@@ -12,6 +12,7 @@ import warmshelf.allocation.SpaceAnswer;
 import warmshelf.allocation.SpaceOffer;
 import warmshelf.allocation.SpaceRequest;
 import warmshelf.allocation.SpaceWish;
+import warmshelf.decision.Reach;
 import warmshelf.finding.trial.TrialWarmthStore;
 import warmshelf.finding.trial.TrialWarnings;
 import warmshelf.sowing.History;
@@ -39,8 +40,12 @@ final class RequestSuggestions {
             @Nullable String noSpace,
             TrialWarnings warnings) {}
 
-    /** Those that wait among some sowings; each accepted place is taken before the next is sought. */
-    List<Line> of(List<History> underWay, LocalDate today, Units units) {
+    /**
+     * Those that wait among some sowings; each accepted place is taken before the next is sought.
+     *
+     * @param reach of whoever places them: nothing is suggested where they may not decide
+     */
+    List<Line> of(List<History> underWay, LocalDate today, Reach reach, Units units) {
         List<SpaceWish> asked = new ArrayList<>();
         Map<UUID, History> waiting = new HashMap<>();
         for (History history : underWay) {
@@ -53,7 +58,7 @@ final class RequestSuggestions {
         if (asked.isEmpty()) {
             return lines;
         }
-        new FirstFit(wishes.board(today), today).answerAll(asked).forEach((sowing, answer) -> {
+        new FirstFit(wishes.board(today, reach), today).answerAll(asked).forEach((sowing, answer) -> {
             History history = waiting.get(sowing);
             if (history != null && history.request() != null) {
                 lines.add(line(history, history.request(), answer, units));

@@ -8,6 +8,7 @@ import warmshelf.allocation.SpaceCalendar;
 import warmshelf.allocation.SpaceRequest;
 import warmshelf.allocation.SpaceStore;
 import warmshelf.allocation.SpaceWish;
+import warmshelf.decision.Reach;
 import warmshelf.sowing.Asking;
 import warmshelf.sowing.History;
 import warmshelf.sowing.SowingPlanner;
@@ -46,7 +47,8 @@ final class RequestWishes {
         return space.holds().inOrder();
     }
 
-    SpaceCalendar board(LocalDate today) {
-        return space.board(today, today.plusDays(DAYS_AHEAD));
+    /** The mats on which somebody may decide. */
+    SpaceCalendar board(LocalDate today, Reach reach) {
+        return space.board(today, today.plusDays(DAYS_AHEAD), reach);
     }
 }

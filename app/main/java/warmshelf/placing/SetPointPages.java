@@ -42,7 +42,7 @@ public final class SetPointPages implements Pages {
     @Override
     public void register(RoutesConfig routes) {
         routes.get("/mats/{id}", this::show, Role.MEMBER);
-        routes.post("/mats/{id}/set-points", this::set, Role.COORDINATOR);
+        routes.post("/mats/{id}/set-points", this::set, Role.SITE_COORDINATOR);
     }
 
     private void show(Context ctx) {

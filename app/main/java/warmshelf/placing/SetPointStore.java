@@ -6,6 +6,7 @@ import static warmshelf.db.generated.Tables.MAT;
 import static warmshelf.db.generated.Tables.MAT_DAY;
 import static warmshelf.db.generated.Tables.MEMBER;
 import static warmshelf.db.generated.Tables.PLACE;
+import static warmshelf.db.generated.Tables.RACK;
 import static warmshelf.db.generated.Tables.QUARTER_DAY;
 import static warmshelf.db.generated.Tables.SOWING;
 import static warmshelf.db.generated.Tables.STAY;
@@ -23,6 +24,7 @@ import warmshelf.allocation.MatDayStore;
 import warmshelf.db.Database;
 import warmshelf.decision.Decision;
 
+import warmshelf.shelf.OnSiteStore;
 /** Reads what a mat is set to, what lies on it and what its thermometer showed; changes its set-point. */
 final class SetPointStore {
     private final DSLContext sql;
@@ -34,7 +36,7 @@ final class SetPointStore {
     }
 
     /** A mat by name, with what its thermostat holds. */
-    public record MatFacts(UUID id, String name, double lowC, double highC, double usualC, int watts) {}
+    public record MatFacts(UUID id, String name, double lowC, double highC, double usualC, int watts, UUID site) {}
 
     /** Days at one set-point; the last day is included. */
     public record Span(LocalDate first, LocalDate last, double celsius) {}
@@ -47,8 +49,15 @@ final class SetPointStore {
     public record Reading(LocalDate day, double celsius, String by) {}
 
     Optional<MatFacts> mat(UUID id) {
-        return sql.select(MAT.ID, MAT.NAME, MAT.THERMOSTAT_LOW_C, MAT.THERMOSTAT_HIGH_C, MAT.USUAL_C, MAT.WATTS)
-                .from(MAT)
+        return OnSiteStore.ofMats(sql.select(
+                                MAT.ID,
+                                MAT.NAME,
+                                MAT.THERMOSTAT_LOW_C,
+                                MAT.THERMOSTAT_HIGH_C,
+                                MAT.USUAL_C,
+                                MAT.WATTS,
+                                RACK.SITE_ID)
+                        .from(MAT))
                 .where(MAT.ID.eq(id))
                 .fetchOptional(Records.mapping(MatFacts::new));
     }

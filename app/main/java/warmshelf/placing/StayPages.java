@@ -28,8 +28,8 @@ public final class StayPages implements Pages {
     @Override
     public void register(RoutesConfig routes) {
         routes.get("/stays/{id}", this::show, Role.MEMBER);
-        routes.post("/stays/{id}/undo", this::undo, Role.COORDINATOR);
-        routes.post("/stays/{id}/release", this::free, Role.COORDINATOR);
+        routes.post("/stays/{id}/undo", this::undo, Role.SITE_COORDINATOR);
+        routes.post("/stays/{id}/release", this::free, Role.SITE_COORDINATOR);
     }
 
     private void show(Context ctx) {

@@ -10,7 +10,9 @@ import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.Stay;
+import warmshelf.shelf.AddressedSiteStore;
 import warmshelf.web.Refusal;
+import warmshelf.web.SiteRight;
 import warmshelf.web.Visitor;
 import warmshelf.words.Choice;
 import warmshelf.words.DayWords;
@@ -21,8 +23,10 @@ final class StayView {
     private final LyingStore lying;
     private final MoveStore moves;
     private final MoveReader reader;
+    private final AddressedSiteStore sites;
 
-    StayView(LyingStore lying, MoveStore moves, MoveReader reader) {
+    StayView(LyingStore lying, MoveStore moves, MoveReader reader, AddressedSiteStore sites) {
+        this.sites = sites;
         this.lying = lying;
         this.moves = moves;
         this.reader = reader;
@@ -45,11 +49,17 @@ final class StayView {
         return stay;
     }
 
+    /** @throws Refusal when a place is at a site on which they may not decide */
+    void refuseElsewhere(UUID place, Visitor visitor) {
+        SiteRight.require(visitor, sites.ofPlace(place));
+    }
+
     /** @param back where to go on after a change, as the address says; null: as the form says */
     StayPage page(Visitor visitor, LyingStay stay, FormReader form, FormReader freeing, @Nullable String back) {
         LocalDate today = visitor.today();
         boolean over = stay.isOverBy(today);
-        boolean mayMove = visitor.coordinator() && !over;
+        boolean mayMove =
+                !over && visitor.reach().coversAll(sites.ofPlace(stay.stay().placeId()));
         return new StayPage(
                 stay,
                 stay.stay(),
@@ -58,7 +68,7 @@ final class StayView {
                 mayMove,
                 stay.isBegunBy(today),
                 mayMove && moves.mayTakeBack(stay, today, visitor.memberId()),
-                mayMove ? reader.choices(stay, today) : List.of(),
+                mayMove ? reader.choices(stay, today, visitor.reach()) : List.of(),
                 form.text("spot").isEmpty() ? MoveForm.key(stay) : form.text("spot"),
                 steps(stay, MoveForm.key(stay), stay.stay().from(), today, form.text("back")),
                 form,

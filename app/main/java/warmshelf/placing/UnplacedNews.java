@@ -20,8 +20,8 @@ final class UnplacedNews implements Aside {
     public Map<String, Object> model(Visitor visitor) {
         return Map.of(
                 "unplaced",
-                visitor.coordinator()
-                        ? suggestions.of(histories.underWay(), visitor.today(), visitor.units())
+                visitor.reach().coordinates()
+                        ? suggestions.of(histories.underWay(), visitor.today(), visitor.reach(), visitor.units())
                         : List.of());
     }
 }

@@ -25,6 +25,7 @@ import warmshelf.allocation.SpaceRequest;
 import warmshelf.allocation.SpaceWish;
 import warmshelf.allocation.Surroundings;
 import warmshelf.allocation.WarmDays;
+import warmshelf.decision.Reach;
 import warmshelf.finding.trial.TrialWarmthStore;
 import warmshelf.placing.LyingStay;
 import warmshelf.placing.LyingStore;
@@ -122,13 +123,13 @@ final class DisplacedList {
                 .toList();
     }
 
-    /** The same, each with a place proposed where there is one. */
-    Proposals proposals(OutageDecisionStore.Out out, LocalDate today) {
+    /** The same, each with a place proposed where there is one, of those on which somebody may decide. */
+    Proposals proposals(OutageDecisionStore.Out out, LocalDate today, Reach reach) {
         List<LyingStay> stays = lying(out, today);
         if (stays.isEmpty()) {
             return Proposals.NONE;
         }
-        List<CandidatePlace> places = lying.places();
+        List<CandidatePlace> places = lying.places(reach);
         DisplacedBoard room = room(stays, near(out), places, today);
         DisplacedPlan.Proposed proposed = new DisplacedPlan(room, planner).propose();
         Map<UUID, CandidatePlace> byId = places.stream().collect(Collectors.toMap(CandidatePlace::id, place -> place));

@@ -5,6 +5,7 @@ import static warmshelf.plan.PlanSentences.SAY;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.UUID;
+import warmshelf.decision.Reach;
 import warmshelf.placing.LightAfterHeat;
 import warmshelf.placing.PlacementStore;
 import warmshelf.web.Decisions;
@@ -62,7 +63,7 @@ final class MemberPlanPages implements Pages {
             throw Refusal.conflict(SAY.trialNotAsShown());
         }
         LightAfterHeat.Found light =
-                lights.after(offer.sowing(), offer.request(), offer.fit().spot().to(), visitor.today());
+                lights.after(offer.sowing(), offer.request(), offer.fit().spot().to(), visitor.today(), Reach.WHOLE_GROUP);
         Decisions.doneOr(
                 placements.place(sowing, offer.fit().spot(), offer.fit().warm(), light.spot(), visitor.memberId()),
                 visitor.units());

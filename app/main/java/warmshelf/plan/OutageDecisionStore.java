@@ -20,6 +20,7 @@ import org.jooq.impl.DSL;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
 import warmshelf.decision.Decision;
+import warmshelf.shelf.OnSiteStore;
 
 /** Keeps the days on which mats cannot be used. */
 final class OutageDecisionStore {
@@ -36,7 +37,7 @@ final class OutageDecisionStore {
      *
      * @param to the day after the last
      */
-    public record Out(UUID id, UUID matId, String mat, LocalDate from, LocalDate to, String reason, String by) {
+    public record Out(UUID id, UUID matId, String mat, LocalDate from, LocalDate to, String reason, String by, UUID site) {
         public LocalDate lastDay() {
             return to.minusDays(1);
         }
@@ -53,17 +54,18 @@ final class OutageDecisionStore {
     }
 
     private List<Out> outs(Condition which) {
-        return sql.select(
+        return OnSiteStore.ofMats(sql.select(
                         MAT_OUT.ID,
                         MAT_OUT.MAT_ID,
                         MAT.NAME,
                         MAT_OUT.FROM_DAY,
                         MAT_OUT.TO_DAY,
                         MAT_OUT.REASON,
-                        MEMBER.CALLED)
+                        MEMBER.CALLED,
+                        RACK.SITE_ID)
                 .from(MAT_OUT)
                 .join(MAT)
-                .on(MAT.ID.eq(MAT_OUT.MAT_ID))
+                .on(MAT.ID.eq(MAT_OUT.MAT_ID)))
                 .join(MEMBER)
                 .on(MEMBER.ID.eq(MAT_OUT.MADE_BY))
                 .where(which, MAT_OUT.FROM_DAY.lt(MAT_OUT.TO_DAY))

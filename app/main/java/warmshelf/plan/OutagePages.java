@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.UUID;
 import warmshelf.allocation.MatSpace;
 import warmshelf.allocation.SpaceStore;
@@ -15,11 +16,13 @@ import warmshelf.decision.Decision;
 import warmshelf.finding.trial.TrialWarmthStore;
 import warmshelf.placing.LyingStay;
 import warmshelf.placing.MoveStore;
+import warmshelf.shelf.AddressedSiteStore;
 import warmshelf.web.Decisions;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
+import warmshelf.web.SiteRight;
 import warmshelf.web.Visitor;
 import warmshelf.words.Choice;
 import warmshelf.words.FormReader;
@@ -28,34 +31,36 @@ import warmshelf.words.FormReader;
 final class OutagePages implements Pages {
     private static final String ALL = "plan/out.peb";
     private static final String ONE = "plan/out-mat.peb";
-    private static final int FARTHEST_DAYS = 400;
 
     private final OutageDecisionStore outs;
     private final DisplacedList displaced;
     private final MoveStore moves;
     private final SpaceStore space;
     private final TrialWarmthStore trials;
+    private final AddressedSiteStore sites;
 
     OutagePages(
             OutageDecisionStore outs,
             DisplacedList displaced,
             MoveStore moves,
             SpaceStore space,
-            TrialWarmthStore trials) {
+            TrialWarmthStore trials,
+            AddressedSiteStore sites) {
         this.outs = outs;
         this.displaced = displaced;
         this.moves = moves;
         this.space = space;
         this.trials = trials;
+        this.sites = sites;
     }
 
     @Override
     public void register(RoutesConfig routes) {
         routes.get("/plans/out-of-service", this::all, Role.MEMBER);
         routes.get("/plans/out-of-service/{id}", this::one, Role.MEMBER);
-        routes.post("/plans/out-of-service", this::takeOut, Role.COORDINATOR);
-        routes.post("/plans/out-of-service/{id}/moves", this::move, Role.COORDINATOR);
-        routes.post("/plans/out-of-service/{id}/end", this::end, Role.COORDINATOR);
+        routes.post("/plans/out-of-service", this::takeOut, Role.SITE_COORDINATOR);
+        routes.post("/plans/out-of-service/{id}/moves", this::move, Role.SITE_COORDINATOR);
+        routes.post("/plans/out-of-service/{id}/end", this::end, Role.SITE_COORDINATOR);
     }
 
     /** An outage with how many stays lie there. */
@@ -74,7 +79,7 @@ final class OutagePages implements Pages {
                 outs.reachingBeyond(today).stream()
                         .map(out -> new Line(out, outs.staysOn(out, today).size()))
                         .toList(),
-                mats(space.mats()),
+                mats(space.mats(Visitor.of(ctx).reach())),
                 form);
     }
 
@@ -87,21 +92,14 @@ final class OutagePages implements Pages {
     private void takeOut(Context ctx) {
         Visitor visitor = Visitor.of(ctx);
         FormReader form = new FormReader(ctx.formParamMap());
-        String mat = form.text("mat");
-        if (mats(space.mats()).stream().noneMatch(choice -> choice.value().equals(mat))) {
-            form.refuse("mat", SAY.matUnknown());
-        }
-        LocalDate first = form.date("first", SAY.firstDayField());
-        LocalDate last = form.date("last", SAY.lastDayField());
-        String reason = form.requiredText("reason", SAY.reasonField(), 200);
-        if (form.ok()) {
-            refuseOddDays(form, first, last, visitor.today());
-        }
-        if (!form.ok()) {
+        Optional<OutForm.Days> days = OutForm.read(form, mats(space.mats()), visitor.today());
+        if (days.isEmpty()) {
             Respond.again(ctx, ALL, page(ctx, form));
             return;
         }
-        UUID out = outs.takeOut(UUID.fromString(mat), first, last.plusDays(1), reason, visitor.memberId());
+        OutForm.Days read = days.get();
+        SiteRight.require(visitor, sites.ofMat(read.mat()));
+        UUID out = outs.takeOut(read.mat(), read.from(), read.to(), read.reason(), visitor.memberId());
         int lying = outs.find(out)
                 .map(found -> outs.staysOn(found, visitor.today()).size())
                 .orElse(0);
@@ -124,6 +122,7 @@ final class OutagePages implements Pages {
      * One outage.
      *
      * @param over whether its days are over
+     * @param decides whether the reader may move what lies there, and end it
      * @param stays what lies there, for members
      * @param proposals where that could go, for coordinators
      * @param warnings what the proposals would do to trials, for coordinators
@@ -132,6 +131,7 @@ final class OutagePages implements Pages {
     private record OutagePage(
             OutageDecisionStore.Out out,
             boolean over,
+            boolean decides,
             List<LyingStay> stays,
             DisplacedList.Proposals proposals,
             List<String> warnings,
@@ -139,12 +139,15 @@ final class OutagePages implements Pages {
 
     private OutagePage page(Context ctx, OutageDecisionStore.Out out, List<String> problems) {
         Visitor visitor = Visitor.of(ctx);
-        DisplacedList.Proposals proposals =
-                visitor.coordinator() ? displaced.proposals(out, visitor.today()) : DisplacedList.Proposals.NONE;
+        boolean decides = visitor.reach().covers(out.site());
+        DisplacedList.Proposals proposals = decides
+                ? displaced.proposals(out, visitor.today(), visitor.reach())
+                : DisplacedList.Proposals.NONE;
         return new OutagePage(
                 out,
                 !out.to().isAfter(visitor.today()),
-                visitor.coordinator() ? List.of() : displaced.lying(out, visitor.today()),
+                decides,
+                decides ? List.of() : displaced.lying(out, visitor.today()),
                 proposals,
                 trials.apart(proposals.warmth()).stream()
                         .map(apart -> apart.words(visitor.units()))
@@ -158,7 +161,7 @@ final class OutagePages implements Pages {
         OutageDecisionStore.Out out = out(ctx);
         List<String> shown = List.of(
                 Objects.requireNonNullElse(ctx.formParam("take"), "").strip().split(" +"));
-        List<MoveStore.Change> wanted = displaced.proposals(out, visitor.today()).placed().stream()
+        List<MoveStore.Change> wanted = displaced.proposals(out, visitor.today(), visitor.reach()).placed().stream()
                 .filter(proposal -> shown.contains(proposal.key()))
                 .map(DisplacedList.Proposal::change)
                 .toList();
@@ -174,15 +177,6 @@ final class OutagePages implements Pages {
                 ctx,
                 "/plans/out-of-service/" + out.id(),
                 left == 0 ? SAY.allMoved(wanted.size()) : SAY.someMoved(wanted.size(), left));
-    }
-
-    private static void refuseOddDays(FormReader form, LocalDate first, LocalDate last, LocalDate today) {
-        LocalDate farthest = today.plusDays(FARTHEST_DAYS);
-        if (first.isBefore(today) || first.isAfter(farthest)) {
-            form.refuse("first", SAY.firstDayUnfit(first, today, farthest));
-        } else if (last.isBefore(first) || last.isAfter(farthest)) {
-            form.refuse("last", SAY.lastDayUnfit(last, first, farthest));
-        }
     }
 
     private void end(Context ctx) {

@@ -2,6 +2,7 @@ package warmshelf.plan;
 
 import static warmshelf.db.generated.Tables.MAT;
 import static warmshelf.db.generated.Tables.PLACE;
+import static warmshelf.db.generated.Tables.RACK;
 import static warmshelf.db.generated.Tables.SOWING;
 import static warmshelf.db.generated.Tables.STAY;
 
@@ -12,6 +13,7 @@ import java.util.Set;
 import java.util.UUID;
 import warmshelf.db.Database;
 import warmshelf.db.KeptUntilWritten;
+import warmshelf.shelf.OnSiteStore;
 import warmshelf.shelf.Outage;
 import warmshelf.shelf.OutageStore;
 
@@ -31,10 +33,11 @@ final class OutageTodayStore {
     /**
      * A mat that cannot be used.
      *
+     * @param site where it is
      * @param stays how many lie there on those days
      * @param concerned whose they are
      */
-    public record MatOut(Outage outage, String mat, int stays, Set<UUID> concerned) {}
+    public record MatOut(Outage outage, String mat, UUID site, int stays, Set<UUID> concerned) {}
 
     /** Every mat that is out of service on a day or in the week after it, the earliest first. */
     List<MatOut> on(LocalDate day) {
@@ -66,11 +69,9 @@ final class OutageTodayStore {
             stays++;
             concerned.add(stay.value2());
         }
-        String mat = database.sql()
-                .select(MAT.NAME)
-                .from(MAT)
+        var mat = OnSiteStore.ofMats(database.sql().select(MAT.NAME, RACK.SITE_ID).from(MAT))
                 .where(MAT.ID.eq(outage.matId()))
-                .fetchSingle(MAT.NAME);
-        return new MatOut(outage, mat, stays, concerned);
+                .fetchSingle();
+        return new MatOut(outage, mat.value1(), mat.value2(), stays, concerned);
     }
 }

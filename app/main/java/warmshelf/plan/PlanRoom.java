@@ -10,6 +10,7 @@ import warmshelf.finding.trial.TrialWarmthStore;
 import warmshelf.placing.LightAfterHeat;
 import warmshelf.placing.MoveStore;
 import warmshelf.placing.PlacementStore;
+import warmshelf.shelf.AddressedSiteStore;
 import warmshelf.shelf.Outage;
 import warmshelf.sowing.SowingStores;
 import warmshelf.web.Aside;
@@ -51,7 +52,8 @@ public final class PlanRoom {
                         new DisplacedList(stores, outs, new QuickPlanner()),
                         new MoveStore(stores.database(), stores.audit(), stores.stays(), stores.requests()),
                         stores.space(),
-                        trials),
+                        trials,
+                        new AddressedSiteStore(stores.database().sql())),
                 new PlanPages(plans, questions, new PlanJob(plans, new SearchPlanner(), BEAT), view),
                 new PlanEditPages(plans, view),
                 new PlanPublishPages(
@@ -76,7 +78,7 @@ public final class PlanRoom {
                     out.stream()
                             .filter(each -> each.stays() > 0)
                             .filter(each ->
-                                    visitor.coordinator() || each.concerned().contains(visitor.memberId()))
+                                    visitor.reach().covers(each.site()) || each.concerned().contains(visitor.memberId()))
                             .toList(),
                     "outToday",
                     out.stream()
@@ -90,7 +92,7 @@ public final class PlanRoom {
     public Awaiting awaiting() {
         OutageTodayStore outs = new OutageTodayStore(stores.database());
         return coordinator -> outs.on(coordinator.today()).stream()
-                .filter(out -> out.stays() > 0)
+                .filter(out -> out.stays() > 0 && coordinator.reach().covers(out.site()))
                 .map(PlanRoom::matter)
                 .toList();
     }
@@ -117,12 +119,14 @@ public final class PlanRoom {
                 ranks.choices());
     }
 
-    /** Who waits and fits into freed room, and what of it an undone plan holds back. */
+    /** Who waits and fits into freed room, and what of it an undone plan holds back; plans are of the whole group. */
     public Aside requests() {
         return this::freedPlaces;
     }
 
     private Map<String, Object> freedPlaces(Visitor visitor) {
-        return Map.of("freedPlaces", waiting.all(visitor.today()), "heldBack", freed.heldBeyond(visitor.today()));
+        return visitor.coordinator()
+                ? Map.of("freedPlaces", waiting.all(visitor.today()), "heldBack", freed.heldBeyond(visitor.today()))
+                : Map.of("freedPlaces", List.of(), "heldBack", List.of());
     }
 }

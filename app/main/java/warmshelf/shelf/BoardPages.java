@@ -71,7 +71,7 @@ public final class BoardPages implements Pages {
         // Named before anything is read: what changes meanwhile is told rather than missed.
         Aside state = visitor -> Map.of(STATE, states.state());
         Map<String, Object> beside = Aside.of(state, unplaced).model(Visitor.of(ctx));
-        List<Site> all = shelving.all();
+        List<Site> all = Site.theirsFirst(shelving.all(), Visitor.of(ctx).reach());
         Board read = board.read(DayStrip.from(day), WeekAhead.to(day));
         Respond.page(
                 ctx,
@@ -109,7 +109,7 @@ public final class BoardPages implements Pages {
         refuseUnusable(asked);
         LocalDate from = near.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
         Map<String, String> state = Map.of(STATE, states.state());
-        List<Site> all = shelving.all();
+        List<Site> all = Site.theirsFirst(shelving.all(), Visitor.of(ctx).reach());
         Board read = board.read(from, from.plusWeeks(weeks));
         Respond.page(
                 ctx,

@@ -26,10 +26,10 @@ public final class MatPages implements Pages {
 
     @Override
     public void register(RoutesConfig routes) {
-        routes.get("/sites/shelves/{id}/mats/new", this::newMat, Role.COORDINATOR);
-        routes.post("/sites/shelves/{id}/mats", this::addMat, Role.COORDINATOR);
-        routes.get("/sites/mats/{id}/change", this::matAsItIs, Role.COORDINATOR);
-        routes.post("/sites/mats/{id}/change", this::changeMat, Role.COORDINATOR);
+        routes.get("/sites/shelves/{id}/mats/new", this::newMat, Role.SITE_COORDINATOR);
+        routes.post("/sites/shelves/{id}/mats", this::addMat, Role.SITE_COORDINATOR);
+        routes.get("/sites/mats/{id}/change", this::matAsItIs, Role.SITE_COORDINATOR);
+        routes.post("/sites/mats/{id}/change", this::changeMat, Role.SITE_COORDINATOR);
     }
 
     private void newMat(Context ctx) {

@@ -12,6 +12,7 @@ import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
+import warmshelf.web.SiteRight;
 import warmshelf.web.Visitor;
 import warmshelf.words.Choice;
 import warmshelf.words.FormReader;
@@ -31,10 +32,10 @@ public final class RackPages implements Pages {
 
     @Override
     public void register(RoutesConfig routes) {
-        routes.get("/sites/{id}/racks/new", this::newRack, Role.COORDINATOR);
-        routes.post("/sites/{id}/racks", this::addRack, Role.COORDINATOR);
-        routes.get("/sites/racks/{id}/change", this::rackAsItIs, Role.COORDINATOR);
-        routes.post("/sites/racks/{id}/change", this::changeRack, Role.COORDINATOR);
+        routes.get("/sites/{id}/racks/new", this::newRack, Role.SITE_COORDINATOR);
+        routes.post("/sites/{id}/racks", this::addRack, Role.SITE_COORDINATOR);
+        routes.get("/sites/racks/{id}/change", this::rackAsItIs, Role.SITE_COORDINATOR);
+        routes.post("/sites/racks/{id}/change", this::changeRack, Role.SITE_COORDINATOR);
     }
 
     /** A form on which the shelves of a new rack are chosen too; {@code contents} is what each can hold. */
@@ -97,7 +98,7 @@ public final class RackPages implements Pages {
     private void rackAsItIs(Context ctx) {
         Rack rack = rack(ctx);
         ShelvingEditPage page = changeRackPage(rack, new FormReader(RackForm.typed(rack)));
-        Respond.page(ctx, page.template(), new ChangeRackPage(page, shelving.all()));
+        Respond.page(ctx, page.template(), new ChangeRackPage(page, theirs(ctx)));
     }
 
     private void changeRack(Context ctx) {
@@ -105,15 +106,22 @@ public final class RackPages implements Pages {
         ShelvingEditPage page = changeRackPage(rack, new FormReader(ctx.formParamMap()));
         RackDraft draft = RackForm.read(page.form());
         UUID site = RackForm.site(page.form(), rack, shelving.all());
+        SiteRight.require(Visitor.of(ctx), site);
         int version = ShelvingEditPages.version(page);
         ShelvingEditPages.give(
                 ctx,
                 page,
-                shown -> new ChangeRackPage(shown, shelving.all()),
+                shown -> new ChangeRackPage(shown, theirs(ctx)),
                 () -> racks.change(
                         rack.id(), version, draft, site, Visitor.of(ctx).memberId()),
                 changed -> "/sites",
                 SAY.rackChanged(draft.name()));
+    }
+
+    private List<Site> theirs(Context ctx) {
+        return shelving.all().stream()
+                .filter(site -> Visitor.of(ctx).reach().covers(site.id()))
+                .toList();
     }
 
     private Site site(Context ctx) {

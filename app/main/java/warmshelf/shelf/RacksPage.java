@@ -32,7 +32,7 @@ public record RacksPage(
     }
 
     /** A rack under the name of its site. */
-    public record DrawnRack(String site, RackPicture picture) {}
+    public record DrawnRack(Site site, RackPicture picture) {}
 
     /** Those of the racks shown that are held, in walking order. */
     public List<DrawnRack> heldRacks() {
@@ -47,7 +47,7 @@ public record RacksPage(
         List<PlaceOnSite> spots = PlaceOnSite.walk(shown);
         List<DrawnRack> drawn = shown.stream()
                 .flatMap(site ->
-                        site.racks().stream().map(rack -> new DrawnRack(site.name(), RackPicture.of(rack, board, day))))
+                        site.racks().stream().map(rack -> new DrawnRack(site, RackPicture.of(rack, board, day))))
                 .toList();
         return new RacksPage(
                 DayStrip.around(day, today, spots, board.stays()),

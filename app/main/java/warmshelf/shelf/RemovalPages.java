@@ -32,8 +32,9 @@ public final class RemovalPages implements Pages {
     }
 
     private void part(RoutesConfig routes, String address, ShelvingPart part) {
-        routes.get(address, ctx -> show(ctx, part), Role.COORDINATOR);
-        routes.post(address, ctx -> delete(ctx, part), Role.COORDINATOR);
+        Role role = part == ShelvingPart.SITE ? Role.COORDINATOR : Role.SITE_COORDINATOR;
+        routes.get(address, ctx -> show(ctx, part), role);
+        routes.post(address, ctx -> delete(ctx, part), role);
     }
 
     /**

@@ -29,10 +29,10 @@ public final class ShelfPages implements Pages {
 
     @Override
     public void register(RoutesConfig routes) {
-        routes.get("/sites/racks/{id}/shelves/new", this::newShelf, Role.COORDINATOR);
-        routes.post("/sites/racks/{id}/shelves", this::addShelf, Role.COORDINATOR);
-        routes.get("/sites/shelves/{id}/change", this::shelfAsItIs, Role.COORDINATOR);
-        routes.post("/sites/shelves/{id}/change", this::changeShelf, Role.COORDINATOR);
+        routes.get("/sites/racks/{id}/shelves/new", this::newShelf, Role.SITE_COORDINATOR);
+        routes.post("/sites/racks/{id}/shelves", this::addShelf, Role.SITE_COORDINATOR);
+        routes.get("/sites/shelves/{id}/change", this::shelfAsItIs, Role.SITE_COORDINATOR);
+        routes.post("/sites/shelves/{id}/change", this::changeShelf, Role.SITE_COORDINATOR);
     }
 
     private void newShelf(Context ctx) {

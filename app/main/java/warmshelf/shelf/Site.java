@@ -2,9 +2,11 @@ package warmshelf.shelf;
 
 import static warmshelf.shelf.ShelfSentences.SAY;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import warmshelf.decision.Reach;
 import warmshelf.words.Numbers;
 
 /**
@@ -14,6 +16,13 @@ import warmshelf.words.Numbers;
  * @param racks in walking order
  */
 public record Site(UUID id, String name, int walkOrder, Circuit circuit, String note, int version, List<Rack> racks) {
+
+    /** Those on which somebody may decide first, else in walking order. */
+    static List<Site> theirsFirst(List<Site> sites, Reach reach) {
+        return sites.stream()
+                .sorted(Comparator.comparing(site -> !reach.covers(site.id())))
+                .toList();
+    }
 
     /** The one chosen, or all where none is. */
     static List<Site> shown(List<Site> sites, @Nullable UUID chosen) {

@@ -7,6 +7,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.UUID;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -50,12 +51,12 @@ final class WeeksDrawing {
                 for (Shelf shelf : rack.shelves()) {
                     String where = SAY.shelfOf(site.name(), rack.name(), shelf.fromTop());
                     for (Mat mat : shelf.mats()) {
-                        y = add(bands, band(heading(rack, shelf, mat.name()), where, mat, mat.places(), y));
+                        y = add(bands, band(heading(rack, shelf, mat.name()), where, site.id(), mat, mat.places(), y));
                     }
                     if (shelf.isLit()) {
                         y = add(
                                 bands,
-                                band(heading(rack, shelf, SAY.lightInShort()), where, null, shelf.litPlaces(), y));
+                                band(heading(rack, shelf, SAY.lightInShort()), where, site.id(), null, shelf.litPlaces(), y));
                     }
                 }
             }
@@ -85,7 +86,7 @@ final class WeeksDrawing {
         return band.y() + band.height() + GAP;
     }
 
-    private BandPicture band(String name, String where, @Nullable Mat mat, List<Place> places, int top) {
+    private BandPicture band(String name, String where, UUID site, @Nullable Mat mat, List<Place> places, int top) {
         List<RowPicture> rows = new ArrayList<>();
         int y = top + TITLE;
         for (Place place : places) {
@@ -99,6 +100,7 @@ final class WeeksDrawing {
         return new BandPicture(
                 name,
                 where,
+                site,
                 mat == null ? null : mat.id(),
                 top,
                 y - top,

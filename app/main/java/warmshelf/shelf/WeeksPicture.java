@@ -40,6 +40,7 @@ public record WeeksPicture(
     public record BandPicture(
             String name,
             String where,
+            UUID siteId,
             @Nullable UUID matId,
             int y,
             int height,

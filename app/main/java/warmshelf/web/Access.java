@@ -5,6 +5,7 @@ import static warmshelf.web.WebSentences.SAY;
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
 import io.javalin.http.HttpStatus;
+import io.javalin.router.Endpoint;
 import io.javalin.security.RouteRole;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
@@ -13,6 +14,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -26,12 +28,14 @@ final class Access {
     private final SessionCookie cookie;
     private final Uploads uploads;
     private final Set<String> forScripts;
+    private final AddressedSites sites;
 
-    Access(Doors doors, SessionCookie cookie, Uploads uploads, Set<String> forScripts) {
+    Access(Doors doors, SessionCookie cookie, Uploads uploads, Set<String> forScripts, AddressedSites sites) {
         this.doors = doors;
         this.cookie = cookie;
         this.uploads = uploads;
         this.forScripts = forScripts;
+        this.sites = sites;
     }
 
     void check(Context ctx) {
@@ -48,9 +52,11 @@ final class Access {
             turnAway(ctx);
             return;
         }
-        if (role == Role.COORDINATOR && !visitor.get().coordinator()) {
+        try {
+            refuseUnlessTheirs(ctx, role, visitor.get());
+        } catch (Refusal refusal) {
             LOG.info("member {} was refused {} {}", visitor.get().memberId(), ctx.method(), ctx.path());
-            throw Refusal.forbidden(SAY.forCoordinators());
+            throw refusal;
         }
         if (uploads.takes(ctx)) {
             uploads.receive(ctx);
@@ -64,6 +70,23 @@ final class Access {
                     ctx.path());
             throw Refusal.forbidden(SAY.otherSignIn());
         }
+    }
+
+    private void refuseUnlessTheirs(Context ctx, Role role, Visitor visitor) {
+        if (role == Role.COORDINATOR && !visitor.coordinator()) {
+            throw Refusal.forbidden(
+                    visitor.reach().coordinates() ? SAY.forSiteCoordinators() : SAY.forCoordinators());
+        }
+        if (role == Role.SITE_COORDINATOR && !visitor.coordinator()) {
+            SiteRight.require(visitor, sitesOfAddress(ctx));
+        }
+    }
+
+    private Set<UUID> sitesOfAddress(Context ctx) {
+        Endpoint endpoint = ctx.endpoints().matchedHttpEndpoint();
+        return endpoint == null || !ctx.pathParamMap().containsKey("id")
+                ? Set.of()
+                : sites.of(endpoint.path, Respond.id(ctx, "id"));
     }
 
     /** Finds the visitor once a request; pages for strangers show their name too when they are signed in. */

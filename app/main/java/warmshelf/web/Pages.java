@@ -33,7 +33,7 @@ public interface Pages {
         return 0;
     }
 
-    /** How much waits for the decision of a visitor who is a coordinator; the navigation shows the sum. */
+    /** How much waits for the decision of a visitor who coordinates the group or a site; the navigation shows the sum. */
     default int toDecide(Visitor coordinator) {
         return 0;
     }

@@ -112,7 +112,7 @@ final class Renderer implements FileRenderer {
                         : 0);
         frame.put(
                 "decideCount",
-                asks && visitor.get().coordinator()
+                asks && visitor.get().reach().coordinates()
                         ? pages.stream()
                                 .mapToInt(each -> each.toDecide(visitor.get()))
                                 .sum()

@@ -10,6 +10,11 @@ public enum Role implements RouteRole {
     MEMBER,
     /** A script of a member's, by a token of its own; a browser's sign-in opens nothing there. The room of programs judges it. */
     PROGRAM,
-    /** A member who also runs shelves, rota and people. */
+    /**
+     * Whoever coordinates the group or one of its sites. What the address names has to be at a site of theirs, which the access
+     * check asks; what a form names besides, the handler asks by {@link SiteRight}.
+     */
+    SITE_COORDINATOR,
+    /** A member who also runs people, season and settings: a coordinator of the whole group. */
     COORDINATOR
 }

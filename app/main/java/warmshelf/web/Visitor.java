@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.Optional;
 import java.util.UUID;
+import warmshelf.decision.Reach;
 import warmshelf.words.Units;
 
 /**
@@ -12,13 +13,14 @@ import warmshelf.words.Units;
  *
  * @param name whole, for this person's own eyes
  * @param called what others see of the name
+ * @param reach how far they decide as a coordinator
  * @param season year of planting out that the group works towards
  */
 public record Visitor(
         UUID memberId,
         String name,
         String called,
-        boolean coordinator,
+        Reach reach,
         String country,
         String postcode,
         Units units,
@@ -29,6 +31,11 @@ public record Visitor(
         String csrfToken) {
 
     private static final String ATTRIBUTE = "warmshelf.visitor";
+
+    /** Whether they coordinate the whole group; elsewhere than at their site a coordinator of one is a member. */
+    public boolean coordinator() {
+        return reach.wholeGroup();
+    }
 
     /** The visitor of a route that needs sign-in; the access check has put it there. */
     public static Visitor of(Context ctx) {

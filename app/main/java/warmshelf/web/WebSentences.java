@@ -40,6 +40,10 @@ interface WebSentences {
 
     String forCoordinators();
 
+    String forSiteCoordinators();
+
+    String atAnotherSite();
+
     String otherSignIn();
 
     String jsonOnly();

@@ -39,10 +39,15 @@ public final class WebServer implements AutoCloseable {
     }
 
     public static WebServer start(
-            WebSettings settings, Doors doors, Submissions submissions, Clock clock, List<Pages> pages) {
+            WebSettings settings,
+            Doors doors,
+            AddressedSites sites,
+            Submissions submissions,
+            Clock clock,
+            List<Pages> pages) {
         UploadFolder folder = UploadFolder.open();
         try {
-            return start(settings, doors, submissions, clock, pages, folder);
+            return start(settings, doors, sites, submissions, clock, pages, folder);
         } catch (RuntimeException notStarted) {
             pages.forEach(Pages::stop);
             folder.close();
@@ -53,6 +58,7 @@ public final class WebServer implements AutoCloseable {
     private static WebServer start(
             WebSettings settings,
             Doors doors,
+            AddressedSites sites,
             Submissions submissions,
             Clock clock,
             List<Pages> pages,
@@ -62,7 +68,7 @@ public final class WebServer implements AutoCloseable {
         Uploads uploads = new Uploads(addresses, folder.path());
         Javalin javalin = Javalin.create(config -> {
             config.router.handlerWrapper(new SubmissionGuard(submissions)::before);
-            configure(config, settings, doors, clock, pages, uploads);
+            configure(config, settings, doors, sites, clock, pages, uploads);
         });
         javalin.start();
         return new WebServer(javalin, pages, folder);
@@ -94,7 +100,13 @@ public final class WebServer implements AutoCloseable {
     }
 
     private static void configure(
-            JavalinConfig config, WebSettings settings, Doors doors, Clock clock, List<Pages> pages, Uploads uploads) {
+            JavalinConfig config,
+            WebSettings settings,
+            Doors doors,
+            AddressedSites sites,
+            Clock clock,
+            List<Pages> pages,
+            Uploads uploads) {
         config.startup.showJavalinBanner = false;
         config.startup.showOldJavalinVersionWarning = false;
         config.http.maxRequestSize = LARGEST_REQUEST;
@@ -109,7 +121,8 @@ public final class WebServer implements AutoCloseable {
                 doors,
                 new SessionCookie(settings.https()),
                 uploads,
-                pages.stream().flatMap(page -> page.forScripts().stream()).collect(Collectors.toSet()));
+                pages.stream().flatMap(page -> page.forScripts().stream()).collect(Collectors.toSet()),
+                sites);
         SecurityHeaders headers = new SecurityHeaders(settings.https());
         KnownHosts hosts = new KnownHosts(settings.baseUrl());
         CrossSite crossSite = new CrossSite(settings.baseUrl());
@@ -134,17 +147,21 @@ public final class WebServer implements AutoCloseable {
         config.routes.get("/static/{hash}/<file>", assets::serve, Role.ANYONE);
         new PhoneAppPages(assets).register(config.routes);
         pages.forEach(page -> page.register(config.routes));
-        finishRoutes(config);
+        finishRoutes(config, sites);
     }
 
-    /** Holds every route to naming its role, and lets HEAD answer as GET does, access check included. */
-    private static void finishRoutes(JavalinConfig config) {
+    /** Holds every route to naming its role, those of coordinators of a site to a known thing, and lets HEAD answer as GET does, access check included. */
+    private static void finishRoutes(JavalinConfig config, AddressedSites sites) {
         List<Endpoint> endpoints = config.unsafe.internalRouter.allHttpHandlers().stream()
                 .map(parsed -> parsed.endpoint)
                 .filter(endpoint -> endpoint.method.isHttpMethod())
                 .toList();
         for (Endpoint endpoint : endpoints) {
             Role role = roleOf(endpoint);
+            if (role == Role.SITE_COORDINATOR && !sites.knows(endpoint.path)) {
+                throw new IllegalStateException(
+                        endpoint.method + " " + endpoint.path + ": nobody can say at which site that is");
+            }
             if (HandlerType.GET.equals(endpoint.method)) {
                 config.routes.head(endpoint.path, endpoint.handler, role);
             }

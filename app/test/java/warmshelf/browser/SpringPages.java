@@ -197,6 +197,10 @@ record SpringPages(SpringGroup spring) {
                 new PageVisit("handbook, options", "/handbook/options", coordinator),
                 new PageVisit("handbook, commands", "/handbook/commands", coordinator),
                 new PageVisit(
+                        "coordinator of some sites",
+                        "/people/" + spring.group().member().id() + "/sites",
+                        coordinator),
+                new PageVisit(
                         "somebody leaves", "/people/" + spring.group().member().id() + "/leaving", coordinator),
                 new PageVisit("duty", "/duty", coordinator),
                 new PageVisit(

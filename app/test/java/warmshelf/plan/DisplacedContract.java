@@ -11,6 +11,7 @@ import java.util.Objects;
 import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import warmshelf.decision.Reach;
 import warmshelf.allocation.Band;
 import warmshelf.allocation.PlaceAndDays;
 import warmshelf.allocation.Slot;
@@ -59,7 +60,7 @@ abstract class DisplacedContract extends StoreContract {
         UUID second = lay(room.priyasTomatoes(), room.m2Place1(), RIGHT, 21, new Band(20, 28));
         OutageDecisionStore.Out out = out();
 
-        DisplacedList.Proposals proposals = displaced.proposals(out, TODAY);
+        DisplacedList.Proposals proposals = displaced.proposals(out, TODAY, Reach.WHOLE_GROUP);
 
         assertThat(proposals.placed()).hasSize(2).allMatch(DisplacedList.Proposal::alone);
         assertThat(proposals.mostProven()).isTrue();
@@ -79,14 +80,14 @@ abstract class DisplacedContract extends StoreContract {
         assertThat(List.of(first, second))
                 .allSatisfy(
                         id -> assertThat(lying.find(id).orElseThrow().celsius()).isEqualTo(26));
-        assertThat(displaced.proposals(out, TODAY).stays()).isEmpty();
+        assertThat(displaced.proposals(out, TODAY, Reach.WHOLE_GROUP).stays()).isEmpty();
     }
 
     @Test
     void what_cannot_bear_the_other_mat_stays_and_is_told_why() {
         UUID cool = lay(room.priyasTomatoes(), room.m2Place1(), LEFT, 21, new Band(18, 22));
 
-        DisplacedList.Proposals proposals = displaced.proposals(out(), TODAY);
+        DisplacedList.Proposals proposals = displaced.proposals(out(), TODAY, Reach.WHOLE_GROUP);
 
         assertThat(proposals.mostProven()).isTrue();
         assertThat(proposals.stays()).singleElement().satisfies(proposal -> {
@@ -109,13 +110,13 @@ abstract class DisplacedContract extends StoreContract {
         QuarantineStore quarantine = new QuarantineStore(database().sql(), audit());
 
         quarantine.name(apart, true, room.priya());
-        assertThat(displaced.proposals(out(), TODAY).stays()).singleElement().satisfies(proposal -> {
+        assertThat(displaced.proposals(out(), TODAY, Reach.WHOLE_GROUP).stays()).singleElement().satisfies(proposal -> {
             assertThat(proposal.lying().stay().id()).isEqualTo(ordinary);
             assertThat(proposal.then()).isNull();
         });
 
         quarantine.name(apart, false, room.priya());
-        assertThat(displaced.proposals(out(), TODAY).placed())
+        assertThat(displaced.proposals(out(), TODAY, Reach.WHOLE_GROUP).placed())
                 .singleElement()
                 .satisfies(proposal -> assertThat(Objects.requireNonNull(Objects.requireNonNull(proposal.then())
                                         .place()
@@ -124,7 +125,7 @@ abstract class DisplacedContract extends StoreContract {
                         .isEqualTo("M3"));
 
         quarantine.name(shelfOf(room.m2()), true, room.priya());
-        assertThat(displaced.proposals(out(), TODAY).stays())
+        assertThat(displaced.proposals(out(), TODAY, Reach.WHOLE_GROUP).stays())
                 .singleElement()
                 .satisfies(proposal -> assertThat(proposal.then()).isNull());
     }

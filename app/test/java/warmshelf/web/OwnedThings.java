@@ -18,6 +18,7 @@ import org.jooq.Field;
 import org.jooq.impl.DSL;
 import warmshelf.Server;
 import warmshelf.Settings;
+import warmshelf.db.Database;
 import warmshelf.demo.FilledDemo;
 import warmshelf.group.SessionStore;
 import warmshelf.testing.Answer;
@@ -126,6 +127,10 @@ final class OwnedThings implements AutoCloseable {
         Matcher id = INCOMING.matcher(answer.location());
         assertThat(id.find()).as(answer.location()).isTrue();
         return UUID.fromString(id.group(1));
+    }
+
+    Database database() {
+        return place.database();
     }
 
     List<RouteRight> rights() {

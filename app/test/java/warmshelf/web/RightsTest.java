@@ -53,7 +53,7 @@ class RightsTest {
     void a_member_is_refused_at_everything_that_is_for_coordinators() {
         Browser tom = group.signedIn(group.member());
         for (RouteRight right : group.server().rights()) {
-            if (right.role() == Role.COORDINATOR) {
+            if (right.role() == Role.COORDINATOR || right.role() == Role.SITE_COORDINATOR) {
                 assertThat(ask(tom, right).status()).as(right.toString()).isEqualTo(403);
             }
         }
@@ -62,7 +62,7 @@ class RightsTest {
     @Test
     void scripts_of_strangers_get_json_and_no_redirect() {
         for (RouteRight right : group.server().rights()) {
-            boolean forPeople = right.role() == Role.MEMBER || right.role() == Role.COORDINATOR;
+            boolean forPeople = right.role() != Role.ANYONE && right.role() != Role.PROGRAM;
             if (forPeople && right.method().equals("GET")) {
                 Answer answer = group.stranger().getJson(path(right));
 
@@ -134,6 +134,9 @@ class RightsTest {
 
         assertThatThrownBy(() -> TestGroup.with(roleless))
                 .hasMessageContaining("GET /forgotten: each route names exactly one role");
+        Pages nowhere = routes -> routes.get("/jars/{id}", ctx -> ctx.result("where?"), Role.SITE_COORDINATOR);
+        assertThatThrownBy(() -> TestGroup.with(nowhere))
+                .hasMessageContaining("GET /jars/{id}: nobody can say at which site that is");
         assertThatThrownBy(() -> TestGroup.with(twofold)).hasMessageContaining("GET /unclear");
     }
 

@@ -116,7 +116,7 @@ class RoutesByOwnerTest {
             String address = route.of(UUID.randomUUID());
             int forMember = ask(things.member(), route, address);
             int forCoordinator = ask(things.coordinator(), route, address);
-            if (forMember != (role(route) == Role.COORDINATOR ? 403 : forCoordinator)) {
+            if (forMember != (isForCoordinators(route) ? 403 : forCoordinator)) {
                 wrong.add("%d for a member, %d for a coordinator at %s"
                         .formatted(forMember, forCoordinator, route.name()));
             }
@@ -164,7 +164,7 @@ class RoutesByOwnerTest {
 
     private List<UUID> notLetIn(NamingRoute route, OwnedThings.Thing thing) {
         UUID other = things.anotherThan(thing.owner());
-        if (role(route) == Role.COORDINATOR) {
+        if (isForCoordinators(route)) {
             return List.of(other, things.member());
         }
         return switch (route.openTo()) {
@@ -176,7 +176,7 @@ class RoutesByOwnerTest {
     }
 
     private List<UUID> letIn(NamingRoute route, OwnedThings.Thing thing) {
-        if (role(route) == Role.COORDINATOR) {
+        if (isForCoordinators(route)) {
             return List.of(things.coordinator());
         }
         return switch (route.openTo()) {
@@ -184,6 +184,10 @@ class RoutesByOwnerTest {
             case OWNER_OR_COORDINATOR -> List.of(things.coordinator());
             default -> List.of(things.anotherThan(thing.owner()));
         };
+    }
+
+    private boolean isForCoordinators(NamingRoute route) {
+        return role(route) == Role.COORDINATOR || role(route) == Role.SITE_COORDINATOR;
     }
 
     private Role role(NamingRoute route) {

@@ -26,6 +26,7 @@ public final class ImportRoom {
     public static Awaiting awaiting(Database database, Audit audit) {
         ImportStore imports = new ImportStore(database, audit);
         return coordinator -> imports.ready().stream()
+                .filter(each -> coordinator.coordinator())
                 .map(each -> new Awaiting.Matter(
                         SAY.fileReady(each.fileName()), each.startedBy(), ImportPages.ADDRESS + "/" + each.id(), false))
                 .toList();
