@@ -1,5 +1,6 @@
 package warmshelf.plan;
 
+import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,8 +17,15 @@ import warmshelf.words.DayWords;
  * what is published has a plain one.
  */
 public record PlanPicture(int width, int height, List<Week> weeks, List<Band> bands) {
-    private static final int DAY = 14;
-    private static final int QUARTER = 18;
+    /** What a wide page leaves beside the names of the mats. */
+    private static final int WIDTH = 1092;
+
+    private static final int NARROWEST_DAY = 8;
+    private static final int WIDEST_DAY = 28;
+    private static final int QUARTER = 9;
+    /** Below this height a bar has no room for letters; its words are its title. */
+    private static final int LETTERED = 14;
+
     private static final int TITLE = 22;
     private static final int GAP = 10;
     private static final int LEAST_DAYS = 28;
@@ -43,7 +51,7 @@ public record PlanPicture(int width, int height, List<Week> weeks, List<Band> ba
     /** A stay; {@code words} say all of it. */
     public record Bar(int x, int y, int width, int height, boolean proposed, String text, String words) {}
 
-    static PlanPicture of(PlanDraft draft) {
+    static PlanPicture of(PlanDraft draft, List<SeasonQuestion.Surface> surfaces) {
         LocalDate from = draft.asked().today();
         int days = LEAST_DAYS;
         for (SetPointSpan span : draft.plan().setPoints()) {
@@ -54,23 +62,26 @@ public record PlanPicture(int width, int height, List<Week> weeks, List<Band> ba
                 days = Math.max(days, (int) (stay.light().days().to().toEpochDay() - from.toEpochDay()));
             }
         }
-        return new Drawing(draft, from, Math.min(days, MOST_DAYS)).draw();
+        int drawn = Math.min(days, MOST_DAYS);
+        int day = Math.max(NARROWEST_DAY, Math.min(WIDEST_DAY, WIDTH / drawn));
+        return new Drawing(draft, from, drawn, day).draw(surfaces);
     }
 
-    private record Drawing(PlanDraft draft, LocalDate from, int days) {
-        PlanPicture draw() {
+    /** @param day how wide a day is drawn */
+    private record Drawing(PlanDraft draft, LocalDate from, int days, int day) {
+        PlanPicture draw(List<SeasonQuestion.Surface> surfaces) {
             List<Band> bands = new ArrayList<>();
             int y = 0;
-            for (SeasonQuestion.Surface surface : draft.asked().surfaces()) {
+            for (SeasonQuestion.Surface surface : surfaces) {
                 Band band = band(surface, y);
                 bands.add(band);
                 y += band.height() + GAP;
             }
             List<Week> weeks = IntStream.range(0, days)
-                    .filter(day -> from.plusDays(day).getDayOfWeek() == java.time.DayOfWeek.MONDAY)
-                    .mapToObj(day -> new Week(day * DAY, from.plusDays(day)))
+                    .filter(index -> from.plusDays(index).getDayOfWeek() == DayOfWeek.MONDAY)
+                    .mapToObj(index -> new Week(index * day, from.plusDays(index)))
                     .toList();
-            return new PlanPicture(days * DAY, y, weeks, bands);
+            return new PlanPicture(days * day, y, weeks, bands);
         }
 
         private Band band(SeasonQuestion.Surface surface, int top) {
@@ -136,6 +147,7 @@ public record PlanPicture(int width, int height, List<Week> weeks, List<Band> ba
 
         private Bar bar(int rowY, Slot slot, LocalDate first, LocalDate afterLast, boolean proposed, String title) {
             int width = Math.max(4, x(afterLast) - x(first) - 2);
+            int height = slot.quarters() * QUARTER - 2;
             String mark = proposed ? "◇ " : "";
             String words = "%s: %s, %s, %s"
                     .formatted(
@@ -144,9 +156,9 @@ public record PlanPicture(int width, int height, List<Week> weeks, List<Band> ba
                     x(first) + 1,
                     rowY + (slot.firstQuarter() - 1) * QUARTER + 1,
                     width,
-                    slot.quarters() * QUARTER - 2,
+                    height,
                     proposed,
-                    fit(mark + title, width - 8),
+                    height < LETTERED ? "" : fit(mark + title, width - 8),
                     words);
         }
 
@@ -158,9 +170,9 @@ public record PlanPicture(int width, int height, List<Week> weeks, List<Band> ba
             return letters < 2 ? "" : text.substring(0, letters - 1) + "…";
         }
 
-        private int x(LocalDate day) {
-            long index = day.toEpochDay() - from.toEpochDay();
-            return (int) Math.max(0, Math.min(days, index)) * DAY;
+        private int x(LocalDate date) {
+            long index = date.toEpochDay() - from.toEpochDay();
+            return (int) Math.max(0, Math.min(days, index)) * day;
         }
 
         private static String style(double celsius) {

@@ -187,6 +187,10 @@ interface PlanSentences {
 
     String onMat(String mat, int place, String slot, String days);
 
+    String placeOnMat(String mat, int place, String slot);
+
+    String placeUnderLight(String shelf, int place, String slot);
+
     String thenLight(String mat, String light);
 
     String moves();

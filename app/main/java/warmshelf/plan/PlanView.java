@@ -4,10 +4,11 @@ import static warmshelf.plan.PlanSentences.SAY;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.Slot;
 import warmshelf.allocation.Stay;
@@ -18,37 +19,43 @@ import warmshelf.plan.engine.Refused;
 import warmshelf.plan.engine.SetPointSpan;
 import warmshelf.words.Units;
 
-/** A proposed plan beside what is published, in words: by member, by mat and by lit shelf. */
-public record PlanView(List<Member> members, List<MatDays> mats, List<String> clashes, PlanPicture picture) {
-
-    /** One member's lines. */
-    public record Member(String name, List<Line> lines) {}
+/**
+ * A proposed plan beside what is published, in words: by request, by mat and by lit shelf.
+ *
+ * @param lines sorted by the names of the growers
+ * @param touched the surfaces on which it lays something
+ * @param untouched all others, on which what is published stays as it is
+ */
+public record PlanView(
+        List<Line> lines, List<MatDays> mats, List<String> clashes, PlanPicture touched, PlanPicture untouched) {
 
     /**
      * What becomes of one request.
      *
      * @param what 'gets a place', 'moves', 'keeps its place', 'loses its place', 'waits', or what its light becomes
-     * @param where in words; empty while it waits
+     * @param heat on which mat; null while it waits
+     * @param light under which light after the mat; null: no such place is booked
      * @param shiftDays after, or negative before, its ideal start
      * @param before where it lies as published; null: nowhere
      * @param reason why it has no place, and what would help; empty where it has one
      */
     public record Line(
             String requestId,
+            String grower,
             String title,
             String what,
-            String where,
+            @Nullable Lain heat,
+            @Nullable Lain light,
             int shiftDays,
             @Nullable String before,
             String reason) {
-        public boolean isPlaced() {
-            return !where.isEmpty();
-        }
-
         public int shift() {
             return Math.abs(shiftDays);
         }
     }
+
+    /** A place in words, and the days on it; {@code to} is the day it leaves. */
+    public record Lain(String where, LocalDate from, LocalDate to) {}
 
     /** A mat with its set-points, or a lit shelf, and what lies there in words for those who do not see the picture. */
     public record MatDays(SeasonQuestion.Surface surface, List<SetPointSpan> spans, List<Lies> lies) {}
@@ -61,28 +68,53 @@ public record PlanView(List<Member> members, List<MatDays> mats, List<String> cl
         draft.plan().placed().forEach(stay -> placed.put(stay.request(), stay));
         Map<String, Refused> refused = new HashMap<>();
         draft.plan().refused().forEach(no -> refused.put(no.request(), no));
-        Map<String, List<Line>> byMember = new TreeMap<>();
-        for (Asked asked : draft.asked().asked().values()) {
-            PlacedStay stay = placed.get(asked.wanted().id());
-            Refused no = refused.get(asked.wanted().id());
-            Line line = stay != null ? placedLine(draft.asked(), asked, stay) : waitingLine(asked, no, draft.units());
-            byMember.computeIfAbsent(asked.sowing().grower().name(), none -> new ArrayList<>())
-                    .add(line);
-        }
-        List<Member> members = byMember.entrySet().stream()
-                .map(member -> new Member(member.getKey(), member.getValue()))
+        List<Line> lines = draft.asked().asked().values().stream()
+                .map(asked -> line(draft, asked, placed, refused))
+                .sorted(Comparator.comparing(Line::grower))
                 .toList();
-        return new PlanView(members, mats(draft), draft.clashes(), PlanPicture.of(draft));
+        Map<Boolean, List<SeasonQuestion.Surface>> surfaces = draft.asked().surfaces().stream()
+                .collect(Collectors.partitioningBy(surface -> isTouched(draft, surface)));
+        return new PlanView(
+                lines,
+                mats(draft),
+                draft.clashes(),
+                PlanPicture.of(draft, surfaces.getOrDefault(true, List.of())),
+                PlanPicture.of(draft, surfaces.getOrDefault(false, List.of())));
+    }
+
+    private static boolean isTouched(PlanDraft draft, SeasonQuestion.Surface surface) {
+        return draft.plan().placed().stream().anyMatch(stay -> Laid.on(surface, stay) != null);
+    }
+
+    private static Line line(
+            PlanDraft draft, Asked asked, Map<String, PlacedStay> placed, Map<String, Refused> refused) {
+        String request = asked.wanted().id();
+        PlacedStay stay = placed.get(request);
+        return stay != null
+                ? placedLine(draft.asked(), asked, stay)
+                : waitingLine(asked, refused.get(request), draft.units());
     }
 
     private static Line placedLine(SeasonQuestion question, Asked asked, PlacedStay stay) {
         int shift =
                 (int) (stay.days().from().toEpochDay() - asked.request().ideal().toEpochDay());
+        PlacedStay.LitStay light = stay.light();
         return new Line(
                 asked.wanted().id(),
+                asked.sowing().grower().name(),
                 asked.sowing().title(),
                 PlanWords.what(question, asked, stay),
-                PlanWords.where(stay),
+                new Lain(
+                        SAY.placeOnMat(stay.mat(), stay.place(), stay.slot().words()),
+                        stay.days().from(),
+                        stay.days().to()),
+                light == null
+                        ? null
+                        : new Lain(
+                                SAY.placeUnderLight(
+                                        light.shelf(), light.place(), light.slot().words()),
+                                light.days().from(),
+                                light.days().to()),
                 shift,
                 before(asked.freed()),
                 "");
@@ -92,7 +124,16 @@ public record PlanView(List<Member> members, List<MatDays> mats, List<String> cl
         @Nullable String before = before(asked.freed());
         String what = before == null ? "waits" : SAY.losesPlace();
         String reason = no == null ? "" : no.words(units);
-        return new Line(asked.wanted().id(), asked.sowing().title(), what, "", 0, before, reason);
+        return new Line(
+                asked.wanted().id(),
+                asked.sowing().grower().name(),
+                asked.sowing().title(),
+                what,
+                null,
+                null,
+                0,
+                before,
+                reason);
     }
 
     private static @Nullable String before(@Nullable Stay freed) {
@@ -138,7 +179,7 @@ public record PlanView(List<Member> members, List<MatDays> mats, List<String> cl
                         true));
             }
         }
-        lies.sort(java.util.Comparator.comparingInt(Lies::place).thenComparing(Lies::from));
+        lies.sort(Comparator.comparingInt(Lies::place).thenComparing(Lies::from));
         return lies;
     }
 

@@ -23,7 +23,7 @@ class PlanLightPagesTest extends PlanOnPages {
         String sowing = cellar.ask(withLight());
         String plan = planned(Map.of("seconds", "5", "startingNumber", "1", "withLight", "yes"));
         assertThat(cellar.coordinator().get(plan).text())
-                .contains("; then under the light: Hall cellar · North rack · shelf 2, place 1, left half, ");
+                .contains("then Hall cellar · North rack · shelf 2, place 1, left half ");
 
         assertThat(publish(plan).status()).isEqualTo(303);
 
@@ -65,7 +65,7 @@ class PlanLightPagesTest extends PlanOnPages {
 
         String again = planned(Map.of("seconds", "5", "startingNumber", "1", "withLight", "yes", "free", stay));
 
-        assertThat(cellar.coordinator().get(again).text()).contains("keeps its place: mat M1");
+        assertThat(cellar.coordinator().get(again).text()).contains("keeps its place; published now: ");
         publish(again);
         assertThat(sql().fetchCount(STAY)).as("nothing was laid anew").isEqualTo(2);
     }

@@ -20,7 +20,7 @@ class PlanPagesTest extends PlanOnPages {
         String plan = planned();
 
         String page = cellar.coordinator().get(plan).text();
-        assertThat(page).contains("2 of 2 requests have a place; no plan can place more.", "gets a place: mat M1");
+        assertThat(page).contains("2 of 2 requests have a place; no plan can place more.", "gets a place mat M1, place 1");
         assertThat(stays()).isZero();
 
         Answer published = publish(plan);
@@ -118,10 +118,10 @@ class PlanPagesTest extends PlanOnPages {
         String stay = sql().select(STAY.ID).from(STAY).fetchSingle(STAY.ID).toString();
 
         String kept = planned();
-        assertThat(cellar.coordinator().get(kept).text()).doesNotContain("Published now:");
+        assertThat(cellar.coordinator().get(kept).text()).doesNotContain("published now:");
 
         String freeing = planned(Map.of("seconds", "5", "startingNumber", "1", "free", stay));
-        assertThat(cellar.coordinator().get(freeing).text()).contains("Published now: Hall cellar");
+        assertThat(cellar.coordinator().get(freeing).text()).contains("published now: Hall cellar");
         Answer published = publish(freeing);
         assertThat(published.status()).as(published.text()).isEqualTo(303);
         assertThat(state(placed)).isEqualTo("placed");

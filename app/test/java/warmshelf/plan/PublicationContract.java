@@ -169,8 +169,8 @@ abstract class PublicationContract extends PublicationRoom {
                 same.days(),
                 new PlacedStay.LitStay(light.shelf(), 2, light.slot(), light.days()));
         PlanDraft changed = draft.with(otherLight, 26);
-        assertThat(PlanView.of(draft).members().get(0).lines().get(0).what()).isEqualTo("keeps its place");
-        assertThat(PlanView.of(changed).members().get(0).lines().get(0).what())
+        assertThat(PlanView.of(draft).lines().get(0).what()).isEqualTo("keeps its place");
+        assertThat(PlanView.of(changed).lines().get(0).what())
                 .isEqualTo("keeps its mat and gets another place under the light");
 
         assertThat(done(publications.publish(plan, 1, changed, room.priya()))).isEqualTo(plan);
@@ -223,7 +223,7 @@ abstract class PublicationContract extends PublicationRoom {
         PlanView view = PlanView.of(
                 PlanDraft.of(question, new SeasonPlan(List.of(toOtherMat), List.of(), List.of()), Units.METRIC));
 
-        assertThat(view.members().get(0).lines().get(0).what()).isEqualTo("moves");
+        assertThat(view.lines().get(0).what()).isEqualTo("moves");
     }
 
     // 79 °F is 26.1 °C, to a tenth, by definition of the scales; the plan says 26.
