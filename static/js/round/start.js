@@ -51,7 +51,7 @@
     }
     const nothing = pressed?.name === "nothing";
     const body = { step: text("step"), finished: typed.has("finished") };
-    for (const name of ["sprouted", "moved", "lost", "problem", "note", "lightPlace"]) if (text(name)) body[name] = text(name);
+    for (const name of ["sprouted", "moved", "lost", "giveAway", "problem", "note", "lightPlace"]) if (text(name)) body[name] = text(name);
     if (nothing) body.sprouted = pressed.value;
     return tick(item, body, words(form, body, nothing && pressed.firstChild.textContent.trim().toLowerCase()));
   }
@@ -62,6 +62,7 @@
     if (body.step !== "look" || (!body.sprouted && !body.problem && !body.lost && !body.note)) parts.push(form.dataset.words);
     if (body.sprouted) parts.push(body.sprouted + " so far");
     if (body.moved) parts.push(body.moved + " moved so far");
+    if (body.giveAway) parts.push(body.giveAway + " to give away");
     if (body.problem) parts.push(form.elements.problem.selectedOptions[0].textContent);
     if (body.lost) parts.push(body.lost + " lost so far");
     if (body.note) parts.push("“" + body.note + "”");

@@ -69,6 +69,11 @@ public enum CheckKind {
         return step;
     }
 
+    /** Whether each seedling is in a hand at it, so that its grower sees how many are left over. */
+    public boolean isWhenSeedlingsAreLeftOver() {
+        return this == MOVE_TO_CELLS || this == POT_ON || this == PLANT_OUT;
+    }
+
     /** A daily look, as against a step that is done once. */
     public boolean isLook() {
         return step == EntryStep.LOOK;

@@ -99,6 +99,8 @@ interface CheckSentences {
 
     String lostField();
 
+    String giveAwayField();
+
     String noteField();
 
     String stepField();

@@ -21,7 +21,17 @@ import warmshelf.words.TemperatureUnit;
 /** Reads one entry that waited on a phone, by the same rules as if it were typed on a page now. */
 final class SentForm {
     private static final List<String> TEXTS = List.of(
-            "id", "step", "sprouted", "moved", "lost", "problem", "note", "lightPlace", "supersedes", "celsius");
+            "id",
+            "step",
+            "sprouted",
+            "moved",
+            "lost",
+            "giveAway",
+            "problem",
+            "note",
+            "lightPlace",
+            "supersedes",
+            "celsius");
 
     private final JsonNode entry;
     private final ClockSkew skew;

@@ -62,6 +62,11 @@ public record Subject(
         return moreToCome.isPresent() && progress.sprouted() == 0 && progress.up() == 0;
     }
 
+    /** How many seedlings there are beyond the plants that its grower wanted; 0 where nobody counted. */
+    public int beyondWanted() {
+        return progress.beyond(sowing.plantsWanted());
+    }
+
     /** Days since it was sown; the day of sowing is day 0. Before sowing 0 too. */
     public int dayCount(LocalDate today) {
         LocalDate sown = progress.seen().sown();

@@ -18,6 +18,7 @@ import warmshelf.sowing.Problem;
  * @param goesHome the grower takes it home when it leaves the heat
  * @param fromPhone when it was seen, where it waited on a phone; null: it is entered now
  * @param compost in which it is sown, or moved to; empty: nothing is said of it
+ * @param giveAway how many of its seedlings its grower offers to others; null: nothing is said of it
  * @param seenBy who looked, where somebody else types it in from paper; null: who enters it
  */
 public record Tick(
@@ -35,6 +36,7 @@ public record Tick(
         boolean goesHome,
         @Nullable FromPhone fromPhone,
         String compost,
+        @Nullable Integer giveAway,
         @Nullable UUID seenBy) {
 
     /** A tick that whoever looked enters. */
@@ -68,6 +70,7 @@ public record Tick(
                 goesHome,
                 fromPhone,
                 compost,
+                null,
                 null);
     }
 
@@ -122,6 +125,7 @@ public record Tick(
                 goesHome,
                 phone,
                 compost,
+                giveAway,
                 looker);
     }
 

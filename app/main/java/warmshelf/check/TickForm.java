@@ -62,7 +62,9 @@ final class TickForm {
                 uuid("supersedes", SAY::correctedUnfit).orElse(null),
                 step == EntryStep.TAKEN_HOME || reader.text("lightPlace").equals("home"),
                 null,
-                reader.optionalText("compost", "The compost", CompostStore.LONGEST));
+                reader.optionalText("compost", "The compost", CompostStore.LONGEST),
+                count("giveAway", SAY.giveAwayField()),
+                null);
         return reader.ok() ? Optional.of(tick) : Optional.empty();
     }
 

@@ -32,6 +32,7 @@ import warmshelf.sowing.Sowing;
 import warmshelf.sowing.SowingResultStore;
 import warmshelf.sowing.SowingStage;
 import warmshelf.sowing.SowingStore;
+import warmshelf.surplus.SurplusStore;
 import warmshelf.words.Message;
 
 /** Keeps ticks: the entry, the stage it leads to and what it does to the sowing's space, all in one transaction. */
@@ -46,6 +47,7 @@ public final class TickStore {
     private final SlowSeedStore slowSeed;
     private final CompostStore composts;
     private final NewsBookStore news;
+    private final SurplusStore surplus;
 
     public TickStore(
             Database database, Audit audit, SowingStore sowings, EntryStore entries, StayStore stays, LotStore lots) {
@@ -58,6 +60,7 @@ public final class TickStore {
         this.lotRequests = new LotRequestStore(database, audit);
         this.composts = new CompostStore(sql, audit);
         this.news = new NewsBookStore(audit);
+        this.surplus = new SurplusStore(database, audit, sowings, entries);
         this.slowSeed = new SlowSeedStore(sowings, entries, stays);
     }
 
@@ -152,7 +155,17 @@ public final class TickStore {
                     by);
         }
         SowingResultStore.keep(tx, sowing, before, after, tick.seenOn());
-        return new TickOutcome.Kept(now.stage(), false, overtaken ? placesStay(tick) : List.of());
+        List<Message> remarks = new ArrayList<>(overtaken ? placesStay(tick) : List.of());
+        giveAway(tx, sowingId, tick, by).ifPresent(remarks::add);
+        return new TickOutcome.Kept(now.stage(), false, remarks);
+    }
+
+    /** What was done at the sowing is kept even where there is not as much to give away as was said. */
+    private Optional<Message> giveAway(DSLContext tx, UUID sowing, Tick tick, UUID by) {
+        Integer plants = tick.giveAway();
+        return plants == null || plants == 0
+                ? Optional.empty()
+                : surplus.offerWithin(tx, sowing, plants, tick.seenOn(), by);
     }
 
     /** A grower is told of a problem, until the entry is taken back. */

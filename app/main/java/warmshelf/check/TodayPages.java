@@ -51,7 +51,8 @@ public final class TodayPages implements Pages {
         boolean whole = switch (String.valueOf(ctx.queryParam("show"))) {
             case "all" -> true;
             case "mine" -> false;
-            default -> looks || standsIn || visitor.coordinator();
+            // where nobody is down to look, it falls to the coordinators
+            default -> looks || standsIn || (visitor.coordinator() && watch.today().isEmpty());
         };
         Round round = whole ? rounds.whole(day) : rounds.of(visitor.memberId(), day);
         TodayPage page = page(visitor, round, one(ctx, round), whole, looks, watch);

@@ -57,6 +57,11 @@ public record Progress(
         return Math.max(0, up - lost);
     }
 
+    /** Seedlings alive beyond the plants wanted; 0 where nobody counted. */
+    public int beyond(int wanted) {
+        return Math.max(0, alive() - wanted);
+    }
+
     /** Whether its seed is in compost or paper, or was. */
     public boolean isSown() {
         return seen.sown() != null;

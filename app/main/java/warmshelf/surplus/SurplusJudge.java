@@ -60,6 +60,6 @@ record SurplusJudge(LocalDate today, int season, RackHolds holds) {
 
     /** How many are alive beyond the plants that the grower wanted; 0 where nobody counted. */
     static int beyondWanted(Sowing sowing, Progress progress) {
-        return Math.max(0, progress.alive() - sowing.plantsWanted());
+        return progress.beyond(sowing.plantsWanted());
     }
 }

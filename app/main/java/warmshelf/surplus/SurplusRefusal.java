@@ -56,6 +56,14 @@ sealed interface SurplusRefusal extends Message {
         }
     }
 
+    /** They are somebody else's to offer. */
+    record OthersPlants(String grower) implements SurplusRefusal {
+        @Override
+        public String words(Units units) {
+            return SAY.onlyGrowerOffers(grower);
+        }
+    }
+
     /** The other side was quicker. */
     record Changed() implements SurplusRefusal {
         @Override

@@ -1,5 +1,6 @@
 package warmshelf.surplus;
 
+import static warmshelf.db.generated.Tables.GROUP_PROFILE;
 import static warmshelf.db.generated.Tables.MEMBER;
 import static warmshelf.db.generated.Tables.SURPLUS_OFFER;
 import static warmshelf.db.generated.Tables.SURPLUS_TAKING;
@@ -7,6 +8,7 @@ import static warmshelf.db.generated.Tables.SURPLUS_TAKING;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import org.jooq.DSLContext;
 import org.jooq.Record2;
@@ -14,27 +16,39 @@ import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.RackHoldStore;
 import warmshelf.allocation.StayBookStore;
 import warmshelf.db.Audit;
+import warmshelf.db.Database;
 import warmshelf.db.generated.tables.records.SurplusTakingRecord;
 import warmshelf.decision.Decision;
 import warmshelf.decision.Declined;
 import warmshelf.news.NewsBookStore;
 import warmshelf.news.NewsEvent;
 import warmshelf.news.NewsKind;
+import warmshelf.sowing.EntryStore;
 import warmshelf.sowing.Progress;
 import warmshelf.sowing.Sowing;
+import warmshelf.sowing.SowingStore;
 import warmshelf.sowing.SowingStores;
+import warmshelf.words.Message;
 
 /** Keeps seedlings that are given away. Each change holds the sowing's row first, so that changes of one sowing take turns. */
 public final class SurplusStore {
     private static final String SUBJECT = "sowing";
 
-    private final SowingStores stores;
+    private final DSLContext sql;
     private final Audit audit;
+    private final SowingStore sowings;
+    private final EntryStore entries;
     private final NewsBookStore news;
 
     public SurplusStore(SowingStores stores) {
-        this.stores = stores;
-        this.audit = stores.audit();
+        this(stores.database(), stores.audit(), stores.sowings(), stores.entries());
+    }
+
+    public SurplusStore(Database database, Audit audit, SowingStore sowings, EntryStore entries) {
+        this.sql = database.sql();
+        this.audit = audit;
+        this.sowings = sowings;
+        this.entries = entries;
         this.news = new NewsBookStore(audit);
     }
 
@@ -52,28 +66,52 @@ public final class SurplusStore {
      * are taken already.
      */
     public Decision<Sowing> offer(UUID sowing, int plants, Moment moment, UUID by) {
-        return Decision.of(() -> sql().transactionResult(inside -> {
+        return Decision.of(() -> sql.transactionResult(inside -> {
             DSLContext tx = inside.dsl();
-            Held held = holdOpen(tx, sowing, moment);
-            int most = SurplusJudge.most(held.sowing(), held.progress());
-            if (plants > most) {
-                throw Declined.refused(new SurplusRefusal.TooMany(held.sowing().title(), plants, most));
-            }
-            if (plants < held.taken()) {
-                throw Declined.refused(new SurplusRefusal.TakenAlready(plants, held.taken()));
-            }
-            write(tx, sowing, plants, by);
-            audit.write(tx, by, "give away", SUBJECT, sowing, plants + " plants");
-            if (plants > held.offered()) {
-                news.tellTheOthers(tx, NewsEvent.ofSowing(NewsKind.SEEDLINGS, sowing, by));
-            }
-            return held.sowing();
+            return offer(tx, holdOpen(tx, sowing, moment), plants, by);
         }));
+    }
+
+    /**
+     * Offers some when they are handled, within the caller's transaction; only the grower does. Empty when it is done, else why
+     * nothing is offered, and nothing was changed.
+     */
+    public Optional<Message> offerWithin(DSLContext tx, UUID sowing, int plants, LocalDate today, UUID by) {
+        return Decision.of(() -> {
+                    Held held = holdOpen(tx, sowing, new Moment(today, season(tx)));
+                    if (!held.sowing().grower().memberId().equals(by)) {
+                        throw Declined.refused(new SurplusRefusal.OthersPlants(
+                                held.sowing().grower().name()));
+                    }
+                    return offer(tx, held, plants, by);
+                })
+                .refusal();
+    }
+
+    private Sowing offer(DSLContext tx, Held held, int plants, UUID by) {
+        UUID sowing = held.sowing().id();
+        int most = SurplusJudge.most(held.sowing(), held.progress());
+        if (plants > most) {
+            throw Declined.refused(new SurplusRefusal.TooMany(held.sowing().title(), plants, most));
+        }
+        if (plants < held.taken()) {
+            throw Declined.refused(new SurplusRefusal.TakenAlready(plants, held.taken()));
+        }
+        write(tx, sowing, plants, by);
+        audit.write(tx, by, "give away", SUBJECT, sowing, plants + " plants");
+        if (plants > held.offered()) {
+            news.tellTheOthers(tx, NewsEvent.ofSowing(NewsKind.SEEDLINGS, sowing, by));
+        }
+        return held.sowing();
+    }
+
+    private static int season(DSLContext tx) {
+        return tx.select(GROUP_PROFILE.SEASON).from(GROUP_PROFILE).fetchSingle(GROUP_PROFILE.SEASON);
     }
 
     /** Offers no more than is taken already. */
     public Decision<Sowing> end(UUID sowing, UUID by) {
-        return Decision.of(() -> sql().transactionResult(inside -> {
+        return Decision.of(() -> sql.transactionResult(inside -> {
             DSLContext tx = inside.dsl();
             Held held = hold(tx, sowing);
             write(tx, sowing, held.taken(), by);
@@ -102,7 +140,7 @@ public final class SurplusStore {
 
     /** Takes so many, all of them or none; a no when fewer are free. */
     public Decision<Sowing> take(UUID sowing, int plants, Moment moment, UUID by) {
-        return Decision.of(() -> sql().transactionResult(inside -> {
+        return Decision.of(() -> sql.transactionResult(inside -> {
             DSLContext tx = inside.dsl();
             Held held = holdOpen(tx, sowing, moment);
             String title = held.sowing().title();
@@ -231,7 +269,7 @@ public final class SurplusStore {
     }
 
     private Decision<Sowing> change(Taking taking, UUID by, String what, Change change) {
-        return Decision.of(() -> sql().transactionResult(inside -> {
+        return Decision.of(() -> sql.transactionResult(inside -> {
             DSLContext tx = inside.dsl();
             Sowing sowing = hold(tx, taking.sowingId()).sowing();
             SurplusTakingRecord row = tx.fetchOne(SURPLUS_TAKING, SURPLUS_TAKING.ID.eq(taking.id()));
@@ -266,18 +304,14 @@ public final class SurplusStore {
     }
 
     private Held hold(DSLContext tx, UUID id) {
-        Sowing sowing = stores.sowings().findAndHold(tx, id).orElseThrow(Declined::missing);
+        Sowing sowing = sowings.findAndHold(tx, id).orElseThrow(Declined::missing);
         Progress progress =
-                Progress.of(sowing.method(), sowing.seeds(), stores.entries().ofSowing(tx, id));
+                Progress.of(sowing.method(), sowing.seeds(), entries.ofSowing(tx, id));
         @Nullable
         Record2<Integer, Integer> offer = tx.select(SURPLUS_OFFER.PLANTS, SURPLUS_OFFER.TAKEN)
                 .from(SURPLUS_OFFER)
                 .where(SURPLUS_OFFER.SOWING_ID.eq(id))
                 .fetchOne();
         return new Held(sowing, progress, offer == null ? 0 : offer.value1(), offer == null ? 0 : offer.value2());
-    }
-
-    private DSLContext sql() {
-        return stores.database().sql();
     }
 }

@@ -39,7 +39,7 @@ class NewsPagesTest {
         cellar.placeAsSuggested(peppers);
 
         assertThat(count(cellar.member(), "/frost")).isEqualTo("1");
-        assertThat(cellar.member().get("/today").text()).contains("New Placed: Pepper", "All seen");
+        assertThat(cellar.member().get("/today").text()).contains("New All seen Placed: Pepper");
         assertThat(count(cellar.coordinator(), "/today")).isEmpty();
 
         cellar.member().get("/sowings/" + peppers);

@@ -78,6 +78,42 @@ class SurplusPagesTest {
         assertThat(cellar.member().get("/findings").text()).doesNotContain("given to other members");
     }
 
+    @Test
+    void a_grower_who_pots_them_on_offers_what_is_left_over_in_the_same_press() {
+        tick(Map.of("step", "first-feed"));
+        cellar.group().clock().advance(Duration.ofDays(28));
+        assertThat(cellar.member().get("/today").body()).contains("name=\"giveAway\"");
+        neighbour = cellar.group().signedIn(cellar.group().onDuty());
+        assertThat(neighbour.get("/today?show=all").body())
+                .as("only the grower is asked")
+                .doesNotContain("name=\"giveAway\"");
+
+        Answer potted = cellar.tick(peppers, Map.of("step", "potted-on", "giveAway", "4"));
+
+        assertThat(potted.status()).as(potted.text()).isEqualTo(303);
+        assertThat(neighbour.get("/surplus").text()).contains("Lantern Row 4 of Tom potted on");
+        assertThat(cellar.member().get("/today").text()).doesNotContain("to give away?");
+    }
+
+    @Test
+    void what_was_done_is_kept_though_more_are_offered_than_there_are_or_by_somebody_else() {
+        Answer tooMany = cellar.tick(peppers, Map.of("step", "first-feed", "giveAway", "15"));
+        Answer others = neighbour.post("/sowings/" + peppers + "/entries", Map.of("step", "potted-on", "giveAway", "2"));
+
+        assertThat(tooMany.status()).as(tooMany.text()).isEqualTo(303);
+        assertThat(others.status()).as(others.text()).isEqualTo(303);
+        assertThat(cellar.member().get("/sowings/" + peppers).text()).contains("fed at half strength", "potted on");
+        assertThat(neighbour.get("/surplus").text()).contains("Nobody gives any away just now");
+    }
+
+    @Test
+    void more_to_give_away_than_were_sown_is_asked_again() {
+        Answer answer = cellar.tick(peppers, Map.of("step", "potted-on", "giveAway", "1000"));
+
+        assertThat(answer.status()).isEqualTo(422);
+        assertThat(answer.text()).contains("To give away");
+    }
+
     private void offerAndTake() {
         assertThat(cellar.member()
                         .post("/sowings/" + peppers + "/surplus", Map.of("plants", "4"))
