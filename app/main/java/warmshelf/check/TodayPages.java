@@ -52,7 +52,8 @@ public final class TodayPages implements Pages {
             case "all" -> true;
             case "mine" -> false;
             // where nobody is down to look, it falls to the coordinators
-            default -> looks || standsIn || (visitor.coordinator() && watch.today().isEmpty());
+            default ->
+                looks || standsIn || (visitor.coordinator() && watch.today().isEmpty());
         };
         Round round = whole ? rounds.whole(day) : rounds.of(visitor.memberId(), day);
         TodayPage page = page(visitor, round, one(ctx, round), whole, looks, watch);

@@ -62,8 +62,8 @@ final class MemberPlanPages implements Pages {
         if (!offer.warnings().wereShownIn(new FormReader(ctx.formParamMap()))) {
             throw Refusal.conflict(SAY.trialNotAsShown());
         }
-        LightAfterHeat.Found light =
-                lights.after(offer.sowing(), offer.request(), offer.fit().spot().to(), visitor.today(), Reach.WHOLE_GROUP);
+        LightAfterHeat.Found light = lights.after(
+                offer.sowing(), offer.request(), offer.fit().spot().to(), visitor.today(), Reach.WHOLE_GROUP);
         Decisions.doneOr(
                 placements.place(sowing, offer.fit().spot(), offer.fit().warm(), light.spot(), visitor.memberId()),
                 visitor.units());

@@ -37,7 +37,8 @@ final class OutageDecisionStore {
      *
      * @param to the day after the last
      */
-    public record Out(UUID id, UUID matId, String mat, LocalDate from, LocalDate to, String reason, String by, UUID site) {
+    public record Out(
+            UUID id, UUID matId, String mat, LocalDate from, LocalDate to, String reason, String by, UUID site) {
         public LocalDate lastDay() {
             return to.minusDays(1);
         }
@@ -55,17 +56,17 @@ final class OutageDecisionStore {
 
     private List<Out> outs(Condition which) {
         return OnSiteStore.ofMats(sql.select(
-                        MAT_OUT.ID,
-                        MAT_OUT.MAT_ID,
-                        MAT.NAME,
-                        MAT_OUT.FROM_DAY,
-                        MAT_OUT.TO_DAY,
-                        MAT_OUT.REASON,
-                        MEMBER.CALLED,
-                        RACK.SITE_ID)
-                .from(MAT_OUT)
-                .join(MAT)
-                .on(MAT.ID.eq(MAT_OUT.MAT_ID)))
+                                MAT_OUT.ID,
+                                MAT_OUT.MAT_ID,
+                                MAT.NAME,
+                                MAT_OUT.FROM_DAY,
+                                MAT_OUT.TO_DAY,
+                                MAT_OUT.REASON,
+                                MEMBER.CALLED,
+                                RACK.SITE_ID)
+                        .from(MAT_OUT)
+                        .join(MAT)
+                        .on(MAT.ID.eq(MAT_OUT.MAT_ID)))
                 .join(MEMBER)
                 .on(MEMBER.ID.eq(MAT_OUT.MADE_BY))
                 .where(which, MAT_OUT.FROM_DAY.lt(MAT_OUT.TO_DAY))

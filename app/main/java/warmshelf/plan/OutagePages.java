@@ -140,9 +140,8 @@ final class OutagePages implements Pages {
     private OutagePage page(Context ctx, OutageDecisionStore.Out out, List<String> problems) {
         Visitor visitor = Visitor.of(ctx);
         boolean decides = visitor.reach().covers(out.site());
-        DisplacedList.Proposals proposals = decides
-                ? displaced.proposals(out, visitor.today(), visitor.reach())
-                : DisplacedList.Proposals.NONE;
+        DisplacedList.Proposals proposals =
+                decides ? displaced.proposals(out, visitor.today(), visitor.reach()) : DisplacedList.Proposals.NONE;
         return new OutagePage(
                 out,
                 !out.to().isAfter(visitor.today()),

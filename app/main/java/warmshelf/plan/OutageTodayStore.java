@@ -69,7 +69,8 @@ final class OutageTodayStore {
             stays++;
             concerned.add(stay.value2());
         }
-        var mat = OnSiteStore.ofMats(database.sql().select(MAT.NAME, RACK.SITE_ID).from(MAT))
+        var mat = OnSiteStore.ofMats(
+                        database.sql().select(MAT.NAME, RACK.SITE_ID).from(MAT))
                 .where(MAT.ID.eq(outage.matId()))
                 .fetchSingle();
         return new MatOut(outage, mat.value1(), mat.value2(), stays, concerned);

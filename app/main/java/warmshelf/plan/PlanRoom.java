@@ -77,8 +77,8 @@ public final class PlanRoom {
                     "matsOut",
                     out.stream()
                             .filter(each -> each.stays() > 0)
-                            .filter(each ->
-                                    visitor.reach().covers(each.site()) || each.concerned().contains(visitor.memberId()))
+                            .filter(each -> visitor.reach().covers(each.site())
+                                    || each.concerned().contains(visitor.memberId()))
                             .toList(),
                     "outToday",
                     out.stream()

@@ -112,7 +112,9 @@ public record PlanView(
                         ? null
                         : new Lain(
                                 SAY.placeUnderLight(
-                                        light.shelf(), light.place(), light.slot().words()),
+                                        light.shelf(),
+                                        light.place(),
+                                        light.slot().words()),
                                 light.days().from(),
                                 light.days().to()),
                 shift,

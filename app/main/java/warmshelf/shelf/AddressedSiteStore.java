@@ -56,8 +56,8 @@ public final class AddressedSiteStore implements AddressedSites {
         return BY_ADDRESS.entrySet().stream()
                 .filter(each -> address.startsWith(each.getKey()))
                 .findFirst()
-                .map(each -> Set.copyOf(
-                        sql.fetch(each.getValue().apply(sql, id)).getValues(RACK.SITE_ID)))
+                .map(each ->
+                        Set.copyOf(sql.fetch(each.getValue().apply(sql, id)).getValues(RACK.SITE_ID)))
                 .orElse(Set.of(id));
     }
 
@@ -107,7 +107,8 @@ public final class AddressedSiteStore implements AddressedSites {
     }
 
     private static Select<Record1<UUID>> ofOutage(DSLContext sql, UUID id) {
-        return OnSiteStore.ofMats(sql.select(RACK.SITE_ID).from(MAT.join(MAT_OUT).on(MAT_OUT.MAT_ID.eq(MAT.ID))))
+        return OnSiteStore.ofMats(
+                        sql.select(RACK.SITE_ID).from(MAT.join(MAT_OUT).on(MAT_OUT.MAT_ID.eq(MAT.ID))))
                 .where(MAT_OUT.ID.eq(id));
     }
 }

@@ -56,7 +56,13 @@ final class WeeksDrawing {
                     if (shelf.isLit()) {
                         y = add(
                                 bands,
-                                band(heading(rack, shelf, SAY.lightInShort()), where, site.id(), null, shelf.litPlaces(), y));
+                                band(
+                                        heading(rack, shelf, SAY.lightInShort()),
+                                        where,
+                                        site.id(),
+                                        null,
+                                        shelf.litPlaces(),
+                                        y));
                     }
                 }
             }

@@ -305,8 +305,7 @@ public final class SurplusStore {
 
     private Held hold(DSLContext tx, UUID id) {
         Sowing sowing = sowings.findAndHold(tx, id).orElseThrow(Declined::missing);
-        Progress progress =
-                Progress.of(sowing.method(), sowing.seeds(), entries.ofSowing(tx, id));
+        Progress progress = Progress.of(sowing.method(), sowing.seeds(), entries.ofSowing(tx, id));
         @Nullable
         Record2<Integer, Integer> offer = tx.select(SURPLUS_OFFER.PLANTS, SURPLUS_OFFER.TAKEN)
                 .from(SURPLUS_OFFER)

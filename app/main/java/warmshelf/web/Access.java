@@ -74,8 +74,7 @@ final class Access {
 
     private void refuseUnlessTheirs(Context ctx, Role role, Visitor visitor) {
         if (role == Role.COORDINATOR && !visitor.coordinator()) {
-            throw Refusal.forbidden(
-                    visitor.reach().coordinates() ? SAY.forSiteCoordinators() : SAY.forCoordinators());
+            throw Refusal.forbidden(visitor.reach().coordinates() ? SAY.forSiteCoordinators() : SAY.forCoordinators());
         }
         if (role == Role.SITE_COORDINATOR && !visitor.coordinator()) {
             SiteRight.require(visitor, sitesOfAddress(ctx));

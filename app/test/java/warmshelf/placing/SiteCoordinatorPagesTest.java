@@ -204,8 +204,8 @@ class SiteCoordinatorPagesTest {
     @Order(1)
     void what_lies_at_another_site_is_theirs_neither_to_move_nor_to_free_nor_to_take_back() {
         isRefused(priya.post("/stays/" + stayOf(lies) + "/release", Map.of("reason", "Room", "version", "1")));
-        isRefused(priya.post(
-                "/stays/" + stayOf(lies) + "/move", Map.of("spot", place("S1", 2) + "/1", "version", "1")));
+        isRefused(
+                priya.post("/stays/" + stayOf(lies) + "/move", Map.of("spot", place("S1", 2) + "/1", "version", "1")));
         isRefused(priya.post("/requests/" + lies + "/return"));
     }
 
@@ -243,7 +243,8 @@ class SiteCoordinatorPagesTest {
     @Test
     @Order(1)
     void a_rack_is_not_carried_to_another_site() {
-        UUID rack = sql.select(RACK.ID).from(RACK).where(RACK.NAME.eq("Door rack")).fetchSingle(RACK.ID);
+        UUID rack =
+                sql.select(RACK.ID).from(RACK).where(RACK.NAME.eq("Door rack")).fetchSingle(RACK.ID);
 
         isRefused(priya.post(
                 "/sites/racks/" + rack + "/change",

@@ -11,10 +11,10 @@ import java.util.Objects;
 import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import warmshelf.decision.Reach;
 import warmshelf.allocation.Band;
 import warmshelf.allocation.PlaceAndDays;
 import warmshelf.allocation.Slot;
+import warmshelf.decision.Reach;
 import warmshelf.frost.evidence.FrostSource;
 import warmshelf.placing.LyingStay;
 import warmshelf.placing.LyingStore;
@@ -110,10 +110,12 @@ abstract class DisplacedContract extends StoreContract {
         QuarantineStore quarantine = new QuarantineStore(database().sql(), audit());
 
         quarantine.name(apart, true, room.priya());
-        assertThat(displaced.proposals(out(), TODAY, Reach.WHOLE_GROUP).stays()).singleElement().satisfies(proposal -> {
-            assertThat(proposal.lying().stay().id()).isEqualTo(ordinary);
-            assertThat(proposal.then()).isNull();
-        });
+        assertThat(displaced.proposals(out(), TODAY, Reach.WHOLE_GROUP).stays())
+                .singleElement()
+                .satisfies(proposal -> {
+                    assertThat(proposal.lying().stay().id()).isEqualTo(ordinary);
+                    assertThat(proposal.then()).isNull();
+                });
 
         quarantine.name(apart, false, room.priya());
         assertThat(displaced.proposals(out(), TODAY, Reach.WHOLE_GROUP).placed())

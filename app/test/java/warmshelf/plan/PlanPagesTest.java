@@ -20,7 +20,8 @@ class PlanPagesTest extends PlanOnPages {
         String plan = planned();
 
         String page = cellar.coordinator().get(plan).text();
-        assertThat(page).contains("2 of 2 requests have a place; no plan can place more.", "gets a place mat M1, place 1");
+        assertThat(page)
+                .contains("2 of 2 requests have a place; no plan can place more.", "gets a place mat M1, place 1");
         assertThat(stays()).isZero();
 
         Answer published = publish(plan);
@@ -28,7 +29,7 @@ class PlanPagesTest extends PlanOnPages {
         assertThat(published.status()).as(published.text()).isEqualTo(303);
         assertThat(state(first)).isEqualTo("placed");
         assertThat(state(second)).isEqualTo("placed");
-        assertThat(cellar.member().get("/today").text()).contains("New Placed: Pepper");
+        assertThat(cellar.member().get("/today").text()).contains("New All seen Placed: Pepper");
         assertThat(cellar.member().get("/sowings").text()).contains("lies on mat M1 ");
         String mine = cellar.member().get("/sowings").body();
         String note = Cellar.first(mine, "/notes/([0-9a-f-]{36})/dismissal");

@@ -98,7 +98,8 @@ class SurplusPagesTest {
     @Test
     void what_was_done_is_kept_though_more_are_offered_than_there_are_or_by_somebody_else() {
         Answer tooMany = cellar.tick(peppers, Map.of("step", "first-feed", "giveAway", "15"));
-        Answer others = neighbour.post("/sowings/" + peppers + "/entries", Map.of("step", "potted-on", "giveAway", "2"));
+        Answer others =
+                neighbour.post("/sowings/" + peppers + "/entries", Map.of("step", "potted-on", "giveAway", "2"));
 
         assertThat(tooMany.status()).as(tooMany.text()).isEqualTo(303);
         assertThat(others.status()).as(others.text()).isEqualTo(303);

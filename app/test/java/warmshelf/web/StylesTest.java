@@ -22,7 +22,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class StylesTest {
     private static final Path STYLES = Path.of("static/css");
-    // Eleven kilobytes above what it was before pages were made of lines that open, navigation got a second row, the one
+    // Eleven kilobytes above what it was before pages were made of lines that open, navigation got a second row, the
+    // one
     // button of a page came into the thumb's reach, the round's card filled a phone, and racks stood beside each other
     // with what waits, and the round’s things became rows on a desk: what they save in each page's own bytes is more.
     private static final int LARGEST = 40 * 1024;
