@@ -88,6 +88,8 @@ import warmshelf.shelf.RackPages;
 import warmshelf.shelf.RackStore;
 import warmshelf.shelf.RemovalPages;
 import warmshelf.shelf.RemovalStore;
+import warmshelf.shelf.RetirementPages;
+import warmshelf.shelf.RetirementStore;
 import warmshelf.shelf.ShelfPages;
 import warmshelf.shelf.ShelfStore;
 import warmshelf.shelf.ShelvingStore;
@@ -132,6 +134,7 @@ final class Rooms {
         BrowserSession browsers = new BrowserSession(sessions, web);
         DoorPages door = new DoorPages(links, new RateLimits(clock), audit, browsers);
         ShelvingStore shelving = new ShelvingStore(database.sql());
+        RetirementStore retirements = new RetirementStore(database.sql(), audit);
         QuarantineStore quarantine = new QuarantineStore(database.sql(), audit);
         BoardStore board = new BoardStore(
                 database.sql(), id -> crops.find(id).map(Crop::name).orElse(id), TrialPart::words);
@@ -155,7 +158,8 @@ final class Rooms {
                 new OwnSettingsPages(members, admissions, passphrases, door, browsers),
                 new GroupSettingsPages(group, backups.news()),
                 new ArchivePages(new ArchiveStore(database, audit)),
-                new SitePages(shelving, new SiteStore(database.sql(), audit), quarantine),
+                new SitePages(shelving, new SiteStore(database.sql(), audit), quarantine, retirements),
+                new RetirementPages(shelving, retirements),
                 new RackPages(shelving, new RackStore(database.sql(), audit)),
                 new RemovalPages(shelving, new RemovalStore(database.sql(), audit)),
                 new ShelfPages(shelving, new ShelfStore(database.sql(), audit), quarantine),
@@ -166,6 +170,7 @@ final class Rooms {
         SowingStores stores = SowingStores.over(database, audit, frost, crops);
         pages.add(new BoardPages(
                 shelving,
+                retirements,
                 board,
                 new HeldRackStore(database, crops)::marks,
                 RequestRoom.unplaced(stores),

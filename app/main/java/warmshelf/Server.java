@@ -15,9 +15,9 @@ import warmshelf.group.LinkStore;
 import warmshelf.group.Passphrases;
 import warmshelf.group.SessionStore;
 import warmshelf.group.SubmissionStore;
+import warmshelf.shelf.AddressedSiteStore;
 import warmshelf.sowing.EntryStore;
 import warmshelf.sowing.SowingResultStore;
-import warmshelf.shelf.AddressedSiteStore;
 import warmshelf.web.Pages;
 import warmshelf.web.RouteRight;
 import warmshelf.web.WebServer;
@@ -67,7 +67,13 @@ public final class Server implements AutoCloseable {
                     settings,
                     database,
                     clock,
-                    WebServer.start(settings.web(), sessions, new AddressedSiteStore(database.sql()), new SubmissionStore(database), clock, pages),
+                    WebServer.start(
+                            settings.web(),
+                            sessions,
+                            new AddressedSiteStore(database.sql()),
+                            new SubmissionStore(database),
+                            clock,
+                            pages),
                     backups);
         } catch (RuntimeException notStarted) {
             if (Causes.has(notStarted, BindException.class)) {

@@ -10,6 +10,8 @@ interface AllocationSentences {
 
     String takenUnderLight(int place, String by, String days);
 
+    String retired(String from);
+
     String outOfService(String mat, String days, String reason);
 
     String dark(String mat);

@@ -29,6 +29,14 @@ public sealed interface Obstacle extends Message {
         }
     }
 
+    /** The place is retired, so that nothing lies there any more from a day on. */
+    record Retired(LocalDate from) implements Obstacle {
+        @Override
+        public String words(Units units) {
+            return SAY.retired(DayWords.day(from));
+        }
+    }
+
     /** Its seed comes up in light only, and none reaches the mat. */
     record Dark(MatSpace mat) implements Obstacle {
         @Override

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import warmshelf.shelf.Retirements;
 
 /**
  * Says whether something may lie on a place: the one judge for what pages offer and for what is saved. Who looks reads the board
@@ -16,6 +17,7 @@ public final class SpaceJudge {
     private final SpaceCalendar board;
     private final List<Neighbour> neighbours;
     private final RackHolds holds;
+    private final Retirements retired;
     private final Set<UUID> lies;
 
     /** For what lies nowhere yet. */
@@ -28,6 +30,7 @@ public final class SpaceJudge {
         board = around.board();
         neighbours = around.neighbours();
         holds = around.holds();
+        retired = around.retired();
         this.lies = Set.copyOf(lies);
     }
 
@@ -35,6 +38,7 @@ public final class SpaceJudge {
     public List<Obstacle> underLight(CandidatePlace place, PlaceAndDays spot) {
         List<Obstacle> obstacles = new ArrayList<>();
         addTaken(obstacles, place, spot);
+        retired.inTheWay(place.id(), spot.to()).map(Obstacle.Retired::new).ifPresent(obstacles::add);
         return obstacles;
     }
 
@@ -50,7 +54,8 @@ public final class SpaceJudge {
         board.outages(mat.id()).stream()
                 .filter(out -> out.touches(spot.from(), spot.to()))
                 .findFirst()
-                .ifPresent(out -> obstacles.add(new Obstacle.Out(mat, out)));
+                .ifPresent(out ->
+                        obstacles.add(out.isForGood() ? new Obstacle.Retired(out.from()) : new Obstacle.Out(mat, out)));
         if (needsLight && mat.light().isDark()) {
             obstacles.add(new Obstacle.Dark(mat));
         }

@@ -22,10 +22,14 @@ import warmshelf.db.Database;
 import warmshelf.decision.Reach;
 import warmshelf.shelf.LightAbove;
 import warmshelf.shelf.OnSiteStore;
+import warmshelf.shelf.RetirementStore;
+import warmshelf.shelf.Retirements;
 import warmshelf.shelf.Thermostat;
 
 /** Reads the mats, and which of their quarters are taken, or out of service, on which days. */
 public final class SpaceStore {
+    private static final Slot WHOLE = new Slot(1, 4);
+
     private final DSLContext sql;
 
     public SpaceStore(Database database) {
@@ -39,7 +43,13 @@ public final class SpaceStore {
 
     /** The same with the mats alone on which somebody may decide. */
     public SpaceCalendar board(LocalDate from, LocalDate to, Reach reach) {
-        SpaceCalendar board = new SpaceCalendar(from, to, mats(DSL.not(isQuarantine()), reach));
+        Retirements retired = RetirementStore.read(sql);
+        SpaceCalendar board = new SpaceCalendar(
+                from,
+                to,
+                mats(DSL.not(isQuarantine()), reach).stream()
+                        .filter(mat -> retired.isInUse(mat.id(), from))
+                        .toList());
         SurroundingsStore.fill(sql, board);
         RackHolds holds = holds();
         board.mats().stream().filter(mat -> holds.keepsOut(mat).isPresent()).forEach(mat -> board.close(mat.id()));
@@ -165,6 +175,7 @@ public final class SpaceStore {
                         new Slot(taken.value2(), 1),
                         taken.value3(),
                         taken.value3().plusDays(1)));
+        RetirementStore.read(sql).places().forEach((place, since) -> lit.take(place, WHOLE, since, to));
         return litPlacesInOrder(which).stream()
                 .flatMap(place -> Slot.of(quarters).stream()
                         .filter(slot -> lit.isFree(place.placeId(), slot, from, from.plusDays(1)))

@@ -24,6 +24,7 @@ import org.jooq.impl.DSL;
 import warmshelf.crop.Crop;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.shelf.OutageStore;
+import warmshelf.shelf.RetirementStore;
 import warmshelf.shelf.Thermostat;
 
 /**
@@ -59,7 +60,8 @@ public final class SurroundingsStore {
         grounds.add(new MatSpace(LIGHT, "light", "", new Thermostat(0, 0), 0, lit));
         SpaceCalendar board = new SpaceCalendar(from, to, grounds);
         fill(sql, board, except);
-        return new Surroundings(board, neighbours(sql, except, places, from, to), RackHoldStore.read(sql));
+        return new Surroundings(
+                board, neighbours(sql, except, places, from, to), RackHoldStore.read(sql), RetirementStore.read(sql));
     }
 
     /** Puts everything on a board that reaches into its days. */
@@ -81,7 +83,7 @@ public final class SurroundingsStore {
                 .forEach(stay -> board.take(
                         stay.value1(), new Slot(stay.value2(), stay.value3()), stay.value4(), stay.value5()));
         List<UUID> mats = board.mats().stream().map(MatSpace::id).toList();
-        OutageStore.touching(sql, board.from(), board.to()).forEach(board::takeOut);
+        OutageStore.unusable(sql, board.from(), board.to()).forEach(board::takeOut);
         setPoints(sql, board, mats, except);
     }
 

@@ -20,7 +20,8 @@ public final class MatAlarmNews implements Aside, Awaiting {
     @Override
     public Map<String, Object> model(Visitor visitor) {
         List<MatAlarm> told = store.on(visitor.today()).stream()
-                .filter(alarm -> visitor.reach().covers(alarm.site()) || alarm.concerned().contains(visitor.memberId()))
+                .filter(alarm -> visitor.reach().covers(alarm.site())
+                        || alarm.concerned().contains(visitor.memberId()))
                 .toList();
         return Map.of("matAlarms", told);
     }

@@ -59,7 +59,10 @@ public final class DutyPages implements Pages {
     private DutyPage page(Context ctx, LocalDate from, FormReader form) {
         Visitor visitor = Visitor.of(ctx);
         LocalDate until = from.plusDays(DAYS_SHOWN);
-        List<SiteRule> siteRules = rules.all();
+        Set<UUID> inUse = ids(duties.sitesInUse(from));
+        List<SiteRule> siteRules = rules.all().stream()
+                .filter(rule -> inUse.contains(rule.site().id()))
+                .toList();
         RotaPage.Source source = new RotaPage.Source(
                 siteRules.stream().map(SiteRule::site).toList(),
                 duties.rota(from, until),
@@ -99,7 +102,7 @@ public final class DutyPages implements Pages {
         LocalDate from = from(ctx, ctx.formParam("from"));
         FormReader form = new FormReader(ctx.formParamMap());
         List<DutyStore.Change> changes = new RotaForm(
-                        ids(duties.sites()),
+                        ids(duties.sitesInUse(today)),
                         ids(duties.members()),
                         duties.rota(today.minusDays(MOST_DAYS_OFF), today.plusDays(MOST_DAYS_OFF)),
                         today,
@@ -129,8 +132,7 @@ public final class DutyPages implements Pages {
         Visitor visitor = Visitor.of(ctx);
         FormReader form = new FormReader(ctx.formParamMap());
         List<SiteRule> given = HoursForm.read(form, rules.all());
-        SiteRight.require(
-                visitor, given.stream().map(rule -> rule.site().id()).toList());
+        SiteRight.require(visitor, given.stream().map(rule -> rule.site().id()).toList());
         if (!form.ok()) {
             Respond.again(ctx, TEMPLATE, page(ctx, visitor.today(), form), news.model(visitor));
             return;

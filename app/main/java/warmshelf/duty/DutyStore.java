@@ -11,8 +11,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.UUID;
+import org.jooq.Condition;
 import org.jooq.DSLContext;
 import org.jooq.Records;
+import org.jooq.impl.DSL;
 import org.jspecify.annotations.Nullable;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
@@ -31,8 +33,18 @@ public final class DutyStore {
     }
 
     List<Named> sites() {
+        return sites(DSL.noCondition());
+    }
+
+    /** Those that are in use on a day: nobody looks at what is retired. */
+    List<Named> sitesInUse(LocalDate day) {
+        return sites(SITE.RETIRED_FROM.isNull().or(SITE.RETIRED_FROM.gt(day)));
+    }
+
+    private List<Named> sites(Condition which) {
         return sql.select(SITE.ID, SITE.NAME)
                 .from(SITE)
+                .where(which)
                 .orderBy(SITE.WALK_ORDER, SITE.NAME)
                 .fetch(Records.mapping(Named::new));
     }

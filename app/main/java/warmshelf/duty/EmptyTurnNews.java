@@ -31,7 +31,7 @@ final class EmptyTurnNews implements Awaiting {
     public List<Matter> matters(Visitor coordinator) {
         LocalDate today = coordinator.today();
         Map<Turn, DutyStore.Holder> rota = duties.rota(today.minusDays(DAYS_BEFORE), today.plusDays(DAYS_AHEAD));
-        return duties.sites().stream()
+        return duties.sitesInUse(today).stream()
                 .filter(site -> coordinator.reach().covers(site.id()))
                 .flatMap(site -> empty(site, rota, today).stream())
                 .toList();

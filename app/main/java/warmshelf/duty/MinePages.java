@@ -63,7 +63,7 @@ final class MinePages implements Pages {
                 whose,
                 whose.id().equals(visitor.memberId()),
                 visitor.coordinator() ? duties.members() : List.of(),
-                WillingForm.lines(sites, can),
+                WillingForm.lines(duties.sitesInUse(today), can),
                 willing.away(whose.id(), today),
                 turns(whose.id(), sites, today),
                 standing(whose.id(), sites, today),

@@ -56,7 +56,7 @@ final class ProposalPages implements Pages {
     }
 
     private List<Named> theirs(Visitor visitor) {
-        return duties.sites().stream()
+        return duties.sitesInUse(visitor.today()).stream()
                 .filter(site -> visitor.reach().covers(site.id()))
                 .toList();
     }
@@ -89,9 +89,9 @@ final class ProposalPages implements Pages {
         List<Named> sites = theirs(visitor);
         FormReader form = new FormReader(ctx.formParamMap());
         // what the page showed as empty is compared with what stands by now by the store, so none is known here
-        Map<Turn, UUID> proposed =
-                new RotaForm(DutyPages.ids(duties.sites()), DutyPages.ids(duties.members()), Map.of(), today, form)
-                        .proposed();
+        Map<Turn, UUID> proposed = new RotaForm(
+                        DutyPages.ids(duties.sitesInUse(today)), DutyPages.ids(duties.members()), Map.of(), today, form)
+                .proposed();
         SiteRight.require(visitor, proposed.keySet().stream().map(Turn::site).toList());
         if (!form.ok()) {
             Map<String, List<String>> usual = ProposalForm.usual(today);

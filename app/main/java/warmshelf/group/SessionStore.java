@@ -40,9 +40,8 @@ public final class SessionStore implements Doors {
             coalesce(MEMBER.LENGTH_UNIT, GROUP_PROFILE.LENGTH_UNIT).as("shown_length");
 
     /** The keys of the sites that somebody coordinates, with a space between; null: none. */
-    private static final Field<String> SITES = field(select(listAgg(
-                            SITE_COORDINATOR.SITE_ID.cast(VARCHAR), " ")
-                    .withinGroupOrderBy(SITE_COORDINATOR.SITE_ID))
+    private static final Field<String> SITES = field(select(listAgg(SITE_COORDINATOR.SITE_ID.cast(VARCHAR), " ")
+                            .withinGroupOrderBy(SITE_COORDINATOR.SITE_ID))
                     .from(SITE_COORDINATOR)
                     .where(SITE_COORDINATOR.MEMBER_ID.eq(MEMBER.ID)))
             .as("coordinated_sites");

@@ -37,12 +37,7 @@ public final class MovePages implements Pages {
     private final StayView view;
     private final TrialWarmthStore trials;
 
-    MovePages(
-            LyingStore lying,
-            MoveStore moves,
-            MoveReader reader,
-            StayView view,
-            TrialWarmthStore trials) {
+    MovePages(LyingStore lying, MoveStore moves, MoveReader reader, StayView view, TrialWarmthStore trials) {
         this.lying = lying;
         this.moves = moves;
         this.reader = reader;

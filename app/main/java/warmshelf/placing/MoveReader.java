@@ -77,7 +77,7 @@ final class MoveReader {
                                 .orElse(0));
     }
 
-    /** Every place of its kind on which somebody may decide, in words: whether it would fit there if nothing else were changed, or what is in the way. */
+    /** Every place of its kind on which somebody may decide and that is not retired, in words: whether it would fit there if nothing else were changed, or what is in the way. */
     List<PlaceGroup> choices(LyingStay stay, LocalDate today, Reach reach) {
         List<CandidatePlace> places = lying.places(reach).stream()
                 .filter(place -> (place.mat() != null) == stay.stay().isOnMat())
@@ -95,8 +95,11 @@ final class MoveReader {
         for (CandidatePlace place : places) {
             for (Slot slot : Slot.of(stay.stay().slot().quarters())) {
                 StayMove move = new StayMove(stay.stay().id(), stay.stay().version(), place.id(), slot, from, null);
-                groups.computeIfAbsent(groupWords(place), words -> new ArrayList<>())
-                        .add(choice(judge.judge(stay, move, place, days), stay));
+                MoveOutlook outlook = judge.judge(stay, move, place, days);
+                if (outlook.obstacles().stream().noneMatch(Obstacle.Retired.class::isInstance)) {
+                    groups.computeIfAbsent(groupWords(place), words -> new ArrayList<>())
+                            .add(choice(outlook, stay));
+                }
             }
         }
         return groups.entrySet().stream()

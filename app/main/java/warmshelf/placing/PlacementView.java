@@ -20,11 +20,7 @@ final class PlacementView {
     /** @throws warmshelf.web.Refusal when the place is at a site on which they may not decide */
     PlacementForm form(Map<String, List<String>> typed, SpaceRequest request, Visitor visitor) {
         PlacementForm form = new PlacementForm(
-                typed,
-                request,
-                wishes.board(visitor.today(), visitor.reach()),
-                visitor.today(),
-                visitor.units());
+                typed, request, wishes.board(visitor.today(), visitor.reach()), visitor.today(), visitor.units());
         SiteRight.require(visitor, sites.ofPlace(form.placeId()));
         return form;
     }

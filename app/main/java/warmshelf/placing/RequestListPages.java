@@ -81,7 +81,11 @@ public final class RequestListPages implements Pages {
         Respond.page(
                 ctx,
                 "placing/requests.peb",
-                page(suggestions.of(underWay, visitor.today(), visitor.reach(), visitor.units()), decided, visitor, page(ctx)),
+                page(
+                        suggestions.of(underWay, visitor.today(), visitor.reach(), visitor.units()),
+                        decided,
+                        visitor,
+                        page(ctx)),
                 aside.model(visitor));
     }
 
@@ -138,14 +142,14 @@ public final class RequestListPages implements Pages {
         Visitor visitor = Visitor.of(ctx);
         int placed = 0;
         List<String> clashes = new ArrayList<>();
-        for (RequestSuggestions.Line line : suggestions.of(histories.underWay(), visitor.today(), visitor.reach(), visitor.units())) {
+        for (RequestSuggestions.Line line :
+                suggestions.of(histories.underWay(), visitor.today(), visitor.reach(), visitor.units())) {
             if (line.offer() == null) {
                 continue;
             }
             PlaceAndDays spot = line.offer().spot();
             LightAfterHeat.Found light =
-                    lights.after(
-                    line.history().sowing(), line.request(), spot.to(), visitor.today(), visitor.reach());
+                    lights.after(line.history().sowing(), line.request(), spot.to(), visitor.today(), visitor.reach());
             Decision<UUID> decision = placements.place(
                     line.request().sowingId(), spot, line.offer().warm(), light.spot(), visitor.memberId());
             if (decision instanceof Decision.Done) {

@@ -93,8 +93,7 @@ public final class RequestPages implements Pages {
             return;
         }
         LightAfterHeat.Found light =
-                lights.after(
-                history.sowing(), request, placement.get().spot().to(), visitor.today(), visitor.reach());
+                lights.after(history.sowing(), request, placement.get().spot().to(), visitor.today(), visitor.reach());
         Decision<UUID> decision = placements.place(
                 request.sowingId(),
                 placement.get().spot(),

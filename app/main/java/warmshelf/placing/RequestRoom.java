@@ -31,7 +31,8 @@ public final class RequestRoom {
         LightAfterHeat lights = new LightAfterHeat(stores.planner(), stores.space());
         PlacementStore placements = placements(stores);
         TrialWarmthStore trials = new TrialWarmthStore(stores.database());
-        PlacementView places = new PlacementView(wishes, new AddressedSiteStore(stores.database().sql()));
+        PlacementView places = new PlacementView(
+                wishes, new AddressedSiteStore(stores.database().sql()));
         return List.of(
                 new RequestListPages(
                         stores.histories(),

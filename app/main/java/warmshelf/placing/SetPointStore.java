@@ -6,8 +6,8 @@ import static warmshelf.db.generated.Tables.MAT;
 import static warmshelf.db.generated.Tables.MAT_DAY;
 import static warmshelf.db.generated.Tables.MEMBER;
 import static warmshelf.db.generated.Tables.PLACE;
-import static warmshelf.db.generated.Tables.RACK;
 import static warmshelf.db.generated.Tables.QUARTER_DAY;
+import static warmshelf.db.generated.Tables.RACK;
 import static warmshelf.db.generated.Tables.SOWING;
 import static warmshelf.db.generated.Tables.STAY;
 
@@ -23,8 +23,8 @@ import warmshelf.allocation.ClashStore;
 import warmshelf.allocation.MatDayStore;
 import warmshelf.db.Database;
 import warmshelf.decision.Decision;
-
 import warmshelf.shelf.OnSiteStore;
+
 /** Reads what a mat is set to, what lies on it and what its thermometer showed; changes its set-point. */
 final class SetPointStore {
     private final DSLContext sql;

@@ -47,6 +47,8 @@ import warmshelf.shelf.Circuit;
 import warmshelf.shelf.OnSiteStore;
 import warmshelf.shelf.Outage;
 import warmshelf.shelf.OutageStore;
+import warmshelf.shelf.RetirementStore;
+import warmshelf.shelf.Retirements;
 import warmshelf.sowing.Sowing;
 import warmshelf.sowing.SowingStores;
 
@@ -162,7 +164,7 @@ final class PlanQuestionStore {
         return stores.sowings().all(ids).stream().collect(Collectors.toMap(Sowing::id, sowing -> sowing));
     }
 
-    /** Of quarantine shelves and held racks none: a plan neither uses them nor asks what lies there. */
+    /** Of quarantine shelves, held racks and lit shelves that are retired none: a plan neither uses them nor asks what lies there. */
     private Map<UUID, Spot> spots(RackHolds holds) {
         Map<UUID, Spot> spots = OnSiteStore.ofPlaces(
                         sql.select(PLACE.ID, PLACE.KIND, PLACE.NUMBER, MAT.NAME, SITE.NAME, RACK.NAME, SHELF.FROM_TOP)
@@ -175,7 +177,10 @@ final class PlanQuestionStore {
                             .formatted(row.get(SITE.NAME), row.get(RACK.NAME), row.get(SHELF.FROM_TOP));
                     return new Spot(row.get(PLACE.ID), lit ? shelf : row.get(MAT.NAME), lit, row.get(PLACE.NUMBER));
                 });
-        spots.values().removeIf(spot -> holds.at(spot.place()).isPresent());
+        Retirements retired = RetirementStore.read(sql);
+        spots.values()
+                .removeIf(spot -> holds.at(spot.place()).isPresent()
+                        || (spot.lit() && retired.places().containsKey(spot.place())));
         return spots;
     }
 
@@ -227,10 +232,12 @@ final class PlanQuestionStore {
 
     /** Nobody knows when a rack will be cleared, so a plan does without its mats on all its days. */
     private List<PlannedMat> planMats(Map<String, MatSpace> mats, Set<String> held, DayRange days) {
-        Map<UUID, List<DayRange>> out = OutageStore.touching(sql, days.from(), days.to()).stream()
+        Map<UUID, List<DayRange>> out = OutageStore.unusable(sql, days.from(), days.to()).stream()
                 .collect(Collectors.groupingBy(
                         Outage::matId,
-                        Collectors.mapping(outage -> new DayRange(outage.from(), outage.to()), Collectors.toList())));
+                        Collectors.mapping(
+                                outage -> new DayRange(outage.from(), outage.isForGood() ? days.to() : outage.to()),
+                                Collectors.toList())));
         List<PlannedMat> planned = new ArrayList<>();
         OnSiteStore.ofMats(sql.select(MAT.ID, MAT.NAME, MAT.WATTS, SITE.NAME).from(MAT))
                 .orderBy(MAT.NAME)

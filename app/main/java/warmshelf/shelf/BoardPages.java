@@ -30,6 +30,7 @@ public final class BoardPages implements Pages {
     private static final String STATE = "boardState";
 
     private final ShelvingStore shelving;
+    private final RetirementStore retirements;
     private final BoardStore board;
     private final Supplier<List<HeldMark>> held;
     private final Aside unplaced;
@@ -44,11 +45,13 @@ public final class BoardPages implements Pages {
      */
     public BoardPages(
             ShelvingStore shelving,
+            RetirementStore retirements,
             BoardStore board,
             Supplier<List<HeldMark>> held,
             Aside unplaced,
             BoardStateStore states) {
         this.shelving = shelving;
+        this.retirements = retirements;
         this.board = board;
         this.held = held;
         this.unplaced = unplaced;
@@ -71,7 +74,7 @@ public final class BoardPages implements Pages {
         // Named before anything is read: what changes meanwhile is told rather than missed.
         Aside state = visitor -> Map.of(STATE, states.state());
         Map<String, Object> beside = Aside.of(state, unplaced).model(Visitor.of(ctx));
-        List<Site> all = Site.theirsFirst(shelving.all(), Visitor.of(ctx).reach());
+        List<Site> all = inUse(day, ctx);
         Board read = board.read(DayStrip.from(day), WeekAhead.to(day));
         Respond.page(
                 ctx,
@@ -95,7 +98,7 @@ public final class BoardPages implements Pages {
         FormReader asked = new FormReader(ctx.queryParamMap());
         LocalDate day = asked.text("day").isEmpty() ? Visitor.of(ctx).today() : asked.date("day", "Day");
         refuseUnusable(asked);
-        List<Site> all = shelving.all();
+        List<Site> all = inUse(day, ctx);
         Board read = board.read(day, day.plusDays(1));
         Respond.page(ctx, "shelf/plans.peb", new WholePage(RackPlanPage.of(all, chosen(asked, all), read, day)));
     }
@@ -109,7 +112,7 @@ public final class BoardPages implements Pages {
         refuseUnusable(asked);
         LocalDate from = near.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
         Map<String, String> state = Map.of(STATE, states.state());
-        List<Site> all = Site.theirsFirst(shelving.all(), Visitor.of(ctx).reach());
+        List<Site> all = inUse(from, ctx);
         Board read = board.read(from, from.plusWeeks(weeks));
         Respond.page(
                 ctx,
@@ -121,6 +124,12 @@ public final class BoardPages implements Pages {
     /** So that of some weeks, beginning on the Monday nearest to it, a fifth is past. */
     private static LocalDate before(LocalDate today, int weeks) {
         return today.minusDays(weeks * 7L / 5).plusDays(3);
+    }
+
+    /** The sites with all that is in use on a day, theirs first who coordinate some. */
+    private List<Site> inUse(LocalDate day, Context ctx) {
+        return Site.theirsFirst(
+                retirements.read().inUse(shelving.all(), day), Visitor.of(ctx).reach());
     }
 
     private static void refuseUnusable(FormReader asked) {

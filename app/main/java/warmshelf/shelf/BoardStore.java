@@ -37,7 +37,7 @@ public final class BoardStore {
 
     /** Everything that lies somewhere on a day from {@code from} up to but not on {@code to}. */
     public Board read(LocalDate from, LocalDate to) {
-        return new Board(stays(from, to), setPoints(from, to), OutageStore.touching(sql, from, to));
+        return new Board(stays(from, to), setPoints(from, to), OutageStore.unusable(sql, from, to));
     }
 
     private List<StayOnBoard> stays(LocalDate from, LocalDate to) {

@@ -22,7 +22,7 @@ public record OutLine(Mat mat, String where, Outage outage) {
                     String where = SAY.shelfOf(site.name(), rack.name(), shelf.fromTop());
                     shelf.mats()
                             .forEach(mat -> board.outages(mat.id()).stream()
-                                    .filter(outage -> outage.touches(from, to))
+                                    .filter(outage -> !outage.isForGood() && outage.touches(from, to))
                                     .forEach(outage -> lines.add(new OutLine(mat, where, outage))));
                 }
             }

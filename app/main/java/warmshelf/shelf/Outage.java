@@ -9,10 +9,17 @@ import warmshelf.words.DayWords;
 /**
  * Days on which a mat cannot be used.
  *
- * @param to the day after the last
+ * @param to the day after the last; where the mat is retired there is none
  * @param reason as a coordinator wrote it
  */
 public record Outage(UUID id, UUID matId, LocalDate from, LocalDate to, String reason) {
+
+    /** Of what is retired: it has no last day. */
+    static final LocalDate FOR_GOOD = LocalDate.of(9999, 12, 31);
+
+    public boolean isForGood() {
+        return to.equals(FOR_GOOD);
+    }
 
     public LocalDate lastDay() {
         return to.minusDays(1);
@@ -29,6 +36,6 @@ public record Outage(UUID id, UUID matId, LocalDate from, LocalDate to, String r
 
     /** For example 'out of service to Sat 5 Dec'. */
     public String words() {
-        return SAY.outOfServiceTo(DayWords.day(lastDay()));
+        return isForGood() ? SAY.retired() : SAY.outOfServiceTo(DayWords.day(lastDay()));
     }
 }

@@ -3,6 +3,7 @@ package warmshelf.shelf;
 import static warmshelf.db.generated.Tables.MAT_OUT;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.UUID;
@@ -16,7 +17,18 @@ public final class OutageStore {
 
     /** The mats that cannot be used on a day. */
     public static Set<UUID> out(DSLContext sql, LocalDate day) {
-        return touching(sql, day, day.plusDays(1)).stream().map(Outage::matId).collect(Collectors.toSet());
+        return unusable(sql, day, day.plusDays(1)).stream().map(Outage::matId).collect(Collectors.toSet());
+    }
+
+    /** The days of outages, and of mats that are retired: on them nothing lies there. */
+    public static List<Outage> unusable(DSLContext sql, LocalDate from, LocalDate to) {
+        List<Outage> all = new ArrayList<>(touching(sql, from, to));
+        RetirementStore.read(sql).mats().forEach((mat, since) -> {
+            if (since.isBefore(to)) {
+                all.add(new Outage(mat, mat, since, Outage.FOR_GOOD, ""));
+            }
+        });
+        return all;
     }
 
     /** Those that reach into the days from one up to but not on another, the earliest first. */

@@ -13,6 +13,11 @@ import java.util.UUID;
  */
 public record Rack(UUID id, UUID siteId, String name, int walkOrder, int version, List<Shelf> shelves) {
 
+    /** The same with other shelves. */
+    Rack with(List<Shelf> others) {
+        return new Rack(id, siteId, name, walkOrder, version, others);
+    }
+
     /** What it says, in one line. */
     String words() {
         return SAY.rackNow(name, walkOrder);

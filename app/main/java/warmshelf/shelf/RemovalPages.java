@@ -7,19 +7,17 @@ import io.javalin.http.Context;
 import java.util.UUID;
 import warmshelf.web.Decisions;
 import warmshelf.web.Pages;
-import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
 import warmshelf.web.Visitor;
-import warmshelf.words.Counted;
 
 /** Coordinators delete a site, rack, shelf or mat that nobody ever used; what was used stays, as history does. */
 public final class RemovalPages implements Pages {
-    private final ShelvingStore shelving;
+    private final PartView words;
     private final RemovalStore removals;
 
     public RemovalPages(ShelvingStore shelving, RemovalStore removals) {
-        this.shelving = shelving;
+        this.words = new PartView(shelving);
         this.removals = removals;
     }
 
@@ -52,7 +50,7 @@ public final class RemovalPages implements Pages {
                 ctx,
                 "shelf/deletion.peb",
                 new DeletionPage(
-                        words(part, id),
+                        words.of(part, id),
                         ctx.path(),
                         removals.against(part, id, visitor.today())
                                 .map(no -> no.words(visitor.units()))
@@ -62,30 +60,8 @@ public final class RemovalPages implements Pages {
     private void delete(Context ctx, ShelvingPart part) {
         UUID id = Respond.id(ctx, "id");
         Visitor visitor = Visitor.of(ctx);
-        String words = words(part, id);
-        Decisions.doneOr(removals.remove(part, id, words, visitor.today(), visitor.memberId()), visitor.units());
-        Respond.seeOther(ctx, "/sites", SAY.isDeleted(words));
-    }
-
-    private String words(ShelvingPart part, UUID id) {
-        return (switch (part) {
-                    case SITE -> shelving.site(id).map(site -> SAY.theSite(site.name()));
-                    case RACK -> shelving.rack(id).map(this::rack);
-                    case SHELF -> shelving.shelf(id).map(this::shelf);
-                    case MAT -> shelving.mat(id).map(mat -> SAY.theMat(mat.name()));
-                })
-                .orElseThrow(Refusal::notFound);
-    }
-
-    private String rack(Rack rack) {
-        int mats =
-                rack.shelves().stream().mapToInt(shelf -> shelf.mats().size()).sum();
-        return SAY.theRack(
-                rack.name(), Counted.of(rack.shelves().size(), "shelf", "shelves"), Counted.of(mats, "mat", "mats"));
-    }
-
-    private String shelf(Shelf shelf) {
-        String rack = shelving.rack(shelf.rackId()).map(Rack::name).orElse("");
-        return SAY.theShelf(shelf.fromTop(), rack, Counted.of(shelf.mats().size(), "mat", "mats"));
+        String what = words.of(part, id);
+        Decisions.doneOr(removals.remove(part, id, what, visitor.today(), visitor.memberId()), visitor.units());
+        Respond.seeOther(ctx, "/sites", SAY.isDeleted(what));
     }
 }

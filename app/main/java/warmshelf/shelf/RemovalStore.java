@@ -110,7 +110,8 @@ public final class RemovalStore {
                 || sql.fetchExists(DUTY_STAND_IN, DUTY_STAND_IN.SITE_ID.eq(id));
     }
 
-    private static Field<UUID> key(ShelvingPart part) {
+    /** By which a question about what stands there is narrowed to a part. */
+    static Field<UUID> key(ShelvingPart part) {
         return switch (part) {
             case SITE -> SITE.ID;
             case RACK -> RACK.ID;

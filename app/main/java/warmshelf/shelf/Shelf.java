@@ -24,6 +24,11 @@ public record Shelf(
         List<Mat> mats,
         List<Place> litPlaces) {
 
+    /** The same with other mats. */
+    Shelf with(List<Mat> others) {
+        return new Shelf(id, rackId, fromTop, lightWatts, lamp, version, others, litPlaces);
+    }
+
     public boolean isLit() {
         return !litPlaces.isEmpty();
     }

@@ -4,6 +4,7 @@ import static warmshelf.shelf.ShelfSentences.SAY;
 
 import java.time.LocalDate;
 import warmshelf.words.Counted;
+import warmshelf.words.DayWords;
 import warmshelf.words.Message;
 import warmshelf.words.Units;
 
@@ -127,6 +128,14 @@ public sealed interface ShelfRefusal extends Message {
         @Override
         public String words(Units units) {
             return trays == 1 ? SAY.trayBooked() : SAY.traysBooked(trays);
+        }
+    }
+
+    /** Trays lie on what is to be retired on that day or later. */
+    record LieBeyond(int trays, LocalDate from) implements ShelfRefusal {
+        @Override
+        public String words(Units units) {
+            return trays == 1 ? SAY.liesBeyond(DayWords.day(from)) : SAY.lieBeyond(trays, DayWords.day(from));
         }
     }
 

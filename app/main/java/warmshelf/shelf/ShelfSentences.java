@@ -1,10 +1,27 @@
 package warmshelf.shelf;
 
+import java.time.LocalDate;
 import warmshelf.words.Sentences;
 
 /** Why a site, rack, shelf or mat is not added or changed, sentence by sentence; the words stand in the room's file. */
 interface ShelfSentences {
     ShelfSentences SAY = Sentences.of(ShelfSentences.class);
+
+    String retired();
+
+    String matRetired(String mat, String from);
+
+    String liesBeyond(String from);
+
+    String lieBeyond(int trays, String from);
+
+    String retiredFromField();
+
+    String retiredFromUnfit(LocalDate given, LocalDate first, LocalDate last);
+
+    String isRetired(String what, String from);
+
+    String isInUseAgain(String what);
 
     String trialBrief(String number, String way);
 

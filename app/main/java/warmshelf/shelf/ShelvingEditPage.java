@@ -42,6 +42,11 @@ public record ShelvingEditPage(
         return address.replaceFirst("/change$", "/deletion");
     }
 
+    /** Where it can be retired, or brought back. */
+    public String retirement() {
+        return address.replaceFirst("/change$", "/retirement");
+    }
+
     /** The same text once more, to be saved over the newer state by someone who has now seen it. */
     ShelvingEditPage whenOvertaken() {
         return new ShelvingEditPage(template, heading, address, form, stored, true);

@@ -17,6 +17,11 @@ import warmshelf.words.Numbers;
  */
 public record Site(UUID id, String name, int walkOrder, Circuit circuit, String note, int version, List<Rack> racks) {
 
+    /** The same with other racks. */
+    Site with(List<Rack> others) {
+        return new Site(id, name, walkOrder, circuit, note, version, others);
+    }
+
     /** Those on which somebody may decide first, else in walking order. */
     static List<Site> theirsFirst(List<Site> sites, Reach reach) {
         return sites.stream()

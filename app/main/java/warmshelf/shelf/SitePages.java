@@ -4,9 +4,12 @@ import static warmshelf.shelf.ShelfSentences.SAY;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
@@ -21,8 +24,10 @@ public final class SitePages implements Pages {
     private final QuarantineStore quarantine;
     private final ShelvingStore shelving;
     private final SiteStore sites;
+    private final RetirementStore retirements;
 
-    public SitePages(ShelvingStore shelving, SiteStore sites, QuarantineStore quarantine) {
+    public SitePages(ShelvingStore shelving, SiteStore sites, QuarantineStore quarantine, RetirementStore retirements) {
+        this.retirements = retirements;
         this.quarantine = quarantine;
         this.shelving = shelving;
         this.sites = sites;
@@ -38,11 +43,33 @@ public final class SitePages implements Pages {
     }
 
     private void list(Context ctx) {
-        Respond.page(ctx, "shelf/sites.peb", new ListPage(shelving.all(), quarantine.shelves()));
+        Respond.page(
+                ctx,
+                "shelf/sites.peb",
+                ListPage.of(
+                        shelving.all(),
+                        quarantine.shelves(),
+                        retirements.read(),
+                        Visitor.of(ctx).today()));
     }
 
-    /** @param quarantine the ids of the quarantine shelves */
-    private record ListPage(List<Site> sites, Set<UUID> quarantine) {}
+    /**
+     * All that stands or stood there.
+     *
+     * @param quarantine the ids of the quarantine shelves
+     * @param retired from which day on, by the ids of what is retired
+     * @param loads the sites as they burn today, with what is in use alone, by their ids
+     */
+    private record ListPage(
+            List<Site> sites, Set<UUID> quarantine, Map<UUID, LocalDate> retired, Map<UUID, Site> loads) {
+        static ListPage of(List<Site> sites, Set<UUID> quarantine, Retirements retired, LocalDate today) {
+            return new ListPage(
+                    sites,
+                    quarantine,
+                    retired.parts(),
+                    retired.inUse(sites, today).stream().collect(Collectors.toMap(Site::id, site -> site)));
+        }
+    }
 
     private void newSite(Context ctx) {
         boolean fahrenheit = Visitor.of(ctx).units().inFahrenheit();

@@ -129,11 +129,19 @@ final class WeeksDrawing {
                 x(first),
                 width,
                 outText(outage, width - 8),
-                SAY.matOut(mat.name(), DayWords.day(outage.from()), DayWords.day(outage.lastDay()), outage.reason()));
+                outage.isForGood()
+                        ? SAY.matRetired(mat.name(), DayWords.day(outage.from()))
+                        : SAY.matOut(
+                                mat.name(),
+                                DayWords.day(outage.from()),
+                                DayWords.day(outage.lastDay()),
+                                outage.reason()));
     }
 
     private static String outText(Outage outage, int width) {
-        return Stream.of(outage.words(), SAY.outTo(DayWords.date(outage.lastDay())), SAY.out())
+        return (outage.isForGood()
+                        ? Stream.of(outage.words())
+                        : Stream.of(outage.words(), SAY.outTo(DayWords.date(outage.lastDay())), SAY.out()))
                 .filter(text -> ShortText.fit(text, width, true).equals(text))
                 .findFirst()
                 .orElse("");

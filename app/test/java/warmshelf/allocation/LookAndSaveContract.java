@@ -1,9 +1,14 @@
 package warmshelf.allocation;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static warmshelf.db.generated.Tables.MAT;
 import static warmshelf.db.generated.Tables.MAT_OUT;
+import static warmshelf.db.generated.Tables.PLACE;
+import static warmshelf.db.generated.Tables.RACK;
+import static warmshelf.db.generated.Tables.SHELF;
 import static warmshelf.db.generated.Tables.SOWING;
+import static warmshelf.db.generated.Tables.STAY;
 import static warmshelf.testing.Decided.done;
 
 import java.time.LocalDate;
@@ -11,10 +16,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.UUID;
+import org.jooq.Condition;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import warmshelf.crop.CropCatalogue;
 import warmshelf.decision.Declined;
+import warmshelf.decision.Reach;
 import warmshelf.placing.LyingStay;
 import warmshelf.placing.LyingStore;
 import warmshelf.placing.MoveJudge;
@@ -28,7 +36,7 @@ import warmshelf.words.Units;
 
 /**
  * What a page says of a place is what saving does, walked through many rooms: trays of every size, mats that are turned and that
- * go out of service for some days, moves to every place and day, and offers for what waits.
+ * go out of service for some days or are retired, moves to every place and day, and offers for what waits.
  */
 abstract class LookAndSaveContract extends StoreContract {
     private static final LocalDate TODAY = LocalDate.of(2027, 3, 1);
@@ -65,10 +73,11 @@ abstract class LookAndSaveContract extends StoreContract {
         int fitted = 0;
         int refused = 0;
         for (int step = 0; step < STEPS; step++) {
-            switch (random.nextInt(12)) {
+            switch (random.nextInt(13)) {
                 case 0 -> layAsOffered();
                 case 1 -> turn();
                 case 2 -> takeOut();
+                case 3 -> retireOrBringBack();
                 default -> {
                     if (laid.isEmpty()) {
                         layAsOffered();
@@ -204,6 +213,80 @@ abstract class LookAndSaveContract extends StoreContract {
                 .set(MAT_OUT.MADE_BY, room.priya())
                 .set(MAT_OUT.MADE_AT, audit().now())
                 .execute();
+    }
+
+    /** A mat or the lit shelf, from a day on which it is empty. */
+    private void retireOrBringBack() {
+        boolean lit = random.nextInt(3) == 0;
+        LocalDate from = random.nextBoolean() ? null : TODAY.plusDays(15 + random.nextInt(40));
+        Condition there = lit ? PLACE.LIT_SHELF_ID.isNotNull() : PLACE.MAT_ID.eq(room.m1());
+        boolean empty = from == null
+                || !database()
+                        .sql()
+                        .fetchExists(STAY.join(PLACE).on(PLACE.ID.eq(STAY.PLACE_ID)), there.and(STAY.TO_DAY.gt(from)));
+        if (empty && lit) {
+            database()
+                    .sql()
+                    .update(SHELF)
+                    .set(SHELF.RETIRED_FROM, from)
+                    .where(SHELF.LIT_PLACES.gt(0))
+                    .execute();
+        } else if (empty) {
+            retire(room.m1(), from);
+        }
+    }
+
+    private void retire(UUID mat, @Nullable LocalDate from) {
+        database()
+                .sql()
+                .update(MAT)
+                .set(MAT.RETIRED_FROM, from)
+                .where(MAT.ID.eq(mat))
+                .execute();
+    }
+
+    @Test
+    void what_is_retired_is_offered_no_more_and_what_is_to_be_takes_nothing_that_would_lie_beyond() {
+        Band band = new Band(24, 30);
+        SpaceWish wish =
+                new SpaceWish(room.tomsPeppers(), 2, TODAY, TODAY, TODAY.plusDays(10), band, false, celsius -> 10);
+        retire(room.m1(), TODAY.plusDays(9));
+        SpaceCalendar soon = space.board(TODAY, TODAY.plusDays(60));
+        assertThat(soon.mats()).extracting(MatSpace::name).containsExactly("M1", "M2");
+        assertThat(new FirstFit(soon, TODAY).offers(wish, 6)).isEmpty();
+
+        retire(room.m1(), TODAY.plusDays(10));
+        assertThat(new FirstFit(space.board(TODAY, TODAY.plusDays(60)), TODAY).offers(wish, 6))
+                .isNotEmpty()
+                .allSatisfy(offer -> assertThat(offer.to()).isEqualTo(TODAY.plusDays(10)));
+
+        retire(room.m1(), TODAY);
+        assertThat(space.board(TODAY, TODAY.plusDays(60)).mats())
+                .extracting(MatSpace::name)
+                .containsExactly("M2");
+        PlaceAndDays spot = new PlaceAndDays(room.m1Place1(), new Slot(1, 2), TODAY, TODAY.plusDays(10));
+        assertThatThrownBy(() -> database()
+                        .sql()
+                        .transaction(tx -> stays.layOnMat(tx.dsl(), wish.sowingId(), spot, 26, band, room.priya())))
+                .isInstanceOfSatisfying(
+                        Declined.class,
+                        no -> assertThat(no.reason().words(Units.METRIC)).contains("retired from Mon 1 Mar on"));
+    }
+
+    @Test
+    void a_rack_that_is_retired_takes_its_light_along() {
+        assertThat(space.litPlaces(TODAY, TODAY.plusDays(60), 2)).hasSize(2);
+
+        database().sql().update(RACK).set(RACK.RETIRED_FROM, TODAY.plusDays(20)).execute();
+
+        assertThat(space.litPlaces(TODAY, TODAY.plusDays(60), 2))
+                .hasSize(2)
+                .allSatisfy(place -> assertThat(place.freeUntil()).isEqualTo(TODAY.plusDays(20)));
+        assertThat(space.litPlaces(TODAY.plusDays(20), TODAY.plusDays(60), 2)).isEmpty();
+        assertThat(space.litPlaceFor(TODAY.plusDays(15), TODAY.plusDays(21), 2, Reach.WHOLE_GROUP))
+                .isEmpty();
+        assertThat(space.litPlaceFor(TODAY.plusDays(15), TODAY.plusDays(20), 2, Reach.WHOLE_GROUP))
+                .isPresent();
     }
 
     @Test

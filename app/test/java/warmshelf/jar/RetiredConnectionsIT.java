@@ -39,6 +39,16 @@ class RetiredConnectionsIT {
             "/sites/racks/{id}/deletion",
             "/sites/shelves/{id}/deletion",
             "/sites/mats/{id}/deletion",
+            "/sites/{id}/retirement",
+            "/sites/{id}/retirement/end",
+            "/sites/racks/{id}/retirement",
+            "/sites/racks/{id}/retirement/end",
+            "/sites/shelves/{id}/retirement",
+            "/sites/shelves/{id}/retirement/end",
+            "/sites/mats/{id}/retirement",
+            "/sites/mats/{id}/retirement/end",
+            // would make whoever writes a coordinator of some sites alone
+            "/people/{id}/sites",
             // would end the season that the others write to, and what follows upon that
             "/season/close",
             "/season/close/undo",

@@ -1,0 +1,10 @@
+package warmshelf.shelf;
+
+import warmshelf.testing.TestDatabase;
+
+class RetirementStorePostgresTest extends RetirementStoreContract {
+    @Override
+    protected TestDatabase open() {
+        return TestDatabase.postgres();
+    }
+}
