@@ -11,6 +11,7 @@ import warmshelf.backup.RestoreCommand;
 import warmshelf.check.TodayCommand;
 import warmshelf.crop.EmergeCommand;
 import warmshelf.demo.DemoCommand;
+import warmshelf.demo.RehearseCommand;
 import warmshelf.finding.FindingsCommand;
 import warmshelf.frost.FrostCheckCommand;
 import warmshelf.frost.FrostCommand;
@@ -49,6 +50,7 @@ import warmshelf.timeline.TimelineCommand;
             PlanCheckCommand.class,
             PlanCommand.class,
             PushKeysCommand.class,
+            RehearseCommand.class,
             RestoreCommand.class,
             ResultsCommand.class,
             ServeCommand.class,

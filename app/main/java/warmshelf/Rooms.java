@@ -195,7 +195,7 @@ final class Rooms {
         SeasonStore seasons = new SeasonStore(database.sql(), stores.sowings(), stores.entries());
         EnergyPriceStore prices = new EnergyPriceStore(database, audit);
         pages.add(new EnergyPricePages(prices));
-        pages.add(new PredictionPages(new PredictionReader(seasons, stores, frost)));
+        pages.add(new PredictionPages(new PredictionReader(stores, frost)));
         pages.add(new SeasonFindingPages(seasons, crops, harvests, prices));
         pages.add(new SeasonCsvPages(seasons));
         pages.addAll(SeasonRoom.pages(stores, group, frost));

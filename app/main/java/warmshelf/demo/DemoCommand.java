@@ -2,21 +2,16 @@ package warmshelf.demo;
 
 import static warmshelf.demo.DemoSentences.SAY;
 
-import java.io.IOException;
 import java.io.PrintWriter;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.atomic.AtomicReference;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -54,7 +49,7 @@ public final class DemoCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws InterruptedException {
-        Path temporary = temporaryFolder();
+        Path temporary = DemoFolder.make();
         try {
             Settings settings = options.read(environment(temporary));
             Database database = settings.openDatabase();
@@ -68,7 +63,7 @@ public final class DemoCommand implements Callable<Integer> {
             new CountDownLatch(1).await();
             return 0;
         } catch (RuntimeException notStarted) {
-            delete(temporary);
+            DemoFolder.delete(temporary);
             throw notStarted;
         }
     }
@@ -78,7 +73,7 @@ public final class DemoCommand implements Callable<Integer> {
             server.close();
         }
         database.close();
-        delete(temporary);
+        DemoFolder.delete(temporary);
     }
 
     /** A folder or database set for a real group is not the demo's business: only what the command line names counts. */
@@ -137,26 +132,5 @@ public final class DemoCommand implements Callable<Integer> {
         }
         out.println(SAY.passphraseIs(DemoGroup.PASSPHRASE));
         out.flush();
-    }
-
-    private static Path temporaryFolder() {
-        try {
-            return Files.createTempDirectory("warmshelf-demo");
-        } catch (IOException refused) {
-            throw new UncheckedIOException("no temporary folder can be made for the demo's data", refused);
-        }
-    }
-
-    private static void delete(Path folder) {
-        if (!Files.exists(folder)) {
-            return;
-        }
-        try (Stream<Path> inside = Files.walk(folder)) {
-            for (Path path : inside.sorted(Comparator.reverseOrder()).toList()) {
-                Files.deleteIfExists(path);
-            }
-        } catch (IOException refused) {
-            throw new UncheckedIOException("the demo's folder " + folder + " cannot be deleted", refused);
-        }
     }
 }

@@ -1,5 +1,7 @@
 package warmshelf.seed;
 
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.apache.commons.statistics.distribution.BetaDistribution;
 import warmshelf.crop.Crop;
 import warmshelf.seed.GerminationShare.Uncertain;
@@ -24,11 +26,16 @@ final class FreshSeed {
     private static final double MOST_WORTH = 1000;
     private static final int HALVINGS = 50;
 
+    /** By the legal minimum, of which there are a dozen: finding one takes fifty looks at a distribution. */
+    private static final Map<Double, Uncertain> PACKETS = new ConcurrentHashMap<>();
+
     private FreshSeed() {}
 
     static Uncertain of(Crop crop, SeedSource source) {
         double minimum = minimum(crop);
-        return source == SeedSource.PACKET ? packet(minimum) : weighing(SAVED_IS_WORTH, minimum + (1 - minimum) / 4);
+        return source == SeedSource.PACKET
+                ? PACKETS.computeIfAbsent(minimum, FreshSeed::packet)
+                : weighing(SAVED_IS_WORTH, minimum + (1 - minimum) / 4);
     }
 
     /** The legal minimum, 0 to 1, or what stands for it. */

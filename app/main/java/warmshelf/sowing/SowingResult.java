@@ -15,6 +15,7 @@ import warmshelf.crop.Method;
  * @param up seedlings that were up, once it is known how many lived; null before, and where none was
  * @param lived of those; of what was given up none did
  * @param half when half of what came had come; null: not known
+ * @param plantedOutOn the day its plants went out; null: they have not
  * @param over whether its seed is up or was given up; before that more may still come
  */
 record SowingResult(
@@ -23,6 +24,7 @@ record SowingResult(
         @Nullable Integer up,
         @Nullable Integer lived,
         @Nullable HalfCame half,
+        @Nullable LocalDate plantedOutOn,
         boolean over) {
 
     /** Reads it off a sowing's entries; empty while it has taught nothing. */
@@ -40,6 +42,7 @@ record SowingResult(
                 plantsCounted ? Integer.valueOf(progress.up()) : null,
                 plantsCounted ? Integer.valueOf(lived(progress)) : null,
                 half,
+                progress.seen().plantedOut(),
                 over));
     }
 

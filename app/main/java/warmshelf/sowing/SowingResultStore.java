@@ -182,6 +182,7 @@ public final class SowingResultStore {
         row.setLived(result.lived());
         row.setHalfAfterDays(half == null ? null : half.afterDays());
         row.setHalfByDays(half == null ? null : half.byDays());
+        row.setPlantedOutOn(result.plantedOutOn());
         row.setWarmthOpen(!result.over());
         return row;
     }

@@ -19,6 +19,7 @@ import java.util.stream.Collectors;
 import org.jooq.Condition;
 import org.jooq.DSLContext;
 import org.jooq.Field;
+import org.jooq.OrderField;
 import org.jooq.Record;
 import org.jooq.Records;
 import org.jooq.impl.DSL;
@@ -76,6 +77,14 @@ public final class SowingStore {
     /** The same within the caller's transaction. */
     public List<Sowing> inSeason(DSLContext tx, int season) {
         return sowings(tx, ofSeason(season));
+    }
+
+    /** Every sowing that went out or was given up, the latest season first and in it the newest. */
+    List<Sowing> ended() {
+        return sowings(
+                sql,
+                SOWING.STAGE.in(SowingStage.PLANTED_OUT.word(), SowingStage.GIVEN_UP.word()),
+                SOWING.SEASON.desc());
     }
 
     /** Every sowing of which something can still be seen or done. */
@@ -206,6 +215,10 @@ public final class SowingStore {
     }
 
     private List<Sowing> sowings(DSLContext from, Condition which) {
+        return sowings(from, which, DSL.noField());
+    }
+
+    private List<Sowing> sowings(DSLContext from, Condition which, OrderField<?> first) {
         List<? extends Record> found = from.select(
                         SOWING.asterisk(), LOT.VARIETY, LOT.TREATED, MEMBER.CALLED, MEMBER.COUNTRY, MEMBER.POSTCODE)
                 .select(TRIAL_SOWING.TRIAL_ID)
@@ -217,7 +230,7 @@ public final class SowingStore {
                 .leftJoin(TRIAL_SOWING)
                 .on(TRIAL_SOWING.SOWING_ID.eq(SOWING.ID))
                 .where(which)
-                .orderBy(SOWING.ASKED_AT.desc(), SOWING.ID)
+                .orderBy(first, SOWING.ASKED_AT.desc(), SOWING.ID)
                 .fetch();
         // Few sowings are of a trial: joining all of it to each sowing costs every reading a tenth.
         Set<UUID> trials = found.stream()

@@ -34,6 +34,11 @@ public final class SessionCookie {
         ctx.cookie(cookie("", 0));
     }
 
+    /** As a program that asks for a page sends it. */
+    public String sent(String token) {
+        return name() + "=" + token;
+    }
+
     private String name() {
         return https ? "__Host-warmshelf" : "warmshelf";
     }

@@ -24,16 +24,22 @@ record JarRun(int status, String out, String err) {
             .build();
 
     static JarRun of(String... words) {
+        return by(List.of(), words);
+    }
+
+    /** The same by a Java that is told something besides. */
+    static JarRun by(List<String> java, String... words) {
         try {
             Path out = Files.createTempFile("warmshelf-out", ".txt");
             Path err = Files.createTempFile("warmshelf-err", ".txt");
-            Process process = command(List.of(words))
-                    .redirectOutput(out.toFile())
+            ProcessBuilder builder = command(List.of(words));
+            builder.command().addAll(1, java);
+            Process process = builder.redirectOutput(out.toFile())
                     .redirectError(err.toFile())
                     .start();
-            if (!process.waitFor(60, TimeUnit.SECONDS)) {
+            if (!process.waitFor(3, TimeUnit.MINUTES)) {
                 process.destroyForcibly();
-                throw new AssertionError("did not end within a minute: " + String.join(" ", words));
+                throw new AssertionError("did not end within three minutes: " + String.join(" ", words));
             }
             JarRun run = new JarRun(process.exitValue(), read(out), read(err));
             Files.delete(out);

@@ -29,12 +29,18 @@ final class JarServer implements AutoCloseable {
 
     /** Starts it and waits until it says where it is. */
     static JarServer start(String... options) {
+        return startBy(List.of(), options);
+    }
+
+    /** The same by a Java that is told something besides. */
+    static JarServer startBy(List<String> java, String... options) {
         List<String> words = new ArrayList<>(List.of("serve", "--port", "0"));
         words.addAll(List.of(options));
         try {
-            Process process = JarRun.command(words)
-                    .redirectError(ProcessBuilder.Redirect.DISCARD)
-                    .start();
+            ProcessBuilder builder = JarRun.command(words);
+            builder.command().addAll(1, java);
+            Process process =
+                    builder.redirectError(ProcessBuilder.Redirect.DISCARD).start();
             BufferedReader out =
                     new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));
             String address = lineWith(STARTED, out);

@@ -4,7 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static warmshelf.db.generated.Tables.SOWING_RESULT;
 
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.UUID;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import warmshelf.crop.CropCatalogue;
@@ -33,6 +37,33 @@ abstract class SowingResultContract extends StoreContract {
         sowings.look(sowings.onMat(room.peppersOf(sowings.lot())), 8, 3);
 
         assertThat(results.rebuild()).isEqualTo(new SowingResultStore.Found(2, 0, 0));
+    }
+
+    @Test
+    void what_has_ended_is_told_with_its_days_and_its_plants() {
+        UUID out = ended(SowingStage.PLANTED_OUT, EntryStep.PLANTED_OUT);
+        UUID givenUp = ended(SowingStage.GIVEN_UP, EntryStep.GAVE_UP);
+        sowings.upOnDay(9, sowings.lot());
+
+        Map<UUID, EndedSowing> told = new EndedSowingStore(database(), room.sowings())
+                .all().stream().collect(Collectors.toMap(each -> each.sowing().id(), Function.identity()));
+
+        assertThat(told).containsOnlyKeys(out, givenUp);
+        EndedSowing planted = Objects.requireNonNull(told.get(out));
+        assertThat(planted.plantedOutOn()).isEqualTo(planted.sownOn().plusDays(90));
+        assertThat(planted).extracting(EndedSowing::up, EndedSowing::lived).containsExactly(10, 10);
+        assertThat(planted.meanC()).isEqualTo(26.0);
+        EndedSowing lost = Objects.requireNonNull(told.get(givenUp));
+        assertThat(lost.isGivenUp()).isTrue();
+        assertThat(lost.plantedOutOn()).isNull();
+        assertThat(lost).extracting(EndedSowing::up, EndedSowing::lived).containsExactly(10, 0);
+    }
+
+    private UUID ended(SowingStage stage, EntryStep step) {
+        UUID sowing = sowings.upOnDay(11, sowings.lot());
+        sowings.enter(sowing, 90, step, null);
+        room.sowings().moveTo(database().sql(), sowing, stage);
+        return sowing;
     }
 
     @Test

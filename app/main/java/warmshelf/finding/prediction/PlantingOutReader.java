@@ -1,13 +1,11 @@
 package warmshelf.finding.prediction;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import warmshelf.finding.season.SeasonSowing;
-import warmshelf.finding.season.SeasonStore;
 import warmshelf.sowing.Asking;
+import warmshelf.sowing.EndedSowing;
 import warmshelf.sowing.Sowing;
 import warmshelf.sowing.SowingPlanner;
 import warmshelf.timeline.Seen;
@@ -18,26 +16,21 @@ import warmshelf.timeline.Step;
  * then. Frost evidence and days to emergence are those of today.
  */
 final class PlantingOutReader {
-    private final SeasonStore seasons;
     private final SowingPlanner planner;
 
-    PlantingOutReader(SeasonStore seasons, SowingPlanner planner) {
-        this.seasons = seasons;
+    PlantingOutReader(SowingPlanner planner) {
         this.planner = planner;
     }
 
-    PlantingOutPredictions read() {
-        List<PlantingOutPrediction> found = new ArrayList<>();
-        for (int season : seasons.seasons()) {
-            seasons.sowings(season).forEach(sowing -> prediction(sowing).ifPresent(found::add));
-        }
-        return PlantingOutPredictions.of(found);
+    PlantingOutPredictions of(List<EndedSowing> sowings) {
+        return PlantingOutPredictions.of(
+                sowings.stream().flatMap(each -> prediction(each).stream()).toList());
     }
 
-    private Optional<PlantingOutPrediction> prediction(SeasonSowing found) {
-        @Nullable LocalDate sown = found.progress().seen().sown();
-        @Nullable LocalDate out = found.progress().seen().plantedOut();
-        if (sown == null || out == null || sown.equals(out)) {
+    private Optional<PlantingOutPrediction> prediction(EndedSowing found) {
+        LocalDate sown = found.sownOn();
+        @Nullable LocalDate out = found.plantedOutOn();
+        if (out == null || sown.equals(out)) {
             return Optional.empty();
         }
         Sowing sowing = found.sowing();

@@ -2,6 +2,8 @@ package warmshelf.finding.prediction;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.util.List;
+import warmshelf.sowing.EndedSowing;
 import warmshelf.web.Pages;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
@@ -27,13 +29,14 @@ public final class PredictionPages implements Pages {
 
     private void show(Context ctx) {
         Visitor visitor = Visitor.of(ctx);
+        List<EndedSowing> ended = reader.ended();
         Respond.page(
                 ctx,
                 "finding/prediction/show.peb",
                 new PredictionPage(
                         PredictionPage.Emergence.of(reader.emergence()),
-                        PredictionPage.Plants.of(reader.plants()),
-                        PredictionPage.PlantingOut.of(reader.plantingOut()),
+                        PredictionPage.Plants.of(reader.plants(ended)),
+                        PredictionPage.PlantingOut.of(reader.plantingOut(ended)),
                         PredictionPage.Frost.of(
                                 reader.frost(visitor.memberId(), visitor.coordinator()), visitor.units())));
     }
@@ -43,12 +46,15 @@ public final class PredictionPages implements Pages {
     }
 
     private void plants(Context ctx) {
-        TableAnswer.send(ctx, "plants", (out, shape) -> PredictionCsv.plants(out, shape, reader.plants()));
+        TableAnswer.send(
+                ctx, "plants", (out, shape) -> PredictionCsv.plants(out, shape, reader.plants(reader.ended())));
     }
 
     private void plantingOut(Context ctx) {
         TableAnswer.send(
-                ctx, "planting-out", (out, shape) -> PredictionCsv.plantingOut(out, shape, reader.plantingOut()));
+                ctx,
+                "planting-out",
+                (out, shape) -> PredictionCsv.plantingOut(out, shape, reader.plantingOut(reader.ended())));
     }
 
     private void frost(Context ctx) {

@@ -6,10 +6,10 @@ import java.util.Map;
 import java.util.UUID;
 import warmshelf.crop.Crop;
 import warmshelf.crop.SeenEmergence;
-import warmshelf.finding.season.SeasonStore;
 import warmshelf.frost.evidence.FrostSource;
 import warmshelf.frost.garden.ThermometerRecord;
 import warmshelf.frost.garden.ThermometerStore;
+import warmshelf.sowing.EndedSowing;
 import warmshelf.sowing.SowingStores;
 
 /** Reads what was told and what was seen, over all seasons. */
@@ -21,10 +21,10 @@ public final class PredictionReader {
     private final ThermometerStore thermometers;
 
     /** @param frost the evidence that frost dates are told from */
-    public PredictionReader(SeasonStore seasons, SowingStores stores, FrostSource frost) {
+    public PredictionReader(SowingStores stores, FrostSource frost) {
         this.stores = stores;
-        this.plants = new PlantsReader(seasons, stores);
-        this.plantingOut = new PlantingOutReader(seasons, stores.planner());
+        this.plants = new PlantsReader(stores);
+        this.plantingOut = new PlantingOutReader(stores.planner());
         this.frost = frost;
         this.thermometers = new ThermometerStore(stores.database(), stores.audit());
     }
@@ -37,12 +37,17 @@ public final class PredictionReader {
         return EmergencePredictions.of(seen, stores.crops()::responseOf);
     }
 
-    PlantPredictions plants() {
-        return plants.read();
+    /** What the predictions of plants and of their days are held against. */
+    List<EndedSowing> ended() {
+        return stores.ended().all();
     }
 
-    PlantingOutPredictions plantingOut() {
-        return plantingOut.read();
+    PlantPredictions plants(List<EndedSowing> ended) {
+        return plants.of(ended);
+    }
+
+    PlantingOutPredictions plantingOut(List<EndedSowing> ended) {
+        return plantingOut.of(ended);
     }
 
     /** Of the thermometers that a person may see: their own and the group's; coordinators see all. */
