@@ -5,7 +5,7 @@ const SHELL_CACHE = "warmshelf-shell-" + VERSION;
 const PAGES = "warmshelf-pages";
 const PATIENCE_MS = 3000;
 const WHOSE = "X-Warmshelf-Member";
-const LEAVING = /^\/(sign-out|sign-in|settings\/erasure|in\/|join\/|open\/)/;
+const LEAVING = /^\/(sign-out|sign-in|settings\/erasure|in\/|join\/|open\/|tablet\/)/;
 
 importScripts(...SHELL.filter((address) => /\/round\/(kept|send)\.js$/.test(address)));
 

@@ -26,7 +26,7 @@
   function tick(item, body, words) {
     const id = uuid();
     const about = item.dataset.mat ? { mat: item.dataset.mat } : { sowing: item.dataset.sowing };
-    const seen = { id, ...about, seenAt: new Date().toISOString(), pageAt: item.dataset.made ?? round.dataset.made };
+    const seen = { id, ...about, ...self.roundWho?.pressed(), seenAt: new Date().toISOString(), pageAt: item.dataset.made ?? round.dataset.made };
     return {
       id,
       member: me,

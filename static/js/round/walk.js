@@ -64,7 +64,7 @@
   /** An item says its id and title once, for the wire's sake; the scripts ask for them in many places. */
   function name(item) {
     item.dataset.sowing = item.id.slice("s-".length);
-    item.dataset.title = item.querySelector(".round__name a").textContent;
+    item.dataset.title = item.querySelector(".round__title").textContent;
   }
 
   function enhance(within) {

@@ -59,6 +59,7 @@ import warmshelf.harvest.HarvestNews;
 import warmshelf.harvest.HarvestPages;
 import warmshelf.harvest.HarvestStore;
 import warmshelf.label.LabelRoom;
+import warmshelf.label.paper.QrSquare;
 import warmshelf.leaving.LeavingRoom;
 import warmshelf.news.NewsRoom;
 import warmshelf.operation.OperationRoom;
@@ -101,6 +102,9 @@ import warmshelf.sowing.SowingStores;
 import warmshelf.sowing.TrialPart;
 import warmshelf.supply.SupplyPages;
 import warmshelf.surplus.SurplusRoom;
+import warmshelf.tablet.QrDrawing;
+import warmshelf.tablet.TabletReachPages;
+import warmshelf.tablet.TabletRoom;
 import warmshelf.web.Aside;
 import warmshelf.web.Awaiting;
 import warmshelf.web.BookPages;
@@ -184,7 +188,8 @@ final class Rooms {
         pages.add(new SearchPages(database, crops));
         pages.add(new SetPointPages(database, stores.matDays()));
         PlanRoom plans = new PlanRoom(stores);
-        pages.addAll(SowingRoom.pages(stores, photos, plans.ownSowings(), harvests));
+        TabletReachPages reach = TabletRoom.reach(database, web);
+        pages.addAll(SowingRoom.pages(stores, photos, plans.ownSowings(), harvests, reach));
         pages.addAll(LabelRoom.pages(stores, browsers));
         pages.add(new GuidePages(crops));
         pages.add(new CropPages(crops, stores.emergence(), stores.sowings()));
@@ -223,7 +228,8 @@ final class Rooms {
                 new FirstEveningNews(database),
                 backups.news(),
                 backups.diskNews());
-        pages.addAll(CheckRoom.pages(stores, rounds, photos, members, today, clock));
+        pages.addAll(CheckRoom.pages(stores, rounds, photos, members, reach, today, clock));
+        pages.addAll(TabletRoom.pages(database, audit, members, links, admissions, door, browsers, Rooms::code));
         pages.addAll(duty.pages());
         pages.addAll(ProgramRoom.pages(
                 stores, rounds, browsers, clock, new WatchedFigures(operation.figuresType(), operation::figures)));
@@ -250,6 +256,11 @@ final class Rooms {
                 exchange::forgetIncoming));
         pages.addAll(ReminderRoom.pages(stores, group, browsers, clock, means));
         return pages;
+    }
+
+    private static QrDrawing code(String address) {
+        QrSquare code = QrSquare.alone(address);
+        return new QrDrawing(code.modules(), code.quiet(), code.path());
     }
 
     /** What goes on without anybody asking; closed when the server stops. */

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import warmshelf.tablet.TabletReachPages;
 import warmshelf.web.Pages;
 import warmshelf.web.PretendedClock;
 import warmshelf.web.Refusal;
@@ -20,16 +21,18 @@ public final class BatchPages implements Pages {
     private static final String ADDRESS = "/round/entries";
 
     private final SentEntries sent;
+    private final TabletReachPages reach;
     private final Clock clock;
 
-    BatchPages(SentEntries sent, Clock clock) {
+    BatchPages(SentEntries sent, TabletReachPages reach, Clock clock) {
         this.sent = sent;
+        this.reach = reach;
         this.clock = clock;
     }
 
     @Override
     public void register(RoutesConfig routes) {
-        routes.post(ADDRESS, this::take, Role.MEMBER);
+        routes.post(ADDRESS, this::take, Role.TABLET);
     }
 
     @Override
@@ -56,7 +59,12 @@ public final class BatchPages implements Pages {
                 batch.entries(),
                 batch.sentAt(),
                 new SentEntries.Sender(
-                        visitor.memberId(), visitor.units(), visitor.zone(), now, PretendedClock.aheadOf(clock)));
+                        visitor.memberId(),
+                        visitor.units(),
+                        visitor.zone(),
+                        now,
+                        PretendedClock.aheadOf(clock),
+                        reach.of(visitor)));
         ctx.json(Map.of("entries", answers, "at", now.toString()));
     }
 }

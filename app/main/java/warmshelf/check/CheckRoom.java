@@ -15,6 +15,7 @@ import warmshelf.seed.GerminationTest;
 import warmshelf.sowing.CompostStore;
 import warmshelf.sowing.LotUseStore;
 import warmshelf.sowing.SowingStores;
+import warmshelf.tablet.TabletReachPages;
 import warmshelf.web.Aside;
 import warmshelf.web.Pages;
 
@@ -23,15 +24,23 @@ public final class CheckRoom {
     private CheckRoom() {}
 
     public static List<Pages> pages(
-            SowingStores stores, RoundStore rounds, PhotoStore photos, MemberStore members, Aside aside, Clock clock) {
+            SowingStores stores,
+            RoundStore rounds,
+            PhotoStore photos,
+            MemberStore members,
+            TabletReachPages reach,
+            Aside aside,
+            Clock clock) {
         RoundReader reader = reader(stores);
         TickStore ticks = ticks(stores);
         ReadingStore readings = new ReadingStore(stores.database(), stores.audit());
         LightUntil lightUntil = new LightUntil(reader, stores.space());
         WeekSheetStore sheets = new WeekSheetStore(
                 stores.histories(), new TodayStore(stores.database()), new WalkStore(stores.database()), reader);
+        TabletTodayPages tablets = new TabletTodayPages(rounds, stores.space(), reach, aside, clock);
         return List.of(
-                new TodayPages(rounds, stores.space(), photos, aside, clock),
+                tablets,
+                new TodayPages(rounds, stores.space(), photos, aside, tablets, clock),
                 new ProblemPages(stores.histories(), stores.problems()),
                 new HeldRackPages(new RackHoldStore(stores.database(), stores.audit())),
                 new TickPages(
@@ -40,8 +49,9 @@ public final class CheckRoom {
                         ticks,
                         stores.space(),
                         new CompostStore(stores.database().sql(), stores.audit()),
+                        reach,
                         clock),
-                new BatchPages(sentEntries(stores), clock),
+                new BatchPages(sentEntries(stores), reach, clock),
                 new WeekSheetPages(
                         sheets,
                         new SowingCodes(stores.database(), stores.audit()),
@@ -49,7 +59,7 @@ public final class CheckRoom {
                         lightUntil,
                         new BatchStore(stores.database(), ticks, readings),
                         clock),
-                new ReadingPages(readings, clock));
+                new ReadingPages(readings, reach, clock));
     }
 
     /** What takes ticks and readings that phones and scripts send. */

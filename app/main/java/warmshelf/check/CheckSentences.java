@@ -143,6 +143,12 @@ interface CheckSentences {
 
     String noSuchMat();
 
+    String beyondTablet();
+
+    String noSuchLooker(String typed);
+
+    String looks(String name);
+
     String clockSlow(String span);
 
     String clockFast(String span);

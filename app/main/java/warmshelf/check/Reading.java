@@ -14,7 +14,7 @@ import warmshelf.words.TemperatureUnit;
  *
  * @param id made by the phone, so that sending twice stores once
  * @param seenOn the day, in the group's time zone
- * @param seenBy who read it, where somebody else types it in from paper; null: who enters it
+ * @param seenBy who read it, where somebody else types it in from paper, or a tablet keeps it for them; null: who enters it
  */
 record Reading(
         UUID id,
@@ -26,6 +26,11 @@ record Reading(
         @Nullable UUID seenBy) {
     Reading(UUID id, UUID mat, LocalDate seenOn, OffsetDateTime seenAt, double celsius) {
         this(id, mat, seenOn, seenAt, celsius, "", null);
+    }
+
+    /** The same as somebody else read it. */
+    Reading seenBy(UUID reader) {
+        return new Reading(id, mat, seenOn, seenAt, celsius, note, reader);
     }
 
     /** The bounds of what is believed, in °C; those in °F are the same temperatures. */

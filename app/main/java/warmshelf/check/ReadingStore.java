@@ -12,6 +12,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import org.jooq.DSLContext;
+import org.jspecify.annotations.Nullable;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
 import warmshelf.decision.Decision;
@@ -39,7 +40,12 @@ public final class ReadingStore {
      * @return whether it had been kept before
      */
     public Decision<Boolean> add(UUID id, UUID mat, LocalDate day, double celsius, UUID by) {
-        return add(sql, new Reading(id, mat, day, audit.now(), celsius), by);
+        return add(id, mat, day, celsius, null, by);
+    }
+
+    /** @param looker who read it, where a tablet keeps it for them; null: who enters it */
+    Decision<Boolean> add(UUID id, UUID mat, LocalDate day, double celsius, @Nullable UUID looker, UUID by) {
+        return add(sql, new Reading(id, mat, day, audit.now(), celsius, "", looker), by);
     }
 
     /** Whether an entry of that id was kept at that moment or later. */

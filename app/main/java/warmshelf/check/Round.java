@@ -31,6 +31,7 @@ public record Round(List<Stop> stops, List<Item> elsewhere) {
 
     /** One mat, or one shelf's light, with what is due there, by the place one comes to first. */
     public record Stop(
+            UUID siteId,
             String site,
             String rack,
             int shelf,
@@ -111,6 +112,12 @@ public record Round(List<Stop> stops, List<Item> elsewhere) {
         public boolean has(String kind) {
             return checks.stream().anyMatch(check -> check.kind().name().equals(kind));
         }
+    }
+
+    /** The part of one site; what lies at members' homes is no site's. */
+    Round at(UUID site) {
+        return new Round(
+                stops.stream().filter(stop -> stop.siteId().equals(site)).toList(), List.of());
     }
 
     /** How many things are still to do: sowings, and thermometers to read. */
@@ -218,6 +225,7 @@ public record Round(List<Stop> stops, List<Item> elsewhere) {
 
     private static Stop stop(PlaceAddress address, Map<UUID, MatReading> mats) {
         return new Stop(
+                address.siteId(),
                 address.site(),
                 address.rack(),
                 address.shelf(),

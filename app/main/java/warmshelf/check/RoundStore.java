@@ -27,6 +27,7 @@ import static warmshelf.db.generated.Tables.SUBMISSION;
 import static warmshelf.db.generated.Tables.SUPPLY_PROMISE;
 import static warmshelf.db.generated.Tables.SURPLUS_OFFER;
 import static warmshelf.db.generated.Tables.SURPLUS_TAKING;
+import static warmshelf.db.generated.Tables.TABLET;
 import static warmshelf.db.generated.Tables.WITHDRAWAL;
 import static warmshelf.db.generated.Tables.WITHDRAWAL_STAY;
 
@@ -81,6 +82,7 @@ public final class RoundStore {
             SUPPLY_PROMISE,
             SURPLUS_OFFER,
             SURPLUS_TAKING,
+            TABLET,
             WITHDRAWAL,
             WITHDRAWAL_STAY);
 

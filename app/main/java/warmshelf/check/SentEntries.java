@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.UUID;
 import warmshelf.sowing.HistoryStore;
 import warmshelf.sowing.Sowing;
+import warmshelf.tablet.TickReach;
 import warmshelf.words.Units;
 
 /** Takes ticks and readings that were not typed on a page: what waited on a phone, and what scripts send. One judge for both. */
@@ -39,8 +40,9 @@ public final class SentEntries {
      * @param zone the group's
      * @param now by the server's clock
      * @param pretended how far that clock is ahead of the real one on purpose
+     * @param reach what they may tick
      */
-    public record Sender(UUID memberId, Units units, ZoneId zone, Instant now, Duration pretended) {
+    public record Sender(UUID memberId, Units units, ZoneId zone, Instant now, Duration pretended, TickReach reach) {
         LocalDate today() {
             return LocalDate.ofInstant(now, zone);
         }
@@ -65,20 +67,26 @@ public final class SentEntries {
         ClockSkew skew = ClockSkew.between(sentAt, sender.now(), sender.pretended());
         List<BatchStore.Numbered> entries = sent.stream()
                 .map(entry -> new SentForm(entry, skew, sender.now(), sender.zone()))
-                .map(entry -> new BatchStore.Numbered(entry.idAsSent(), checked(entry, sender.today())))
+                .map(entry -> new BatchStore.Numbered(entry.idAsSent(), checked(entry, sender)))
                 .toList();
         return batches.keep(entries, sender.memberId(), sender.units()).stream()
                 .map(answer -> answer.isNew() ? answer.with(skew.remark()) : answer)
                 .toList();
     }
 
-    private Sent checked(SentForm form, LocalDate today) {
+    private Sent checked(SentForm form, Sender sender) {
+        TickReach reach = sender.reach();
         Optional<UUID> subject = form.subject();
+        Optional<UUID> looker = form.looker().filter(reach::mayHaveLooked);
         if (form.isReading()) {
             if (subject.flatMap(readings::matName).isEmpty()) {
                 return new Sent.Unfit(SAY.noSuchMat());
             }
+            if (!reach.hasMat(subject.get())) {
+                return new Sent.Unfit(SAY.beyondTablet());
+            }
             return form.reading(subject.get())
+                    .map(reading -> looker.map(reading::seenBy).orElse(reading))
                     .<Sent>map(Sent.AtMat::new)
                     .orElseGet(() -> new Sent.Unfit(form.problem()));
         }
@@ -86,9 +94,13 @@ public final class SentEntries {
         if (sowing.isEmpty()) {
             return new Sent.Unfit(SAY.noSuchSowing());
         }
+        if (!reach.hasSowing(sowing.get().id())) {
+            return new Sent.Unfit(SAY.beyondTablet());
+        }
         return form.tick(sowing.get())
+                .map(tick -> looker.map(tick::seenBy).orElse(tick))
                 .<Sent>map(tick -> new Sent.AtSowing(
-                        sowing.get().id(), tick, lightUntil.of(() -> histories.of(sowing.get()), tick, today)))
+                        sowing.get().id(), tick, lightUntil.of(() -> histories.of(sowing.get()), tick, sender.today())))
                 .orElseGet(() -> new Sent.Unfit(form.problem()));
     }
 }

@@ -64,6 +64,11 @@ final class SentForm {
         return uuid(isReading() ? "mat" : "sowing");
     }
 
+    /** Who pressed, where somebody said so on a tablet. */
+    Optional<UUID> looker() {
+        return uuid("seenBy");
+    }
+
     /** Why it cannot be taken, in a sentence. */
     String problem() {
         return problem;

@@ -19,7 +19,7 @@ import warmshelf.sowing.Problem;
  * @param fromPhone when it was seen, where it waited on a phone; null: it is entered now
  * @param compost in which it is sown, or moved to; empty: nothing is said of it
  * @param giveAway how many of its seedlings its grower offers to others; null: nothing is said of it
- * @param seenBy who looked, where somebody else types it in from paper; null: who enters it
+ * @param seenBy who looked, where somebody else types it in from paper, or a tablet keeps it for them; null: who enters it
  */
 public record Tick(
         UUID id,
@@ -104,7 +104,7 @@ public record Tick(
         return known(both.length() > TickForm.LONGEST_NOTE ? note : both, phone, seenBy);
     }
 
-    /** The same tick as somebody else saw it, who wrote it on paper. */
+    /** The same tick as somebody else saw it, who wrote it on paper or pressed on a tablet. */
     Tick seenBy(UUID looker) {
         return known(note, fromPhone, looker);
     }

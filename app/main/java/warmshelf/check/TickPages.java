@@ -18,6 +18,7 @@ import warmshelf.sowing.History;
 import warmshelf.sowing.HistoryStore;
 import warmshelf.sowing.Problem;
 import warmshelf.sowing.Sowing;
+import warmshelf.tablet.TabletReachPages;
 import warmshelf.web.Decisions;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
@@ -35,6 +36,7 @@ public final class TickPages implements Pages {
     private final TickStore ticks;
     private final SpaceStore space;
     private final CompostStore composts;
+    private final TabletReachPages reach;
     private final Clock clock;
 
     TickPages(
@@ -43,19 +45,21 @@ public final class TickPages implements Pages {
             TickStore ticks,
             SpaceStore space,
             CompostStore composts,
+            TabletReachPages reach,
             Clock clock) {
         this.histories = histories;
         this.lightUntil = lightUntil;
         this.ticks = ticks;
         this.space = space;
         this.composts = composts;
+        this.reach = reach;
         this.clock = clock;
     }
 
     @Override
     public void register(RoutesConfig routes) {
-        routes.get("/sowings/{id}/entry", this::form, Role.MEMBER);
-        routes.post("/sowings/{id}/entries", this::tick, Role.MEMBER);
+        routes.get("/sowings/{id}/entry", this::form, Role.TABLET);
+        routes.post("/sowings/{id}/entries", this::tick, Role.TABLET);
     }
 
     private void form(Context ctx) {
@@ -69,8 +73,10 @@ public final class TickPages implements Pages {
     private void tick(Context ctx) {
         Visitor visitor = Visitor.of(ctx);
         Sowing sowing = histories.sowing(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
+        reach.needSowing(visitor, sowing.id());
         TickForm form = new TickForm(ctx.formParamMap(), sowing, visitor.today(), ids(visitor, sowing));
-        Optional<Tick> tick = form.tick();
+        Optional<Tick> tick = form.tick()
+                .map(typed -> reach.looker(ctx, visitor).map(typed::seenBy).orElse(typed));
         if (tick.isEmpty()) {
             Respond.again(ctx, TEMPLATE, page(ctx, histories.of(sowing), form.reader()));
             return;
@@ -127,7 +133,8 @@ public final class TickPages implements Pages {
 
     /** Where to go on: only within this site. */
     private static String then(Context ctx, Sowing sowing) {
-        return GoOn.to(new FormReader(ctx.formParamMap()).text("then"), "/sowings/" + sowing.id());
+        String otherwise = Visitor.of(ctx).tablet() == null ? "/sowings/" + sowing.id() : "/today";
+        return GoOn.to(new FormReader(ctx.formParamMap()).text("then"), otherwise);
     }
 
     private TickPage page(Context ctx, History history, FormReader form) {
@@ -144,6 +151,8 @@ public final class TickPages implements Pages {
     }
 
     private History history(Context ctx) {
-        return histories.find(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
+        History history = histories.find(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
+        reach.needSowing(Visitor.of(ctx), history.sowing().id());
+        return history;
     }
 }

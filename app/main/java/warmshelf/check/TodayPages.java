@@ -17,6 +17,7 @@ import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
 import warmshelf.web.Respond;
 import warmshelf.web.Role;
+import warmshelf.web.TabletVisit;
 import warmshelf.web.Visitor;
 
 /** The round of today: everything for whoever looks, a member's own for everyone else. */
@@ -25,24 +26,37 @@ public final class TodayPages implements Pages {
     private final SpaceStore space;
     private final PhotoStore photos;
     private final Aside aside;
+    private final TabletTodayPages tablets;
     private final Clock clock;
 
-    TodayPages(RoundStore rounds, SpaceStore space, PhotoStore photos, Aside aside, Clock clock) {
+    TodayPages(
+            RoundStore rounds,
+            SpaceStore space,
+            PhotoStore photos,
+            Aside aside,
+            TabletTodayPages tablets,
+            Clock clock) {
         this.rounds = rounds;
         this.space = space;
         this.photos = photos;
         this.aside = aside;
+        this.tablets = tablets;
         this.clock = clock;
     }
 
     @Override
     public void register(RoutesConfig routes) {
-        routes.get("/today", this::show, Role.MEMBER);
-        routes.get("/today/items/{id}", this::item, Role.MEMBER);
+        routes.get("/today", this::show, Role.TABLET);
+        routes.get("/today/items/{id}", this::item, Role.TABLET);
     }
 
     private void show(Context ctx) {
         Visitor visitor = Visitor.of(ctx);
+        TabletVisit tablet = visitor.tablet();
+        if (tablet != null) {
+            tablets.show(ctx, visitor, tablet);
+            return;
+        }
         LocalDate day = visitor.today();
         RoundStore.Watch watch = rounds.watch(day);
         boolean looks = watch.today().stream().anyMatch(duty -> duty.memberId().equals(visitor.memberId()));
@@ -94,7 +108,7 @@ public final class TodayPages implements Pages {
                 UUID.randomUUID().toString());
     }
 
-    private static @Nullable CheckStep one(Context ctx, Round round) {
+    static @Nullable CheckStep one(Context ctx, Round round) {
         List<Round.Step> walk = round.walk();
         if (!"one".equals(ctx.queryParam("show")) || walk.isEmpty()) {
             return null;
@@ -106,8 +120,11 @@ public final class TodayPages implements Pages {
     /** One item by itself, as it stands after a tick. */
     private void item(Context ctx) {
         Visitor visitor = Visitor.of(ctx);
-        Round.Item item =
-                rounds.whole(visitor.today()).item(Respond.id(ctx, "id")).orElseThrow(Refusal::notFound);
+        Round whole = rounds.whole(visitor.today());
+        TabletVisit tablet = visitor.tablet();
+        Round.Item item = (tablet == null ? whole : whole.at(tablet.siteId()))
+                .item(Respond.id(ctx, "id"))
+                .orElseThrow(Refusal::notFound);
         PlaceAddress address = item.address();
         Respond.page(
                 ctx,

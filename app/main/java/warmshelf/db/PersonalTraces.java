@@ -74,6 +74,7 @@ import static warmshelf.db.generated.Tables.SUBMISSION;
 import static warmshelf.db.generated.Tables.SUPPLY_PROMISE;
 import static warmshelf.db.generated.Tables.SURPLUS_OFFER;
 import static warmshelf.db.generated.Tables.SURPLUS_TAKING;
+import static warmshelf.db.generated.Tables.TABLET;
 import static warmshelf.db.generated.Tables.THERMOMETER;
 import static warmshelf.db.generated.Tables.THERMOMETER_NIGHT;
 import static warmshelf.db.generated.Tables.TRIAL;
@@ -189,6 +190,10 @@ public final class PersonalTraces {
             nameless(SURPLUS_TAKING.MEMBER_ID, OTHER_WORK),
             nameless(SURPLUS_TAKING.HANDED_OVER_BY, OTHER_WORK),
             nameless(SURPLUS_TAKING.ENDED_BY, OTHER_WORK),
+            // no person's: the author that stands for the tablet
+            nameless(TABLET.ID, OTHER_WORK),
+            nameless(TABLET.MADE_BY, OTHER_WORK),
+            nameless(TABLET.ENDED_BY, OTHER_WORK),
             nameless(THERMOMETER.ADDED_BY, OTHER_WORK),
             nameless(THERMOMETER.RETIRED_BY, OTHER_WORK),
             nameless(THERMOMETER_NIGHT.NOTED_BY, OTHER_WORK),

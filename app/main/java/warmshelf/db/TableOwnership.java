@@ -82,6 +82,7 @@ import static warmshelf.db.generated.Tables.SUBMISSION;
 import static warmshelf.db.generated.Tables.SUPPLY_PROMISE;
 import static warmshelf.db.generated.Tables.SURPLUS_OFFER;
 import static warmshelf.db.generated.Tables.SURPLUS_TAKING;
+import static warmshelf.db.generated.Tables.TABLET;
 import static warmshelf.db.generated.Tables.THERMOMETER;
 import static warmshelf.db.generated.Tables.THERMOMETER_NIGHT;
 import static warmshelf.db.generated.Tables.TRIAL;
@@ -183,6 +184,7 @@ public final class TableOwnership {
             SUPPLY_PROMISE,
             SURPLUS_OFFER,
             SURPLUS_TAKING,
+            TABLET,
             THERMOMETER,
             THERMOMETER_NIGHT,
             TRIAL,

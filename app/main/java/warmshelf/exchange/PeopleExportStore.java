@@ -22,7 +22,7 @@ final class PeopleExportStore {
         StreamedRowsStore.each(
                 database.sql(),
                 sql -> sql.selectFrom(MEMBER)
-                        .where(taker.everything() ? DSL.noCondition() : MEMBER.ID.eq(taker.memberId()))
+                        .where(taker.everything() ? MEMBER.ROLE.ne("tablet") : MEMBER.ID.eq(taker.memberId()))
                         .orderBy(MEMBER.NAME_KEY, MEMBER.ID),
                 row -> table.row(
                         row.get(MEMBER.NAME),

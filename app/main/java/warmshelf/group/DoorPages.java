@@ -34,7 +34,7 @@ public final class DoorPages {
      *
      * @throws Refusal when it is unknown, used, expired or withdrawn, or too many were tried from where the request comes
      */
-    Link openLink(Context ctx, LinkPurpose purpose) {
+    public Link openLink(Context ctx, LinkPurpose purpose) {
         take(GuessLimit.LINKS_FROM_ADDRESS, browsers.address(ctx));
         Link link = links.find(purpose, ctx.pathParam("token")).orElseThrow(() -> Refusal.notFound(SAY.linkUnknown()));
         if (!link.open(audit.now())) {
@@ -68,7 +68,7 @@ public final class DoorPages {
     }
 
     /** Notes for whoever runs the server that somebody came in. */
-    void noteComingIn(Context ctx, UUID memberId, String how) {
+    public void noteComingIn(Context ctx, UUID memberId, String how) {
         LOG.info("member {} came in by {} from {}", memberId, how, browsers.address(ctx));
     }
 

@@ -30,7 +30,8 @@ final class FirstEveningStore {
     Set<FirstStep> taken() {
         Field<Boolean> people = DSL.field(DSL.or(
                 DSL.exists(sql.selectOne().from(ACCESS_LINK).where(ACCESS_LINK.PURPOSE.eq(LinkPurpose.JOIN.stored()))),
-                DSL.field(sql.selectCount().from(MEMBER)).gt(1)));
+                DSL.field(sql.selectCount().from(MEMBER).where(MEMBER.ROLE.ne("tablet")))
+                        .gt(1)));
         Map<FirstStep, Field<Boolean>> steps = new EnumMap<>(Map.of(
                 FirstStep.SITE,
                 any(SITE),

@@ -6,7 +6,8 @@ import java.time.Duration;
 public enum LinkPurpose {
     OPEN_GROUP("open-group", "/open/", Duration.ofDays(7)),
     JOIN("join", "/join/", Duration.ofDays(14)),
-    SIGN_IN("sign-in", "/in/", Duration.ofDays(1));
+    SIGN_IN("sign-in", "/in/", Duration.ofDays(1)),
+    TABLET("tablet", "/tablet/", Duration.ofDays(1));
 
     private final String stored;
     private final String address;

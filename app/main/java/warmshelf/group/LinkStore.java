@@ -75,6 +75,12 @@ public final class LinkStore {
                         inside.dsl(), LinkPurpose.SIGN_IN, member.coordinator(), member.id(), member.name(), by, uses));
     }
 
+    /** Makes the one link by which a tablet comes in, within the caller's transaction; earlier ones no longer do. Returns its token. */
+    public String makeTablet(DSLContext within, UUID tablet, String name, UUID by) {
+        withdrawAllOf(within, tablet, audit.now());
+        return make(within, LinkPurpose.TABLET, false, tablet, name, by, ONCE);
+    }
+
     public Optional<Link> find(LinkPurpose purpose, String token) {
         return links(database.sql())
                 .where(ACCESS_LINK.TOKEN_HASH.eq(Token.hash(token)))
@@ -85,7 +91,7 @@ public final class LinkStore {
     /** Links for joining and signing in that still let someone in, the newest first. */
     public List<Link> open() {
         return links(database.sql())
-                .where(ACCESS_LINK.PURPOSE.ne(LinkPurpose.OPEN_GROUP.stored()))
+                .where(ACCESS_LINK.PURPOSE.in(LinkPurpose.JOIN.stored(), LinkPurpose.SIGN_IN.stored()))
                 .and(ACCESS_LINK.EXPIRES_AT.gt(audit.now()))
                 .and(ACCESS_LINK.USES_LEFT.isNull().or(ACCESS_LINK.USES_LEFT.gt(0)))
                 .orderBy(ACCESS_LINK.MADE_AT.desc(), ACCESS_LINK.TOKEN_HASH)
@@ -157,7 +163,7 @@ public final class LinkStore {
     }
 
     /** Closes what someone who leaves, or stops coordinating, has made for others or could come in by. */
-    static void withdrawAllOf(DSLContext sql, UUID memberId, OffsetDateTime now) {
+    public static void withdrawAllOf(DSLContext sql, UUID memberId, OffsetDateTime now) {
         sql.update(ACCESS_LINK)
                 .set(ACCESS_LINK.EXPIRES_AT, now)
                 .where(ACCESS_LINK.MADE_BY.eq(memberId).or(ACCESS_LINK.MEMBER_ID.eq(memberId)))

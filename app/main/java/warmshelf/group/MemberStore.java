@@ -1,6 +1,7 @@
 package warmshelf.group;
 
 import static warmshelf.db.generated.Tables.AUDIT_LINE;
+import static warmshelf.db.generated.Tables.GROUP_PROFILE;
 import static warmshelf.db.generated.Tables.MEMBER;
 
 import java.util.LinkedHashSet;
@@ -9,18 +10,23 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import org.jooq.Condition;
 import org.jooq.DSLContext;
 import org.jooq.RowCountQuery;
 import org.jooq.exception.IntegrityConstraintViolationException;
 import org.jspecify.annotations.Nullable;
 import warmshelf.db.Audit;
 import warmshelf.db.Database;
+import warmshelf.db.generated.tables.records.GroupProfileRecord;
 import warmshelf.db.generated.tables.records.MemberRecord;
 import warmshelf.decision.Decision;
 import warmshelf.decision.Declined;
 
 /** The people of the group, those who have left included: their sowings stay. */
 public final class MemberStore {
+    /** People, and no tablets: those have a row so that what they keep has an author. */
+    private static final Condition PEOPLE = MEMBER.ROLE.ne("tablet");
+
     private static final String CHANGE = "change own settings";
     private static final String RENAME = "rename";
 
@@ -36,6 +42,7 @@ public final class MemberStore {
     public List<Member> all() {
         return database.sql()
                 .selectFrom(MEMBER)
+                .where(PEOPLE)
                 .orderBy(MEMBER.LEFT_AT.isNotNull(), MEMBER.NAME_KEY)
                 .fetch(MemberStore::member);
     }
@@ -52,7 +59,7 @@ public final class MemberStore {
     }
 
     public Optional<Member> find(UUID id) {
-        return database.sql().selectFrom(MEMBER).where(MEMBER.ID.eq(id)).fetchOptional(MemberStore::member);
+        return database.sql().selectFrom(MEMBER).where(MEMBER.ID.eq(id), PEOPLE).fetchOptional(MemberStore::member);
     }
 
     /** Someone present, by name in any capitals. */
@@ -95,6 +102,31 @@ public final class MemberStore {
                         .set(MEMBER.VERSION, 1));
         CalledStore.renew(sql);
         audit.write(sql, id, "join", "member", id, how);
+        return id;
+    }
+
+    /**
+     * Adds the row of a tablet at a rack within the caller's transaction, so that what it keeps has an author. It has left from the
+     * start, because whoever is present is asked for in many places; no person has its key, and no passphrase fits.
+     *
+     * @param author as others read it
+     */
+    public UUID addTablet(DSLContext sql, String author) {
+        UUID id = UUID.randomUUID();
+        GroupProfileRecord group = sql.selectFrom(GROUP_PROFILE).fetchSingle();
+        sql.insertInto(MEMBER)
+                .set(MEMBER.ID, id)
+                .set(MEMBER.NAME, author)
+                .set(MEMBER.NAME_KEY, id.toString())
+                .set(MEMBER.CALLED, author)
+                .set(MEMBER.ROLE, "tablet")
+                .set(MEMBER.COUNTRY, group.getCountry())
+                .set(MEMBER.POSTCODE, group.getHomePostcode())
+                .set(MEMBER.PASSPHRASE_HASH, "")
+                .set(MEMBER.JOINED_AT, audit.now())
+                .set(MEMBER.LEFT_AT, audit.now())
+                .set(MEMBER.VERSION, 1)
+                .execute();
         return id;
     }
 

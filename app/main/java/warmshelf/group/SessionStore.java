@@ -8,7 +8,9 @@ import static org.jooq.impl.SQLDataType.VARCHAR;
 import static warmshelf.db.generated.Tables.GROUP_PROFILE;
 import static warmshelf.db.generated.Tables.MEMBER;
 import static warmshelf.db.generated.Tables.MEMBER_SESSION;
+import static warmshelf.db.generated.Tables.SITE;
 import static warmshelf.db.generated.Tables.SITE_COORDINATOR;
+import static warmshelf.db.generated.Tables.TABLET;
 
 import java.time.Clock;
 import java.time.LocalDate;
@@ -29,6 +31,7 @@ import warmshelf.decision.Reach;
 import warmshelf.web.Doors;
 import warmshelf.web.GroupFace;
 import warmshelf.web.SessionCookie;
+import warmshelf.web.TabletVisit;
 import warmshelf.web.Visitor;
 import warmshelf.words.Units;
 
@@ -93,7 +96,7 @@ public final class SessionStore implements Doors {
     }
 
     /** Signs a member out everywhere, within the caller's transaction. */
-    static void endAll(DSLContext sql, UUID memberId) {
+    public static void endAll(DSLContext sql, UUID memberId) {
         sql.deleteFrom(MEMBER_SESSION)
                 .where(MEMBER_SESSION.MEMBER_ID.eq(memberId))
                 .execute();
@@ -117,6 +120,9 @@ public final class SessionStore implements Doors {
         // Once an hour is enough to know who is about, and spares a write for every page.
         if (isLongAgo(row, now) && haveRoom()) {
             prolong(hash, now);
+            if (row.get(TABLET.ID) != null) {
+                noteSeen(row.get(TABLET.ID), now);
+            }
         }
         keep(hash, new Kept(writes, row));
         return Optional.of(visitor(row));
@@ -164,6 +170,10 @@ public final class SessionStore implements Doors {
                         GROUP_PROFILE.NAME,
                         GROUP_PROFILE.TIME_ZONE,
                         GROUP_PROFILE.SEASON,
+                        TABLET.ID,
+                        TABLET.NAME,
+                        SITE.ID,
+                        SITE.NAME,
                         MEMBER_SESSION.CSRF_TOKEN,
                         MEMBER_SESSION.LAST_SEEN_AT,
                         MEMBER_SESSION.EXPIRES_AT)
@@ -171,9 +181,13 @@ public final class SessionStore implements Doors {
                 .join(MEMBER)
                 .on(MEMBER.ID.eq(MEMBER_SESSION.MEMBER_ID))
                 .crossJoin(GROUP_PROFILE)
+                .leftJoin(TABLET)
+                .on(TABLET.ID.eq(MEMBER.ID), TABLET.ENDED_AT.isNull())
+                .leftJoin(SITE)
+                .on(SITE.ID.eq(TABLET.SITE_ID))
                 .where(MEMBER_SESSION.TOKEN_HASH.eq(hash))
                 .and(MEMBER_SESSION.EXPIRES_AT.gt(now))
-                .and(MEMBER.LEFT_AT.isNull())
+                .and(MEMBER.LEFT_AT.isNull().or(TABLET.ID.isNotNull()))
                 .fetchOne();
     }
 
@@ -204,6 +218,15 @@ public final class SessionStore implements Doors {
                 : Reach.at(Stream.of(sites.split(" ")).map(UUID::fromString).toList());
     }
 
+    /** Its sessions end, and when it was seen is asked for still. */
+    private void noteSeen(UUID tablet, OffsetDateTime now) {
+        database.sql()
+                .update(TABLET)
+                .set(TABLET.LAST_SEEN_AT, now)
+                .where(TABLET.ID.eq(tablet))
+                .execute();
+    }
+
     private Visitor visitor(Record row) {
         ZoneId zone = ZoneId.of(row.get(GROUP_PROFILE.TIME_ZONE));
         return new Visitor(
@@ -218,6 +241,13 @@ public final class SessionStore implements Doors {
                 zone,
                 row.get(GROUP_PROFILE.SEASON),
                 LocalDate.now(clock.withZone(zone)),
-                row.get(MEMBER_SESSION.CSRF_TOKEN));
+                row.get(MEMBER_SESSION.CSRF_TOKEN),
+                tablet(row));
+    }
+
+    private static @Nullable TabletVisit tablet(Record row) {
+        return row.get(TABLET.ID) == null
+                ? null
+                : new TabletVisit(row.get(TABLET.NAME), row.get(SITE.ID), row.get(SITE.NAME));
     }
 }

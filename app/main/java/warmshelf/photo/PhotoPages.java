@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 import warmshelf.decision.Decision;
+import warmshelf.tablet.TabletReachPages;
 import warmshelf.web.Decisions;
 import warmshelf.web.Pages;
 import warmshelf.web.Refusal;
@@ -27,9 +28,11 @@ public final class PhotoPages implements Pages {
     private static final int MOST_SENT = 20_000_000;
 
     private final PhotoStore photos;
+    private final TabletReachPages reach;
 
-    public PhotoPages(PhotoStore photos) {
+    public PhotoPages(PhotoStore photos, TabletReachPages reach) {
         this.photos = photos;
+        this.reach = reach;
     }
 
     @Override
@@ -38,7 +41,7 @@ public final class PhotoPages implements Pages {
         routes.post(ADDRESS, this::add, Role.MEMBER);
         routes.get(ADDRESS + "/{id}", this::show, Role.MEMBER);
         routes.post(ADDRESS + "/{id}/removal", this::remove, Role.MEMBER);
-        routes.post(FROM_PHONE, this::take, Role.MEMBER);
+        routes.post(FROM_PHONE, this::take, Role.TABLET);
     }
 
     @Override
@@ -105,6 +108,11 @@ public final class PhotoPages implements Pages {
         if (!sent.member().isEmpty() && !sent.member().equals(visitor.memberId().toString())) {
             ctx.status(HttpStatus.CONFLICT).json(Map.of("otherMember", true));
             return;
+        }
+        if (photos.entry(sent.entry())
+                .filter(about -> !reach.of(visitor).hasSowing(about.sowing()))
+                .isPresent()) {
+            throw Refusal.of(HttpStatus.UNPROCESSABLE_CONTENT, SAY.noSuchEntry());
         }
         Decision<PhotoStore.Keeping> decision = Shrink.picture(sent.file())
                 .then(picture -> photos.add(sent.id(), PhotoSubject.ENTRY, sent.entry(), picture, visitor.memberId()));

@@ -24,6 +24,7 @@ import warmshelf.frost.garden.Night;
 import warmshelf.frost.garden.NightStore;
 import warmshelf.frost.garden.Thermometer;
 import warmshelf.frost.garden.ThermometerStore;
+import warmshelf.tablet.TickReach;
 import warmshelf.web.Pages;
 import warmshelf.web.PretendedClock;
 import warmshelf.web.Refusal;
@@ -155,7 +156,12 @@ final class ProgramWritePages implements Pages {
 
     private SentEntries.Sender sender(ProgramCaller caller) {
         return new SentEntries.Sender(
-                caller.memberId(), Units.METRIC, caller.zone(), clock.instant(), PretendedClock.aheadOf(clock));
+                caller.memberId(),
+                Units.METRIC,
+                caller.zone(),
+                clock.instant(),
+                PretendedClock.aheadOf(clock),
+                TickReach.OF_MEMBERS);
     }
 
     /** By the clock of the world, in which sensors live, also where this server pretends another day. */

@@ -62,7 +62,7 @@ final class SearchStore {
     private void people(Needle needle, Reader reader, List<Hit> hits) {
         sql.select(MEMBER.ID, MEMBER.NAME, MEMBER.CALLED, MEMBER.ROLE, MEMBER.LEFT_AT)
                 .from(MEMBER)
-                .where(MEMBER.ERASED_AT.isNull())
+                .where(MEMBER.ERASED_AT.isNull(), MEMBER.ROLE.ne("tablet"))
                 .orderBy(MEMBER.LEFT_AT.isNotNull(), MEMBER.NAME_KEY)
                 .forEach(row -> {
                     boolean left = row.value5() != null;

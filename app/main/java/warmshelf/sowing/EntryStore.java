@@ -131,14 +131,17 @@ public final class EntryStore {
         }
     }
 
-    /** Who typed in from paper what others had seen at a sowing, by entry. */
-    Map<UUID, String> typists(DSLContext sql, UUID sowing) {
-        return sql.select(ENTRY.ID, MEMBER.CALLED)
+    /** Who typed in what others had seen at a sowing, by entry. */
+    Map<UUID, Typist> typists(DSLContext sql, UUID sowing) {
+        return sql.select(ENTRY.ID, MEMBER.CALLED, MEMBER.ROLE)
                 .from(ENTRY)
                 .join(MEMBER)
                 .on(MEMBER.ID.eq(ENTRY.TYPED_BY))
                 .where(ENTRY.SOWING_ID.eq(sowing))
-                .fetchMap(ENTRY.ID, MEMBER.CALLED);
+                .fetchMap(
+                        ENTRY.ID,
+                        row -> new Typist(
+                                row.get(MEMBER.CALLED), row.get(MEMBER.ROLE).equals("tablet")));
     }
 
     private static List<Entry> entries(DSLContext sql, Table<?> among, Condition which) {

@@ -121,8 +121,8 @@ public final class HistoryStore {
                 .toList();
     }
 
-    /** Who typed in from paper what others had seen at a sowing, by entry. */
-    Map<UUID, String> typists(UUID sowing) {
+    /** Who typed in what others had seen at a sowing, by entry. */
+    Map<UUID, Typist> typists(UUID sowing) {
         return entries.typists(sql, sowing);
     }
 

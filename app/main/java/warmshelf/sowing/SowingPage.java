@@ -14,7 +14,7 @@ import warmshelf.timeline.TimelineStep;
  * The page of one sowing.
  *
  * @param noted its open problems
- * @param typists who typed an entry in from paper for whoever looked, by entry
+ * @param typists who typed an entry in for whoever looked, by entry
  * @param answers to what was noted, by entry
  * @param mayTakeOut whether the visitor may take photos of it away
  * @param decided who decided last on its place; null: nobody has
@@ -35,7 +35,7 @@ record SowingPage(
         Sowing sowing,
         Progress progress,
         Map<UUID, List<Photo>> photos,
-        Map<UUID, String> typists,
+        Map<UUID, Typist> typists,
         List<NotedProblem> noted,
         Map<UUID, List<ProblemAnswer>> answers,
         boolean mayTakeOut,

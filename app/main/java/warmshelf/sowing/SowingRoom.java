@@ -7,6 +7,7 @@ import warmshelf.news.NewsRoom;
 import warmshelf.photo.PhotoPages;
 import warmshelf.photo.PhotoStore;
 import warmshelf.seed.GrownBefore;
+import warmshelf.tablet.TabletReachPages;
 import warmshelf.web.Aside;
 import warmshelf.web.Pages;
 
@@ -23,7 +24,8 @@ public final class SowingRoom {
                 word -> Problem.named(word).words());
     }
 
-    public static List<Pages> pages(SowingStores stores, PhotoStore photos, Aside aside, GrownBefore grown) {
+    public static List<Pages> pages(
+            SowingStores stores, PhotoStore photos, Aside aside, GrownBefore grown, TabletReachPages reach) {
         AskStore asks =
                 new AskStore(stores.database(), stores.lots(), stores.sowings(), stores.requests(), stores.claims());
         AcceptedRiskStore risks = new AcceptedRiskStore(stores.database(), stores.audit());
@@ -44,6 +46,6 @@ public final class SowingRoom {
                 new SowingPages(stores, photos, risks, view),
                 new MessagePages(stores.sowings(), new MessageStore(stores.database(), stores.audit())),
                 new WithdrawalPages(stores.histories()),
-                new PhotoPages(photos));
+                new PhotoPages(photos, reach));
     }
 }

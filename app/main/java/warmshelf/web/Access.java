@@ -52,6 +52,10 @@ final class Access {
             turnAway(ctx);
             return;
         }
+        if (visitor.get().tablet() != null && role != Role.TABLET) {
+            LOG.info("tablet {} was refused {} {}", visitor.get().memberId(), ctx.method(), ctx.path());
+            throw Refusal.forbidden(SAY.tabletMayOnlyTick());
+        }
         try {
             refuseUnlessTheirs(ctx, role, visitor.get());
         } catch (Refusal refusal) {

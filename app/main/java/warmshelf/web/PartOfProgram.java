@@ -21,6 +21,7 @@ public enum PartOfProgram {
             "/season",
             "/files",
             "/tokens",
+            "/tablets",
             "/paper",
             "/archive",
             "/how-to",

@@ -24,6 +24,7 @@ final class PhoneAppPages implements Pages {
             "js/round/show.js",
             "js/round/walk.js",
             "js/round/photo.js",
+            "js/round/who.js",
             "js/round/start.js",
             "icons/warmshelf.svg",
             "icons/warmshelf-192.png");

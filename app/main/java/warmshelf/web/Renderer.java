@@ -102,7 +102,7 @@ final class Renderer implements FileRenderer {
         frame.put("csrf", visitor.map(Visitor::csrfToken).orElse(""));
         frame.put("path", ctx.path());
         frame.put("programPart", PartOfProgram.of(ctx.path()).name());
-        boolean asks = visitor.isPresent() && ctx.attribute(WITHOUT_RECORDS) == null;
+        boolean asks = visitor.isPresent() && visitor.get().tablet() == null && ctx.attribute(WITHOUT_RECORDS) == null;
         frame.put(
                 "newsCount",
                 asks

@@ -8,6 +8,8 @@ public enum Role implements RouteRole {
     ANYONE,
     /** Any signed-in member. */
     MEMBER,
+    /** A tablet at a rack, which may use these routes and no others; any signed-in member may, too. */
+    TABLET,
     /** A script of a member's, by a token of its own; a browser's sign-in opens nothing there. The room of programs judges it. */
     PROGRAM,
     /**

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.Optional;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import warmshelf.decision.Reach;
 import warmshelf.words.Units;
 
@@ -15,6 +16,7 @@ import warmshelf.words.Units;
  * @param called what others see of the name
  * @param reach how far they decide as a coordinator
  * @param season year of planting out that the group works towards
+ * @param tablet no person but a tablet at a rack, whose own row the member is; null: a person
  */
 public record Visitor(
         UUID memberId,
@@ -28,7 +30,8 @@ public record Visitor(
         ZoneId zone,
         int season,
         LocalDate today,
-        String csrfToken) {
+        String csrfToken,
+        @Nullable TabletVisit tablet) {
 
     private static final String ATTRIBUTE = "warmshelf.visitor";
 

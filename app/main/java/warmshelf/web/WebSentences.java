@@ -44,6 +44,8 @@ interface WebSentences {
 
     String atAnotherSite();
 
+    String tabletMayOnlyTick();
+
     String otherSignIn();
 
     String jsonOnly();

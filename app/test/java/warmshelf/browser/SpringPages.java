@@ -162,6 +162,7 @@ record SpringPages(SpringGroup spring) {
                 new PageVisit("supplies, for a coordinator", "/supplies", coordinator),
                 new PageVisit("a promise to change", promiseToChange(), coordinator),
                 new PageVisit("sowings, one without seed", "/sowings", coordinator),
+                new PageVisit("tablets", "/tablets", coordinator),
                 new PageVisit("requests", "/requests", coordinator),
                 new PageVisit("one request", "/requests/" + spring.waiting, coordinator),
                 new PageVisit("request refused", "/requests/" + spring.refused, coordinator),

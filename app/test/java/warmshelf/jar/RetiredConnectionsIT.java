@@ -29,6 +29,7 @@ class RetiredConnectionsIT {
             "/open/{token}",
             "/join/{token}",
             "/in/{token}",
+            "/tablet/{token}",
             "/sign-in",
             // ends the session that the rest needs
             "/sign-out",
@@ -58,6 +59,8 @@ class RetiredConnectionsIT {
             "/ask/again",
             // only once somebody has left, and only by their name
             "/people/{id}/erasure",
+            // only on a tablet, which a coordinator is not
+            "/today/looker",
             // sent by scripts as JSON, not by forms
             "/round/entries",
             "/round/photos",

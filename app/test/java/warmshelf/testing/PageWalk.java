@@ -42,6 +42,7 @@ public final class PageWalk {
             "/labels/sizes",
             "/labels/printers",
             "/tokens",
+            "/tablets",
             "/paper");
 
     private static final Pattern PACKED = Pattern.compile("zip|pdf|image/|font/");

@@ -68,6 +68,12 @@ final class OwnedThings implements AutoCloseable {
               started_by, started_at, beat_at)
             select gen_random_uuid(), 'nights', 'a.csv', 1, 1, 1, 1, 'ready', '', id, %1$s, %1$s
             from member where role = 'coordinator' order by id limit 1""", """
+            insert into member (id, name, name_key, called, role, country, postcode, passphrase_hash, joined_at, left_at, version)
+            select gen_random_uuid(), 'the tablet Cellar', 'tablet', 'the tablet Cellar', 'tablet', 'US', '55811', '', %1$s, %1$s, 1
+            from group_profile""", """
+            insert into tablet (id, name, site_id, made_by, made_at)
+            select member.id, 'Cellar', (select max(id) from site), (select max(id) from member where role = 'coordinator'), %1$s
+            from member where role = 'tablet'""", """
             insert into frost_station (id, kind, code, name, latitude, longitude, elevation_m, source, added_by, added_at)
             select gen_random_uuid(), 'published', 'A', 'Airport', 46, -92, 400, 'a table', id, %1$s
             from member where role = 'coordinator' order by id limit 1""");
@@ -78,6 +84,8 @@ final class OwnedThings implements AutoCloseable {
             "entry_id is not null",
             "/packets",
             "lot_id is not null",
+            "/people",
+            "role <> 'tablet'",
             "/requests",
             "id in (select sowing_id from space_request)",
             "/labels/runs/{id}",

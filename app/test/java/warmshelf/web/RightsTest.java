@@ -13,11 +13,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import warmshelf.testing.Answer;
 import warmshelf.testing.Browser;
+import warmshelf.testing.RackTablet;
 import warmshelf.testing.TestGroup;
 
 /** Walks over every address there is, so that a new one cannot forget its right. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class RightsTest {
+    private static final String SENTENCE = "This tablet shows the round of its site and may only tick there.";
     private static final String ANY_ID = "00000000-0000-0001-0000-000000000002";
 
     private TestGroup group;
@@ -109,7 +111,44 @@ class RightsTest {
                         "/privacy",
                         "/sign-in",
                         "/static/{hash}/<file>",
+                        "/tablet/{token}",
                         "/worker.js");
+    }
+
+    @Test
+    void a_tablet_at_a_rack_gets_at_the_round_and_at_nothing_else() {
+        Browser coordinator = group.signedIn(group.coordinator());
+        String site = RackTablet.site(coordinator, "Hall cellar");
+        Browser tablet = RackTablet.opened(group.stranger(), RackTablet.link(coordinator, "Cellar", site));
+        Set<String> open = new TreeSet<>();
+        for (RouteRight right : group.server().rights()) {
+            if (right.role() == Role.TABLET) {
+                open.add(right.path());
+                Answer answer = ask(tablet, right);
+
+                assertThat(answer.status()).as(right.toString()).isNotEqualTo(401);
+                assertThat(answer.location()).as(right.toString()).doesNotContain("sign-in");
+                assertThat(answer.text()).as(right.toString()).doesNotContain(SENTENCE);
+            } else if (right.role() != Role.ANYONE && right.role() != Role.PROGRAM) {
+                Answer answer = ask(tablet, right);
+
+                assertThat(answer.status()).as(right.toString()).isEqualTo(403);
+                assertThat(right.method().equals("HEAD") ? SENTENCE : answer.text())
+                        .as(right.toString())
+                        .contains(SENTENCE);
+            }
+        }
+
+        assertThat(open)
+                .containsExactly(
+                        "/mats/{id}/readings",
+                        "/round/entries",
+                        "/round/photos",
+                        "/sowings/{id}/entries",
+                        "/sowings/{id}/entry",
+                        "/today",
+                        "/today/items/{id}",
+                        "/today/looker");
     }
 
     /** What it sends back would hold the cookie, which no script is to see. */
