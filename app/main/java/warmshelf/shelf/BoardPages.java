@@ -27,6 +27,7 @@ public final class BoardPages implements Pages {
     private static final int USUAL_WEEKS = 8;
     private static final int MOST_WEEKS = 52;
 
+    private static final String ALL = "all";
     private static final String STATE = "boardState";
 
     private final ShelvingStore shelving;
@@ -79,7 +80,7 @@ public final class BoardPages implements Pages {
         Respond.page(
                 ctx,
                 "shelf/racks.peb",
-                new WholePage(RacksPage.of(all, chosen(asked, all), read, day, today, held.get())),
+                new WholePage(RacksPage.of(all, shown(asked, all, read, ctx), read, day, today, held.get())),
                 beside);
     }
 
@@ -117,7 +118,7 @@ public final class BoardPages implements Pages {
         Respond.page(
                 ctx,
                 "shelf/weeks.peb",
-                new WholePage(WeeksPage.of(all, chosen(asked, all), read, from, weeks, today)),
+                new WholePage(WeeksPage.of(all, shown(asked, all, read, ctx), read, from, weeks, today)),
                 state);
     }
 
@@ -139,9 +140,16 @@ public final class BoardPages implements Pages {
         }
     }
 
+    /** Null: all sites. */
+    private static @Nullable UUID shown(FormReader asked, List<Site> all, Board read, Context ctx) {
+        return asked.text("site").isEmpty()
+                ? OpeningSite.of(all, read, Visitor.of(ctx).called())
+                : chosen(asked, all);
+    }
+
     private static @Nullable UUID chosen(FormReader asked, List<Site> all) {
         String text = asked.text("site");
-        if (text.isEmpty()) {
+        if (text.isEmpty() || text.equals(ALL)) {
             return null;
         }
         return all.stream()
