@@ -79,6 +79,7 @@ import warmshelf.search.SearchPages;
 import warmshelf.season.SeasonRoom;
 import warmshelf.seed.OfferStore;
 import warmshelf.seed.SeedRoom;
+import warmshelf.shelf.BoardChangeStore;
 import warmshelf.shelf.BoardPages;
 import warmshelf.shelf.BoardStateStore;
 import warmshelf.shelf.BoardStore;
@@ -172,13 +173,6 @@ final class Rooms {
         pages.addAll(GardenRoom.pages(database, audit));
         // Asking, placing and the daily round stand on the same stores.
         SowingStores stores = SowingStores.over(database, audit, frost, crops);
-        pages.add(new BoardPages(
-                shelving,
-                retirements,
-                board,
-                new HeldRackStore(database, crops)::marks,
-                RequestRoom.unplaced(stores),
-                new BoardStateStore(database)));
         PhotoStore photos = new PhotoStore(database, audit);
         HarvestStore harvests = new HarvestStore(database, audit);
         OfferStore offers = new OfferStore(database, audit, stores.lots(), stores.balances());
@@ -210,6 +204,15 @@ final class Rooms {
         NewsRoom news = SowingRoom.news(stores);
         pages.addAll(news.pages());
         RoundStore rounds = CheckRoom.rounds(stores);
+        pages.add(new BoardPages(
+                shelving,
+                retirements,
+                board,
+                new HeldRackStore(database, crops)::marks,
+                RequestRoom.unplaced(stores),
+                new BoardStateStore(database),
+                new BoardChangeStore(database, audit),
+                day -> rounds.whole(day).due()));
         DutyRoom duty = new DutyRoom(database, audit, rounds);
         MatAlarmNews alarms = new MatAlarmNews(new MatAlarmStore(database));
         SeedNews seed = new SeedNews(stores);

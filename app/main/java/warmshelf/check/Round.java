@@ -10,7 +10,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import warmshelf.allocation.RackHold;
 import warmshelf.allocation.RackHolds;
@@ -118,6 +121,14 @@ public record Round(List<Stop> stops, List<Item> elsewhere) {
     Round at(UUID site) {
         return new Round(
                 stops.stream().filter(stop -> stop.siteId().equals(site)).toList(), List.of());
+    }
+
+    /** The sowings at which something is still to do. */
+    public Set<UUID> due() {
+        return Stream.concat(stops.stream().flatMap(stop -> stop.items().stream()), elsewhere.stream())
+                .filter(item -> !item.isDone())
+                .map(item -> item.subject().sowing().id())
+                .collect(Collectors.toSet());
     }
 
     /** How many things are still to do: sowings, and thermometers to read. */

@@ -2,6 +2,7 @@ package warmshelf.check;
 
 import static warmshelf.db.generated.Tables.ACCESS_LINK;
 import static warmshelf.db.generated.Tables.AUDIT_LINE;
+import static warmshelf.db.generated.Tables.BOARD_LOOK;
 import static warmshelf.db.generated.Tables.CALENDAR_ADDRESS;
 import static warmshelf.db.generated.Tables.CALENDAR_EVENT;
 import static warmshelf.db.generated.Tables.DUTY;
@@ -62,6 +63,7 @@ public final class RoundStore {
     private static final List<Table<?>> ELSEWHERE = List.of(
             ACCESS_LINK,
             AUDIT_LINE,
+            BOARD_LOOK,
             CALENDAR_ADDRESS,
             CALENDAR_EVENT,
             FREED_SPACE,

@@ -1,6 +1,7 @@
 package warmshelf.db;
 
 import static warmshelf.db.generated.Tables.AUDIT_LINE;
+import static warmshelf.db.generated.Tables.BOARD_LOOK;
 import static warmshelf.db.generated.Tables.ENTRY;
 import static warmshelf.db.generated.Tables.NEWS;
 import static warmshelf.db.generated.Tables.QUARTER_DAY;
@@ -54,7 +55,7 @@ public final class Database implements AutoCloseable {
     public static final String MARK = FolderMark.NAME;
 
     private static final Set<String> BY_LOOKS =
-            names(List.of(ENTRY, SOWING, SOWING_RESULT, STAY, QUARTER_DAY, NEWS, AUDIT_LINE, SUBMISSION));
+            names(List.of(ENTRY, SOWING, SOWING_RESULT, STAY, QUARTER_DAY, NEWS, AUDIT_LINE, SUBMISSION, BOARD_LOOK));
 
     private static final Logger LOG = LoggerFactory.getLogger(Database.class);
 

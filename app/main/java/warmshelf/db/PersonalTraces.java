@@ -21,6 +21,7 @@ import static warmshelf.db.generated.Tables.ACCEPTED_RISK;
 import static warmshelf.db.generated.Tables.ACCESS_LINK;
 import static warmshelf.db.generated.Tables.ARCHIVE_FILE;
 import static warmshelf.db.generated.Tables.AUDIT_LINE;
+import static warmshelf.db.generated.Tables.BOARD_LOOK;
 import static warmshelf.db.generated.Tables.CALENDAR_ADDRESS;
 import static warmshelf.db.generated.Tables.CALENDAR_EVENT;
 import static warmshelf.db.generated.Tables.DUTY;
@@ -98,6 +99,7 @@ public final class PersonalTraces {
             goes(ACCEPTED_RISK.MEMBER_ID, GARDEN),
             goes(ACCESS_LINK.MEMBER_ID, SIGN_INS),
             goes(ACCESS_LINK.USED_BY, SIGN_INS),
+            goes(BOARD_LOOK.MEMBER_ID, SIGN_INS),
             goes(CALENDAR_ADDRESS.MEMBER_ID, CALENDARS),
             goes(CALENDAR_EVENT.MEMBER_ID, CALENDARS),
             goes(DUTY_AWAY.MEMBER_ID, WISHES),

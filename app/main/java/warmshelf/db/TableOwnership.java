@@ -4,6 +4,7 @@ import static warmshelf.db.generated.Tables.ACCEPTED_RISK;
 import static warmshelf.db.generated.Tables.ACCESS_LINK;
 import static warmshelf.db.generated.Tables.ARCHIVE_FILE;
 import static warmshelf.db.generated.Tables.AUDIT_LINE;
+import static warmshelf.db.generated.Tables.BOARD_LOOK;
 import static warmshelf.db.generated.Tables.CALENDAR_ADDRESS;
 import static warmshelf.db.generated.Tables.CALENDAR_EVENT;
 import static warmshelf.db.generated.Tables.DUTY;
@@ -112,6 +113,7 @@ public final class TableOwnership {
     private static final List<Table<?>> OF_THE_GROUP = List.of(
             ACCEPTED_RISK,
             AUDIT_LINE,
+            BOARD_LOOK,
             CALENDAR_ADDRESS,
             CALENDAR_EVENT,
             DUTY,

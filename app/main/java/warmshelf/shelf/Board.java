@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** What lies where over a range of days, how warm the mats are, and which cannot be used. */
@@ -20,6 +21,11 @@ public final class Board {
         this.setPoints = setPoints;
         this.outages = List.copyOf(outages);
         this.byPlace = stays.stream().collect(Collectors.groupingBy(StayOnBoard::placeId));
+    }
+
+    /** The same with each stay marked. */
+    Board marked(Function<StayOnBoard, StayMark> mark) {
+        return new Board(stays.stream().map(stay -> stay.with(mark.apply(stay))).toList(), setPoints, outages);
     }
 
     public List<StayOnBoard> stays() {

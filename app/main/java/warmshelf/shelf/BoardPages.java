@@ -10,7 +10,9 @@ import java.time.LocalDate;
 import java.time.temporal.TemporalAdjusters;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import warmshelf.web.Aside;
@@ -29,6 +31,7 @@ public final class BoardPages implements Pages {
 
     private static final String ALL = "all";
     private static final String STATE = "boardState";
+    private static final String CHANGES = "boardChanges";
 
     private final ShelvingStore shelving;
     private final RetirementStore retirements;
@@ -36,6 +39,8 @@ public final class BoardPages implements Pages {
     private final Supplier<List<HeldMark>> held;
     private final Aside unplaced;
     private final BoardStateStore states;
+    private final BoardChangeStore changes;
+    private final Function<LocalDate, Set<UUID>> due;
 
     /**
      * Shows the boards.
@@ -43,6 +48,7 @@ public final class BoardPages implements Pages {
      * @param held the racks that are held now
      * @param unplaced what waits for a place, beside the racks
      * @param states tells pages that something changed since
+     * @param due the sowings at which something is to do on a day
      */
     public BoardPages(
             ShelvingStore shelving,
@@ -50,7 +56,11 @@ public final class BoardPages implements Pages {
             BoardStore board,
             Supplier<List<HeldMark>> held,
             Aside unplaced,
-            BoardStateStore states) {
+            BoardStateStore states,
+            BoardChangeStore changes,
+            Function<LocalDate, Set<UUID>> due) {
+        this.changes = changes;
+        this.due = due;
         this.shelving = shelving;
         this.retirements = retirements;
         this.board = board;
@@ -74,9 +84,12 @@ public final class BoardPages implements Pages {
         refuseUnusable(asked);
         // Named before anything is read: what changes meanwhile is told rather than missed.
         Aside state = visitor -> Map.of(STATE, states.state());
-        Map<String, Object> beside = Aside.of(state, unplaced).model(Visitor.of(ctx));
+        BoardChanges changed = changed(ctx);
+        Map<String, Object> beside =
+                Aside.of(state, unplaced, visitor -> Map.of(CHANGES, changed)).model(Visitor.of(ctx));
         List<Site> all = inUse(day, ctx);
-        Board read = board.read(DayStrip.from(day), WeekAhead.to(day));
+        Board read = changed.on(
+                board.read(DayStrip.from(day), WeekAhead.to(day)), day.equals(today) ? due.apply(today) : Set.of());
         Respond.page(
                 ctx,
                 "shelf/racks.peb",
@@ -112,19 +125,25 @@ public final class BoardPages implements Pages {
         LocalDate near = asked.text("from").isEmpty() ? before(today, weeks) : asked.date("from", SAY.firstWeekField());
         refuseUnusable(asked);
         LocalDate from = near.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
-        Map<String, String> state = Map.of(STATE, states.state());
+        String state = states.state();
+        BoardChanges changed = changed(ctx);
         List<Site> all = inUse(from, ctx);
-        Board read = board.read(from, from.plusWeeks(weeks));
+        Board read = changed.on(board.read(from, from.plusWeeks(weeks)), Set.of());
         Respond.page(
                 ctx,
                 "shelf/weeks.peb",
                 new WholePage(WeeksPage.of(all, shown(asked, all, read, ctx), read, from, weeks, today)),
-                state);
+                Map.of(STATE, state, CHANGES, changed));
     }
 
     /** So that of some weeks, beginning on the Monday nearest to it, a fifth is past. */
     private static LocalDate before(LocalDate today, int weeks) {
         return today.minusDays(weeks * 7L / 5).plusDays(3);
+    }
+
+    private BoardChanges changed(Context ctx) {
+        Visitor visitor = Visitor.of(ctx);
+        return changes.look(new BoardChangeStore.Reader(visitor.memberId(), visitor.reach()), visitor.today());
     }
 
     /** The sites with all that is in use on a day, theirs first who coordinate some. */

@@ -7,6 +7,18 @@ import warmshelf.words.Sentences;
 interface ShelfSentences {
     ShelfSentences SAY = Sentences.of(ShelfSentences.class);
 
+    String movedSince();
+
+    String placedSince();
+
+    String dueToday();
+
+    String outSince(String mat, String days);
+
+    String freedOnMat(String mat, int place);
+
+    String freedUnderLight(String rack, int shelf, int place);
+
     String retired();
 
     String matRetired(String mat, String from);

@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param to the day after the last day
  * @param kind 'tray', 'half-tray' or 'bag'
  * @param trial the way of a trial that it is; null: of none
+ * @param mark what is marked on it for whoever reads the board
  */
 public record StayOnBoard(
         UUID stayId,
@@ -27,7 +28,55 @@ public record StayOnBoard(
         String memberName,
         String stageWord,
         String kind,
-        @Nullable TrialOnBoard trial) {
+        @Nullable TrialOnBoard trial,
+        StayMark mark) {
+
+    /** With nothing marked. */
+    public StayOnBoard(
+            UUID stayId,
+            UUID sowingId,
+            UUID placeId,
+            int firstQuarter,
+            int quarters,
+            LocalDate from,
+            LocalDate to,
+            String cropName,
+            String memberName,
+            String stageWord,
+            String kind,
+            @Nullable TrialOnBoard trial) {
+        this(
+                stayId,
+                sowingId,
+                placeId,
+                firstQuarter,
+                quarters,
+                from,
+                to,
+                cropName,
+                memberName,
+                stageWord,
+                kind,
+                trial,
+                StayMark.NONE);
+    }
+
+    StayOnBoard with(StayMark other) {
+        return new StayOnBoard(
+                stayId,
+                sowingId,
+                placeId,
+                firstQuarter,
+                quarters,
+                from,
+                to,
+                cropName,
+                memberName,
+                stageWord,
+                kind,
+                trial,
+                other);
+    }
 
     public boolean lies(LocalDate day) {
         return !day.isBefore(from) && day.isBefore(to);

@@ -17,6 +17,8 @@ import warmshelf.words.DayWords;
 public record TrayPicture(UUID stayId, Quarters quarters, Box box, String kind, List<Line> lines, String words) {
     private static final int LINE = 15;
     private static final int MARGIN = 4;
+    /** A sign with the space after it. */
+    private static final int SIGN = 10;
 
     /**
      * One line of writing.
@@ -55,18 +57,13 @@ public record TrayPicture(UUID stayId, Quarters quarters, Box box, String kind, 
                         stay.stageWord(),
                         DayWords.leaves(stay.to()),
                         placeWords,
-                        stay.quarterWords());
-        return new TrayPicture(
-                stay.stayId(),
-                quarters,
-                box,
-                stay.kind(),
-                lines(box, texts, stay.memberName(), stay.quarters()),
-                words);
+                        stay.quarterWords() + stay.mark().words());
+        return new TrayPicture(stay.stayId(), quarters, box, stay.kind(), lines(box, texts, stay), words);
     }
 
     /** The first line is the crop; what has nothing to say takes no room. A half tray is too narrow for words across. */
-    private static List<Line> lines(Box box, List<String> all, String memberName, int quarters) {
+    private static List<Line> lines(Box box, List<String> all, StayOnBoard stay) {
+        int quarters = stay.quarters();
         List<String> texts = all.stream().filter(text -> !text.isEmpty()).toList();
         boolean upwards = quarters == 2;
         int room = (upwards ? box.height() : box.width()) - 2 * MARGIN - (quarters == 1 ? MARGIN : 0);
@@ -77,17 +74,19 @@ public record TrayPicture(UUID stayId, Quarters quarters, Box box, String kind, 
             lines.add(new Line(
                     box.x() + (upwards ? along : MARGIN),
                     box.y() + (upwards ? box.height() - MARGIN : along),
-                    fitted(text, room, lines.isEmpty(), memberName),
+                    fitted(text, room, lines.isEmpty(), stay),
                     lines.isEmpty(),
                     upwards));
         }
         return lines;
     }
 
-    private static String fitted(String text, int room, boolean crop, String memberName) {
+    /** The signs of a mark stand before the crop, which takes the room that they leave. */
+    private static String fitted(String text, int room, boolean crop, StayOnBoard stay) {
         if (crop) {
-            return ShortText.fitCrop(text, room);
+            String signs = stay.mark().signs();
+            return signs + ShortText.fitCrop(text, room - SIGN * signs.length() / 2);
         }
-        return text.equals(memberName) ? ShortText.fitName(text, room) : ShortText.fit(text, room, false);
+        return text.equals(stay.memberName()) ? ShortText.fitName(text, room) : ShortText.fit(text, room, false);
     }
 }

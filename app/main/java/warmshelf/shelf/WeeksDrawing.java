@@ -166,7 +166,7 @@ final class WeeksDrawing {
                 x(start + shownDays(stay)) - x(start),
                 stay.quarters() / laneQuarters * LANE - 2);
         boolean begun = index(stay.from()) < 0;
-        String names = (begun ? "… " : "") + ShortText.head(stay.cropName())
+        String names = (begun ? "… " : "") + stay.mark().signs() + ShortText.head(stay.cropName())
                 + (stay.trial() == null ? "" : " · " + stay.trial().brief()) + " · " + stay.memberName();
         String words = String.join(
                 ", ",
@@ -175,7 +175,7 @@ final class WeeksDrawing {
                 stay.memberName(),
                 placeWords,
                 stay.quarterWords(),
-                DayWords.span(stay.from(), stay.to()));
+                DayWords.span(stay.from(), stay.to()) + stay.mark().words());
         return new Bar(
                 stay.stayId(),
                 new Quarters(stay.firstQuarter(), stay.quarters()),

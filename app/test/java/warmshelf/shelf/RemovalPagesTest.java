@@ -3,7 +3,9 @@ package warmshelf.shelf;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.UUID;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -48,16 +50,22 @@ class RemovalPagesTest {
     void a_shelf_with_a_tray_on_it_is_kept_with_a_sentence_and_the_page_offers_nothing_else() {
         String sowing = cellar.ask(Cellar.peppers());
         cellar.placeAsSuggested(sowing);
-        String address = "/sites/racks/" + rack.id() + "/deletion";
+        UUID shelf = rack.shelves().get(0).id();
+        for (String address : List.of(
+                "/sites/racks/" + rack.id() + "/deletion",
+                "/sites/shelves/" + shelf + "/deletion",
+                "/sites/mats/" + rack.shelves().get(0).mats().get(0).id() + "/deletion")) {
+            assertThat(cellar.coordinator().get(address).body())
+                    .as(address)
+                    .contains("Move it first")
+                    .doesNotContain("Delete it</button>");
+            Answer answer = cellar.coordinator().post(address);
 
-        assertThat(cellar.coordinator().get(address).body())
-                .contains("Move it first")
-                .doesNotContain("Delete it</button>");
-        Answer answer = cellar.coordinator().post(address);
-
-        assertThat(answer.status()).isEqualTo(409);
-        assertThat(answer.text()).contains("Move it first");
+            assertThat(answer.status()).as(address).isEqualTo(409);
+            assertThat(answer.text()).contains("Move it first");
+        }
         assertThat(shelving().rack(rack.id())).isPresent();
+        assertThat(shelving().shelf(shelf)).isPresent();
     }
 
     @Test

@@ -1,0 +1,10 @@
+package warmshelf.shelf;
+
+import warmshelf.testing.TestDatabase;
+
+class BoardChangeStorePostgresTest extends BoardChangeStoreContract {
+    @Override
+    protected TestDatabase open() {
+        return TestDatabase.postgres();
+    }
+}
