@@ -1,6 +1,7 @@
 package warmshelf.group;
 
 import java.text.BreakIterator;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
@@ -25,32 +26,72 @@ public final class CalledNames {
     /** What each is called: 'Tom', or 'Tom O.' where the group has another Tom, or 'Tom Ok.' where it has another 'Tom O.' too. */
     public static Map<UUID, String> of(Collection<Named> everyone) {
         Map<String, List<Named>> byFirst =
-                everyone.stream().collect(Collectors.groupingBy(each -> Member.key(beginning(each.name(), 0))));
+                everyone.stream().collect(Collectors.groupingBy(each -> firstKey(each.name())));
         Map<UUID, String> called = new HashMap<>();
-        byFirst.values().forEach(sharing -> sharing.forEach(each -> called.put(each.id(), called(each, sharing))));
+        byFirst.values().forEach(sharing -> tellApart(sharing, called));
         return called;
     }
 
-    private static String called(Named person, List<Named> sharing) {
-        List<String> others = sharing.stream()
-                .filter(other -> !other.id().equals(person.id()))
-                .filter(other -> other.present()
-                        || !person.present()
-                        || last(other.name()).isEmpty())
-                .map(Named::name)
-                .toList();
-        return person.erased() ? person.name() : shortest(person.name(), others);
+    /** The key of the first word, which decides from whom somebody has to be told. */
+    static String firstKey(String name) {
+        return Member.key(beginning(name, 0));
     }
 
-    private static String shortest(String name, List<String> others) {
-        int whole = signs(last(name));
-        for (int letters = 0; letters < whole; letters++) {
-            int said = letters;
-            if (others.stream().noneMatch(other -> same(beginning(other, said), beginning(name, said)))) {
-                return beginning(name, said);
+    /** Gives each of those who share a first name the fewest letters that tell them from the others, one letter more at a time. */
+    private static void tellApart(List<Named> sharing, Map<UUID, String> called) {
+        List<Named> left = new ArrayList<>();
+        for (Named each : sharing) {
+            if (each.erased()) {
+                called.put(each.id(), each.name());
+            } else {
+                left.add(each);
             }
         }
-        return tidy(name);
+        for (int letters = 0; !left.isEmpty(); letters++) {
+            Beginnings beginnings = Beginnings.of(sharing, letters);
+            List<Named> alike = new ArrayList<>();
+            for (Named each : left) {
+                if (letters >= signs(last(each.name()))) {
+                    called.put(each.id(), tidy(each.name()));
+                } else if (beginnings.tell(each)) {
+                    called.put(each.id(), beginning(each.name(), letters));
+                } else {
+                    alike.add(each);
+                }
+            }
+            left = alike;
+        }
+    }
+
+    /**
+     * How many of those who share a first name begin alike.
+     *
+     * @param all of them, from whom somebody who has left is told
+     * @param counting those from whom somebody present is told
+     */
+    private record Beginnings(int letters, Map<String, Integer> all, Map<String, Integer> counting) {
+        static Beginnings of(List<Named> sharing, int letters) {
+            Map<String, Integer> all = new HashMap<>();
+            Map<String, Integer> counting = new HashMap<>();
+            for (Named each : sharing) {
+                String seen = seen(beginning(each.name(), letters));
+                all.merge(seen, 1, Integer::sum);
+                if (counts(each)) {
+                    counting.merge(seen, 1, Integer::sum);
+                }
+            }
+            return new Beginnings(letters, all, counting);
+        }
+
+        /** Whether nobody else begins so. */
+        boolean tell(Named person) {
+            String seen = seen(beginning(person.name(), letters));
+            return (person.present() ? counting : all).getOrDefault(seen, 0) == 1;
+        }
+
+        private static boolean counts(Named person) {
+            return person.present() || last(person.name()).isEmpty();
+        }
     }
 
     /** The first word with so many letters of the last: 'Tom', 'Tom O.', 'Tom Ok.'. */
@@ -74,9 +115,9 @@ public final class CalledNames {
         return name.strip().replaceAll("\\s+", " ");
     }
 
-    /** Whether two are alike for a reader, who hardly sees the full stop: 'Ana Roj.' and 'Ana Roj'. */
-    private static boolean same(String one, String other) {
-        return Member.key(one.replaceAll("\\.$", "")).equals(Member.key(other.replaceAll("\\.$", "")));
+    /** As a reader sees it, who hardly sees the full stop: 'Ana Roj.' and 'Ana Roj' are alike. */
+    private static String seen(String beginning) {
+        return Member.key(beginning.replaceAll("\\.$", ""));
     }
 
     private static int signs(String word) {

@@ -100,7 +100,7 @@ public final class MemberStore {
                         .set(MEMBER.PASSPHRASE_HASH, person.passphraseHash())
                         .set(MEMBER.JOINED_AT, audit.now())
                         .set(MEMBER.VERSION, 1));
-        CalledStore.renew(sql);
+        CalledStore.renew(sql, person.name());
         audit.write(sql, id, "join", "member", id, how);
         return id;
     }
@@ -189,7 +189,7 @@ public final class MemberStore {
                 .where(MEMBER.ID.eq(id))
                 .and(MEMBER.LEFT_AT.isNull())
                 .execute();
-        CalledStore.renew(sql);
+        CalledStore.renew(sql, name(sql, id));
         SessionStore.endAll(sql, id);
         LinkStore.withdrawAllOf(sql, id, audit.now());
         audit.write(sql, by, "leave", "member", id, "");
@@ -212,7 +212,7 @@ public final class MemberStore {
                 .set(MEMBER.VERSION, MEMBER.VERSION.plus(1))
                 .where(MEMBER.ID.eq(id), MEMBER.LEFT_AT.isNotNull(), MEMBER.ERASED_AT.isNull())
                 .execute();
-        CalledStore.renew(sql);
+        CalledStore.renew(sql, name(sql, id));
         audit.write(sql, by, "come back", "member", id, "");
     }
 
@@ -226,8 +226,7 @@ public final class MemberStore {
 
     private void change(DSLContext sql, UUID id, int version, OwnSettings settings) {
         CalledStore.oneByOne(sql);
-        String before =
-                sql.select(MEMBER.NAME).from(MEMBER).where(MEMBER.ID.eq(id)).fetchSingle(MEMBER.NAME);
+        String before = name(sql, id);
         int changed = uniquely(
                 settings.name(),
                 sql.update(MEMBER)
@@ -243,11 +242,15 @@ public final class MemberStore {
         if (changed == 0) {
             throw Declined.overtaken(new GroupRefusal.SettingsChanged());
         }
-        CalledStore.renew(sql);
+        CalledStore.renew(sql, before, settings.name());
         if (!before.equals(settings.name())) {
             audit.write(sql, id, RENAME, "member", id, before);
         }
         audit.write(sql, id, CHANGE, "member", id, settings.audited());
+    }
+
+    private static String name(DSLContext sql, UUID id) {
+        return sql.select(MEMBER.NAME).from(MEMBER).where(MEMBER.ID.eq(id)).fetchSingle(MEMBER.NAME);
     }
 
     /** The names that somebody went by before, as far as it was written down, within the caller's transaction. */

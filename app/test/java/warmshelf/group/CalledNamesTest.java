@@ -5,10 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Random;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class CalledNamesTest {
     @ParameterizedTest
@@ -65,6 +67,56 @@ class CalledNamesTest {
 
         assertThat(CalledNames.of(List.of(new CalledNames.Named(erased, "Former member 1", false, true))))
                 .containsEntry(erased, "Former member 1");
+    }
+
+    /** Against each compared with each, letter by letter. */
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12})
+    void nobody_is_called_as_another_from_whom_they_are_to_be_told_nor_longer_than_needed(long seed) {
+        Random random = new Random(seed);
+        List<String> firsts = List.of("Ana", "ana", "Tom");
+        List<String> lasts = List.of("", " R", " Ro", " Roj", " Rojas", " roja", " Ruiz", " Maria Ruiz", " Ñu");
+        List<CalledNames.Named> people = new ArrayList<>();
+        for (int i = 0; i < 14; i++) {
+            String name = firsts.get(random.nextInt(firsts.size())) + lasts.get(random.nextInt(lasts.size()));
+            people.add(new CalledNames.Named(new UUID(0, i), name, random.nextInt(4) > 0, false));
+        }
+
+        var called = CalledNames.of(people);
+
+        assertThat(people).allSatisfy(each -> assertThat(called.get(each.id())).isEqualTo(oneByOne(each, people)));
+    }
+
+    private static String oneByOne(CalledNames.Named person, List<CalledNames.Named> people) {
+        List<String> others = people.stream()
+                .filter(other -> !other.id().equals(person.id()))
+                .filter(other ->
+                        other.present() || !person.present() || !other.name().contains(" "))
+                .map(CalledNames.Named::name)
+                .toList();
+        String[] words = person.name().split(" ");
+        String last = words.length == 1 ? "" : words[words.length - 1];
+        for (int end = 0; end < last.length(); end++) {
+            int letters = end;
+            if (others.stream()
+                    .noneMatch(other -> plain(cut(other, letters)).equals(plain(cut(person.name(), letters))))) {
+                return cut(person.name(), letters);
+            }
+        }
+        return person.name();
+    }
+
+    private static String plain(String words) {
+        return Member.key(words.replace(".", ""));
+    }
+
+    private static String cut(String name, int letters) {
+        String[] words = name.split(" ");
+        String last = words.length == 1 ? "" : words[words.length - 1];
+        if (letters == 0 || last.isEmpty()) {
+            return words[0];
+        }
+        return words[0] + " " + (letters < last.length() ? last.substring(0, letters) + "." : last);
     }
 
     private static List<String> called(List<String> names) {

@@ -6,7 +6,9 @@ import static warmshelf.db.generated.Tables.MEMBER;
 import static warmshelf.testing.Decided.done;
 
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.Callable;
@@ -140,6 +142,32 @@ abstract class MemberStoreContract extends StoreContract {
 
         done(members.change(malik, version(malik), new OwnSettings("David Malik", "US", "55804", null, null)));
         assertThat(List.of(called(anand), called(malik))).containsExactly("Dev", "David");
+    }
+
+    @Test
+    void whoever_changes_leaves_everybody_called_as_if_all_were_named_anew() {
+        List<UUID> people = new ArrayList<>();
+        for (String last : List.of("", " Anand", " Malik", " 100%", " Malikson", " van Dyk")) {
+            people.add(add("Dev" + last, false));
+            people.add(add("Devi" + last, false));
+            assertCalledAsAnew();
+        }
+        leave(people.get(0));
+        assertCalledAsAnew();
+        leave(people.get(2));
+        assertCalledAsAnew();
+        done(members.change(people.get(4), 1, new OwnSettings("Devi Osei", "US", "55804", null, null)));
+        assertCalledAsAnew();
+        members.comeBack(people.get(0), ilse);
+        assertCalledAsAnew();
+    }
+
+    private void assertCalledAsAnew() {
+        List<Member> all = members.all();
+        Map<UUID, String> anew = CalledNames.of(all.stream()
+                .map(each -> new CalledNames.Named(each.id(), each.name(), each.present(), each.erased()))
+                .toList());
+        assertThat(all).allSatisfy(each -> assertThat(each.called()).isEqualTo(anew.get(each.id())));
     }
 
     /** As after a change of the tables, which knows first words only. */
