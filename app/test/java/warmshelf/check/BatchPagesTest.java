@@ -71,6 +71,13 @@ class BatchPagesTest {
     }
 
     @Test
+    void what_a_grower_gives_away_is_offered_with_the_tick_that_waited_on_the_phone() {
+        send(batch(look(UUID.randomUUID(), "\"sprouted\":14,\"giveAway\":4")));
+
+        assertThat(cellar.coordinator().get("/surplus").text()).contains("Lantern Row 4 of Tom");
+    }
+
+    @Test
     void whoever_is_signed_out_is_told_so_in_json_and_not_sent_elsewhere() {
         Answer answer = send(cellar.group().stranger(), batch(look(UUID.randomUUID(), "\"sprouted\":3")));
 
