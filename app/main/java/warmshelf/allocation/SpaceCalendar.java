@@ -25,6 +25,7 @@ public final class SpaceCalendar {
     private static final double NO_SET_POINT = Double.NaN;
 
     private final LocalDate from;
+    private final long firstEpochDay;
     private final int days;
     private final List<MatSpace> mats;
     private final Map<UUID, byte[]> taken = new HashMap<>();
@@ -40,6 +41,7 @@ public final class SpaceCalendar {
      */
     public SpaceCalendar(LocalDate from, LocalDate to, List<MatSpace> mats) {
         this.from = from;
+        this.firstEpochDay = from.toEpochDay();
         this.days = (int) ChronoUnit.DAYS.between(from, to);
         this.mats = List.copyOf(mats);
         for (MatSpace mat : mats) {
@@ -180,10 +182,11 @@ public final class SpaceCalendar {
     }
 
     private OptionalDouble on(double @Nullable [] onDays, LocalDate day) {
-        if (onDays == null || day.isBefore(from) || !day.isBefore(to()) || Double.isNaN(onDays[index(day)])) {
+        long offset = offset(day);
+        if (onDays == null || offset < 0 || offset >= days || Double.isNaN(onDays[(int) offset])) {
             return OptionalDouble.empty();
         }
-        return OptionalDouble.of(onDays[index(day)]);
+        return OptionalDouble.of(onDays[(int) offset]);
     }
 
     /** Puts what was offered on the board, so that the next offer respects it. */
@@ -193,7 +196,11 @@ public final class SpaceCalendar {
     }
 
     private int index(LocalDate day) {
-        long offset = ChronoUnit.DAYS.between(from, day);
-        return (int) Math.max(0, Math.min(days, offset));
+        return (int) Math.max(0, Math.min(days, offset(day)));
+    }
+
+    /** Asked for each day of each place that is tried: counting from one day to another costs several times as much. */
+    private long offset(LocalDate day) {
+        return day.toEpochDay() - firstEpochDay;
     }
 }
