@@ -64,6 +64,8 @@ import warmshelf.leaving.LeavingRoom;
 import warmshelf.news.NewsRoom;
 import warmshelf.operation.OperationRoom;
 import warmshelf.paper.PaperRoom;
+import warmshelf.passkey.PasskeyParty;
+import warmshelf.passkey.PasskeyRoom;
 import warmshelf.photo.PacketPhotoPages;
 import warmshelf.photo.PhotoStore;
 import warmshelf.placing.RequestRoom;
@@ -159,7 +161,14 @@ final class Rooms {
                 operation.pages(),
                 new OpeningPages(openings, passphrases, door, browsers, clock, web.zone()),
                 new JoinPages(admissions, passphrases, door, browsers),
-                new SignInPages(admissions, members, sessions, passphrases, door, browsers),
+                new SignInPages(
+                        admissions,
+                        members,
+                        sessions,
+                        passphrases,
+                        door,
+                        browsers,
+                        PasskeyParty.at(web.baseUrl()).isPresent()),
                 new OwnSettingsPages(members, admissions, passphrases, door, browsers),
                 new GroupSettingsPages(group, backups.news()),
                 new ArchivePages(new ArchiveStore(database, audit)),
@@ -170,6 +179,7 @@ final class Rooms {
                 new ShelfPages(shelving, new ShelfStore(database.sql(), audit), quarantine),
                 new MatPages(shelving, new MatStore(database.sql(), audit)),
                 new FrostPages(frost, new AcceptedRiskStore(database, audit)::of, members::coordinatorNames)));
+        pages.addAll(PasskeyRoom.pages(database, audit, sessions, members, passphrases, door, browsers, web.baseUrl()));
         pages.addAll(GardenRoom.pages(database, audit));
         // Asking, placing and the daily round stand on the same stores.
         SowingStores stores = SowingStores.over(database, audit, frost, crops);

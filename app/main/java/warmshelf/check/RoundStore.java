@@ -15,6 +15,8 @@ import static warmshelf.db.generated.Tables.LETTER;
 import static warmshelf.db.generated.Tables.LOT_REQUEST;
 import static warmshelf.db.generated.Tables.MEMBER_SESSION;
 import static warmshelf.db.generated.Tables.NEWS;
+import static warmshelf.db.generated.Tables.PASSKEY;
+import static warmshelf.db.generated.Tables.PASSKEY_CHALLENGE;
 import static warmshelf.db.generated.Tables.PHOTO;
 import static warmshelf.db.generated.Tables.PROGRAM_ANSWER;
 import static warmshelf.db.generated.Tables.PROGRAM_TOKEN;
@@ -71,6 +73,8 @@ public final class RoundStore {
             LOT_REQUEST,
             MEMBER_SESSION,
             NEWS,
+            PASSKEY,
+            PASSKEY_CHALLENGE,
             PHOTO,
             PROGRAM_ANSWER,
             PROGRAM_TOKEN,

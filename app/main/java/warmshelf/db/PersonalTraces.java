@@ -52,6 +52,8 @@ import static warmshelf.db.generated.Tables.MAT_OUT;
 import static warmshelf.db.generated.Tables.MEMBER_SESSION;
 import static warmshelf.db.generated.Tables.NEWS;
 import static warmshelf.db.generated.Tables.OWN_CROP;
+import static warmshelf.db.generated.Tables.PASSKEY;
+import static warmshelf.db.generated.Tables.PASSKEY_CHALLENGE;
 import static warmshelf.db.generated.Tables.PHOTO;
 import static warmshelf.db.generated.Tables.PLAN_NOTE;
 import static warmshelf.db.generated.Tables.PROBLEM_ANSWER;
@@ -114,6 +116,8 @@ public final class PersonalTraces {
             goes(MAIL_WISH.MEMBER_ID, WISHES),
             goes(MEMBER_SESSION.MEMBER_ID, SIGN_INS),
             goes(NEWS.MEMBER_ID, MESSAGES),
+            goes(PASSKEY.MEMBER_ID, SIGN_INS),
+            goes(PASSKEY_CHALLENGE.MEMBER_ID, SIGN_INS),
             goes(PLAN_NOTE.MEMBER_ID, MESSAGES),
             goes(PROGRAM_TOKEN.MEMBER_ID, SIGN_INS),
             goes(PUSH_NOTICE.MEMBER_ID, MESSAGES),

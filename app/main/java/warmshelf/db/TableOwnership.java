@@ -47,6 +47,8 @@ import static warmshelf.db.generated.Tables.MEMBER;
 import static warmshelf.db.generated.Tables.MEMBER_SESSION;
 import static warmshelf.db.generated.Tables.NEWS;
 import static warmshelf.db.generated.Tables.OWN_CROP;
+import static warmshelf.db.generated.Tables.PASSKEY;
+import static warmshelf.db.generated.Tables.PASSKEY_CHALLENGE;
 import static warmshelf.db.generated.Tables.PHOTO;
 import static warmshelf.db.generated.Tables.PLACE;
 import static warmshelf.db.generated.Tables.PLAN_NOTE;
@@ -199,12 +201,14 @@ public final class TableOwnership {
 
     /**
      * What opens or serves this one installation, and is made anew where the group moves in: sign-ins and the links that let
-     * somebody in; tokens of scripts, which know this address, and what those were answered; devices, which are tied to a sign-in, to the keys of this server and to its address, and what was or is to be
+     * somebody in; passkeys, which are made for this address; tokens of scripts, which know this address, and what those were answered; devices, which are tied to a sign-in, to the keys of this server and to its address, and what was or is to be
      * sent to them; forms that this server has answered; the files that were made or taken in here.
      */
     private static final List<Table<?>> OF_THE_INSTALLATION = List.of(
             MEMBER_SESSION,
             ACCESS_LINK,
+            PASSKEY,
+            PASSKEY_CHALLENGE,
             PROGRAM_TOKEN,
             PROGRAM_ANSWER,
             PUSH_ADDRESS,
@@ -219,6 +223,9 @@ public final class TableOwnership {
             ACCESS_LINK.TOKEN_HASH,
             MEMBER_SESSION.TOKEN_HASH,
             MEMBER_SESSION.CSRF_TOKEN,
+            PASSKEY.CREDENTIAL_ID,
+            PASSKEY.CREDENTIAL_DATA,
+            PASSKEY_CHALLENGE.CHALLENGE_HASH,
             PROGRAM_TOKEN.TOKEN_HASH,
             PUSH_ADDRESS.ENDPOINT_HASH,
             PUSH_ADDRESS.P256DH,

@@ -67,6 +67,15 @@ public final class DoorPages {
         take(GuessLimit.SIGN_IN_BY_NAME, Member.key(name));
     }
 
+    /**
+     * Slows down whoever tries passkeys, by where they come from: a passkey names nobody.
+     *
+     * @throws Refusal when there were too many
+     */
+    public void limitPasskey(Context ctx) {
+        take(GuessLimit.PASSKEYS_FROM_ADDRESS, browsers.address(ctx));
+    }
+
     /** Notes for whoever runs the server that somebody came in. */
     public void noteComingIn(Context ctx, UUID memberId, String how) {
         LOG.info("member {} came in by {} from {}", memberId, how, browsers.address(ctx));

@@ -60,6 +60,8 @@ interface GroupSentences {
 
     String signInOnKnownDevice();
 
+    String passkeysFromAddress();
+
     String passphraseChange();
 
     String passphraseRepeats(String label);

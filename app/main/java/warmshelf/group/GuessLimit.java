@@ -11,6 +11,8 @@ public enum GuessLimit {
     SIGN_IN_BY_NAME_FROM_ADDRESS(10, Duration.ofMinutes(1), SAY.signInByNameFromAddress()),
     SIGN_IN_BY_NAME(60, Duration.ofSeconds(20), SAY.signInByName()),
     SIGN_IN_ON_KNOWN_DEVICE(10, Duration.ofMinutes(1), SAY.signInOnKnownDevice()),
+    /** Asking for the question and answering it count each. */
+    PASSKEYS_FROM_ADDRESS(40, Duration.ofSeconds(8), SAY.passkeysFromAddress()),
     PASSPHRASE_CHANGE(10, Duration.ofMinutes(1), SAY.passphraseChange());
 
     private final int tries;

@@ -3,13 +3,13 @@ package warmshelf.group;
 import org.jspecify.annotations.Nullable;
 
 /** Where to go after signing in: a page here, never another site. */
-final class LocalPath {
+public final class LocalPath {
     static final String HOME = "/";
 
     private LocalPath() {}
 
     /** The wanted path, or home when it leads anywhere else. */
-    static String orHome(@Nullable String wanted) {
+    public static String orHome(@Nullable String wanted) {
         return wanted != null && isLocal(wanted) ? wanted : HOME;
     }
 

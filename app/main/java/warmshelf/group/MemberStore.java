@@ -3,6 +3,7 @@ package warmshelf.group;
 import static warmshelf.db.generated.Tables.AUDIT_LINE;
 import static warmshelf.db.generated.Tables.GROUP_PROFILE;
 import static warmshelf.db.generated.Tables.MEMBER;
+import static warmshelf.db.generated.Tables.PASSKEY;
 
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -190,6 +191,7 @@ public final class MemberStore {
                 .and(MEMBER.LEFT_AT.isNull())
                 .execute();
         CalledStore.renew(sql, name(sql, id));
+        sql.deleteFrom(PASSKEY).where(PASSKEY.MEMBER_ID.eq(id)).execute();
         SessionStore.endAll(sql, id);
         LinkStore.withdrawAllOf(sql, id, audit.now());
         audit.write(sql, by, "leave", "member", id, "");

@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Passphrases {
     static final int SHORTEST = 12;
-    static final int LONGEST = 200;
+    public static final int LONGEST = 200;
 
     private static final int MEMORY_KIB = 19_456;
     private static final int PASSES = 2;

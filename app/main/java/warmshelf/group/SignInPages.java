@@ -27,6 +27,7 @@ public final class SignInPages implements Pages {
     private final Passphrases passphrases;
     private final DoorPages door;
     private final BrowserSession browsers;
+    private final boolean passkeys;
 
     public SignInPages(
             AdmissionStore admissions,
@@ -34,13 +35,15 @@ public final class SignInPages implements Pages {
             SessionStore sessions,
             Passphrases passphrases,
             DoorPages door,
-            BrowserSession browsers) {
+            BrowserSession browsers,
+            boolean passkeys) {
         this.admissions = admissions;
         this.members = members;
         this.sessions = sessions;
         this.passphrases = passphrases;
         this.door = door;
         this.browsers = browsers;
+        this.passkeys = passkeys;
     }
 
     @Override
@@ -60,7 +63,7 @@ public final class SignInPages implements Pages {
             ctx.redirect(then, HttpStatus.SEE_OTHER);
             return;
         }
-        Respond.page(ctx, "group/sign-in.peb", new SignInPage(new FormReader(Map.of()), then));
+        Respond.page(ctx, "group/sign-in.peb", new SignInPage(new FormReader(Map.of()), then, passkeys));
     }
 
     private void signIn(Context ctx) {
@@ -85,7 +88,7 @@ public final class SignInPages implements Pages {
             door.noteRefusal(ctx, member.map(Member::id).orElse(null));
             form.refuse("name", SAY.noSuchPassphrase());
         }
-        Respond.again(ctx, "group/sign-in.peb", new SignInPage(form, then));
+        Respond.again(ctx, "group/sign-in.peb", new SignInPage(form, then, passkeys));
     }
 
     // Chat programs fetch links to preview them, so only the button on the page uses a link up.
@@ -128,8 +131,11 @@ public final class SignInPages implements Pages {
         Respond.seeOther(ctx, "/sign-in", SAY.signedOut());
     }
 
-    /** @param then the page that was asked for */
-    private record SignInPage(FormReader form, String then) {}
+    /**
+     * @param then the page that was asked for
+     * @param passkeys whether a device can sign somebody in
+     */
+    private record SignInPage(FormReader form, String then, boolean passkeys) {}
 
     private record LinkPage(Link link, FormReader form) {}
 }

@@ -64,6 +64,7 @@ record SpringPages(SpringGroup spring) {
                 new PageVisit("sizes of labels", "/labels/sizes", member),
                 new PageVisit("printers", "/labels/printers", member),
                 new PageVisit("reminders", "/reminders", member),
+                new PageVisit("passkeys", "/settings/passkeys", member),
                 new PageVisit("on paper", "/paper", member),
                 new PageVisit("the round on paper", "/paper/round", member),
                 new PageVisit("the round typed in", "/paper/round/typing", member),

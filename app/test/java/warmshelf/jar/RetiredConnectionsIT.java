@@ -31,6 +31,12 @@ class RetiredConnectionsIT {
             "/in/{token}",
             "/tablet/{token}",
             "/sign-in",
+            // needs a device that signs, and an address by name
+            "/sign-in/passkey",
+            "/sign-in/passkey/question",
+            "/settings/passkeys/question",
+            "/settings/passkeys/answer",
+            "/settings/passkeys/{id}/end",
             // ends the session that the rest needs
             "/sign-out",
             "/settings/passphrase",

@@ -43,6 +43,7 @@ public final class PageWalk {
             "/labels/printers",
             "/tokens",
             "/tablets",
+            "/settings/passkeys",
             "/paper");
 
     private static final Pattern PACKED = Pattern.compile("zip|pdf|image/|font/");

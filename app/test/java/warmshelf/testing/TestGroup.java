@@ -55,10 +55,15 @@ public final class TestGroup implements AutoCloseable {
     private final List<Person> cast;
 
     private TestGroup(TestDatabase place, boolean opened, List<Pages> more, @Nullable PushKeys push) {
+        this(place, opened, more, push, null);
+    }
+
+    private TestGroup(
+            TestDatabase place, boolean opened, List<Pages> more, @Nullable PushKeys push, @Nullable String baseUrl) {
         this.place = place;
         this.cast = opened ? moveIn(place.database(), new Audit(clock)) : List.of();
         try {
-            this.server = Server.start(settings(push), place.database(), clock, PASSPHRASES, more);
+            this.server = Server.start(settings(push, baseUrl), place.database(), clock, PASSPHRASES, more);
         } catch (RuntimeException notStarted) {
             place.close();
             throw notStarted;
@@ -85,9 +90,14 @@ public final class TestGroup implements AutoCloseable {
         return new TestGroup(TestDatabase.h2(), true, List.of(), keys);
     }
 
-    private static Settings settings(@Nullable PushKeys push) {
+    /** A group with its cast, in an installation that people know by an address. */
+    public static TestGroup at(String baseUrl) {
+        return new TestGroup(TestDatabase.h2(), true, List.of(), null, baseUrl);
+    }
+
+    private static Settings settings(@Nullable PushKeys push, @Nullable String baseUrl) {
         return new Settings(
-                "127.0.0.1", 0, null, Path.of("unused"), null, null, null, Set.of(), ZoneId.of("UTC"), null, push);
+                "127.0.0.1", 0, baseUrl, Path.of("unused"), null, null, null, Set.of(), ZoneId.of("UTC"), null, push);
     }
 
     /** An installation whose group nobody has opened. */
@@ -138,7 +148,7 @@ public final class TestGroup implements AutoCloseable {
 
     /** A second node that serves the same group, to be closed by whoever asked for it. */
     public Server anotherNode() {
-        return Server.start(settings(null), place.database(), clock);
+        return Server.start(settings(null, null), place.database(), clock);
     }
 
     public Database database() {

@@ -61,6 +61,8 @@ final class OwnedThings implements AutoCloseable {
             from sowing order by id limit 1""", """
             insert into gathered (id, member_id, title, answers, gathered_at)
             select gen_random_uuid(), id, 'Pepper', '', %1$s from member where role = 'member' order by id limit 1""", """
+            insert into passkey (id, member_id, name, credential_id, credential_data, sign_count, made_at)
+            select gen_random_uuid(), id, 'phone', 'a', cast('a' as bytea), 0, %1$s from member where role = 'member' order by id limit 1""", """
             insert into push_address (id, member_id, endpoint, endpoint_hash, p256dh, auth, name, session_hash, added_by, added_at)
             select gen_random_uuid(), id, 'https://push.example', 'a', 'b', 'c', 'phone', 'd', id, %1$s
             from member where role = 'member' order by id limit 1""", """

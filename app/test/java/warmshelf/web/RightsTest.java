@@ -110,6 +110,8 @@ class RightsTest {
                         "/open/{token}",
                         "/privacy",
                         "/sign-in",
+                        "/sign-in/passkey",
+                        "/sign-in/passkey/question",
                         "/static/{hash}/<file>",
                         "/tablet/{token}",
                         "/worker.js");
