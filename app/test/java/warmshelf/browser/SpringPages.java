@@ -170,6 +170,7 @@ record SpringPages(SpringGroup spring) {
                 new PageVisit("racks to move on", "/racks", coordinator),
                 new PageVisit("weeks to move in", "/weeks", coordinator),
                 new PageVisit("delete a mat", "/sites/mats/" + aMat() + "/deletion", coordinator),
+                new PageVisit("retire a mat", "/sites/mats/" + aMat() + "/retirement", coordinator),
                 new PageVisit("stay", "/stays/" + spring.stayToCome(), coordinator),
                 new PageVisit("move", "/stays/" + spring.stayToCome() + "/move?from=2027-05-01", coordinator),
                 new PageVisit("move, wrong", "/stays/" + spring.stayToCome() + "/move?from=soon", coordinator),
