@@ -94,7 +94,7 @@ class CalledNamesTest {
                         other.present() || !person.present() || !other.name().contains(" "))
                 .map(CalledNames.Named::name)
                 .toList();
-        String[] words = person.name().split(" ");
+        String[] words = person.name().split(" ", -1);
         String last = words.length == 1 ? "" : words[words.length - 1];
         for (int end = 0; end < last.length(); end++) {
             int letters = end;
@@ -111,7 +111,7 @@ class CalledNamesTest {
     }
 
     private static String cut(String name, int letters) {
-        String[] words = name.split(" ");
+        String[] words = name.split(" ", -1);
         String last = words.length == 1 ? "" : words[words.length - 1];
         if (letters == 0 || last.isEmpty()) {
             return words[0];
