@@ -123,10 +123,11 @@ public record Round(List<Stop> stops, List<Item> elsewhere) {
                 stops.stream().filter(stop -> stop.siteId().equals(site)).toList(), List.of());
     }
 
-    /** The sowings at which something is still to do. */
+    /** The sowings at which something is still to be done besides the daily look, which nearly all want. */
     public Set<UUID> due() {
         return Stream.concat(stops.stream().flatMap(stop -> stop.items().stream()), elsewhere.stream())
-                .filter(item -> !item.isDone())
+                .filter(item ->
+                        item.open().stream().anyMatch(check -> !check.kind().isLook()))
                 .map(item -> item.subject().sowing().id())
                 .collect(Collectors.toSet());
     }
