@@ -4,7 +4,7 @@ create table passkey (
   member_id uuid not null,
   name varchar(60) not null,
   credential_id varchar(1400) not null,
-  credential_data bytea not null,
+  credential_data varchar(4000) not null,
   sign_count bigint not null,
   made_at timestamp(3) with time zone not null,
   last_used_at timestamp(3) with time zone,
@@ -17,7 +17,7 @@ create index passkey_member on passkey (member_id);
 comment on table passkey is 'A phone or computer that signs a member in without a passphrase (W3C Web Authentication). Gone once it is ended.';
 comment on column passkey.name is 'As the member calls it, such as my phone.';
 comment on column passkey.credential_id is 'By which the device names the key, in base64url.';
-comment on column passkey.credential_data is 'The public key with its kind, as the device sent it (attested credential data, CBOR).';
+comment on column passkey.credential_data is 'The public key with its kind, as the device sent it (attested credential data, CBOR), in base64url.';
 comment on column passkey.sign_count is 'How often the device says that it has signed; 0 where it does not count. One that goes backwards is refused.';
 comment on column passkey.last_used_at is 'Empty: not yet.';
 

@@ -36,6 +36,7 @@ final class PasskeyCheck {
     private static final Logger LOG = LoggerFactory.getLogger(PasskeyCheck.class);
     private static final ObjectMapper JSON = new ObjectMapper();
     private static final Base64.Encoder TEXT = Base64.getUrlEncoder().withoutPadding();
+    private static final Base64.Decoder BYTES = Base64.getUrlDecoder();
 
     /** ES256, EdDSA and RS256: what phones and computers make. */
     private static final List<PublicKeyCredentialParameters> KINDS = List.of(
@@ -68,9 +69,9 @@ final class PasskeyCheck {
      * A key as it is kept.
      *
      * @param credential by which the device names it, in base64url
-     * @param data the public key, as the device sent it
+     * @param data the public key, as the device sent it, in base64url
      */
-    record Key(String credential, byte[] data, long signCount) {}
+    record Key(String credential, String data, long signCount) {}
 
     /**
      * What a device says that it was asked to sign.
@@ -84,8 +85,8 @@ final class PasskeyCheck {
     static Optional<Claim> claim(String answer) {
         try {
             JsonNode read = JSON.readTree(answer);
-            byte[] client = Base64.getUrlDecoder()
-                    .decode(read.path("response").path("clientDataJSON").asText(""));
+            byte[] client =
+                    BYTES.decode(read.path("response").path("clientDataJSON").asText(""));
             String challenge = JSON.readTree(client).path("challenge").asText("");
             String credential = read.path("id").asText("");
             return challenge.isEmpty() || credential.isEmpty()
@@ -104,8 +105,10 @@ final class PasskeyCheck {
             AuthenticatorData<?> device =
                     Objects.requireNonNull(made.getAttestationObject()).getAuthenticatorData();
             AttestedCredentialData key = Objects.requireNonNull(device.getAttestedCredentialData());
-            return Optional.of(
-                    new Key(TEXT.encodeToString(key.getCredentialId()), keys.convert(key), device.getSignCount()));
+            return Optional.of(new Key(
+                    TEXT.encodeToString(key.getCredentialId()),
+                    TEXT.encodeToString(keys.convert(key)),
+                    device.getSignCount()));
         } catch (RuntimeException no) {
             LOG.info("a passkey was not added: {}", no.getClass().getSimpleName());
             return Optional.empty();
@@ -121,7 +124,7 @@ final class PasskeyCheck {
                     null,
                     null,
                     key.signCount(),
-                    keys.convert(key.data()),
+                    keys.convert(BYTES.decode(key.data())),
                     null,
                     null,
                     null,

@@ -26,7 +26,7 @@ import warmshelf.testing.TestGroup;
 
 abstract class PasskeyStoreContract extends StoreContract {
     private static final ZoneId DULUTH = ZoneId.of("America/Chicago");
-    private static final byte[] DATA = {1, 2, 3};
+    private static final String DATA = "AQID";
 
     private PasskeyStore passkeys;
     private SessionStore sessions;

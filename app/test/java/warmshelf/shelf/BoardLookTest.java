@@ -33,7 +33,8 @@ class BoardLookTest {
         StayMark mark = new StayMark(true, StayMark.Change.MOVED);
 
         assertThat(mark.signs()).isEqualTo("◆ ! ");
-        assertThat(mark.words()).isEqualTo(", moved since you last looked, something is to do at it today");
+        assertThat(mark.words())
+                .isEqualTo(", moved since you last looked, something is to do at it today besides looking");
         assertThat(StayMark.NONE.signs() + StayMark.NONE.words()).isEmpty();
     }
 }
