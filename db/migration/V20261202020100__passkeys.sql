@@ -33,4 +33,5 @@ create index passkey_challenge_expiry on passkey_challenge (expires_at);
 comment on table passkey_challenge is 'What a device was asked to sign. Gone once it is answered, or its time is over.';
 comment on column passkey_challenge.challenge_hash is 'SHA-256 of the challenge, in hexadecimal.';
 comment on column passkey_challenge.member_id is 'Who is adding a passkey. Empty: somebody signs in.';
+comment on column passkey_challenge.expires_at is 'From then on it can be answered no more.';
 comment on column passkey_challenge.name is 'As the new passkey will be called; nothing at signing in.';

@@ -269,7 +269,7 @@ abstract class SwapStoreContract extends StoreContract {
                 .sql()
                 .insertInto(warmshelf.db.generated.Tables.SITE)
                 .columns(warmshelf.db.generated.Tables.SITE.fields())
-                .values(id, name, order, BigDecimal.valueOf(15), 120, "", 1)
+                .values(id, name, order, BigDecimal.valueOf(15), 120, "", 1, null)
                 .execute();
         return id;
     }
