@@ -52,6 +52,7 @@ final class DatabaseAddress {
         config.setMaximumPoolSize(POOL);
         if (!isH2(jdbcUrl)) {
             config.addDataSourceProperty("ApplicationName", ProgramOnDatabase.OWN_NAME);
+            config.setExceptionOverride(new StandbyLeft());
         }
         config.setConnectionTimeout(CONNECTION_TIMEOUT_MS);
         return config;

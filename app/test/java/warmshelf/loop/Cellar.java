@@ -135,7 +135,7 @@ public final class Cellar implements AutoCloseable {
                 .matcher(inner);
         while (hidden.find()) {
             if (!hidden.group(1).equals("csrf")) {
-                fields.put(hidden.group(1), hidden.group(2));
+                fields.put(hidden.group(1), hidden.group(2).replace("&amp;", "&"));
             }
         }
         return fields;
