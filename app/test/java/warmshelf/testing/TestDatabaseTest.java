@@ -16,7 +16,7 @@ class TestDatabaseTest {
             before.database()
                     .sql()
                     .insertInto(SITE)
-                    .values(UUID.randomUUID(), "Cellar", 1, 15, 120, "", 1)
+                    .values(UUID.randomUUID(), "Cellar", 1, 15, 120, "", 1, null)
                     .execute();
             before.database()
                     .sql()
