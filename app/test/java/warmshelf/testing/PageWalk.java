@@ -16,6 +16,7 @@ public final class PageWalk {
     /** Pages from which links lead to all others, and a page that only a filled-in form leads to. */
     public static final List<String> EVERYWHERE = List.of(
             "/today",
+            "/today?show=all",
             "/ask/plan?crop=pepper&lot=&variety=Long+red&seedYear=2027&source=packet&storage=unknown&plants=6&method=cells"
                     + "&heat=warm&after=light&container=half-tray&where=outdoors&cellsInATray=72&risk=",
             "/requests",
