@@ -15,7 +15,11 @@ import warmshelf.web.Pages;
 public final class PasskeyRoom {
     private PasskeyRoom() {}
 
-    /** @param baseUrl the address that people type; null: it is not known, and none are offered */
+    /**
+     * The pages, wired.
+     *
+     * @param baseUrl the address that people type; null: it is not known, and no passkeys are offered
+     */
     public static List<Pages> pages(
             Database database,
             Audit audit,

@@ -19,7 +19,11 @@ public record BoardChanges(Map<UUID, StayMark.Change> stays, List<Line> others) 
         others = List.copyOf(others);
     }
 
-    /** @param address where it is told in full */
+    /**
+     * One change, told beside the board.
+     *
+     * @param address where it is told in full
+     */
     public record Line(String words, String address) {}
 
     /** How many trays are marked for it. */

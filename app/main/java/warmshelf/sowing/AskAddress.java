@@ -72,7 +72,7 @@ final class AskAddress {
     /** What {@link #written} wrote. */
     static Map<String, String> read(String written) {
         Map<String, String> answers = new LinkedHashMap<>();
-        for (String pair : written.split("&")) {
+        for (String pair : written.split("&", -1)) {
             int at = pair.indexOf('=');
             answers.put(decoded(pair.substring(0, at)), decoded(pair.substring(at + 1)));
         }

@@ -29,14 +29,22 @@ public final class TabletReachPages {
         return tablet == null ? TickReach.OF_MEMBERS : reaches.of(tablet.siteId(), visitor.today());
     }
 
-    /** @throws Refusal where a tablet asks for a sowing that never lay at its site */
+    /**
+     * Lets a visitor go on with a sowing.
+     *
+     * @throws Refusal where a tablet asks for one that never lay at its site
+     */
     public void needSowing(Visitor visitor, UUID sowing) {
         if (!of(visitor).hasSowing(sowing)) {
             throw Refusal.forbidden(SAY.otherSite());
         }
     }
 
-    /** @throws Refusal where a tablet asks for a mat of another site */
+    /**
+     * Lets a visitor go on with a mat.
+     *
+     * @throws Refusal where a tablet asks for one of another site
+     */
     public void needMat(Visitor visitor, UUID mat) {
         if (!of(visitor).hasMat(mat)) {
             throw Refusal.forbidden(SAY.otherSite());

@@ -17,7 +17,11 @@ import warmshelf.web.WebSettings;
 public final class TabletRoom {
     private TabletRoom() {}
 
-    /** @param code draws an address */
+    /**
+     * The pages, wired.
+     *
+     * @param code draws an address
+     */
     public static List<Pages> pages(
             Database database,
             Audit audit,

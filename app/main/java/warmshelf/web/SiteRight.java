@@ -10,7 +10,11 @@ import java.util.UUID;
 public final class SiteRight {
     private SiteRight() {}
 
-    /** @throws Refusal when any of the sites is not theirs */
+    /**
+     * Lets a visitor decide at some sites.
+     *
+     * @throws Refusal when any of them is not theirs
+     */
     public static void require(Visitor visitor, Collection<UUID> sites) {
         if (!visitor.reach().coversAll(sites)) {
             throw Refusal.forbidden(visitor.reach().coordinates() ? SAY.atAnotherSite() : SAY.forCoordinators());

@@ -51,11 +51,12 @@ public final class HistoryBench {
             BenchGroup group = KeptBenchGroup.copyInto(folder, size);
             System.out.println("A group of " + group.words() + "; processor milliseconds, those kept last behind them");
             try (BenchProcess first = BenchProcess.application(folder)) {
-                figures.tell(
-                        "first start, with the migration", first.processorTime().toMillis());
+                figures.tell("first start, with the migration", (double)
+                        first.processorTime().toMillis());
             }
             try (BenchProcess server = BenchProcess.application(folder)) {
-                figures.tell("start to the first page", server.processorTime().toMillis());
+                figures.tell("start to the first page", (double)
+                        server.processorTime().toMillis());
                 // Once for the compiler, so that what is told is not its work.
                 new HistoryBench(server, group, new KeptFigures("")).measure();
                 new HistoryBench(server, group, figures).measure();
