@@ -33,6 +33,9 @@ final class AskFormView {
             "cellsInATray", String.valueOf(AskForm.USUAL_CELLS),
             "risk", "");
 
+    /** Enough for a plant of most lots; common practice, and the plan reckons it for the lot itself. */
+    private static final int SEEDS_A_PLANT = 2;
+
     private final CropCatalogue crops;
     private final SowingPlanner planner;
     private final LotStore lots;
@@ -60,12 +63,19 @@ final class AskFormView {
         Optional<Lot> lot = lot(form);
         Crop crop = crop(form, lot.orElse(null));
         if (crop != null) {
-            typed.putIfAbsent("plants", List.of(String.valueOf(plants.of(crop.id()))));
+            typed.putIfAbsent("plants", List.of(String.valueOf(start(crop, lot.orElse(null), visitor))));
         }
         if (lot.isEmpty() && !form.text("lot").isEmpty() && !form.text("lot").equals(AskForm.NEW_PACKET)) {
             form.refuse("lot", SAY.lotGone());
         }
         return page(visitor, form);
+    }
+
+    /** As many plants as the group usually wants of it, or as the lot has seed for with one to spare for each. */
+    private int start(Crop crop, @Nullable Lot lot, Visitor visitor) {
+        int usual = plants.of(crop.id());
+        Integer free = lot == null ? null : balances.of(lot).freeFor(visitor.memberId());
+        return free == null ? usual : Math.max(1, Math.min(usual, free / SEEDS_A_PLANT));
     }
 
     /** The form as it came, with what is wrong with it. */

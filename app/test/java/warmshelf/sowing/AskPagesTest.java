@@ -35,6 +35,22 @@ class AskPagesTest {
         group.close();
     }
 
+    @Test
+    void it_starts_with_no_more_plants_than_the_lot_has_seed_for() {
+        Map<String, String> asked = Cellar.peppers();
+        asked.put("packetSeeds", "24");
+        assertThat(member.post("/sowings", asked).status()).isEqualTo(303);
+        String lot = Cellar.first(member.get("/ask").body(), "/ask\\?lot=([0-9a-f-]{36})");
+
+        String plants = member.get("/ask?lot=" + lot).typed("plants");
+
+        assertThat(Integer.parseInt(plants)).isBetween(1, 5);
+        Map<String, String> again = Cellar.peppers();
+        again.put("lot", lot);
+        again.put("plants", plants);
+        assertThat(member.get("/ask/plan?" + query(again)).status()).isEqualTo(200);
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
