@@ -1,15 +1,5 @@
 package warmshelf.db;
 
-import static warmshelf.db.generated.Tables.AUDIT_LINE;
-import static warmshelf.db.generated.Tables.BOARD_LOOK;
-import static warmshelf.db.generated.Tables.ENTRY;
-import static warmshelf.db.generated.Tables.NEWS;
-import static warmshelf.db.generated.Tables.QUARTER_DAY;
-import static warmshelf.db.generated.Tables.SOWING;
-import static warmshelf.db.generated.Tables.SOWING_RESULT;
-import static warmshelf.db.generated.Tables.STAY;
-import static warmshelf.db.generated.Tables.SUBMISSION;
-
 import com.zaxxer.hikari.HikariDataSource;
 import com.zaxxer.hikari.HikariPoolMXBean;
 import java.io.IOException;
@@ -27,9 +17,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.UUID;
-import java.util.stream.Collectors;
 import org.flywaydb.core.api.MigrationVersion;
 import org.flywaydb.core.api.configuration.FluentConfiguration;
 import org.jooq.DSLContext;
@@ -53,9 +41,6 @@ public final class Database implements AutoCloseable {
     public static final String FILE = FolderMark.DATA;
     /** The name of the small file beside it that tells how far the data had come. */
     public static final String MARK = FolderMark.NAME;
-
-    private static final Set<String> BY_LOOKS =
-            names(List.of(ENTRY, SOWING, SOWING_RESULT, STAY, QUARTER_DAY, NEWS, AUDIT_LINE, SUBMISSION, BOARD_LOOK));
 
     private static final Logger LOG = LoggerFactory.getLogger(Database.class);
 
@@ -234,12 +219,12 @@ public final class Database implements AutoCloseable {
 
     /** The same of some tables. */
     public long writesTo(Collection<Table<?>> tables) {
-        return writes.of(names(tables));
+        return writes.of(tables);
     }
 
     /** The same of all tables but some. */
     public long writesBeside(Collection<Table<?>> tables) {
-        return writes.beside(names(tables));
+        return writes.beside(tables);
     }
 
     /**
@@ -247,11 +232,7 @@ public final class Database implements AutoCloseable {
      * that, such as who is signed in.
      */
     public long writesBesideLooks() {
-        return writes.beside(BY_LOOKS);
-    }
-
-    private static Set<String> names(Collection<Table<?>> tables) {
-        return tables.stream().map(Table::getName).collect(Collectors.toUnmodifiableSet());
+        return writes.besideLooks();
     }
 
     /**

@@ -1,19 +1,32 @@
 package warmshelf.db;
 
+import static warmshelf.db.generated.Tables.AUDIT_LINE;
+import static warmshelf.db.generated.Tables.BOARD_LOOK;
+import static warmshelf.db.generated.Tables.ENTRY;
+import static warmshelf.db.generated.Tables.NEWS;
+import static warmshelf.db.generated.Tables.QUARTER_DAY;
+import static warmshelf.db.generated.Tables.SOWING;
+import static warmshelf.db.generated.Tables.SOWING_RESULT;
+import static warmshelf.db.generated.Tables.STAY;
+import static warmshelf.db.generated.Tables.SUBMISSION;
+
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.jooq.Delete;
 import org.jooq.ExecuteContext;
 import org.jooq.ExecuteListener;
 import org.jooq.Insert;
 import org.jooq.Query;
+import org.jooq.Table;
 import org.jooq.TransactionContext;
 import org.jooq.TransactionListener;
 import org.jooq.Update;
@@ -27,6 +40,8 @@ final class WriteCount implements ExecuteListener, TransactionListener {
 
     private static final Pattern TABLE = Pattern.compile("(?:insert into|update|delete from)\\s+\"?(\\w+)");
     private static final String UNKNOWN = "";
+    private static final Set<String> BY_LOOKS =
+            names(List.of(ENTRY, SOWING, SOWING_RESULT, STAY, QUARTER_DAY, NEWS, AUDIT_LINE, SUBMISSION, BOARD_LOOK));
 
     private final AtomicLong count = new AtomicLong();
     private final transient Map<String, AtomicLong> counts = new ConcurrentHashMap<>();
@@ -43,19 +58,33 @@ final class WriteCount implements ExecuteListener, TransactionListener {
     }
 
     /** Of those tables. */
-    long of(Collection<String> tables) {
+    long of(Collection<Table<?>> tables) {
+        Set<String> names = names(tables);
         return counts.entrySet().stream()
-                .filter(each -> tables.contains(each.getKey()))
+                .filter(each -> names.contains(each.getKey()))
                 .mapToLong(each -> each.getValue().get())
                 .sum();
     }
 
     /** Of all tables but those; a statement whose table is not known counts here. */
-    long beside(Collection<String> tables) {
+    long beside(Collection<Table<?>> tables) {
+        return besideNamed(names(tables));
+    }
+
+    /** Of all tables but those that a look at a sowing writes. */
+    long besideLooks() {
+        return besideNamed(BY_LOOKS);
+    }
+
+    private long besideNamed(Set<String> names) {
         return counts.entrySet().stream()
-                .filter(each -> !tables.contains(each.getKey()))
+                .filter(each -> !names.contains(each.getKey()))
                 .mapToLong(each -> each.getValue().get())
                 .sum();
+    }
+
+    private static Set<String> names(Collection<Table<?>> tables) {
+        return tables.stream().map(Table::getName).collect(Collectors.toUnmodifiableSet());
     }
 
     @Override

@@ -14,9 +14,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Stream;
-import org.jooq.Condition;
 import org.jooq.DSLContext;
+import org.jooq.Field;
 import org.jooq.Record;
+import org.jooq.Table;
 import org.jooq.TableField;
 import org.jspecify.annotations.Nullable;
 import warmshelf.db.Audit;
@@ -124,35 +125,26 @@ public final class RetirementStore {
     }
 
     private static void set(DSLContext tx, ShelvingPart part, UUID id, @Nullable LocalDate from) {
-        Condition itself = RemovalStore.key(part).eq(id);
-        int changed = switch (part) {
-            case SITE ->
-                tx.update(SITE)
-                        .set(SITE.RETIRED_FROM, from)
-                        .set(SITE.VERSION, SITE.VERSION.plus(1))
-                        .where(itself)
-                        .execute();
-            case RACK ->
-                tx.update(RACK)
-                        .set(RACK.RETIRED_FROM, from)
-                        .set(RACK.VERSION, RACK.VERSION.plus(1))
-                        .where(itself)
-                        .execute();
-            case SHELF ->
-                tx.update(SHELF)
-                        .set(SHELF.RETIRED_FROM, from)
-                        .set(SHELF.VERSION, SHELF.VERSION.plus(1))
-                        .where(itself)
-                        .execute();
-            case MAT ->
-                tx.update(MAT)
-                        .set(MAT.RETIRED_FROM, from)
-                        .set(MAT.VERSION, MAT.VERSION.plus(1))
-                        .where(itself)
-                        .execute();
-        };
+        Columns columns = columns(part);
+        int changed = tx.update(columns.table())
+                .set(columns.retiredFrom(), from)
+                .set(columns.version(), columns.version().plus(1))
+                .where(RemovalStore.key(part).eq(id))
+                .execute();
         if (changed == 0) {
             throw Declined.missing();
         }
+    }
+
+    /** Where a part says that it is retired. */
+    private record Columns(Table<?> table, Field<LocalDate> retiredFrom, Field<Integer> version) {}
+
+    private static Columns columns(ShelvingPart part) {
+        return switch (part) {
+            case SITE -> new Columns(SITE, SITE.RETIRED_FROM, SITE.VERSION);
+            case RACK -> new Columns(RACK, RACK.RETIRED_FROM, RACK.VERSION);
+            case SHELF -> new Columns(SHELF, SHELF.RETIRED_FROM, SHELF.VERSION);
+            case MAT -> new Columns(MAT, MAT.RETIRED_FROM, MAT.VERSION);
+        };
     }
 }

@@ -5,7 +5,9 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.TimeUnit;
 import warmshelf.loop.Cellar;
+import warmshelf.testing.Browser;
 
 /** What there is to look at in the middle of a spring, and who does. */
 record SpringPages(SpringGroup spring) {
@@ -38,6 +40,22 @@ record SpringPages(SpringGroup spring) {
 
     private String aMat() {
         return Cellar.first(spring.cellar.coordinator().get("/sites").body(), "/sites/mats/([0-9a-f-]{36})/change");
+    }
+
+    /** Its search ends once nothing better can be found. */
+    private String proposedPlan() {
+        Browser coordinator = spring.cellar.coordinator();
+        String plan = coordinator
+                .post("/plans", Map.of("seconds", "5", "startingNumber", "1"))
+                .location();
+        try {
+            while (!coordinator.get(plan).header("Refresh").isEmpty()) {
+                TimeUnit.MILLISECONDS.sleep(100);
+            }
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
+        }
+        return plan;
     }
 
     private String outage() {
@@ -185,6 +203,7 @@ record SpringPages(SpringGroup spring) {
                 new PageVisit("bring in nights", "/files/incoming/new/nights", coordinator),
                 new PageVisit("a table that was looked at", spring.lots, coordinator),
                 new PageVisit("season plans", "/plans", coordinator),
+                new PageVisit("a season plan", proposedPlan(), coordinator),
                 new PageVisit("mats out of service", "/plans/out-of-service", coordinator),
                 new PageVisit("a mat out of service", outage(), coordinator),
                 new PageVisit(
